@@ -1,0 +1,1 @@
+"""A hands-free, voice-friendly round counter and instruction stepper for hand knitting."""

@@ -1,0 +1,1 @@
+"""Words: numbers, cues and sentences."""

@@ -1,0 +1,1 @@
+"""A checked project to the rounds that are knitted."""

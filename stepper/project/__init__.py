@@ -1,0 +1,1 @@
+"""Project text to a checked project."""

@@ -1,0 +1,1 @@
+"""What is read before and after the knitting."""

@@ -1,0 +1,1 @@
+"""The knitting session as a state machine without input or output."""
