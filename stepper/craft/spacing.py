@@ -1,0 +1,234 @@
+"""Even spacing: which stitches of a round, or rounds of a sleeve, carry the shaping.
+
+Theory of operation. Sharing `n` stitches over `k` gaps gives quotient `q` and remainder `r`: `r` gaps of
+`q + 1` and `k - r` of `q`. No arrangement has a smaller spread. What is left to choose is where the larger
+gaps go and where the round starts. Both follow from one line: gap ends at `floor((i*n + c) / k)`. Any `c`
+gives gaps within one, because the ends are an arithmetic progression rounded down, and the larger gaps fall
+evenly between the smaller. `c = n // 2` starts with half a gap, so the join of the round lies in the middle
+of one and no increase sits on it.
+
+Everything is whole-number arithmetic: no rounding rule can move a stitch. No I/O.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from itertools import pairwise
+from typing import Literal
+
+Start = Literal["whole", "half"]
+
+
+def spread(total: int, *, over: int) -> tuple[int, ...]:
+    """Share `total` changes over `over` places as evenly as possible.
+
+    Larger shares come first, so two calls with the same numbers agree.
+
+    Args:
+        total: Changes to place. Unit: changes. Range: 0 and up.
+        over: Places to put them. Unit: places. Range: 1 and up.
+
+    Returns:
+        Shares, one per place. Shape: (over,). Unit: changes per place.
+        Always: sum == total and max - min <= 1.
+
+    Raises:
+        ValueError: `over` is below 1 or `total` is below 0.
+
+    Source: whole-number division with remainder.
+    """
+    if over < 1:
+        raise ValueError(f"over must be a whole number from 1 up (got {over}).")
+    if total < 0:
+        raise ValueError(f"total must be a whole number from 0 up (got {total}).")
+    share, larger = divmod(total, over)
+    return (share + 1,) * larger + (share,) * (over - larger)
+
+
+def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "whole") -> tuple[int, ...]:
+    """Give the plain stitches between changes, in working order.
+
+    For decreases hand in the plain stitches only: those the decreases do not use.
+
+    Args:
+        stitches: Plain stitches to share. Range: 0 and up.
+        changes: Increases or decreases among them. Range: 0 and up.
+        flat: Worked in rows, so the two ends do not join.
+        start: `whole` begins with a full gap; `half` begins with about half a one.
+
+    Returns:
+        In the round one gap for each change, the first being the one that ends at the first change (with
+        `half` it lies across the join); none without changes. Flat one more than changes: before the first,
+        between, after the last; with `half` those at the two ends are about half as long as the others.
+        Always: the sum is `stitches`; full gaps differ by at most one.
+
+    Raises:
+        ValueError: A number is below 0, or `start` is not one of the two words.
+
+    Source: quotient and remainder; larger gaps mixed in evenly as in Bresenham's line.
+    """
+    _require_counts(stitches, changes)
+    if start not in ("whole", "half"):
+        raise ValueError(f'start must be "whole" or "half" (got "{start}").')
+    if changes == 0:
+        return (stitches,) if flat else ()
+    if start == "half":
+        ends = _half_starts(stitches, changes, flat=flat)
+        return between(ends, stitches, flat=flat)
+    over = changes + 1 if flat else changes
+    # Rounding the gap ends up puts a larger gap first, which is how patterns are printed.
+    return tuple(-(-(i + 1) * stitches // over) + (-i * stitches) // over for i in range(over))
+
+
+def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[int, ...]:
+    """Say after how many stitches of the old round each increase comes.
+
+    One increase fits into each gap between two neighbouring stitches, as with make-one from the bar. In the
+    round there are as many gaps as stitches, the join being one; it is used only when there is no other.
+    Flat there is one fewer.
+
+    Args:
+        stitches: Stitches of the round before. Range: 0 and up.
+        increases: Stitches to add. Range: 0 to `stitches`, flat to `stitches - 1`.
+        flat: Worked in rows: half a gap at each end.
+
+    Returns:
+        Stitches worked before each increase. Shape: (increases,). Always: rising, each from 1 to
+        `stitches - 1` (to `stitches` when every gap is taken); gaps between neighbours, around the join in
+        the round, differ by at most one.
+
+    Raises:
+        ValueError: A number is below 0, or there are more increases than gaps.
+
+    Source: half-interval start `floor((2i + 1) n / 2k)`, the same as the steps of a rasterised line; flat it
+        is rounded to the nearest, which makes both ends alike.
+    """
+    _require_counts(stitches, increases)
+    room = stitches - 1 if flat else stitches
+    if increases > max(room, 0):
+        where = f"a row of {stitches} stitches" if flat else f"a round of {stitches} stitches"
+        raise ValueError(
+            f"{increases} increases do not fit into {where}: "
+            f"one goes between two stitches, so at most {max(room, 0)}."
+        )
+    if increases == 0:
+        return ()
+    if flat:
+        return _half_starts(stitches, increases, flat=True)
+    # Less than half a gap before the first increase would put it on the join; a whole stitch is the least.
+    offset = max(stitches // 2, increases)
+    return tuple((i * stitches + offset) // increases for i in range(increases))
+
+
+def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bool) -> tuple[int, ...]:
+    """Say after how many stitches of the old round each decrease begins.
+
+    Args:
+        stitches: Stitches of the round before. Range: 0 and up.
+        decreases: Decreases to work. Range: 0 to `stitches // uses`.
+        uses: Stitches each takes up: 2 for k2tog and ssk, 3 for a double decrease. Range: 2 and up.
+        flat: Worked in rows: half a gap at each end.
+
+    Returns:
+        Stitches worked before each decrease. Shape: (decreases,). Always: each at least `uses` after the one
+        before it, the last ends within the round; plain gaps differ by at most one.
+
+    Raises:
+        ValueError: A number is out of range, or the decreases need more stitches than there are.
+
+    Source: the half-interval start of `increase_positions` on the stitches left plain, each decrease
+        centred where an increase would sit.
+    """
+    _require_counts(stitches, decreases)
+    if uses < 2:
+        raise ValueError(f"uses must be a whole number from 2 up (got {uses}).")
+    if decreases * uses > stitches:
+        raise ValueError(
+            f"{decreases} decreases of {uses} stitches need {decreases * uses} stitches, "
+            f"but there are {stitches}: at most {stitches // uses}."
+        )
+    leads = _half_starts(stitches - decreases * uses, decreases, flat=flat)
+    return tuple(lead + i * uses for i, lead in enumerate(leads))
+
+
+def between(positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0) -> tuple[int, ...]:
+    """Measure the plain stitches between changes that stand at given places.
+
+    Args:
+        positions: Stitches of the old round worked before each change, in order.
+        stitches: Stitches of the old round. Range: 0 and up.
+        flat: Leave the two ends apart instead of joining them into one gap.
+        uses: Stitches of the old round each change takes up; 0 for increases.
+
+    Returns:
+        As `gaps`: in the round one for each change, the gap across the join first; flat one more than
+        changes, the two ends being the first and the last.
+
+    Raises:
+        ValueError: Changes are out of order, overlap, or lie outside the round.
+
+    Source: subtraction.
+    """
+    _require_counts(stitches, uses)
+    if not positions:
+        return (stitches,) if flat else ()
+    tail = stitches - positions[-1] - uses
+    inner = tuple(later - earlier - uses for earlier, later in pairwise(positions))
+    if positions[0] < 0 or tail < 0 or any(gap < 0 for gap in inner):
+        raise ValueError(f"changes at {tuple(positions)} do not fit in order into {stitches} stitches.")
+    return (positions[0], *inner, tail) if flat else (tail + positions[0], *inner)
+
+
+def summary(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
+    """Count how often each gap occurs, the larger gaps first.
+
+    Args:
+        sizes: Gaps or intervals, in any order.
+
+    Returns:
+        Pairs (gap, times), for example ((11, 15), (10, 6)): 15 gaps of 11 and 6 of 10.
+
+    Source: counting.
+    """
+    return tuple(sorted(Counter(sizes).items(), reverse=True))
+
+
+def intervals(rounds: int, times: int, *, right_side_only: bool = False) -> tuple[int, ...]:
+    """Spread shaping rounds over a length, as for a sleeve.
+
+    Args:
+        rounds: Rounds or rows to use up. Range: 0 and up.
+        times: Shaping rounds among them. Range: 0 and up.
+        right_side_only: Worked in rows with shaping on right-side rows alone, so every interval is even; an
+            odd row at the end stays plain.
+
+    Returns:
+        Rounds from each shaping round to the next, itself counted: 10 means "every 10th round". Longer
+        intervals first. Shape: (times,). Always: sum is `rounds` (rounded down to even on right-side rows);
+        they differ by at most one, or two on right-side rows.
+
+    Raises:
+        ValueError: A number is below 0, or there are more shaping rounds than rounds to carry them.
+
+    Source: quotient and remainder.
+    """
+    _require_counts(rounds, times)
+    step = 2 if right_side_only else 1
+    if times > rounds // step:
+        kind = "right-side rows" if right_side_only else "rounds"
+        raise ValueError(f"{times} shaping rounds do not fit into {rounds // step} {kind}.")
+    if times == 0:
+        return ()
+    return tuple(share * step for share in spread(rounds // step, over=times))
+
+
+def _half_starts(stitches: int, changes: int, *, flat: bool) -> tuple[int, ...]:
+    # floor((2i + 1) n / 2k); rounded to the nearest when flat, so that both ends come out alike.
+    nudge = changes if flat else 0
+    return tuple(((2 * i + 1) * stitches + nudge) // (2 * changes) for i in range(changes))
+
+
+def _require_counts(stitches: int, changes: int) -> None:
+    if stitches < 0 or changes < 0:
+        raise ValueError(f"stitches and changes must be whole numbers from 0 up (got {stitches}, {changes}).")
