@@ -1,0 +1,275 @@
+"""Gauge: how counts of stitches and rounds turn into lengths, and back.
+
+A gauge is kept as stitches and rounds over 10 cm. Four inches are 10.16 cm, not 10: over a body of a metre
+the difference is three and a half stitches, so the two are never mixed up here. Lengths inside the program
+are millimetres; `to_mm` and `from_mm` are the doors. No I/O.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Literal
+
+Unit = Literal["mm", "cm", "in"]
+
+SPAN_MM = 100.0
+"""The length a gauge counts over. Unit: mm."""
+
+_MM_PER: dict[str, float] = {"mm": 1.0, "cm": 10.0, "in": 25.4}
+# The inch is 25.4 mm exactly: International Yard and Pound agreement of 1959.
+
+
+def to_mm(length: float, unit: Unit) -> float:
+    """Turn a length into millimetres.
+
+    Args:
+        length: Any finite number.
+        unit: `mm`, `cm` or `in`.
+
+    Raises:
+        ValueError: The unit is none of these or the length is not finite.
+
+    Source: 1 in = 25.4 mm exactly (international inch, 1959).
+    """
+    return _finite(length) * _mm_per(unit)
+
+
+def from_mm(length_mm: float, unit: Unit) -> float:
+    """Turn millimetres into another unit.
+
+    Args:
+        length_mm: Any finite number. Unit: mm.
+        unit: `mm`, `cm` or `in`.
+
+    Raises:
+        ValueError: The unit is none of these or the length is not finite.
+
+    Source: 1 in = 25.4 mm exactly (international inch, 1959).
+    """
+    return _finite(length_mm) / _mm_per(unit)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Gauge:
+    """Stitches and rounds over 10 cm of one fabric."""
+
+    stitches: float
+    """Unit: stitches per 10 cm. Range: above 0."""
+    rounds: float
+    """Unit: rounds (or rows) per 10 cm. Range: above 0."""
+
+    def __post_init__(self) -> None:
+        """Refuse a gauge that cannot be.
+
+        Raises:
+            ValueError: A number is not above 0 or not finite.
+        """
+        for name, value in (("stitches", self.stitches), ("rounds", self.rounds)):
+            if not (math.isfinite(value) and value > 0):
+                raise ValueError(f"gauge {name} must be above 0 (got {value}).")
+
+    @classmethod
+    def over_four_inches(cls, *, stitches: float, rounds: float) -> Gauge:
+        """Make a gauge from counts over 4 in, as printed in inch patterns.
+
+        Args:
+            stitches: Unit: stitches per 4 in. Range: above 0.
+            rounds: Unit: rounds per 4 in. Range: above 0.
+
+        Raises:
+            ValueError: A number is not above 0.
+
+        Source: 4 in = 101.6 mm; 22 over 4 in are 21.654 over 10 cm.
+        """
+        factor = SPAN_MM / to_mm(4, "in")
+        return cls(stitches=stitches * factor, rounds=rounds * factor)
+
+    @property
+    def stitch_mm(self) -> float:
+        """Width of one stitch. Unit: mm."""
+        return SPAN_MM / self.stitches
+
+    @property
+    def round_mm(self) -> float:
+        """Height of one round. Unit: mm."""
+        return SPAN_MM / self.rounds
+
+    def width_mm(self, stitches: float) -> float:
+        """Give the width of a count of stitches. Unit: mm. Source: count times width."""
+        return _not_negative(stitches, "stitches") * self.stitch_mm
+
+    def height_mm(self, rounds: float) -> float:
+        """Give the height of a count of rounds. Unit: mm. Source: count times height."""
+        return _not_negative(rounds, "rounds") * self.round_mm
+
+    def stitches_for(self, width_mm: float, *, multiple: int = 1, plus: int = 0) -> int:
+        """Give the count of stitches nearest to a width.
+
+        Args:
+            width_mm: Range: 0 and up. Unit: mm.
+            multiple: The count must be a multiple of this. Range: 1 and up.
+            plus: And this many over, for a balanced edge.
+
+        Returns:
+            Nearest legal count; midway the larger one.
+
+        Raises:
+            ValueError: An argument is out of range.
+
+        Source: count per length.
+        """
+        return nearest_multiple(_not_negative(width_mm, "width") / self.stitch_mm, multiple, plus=plus)
+
+    def rounds_for(self, length_mm: float) -> int:
+        """Give the rounds nearest to a length: half a round counts up, and at least one is worked.
+
+        Args:
+            length_mm: Range: above 0. Unit: mm.
+
+        Raises:
+            ValueError: The length is not above 0.
+
+        Source: common practice.
+        """
+        return max(1, half_up(_positive(length_mm, "length") / self.round_mm))
+
+
+def half_up(value: float) -> int:
+    """Round to the nearest whole number, a half upwards.
+
+    Python's own `round` takes a half to the even neighbour, which would make 2.5 and 3.5 rounds go
+    different ways. A hair's breadth below a half, left by binary fractions, counts as the half.
+
+    Raises:
+        ValueError: The value is not finite.
+
+    Source: common practice.
+    """
+    return math.floor(round(_finite(value), 9) + 0.5)
+
+
+def nearest_multiple(count: float, multiple: int, *, plus: int = 0) -> int:
+    """Give the count nearest to the one asked that fits a repeat.
+
+    2x2 rib takes a multiple of 4 in the round and a multiple of 4 plus 2 flat.
+
+    Args:
+        count: What would be right without the repeat. Range: 0 and up. Unit: stitches.
+        multiple: Stitches of one repeat. Range: 1 and up.
+        plus: Stitches over. Range: 0 to `multiple - 1`.
+
+    Returns:
+        At least one repeat, plus the stitches over. Midway the larger count.
+        Always: result % multiple == plus.
+
+    Raises:
+        ValueError: An argument is out of range.
+
+    Source: common practice.
+    """
+    if multiple < 1 or not 0 <= plus < multiple:
+        raise ValueError(f"a repeat must be 1 or more, with 0 to repeat - 1 over (got {multiple}, {plus}).")
+    repeats = half_up((_not_negative(count, "count") - plus) / multiple)
+    return max(1, repeats) * multiple + plus
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Blocking:
+    """How much a washed and dried fabric differs from the fabric on the needles."""
+
+    width: float
+    """Factor on widths: above 1 the fabric grows. Range: above 0."""
+    length: float
+    """Factor on lengths: above 1 the fabric grows. Range: above 0."""
+
+    def __post_init__(self) -> None:
+        """Refuse factors that cannot be.
+
+        Raises:
+            ValueError: A factor is not above 0 or not finite.
+        """
+        _positive(self.width, "width factor")
+        _positive(self.length, "length factor")
+
+    @classmethod
+    def between(cls, before: Gauge, after: Gauge) -> Blocking:
+        """Compare the gauge of one swatch before and after washing.
+
+        Source: the same stitches fill another width, so the factor is the inverse ratio of the gauges.
+        """
+        return cls(width=before.stitches / after.stitches, length=before.rounds / after.rounds)
+
+    def applied_to(self, gauge: Gauge) -> Gauge:
+        """Give the gauge after washing. Source: derived here."""
+        return Gauge(stitches=gauge.stitches / self.width, rounds=gauge.rounds / self.length)
+
+    def length_to_knit_mm(self, finished_mm: float) -> float:
+        """Give the length to measure on the needles so that it ends at `finished_mm`. Unit: mm.
+
+        Raises:
+            ValueError: The length is below 0.
+
+        Source: derived here; 22 in finished at a factor of 1.17 are 18.8 in knitted.
+        """
+        return _not_negative(finished_mm, "length") / self.length
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Correction:
+    """What a tape measure on the work says about the rounds still to do."""
+
+    rounds_per_10cm: float
+    """The gauge really knitted. Unit: rounds per 10 cm."""
+    rounds_left: int
+    """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
+    over_mm: float
+    """How far the work is already past the target; 0 when it is not. Unit: mm."""
+
+
+def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
+    """Work out the real gauge from a measurement and the rounds left to a length.
+
+    Args:
+        worked: Rounds worked in the measured piece. Range: 1 and up.
+        measured_mm: Its length. Range: above 0. Unit: mm.
+        target_mm: The length wanted, in the same state of the fabric. Range: above 0. Unit: mm.
+
+    Raises:
+        ValueError: An argument is out of range.
+
+    Source: proportion; rounded to the nearest round, half up.
+    """
+    if worked < 1:
+        raise ValueError(f"worked rounds must be a whole number from 1 up (got {worked}).")
+    per_mm = worked / _positive(measured_mm, "measured length")
+    total = half_up(_positive(target_mm, "target length") * per_mm)
+    return Correction(
+        rounds_per_10cm=per_mm * SPAN_MM,
+        rounds_left=max(0, total - worked),
+        over_mm=max(0.0, measured_mm - target_mm),
+    )
+
+
+def _mm_per(unit: str) -> float:
+    if unit not in _MM_PER:
+        raise ValueError(f'a length is in mm, cm or in (got "{unit}").')
+    return _MM_PER[unit]
+
+
+def _finite(value: float) -> float:
+    if not math.isfinite(value):
+        raise ValueError(f"a length or count must be a finite number (got {value}).")
+    return value
+
+
+def _not_negative(value: float, what: str) -> float:
+    if _finite(value) < 0:
+        raise ValueError(f"{what} must be 0 or more (got {value}).")
+    return value
+
+
+def _positive(value: float, what: str) -> float:
+    if _finite(value) <= 0:
+        raise ValueError(f"{what} must be above 0 (got {value}).")
+    return value

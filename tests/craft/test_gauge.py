@@ -1,0 +1,178 @@
+"""Gauge arithmetic against published worked examples and the definition of the inch."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scipy import constants
+
+from stepper.craft.gauge import Blocking, Gauge, correct, from_mm, half_up, nearest_multiple, to_mm
+
+GAUGE = Gauge(stitches=22, rounds=30)
+
+
+def test_units_agree_with_scipy() -> None:
+    """The inch, centimetre and millimetre are those of scipy.constants."""
+    assert to_mm(1, "in") == pytest.approx(constants.inch / constants.milli)
+    assert to_mm(1, "cm") == pytest.approx(constants.centi / constants.milli)
+    assert from_mm(254, "in") == pytest.approx(10)
+    assert from_mm(254, "cm") == pytest.approx(25.4)
+
+
+@given(st.floats(-1e6, 1e6), st.sampled_from(["mm", "cm", "in"]))
+def test_units_go_there_and_back(length: float, unit: str) -> None:
+    """A length survives the round trip."""
+    there = to_mm(length, unit)  # type: ignore[arg-type]  # sampled words
+    assert from_mm(there, unit) == pytest.approx(length)  # type: ignore[arg-type]  # sampled words
+
+
+def test_four_inches_are_not_ten_centimetres() -> None:
+    """22 per 4 in are 21.654 per 10 cm: 3.5 stitches over a metre (arithmetic on 4 in = 10.16 cm)."""
+    inches = Gauge.over_four_inches(stitches=22, rounds=30)
+    assert inches.stitches == pytest.approx(21.654, abs=5e-4)
+    assert GAUGE.stitches * 1.016 == pytest.approx(22.352)
+    assert 1000 / GAUGE.stitch_mm - 1000 / inches.stitch_mm == pytest.approx(3.5, abs=0.05)
+    assert inches.width_mm(22) == pytest.approx(101.6)
+
+
+@pytest.mark.parametrize(
+    ("per_inch", "width_in", "stitches"),
+    [
+        (5.0, 40, 200),  # Zimmermann's key number: 5 per inch, 40 in
+        (5.0, 50, 250),  # 5 per inch, 50 in
+        (4.6, 40, 184),  # Interweave "Focus on Fit": chest 40 in = 184
+        (4.6, 13, 60),  # same, sleeve 13 in = 60
+        (5.5, 9, 50),  # knittingunplugged, 23 May 2016: 49.5 -> 50, half up
+        (5.5, 13, 72),  # same: 71.5 -> 72
+    ],
+)
+def test_published_stitch_counts(per_inch: float, width_in: float, stitches: int) -> None:
+    """Inch patterns' own counts come out."""
+    gauge = Gauge.over_four_inches(stitches=4 * per_inch, rounds=28)
+    assert gauge.stitches_for(to_mm(width_in, "in")) == stitches
+
+
+def test_rounds_for_a_length_are_nearest_half_up_and_at_least_one() -> None:
+    """3 cm at 32 are 9.6, so 10; 5 mm at 30 are 1.5, so 2; a hair is one round; papermoonknits: 84."""
+    assert Gauge(stitches=24, rounds=32).rounds_for(30) == 10
+    assert GAUGE.rounds_for(5) == 2
+    assert GAUGE.rounds_for(0.1) == 1
+    assert Gauge.over_four_inches(stitches=20, rounds=24).rounds_for(to_mm(14, "in")) == 84
+    assert Gauge.over_four_inches(stitches=20, rounds=30).rounds_for(to_mm(19, "in")) == 143  # 142.5
+
+
+@pytest.mark.parametrize(("value", "whole"), [(0.5, 1), (1.5, 2), (2.5, 3), (2.4999, 2), (0.0, 0), (7.2, 7)])
+def test_a_half_goes_up(value: float, whole: int) -> None:
+    """Unlike Python's round, which takes 0.5 and 2.5 down to the even neighbour."""
+    assert half_up(value) == whole
+
+
+def test_binary_fractions_do_not_lose_a_round() -> None:
+    """Decimal arithmetic: 4.35 x 100 / 10 - 40 is 3.5, but 3.4999999999999964 in binary fractions."""
+    assert 4.35 * 100 / 10 - 40 < 3.5
+    assert half_up(4.35 * 100 / 10 - 40) == 4
+
+
+@given(st.floats(1, 60), st.floats(1, 80), st.integers(1, 2000))
+def test_counts_go_to_lengths_and_back(stitches: float, rounds: float, count: int) -> None:
+    """The length of a count gives the count."""
+    gauge = Gauge(stitches=stitches, rounds=rounds)
+    assert gauge.stitches_for(gauge.width_mm(count)) == count
+    assert gauge.rounds_for(gauge.height_mm(count)) == count
+
+
+@pytest.mark.parametrize(
+    ("count", "multiple", "plus", "expected"),
+    [
+        (169, 4, 0, 168),  # copiouscrafts, "2 X 2 Ribbing": 169 fails, 168 works
+        (209, 4, 0, 208),  # 95 cm at 2.2 a cm
+        (209, 12, 0, 204),  # 5 off against 7 off
+        (18, 4, 0, 20),  # "an even number" is wrong for 2x2 in the round: 18 fails; midway goes up
+        (104, 4, 2, 106),  # flat 2x2 takes 4n + 2: 102 and 106 are as near, midway goes up
+        (103, 4, 2, 102),
+        (7, 2, 1, 7),  # 1x1 flat
+        (1, 6, 0, 6),  # 3x3: never less than one repeat
+    ],
+)
+def test_rib_counts(count: float, multiple: int, plus: int, expected: int) -> None:
+    """Rib needs its multiple, with the stitches over when flat."""
+    assert nearest_multiple(count, multiple, plus=plus) == expected
+
+
+@given(st.floats(0, 2000), st.integers(1, 40), st.data())
+def test_nearest_multiple_is_legal_and_nearest(count: float, multiple: int, data: st.DataObject) -> None:
+    """No other legal count is nearer."""
+    plus = data.draw(st.integers(0, multiple - 1))
+    found = nearest_multiple(count, multiple, plus=plus)
+    assert found % multiple == plus
+    legal = [multiple * i + plus for i in range(1, int(count) // multiple + 3)]
+    assert abs(found - count) <= min(abs(other - count) for other in legal) + 1e-6
+
+
+def test_stitches_for_fit_the_rib() -> None:
+    """95 cm of 2x2 rib at 22 are 208."""
+    assert GAUGE.stitches_for(950, multiple=4) == 208
+
+
+def test_superwash_growth() -> None:
+    """A yarn maker's pattern note: 22 in grow to 25 3/4; to end at 22 in knit 18.8 in (factor 1.17)."""
+    blocking = Blocking(width=1.0, length=1.17)
+    assert 22 * blocking.length == pytest.approx(25.75, abs=0.02)
+    assert blocking.length_to_knit_mm(22) == pytest.approx(18.8, abs=0.01)
+
+
+def test_plain_wool_shrinks_when_it_relaxes() -> None:
+    """Munden's dry and wet constants at the same loop: width x 3.8/4.1, length x 5.0/5.3."""
+    dry, wet = Gauge(stitches=38, rounds=50), Gauge(stitches=41, rounds=53)
+    blocking = Blocking.between(dry, wet)
+    assert blocking.width == pytest.approx(0.927, abs=5e-4)
+    assert blocking.length == pytest.approx(0.943, abs=5e-4)
+    washed = blocking.applied_to(dry)
+    assert (washed.stitches, washed.rounds) == pytest.approx((41, 53))
+
+
+def test_a_measurement_corrects_the_rounds_left() -> None:
+    """60 rounds that measure 21 cm make 28.57 a 10 cm; 32 cm are 91.4 rounds: 31 left (proportion)."""
+    correction = correct(worked=60, measured_mm=210, target_mm=320)
+    assert correction.rounds_per_10cm == pytest.approx(28.571, abs=1e-3)
+    assert (correction.rounds_left, correction.over_mm) == (31, 0)
+
+
+def test_a_piece_already_long_enough_has_nothing_left() -> None:
+    """Past the target the excess is told instead."""
+    correction = correct(worked=100, measured_mm=340, target_mm=320)
+    assert (correction.rounds_left, correction.over_mm) == (0, 20)
+
+
+@pytest.mark.parametrize("value", [0, -1, float("nan"), float("inf")])
+def test_impossible_gauges_are_refused(value: float) -> None:
+    """A gauge of nothing would divide by nought."""
+    with pytest.raises(ValueError, match="above 0"):
+        Gauge(stitches=value, rounds=30)
+    with pytest.raises(ValueError, match="above 0"):
+        Gauge.over_four_inches(stitches=22, rounds=value)
+
+
+def test_bad_arguments_are_refused() -> None:
+    """Every range in a docstring is kept."""
+    with pytest.raises(ValueError, match="mm, cm or in"):
+        to_mm(1, "ell")  # type: ignore[arg-type]  # the point of the test
+    with pytest.raises(ValueError, match="finite"):
+        to_mm(float("nan"), "cm")
+    with pytest.raises(ValueError, match="length must be above 0"):
+        GAUGE.rounds_for(0)
+    with pytest.raises(ValueError, match="width must be 0 or more"):
+        GAUGE.stitches_for(-1)
+    with pytest.raises(ValueError, match="rounds must be 0"):
+        GAUGE.height_mm(-1)
+    with pytest.raises(ValueError, match="repeat"):
+        nearest_multiple(10, 0)
+    with pytest.raises(ValueError, match="repeat"):
+        nearest_multiple(10, 4, plus=4)
+    with pytest.raises(ValueError, match="worked"):
+        correct(worked=0, measured_mm=1, target_mm=1)
+    with pytest.raises(ValueError, match="measured"):
+        correct(worked=1, measured_mm=0, target_mm=1)
+    with pytest.raises(ValueError, match="length factor"):
+        Blocking(width=1, length=0)

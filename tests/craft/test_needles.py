@@ -1,0 +1,75 @@
+"""Needle sizes against published conversion tables."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+
+from stepper.craft.needles import NEEDLE_SIZES, needle_from_us, needles_from_mm
+
+# Rows on which the published tables agree (fineleaffibres.com "US to mm", sizechartly.com).
+AGREED = {
+    "0": 2.0, "3": 3.25, "4": 3.5, "5": 3.75, "6": 4.0, "7": 4.5, "8": 5.0, "9": 5.5,
+    "10": 6.0, "10.5": 6.5, "11": 8.0, "13": 9.0, "15": 10.0, "50": 25.0,
+}  # fmt: skip
+
+# Both diameters met in print.
+DISPUTED = {"000": (1.5, 1.25), "00": (1.75, 1.5), "2": (2.75, 3.0), "17": (12.75, 12.0), "19": (15.0, 16.0)}
+
+
+@pytest.mark.parametrize(("us", "mm"), AGREED.items())
+def test_agreed_rows_are_undisputed_both_ways(us: str, mm: float) -> None:
+    """Where tables agree there is one diameter and one number."""
+    size = needle_from_us(us)
+    assert (size.mm, size.also_mm, size.is_disputed) == (mm, (), False)
+    assert needles_from_mm(mm) == (size,)
+
+
+@pytest.mark.parametrize(("us", "both"), DISPUTED.items())
+def test_disputed_rows_carry_both_diameters(us: str, both: tuple[float, float]) -> None:
+    """Where tables disagree the row says so and gives both."""
+    size = needle_from_us(us)
+    assert size.is_disputed
+    assert (size.mm, *size.also_mm) == both
+    assert size in needles_from_mm(both[1])
+
+
+@pytest.mark.parametrize("us", ["1", "1.5", "2.5", "35"])
+def test_rows_with_a_published_doubt_are_marked(us: str) -> None:
+    """A misprint or a maker's own number is a doubt worth telling."""
+    assert needle_from_us(us).is_disputed
+
+
+def test_category_limits_of_the_yarn_standard_are_in_the_table() -> None:
+    """Craft Yarn Council weight chart: 1.5 mm is US 000, 2.25 US 1, 8 mm US 11, 12.75 mm US 17."""
+    pairs = {"000": 1.5, "1": 2.25, "3": 3.25, "5": 3.75, "7": 4.5, "9": 5.5, "11": 8.0, "17": 12.75}
+    assert {us: needle_from_us(us).mm for us in pairs} == pairs
+
+
+def test_seven_millimetres_has_no_us_number() -> None:
+    """Most tables leave 7 and 7.5 mm out."""
+    assert needles_from_mm(7.0) == ()
+    assert needles_from_mm(7.5) == ()
+
+
+def test_sizes_rise_and_steps_are_uneven() -> None:
+    """One size down is not a constant: 0.25 mm between 3 and 4, 0.5 between 6 and 7, 1.5 to 11."""
+    assert all(thin.mm < thick.mm for thin, thick in pairwise(NEEDLE_SIZES))
+    assert needle_from_us("4").mm - needle_from_us("3").mm == 0.25
+    assert needle_from_us("7").mm - needle_from_us("6").mm == 0.5
+    assert needle_from_us("11").mm - needle_from_us("10.5").mm == 1.5
+
+
+@pytest.mark.parametrize("written", ["10.5", "US 10.5", "us10.5", "10½", "10 1/2", " 10.5 "])
+def test_numbers_are_read_as_patterns_write_them(written: str) -> None:
+    """The same size in every usual writing."""
+    assert needle_from_us(written).mm == 6.5
+
+
+def test_unknown_sizes_are_refused() -> None:
+    """The sentence names the sizes there are."""
+    with pytest.raises(ValueError, match='no US needle size "12"; the sizes are 000, 00, 0'):
+        needle_from_us("12")
+    with pytest.raises(ValueError, match="above 0"):
+        needles_from_mm(0)
