@@ -1,0 +1,178 @@
+"""Colour: what a yarn's colour is worth in lightness, and how far two stand apart on the screen.
+
+Colours are sRGB, as in `#1f4d3a`. No I/O.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_HEX = re.compile(r"#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})")
+
+_CUBE_ROOT_FROM = (6 / 29) ** 3
+
+# Linear sRGB to CIE XYZ under D65. Source: IEC 61966-2-1:1999.
+_XYZ_ROWS = (
+    (0.4124, 0.3576, 0.1805),
+    (0.2126, 0.7152, 0.0722),
+    (0.0193, 0.1192, 0.9505),
+)
+# The white of those rows, so that white has no colour at all.
+_WHITE = tuple(sum(row) for row in _XYZ_ROWS)
+
+
+@dataclass(frozen=True, slots=True)
+class Rgb:
+    """A colour of the sRGB screen."""
+
+    red: int
+    """Range: 0 to 255."""
+    green: int
+    """Range: 0 to 255."""
+    blue: int
+    """Range: 0 to 255."""
+
+    def __post_init__(self) -> None:
+        """Refuse values off the scale.
+
+        Raises:
+            ValueError: A channel is not within 0 to 255.
+        """
+        for value in (self.red, self.green, self.blue):
+            if not 0 <= value <= 255:
+                raise ValueError(f"a colour channel must be 0 to 255 (got {value}).")
+
+    @property
+    def hex(self) -> str:
+        """The colour as `#rrggbb`."""
+        return f"#{self.red:02x}{self.green:02x}{self.blue:02x}"
+
+
+@dataclass(frozen=True, slots=True)
+class Lab:
+    """A colour of CIE L*a*b* 1976 under the screen's own white."""
+
+    lightness: float
+    """L*. Range: 0 black to 100 white."""
+    a: float
+    """Green below 0, red above."""
+    b: float
+    """Blue below 0, yellow above."""
+
+
+def rgb_from_hex(text: str) -> Rgb:
+    """Read a colour as it is written in hexadecimal.
+
+    Args:
+        text: `#rrggbb` or `#rgb`, with or without the sign, in either case.
+
+    Raises:
+        ValueError: It is written otherwise.
+
+    Source: CSS Color Module, hexadecimal notation.
+    """
+    found = _HEX.fullmatch(text.strip())
+    if not found:
+        raise ValueError(f'a colour is written like "#1f4d3a" (got "{text}").')
+    digits = found[1] if len(found[1]) == 6 else "".join(2 * digit for digit in found[1])
+    return Rgb(int(digits[:2], 16), int(digits[2:4], 16), int(digits[4:], 16))
+
+
+def linear(channel: float) -> float:
+    """Turn a screen value into light.
+
+    Args:
+        channel: Screen value. Range: 0 to 1.
+
+    Returns:
+        Share of full light. Range: 0 to 1.
+
+    Source: IEC 61966-2-1, as in WCAG 2 "relative luminance" (threshold 0.04045).
+    """
+    return channel / 12.92 if channel <= 0.04045 else float(((channel + 0.055) / 1.055) ** 2.4)
+
+
+def encoded(light: float) -> float:
+    """Turn light into a screen value: undo `linear`.
+
+    Args:
+        light: Share of full light. Range: 0 to 1.
+
+    Returns:
+        Range: 0 to 1.
+
+    Source: IEC 61966-2-1.
+    """
+    return 12.92 * light if light <= 0.0031308 else float(1.055 * light ** (1 / 2.4) - 0.055)
+
+
+def linear_channels(colour: Rgb) -> tuple[float, float, float]:
+    """Give a colour's three shares of light. Range: 0 to 1 each. Source: IEC 61966-2-1."""
+    return linear(colour.red / 255), linear(colour.green / 255), linear(colour.blue / 255)
+
+
+def luminance(colour: Rgb) -> float:
+    """Give the relative luminance. Range: 0 black to 1 white.
+
+    Source: WCAG 2, "relative luminance": 0.2126 R + 0.7152 G + 0.0722 B.
+    """
+    red, green, blue = linear_channels(colour)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one: Rgb, other: Rgb) -> float:
+    """Give the contrast ratio of two colours. Range: 1 to 21; never rounded.
+
+    WCAG's limits (4.5 for text, 3 for signs) are made for screens. For yarn they are no more than a
+    convention.
+
+    Source: WCAG 2, "contrast ratio": (L1 + 0.05) / (L2 + 0.05).
+    """
+    darker, lighter = sorted((luminance(one), luminance(other)))
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def lightness(relative_luminance: float) -> float:
+    """Give CIE L*, how light the eye finds it.
+
+    Args:
+        relative_luminance: Y / Yn. Range: 0 and up, 1 is white.
+
+    Returns:
+        L*. Range: 0 to 100 for luminance up to 1.
+
+    Raises:
+        ValueError: The luminance is below 0.
+
+    Source: ISO/CIE 11664-4; CIE e-ILV 17-23-076, exact constants.
+    """
+    if not relative_luminance >= 0:
+        raise ValueError(f"luminance must be 0 or more (got {relative_luminance}).")
+    return 116 * _root(relative_luminance) - 16
+
+
+def grey(colour: Rgb) -> Rgb:
+    """Give the grey of the same luminance, as a photograph without colour shows it.
+
+    Source: luminance as WCAG 2, encoded by IEC 61966-2-1.
+    """
+    level = round(255 * encoded(luminance(colour)))
+    return Rgb(level, level, level)
+
+
+def lab(colour: Rgb) -> Lab:
+    """Give CIE L*a*b* 1976 of a screen colour.
+
+    Source: ISO/CIE 11664-4; IEC 61966-2-1 for the matrix, whose rounding moves L* by up to 0.01.
+    """
+    light = linear_channels(colour)
+    x, y, z = (
+        _root(sum(share * part for share, part in zip(row, light, strict=True)) / white)
+        for row, white in zip(_XYZ_ROWS, _WHITE, strict=True)
+    )
+    return Lab(116 * y - 16, 500 * (x - y), 200 * (y - z))
+
+
+def _root(share: float) -> float:
+    return float(share ** (1 / 3)) if share > _CUBE_ROOT_FROM else share * 841 / 108 + 4 / 29
