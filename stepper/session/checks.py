@@ -1,0 +1,102 @@
+"""Rules for the cues that check or keep something: counts, lengths, weighings, notes."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.lengthen import rounds_to_reach
+from stepper.plan.model import Plan
+from stepper.session.cues import Count, Length, Note, Weight
+from stepper.session.decision import Decision, Refusal
+from stepper.session.events import Counted, Measured, Noted, Weighed
+from stepper.session.state import Place, State
+from stepper.session.tally import count_at
+
+
+def count(plan: Plan, state: State, cue: Count) -> Decision:
+    """Compare a count with the ones expected here and at the end of the round."""
+    place = state.place
+    return (
+        Counted(
+            at=cue.at,
+            place=place,
+            stitches=cue.stitches,
+            expected=count_at(plan, place.index, place.stitch),
+            expected_end=expected_at_end(plan, place),
+        ),
+    )
+
+
+def expected_at_end(plan: Plan, place: Place) -> int:
+    """Count the stitches there should be when the round in hand is done."""
+    if place.index < len(plan.rounds):
+        return plan.rounds[place.index].after
+    return count_at(plan, place.index, place.stitch)
+
+
+def measure(plan: Plan, state: State, cue: Length) -> Decision:
+    """Keep a length; in a stretch worked to a length, work out the rounds it takes."""
+    if cue.length_mm <= 0:
+        return Refusal(sentence="A length is more than nothing.")
+    place = state.place
+    section = plan.rounds[min(place.index, len(plan.rounds) - 1)].section if plan.rounds else ""
+    kept = Measured(at=cue.at, place=place, length_mm=cue.length_mm, section=section)
+    number = stretch_to_measure(plan, place)
+    if number is None:
+        return (kept,)
+    stretch = plan.stretches[number]
+    worked = place.index - stretch.origin
+    begun = place.index - stretch.first + (1 if place.stitch else 0)
+    correction = rounds_to_reach(stretch, measured_mm=cue.length_mm, worked=worked, at_least=begun)
+    return (
+        replace(
+            kept,
+            section=plan.rounds[stretch.first].section if stretch.first < len(plan.rounds) else section,
+            rounds_worked=worked,
+            rounds_before=stretch.last - stretch.first + 1,
+            rounds_left=stretch.first + correction.rounds - place.index,
+            target_mm=stretch.target_mm,
+            correction=replace(correction, stretch=number),
+        ),
+    )
+
+
+def stretch_to_measure(plan: Plan, place: Place) -> int | None:
+    """Find the stretch that a measurement taken here belongs to, as its place in `plan.stretches`.
+
+    One that has just ended still counts: a piece that turns out short is knitted on.
+    """
+    for number, stretch in enumerate(plan.stretches):
+        if stretch.first <= place.index <= stretch.last and place.index > stretch.origin:
+            return number
+    for number, stretch in enumerate(plan.stretches):
+        if place.index == stretch.last + 1 and not place.stitch and place.index > stretch.origin:
+            return number
+    return None
+
+
+def weigh(plan: Plan, state: State, cue: Weight) -> Decision:
+    """Keep what is left of a yarn."""
+    key = yarn_called(plan, cue.yarn)
+    if key is None:
+        names = " or ".join(plan.yarns.values())
+        return Refusal(sentence=f"No yarn here is called {cue.yarn}{f'; say {names}' if names else ''}.")
+    if cue.grams < 0:
+        return Refusal(sentence="A weight is nothing or more.")
+    return (Weighed(at=cue.at, place=state.place, yarn=key, grams=cue.grams),)
+
+
+def yarn_called(plan: Plan, name: str) -> str | None:
+    """Find a yarn by its key or its name, in any case."""
+    wanted = name.casefold()
+    for key, called in plan.yarns.items():
+        if wanted in (key.casefold(), called.casefold()):
+            return key
+    return None
+
+
+def note(plan: Plan, state: State, cue: Note) -> Decision:
+    """Keep a note."""
+    if not cue.text.strip():
+        return Refusal(sentence="A note needs some words.")
+    return (Noted(at=cue.at, place=state.place, text=cue.text.strip()),)

@@ -1,0 +1,175 @@
+"""Cues: what the knitter asks for. The same thing spoken, keyed, pressed on a pedal, typed or tested.
+
+One class for each, imperative, frozen. A cue carries the time it was given because the session owns no clock.
+Words are turned into cues by `stepper.language.understand`; what may happen when is in
+`stepper.session.rules`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.session.steps import By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cue:
+    """Something asked of the session."""
+
+    at: str = ""
+    """When. ISO 8601 with the offset from UTC; whoever has a clock fills it in."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Next(Cue):
+    """Finish the current step and say the next one."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Back(Cue):
+    """Return to the step before."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Again(Cue):
+    """Say the current step again, a little slower."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Where(Cue):
+    """Say where the knitting stands."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spacing(Cue):
+    """Say how the shaping of this round is spaced and when the next of it comes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HowMany(Cue):
+    """Say how many stitches there should be."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Count(Cue):
+    """Compare a count with the one expected."""
+
+    stitches: int
+    """What the knitter counted. Range: 0 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AtStitch(Cue):
+    """Set the place within the round."""
+
+    stitch: int
+    """Stitches of the round worked. Range: 0 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AtMarker(Cue):
+    """Set the place within the round to the next marker."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stride(Cue):
+    """Set how much one step reads out."""
+
+    by: By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HowFar(Cue):
+    """Say what is left of the section and of the garment."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Length(Cue):
+    """Keep a length measured, and let a stretch worked to a length follow it."""
+
+    length_mm: float
+    """Length of the piece. Range: above 0. Unit: mm."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weight(Cue):
+    """Keep a weighing of what is left of a yarn."""
+
+    yarn: str
+    """The yarn as it was called: its key or its name."""
+    grams: float
+    """Range: 0 and up. Unit: g."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Note(Cue):
+    """Keep a note at this place."""
+
+    text: str
+    """As it was typed or understood. Not empty."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoTo(Cue):
+    """Set the place to a round, a section or a labelled line."""
+
+    round_number: int | None = None
+    """Round of the section, from 1; nothing for the place's own first round."""
+    place: str = ""
+    """Name of a section or a label, in any case; empty for the section in hand."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Undo(Cue):
+    """Take the last thing back."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Redo(Cue):
+    """Do again what was taken back."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wait(Cue):
+    """Stop listening."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Listen(Cue):
+    """Listen again."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Enough(Cue):
+    """Say where the knitting stops and what comes first next time, and close."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Help(Cue):
+    """Say what can be said."""
+
+
+CUES: tuple[type[Cue], ...] = (
+    Next,
+    Back,
+    Again,
+    Where,
+    Spacing,
+    HowMany,
+    Count,
+    AtStitch,
+    AtMarker,
+    Stride,
+    HowFar,
+    Length,
+    Weight,
+    Note,
+    GoTo,
+    Undo,
+    Redo,
+    Wait,
+    Listen,
+    Enough,
+    Help,
+)
+"""Every kind of cue, in the order of the help."""

@@ -1,0 +1,24 @@
+"""Decide what comes of a cue. Pure: plan and state in, events or a refusal out."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Plan
+from stepper.session.cues import Cue
+from stepper.session.decision import Decision
+from stepper.session.rules import RULES, mode_of
+from stepper.session.state import State
+
+
+def decide(plan: Plan, state: State, cue: Cue) -> Decision:
+    """Give the events that follow from a cue, or the refusal.
+
+    Args:
+        plan: The plan as knitted, with its lengths corrected.
+        state: Where the session stands.
+        cue: What is asked.
+
+    Returns:
+        No events where the cue only asks. Always: at most one event that undo can take back, so that one cue
+        is one undo.
+    """
+    return RULES[mode_of(plan, state), type(cue)](plan, state, cue)

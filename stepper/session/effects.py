@@ -1,0 +1,215 @@
+"""Effects: what the session wants told, asked or done. Imperative, frozen, without words.
+
+An effect holds the numbers; the words are `stepper.language.telling`'s, so that the session can be tested
+without a language and the words without a session. Each becomes one line.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from stepper.plan.carry import Change
+from stepper.session.cues import Cue
+from stepper.session.state import Place
+from stepper.session.steps import By, Part
+
+
+class Lead(Enum):
+    """How much of the place is said in front of an instruction."""
+
+    FULL = "full"
+    """Section, round of how many, label."""
+    ROUND = "round"
+    """Round, label."""
+    PART = "part"
+    """Where in the round."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Effect:
+    """Something to be told, asked or done."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Refuse(Effect):
+    """Say why a cue makes no sense now."""
+
+    sentence: str
+    aloud: bool = True
+    """Whether to say it; otherwise it is only shown."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellStart(Effect):
+    """Say that a garment is begun."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellRecap(Effect):
+    """Say what was done last before this sitting."""
+
+    done: Place | None
+    """The end of what is worked; nothing where no stitch is."""
+    at: str
+    """When the knitter last did something. ISO 8601; empty where unknown."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellChanges(Effect):
+    """Say what changed in the project file since the last sitting."""
+
+    changes: tuple[Change, ...]
+    have: int
+    want: int
+    found: bool
+    comparable: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellStep(Effect):
+    """Say what to do now."""
+
+    index: int
+    part: Part
+    lead: Lead
+    slower: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFinished(Effect):
+    """Say that no round is left."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellPlace(Effect):
+    """Say where the knitting stands."""
+
+    place: Place
+    count: int
+    """Stitches on the needles. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSpacing(Effect):
+    """Say how the shaping of the round in hand lies."""
+
+    place: Place
+    next_index: int | None
+    """The round with shaping that comes next, where this one has none; nothing where none comes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellExpected(Effect):
+    """Say how many stitches there should be."""
+
+    now: int
+    end: int
+    between: tuple[int, ...]
+    """Between the markers at the end of the round; empty without markers. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellCounted(Effect):
+    """Say whether a count is right."""
+
+    counted: int
+    now: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskCount(Effect):
+    """Ask for a count."""
+
+    expect: int
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskLength(Effect):
+    """Ask for a measurement."""
+
+    target_mm: float
+    section: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellStride(Effect):
+    """Say how much a step reads out from now on."""
+
+    by: By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFar(Effect):
+    """Say what is left, the round in hand among it."""
+
+    section: str
+    section_rounds: int
+    rounds: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellMeasured(Effect):
+    """Say what a measurement means."""
+
+    length_mm: float
+    target_mm: float
+    rounds_per_10cm: float
+    rounds_left: int
+    longer_by: int
+    """Rounds the stretch has more than before; below 0 for fewer."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellKept(Effect):
+    """Say that a measurement, a weighing or a note is kept."""
+
+    length_mm: float | None = None
+    yarn: str | None = None
+    grams: float | None = None
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellUndone(Effect):
+    """Say what was taken back or done again."""
+
+    kind: str
+    """Name of the class of the event."""
+    again: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellAsleep(Effect):
+    """Say that the ears are closed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellAwake(Effect):
+    """Say that the ears are open."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellHelp(Effect):
+    """Say what can be said."""
+
+    cues: tuple[type[Cue], ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellStop(Effect):
+    """Say where the knitting stops."""
+
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Close(Effect):
+    """End the sitting."""
+
+
+EFFECTS: tuple[type[Effect], ...] = tuple(Effect.__subclasses__())
+"""Every kind of effect."""

@@ -1,0 +1,197 @@
+"""Events: what happened. Past tense, frozen, never changed and never deleted.
+
+An event carries all that is needed to fold it into the state (`evolve`) and to tell of it later, so replay
+looks nothing up in a plan. The journal keeps them by kind and version: see `stepper.session.codec`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.plan.carry import Change
+from stepper.plan.lengthen import Correction
+from stepper.session.state import Place
+from stepper.session.steps import By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Event:
+    """Something that happened in a session."""
+
+    at: str
+    """When. ISO 8601 with the offset from UTC."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Opened(Event):
+    """A sitting began."""
+
+    fingerprint: str
+    """Of the plan knitted by."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanChanged(Event):
+    """The project file was no longer the one of the last sitting; the place was carried over."""
+
+    old_fingerprint: str
+    new_fingerprint: str
+    origin: Place
+    """Where the knitting stood in the old plan."""
+    place: Place
+    """Where it stands in the new one."""
+    corrections: tuple[Correction, ...]
+    """The corrections of lengths as they apply to the new plan."""
+    changes: tuple[Change, ...]
+    """What changed."""
+    have: int
+    """Stitches the old plan had at the beginning of the round in hand. Unit: stitches."""
+    want: int
+    """Stitches the new plan has there. Unit: stitches."""
+    found: bool = True
+    """Whether the round in hand is in the new plan; if not, the place is the nearest to it."""
+    comparable: bool = True
+    """Whether the old plan could still be read; if not, `changes` is empty without saying anything."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Advanced(Event):
+    """A step was finished."""
+
+    origin: Place
+    place: Place
+    stitches: int
+    """Stitches worked in the step. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Returned(Event):
+    """The knitter went back a step."""
+
+    origin: Place
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Placed(Event):
+    """The place was set within the round."""
+
+    origin: Place
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Jumped(Event):
+    """The place was set to another round."""
+
+    origin: Place
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StrideSet(Event):
+    """It was changed how much one step reads out."""
+
+    by: By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Counted(Event):
+    """The knitter counted her stitches."""
+
+    place: Place
+    stitches: int
+    """What she counted. Unit: stitches."""
+    expected: int
+    """What there should be at this place. Unit: stitches."""
+    expected_end: int
+    """What there should be at the end of this round. Unit: stitches."""
+
+    @property
+    def agrees(self) -> bool:
+        """Whether the count is right here or for the end of the round."""
+        return self.stitches in (self.expected, self.expected_end)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Measured(Event):
+    """The piece was measured."""
+
+    place: Place
+    length_mm: float
+    """Unit: mm."""
+    section: str
+    rounds_worked: int = 0
+    """Finished rounds in the length; 0 where nothing here is worked to a length."""
+    rounds_before: int = 0
+    """Rounds the stretch had. Unit: rounds."""
+    rounds_left: int = 0
+    """Rounds of the stretch still to work now, the one in hand among them. Unit: rounds."""
+    target_mm: float = 0.0
+    """Length to reach. Unit: mm."""
+    correction: Correction | None = None
+    """What it changed in the plan; nothing where nothing here is worked to a length."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weighed(Event):
+    """A yarn was weighed."""
+
+    place: Place
+    yarn: str
+    """Key of the yarn."""
+    grams: float
+    """What is left of it. Unit: g."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Noted(Event):
+    """A note was made."""
+
+    place: Place
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Undone(Event):
+    """An event was taken back. Where that event is itself an undo, what it took back is done again."""
+
+    seq: int
+    """Number of the event taken back."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FellAsleep(Event):
+    """The ears were closed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WokeUp(Event):
+    """The ears were opened."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Closed(Event):
+    """The sitting ended."""
+
+    place: Place
+
+
+EVENTS: tuple[type[Event], ...] = (
+    Opened,
+    PlanChanged,
+    Advanced,
+    Returned,
+    Placed,
+    Jumped,
+    StrideSet,
+    Counted,
+    Measured,
+    Weighed,
+    Noted,
+    Undone,
+    FellAsleep,
+    WokeUp,
+    Closed,
+)
+"""Every kind of event."""

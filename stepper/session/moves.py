@@ -1,0 +1,104 @@
+"""Rules for the cues that move the place. Each gives events or a refusal and changes nothing itself."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Plan
+from stepper.session.cues import AtMarker, AtStitch, Back, GoTo, Next, Stride
+from stepper.session.decision import Decision, Refusal
+from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
+from stepper.session.state import Place, State
+from stepper.session.steps import part_at, parts
+from stepper.session.tally import markers_in
+
+
+def advance(plan: Plan, state: State, cue: Next) -> Decision:
+    """Finish the current step."""
+    origin, round_ = state.place, plan.rounds[state.place.index]
+    part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
+    place = _after(plan, origin.index, part.end)
+    return (Advanced(at=cue.at, origin=origin, place=place, stitches=part.end - origin.stitch),)
+
+
+def go_back(plan: Plan, state: State, cue: Back) -> Decision:
+    """Return to the beginning of the step before; from the middle of a step, to its own beginning."""
+    origin = state.place
+    if origin == Place():
+        return Refusal(sentence="This is the very beginning.")
+    index = origin.index if origin.stitch else origin.index - 1
+    cut = parts(plan.rounds[index], state.knitting.by)
+    reached = origin.stitch if origin.stitch else cut[-1].end
+    start = max((part.start for part in cut if part.start < reached), default=0)
+    return (Returned(at=cue.at, origin=origin, place=Place(index=index, stitch=start)),)
+
+
+def set_stitch(plan: Plan, state: State, cue: AtStitch) -> Decision:
+    """Set the place within the round; its last stitch finishes it."""
+    origin, round_ = state.place, plan.rounds[state.place.index]
+    if not 0 <= cue.stitch <= round_.progress:
+        return Refusal(sentence=f"This {_word(round_.flat)} has {round_.progress} stitches.")
+    place = _after(plan, origin.index, cue.stitch)
+    return (Placed(at=cue.at, origin=origin, place=place),)
+
+
+def set_marker(plan: Plan, state: State, cue: AtMarker) -> Decision:
+    """Set the place to the next marker of the round."""
+    origin, round_ = state.place, plan.rounds[state.place.index]
+    ahead = [each for each in markers_in(round_) if each > origin.stitch]
+    if not ahead:
+        return Refusal(sentence=f"No marker lies ahead in this {_word(round_.flat)}.")
+    return (Placed(at=cue.at, origin=origin, place=Place(index=origin.index, stitch=ahead[0])),)
+
+
+def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
+    """Set the place to a round of a section, or to a section or label."""
+    origin = state.place
+    if not plan.rounds:
+        return Refusal(sentence="There is nothing to knit in this file.")
+    here = plan.rounds[min(origin.index, len(plan.rounds) - 1)]
+    section, label = (here.section, None) if not cue.place else _named(plan, cue.place, here.section)
+    if section is None:
+        return Refusal(sentence=f"Nothing here is called {cue.place}.")
+    inside = [round_ for round_ in plan.rounds if round_.section == section]
+    number = cue.round_number if cue.round_number is not None else label or 1
+    if not 1 <= number <= len(inside):
+        return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
+    place = Place(index=inside[number - 1].index)
+    return (Jumped(at=cue.at, origin=origin, place=place),)
+
+
+def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
+    """Change how much one step reads out."""
+    if cue.by is state.knitting.by:
+        return Refusal(sentence=f"It is by {cue.by.value} already.")
+    return (StrideSet(at=cue.at, by=cue.by),)
+
+
+def _after(plan: Plan, index: int, stitch: int) -> Place:
+    """Give the place after so many stitches of a round; after the last one it is the next round."""
+    if stitch >= plan.rounds[index].progress:
+        return Place(index=index + 1)
+    return Place(index=index, stitch=stitch)
+
+
+def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:
+    """Find a section or a label by name: the section and, for a label, its round in it.
+
+    The section in hand comes first, so that a label used in several is the nearest one.
+    """
+    wanted = " ".join(name.casefold().split())
+    ordered = sorted(plan.rounds, key=lambda round_: round_.section != here)
+    for round_ in ordered:
+        if round_.label is not None and " ".join(round_.label.casefold().split()) == wanted:
+            return round_.section, round_.number
+    for section in plan.sections:
+        if " ".join(section.casefold().split()) == wanted:
+            return section, None
+    return None, None
+
+
+def _word(flat: bool) -> str:
+    return "row" if flat else "round"
+
+
+def _sentence_case(text: str) -> str:
+    return text[:1].upper() + text[1:]

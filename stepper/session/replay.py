@@ -1,0 +1,81 @@
+"""Fold a journal into a state and list what of it still stands. Pure: the entries are handed in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Protocol
+
+from stepper.session.codec import decode_event, decode_state
+from stepper.session.events import Event, Undone
+from stepper.session.evolve import evolve
+from stepper.session.state import State
+
+SNAPSHOT_EVERY = 500
+"""Entries between two snapshots of the state: at most so many are folded when a session is taken up."""
+
+
+class Kept(Protocol):
+    """An event as the journal keeps it."""
+
+    @property
+    def seq(self) -> int:
+        """Its number, from 1."""
+        ...
+
+    @property
+    def kind(self) -> str:
+        """Its kind."""
+        ...
+
+    @property
+    def version(self) -> int:
+        """Version of its form."""
+        ...
+
+    @property
+    def body(self) -> str:
+        """Its JSON text."""
+        ...
+
+
+def replay(entries: Iterable[Kept], state: State | None = None) -> State:
+    """Fold entries into a state.
+
+    Args:
+        entries: In order; those the state already contains are passed over.
+        state: Where to begin; from nothing without one.
+
+    Raises:
+        CodecError: An entry cannot be read.
+    """
+    state = state if state is not None else State()
+    for entry in entries:
+        if entry.seq > state.seq:
+            state = evolve(state, decode_event(entry.kind, entry.version, entry.body))
+    return state
+
+
+def state_from_snapshot(seq: int, body: str) -> State | None:
+    """Read a snapshot, or give nothing where it is not what it says it is."""
+    state = decode_state(body)
+    return state if state is not None and state.seq == seq else None
+
+
+def standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Event]]:
+    """Leave out what was taken back, and the undoing itself.
+
+    Args:
+        events: Number and event, in order, from the first one on.
+
+    Yields:
+        Number and event of what stands, in order.
+    """
+    kept = list(events)
+    taken_back: set[int] = set()
+    for seq, event in reversed(kept):
+        # An undo that was itself taken back takes nothing back. Later ones speak first, hence the order.
+        if isinstance(event, Undone) and seq not in taken_back:
+            taken_back.add(event.seq)
+    for seq, event in kept:
+        if seq not in taken_back and not isinstance(event, Undone):
+            yield seq, event

@@ -1,0 +1,269 @@
+"""Work out what is told after a cue: pure, from the cue, the events and the state they lead to.
+
+Whatever moves the place says where it now is and what to do there. `stepper.language.telling` finds the
+words.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from types import MappingProxyType
+from typing import Any, Final
+
+from stepper.plan.model import Plan
+from stepper.session import cues
+from stepper.session.checks import expected_at_end
+from stepper.session.effects import (
+    AskCount,
+    AskLength,
+    Close,
+    Effect,
+    Lead,
+    TellAsleep,
+    TellAwake,
+    TellChanges,
+    TellCounted,
+    TellExpected,
+    TellFar,
+    TellFinished,
+    TellHelp,
+    TellKept,
+    TellMeasured,
+    TellPlace,
+    TellRecap,
+    TellSpacing,
+    TellStart,
+    TellStep,
+    TellStop,
+    TellStride,
+    TellUndone,
+)
+from stepper.session.events import (
+    Advanced,
+    Closed,
+    Counted,
+    Event,
+    FellAsleep,
+    Jumped,
+    Measured,
+    Noted,
+    Opened,
+    Placed,
+    PlanChanged,
+    Returned,
+    StrideSet,
+    Undone,
+    Weighed,
+    WokeUp,
+)
+from stepper.session.rules import mode_of, welcome_in
+from stepper.session.state import Place, State
+from stepper.session.steps import part_at, parts, rest_of
+from stepper.session.tally import between_markers, count_at
+
+MEASURE_ROUNDS_LEFT = 3
+"""Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
+target, enough to change course."""
+
+
+def respond(
+    plan: Plan, before: State, cue: cues.Cue | None, events: tuple[Event, ...], after: State
+) -> tuple[Effect, ...]:
+    """Give the effects of what happened.
+
+    Args:
+        plan: The plan as knitted after the events.
+        before: The state before them.
+        cue: What was asked; nothing where the sitting itself begins.
+        events: What happened; empty where the cue only asked.
+        after: The state after them.
+    """
+    if not events and cue is not None:
+        return tuple(_ANSWERS[type(cue)](plan, after))
+    effects: list[Effect] = []
+    for event in events:
+        effects += _TOLD[type(event)](plan, before, event, after)
+    return tuple(effects)
+
+
+def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
+    """Tell the step in hand, from the place in it; or that no round is left."""
+    place = state.place
+    if place.index >= len(plan.rounds):
+        return TellFinished()
+    round_, by = plan.rounds[place.index], state.knitting.by
+    part = parts(round_, by)[part_at(round_, by, place.stitch)]
+    return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
+
+
+# Cues that only ask
+
+_Answer = Callable[[Plan, State], Iterator[Effect]]
+
+
+def _again(plan: Plan, state: State) -> Iterator[Effect]:
+    yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
+
+
+def _where(plan: Plan, state: State) -> Iterator[Effect]:
+    place = state.place
+    yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
+
+
+def _spacing(plan: Plan, state: State) -> Iterator[Effect]:
+    later = (round_.index for round_ in plan.rounds[state.place.index + 1 :] if round_.shaping)
+    yield TellSpacing(place=state.place, next_index=next(later, None))
+
+
+def _how_many(plan: Plan, state: State) -> Iterator[Effect]:
+    place = state.place
+    between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
+    now = count_at(plan, place.index, place.stitch)
+    yield TellExpected(now=now, end=expected_at_end(plan, place), between=between)
+
+
+def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
+    left = plan.rounds[state.place.index :]
+    section = left[0].section if left else ""
+    yield TellFar(
+        section=section,
+        section_rounds=sum(round_.section == section for round_ in left),
+        rounds=len(left),
+        stitches=sum(round_.progress for round_ in left) - state.place.stitch,
+    )
+
+
+def _help(plan: Plan, state: State) -> Iterator[Effect]:
+    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
+
+
+_ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
+    {
+        cues.Again: _again,
+        cues.Where: _where,
+        cues.Spacing: _spacing,
+        cues.HowMany: _how_many,
+        cues.HowFar: _how_far,
+        cues.Help: _help,
+    }
+)
+
+# Events
+
+_Telling = Callable[[Plan, State, Any, State], Iterator[Effect]]
+
+
+def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[Effect]:
+    if before.seq == 0:
+        yield TellStart()
+    else:
+        done = before.place if before.place != Place() else None
+        yield TellRecap(done=done, at=before.last_cue_at)
+    yield step_at(plan, after, Lead.FULL)
+
+
+def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -> Iterator[Effect]:
+    yield TellChanges(
+        changes=event.changes,
+        have=event.have,
+        want=event.want,
+        found=event.found,
+        comparable=event.comparable,
+    )
+
+
+def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
+    """Tell the next step; where a round was finished, first what pays to be checked there."""
+    origin, place = event.origin, event.place
+    if place.index == origin.index:
+        yield step_at(plan, after, Lead.PART)
+        return
+    done = plan.rounds[origin.index]
+    if done.checkpoint is not None:
+        yield AskCount(expect=done.checkpoint.expect, reason=done.checkpoint.reason)
+    stretch = plan.stretch_at(place.index)
+    if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
+        yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
+    same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
+    yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
+
+
+def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
+    yield step_at(plan, after, Lead.FULL)
+
+
+def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> Iterator[Effect]:
+    yield TellStride(by=event.by)
+    if after.place.index < len(plan.rounds):
+        yield step_at(plan, after, Lead.PART)
+
+
+def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterator[Effect]:
+    yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
+
+
+def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:
+    if event.correction is None:
+        yield TellKept(length_mm=event.length_mm)
+        return
+    yield TellMeasured(
+        length_mm=event.length_mm,
+        target_mm=event.target_mm,
+        rounds_per_10cm=event.correction.rounds_per_10cm,
+        rounds_left=event.rounds_left,
+        longer_by=event.correction.rounds - event.rounds_before,
+    )
+    had_ended = event.correction.rounds - event.rounds_left == event.rounds_before
+    if event.rounds_left == 0 or had_ended:
+        yield step_at(plan, after, Lead.FULL)  # another round is in hand than before
+
+
+def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:
+    yield TellKept(yarn=event.yarn, grams=event.grams)
+
+
+def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Effect]:
+    yield TellKept(note=event.text)
+
+
+def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[Effect]:
+    stack = (*before.undo[-1:], *before.redo[-1:])
+    kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
+    yield TellUndone(kind=kind, again=bool(before.redo) and before.redo[-1].seq == event.seq)
+    moved = (before.place, before.knitting.by, before.knitting.corrections)
+    if moved != (after.place, after.knitting.by, after.knitting.corrections):
+        yield step_at(plan, after, Lead.FULL)
+
+
+def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
+    yield TellAsleep()
+
+
+def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
+    yield TellAwake()
+
+
+def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
+    yield TellStop(place=event.place)
+    yield Close()
+
+
+_TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
+    {
+        Opened: _opened,
+        PlanChanged: _plan_changed,
+        Advanced: _moved_on,
+        Returned: _moved,
+        Placed: _moved_on,
+        Jumped: _moved,
+        StrideSet: _stride_set,
+        Counted: _counted,
+        Measured: _measured,
+        Weighed: _weighed,
+        Noted: _noted,
+        Undone: _undone,
+        FellAsleep: _fell_asleep,
+        WokeUp: _woke_up,
+        Closed: _closed,
+    }
+)

@@ -1,0 +1,76 @@
+"""What may happen when: one row for each cue, one column for each mode.
+
+Every cell is there; a cue that makes no sense in a mode has a rule that refuses with a sentence. The test
+over all (mode, cue) pairs, the help and the documentation read this table.
+"""
+
+from __future__ import annotations
+
+from enum import Enum
+from types import MappingProxyType
+from typing import Final
+
+from stepper.plan.model import Plan
+from stepper.session import checks, control, cues, moves
+from stepper.session.decision import Handler
+from stepper.session.state import State
+
+
+class Mode(Enum):
+    """What the session is doing."""
+
+    KNITTING = "knitting"
+    """A round is in hand."""
+    FINISHED = "finished"
+    """Every round is done; looking and going back is still possible."""
+    ASLEEP = "asleep"
+    """The ears are closed."""
+    CLOSED = "closed"
+    """The sitting is over."""
+
+
+def mode_of(plan: Plan, state: State) -> Mode:
+    """Tell which mode a state is in."""
+    if state.closed:
+        return Mode.CLOSED
+    if state.asleep:
+        return Mode.ASLEEP
+    return Mode.KNITTING if state.place.index < len(plan.rounds) else Mode.FINISHED
+
+
+# cue: (while knitting, when finished, while asleep, when closed)
+_ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = {
+    cues.Next: (moves.advance, control.all_done, control.sleeping, control.over),
+    cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
+    cues.Again: (control.ask, control.ask, control.sleeping, control.over),
+    cues.Where: (control.ask, control.ask, control.sleeping, control.over),
+    cues.Spacing: (control.ask, control.all_done, control.sleeping, control.over),
+    cues.HowMany: (control.ask, control.ask, control.sleeping, control.over),
+    cues.Count: (checks.count, checks.count, control.sleeping, control.over),
+    cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
+    cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
+    cues.Stride: (moves.set_stride, moves.set_stride, control.sleeping, control.over),
+    cues.HowFar: (control.ask, control.ask, control.sleeping, control.over),
+    cues.Length: (checks.measure, checks.measure, control.sleeping, control.over),
+    cues.Weight: (checks.weigh, checks.weigh, control.sleeping, control.over),
+    cues.Note: (checks.note, checks.note, control.sleeping, control.over),
+    cues.GoTo: (moves.go_to, moves.go_to, control.sleeping, control.over),
+    cues.Undo: (control.undo, control.undo, control.sleeping, control.over),
+    cues.Redo: (control.redo, control.redo, control.sleeping, control.over),
+    cues.Wait: (control.fall_asleep, control.fall_asleep, control.sleeping, control.over),
+    cues.Listen: (control.already_awake, control.already_awake, control.wake_up, control.over),
+    cues.Enough: (control.close, control.close, control.close, control.over),
+    cues.Help: (control.ask, control.ask, control.ask, control.over),
+}
+
+RULES: Final = MappingProxyType(
+    {(mode, cue): handlers[at] for cue, handlers in _ROWS.items() for at, mode in enumerate(Mode)}
+)
+"""The rule for each mode and kind of cue."""
+
+_REFUSING: Final = (control.sleeping, control.over, control.all_done, control.already_awake)
+
+
+def welcome_in(mode: Mode) -> tuple[type[cues.Cue], ...]:
+    """List the cues that make sense in a mode, in the order of the help."""
+    return tuple(cue for cue in cues.CUES if RULES[mode, cue] not in _REFUSING)

@@ -1,0 +1,206 @@
+"""A step: the part of a round that is read out at once and worked before the next cue.
+
+A place is a round and a number of stitches worked in it; which part that is follows from the stitches. So
+the knitter can change how much one step reads out in the middle of a round and never loses her place.
+No part is without stitches (except the one part of a round that has none), because two parts that begin at
+the same stitch could not be told apart: markers and turns go with the part in front of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import Enum
+
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Group, Item, Round, Run, flatten
+
+BREATH = 4
+"""Most items read out in one breath; a repeat counts as what is inside it. Source: about four things fit in
+working memory (Cowan 2001, "The magical number 4 in short-term memory"), from memory."""
+
+
+class By(Enum):
+    """How much one step reads out."""
+
+    ROUND = "round"
+    """The whole round, in as few breaths as it takes."""
+    REPEAT = "repeat"
+    """One repeat of a chart or of what stands between the stars."""
+    COLOUR = "colour"
+    """The stitches up to the next change of yarn."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """One step of a round."""
+
+    start: int
+    """Stitches of the round worked before it. Unit: stitches, as counted on the right needle."""
+    end: int
+    """Stitches of the round worked after it."""
+    items: tuple[Item, ...]
+    """What is worked."""
+    repeat: tuple[int, int] | None = None
+    """Which repeat it is and of how many, from 1, where it is one."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Piece:
+    """Items that stay together, before the parts are put together."""
+
+    items: tuple[Item, ...]
+    repeat: tuple[int, int] | None = None
+
+
+def parts(round_: Round, by: By) -> tuple[Part, ...]:
+    """Cut a round into its steps.
+
+    Returns:
+        At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
+    """
+    if by is By.ROUND:
+        pieces = _breaths(round_.phrase)
+    elif by is By.REPEAT:
+        pieces = _repeats(round_.phrase)
+    else:
+        pieces = _colours(round_)
+    return _laid_out(list(pieces))
+
+
+def part_at(round_: Round, by: By, stitches: int) -> int:
+    """Find the part in which a place lies, as its number from 0."""
+    cut = parts(round_, by)
+    for number, part in enumerate(cut):
+        if stitches < part.end:
+            return number
+    return len(cut) - 1
+
+
+def rest_of(part: Part, stitches: int) -> Part:
+    """Leave out what is already worked of a part; a stitch only half made is made again."""
+    if not part.start < stitches < part.end:
+        return part
+    items = tuple(_dropped(part.items, stitches - part.start))
+    return Part(start=stitches, end=part.end, items=items, repeat=part.repeat)
+
+
+def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
+    """Put items together until a breath is full."""
+    held: list[Item] = []
+    length = 0
+    for item in phrase:
+        more = _length(item)
+        if held and length + more > BREATH and item.progress:
+            yield _Piece(items=tuple(held))
+            held, length = [], 0
+        held.append(item)
+        length += more
+    if held:
+        yield _Piece(items=tuple(held))
+
+
+def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
+    """Give every repetition by itself, and what stands between the repeats in breaths."""
+    between: list[Item] = []
+    for item in phrase:
+        if isinstance(item, Run):
+            between.append(item)
+            continue
+        yield from _breaths(between)
+        between = []
+        for number in range(1, item.times + 1):
+            yield _Piece(items=item.items, repeat=(number, item.times))
+    yield from _breaths(between)
+
+
+def _colours(round_: Round) -> Iterator[_Piece]:
+    """Give the stitches up to each change of yarn, in breaths."""
+    held: list[Item] = []
+    yarn = ""
+    for run in flatten(round_.phrase):
+        if held and run.progress and run.yarn != yarn:
+            yield from _breaths(_joined(held))
+            held = []
+        if run.progress:
+            yarn = run.yarn
+        held.append(run)
+    yield from _breaths(_joined(held))
+
+
+def _joined(items: Iterable[Item]) -> Iterator[Item]:
+    """Join neighbours that are the same stitch in the same yarn."""
+    last: Run | None = None
+    for item in items:
+        if not isinstance(item, Run):  # pragma: no cover - a phrase laid out flat holds runs only
+            continue
+        if last is not None and (last.stitch, last.yarn) == (item.stitch, item.yarn):
+            last = Run(last.stitch, last.times + item.times, last.yarn)
+            continue
+        if last is not None:
+            yield last
+        last = item
+    if last is not None:
+        yield last
+
+
+def _laid_out(pieces: list[_Piece]) -> tuple[Part, ...]:
+    """Place the pieces in the round; one without stitches joins its neighbour."""
+    laid: list[Part] = []
+    waiting: tuple[Item, ...] = ()
+    place = 0
+    for piece in pieces:
+        progress = sum(item.progress for item in piece.items)
+        if not progress and laid:
+            laid[-1] = _longer(laid[-1], piece.items)
+        elif not progress:
+            waiting += piece.items
+        else:
+            items = waiting + piece.items
+            laid.append(Part(start=place, end=place + progress, items=items, repeat=piece.repeat))
+            waiting = ()
+            place += progress
+    if not laid:
+        return (Part(start=0, end=0, items=waiting),)
+    return tuple(laid)
+
+
+def _longer(part: Part, items: tuple[Item, ...]) -> Part:
+    return Part(start=part.start, end=part.end, items=part.items + items, repeat=part.repeat)
+
+
+def _length(item: Item) -> int:
+    """Count what has to be kept in mind for an item."""
+    if isinstance(item, Run):
+        return 1
+    return sum(_length(inner) for inner in item.items)
+
+
+def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
+    """Give what is left of some items once so many stitches of them are worked."""
+    for item in items:
+        if worked <= 0:
+            yield item
+        elif item.progress <= worked:
+            worked -= item.progress
+        elif isinstance(item, Run):
+            done = worked // stitch(item.stitch).progress
+            yield Run(item.stitch, item.times - done, item.yarn)
+            worked = 0
+        else:
+            yield from _dropped_from_group(item, worked)
+            worked = 0
+
+
+def _dropped_from_group(group: Group, worked: int) -> Iterator[Item]:
+    """Give the rest of the repetition that is begun, then the repetitions that are whole."""
+    once = group.progress // group.times
+    done, begun = divmod(worked, once)
+    left = group.times - done
+    if begun:
+        yield from _dropped(group.items, begun)
+        left -= 1
+    if left == 1:
+        yield from group.items
+    elif left:
+        yield Group(group.items, left, group.name)

@@ -1,0 +1,124 @@
+"""Count what is on the needles anywhere in a round, and what of its shaping is done.
+
+No I/O. Places are in stitches as counted on the right needle (`Run.progress`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+
+_SHAPING = (Kind.INCREASE, Kind.DECREASE)
+_MARKS = ("pm", "sm")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tally:
+    """How a round stands after some of its stitches."""
+
+    count: int
+    """Stitches on the needles, both together. Unit: stitches."""
+    used: int
+    """Stitches of the old round used up. Unit: stitches."""
+    shaped: int
+    """Increases and decreases done. Unit: changes."""
+
+
+def tally(round_: Round, stitches: int) -> Tally:
+    """Count after `stitches` of a round; a stitch only half made is not counted."""
+    count, used, shaped, left = round_.before, 0, 0, stitches
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        done = run.times if run.progress <= left else left // max(1, entry.progress)
+        count += done * entry.change
+        used += done * entry.uses
+        if entry.kind in _SHAPING:
+            shaped += done
+        left -= done * entry.progress
+        if done < run.times:
+            break
+    return Tally(count=count, used=used, shaped=shaped)
+
+
+def count_at(plan: Plan, index: int, stitches: int) -> int:
+    """Count the stitches that should be on the needles; after the last round, what that one leaves."""
+    if index < len(plan.rounds):
+        return tally(plan.rounds[index], stitches).count
+    return plan.rounds[-1].after if plan.rounds else 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shaping:
+    """How the increases and decreases of a round lie."""
+
+    increases: int
+    decreases: int
+    gaps: tuple[tuple[int, int], ...]
+    """Plain stitches between two changes and how often that many, the larger first, around the join if the
+    work is in the round. Unit: stitches, times."""
+    first: int
+    """Stitches of the old round before the first change. Unit: stitches."""
+    done: int
+    """Changes done at the place asked about. Unit: changes."""
+    next_in: int | None
+    """Stitches of the old round to work before the next change; nothing when all are done."""
+
+
+def shaping_at(round_: Round, stitches: int) -> Shaping | None:
+    """Describe the shaping of a round from a place in it, or nothing where it has none.
+
+    Gaps are what lies between the changes and is worked plain: an `m1` takes no stitch of the old round, a
+    `k2tog` takes two.
+    """
+    if not round_.shaping:
+        return None
+    kinds = [stitch(run.stitch) for run in round_.runs for _ in range(run.times)]
+    changes = [entry for entry in kinds if entry.kind in _SHAPING]
+    now = tally(round_, stitches)
+    ahead = [place for place in round_.shaping[now.shaped :] if place >= now.used]
+    widths = [entry.uses for entry in changes] if len(changes) == len(round_.shaping) else []
+    return Shaping(
+        increases=sum(entry.kind is Kind.INCREASE for entry in changes),
+        decreases=sum(entry.kind is Kind.DECREASE for entry in changes),
+        gaps=_gaps(round_, widths or [0] * len(round_.shaping)),
+        first=round_.shaping[0],
+        done=now.shaped,
+        next_in=ahead[0] - now.used if ahead else None,
+    )
+
+
+def _gaps(round_: Round, widths: list[int]) -> tuple[tuple[int, int], ...]:
+    """Count the gaps between changes by their size."""
+    places = round_.shaping
+    ends = [place + width for place, width in zip(places, widths, strict=True)]
+    gaps = [after - end for end, after in zip(ends, places[1:], strict=False)]
+    if not round_.flat:
+        gaps.append(round_.before - ends[-1] + places[0])
+    return tuple((gap, gaps.count(gap)) for gap in sorted(set(gaps), reverse=True))
+
+
+def markers_in(round_: Round) -> tuple[int, ...]:
+    """Give the places of the markers inside a round, in working order, without those at its ends.
+
+    They are where the round itself says to place or slip one; a round that is silent about them keeps those
+    that are there.
+    """
+    places, place = [], 0
+    for run in round_.runs:
+        if run.stitch in _MARKS:
+            places.append(place)
+        place += run.progress
+    inside = {each for each in (places or round_.markers) if 0 < each < place}
+    return tuple(sorted(inside))
+
+
+def between_markers(round_: Round) -> tuple[int, ...]:
+    """Count the stitches between the markers after a round, in working order; empty where there are none."""
+    marks = sorted({each for each in round_.markers if 0 < each < round_.after})
+    if not marks:
+        return ()
+    edges = [0, *marks, round_.after]
+    return tuple(after - before for before, after in pairwise(edges))
