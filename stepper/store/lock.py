@@ -1,0 +1,149 @@
+"""Let only one session at a time knit a garment.
+
+The lock is the operating system's own on an open file, so it is gone the moment its process is, however
+that ended; the content only tells who holds it. A file left behind by a killed session is therefore no lock.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import sys
+import weakref
+from contextlib import suppress
+from datetime import datetime
+from pathlib import Path
+from typing import Final
+
+from stepper.errors import SurroundingsError
+from stepper.store.failures import explained
+from stepper.store.location import lock_path
+
+if sys.platform == "win32":
+    import msvcrt
+
+    # Windows denies others the locked bytes even for reading: lock one far behind the note to be read.
+    _LOCKED_BYTE: Final = 1 << 20
+
+    def _try_lock(descriptor: int) -> bool:
+        os.lseek(descriptor, _LOCKED_BYTE, os.SEEK_SET)
+        try:
+            msvcrt.locking(descriptor, msvcrt.LK_NBLCK, 1)
+        except PermissionError:
+            return False
+        finally:
+            os.lseek(descriptor, 0, os.SEEK_SET)
+        return True
+else:
+    import fcntl
+
+    def _try_lock(descriptor: int) -> bool:
+        try:
+            fcntl.flock(descriptor, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except BlockingIOError:
+            return False
+        return True
+
+
+_NOTE_BYTES: Final = 500
+
+
+class GarmentLock:
+    """The right to write one garment's journal; held from construction to `release`.
+
+    Args:
+        journal: The journal to lock.
+
+    Raises:
+        SurroundingsError: Another session holds it, or the folder allows no lock.
+    """
+
+    def __init__(self, journal: Path) -> None:
+        self._path = lock_path(journal)
+        self._descriptor: int | None = None
+        with explained(journal):
+            descriptor = _open_locked(self._path)
+            if descriptor is None:
+                raise SurroundingsError(_refusal(journal, self._path))
+        self._descriptor = descriptor
+        now = datetime.now().astimezone()
+        note = json.dumps({"process": os.getpid(), "since": now.isoformat(timespec="seconds")})
+        with suppress(OSError):  # the note is a courtesy; a full disk is for the journal to report
+            os.ftruncate(descriptor, 0)
+            os.write(descriptor, note.encode())
+        if hasattr(os, "register_at_fork"):
+            # A forked child shares the open file, and would keep the lock alive beyond a killed session.
+            own = weakref.ref(self)
+            os.register_at_fork(after_in_child=lambda: _forget(own))
+
+    def release(self) -> None:
+        """Give the right back; the second time does nothing."""
+        descriptor, self._descriptor = self._descriptor, None
+        if descriptor is None:
+            return
+        # Windows deletes no open file; elsewhere it must go while the lock still holds, or another session's
+        # file would be deleted. Whoever opened it in between notices in `_open_locked`.
+        if sys.platform == "win32":
+            os.close(descriptor)
+            _delete(self._path)
+        else:
+            _delete(self._path)
+            os.close(descriptor)
+
+    def _close_copy(self) -> None:
+        """Close a forked child's copy of the open file; the parent keeps the lock."""
+        if self._descriptor is not None:
+            os.close(self._descriptor)
+            self._descriptor = None
+
+
+def _forget(own: weakref.ref[GarmentLock]) -> None:
+    lock = own()
+    if lock is not None:
+        lock._close_copy()
+
+
+def _open_locked(path: Path) -> int | None:
+    """Return a descriptor of the locked file at `path`, or None when another holds it."""
+    while True:
+        descriptor = os.open(path, os.O_RDWR | os.O_CREAT, 0o644)
+        try:
+            if not _try_lock(descriptor):
+                os.close(descriptor)
+                return None
+            if _is_still(path, descriptor):
+                return descriptor
+        except BaseException:
+            os.close(descriptor)
+            raise
+        # The holder deleted the file between our opening and our locking it: what we locked has no name.
+        os.close(descriptor)
+
+
+def _is_still(path: Path, descriptor: int) -> bool:
+    """Return whether the open file is the one that bears the name now."""
+    try:
+        named = path.stat()
+    except FileNotFoundError:
+        return False
+    return os.path.samestat(named, os.fstat(descriptor))
+
+
+def _delete(path: Path) -> None:
+    """Delete the file if that can be done; left behind it is only untidy."""
+    with suppress(OSError):
+        path.unlink()
+
+
+def _refusal(journal: Path, path: Path) -> str:
+    """Return the sentence that names who holds the lock, as far as can be read."""
+    try:
+        note = json.loads(path.read_bytes()[:_NOTE_BYTES])
+        since = datetime.fromisoformat(note["since"])
+        holder = f" (process {int(note['process'])}, since {since:%H:%M} on {since.day} {since:%B %Y})"
+    except (OSError, ValueError, KeyError, TypeError):
+        holder = ""  # being written this moment, or not readable
+    return (
+        f"{journal.stem} is already being knitted in another session{holder}. "
+        "Go on there, or end that session first."
+    )

@@ -1,0 +1,114 @@
+"""Bring a journal to the present version, one migration at a time.
+
+A migration's changes and the row that records it are one transaction: after a failure or a kill in the middle
+the file is what it was, and the next opening tries again.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+from stepper.errors import SurroundingsError
+from stepper.store.database import transaction
+from stepper.store.failures import damaged, not_a_journal
+from stepper.store.schema import APPLICATION_ID, VERSION_1
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Migration:
+    """One step from a version of the journal's form to the next."""
+
+    version: int
+    """The version it leads to. Range: 1 and up, without gaps."""
+    name: str
+    """What it does, in a few words."""
+    apply: Callable[[sqlite3.Connection], None]
+    """Makes the change inside the transaction already begun: no COMMIT, no `executescript`, which commits."""
+
+
+def _create(connection: sqlite3.Connection) -> None:
+    """Make the tables of version 1."""
+    for statement in VERSION_1:
+        connection.execute(statement)
+
+
+MIGRATIONS: tuple[Migration, ...] = (Migration(version=1, name="the first form", apply=_create),)
+"""Every migration there ever was, oldest first."""
+
+
+def applied_version(connection: sqlite3.Connection, path: Path) -> int:
+    """Return the version a journal has. Reads only.
+
+    Args:
+        connection: Open on the journal.
+        path: The journal, for the sentence.
+
+    Returns:
+        The version; 1 and up.
+
+    Raises:
+        SurroundingsError: The file is a database of something else, or a journal without its tables.
+    """
+    (application_id,) = connection.execute("PRAGMA application_id").fetchone()
+    if application_id != APPLICATION_ID:
+        raise not_a_journal(path)
+    tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+    if "migration" not in tables:
+        raise damaged(path)
+    (version,) = connection.execute("SELECT max(version) FROM migration").fetchone()
+    if version is None:
+        raise damaged(path)
+    return int(version)
+
+
+def refuse_newer(version: int, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> None:
+    """Refuse a journal from a later version of the program, whose tables may mean something else.
+
+    Args:
+        version: The version the journal has.
+        path: The journal, for the sentence.
+        migrations: The migrations known.
+
+    Raises:
+        SurroundingsError: The journal is newer than the newest migration.
+    """
+    known = migrations[-1].version
+    if version > known:
+        raise SurroundingsError(
+            f"{path} was written by a newer version of this program (its form is {version}, this one knows "
+            f"{known}). Update the program; the journal was left as it is."
+        )
+
+
+def migrate(
+    connection: sqlite3.Connection, version: int, migrations: Sequence[Migration] = MIGRATIONS
+) -> None:
+    """Apply what is pending, oldest first.
+
+    Args:
+        connection: Open for writing.
+        version: The version the journal has; 0 for an empty database.
+        migrations: The migrations known, numbered from 1 without gaps.
+
+    Raises:
+        ValueError: The migrations are not numbered 1, 2, 3 …
+    """
+    if [migration.version for migration in migrations] != list(range(1, len(migrations) + 1)):
+        raise ValueError(f"migrations must be numbered from 1 without gaps (got {migrations!r})")
+    for migration in migrations[version:]:
+        with transaction(connection):
+            migration.apply(connection)
+            if not connection.in_transaction:
+                raise AssertionError(f"migration {migration.version} ended the transaction it was given")
+            connection.execute(
+                "INSERT INTO migration (version, name, applied_at) VALUES (?, ?, ?)",
+                (
+                    migration.version,
+                    migration.name,
+                    datetime.now().astimezone().isoformat(timespec="seconds"),
+                ),
+            )

@@ -1,0 +1,162 @@
+from __future__ import annotations
+
+import os
+import re
+import signal
+import subprocess
+from collections.abc import Callable
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.store.location import lock_path
+from stepper.store.lock import GarmentLock
+
+StartChild = Callable[..., "subprocess.Popen[str]"]
+
+HOLD = """
+import sys, time
+from pathlib import Path
+from stepper.store.lock import GarmentLock
+lock = GarmentLock(Path(sys.argv[1]))
+print("held", flush=True)
+time.sleep(60)
+"""
+
+FORK_AND_HOLD = """
+import os, sys, time
+from pathlib import Path
+from stepper.store.lock import GarmentLock
+lock = GarmentLock(Path(sys.argv[1]))
+child = os.fork()
+if child == 0:
+    os.close(1); os.close(2)
+    time.sleep(60)
+    os._exit(0)
+print(child, flush=True)
+time.sleep(60)
+"""
+
+COUNT = """
+import sys
+from pathlib import Path
+from stepper.errors import SurroundingsError
+from stepper.store.lock import GarmentLock
+journal, counter = Path(sys.argv[1]), Path(sys.argv[2])
+done = 0
+while done < 150:
+    try:
+        lock = GarmentLock(journal)
+    except SurroundingsError:
+        continue
+    counter.write_text(str(int(counter.read_text()) + 1))
+    done += 1
+    lock.release()
+"""
+
+
+def test_a_second_lock_is_refused_and_says_who_holds_the_first(path: Path) -> None:
+    """The knitter must learn which session is open and since when, to find and end it."""
+    first = GarmentLock(path)
+    with pytest.raises(SurroundingsError) as refused:
+        GarmentLock(path)
+    first.release()
+
+    said = re.fullmatch(
+        r"switchback is already being knitted in another session \(process (\d+), since (.+)\)\. "
+        r"Go on there, or end that session first\.",
+        str(refused.value),
+    )
+    assert said
+    assert int(said[1]) == os.getpid()
+    since = datetime.strptime(said[2], "%H:%M on %d %B %Y")
+    assert abs((datetime.now() - since).total_seconds()) < 180
+    assert refused.value.exit_code == 4
+
+
+def test_the_lock_holds_between_processes(path: Path, start_child: StartChild) -> None:
+    """A session in another window must be noticed, and its process named."""
+    child = start_child(HOLD, path)
+    assert child.stdout
+    child.stdout.readline()
+
+    with pytest.raises(SurroundingsError, match=rf"process {child.pid}, since"):
+        GarmentLock(path)
+
+
+def test_the_lock_is_gone_with_a_killed_process(path: Path, start_child: StartChild) -> None:
+    """After a crash the knitter must be able to go on at once, without cleaning up."""
+    child = start_child(HOLD, path)
+    assert child.stdout
+    child.stdout.readline()
+    child.kill()
+    child.wait()
+
+    assert lock_path(path).exists()
+    GarmentLock(path).release()
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="this system has no fork")
+def test_a_forked_helper_does_not_keep_a_killed_sessions_lock(path: Path, start_child: StartChild) -> None:
+    """A helper process that outlives a crashed session must not shut the knitter out."""
+    child = start_child(FORK_AND_HOLD, path)
+    assert child.stdout
+    helper = int(child.stdout.readline())
+    try:
+        with pytest.raises(SurroundingsError):
+            GarmentLock(path)
+        child.kill()
+        child.wait()
+        os.kill(helper, 0)  # it is alive
+        GarmentLock(path).release()
+    finally:
+        os.kill(helper, signal.SIGKILL)
+
+
+def test_a_released_lock_can_be_taken_again_and_leaves_no_file(path: Path) -> None:
+    """Closing a session must free the garment and tidy up."""
+    lock = GarmentLock(path)
+    lock.release()
+    lock.release()
+    assert list(path.parent.iterdir()) == []
+
+    GarmentLock(path).release()
+
+
+def test_a_file_left_behind_is_no_lock(path: Path) -> None:
+    """Only a living process holds the garment, whatever an old file says."""
+    lock_path(path).write_text('{"process": 1, "since": "2025-03-03T20:15:00+01:00"}' + " " * 1000)
+
+    GarmentLock(path).release()
+
+
+@pytest.mark.parametrize("note", [b"", b"{", b"[]", b'{"process": "x", "since": "y"}', b"\xff\xfe"])
+def test_an_unreadable_note_still_gives_a_clear_refusal(path: Path, note: bytes) -> None:
+    """Whether or not the holder is known, the refusal must be one plain sentence."""
+    lock = GarmentLock(path)
+    lock_path(path).write_bytes(note)
+    with pytest.raises(SurroundingsError) as refused:
+        GarmentLock(path)
+    lock.release()
+
+    assert str(refused.value).startswith("switchback is already being knitted in another session. ")
+
+
+def test_a_missing_folder_is_said(tmp_path: Path) -> None:
+    """A path that leads nowhere must be an answer, not a traceback."""
+    with pytest.raises(SurroundingsError, match="folder is missing"):
+        GarmentLock(tmp_path / "nowhere" / "a.journal")
+
+
+def test_no_two_processes_ever_hold_the_lock(tmp_path: Path, start_child: StartChild) -> None:
+    """Taking and giving back in a race, file deletion included, must never let two in at once."""
+    counter = tmp_path / "counter"
+    counter.write_text("0")
+    children = [start_child(COUNT, tmp_path / "a.journal", counter) for _ in range(4)]
+    for child in children:
+        _, complaint = child.communicate(timeout=120)
+        assert child.returncode == 0, complaint
+
+    assert int(counter.read_text()) == 600

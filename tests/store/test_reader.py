@@ -1,0 +1,147 @@
+from __future__ import annotations
+
+import subprocess
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.store.database import connect
+from stepper.store.journal import Journal
+from stepper.store.reader import open_reader
+from stepper.store.records import Entry
+
+StartChild = Callable[..., "subprocess.Popen[str]"]
+MakeEntry = Callable[[int], Entry]
+
+WRITE = """
+import sys
+from pathlib import Path
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+journal = Journal.open(Path(sys.argv[1]), title="A")
+for n in range(1, 100_000):
+    journal.append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)] * 2)
+    if n == 20:
+        print("begun", flush=True)
+"""
+
+
+def test_a_journal_that_is_not_there_is_not_made(path: Path) -> None:
+    """Asking where the knitting stands must not begin it."""
+    with pytest.raises(SurroundingsError, match="nothing of this garment has been knitted"):
+        open_reader(path)
+
+    assert list(path.parent.iterdir()) == []
+
+
+def test_a_journal_of_a_missing_folder_is_not_made(tmp_path: Path) -> None:
+    """A wrong path must be answered like a journal not begun."""
+    with pytest.raises(SurroundingsError):
+        open_reader(tmp_path / "nowhere" / "a.journal")
+
+
+def test_an_empty_journal_reads_as_empty(path: Path) -> None:
+    """A garment opened but not yet knitted must give nothing, not fail."""
+    Journal.open(path, title="A").close()
+    with open_reader(path) as reader:
+        assert list(reader.entries()) == []
+        assert reader.last() is None
+        assert reader.count() == 0
+        assert reader.plan_versions() == ()
+        assert reader.latest_plan() is None
+        assert reader.latest_snapshot("f", 1) is None
+        assert reader.title == "A"
+        assert reader.path == path
+
+
+@pytest.mark.parametrize("count", [1, 999, 1000, 1001, 2500])
+def test_entries_come_in_order_from_where_asked(path: Path, entry: MakeEntry, count: int) -> None:
+    """However many there are and wherever reading begins, none may be missing or come twice."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, count + 1)])
+    with open_reader(path) as reader:
+        for after in (0, 1, count // 2, count - 1, count, count + 1):
+            assert [e.seq for e in reader.entries(after)] == list(range(after + 1, count + 1))
+
+
+def test_half_a_reading_holds_nothing_up(path: Path, entry: MakeEntry) -> None:
+    """A reader that stops half-way must leave the session free to tidy its log."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 2001)])
+        with open_reader(path) as reader:
+            reading = reader.entries()
+            next(reading)
+            journal.append([entry(2001)])
+            other = connect(path)
+            busy, _, _ = other.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
+            other.close()
+
+            assert busy == 0
+            assert [e.seq for e in reading] == list(range(2, 2002))
+
+
+def test_reading_while_another_process_writes(path: Path, start_child: StartChild) -> None:
+    """While she knits in one window, another must be able to look, and see whole batches that only grow."""
+    child = start_child(WRITE, path)
+    assert child.stdout
+    assert child.stdout.readline() == "begun\n"
+    counts = []
+    for _ in range(30):
+        with Journal.read_only(path) as reader:
+            bodies = [int(e.body) for e in reader.entries()]
+        assert bodies == [n for n in range(1, len(bodies) // 2 + 1) for _ in "ab"]
+        counts.append(len(bodies))
+
+    assert child.poll() is None
+    assert counts == sorted(counts)
+    assert counts[-1] > counts[0] >= 40
+
+
+def test_a_killed_sessions_journal_can_be_read(path: Path, start_child: StartChild) -> None:
+    """After a crash, looking must find what was kept, before any session has tidied up."""
+    child = start_child(WRITE, path)
+    assert child.stdout
+    child.stdout.readline()
+    child.kill()
+    child.wait()
+    before = path.read_bytes()
+    with open_reader(path) as reader:
+        assert reader.count() >= 40
+
+    assert path.read_bytes() == before
+
+
+def test_a_reader_cannot_write(path: Path) -> None:
+    """What is opened for looking must not even offer to write."""
+    Journal.open(path, title="A").close()
+    with open_reader(path) as reader:
+        assert not any(hasattr(reader, name) for name in ("append", "keep_plan", "keep_snapshot"))
+
+
+def test_a_journal_of_an_older_form_says_how_to_go_on(path: Path) -> None:
+    """A reader may not upgrade the file, so it must say what does."""
+    Journal.open(path, title="A").close()
+    connection = connect(path)
+    connection.execute("UPDATE migration SET version = 0")
+    connection.close()
+
+    with pytest.raises(SurroundingsError, match="Open the garment once for knitting"):
+        open_reader(path)
+
+
+def test_a_journal_without_its_record_of_migrations_is_damaged(path: Path) -> None:
+    """A journal whose version cannot be told must not be guessed at."""
+    Journal.open(path, title="A").close()
+    connection = connect(path)
+    connection.execute("DELETE FROM migration")
+    connection.close()
+    with pytest.raises(SurroundingsError, match="is damaged"):
+        open_reader(path)
+
+    connection = connect(path)
+    connection.execute("DROP TABLE migration")
+    connection.close()
+    with pytest.raises(SurroundingsError, match="is damaged"):
+        open_reader(path)
