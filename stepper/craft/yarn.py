@@ -116,8 +116,9 @@ def fabric_mm(
     """Give the yarn one colour takes in a piece of knitting.
 
     Every stitch that a stitch leaves on the needle, save a slipped one, is one loop of yarn: k, p, k2tog and
-    m1 are one loop, kfb two, a bobble the sum of its parts. A yarn over is counted as one. A stitch bound off
-    takes one more loop, two when a yarn over is worked before each. Where a yarn passes behind a stitch, floated or slipped, it lies straight over that stitch's width.
+    m1 are one loop, kfb two, a bobble the sum of its parts. A yarn over is counted as one. A stitch bound
+    off takes one more loop, two when a yarn over is worked before each. Where a yarn passes behind a stitch,
+    floated or slipped, it lies straight over that stitch's width.
 
     Args:
         gauge: Gauge of that fabric.
