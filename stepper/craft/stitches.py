@@ -1,0 +1,238 @@
+"""The stitch table: what each abbreviation uses, what it leaves, and how it is said.
+
+Source: Craft Yarn Council, knitting master list of abbreviations (the entries that change or keep a
+count), as checked in the tests; cables by the Council's `n/m RC` form. The pseudo-stitches at the end
+(`co`, `bo`, `pu`, `hold`, `return`, `rest`) let a whole round be written in one notation.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import Enum
+from functools import lru_cache
+
+
+class Kind(Enum):
+    """What a stitch does to the fabric, as far as counting and speaking need it."""
+
+    PLAIN = "plain"
+    """Knit, purl, slip: one stitch stays one stitch."""
+    INCREASE = "increase"
+    DECREASE = "decrease"
+    CABLE = "cable"
+    EDGE = "edge"
+    """Cast on, bind off, pick up: stitches come to or leave the needles."""
+    SHIFT = "shift"
+    """Hold, return: stitches are moved, not worked."""
+    MARK = "mark"
+    """Markers and turns: no stitch at all."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stitch:
+    """One entry of the stitch table."""
+
+    code: str
+    """The abbreviation as it is printed, in lower case."""
+    uses: int
+    """Stitches of the old round taken off the left needle. Unit: stitches. Range: 0 and up."""
+    leaves: int
+    """Stitches put on the right needle. Unit: stitches. Range: 0 and up."""
+    said: str
+    """How one of it is said."""
+    kind: Kind
+    counted: str = ""
+    """How a number of it is said, as a template with `{n}`; empty where it is said so many times."""
+    wrong_side: str = ""
+    """The code worked on the wrong side to look like this one from the right side; empty for the same."""
+
+    @property
+    def change(self) -> int:
+        """Stitches gained or lost. Unit: stitches."""
+        return self.leaves - self.uses
+
+    @property
+    def progress(self) -> int:
+        """How far one of it moves the place in the round, as counted on the right needle.
+
+        A stitch that leaves nothing (bound off, put on hold) counts as those it deals with, so that the
+        place in a round always grows. Unit: stitches.
+        """
+        return self.leaves or self.uses
+
+
+def _plain(code: str, said: str, counted: str, wrong_side: str = "") -> Stitch:
+    return Stitch(
+        code=code, uses=1, leaves=1, said=said, kind=Kind.PLAIN, counted=counted, wrong_side=wrong_side
+    )
+
+
+def _inc(code: str, uses: int, leaves: int, said: str, wrong_side: str = "", counted: str = "") -> Stitch:
+    return Stitch(
+        code=code,
+        uses=uses,
+        leaves=leaves,
+        said=said,
+        kind=Kind.INCREASE,
+        counted=counted,
+        wrong_side=wrong_side,
+    )
+
+
+def _dec(code: str, uses: int, said: str, wrong_side: str = "") -> Stitch:
+    return Stitch(code=code, uses=uses, leaves=1, said=said, kind=Kind.DECREASE, wrong_side=wrong_side)
+
+
+def _other(code: str, uses: int, leaves: int, said: str, kind: Kind, counted: str = "") -> Stitch:
+    return Stitch(code=code, uses=uses, leaves=leaves, said=said, kind=kind, counted=counted)
+
+
+_ENTRIES: tuple[Stitch, ...] = (
+    _plain("k", "knit one", "knit {n}", "p"),
+    _plain("p", "purl one", "purl {n}", "k"),
+    _plain("k tbl", "knit one through the back loop", "knit {n} through the back loop", "p tbl"),
+    _plain("p tbl", "purl one through the back loop", "purl {n} through the back loop", "k tbl"),
+    _plain("sl", "slip one", "slip {n}"),
+    _plain("sl wyib", "slip one with yarn in back", "slip {n} with yarn in back", "sl wyif"),
+    _plain("sl wyif", "slip one with yarn in front", "slip {n} with yarn in front", "sl wyib"),
+    _plain("sl kwise", "slip one knitwise", "slip {n} knitwise"),
+    _plain("sl pwise", "slip one purlwise", "slip {n} purlwise"),
+    _plain("k1b", "knit one in the row below", "knit {n} in the row below"),
+    _plain("mb", "make a bobble", "make {n} bobbles"),
+    _inc("m1", 0, 1, "make one", "m1p"),
+    _inc("m1l", 0, 1, "make one left", "m1lp"),
+    _inc("m1r", 0, 1, "make one right", "m1rp"),
+    _inc("m1p", 0, 1, "make one purlwise", "m1"),
+    _inc("m1lp", 0, 1, "make one left purlwise", "m1l"),
+    _inc("m1rp", 0, 1, "make one right purlwise", "m1r"),
+    _inc("kfb", 1, 2, "knit front and back", "pfb"),
+    _inc("pfb", 1, 2, "purl front and back", "kfb"),
+    _inc("kfbf", 1, 3, "knit front, back and front"),
+    _inc("kyok", 1, 3, "knit, yarn over, knit into one stitch"),
+    _inc("yo", 0, 1, "yarn over"),
+    _inc("yo2", 0, 2, "double yarn over"),
+    _inc("inc", 1, 2, "increase one"),
+    _inc("rli", 0, 1, "right lifted increase"),
+    _inc("lli", 0, 1, "left lifted increase"),
+    _dec("k2tog", 2, "knit two together", "p2tog"),
+    _dec("p2tog", 2, "purl two together", "k2tog"),
+    _dec("k2tog tbl", 2, "knit two together through the back loop", "p2tog tbl"),
+    _dec("p2tog tbl", 2, "purl two together through the back loop", "k2tog tbl"),
+    _dec("ssk", 2, "slip, slip, knit", "ssp"),
+    _dec("ssp", 2, "slip, slip, purl", "ssk"),
+    _dec("skp", 2, "slip one, knit one, pass over", "ssp"),
+    _dec("k3tog", 3, "knit three together", "p3tog"),
+    _dec("p3tog", 3, "purl three together", "k3tog"),
+    _dec("k3tog tbl", 3, "knit three together through the back loop", "p3tog tbl"),
+    _dec("p3tog tbl", 3, "purl three together through the back loop", "k3tog tbl"),
+    _dec("sssk", 3, "slip three, knit them together", "sssp"),
+    _dec("sssp", 3, "slip three, purl them together", "sssk"),
+    _dec("sk2p", 3, "slip one, knit two together, pass over", "p3tog"),
+    _dec("s2kp", 3, "centred double decrease", "s2pp"),
+    _dec("s2pp", 3, "centred double decrease purlwise", "s2kp"),
+    _dec("dec", 2, "decrease one"),
+    _other("co", 0, 1, "cast on one", Kind.EDGE, "cast on {n}"),
+    _other("bo", 1, 0, "bind off one", Kind.EDGE, "bind off {n}"),
+    _other("pu", 0, 1, "pick up and knit one", Kind.EDGE, "pick up and knit {n}"),
+    _other("graft", 1, 0, "graft one", Kind.EDGE, "graft {n}"),
+    _other("hold", 1, 0, "hold one", Kind.SHIFT, "hold {n}"),
+    _other("return", 0, 1, "return one", Kind.SHIFT, "return {n}"),
+    _other("rest", 1, 1, "leave one unworked", Kind.SHIFT, "leave {n} unworked"),
+    _other("ds", 1, 1, "make a double stitch", Kind.PLAIN),
+    _other("pm", 0, 0, "place marker", Kind.MARK),
+    _other("sm", 0, 0, "slip marker", Kind.MARK),
+    _other("rm", 0, 0, "remove marker", Kind.MARK),
+    _other("turn", 0, 0, "turn", Kind.MARK),
+    _other("w&t", 0, 0, "wrap and turn", Kind.MARK),
+)
+
+STITCHES: dict[str, Stitch] = {entry.code: entry for entry in _ENTRIES}
+"""Every stitch by its code."""
+
+ALIASES: dict[str, str] = {
+    "knit": "k",
+    "purl": "p",
+    "slip": "sl",
+    "sl1": "sl",
+    "m": "m1",
+    "m1 left": "m1l",
+    "m1 right": "m1r",
+    "k1-f/b": "kfb",
+    "k1f&b": "kfb",
+    "kf&b": "kfb",
+    "pf&b": "pfb",
+    "k1 fb": "kfb",
+    "yf": "yo",
+    "yfwd": "yo",
+    "yon": "yo",
+    "yrn": "yo",
+    "yfrn": "yo",
+    "yfon": "yo",
+    "yo twice": "yo2",
+    "skpo": "skp",
+    "sl1-k1-psso": "skp",
+    "s1k1p": "skp",
+    "sk2po": "sk2p",
+    "s2kpo": "s2kp",
+    "cdd": "s2kp",
+    "sl2-k1-p2sso": "s2kp",
+    "k1tbl": "k tbl",
+    "ktbl": "k tbl",
+    "ptbl": "p tbl",
+    "k1 tbl": "k tbl",
+    "p1 tbl": "p tbl",
+    "bobble": "mb",
+    "make bobble": "mb",
+    "place marker": "pm",
+    "slip marker": "sm",
+    "slm": "sm",
+    "remove marker": "rm",
+    "wrap and turn": "w&t",
+}
+"""Other printed forms of a code. British `yfwd`, `yon`, `yrn` all equal a yarn over in count."""
+
+_CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
+
+
+@lru_cache(maxsize=256)
+def _cable(code: str) -> Stitch | None:
+    match = _CABLE.match(code)
+    if match is None:
+        return None
+    counts = [int(part) for part in match.group(1, 2, 3) if part]
+    lean = "right" if match.group(4) == "r" else "left"
+    purl = " purl" if match.group(5) else ""
+    said = f"{' over '.join(str(count) for count in counts)} {lean}{purl} cross"
+    total = sum(counts)
+    return Stitch(code=code, uses=total, leaves=total, said=said, kind=Kind.CABLE)
+
+
+def find(code: str) -> Stitch | None:
+    """Find a stitch by any printed form of its abbreviation.
+
+    Args:
+        code: The abbreviation without its number, in any case: `K2tog`, `ssk`, `2/2 RC`.
+
+    Returns:
+        The entry, or nothing where the abbreviation is not in the table.
+    """
+    name = " ".join(code.lower().split())
+    return STITCHES.get(ALIASES.get(name, name)) or _cable(name)
+
+
+def stitch(code: str) -> Stitch:
+    """Give the entry of a code that is known to be in the table.
+
+    Raises:
+        KeyError: the code is not in the table.
+    """
+    found = STITCHES.get(code) or find(code)
+    if found is None:
+        raise KeyError(code)
+    return found
+
+
+def codes() -> tuple[str, ...]:
+    """List every printed form the table knows, for suggestions."""
+    return tuple(STITCHES) + tuple(ALIASES)

@@ -1,0 +1,202 @@
+"""The plan: every round of the garment, to the stitch, in the order in which it is knitted.
+
+Records only; frozen, checked when built elsewhere (`stepper.plan.invariants`). A round is written twice:
+`phrase` keeps its repeats as groups, for reading out; `runs` is the same laid out flat, for counting.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from stepper.craft.stitches import stitch
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """The same stitch worked several times in one yarn."""
+
+    stitch: str
+    """A code of the stitch table."""
+    times: int
+    """How often. Range: 1 and up."""
+    yarn: str
+    """Key of the yarn; for `hold` and `return` the name of the held stitches."""
+
+    @property
+    def uses(self) -> int:
+        """Stitches of the old round used. Unit: stitches."""
+        return self.times * stitch(self.stitch).uses
+
+    @property
+    def leaves(self) -> int:
+        """Stitches left on the right needle. Unit: stitches."""
+        return self.times * stitch(self.stitch).leaves
+
+    @property
+    def progress(self) -> int:
+        """How far the run moves the place in the round. Unit: stitches, as counted on the right needle."""
+        return self.times * stitch(self.stitch).progress
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Items worked over and over, as between the stars or brackets of a printed line."""
+
+    items: tuple[Item, ...]
+    times: int
+    """How often the whole group is worked. Range: 1 and up."""
+    name: str = ""
+    """Name of the chart whose repeat this is; empty for a plain repeat."""
+
+    @property
+    def uses(self) -> int:
+        """Stitches of the old round used. Unit: stitches."""
+        return self.times * sum(item.uses for item in self.items)
+
+    @property
+    def leaves(self) -> int:
+        """Stitches left on the right needle. Unit: stitches."""
+        return self.times * sum(item.leaves for item in self.items)
+
+    @property
+    def progress(self) -> int:
+        """How far the group moves the place in the round. Unit: stitches."""
+        return self.times * sum(item.progress for item in self.items)
+
+
+Item = Run | Group
+
+
+def flatten(phrase: tuple[Item, ...]) -> Iterator[Run]:
+    """Lay a phrase out flat, run by run, in working order, without joining equal neighbours."""
+    for item in phrase:
+        if isinstance(item, Run):
+            yield item
+        else:
+            for _ in range(item.times):
+                yield from flatten(item.items)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Checkpoint:
+    """A place where a count pays: at the end of the round it belongs to."""
+
+    expect: int
+    """Stitches that should be on the needles after the round. Unit: stitches."""
+    reason: str
+    """Why here, in the trade's words: `after the increases`, `before chart ridge`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Round:
+    """One round, or one row of flat knitting."""
+
+    index: int
+    """Place in the whole garment, from 0."""
+    section: str
+    number: int
+    """Place in the section, from 1, for people."""
+    of: int
+    """Rounds in the section."""
+    label: str | None
+    """The printed label of the line this round begins, if it has one."""
+    size: str
+    """Name of the size whose numbers this round uses."""
+    needle_mm: float | None
+    """Needle in hand. Unit: mm; nothing where the pattern names none."""
+    flat: bool
+    side: str
+    """`RS` or `WS`; always `RS` in the round."""
+    before: int
+    """Stitches on the needles before the round."""
+    after: int
+    """Stitches on the needles after it."""
+    held: dict[str, int]
+    """Stitches on hold after the round, by the name they were held for. Unit: stitches."""
+    phrase: tuple[Item, ...]
+    """The round with its repeats kept as groups."""
+    runs: tuple[Run, ...]
+    """The round laid out flat, equal neighbours joined. Uses `before`, leaves `after`."""
+    shaping: tuple[int, ...]
+    """Stitches of the old round worked before each increase or decrease. Unit: stitches."""
+    floats: tuple[tuple[str, int], ...]
+    """Longest float of each yarn, around the join, where more than one yarn is used. Unit: stitches."""
+    instruction: str
+    """The round in trade abbreviations, one line."""
+    checkpoint: Checkpoint | None = None
+    remarks: tuple[str, ...] = ()
+    """What is said before the round: a needle change, a note, a yarn to break."""
+    evenly: bool = False
+    """Whether the changes of this round are spread evenly over it."""
+    chart: str | None = None
+    """Name of the chart this round is from."""
+    chart_round: int | None = None
+    """Round of the chart, from 1 at the bottom."""
+    gauge: str = ""
+    """Name of the gauge the round is knitted at."""
+    markers: tuple[int, ...] = ()
+    """Places of the markers after the round. Unit: stitches from the beginning of the round."""
+    line: int = 0
+    """Line of the project file the round comes from, from 1."""
+    altered: tuple[str, ...] = ()
+    """What of it differs from the printed pattern, in words; empty where it is as printed."""
+
+    @property
+    def progress(self) -> int:
+        """How many stitches the round has, as counted on the right needle. Unit: stitches."""
+        return sum(run.progress for run in self.runs)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stretch:
+    """Rounds worked until the piece has a length; their number can be corrected by measuring."""
+
+    first: int
+    """Index of the first round of the stretch."""
+    last: int
+    """Index of the last round of the stretch."""
+    origin: int
+    """Index of the round from whose beginning the length is measured."""
+    target_mm: float
+    """Length to reach. Unit: mm, measured on the needles."""
+    rounds_per_10cm: float
+    """Rounds over 10 cm on the needles."""
+    cycle: int = 1
+    """Rounds in the pattern that the stretch repeats; it ends with a whole one if it can."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Caution:
+    """Something the knitter should know that does not stop the plan."""
+
+    line: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plan:
+    """The whole garment, ready to knit."""
+
+    title: str
+    rounds: tuple[Round, ...]
+    stretches: tuple[Stretch, ...] = ()
+    warnings: tuple[Caution, ...] = ()
+    units: str = "cm"
+    """`cm` or `in`: the unit lengths are said in."""
+    yarns: dict[str, str] = field(default_factory=dict)
+    """How each yarn is called when it is read out: key to name."""
+    finish_by: str | None = None
+    """Date to be done by, ISO 8601, if the file names one."""
+
+    @property
+    def sections(self) -> tuple[str, ...]:
+        """Names of the sections in the order knitted."""
+        return tuple(dict.fromkeys(round_.section for round_ in self.rounds))
+
+    def stretch_at(self, index: int) -> Stretch | None:
+        """Find the length-driven stretch that the round belongs to, if any."""
+        for stretch in self.stretches:
+            if stretch.first <= index <= stretch.last:
+                return stretch
+        return None

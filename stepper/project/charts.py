@@ -1,0 +1,84 @@
+"""Charts drawn as text: one line a round, the first round at the bottom, one sign a stitch. No I/O.
+
+Source of the reading direction: chart conventions, bottom row first, one square one stitch; in the round
+every row is read from right to left. The drawing itself is kept as printed, from left to right.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from stepper.craft import stitches
+from stepper.project.model import Cell, Chart
+from stepper.project.problems import Place, Problem, nearest
+
+_NO_STITCH = ("no stitch", "none", "no st")
+MAX_WIDTH = 500
+MAX_ROUNDS = 500
+
+
+def read_key(meaning: str, place: Place, yarns: Mapping[str, object]) -> Cell | Problem:
+    """Read what a sign of the key stands for: a yarn, a stitch, or both (`A p`)."""
+    plain = " ".join(meaning.split())
+    if plain.lower() in _NO_STITCH:
+        return Cell("", None)
+    if plain in yarns:
+        return Cell("k", plain)
+    found = stitches.find(plain)
+    if found is not None:
+        return Cell(found.code, None)
+    yarn, _, stitch = plain.partition(" ")
+    found = stitches.find(stitch) if stitch else None
+    if yarn in yarns and found is not None:
+        return Cell(found.code, yarn)
+    return place.problem(
+        f'"{plain}" is neither a yarn of this file nor a stitch.',
+        nearest(plain, [*yarns, *stitches.codes()]) or "Name a yarn of `yarn`, a stitch, or `no stitch`.",
+    )
+
+
+def draw_chart(
+    name: str, lines: Sequence[tuple[str, Place]], key: Mapping[str, Cell], place: Place
+) -> tuple[Chart | None, list[Problem]]:
+    """Make a chart of its drawn lines.
+
+    Args:
+        name: Name of the chart.
+        lines: The drawn lines from the top down, each with its place.
+        key: What each sign stands for.
+        place: Where the chart begins in the file.
+
+    Returns:
+        The chart, or nothing with the problems that stopped it.
+    """
+    drawn = [(text.rstrip(), where) for text, where in lines if text.strip()]
+    problems: list[Problem] = []
+    if not drawn:
+        return None, [place.problem(f'chart "{name}" has no rounds.')]
+    width = len(drawn[-1][0])
+    if width > MAX_WIDTH or len(drawn) > MAX_ROUNDS:
+        return None, [place.problem(f'chart "{name}" is larger than {MAX_WIDTH} by {MAX_ROUNDS} squares.')]
+    rounds: list[tuple[Cell, ...]] = []
+    for number, (text, where) in enumerate(reversed(drawn), start=1):
+        if len(text) != width:
+            problems.append(
+                where.problem(
+                    f'round {number} of chart "{name}" has {len(text)} squares; round 1 has {width}.',
+                    "Every line of a chart is as long as the others; draw `no stitch` where there is none.",
+                )
+            )
+        cells = []
+        for column, sign in enumerate(text):
+            cell = key.get(sign)
+            if cell is None:
+                spot = Place(line=where.line, column=where.column + column)
+                problems.append(
+                    spot.problem(f'"{sign}" is not in the key of chart "{name}".', "Add it to `key`.")
+                )
+                cell = Cell("k", None)
+            cells.append(cell)
+        rounds.append(tuple(cells))
+    if problems:
+        return None, problems
+    places = tuple(where for _, where in reversed(drawn))
+    return Chart(name=name, rounds=tuple(rounds), place=place, row_places=places), []

@@ -1,0 +1,347 @@
+"""What a pattern line says, once read: instructions as records, numbers still one for each size.
+
+The wording (`stepper.project.wording`) makes these; the plan (`stepper.plan.compile`) works them. Nothing
+here knows how many stitches are on the needles.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.project.problems import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Numbers:
+    """A number as printed: one for all sizes, or one for each."""
+
+    values: tuple[int, ...]
+    place: Place
+
+    def of(self, size: int) -> int:
+        """Give the number of a size (its place in the list, from 0)."""
+        return self.values[size] if len(self.values) > 1 else self.values[0]
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """A length as printed: one for all sizes, or one for each. Unit: mm."""
+
+    values: tuple[float, ...]
+    place: Place
+    printed: str
+    """As it stands in the file, unit included."""
+
+    def of(self, size: int) -> float:
+        """Give the length of a size. Unit: mm."""
+        return self.values[size] if len(self.values) > 1 else self.values[0]
+
+
+# --- inside a round -----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """A stitch worked a number of times: `k34 (36, 40)`, `k2tog`."""
+
+    stitch: str
+    times: Numbers
+    yarn: str | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Until:
+    """A stitch worked up to a place: `k to last 3 sts`, `k to 1 st before marker`, `k to end`."""
+
+    stitch: str
+    goal: str
+    """`end`, `marker` or `last`."""
+    short: Numbers | None
+    """Stitches left before the goal; nothing for none."""
+    yarn: str | None
+    place: Place
+    name: str = ""
+    """Name of the marker meant; empty for the next one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Several:
+    """A group worked several times: `(k1, yo) 3 times`, `*k2, p2; rep from * to end`."""
+
+    elements: tuple[Element, ...]
+    times: Numbers | None
+    """How often in all; nothing where it is worked up to a place."""
+    goal: str
+    """`times`, `end`, `last`, `marker` or `rest` (as often as leaves room for what follows)."""
+    short: Numbers | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A marker placed, slipped or removed: `pm`, `sm`, `rm`."""
+
+    stitch: str
+    name: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """Stitches put on hold for a part of the garment."""
+
+    times: Numbers
+    name: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class TurnHere:
+    """A turn in the middle of a row, the rest left unworked."""
+
+    method: str
+    """`german`, `wrap`, `plain` or empty for the section's own."""
+    place: Place
+
+
+Element = Work | Until | Several | Mark | Hold | TurnHere
+
+
+# --- sentences ----------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """One round written out stitch by stitch."""
+
+    elements: tuple[Element, ...]
+    place: Place
+    note: str = ""
+    """Words in the line that change no stitch, to be said with it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rounds:
+    """A duration in rounds."""
+
+    number: Numbers
+    more: bool
+    """Whether they come on top of what was already worked."""
+
+
+@dataclass(frozen=True, slots=True)
+class UntilLength:
+    """A duration by length."""
+
+    length: Length
+    measured: bool
+    """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
+    start: str
+    """Where measuring begins: `section`, `cast-on`, or the name of a line."""
+    blocked: bool
+    """Whether the length is meant after blocking."""
+    ending: int | None = None
+    """Round of the repeat to end with, if the line names one."""
+    ending_side: str = ""
+    """`RS` or `WS` row to end with, if the line names one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """A duration in repeats."""
+
+    number: Numbers
+    more: bool
+
+
+Duration = Rounds | UntilLength | Times
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Rep last round 5 times`."""
+
+    manner: str
+    """`k`, `p`, `garter`, `stockinette`, `rib` or `pattern` (the round last worked, or as established)."""
+    duration: Duration
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Repeated:
+    """Numbered rounds worked again: `Rep rnds 1-2 5 times`; without numbers, the last so many rounds."""
+
+    numbers: tuple[int, ...]
+    last: Numbers | None
+    duration: Duration
+    again: bool
+    """Whether the line says repeat (on top of once) rather than work (in all)."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Evenly:
+    """An increase or decrease spread evenly over the round."""
+
+    direction: int
+    """+1 for an increase, -1 for a decrease."""
+    to: Numbers | None
+    """Stitches to reach, or nothing where the change itself is given."""
+    by: Numbers | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class ChartWork:
+    """Rounds of a chart."""
+
+    name: str
+    first: int | None
+    last: int | None
+    times: Numbers | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Leg:
+    """One part of shaping at intervals: every so many rounds, so often."""
+
+    every: Numbers
+    times: Numbers
+    more: bool
+
+
+@dataclass(frozen=True, slots=True)
+class AtIntervals:
+    """A named round worked every so many rounds: `Work dec round every 8th round 6 times`."""
+
+    label: str
+    legs: tuple[Leg, ...]
+    again: bool
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Labelled:
+    """A named round worked once: `Work dec round`."""
+
+    label: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """Join in the round."""
+
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Flat:
+    """Go on in rows."""
+
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Needle:
+    """Another needle from here on. Unit: mm."""
+
+    mm: float
+    place: Place
+    printed: str
+
+
+@dataclass(frozen=True, slots=True)
+class WithYarn:
+    """Another yarn from here on."""
+
+    yarn: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class BreakYarn:
+    """Cut a yarn; empty name for the one in hand."""
+
+    yarn: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class BindOff:
+    """Bind off all stitches."""
+
+    manner: str
+    """How, in words: `in pattern`, `stretchily`; empty for plain."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Return:
+    """Put held stitches back on the needles."""
+
+    name: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class MarkEvery:
+    """Place a marker every so many stitches."""
+
+    every: Numbers
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """Words that are said and shown and worth no stitches."""
+
+    text: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """The count printed at the end of a line."""
+
+    number: Numbers
+    place: Place
+
+
+Sentence = (
+    Phrase
+    | Worked
+    | Repeated
+    | Evenly
+    | ChartWork
+    | AtIntervals
+    | Labelled
+    | Join
+    | Flat
+    | Needle
+    | WithYarn
+    | BreakYarn
+    | BindOff
+    | Return
+    | MarkEvery
+    | Remark
+    | Count
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """One printed line: its label, its round numbers, its sentences in order."""
+
+    label: str | None
+    numbers: tuple[int, ...]
+    """Rounds the line is for (`Rnds 1-4:`), from 1; empty where it names none."""
+    side: str
+    """`RS` or `WS` where the line says so, else empty."""
+    rows: bool
+    """Whether the line speaks of rows rather than rounds."""
+    sentences: tuple[Sentence, ...]
+    text: str
+    place: Place

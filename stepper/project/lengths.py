@@ -1,0 +1,75 @@
+"""Lengths, needle sizes and other measured values as printed, to millimetres. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.craft.gauge import to_mm
+from stepper.craft.needles import needle_from_us
+
+_FRACTIONS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
+_UNIT = re.compile(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
+_ONE = re.compile(r"(?:(\d+(?:\.\d+)?)?\s*([¼½¾⅛⅜⅝⅞])|(?:(\d+)\s+)?(\d+)/(\d+)|(\d+(?:\.\d+)?))\s*")
+
+
+def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], str]:
+    """Read a length, or a list of lengths with one unit: `32 cm`, `10 1/2 in`, `30 (31, 32) cm`.
+
+    Args:
+        text: The value as printed.
+        inches: Whether a value without a unit is in inches; else it is in centimetres.
+
+    Returns:
+        The lengths in mm, and what is wrong with them as a sentence (empty where nothing is).
+    """
+    match = _UNIT.search(text)
+    word = match.group(1).lower() if match else ("in" if inches else "cm")
+    body = text[: match.start()] if match else text
+    values = []
+    for part in re.split(r"[(\[\]),;]+", body):
+        if not part.strip():
+            continue
+        value = read_number(part)
+        if value is None:
+            return (), f'"{text.strip()}" is not a length; write it as 32 cm or 12 1/2 in.'
+        values.append(to_mm(value, "mm" if word == "mm" else "cm" if word == "cm" else "in"))
+    if not values:
+        return (), f'"{text.strip()}" is not a length; write it as 32 cm or 12 1/2 in.'
+    if any(not 0 < value <= 10_000 for value in values):
+        return (), f'"{text.strip()}" is outside what a garment can measure (up to 10 m).'
+    return tuple(values), ""
+
+
+def read_number(text: str) -> float | None:
+    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; nothing where it is none."""
+    plain = text.strip()
+    match = _ONE.fullmatch(plain)
+    if match is None:
+        return None
+    whole, sign, mixed, over, under, simple = match.groups()
+    if sign:
+        return float(whole or 0) + _FRACTIONS[sign]
+    if under:
+        return None if int(under) == 0 else float(mixed or 0) + int(over) / int(under)
+    return float(simple)
+
+
+def read_needle(text: str) -> float | None:
+    """Read a needle size: `3.75 mm`, `US 5 (3.75 mm) needles`, `US 5`.
+
+    Returns:
+        The diameter in mm, or nothing where none is named, it is not between 0.5 and 50 mm, or the US number
+        has two diameters in print.
+    """
+    match = re.search(r"(\d+(?:\.\d+)?)\s*mm", text, re.I)
+    if match:
+        mm = float(match.group(1))
+        return mm if 0.5 <= mm <= 50 else None
+    match = re.search(r"us\s*(?:size\s*)?(\d+(?:\.\d+)?(?:\s*1/2|½)?)", text, re.I)
+    if match is None:
+        return None
+    try:
+        row = needle_from_us(match.group(1))
+    except ValueError:
+        return None
+    return None if row.also_mm else row.mm

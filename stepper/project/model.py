@@ -1,0 +1,127 @@
+"""A checked project: the file as records, every number still as printed. Frozen; no I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.craft.gauge import Gauge
+from stepper.project.instructions import Line
+from stepper.project.problems import Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Yarn:
+    """One yarn of the garment."""
+
+    key: str
+    """The letters the pattern and the charts use."""
+    name: str
+    """How it is called when read out."""
+    colour: str | None
+    """`#rrggbb`, or nothing where the file gives none."""
+    grams: float | None
+    """Weight of one skein. Unit: g."""
+    metres: float | None
+    """Length of one skein. Unit: m."""
+    bought: float | None
+    """Skeins in the house. Unit: skeins."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fabric:
+    """One gauge of the file: a fabric, its needle, its counts before and after blocking."""
+
+    name: str
+    needle_mm: float | None
+    gauge: Gauge
+    """As knitted, on the needles."""
+    blocked: Gauge | None
+    """After blocking, or nothing where the file does not say."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One square of a chart."""
+
+    stitch: str
+    """A code of the stitch table, or empty for `no stitch`."""
+    yarn: str | None
+    """Key of the yarn, or nothing for the yarn in hand."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Chart:
+    """A chart as drawn: rounds from the bottom up, squares from left to right."""
+
+    name: str
+    rounds: tuple[tuple[Cell, ...], ...]
+    place: Place
+    row_places: tuple[Place, ...] = ()
+    """Where each round stands in the file, bottom first."""
+
+    @property
+    def width(self) -> int:
+        """Squares in a round. Unit: squares."""
+        return len(self.rounds[0])
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Switch:
+    """Another size from a labelled line on."""
+
+    label: str
+    size: int
+    """Place in `sizes`, from 0."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Alteration:
+    """What the knitter does differently from the pattern."""
+
+    kind: str
+    """`note`, `no bobbles`, `needle` or `no needle change`."""
+    text: str
+    """In the knitter's words."""
+    place: Place
+    section: str = ""
+    """Name of the section it is for; empty for all."""
+    mm: float | None = None
+    """The needle used instead. Unit: mm."""
+    instead_of: float | None = None
+    """The needle the pattern prints. Unit: mm."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Section:
+    """A part of the garment, knitted from its first line to its last."""
+
+    name: str
+    gauge: str
+    yarn: str
+    lines: tuple[Line, ...]
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Project:
+    """The whole file, checked value by value; the arithmetic comes with the plan."""
+
+    title: str
+    units: str
+    """`cm` or `in`."""
+    sizes: tuple[str, ...]
+    size: int
+    """The size begun with: place in `sizes`, from 0."""
+    switches: tuple[Switch, ...]
+    yarns: dict[str, Yarn]
+    fabrics: dict[str, Fabric]
+    charts: dict[str, Chart]
+    sections: tuple[Section, ...]
+    alterations: tuple[Alteration, ...] = ()
+    body: dict[str, float] = field(default_factory=dict)
+    """The wearer's measurements by name. Unit: mm."""
+    finish_by: str | None = None
+    """Date to be done by, ISO 8601."""
+    cues: dict[str, str] = field(default_factory=dict)
+    """The knitter's own wordings: wording to the cue it stands for."""

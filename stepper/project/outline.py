@@ -1,0 +1,106 @@
+"""Parts of the outline that need more than a key and a value: charts, alterations, labels. No I/O."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping as Table
+
+from stepper.project.charts import draw_chart, read_key
+from stepper.project.fields import Fields
+from stepper.project.lengths import read_needle
+from stepper.project.model import Alteration, Cell, Chart, Section, Switch
+from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.source import Mapping, Scalar, block_lines
+
+_NEEDLE = re.compile(
+    r"needle\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?", re.I
+)
+_NO_CHANGE = re.compile(r"no\s+needle\s+changes?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?", re.I)
+
+
+def read_chart(
+    name: str, node: Mapping, yarns: Table[str, object], text_lines: list[str], problems: list[Problem]
+) -> Chart | None:
+    """Read one chart of the file: its key and its drawn rows."""
+    fields = Fields(node, f'chart "{name}"', problems)
+    key_node = fields.mapping("key", required=True)
+    rows = fields.take("rows", required=True)
+    fields.close()
+    key: dict[str, Cell] = {}
+    sound = True
+    if key_node is not None:
+        inner = Fields(key_node, "`key`", problems)
+        for sign, (where, value) in inner.found.items():
+            if len(sign) != 1:
+                problems.append(where.place.problem(f'"{sign}" is not one sign.', "One sign stands for one stitch."))
+                sound = False
+            elif not isinstance(value, Scalar):
+                problems.append(value.place.problem("a sign stands for a yarn or a stitch."))
+                sound = False
+            else:
+                cell = read_key(value.text, value.place, yarns)
+                if isinstance(cell, Problem):
+                    problems.append(cell)
+                    sound = False
+                    cell = Cell("k", None)
+                key[sign] = cell
+    if rows is None or key_node is None:
+        return None
+    if not isinstance(rows, Scalar) or not rows.block:
+        problems.append(
+            rows.place.problem("the rows of a chart must stand in a block.", 'Write "rows: |" and the rows below it.')
+        )
+        return None
+    chart, found = draw_chart(name, block_lines(rows, text_lines), key, node.place)
+    if sound:
+        problems.extend(found)
+    return chart
+
+
+def read_alteration(text: str, place: Place) -> Alteration | None:
+    """Read a rule: `no bobbles`, `needle 3.75 mm instead of 4 mm in yoke`; nothing where it is none."""
+    plain = " ".join(text.split())
+    if plain.lower() in ("no bobbles", "leave out bobbles", "without bobbles"):
+        return Alteration(kind="no bobbles", text=plain, place=place)
+    match = _NO_CHANGE.fullmatch(plain)
+    if match:
+        return Alteration(
+            kind="no needle change", text=plain, place=place, section=(match["section"] or "").strip()
+        )
+    match = _NEEDLE.fullmatch(plain)
+    if match:
+        used = read_needle(match["used"])
+        printed = read_needle(match["printed"]) if match["printed"] else None
+        if used is not None and (printed is not None or not match["printed"]):
+            section = (match["section"] or "").strip()
+            return Alteration(
+                kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed
+            )
+    return None
+
+
+def check_labels(
+    sections: tuple[Section, ...], switches: tuple[Switch, ...], problems: list[Problem]
+) -> None:
+    """Report switches at lines that are not there, and labels that a switch cannot tell apart."""
+    labels: dict[str, list[int]] = {}
+    names: dict[str, str] = {}
+    for section in sections:
+        for line in section.lines:
+            if line.label:
+                labels.setdefault(line.label.lower(), []).append(line.place.line)
+                names[line.label.lower()] = line.label
+    for switch in switches:
+        found = labels.get(switch.label.lower(), [])
+        if not found and sections:
+            hint = nearest(switch.label, names.values()) or (
+                f"The labelled lines are {one_of(names.values())}." if names else "No line has a label."
+            )
+            problems.append(switch.place.problem(f'there is no line labelled "{switch.label}".', hint))
+        elif len(found) > 1:
+            problems.append(
+                switch.place.problem(
+                    f'"{switch.label}" labels {len(found)} lines ({one_of(str(line) for line in found)}).',
+                    "Give the line of the switch a label of its own.",
+                )
+            )

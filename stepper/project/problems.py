@@ -1,0 +1,95 @@
+"""Problems in a project file: values that are gathered, sorted by place and shown all at once.
+
+A problem says where it is, what was found, what was expected, and what to write instead. No I/O.
+"""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, order=True)
+class Problem:
+    """One thing in the project file that cannot stand."""
+
+    line: int
+    """Line in the file, from 1."""
+    column: int
+    """Column in the line, from 1. Unit: characters."""
+    message: str
+    """What is wrong: a statement with the value found."""
+    hint: str = ""
+    """What to write instead, a sentence; empty where nothing better is known."""
+    length: int = 1
+    """How many characters the caret marks. Range: 1 and up."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """A stretch of the file that a value came from."""
+
+    line: int
+    column: int
+    length: int = 1
+
+    def problem(self, message: str, hint: str = "") -> Problem:
+        """Make a problem of this place."""
+        return Problem(
+            line=self.line, column=self.column, length=max(1, self.length), message=message, hint=hint
+        )
+
+
+def render_problem(problem: Problem, lines: Sequence[str], name: str) -> str:
+    """Write one problem as `file:line:column: error: …`, with the line and a caret under it."""
+    head = f"{name}:{problem.line}:{problem.column}: error: {problem.message}"
+    parts = [head]
+    if 1 <= problem.line <= len(lines):
+        source = lines[problem.line - 1].rstrip()
+        if source:
+            shown, start = _window(source, problem.column)
+            length = min(problem.length, max(1, len(shown) - start))
+            parts.append(f"{problem.line:5} | {shown}")
+            parts.append(f"      | {' ' * start}{'^' * length}")
+    if problem.hint:
+        parts.append(f"  {problem.hint}")
+    return "\n".join(parts)
+
+
+def _window(source: str, column: int, width: int = 96) -> tuple[str, int]:
+    """Cut a long line around the column; give the cut and the place of the column in it, from 0."""
+    source = source.replace("\t", " ")
+    start = min(max(0, column - 1), len(source))
+    if len(source) <= width:
+        return source, start
+    left = max(0, start - width // 2)
+    cut = source[left : left + width]
+    prefix = "…" if left else ""
+    suffix = "…" if left + width < len(source) else ""
+    return prefix + cut + suffix, start - left + len(prefix)
+
+
+def render_problems(problems: Iterable[Problem], text: str, name: str) -> str:
+    """Write all problems in the order of the file, and a closing line that counts them."""
+    ordered = sorted(set(problems))
+    lines = text.splitlines()
+    shown = [render_problem(problem, lines, name) for problem in ordered]
+    count = len(ordered)
+    shown.append(f"{count} problem{'' if count == 1 else 's'} in {name}. Nothing was changed.")
+    return "\n".join(shown)
+
+
+def nearest(word: str, choices: Iterable[str]) -> str:
+    """Give the nearest of the choices as a sentence `Did you mean “…”?`, or nothing."""
+    options = {choice.lower(): choice for choice in choices}
+    close = difflib.get_close_matches(word.lower(), options, n=1, cutoff=0.6)
+    return f'Did you mean "{options[close[0]]}"?' if close else ""
+
+
+def one_of(choices: Iterable[str]) -> str:
+    """Write a list of choices for a sentence: `a, b or c`."""
+    items = list(choices)
+    if len(items) <= 1:
+        return "".join(items)
+    return f"{', '.join(items[:-1])} or {items[-1]}"

@@ -1,0 +1,537 @@
+"""The tree of one parsed line to instruction records: one short method for each rule of the grammar."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import Any
+
+from lark import Token, Tree
+
+from stepper.craft import stitches
+from stepper.project.lengths import read_length, read_needle
+from stepper.project.instructions import (
+    AtIntervals,
+    BindOff,
+    BreakYarn,
+    ChartWork,
+    Count,
+    Duration,
+    Element,
+    Evenly,
+    Flat,
+    Hold,
+    Join,
+    Labelled,
+    Leg,
+    Length,
+    Mark,
+    MarkEvery,
+    Needle,
+    Numbers,
+    Phrase,
+    Repeated,
+    Return,
+    Rounds,
+    Sentence,
+    Several,
+    Times,
+    TurnHere,
+    Until,
+    UntilLength,
+    WithYarn,
+    Work,
+    Worked,
+)
+from stepper.project.problems import Place, Problem
+
+_WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+_NTHS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Head:
+    """What stands before the colon: `Rnds 1-4:`."""
+
+    numbers: tuple[int, ...] = ()
+    side: str = ""
+    rows: bool = False
+
+
+@dataclass(slots=True, kw_only=True)
+class Builder:
+    """Builds the records of one line and gathers the problems of its numbers."""
+
+    place_of: Callable[[int, int], Place]
+    words: int
+    """How many sizes the pattern has."""
+    problems: list[Problem] = field(default_factory=list)
+    inches: bool = False
+
+    def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
+        """Build the head and the sentences of a parsed line."""
+        self.inches = inches
+        head = Head()
+        sentences: list[Sentence] = []
+        for child in tree.children:
+            if child is None:
+                continue
+            if child.data == "head":
+                head = self._head(child)
+            else:
+                sentences.extend(self._sentence(child))
+        return head, tuple(sentences)
+
+    # --- small parts ---
+
+    def _place(self, token: Token) -> Place:
+        return self.place_of(token.start_pos or 0, len(token))
+
+    def _tree_place(self, tree: Tree[Token]) -> Place:
+        tokens = [token for token in tree.scan_values(lambda value: isinstance(value, Token))]
+        if not tokens:
+            return self.place_of(0, 1)
+        start = min(token.start_pos or 0 for token in tokens)
+        end = max(token.end_pos or 0 for token in tokens)
+        return self.place_of(start, end - start)
+
+    def _numbers(self, token: Token) -> Numbers:
+        text = str(token).lower()
+        if text in _WORDS:
+            return Numbers((_WORDS.index(text),), self._place(token))
+        values = tuple(int(part) for part in re.findall(r"\d+", text))
+        place = self._place(token)
+        if len(values) not in (1, self.words):
+            self.problems.append(
+                place.problem(
+                    f'"{token}" has {len(values)} numbers; the pattern has {self.words} sizes.',
+                    "Write one number for all sizes, or one for each, in the order of `sizes`.",
+                )
+            )
+        return Numbers(values, place)
+
+    def _one(self, place: Place) -> Numbers:
+        return Numbers((1,), place)
+
+    def _length(self, token: Token) -> Length:
+        place = self._place(token)
+        values, trouble = read_length(str(token), inches=self.inches)
+        if trouble:
+            self.problems.append(place.problem(trouble))
+        elif len(values) not in (1, self.words):
+            self.problems.append(
+                place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
+            )
+        return Length(values or (0.0,), place, str(token).strip())
+
+    def _span(self, tree: Tree[Token]) -> tuple[int, ...]:
+        found: list[int] = []
+        for piece in tree.find_data("piece"):
+            found.extend(self._piece(piece))
+        return tuple(sorted(set(found)))
+
+    def _piece(self, piece: Tree[Token]) -> range:
+        ends = [self._numbers(token).values[0] for token in piece.children if isinstance(token, Token)]
+        first, last = ends[0], ends[-1]
+        if last < first or last - first > 999:
+            self.problems.append(
+                self._tree_place(piece).problem(f"rounds {first}-{last} do not run upwards.")
+            )
+            return range(first, first + 1)
+        return range(first, last + 1)
+
+    def _head(self, tree: Tree[Token]) -> Head:
+        spans = list(tree.find_data("span"))
+        numbers = self._span(spans[0]) if spans else ()
+        sides = [str(token).upper() for side in tree.find_data("side") for token in side.children]
+        side = {"RIGHT SIDE": "RS", "WRONG SIDE": "WS"}.get(sides[0], sides[0]) if sides else ""
+        rows = any(
+            token.type == "ROUND" and token.lower().startswith("row")
+            for token in tree.scan_values(lambda value: isinstance(value, Token))
+        )
+        return Head(numbers=numbers, side=side, rows=rows)
+
+    # --- sentences ---
+
+    def _sentence(self, tree: Tree[Token]) -> list[Sentence]:
+        made = getattr(self, f"_do_{tree.data}")(tree)
+        return made if isinstance(made, list) else [made]
+
+    def _do_worked_rounds(self, tree: Any) -> Worked:
+        plain, number, more, _ = tree.children
+        return Worked(
+            _code(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
+        )
+
+    def _do_worked_rounds_in(self, tree: Any) -> Worked:
+        number, more, _, manner = tree.children
+        return Worked(
+            _manner(manner), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
+        )
+
+    def _do_worked_until(self, tree: Any) -> Worked:
+        plain, until = tree.children
+        return Worked(_code(plain), self._until(until), self._tree_place(tree))
+
+    def _do_worked_until_in(self, tree: Any) -> Worked:
+        manner, until = tree.children
+        return Worked(_manner(manner), self._until(until), self._tree_place(tree))
+
+    def _do_worked_once(self, tree: Any) -> Worked:
+        place = self._tree_place(tree)
+        return Worked(_manner(tree.children[0]), Rounds(self._one(place), False), place)
+
+    def _until(self, tree: Any) -> Duration:
+        if tree.data == "for_rounds":
+            number, more, _ = tree.children
+            return Rounds(self._numbers(number), more is not None)
+        if tree.data == "for_length":
+            length, blocked = tree.children
+            return UntilLength(self._length(length), False, "here", blocked is not None)
+        length, from_, blocked, ending = tree.children
+        start = "section"
+        if from_ is not None:
+            words = re.sub(r"^from\s+(the\s+)?", "", str(from_.children[0]).lower())
+            start = "cast-on" if re.match(r"cast|beg", words) else "section"
+        ending_round, ending_side = None, ""
+        if ending is not None:
+            if ending.data == "ending_round":
+                ending_round = self._numbers(ending.children[1]).values[0]
+            else:
+                ending_side = str(ending.children[0]).upper()[:2]
+        return UntilLength(self._length(length), True, start, blocked is not None, ending_round, ending_side)
+
+    def _repeats(self, tree: Any) -> Duration:
+        place = self._tree_place(tree)
+        if tree.data == "n_times":
+            return Times(self._numbers(tree.children[0]), tree.children[1] is not None)
+        if tree.data == "twice":
+            word = str(tree.children[0]).lower()
+            return Times(Numbers((2 if word == "twice" else 1,), place), tree.children[1] is not None)
+        if tree.data == "once_more":
+            return Times(self._one(place), True)
+        if tree.data == "repeats":
+            return self._until(tree.children[0])
+        return self._until(tree)
+
+    def _do_rep_span(self, tree: Any) -> Repeated:
+        _, _, span, repeats = tree.children
+        return Repeated(self._span(span), None, self._repeats(repeats), True, self._tree_place(tree))
+
+    def _do_rep_last(self, tree: Any) -> Repeated:
+        place = self._tree_place(tree)
+        return Repeated((), self._one(place), self._repeats(tree.children[3]), True, place)
+
+    def _do_rep_last_many(self, tree: Any) -> Repeated:
+        number, repeats = tree.children[2], tree.children[4]
+        return Repeated((), self._numbers(number), self._repeats(repeats), True, self._tree_place(tree))
+
+    def _do_work_span(self, tree: Any) -> Repeated:
+        _, span, repeats = tree.children
+        place = self._tree_place(tree)
+        duration = self._repeats(repeats) if repeats is not None else Times(self._one(place), False)
+        return Repeated(self._span(span), None, duration, False, place)
+
+    def _do_evenly_to(self, tree: Any) -> list[Sentence]:
+        return self._evenly(tree, to=True)
+
+    def _do_evenly_by(self, tree: Any) -> list[Sentence]:
+        return self._evenly(tree, to=False)
+
+    def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:
+        place = self._tree_place(tree)
+        lead = next(iter(tree.find_data("lead")), None)
+        change = next(tree.find_data("change")).children[0]
+        token = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"][0]
+        numbers = self._numbers(token)
+        direction = -1 if change.lower().startswith("dec") else 1
+        made: list[Sentence] = []
+        if lead is not None and len(lead.children) == 3:
+            rounds = self._numbers(lead.children[1])
+            if rounds.values[0] > 1:
+                before = Numbers(tuple(value - 1 for value in rounds.values), rounds.place)
+                made.append(Worked(_code(lead.children[0]), Rounds(before, False), place))
+        made.append(Evenly(direction, numbers if to else None, None if to else numbers, place))
+        return made
+
+    def _do_chart(self, tree: Any) -> ChartWork:
+        chart, round_, piece, repeats = (*tree.children, None, None, None)[:4]
+        return self._chart(tree, chart, piece if round_ is not None else None, repeats)
+
+    def _do_chart_rounds(self, tree: Any) -> ChartWork:
+        _, piece, chart, repeats = tree.children
+        return self._chart(tree, chart, piece, repeats)
+
+    def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
+        name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        span = self._piece(piece) if piece is not None else None
+        times = None
+        if repeats is not None:
+            duration = self._repeats(repeats)
+            times = duration.number if isinstance(duration, Times | Rounds) else None
+        return ChartWork(
+            name, span[0] if span else None, span[-1] if span else None, times, self._place(chart)
+        )
+
+    def _do_work_every(self, tree: Any) -> AtIntervals:
+        return self._intervals(tree, again=False)
+
+    def _do_rep_every(self, tree: Any) -> AtIntervals:
+        return self._intervals(tree, again=True)
+
+    def _intervals(self, tree: Any, *, again: bool) -> AtIntervals:
+        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][0]
+        legs = tuple(
+            self._leg(child)
+            for child in tree.children
+            if isinstance(child, Tree) and child.data in ("leg", "leg_each")
+        )
+        return AtIntervals(_label(label), legs, again, self._tree_place(tree))
+
+    def _leg(self, tree: Any) -> Leg:
+        if tree.data == "leg_each":
+            every = self._one(self._tree_place(tree))
+        else:
+            token = tree.children[0]
+            if token.type == "OTHER":
+                every = Numbers((2,), self._place(token))
+            elif str(token).lower() in _NTHS:
+                every = Numbers((_NTHS.index(str(token).lower()) + 2,), self._place(token))
+            else:
+                every = self._numbers(token)
+        repeats = self._repeats(tree.children[-1])
+        assert isinstance(repeats, Times)
+        return Leg(every, repeats.number, repeats.more)
+
+    def _do_work_label(self, tree: Any) -> Labelled:
+        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][0]
+        return Labelled(_label(label), self._place(label))
+
+    def _do_join(self, tree: Any) -> Join:
+        return Join(self._tree_place(tree))
+
+    def _do_flat(self, tree: Any) -> Flat:
+        return Flat(self._tree_place(tree))
+
+    def _do_needle(self, tree: Any) -> list[Sentence]:
+        token = tree.children[0]
+        place = self._place(token)
+        mm = read_needle(str(token))
+        if mm is None:
+            self.problems.append(
+                place.problem(
+                    f'"{token}" names no needle size that is the same everywhere.',
+                    "Give the size in millimetres, for example 3.75 mm needles.",
+                )
+            )
+            return []
+        return [Needle(mm, place, str(token))]
+
+    def _do_with_yarn(self, tree: Any) -> list[Sentence]:
+        token = tree.children[0]
+        made: list[Sentence] = [WithYarn(str(token).split()[-1], self._place(token))]
+        if tree.children[1] is not None:
+            made.extend(self._sentence(tree.children[1]))
+        return made
+
+    def _do_break_yarn(self, tree: Any) -> list[Sentence]:
+        token = tree.children[0]
+        words = re.sub(r"\b(break|cut|off|yarn|and)\b", " ", str(token), flags=re.I).split()
+        return [BreakYarn(word, self._place(token)) for word in words] or [
+            BreakYarn("", self._place(token))
+        ]
+
+    def _do_bind_off(self, tree: Any) -> BindOff:
+        words = [str(child) for child in tree.children[1:] if child is not None]
+        return BindOff(" ".join(word.lower().rstrip(".") for word in words), self._tree_place(tree))
+
+    def _do_back(self, tree: Any) -> Return:
+        name = re.sub(
+            r"^(return|place)\s+(the\s+)?(held\s+)?|\s+(sts\s+|stitches\s+)?(back\s+)?(to|onto|on)\s+(the\s+)?needles?$",
+            "",
+            str(tree.children[0]),
+            flags=re.I,
+        )
+        return Return(_name(name), self._tree_place(tree))
+
+    def _do_mark_every(self, tree: Any) -> MarkEvery:
+        return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
+
+    def _do_count(self, tree: Any) -> Count:
+        token = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"][0]
+        return Count(self._numbers(token), self._place(token))
+
+    def _do_phrase(self, tree: Any) -> list[Sentence]:
+        elements: list[Element] = []
+        made: list[Sentence] = []
+        for child in tree.children:
+            if child is None:
+                continue
+            if child.data == "tail":
+                made.append(self._do_count(child))
+            else:
+                elements.append(self._element(child))
+        return [Phrase(tuple(elements), self._tree_place(tree)), *made]
+
+    # --- inside a round ---
+
+    def _element(self, tree: Any) -> Element:
+        made: Element = getattr(self, f"_el_{tree.data}")(tree)
+        return made
+
+    def _work(self, tree: Any, stitch: str, number: Token | None, bare: bool = False) -> Element:
+        tokens = [child for child in tree.children if isinstance(child, Token)]
+        code = _modified(stitch, [token for token in tokens if token.type == "MODIFIER"])
+        yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
+        place = self._tree_place(tree)
+        if stitches.find(code) is None:
+            self.problems.append(place.problem(f'"{code}" is not a stitch of the table.'))
+            code = stitch
+        if bare:
+            return Until(code, "end", None, yarn, place)
+        return Work(code, self._numbers(number) if number is not None else self._one(place), yarn, place)
+
+    def _el_named(self, tree: Any) -> Element:
+        return self._work(tree, _stitch(tree.children[0]), None)
+
+    def _el_basic(self, tree: Any) -> Element:
+        return self._work(tree, _stitch(tree.children[0]), tree.children[1])
+
+    def _el_plain(self, tree: Any) -> Element:
+        return self._work(tree, _stitch(tree.children[0]), tree.children[1])
+
+    def _el_basic_all(self, tree: Any) -> Element:
+        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
+
+    def _el_plain_all(self, tree: Any) -> Element:
+        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
+
+    def _el_edge(self, tree: Any) -> Element:
+        words = str(tree.children[0]).lower()
+        code = "pu" if words.startswith("p") else "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
+        return Work(code, self._numbers(tree.children[1]), None, self._tree_place(tree))
+
+    def _el_cable(self, tree: Any) -> Element:
+        place = self._tree_place(tree)
+        return Work(" ".join(str(tree.children[0]).lower().split()), self._one(place), None, place)
+
+    def _el_to(self, tree: Any) -> Element:
+        named = tree.children[0].children
+        stitch = "pattern"
+        if named and named[0].type in ("BASIC", "PLAIN", "NAMED"):
+            stitch = _stitch(named[0])
+        tokens = [child for child in tree.children[1:] if isinstance(child, Token)]
+        code = stitch if stitch == "pattern" else _modified(stitch, [t for t in tokens if t.type == "MODIFIER"])
+        yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
+        goal, short = self._goal(tree.children[-1])
+        return Until(code, goal, short, yarn, self._tree_place(tree))
+
+    def _goal(self, tree: Any) -> tuple[str, Numbers | None]:
+        tokens = [child for child in tree.children if isinstance(child, Token)]
+        number = next((self._numbers(token) for token in tokens if token.type == "NUMBERS"), None)
+        if tree.data == "to_last_one":
+            return "last", self._one(self._tree_place(tree))
+        goals = {
+            "to_end": "end",
+            "to_last": "last",
+            "to_last_before": "last",
+            "to_marker": "marker",
+            "to_before": "marker",
+        }
+        return goals[tree.data], number
+
+    def _inside(self, tree: Any) -> tuple[Element, ...]:
+        return tuple(self._element(child) for child in tree.children if child is not None)
+
+    def _el_bracket(self, tree: Any) -> Element:
+        inside, count = tree.children[0], tree.children[1]
+        place = self._tree_place(tree)
+        times = Numbers((2,), place) if count.type == "TWICE" else self._numbers(count)
+        return Several(self._inside(inside), times, "times", None, place)
+
+    def _el_bracket_to(self, tree: Any) -> Element:
+        goal, short = self._goal(tree.children[1])
+        return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree))
+
+    def _el_star(self, tree: Any) -> Element:
+        inside = next(child for child in tree.children if isinstance(child, Tree) and child.data == "phrase_in")
+        rep = tree.children[-1]
+        place = self._tree_place(tree)
+        if rep.data == "star_times":
+            token, more = rep.children[0], rep.children[1]
+            times = Numbers((2,), place) if token.type == "TWICE" else self._numbers(token)
+            # "rep from * 3 times" comes on top of the once it was worked before the words.
+            times = Numbers(tuple(value + 1 for value in times.values), times.place)
+            del more
+            return Several(self._inside(inside), times, "times", None, place)
+        if rep.data == "star_to":
+            goal, short = self._goal(rep.children[0])
+            return Several(self._inside(inside), None, goal, short, place)
+        return Several(self._inside(inside), None, "end" if rep.data == "star_end" else "rest", None, place)
+
+    def _el_mark(self, tree: Any) -> Element:
+        words = str(tree.children[0]).lower()
+        code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"
+        _, _, name = words.partition(" for ")
+        return Mark(code, name.strip(), self._tree_place(tree))
+
+    def _el_hold(self, tree: Any) -> Element:
+        tokens = [child for child in tree.children if isinstance(child, Token)]
+        number = next(token for token in tokens if token.type == "NUMBERS")
+        name = next((str(token) for token in tokens if token.type == "FOR_NAME"), "")
+        return Hold(self._numbers(number), _name(name), self._tree_place(tree))
+
+    def _el_turn(self, tree: Any) -> Element:
+        wrap = str(tree.children[0]).lower().startswith("w")
+        return TurnHere("wrap" if wrap else "", self._tree_place(tree))
+
+
+def _code(token: Token) -> str:
+    return "p" if token.lower().startswith("p") else "k"
+
+
+def _stitch(token: Token) -> str:
+    word = " ".join(str(token).lower().split())
+    if word in ("make one", "make 1"):
+        return "m1"
+    found = stitches.find(word)
+    return found.code if found else word
+
+
+def _modified(stitch: str, modifiers: list[Token]) -> str:
+    code = stitch
+    for token in modifiers:
+        word = " ".join(str(token).lower().split())
+        short = {"knitwise": "kwise", "purlwise": "pwise"}.get(word, word)
+        if short.startswith("through"):
+            short = "tbl"
+        elif short.startswith("with yarn"):
+            short = "wyib" if short.endswith("back") else "wyif"
+        if stitch == "sl" and short == "pwise":
+            continue  # slipping purlwise is what a plain "slip" means
+        if code != stitch and stitch == "sl":
+            continue  # "kwise wyib": the first word names the stitch, the second the yarn
+        code = f"{code} {short}"
+    return code
+
+
+def _manner(tree: Any) -> str:
+    if tree is None:
+        return "pattern"
+    words = str(tree.children[0]).lower()
+    for word, manner in (("garter", "garter"), ("sto", "stockinette"), ("st st", "stockinette"), ("rib", "rib")):
+        if word in words:
+            return manner
+    return "pattern"
+
+
+def _label(token: Token) -> str:
+    return " ".join(str(token).lower().split())
+
+
+def _name(text: str) -> str:
+    words = re.sub(r"^\s*for\s+", "", text.strip(), flags=re.I)
+    words = re.sub(r"^the\s+", "", words, flags=re.I)
+    words = re.sub(r"\s+(sts|stitches)$", "", words, flags=re.I)
+    return " ".join(words.lower().split())

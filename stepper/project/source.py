@@ -1,0 +1,290 @@
+"""The only reader of project files: bytes to nodes that keep their line and column.
+
+YAML is read as text alone: no value is ever guessed to be a number, a date or a truth. Anchors, aliases
+and tags are refused, which also keeps a small file from growing into a large one. The 0-based marks of
+the parser become 1-based places here and nowhere else.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import yaml
+
+from stepper.errors import ProjectError, SurroundingsError
+from stepper.project.problems import Place, Problem
+
+MAX_BYTES = 1_000_000
+"""Largest project file. A long pattern with charts has about 20,000 bytes."""
+MAX_DEPTH = 12
+"""Deepest nesting; the outline needs five levels."""
+MAX_NODES = 50_000
+
+_Loader: Any = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scalar:
+    """A value as it stands in the file."""
+
+    text: str
+    place: Place
+    block: bool = False
+    """Whether it is a block whose lines keep their ends (`|`)."""
+    folded: bool = False
+    """Whether it is a block whose lines were run together (`>`)."""
+    quoted: bool = False
+
+
+@dataclass(slots=True, kw_only=True)
+class Mapping:
+    """Keys and values in the order of the file, doubles included."""
+
+    place: Place
+    entries: list[tuple[Scalar, Node]] = field(default_factory=list)
+
+
+@dataclass(slots=True, kw_only=True)
+class Sequence:
+    """A list of values."""
+
+    place: Place
+    items: list[Node] = field(default_factory=list)
+
+
+Node = Scalar | Mapping | Sequence
+
+
+def read_text(path: Path) -> str:
+    """Read a project file.
+
+    Raises:
+        SurroundingsError: the file is missing, is a folder, or may not be read.
+        ProjectError: the file is empty, too large, or not text.
+    """
+    try:
+        if path.is_dir():
+            raise SurroundingsError(f"{path} is a folder; name the project file in it.")
+        with path.open("rb") as stream:
+            raw = stream.read(MAX_BYTES + 1)
+    except FileNotFoundError as error:
+        raise SurroundingsError(f"There is no file {path}.") from error
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be read: {error.strerror or error}.") from error
+    if len(raw) > MAX_BYTES:
+        raise ProjectError(
+            f"{path}:1:1: error: the file is larger than {MAX_BYTES // 1_000_000} MB, too large for a project file."
+        )
+    try:
+        text = raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = raw[: error.start].count(b"\n") + 1
+        raise ProjectError(f"{path}:{line}:1: error: the file is not text in UTF-8.") from error
+    if "\0" in text:
+        line = text[: text.index("\0")].count("\n") + 1
+        raise ProjectError(f"{path}:{line}:1: error: the file is not text; a zero byte stands here.")
+    if not text.strip():
+        raise ProjectError(f"{path}:1:1: error: the file is empty. `stepper start` writes one to fill in.")
+    return text
+
+
+def read_nodes(text: str) -> tuple[Node | None, list[Problem]]:
+    """Turn the text into nodes.
+
+    Returns:
+        The outermost node, or nothing where the text cannot be read as YAML, and the problems met.
+    """
+    problems = _tabs(text)
+    if problems:
+        return None, problems
+    composer = _Composer(text)
+    try:
+        for event in yaml.parse(text, Loader=_Loader):
+            composer.take(event)
+            if composer.stopped:
+                break
+    except yaml.MarkedYAMLError as error:
+        problems.append(_syntax_problem(error, text))
+    except yaml.reader.ReaderError as error:
+        line = text[: error.position].count("\n") + 1
+        problems.append(
+            Problem(line=line, column=1, message="a character that a text file may not hold stands here.")
+        )
+    except RecursionError:
+        problems.append(Problem(line=1, column=1, message="the values are nested too deeply."))
+    problems += composer.problems
+    return composer.root, problems
+
+
+def _tabs(text: str) -> list[Problem]:
+    found = []
+    for number, line in enumerate(text.splitlines(), start=1):
+        indent = line[: len(line) - len(line.lstrip())]
+        if "\t" in indent:
+            found.append(
+                Problem(
+                    line=number,
+                    column=indent.index("\t") + 1,
+                    message="a tab at the beginning of the line.",
+                    hint="Indent with spaces.",
+                )
+            )
+    return found
+
+
+def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
+    mark = error.problem_mark or error.context_mark
+    line = mark.line + 1 if mark else 1
+    column = mark.column + 1 if mark else 1
+    lines = text.splitlines()
+    if line > len(lines):
+        line, column = len(lines), len(lines[-1]) + 1
+    told = f"{error.context or ''} {error.problem or ''}"
+    source = lines[line - 1] if lines else ""
+    if "alias" in told or source[column - 1 : column] == "*":
+        return _star(Place(line=line, column=column))
+    if "mapping values are not allowed" in told:
+        return Problem(
+            line=line,
+            column=column,
+            message='a second ":" in one line.',
+            hint='Put the value in quotes, or write "|" after the key and the text on the lines below it.',
+        )
+    if "expected ',' or" in told or "expected the node content" in told:
+        return Problem(
+            line=line,
+            column=column,
+            message="a bracket that is not closed, or a comma that is missing, before this place.",
+        )
+    if "quoted scalar" in told:
+        return Problem(line=line, column=column, message="a quotation mark that is not closed.")
+    if "could not find expected ':'" in told:
+        return Problem(
+            line=line,
+            column=column,
+            message='a key without ":", or a line that is not indented under its key.',
+        )
+    return Problem(
+        line=line,
+        column=column,
+        message=f"the file cannot be read here ({(error.problem or 'it is not YAML').strip()}).",
+        hint="Check the indentation, and put values with special signs in quotes.",
+    )
+
+
+def _star(place: Place) -> Problem:
+    return place.problem(
+        'a line that begins with "*" outside a block.',
+        'Write "work: |" and the line below it, indented.',
+    )
+
+
+class _Composer:
+    """Builds nodes from the parser's events, without recursion, within the bounds above."""
+
+    def __init__(self, text: str) -> None:
+        self.lines = text.splitlines()
+        self.root: Node | None = None
+        self.problems: list[Problem] = []
+        self.stopped = False
+        self.nodes = 0
+        self.open: list[Mapping | Sequence] = []
+        self.keys: list[Scalar | None] = []
+
+    def take(self, event: yaml.Event) -> None:
+        place = Place(line=event.start_mark.line + 1, column=event.start_mark.column + 1)
+        if isinstance(event, yaml.AliasEvent):
+            self._stop(_star(place))
+        elif isinstance(event, yaml.ScalarEvent):
+            if event.anchor or (event.tag and event.tag != "!"):
+                self._stop(place.problem("anchors (&) and tags (!) are not used in project files."))
+                return
+            self._add(self._scalar(event, place))
+        elif isinstance(event, yaml.MappingStartEvent):
+            self._open(Mapping(place=place), event, place)
+        elif isinstance(event, yaml.SequenceStartEvent):
+            self._open(Sequence(place=place), event, place)
+        elif isinstance(event, yaml.MappingEndEvent | yaml.SequenceEndEvent):
+            self.open.pop()
+            self.keys.pop()
+        elif isinstance(event, yaml.DocumentStartEvent) and self.root is not None:
+            self._stop(place.problem("a second document; one file describes one garment."))
+
+    def _stop(self, problem: Problem) -> None:
+        self.problems.append(problem)
+        self.stopped = True
+
+    def _scalar(self, event: Any, place: Place) -> Scalar:
+        end = event.end_mark
+        length = len(event.value) or 1
+        if end.line == event.start_mark.line:
+            length = max(1, end.column - event.start_mark.column)
+        style = event.style
+        return Scalar(
+            text=event.value,
+            place=Place(line=place.line, column=place.column, length=length if style not in "|>" else 1)
+            if style
+            else Place(line=place.line, column=place.column, length=length),
+            block=style == "|",
+            folded=style == ">",
+            quoted=style in ("'", '"'),
+        )
+
+    def _open(self, node: Mapping | Sequence, event: Any, place: Place) -> None:
+        if event.anchor or event.tag:
+            self._stop(place.problem("anchors (&) and tags (!) are not used in project files."))
+            return
+        if len(self.open) >= MAX_DEPTH:
+            self._stop(place.problem("the values are nested too deeply."))
+            return
+        self._add(node)
+        self.open.append(node)
+        self.keys.append(None)
+
+    def _add(self, node: Node) -> None:
+        self.nodes += 1
+        if self.nodes > MAX_NODES:
+            self._stop(node.place.problem("the file has too many values."))
+            return
+        if not self.open:
+            self.root = node
+            return
+        parent = self.open[-1]
+        if isinstance(parent, Sequence):
+            parent.items.append(node)
+            return
+        key = self.keys[-1]
+        if key is None:
+            if isinstance(node, Scalar):
+                self.keys[-1] = node
+            else:
+                self._stop(node.place.problem("a key must be one word or name."))
+            return
+        parent.entries.append((key, node))
+        self.keys[-1] = None
+
+
+def block_lines(scalar: Scalar, text_lines: list[str]) -> list[tuple[str, Place]]:
+    """Split a block into its lines, each with the place of its first character.
+
+    Args:
+        scalar: A block (`|`), or a value on one line.
+        text_lines: The lines of the whole file, to find the indentation.
+    """
+    if not scalar.block:
+        return [(scalar.text, scalar.place)]
+    first = scalar.place.line
+    values = scalar.text.split("\n")
+    indent = 0
+    for offset, value in enumerate(values):
+        row = first + offset
+        if value.strip() and row < len(text_lines):
+            source = text_lines[row]
+            indent = len(source) - len(source.lstrip(" ")) - (len(value) - len(value.lstrip(" ")))
+            break
+    return [
+        (value, Place(line=first + 1 + offset, column=indent + 1, length=len(value) or 1))
+        for offset, value in enumerate(values)
+    ]
