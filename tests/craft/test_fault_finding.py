@@ -1,0 +1,145 @@
+"""Fault finding against every possible search tree, Huffman's bound and Shannon's entropy."""
+
+from __future__ import annotations
+
+import heapq
+import math
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy import stats
+
+from stepper.craft.fault_finding import NextCount, Section, entropy_bits, next_count, plain_odds
+
+rows = st.lists(
+    st.builds(Section, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=1, max_size=7
+)
+
+
+def _search(row: list[Section], faulty: int, sparing: str = "counts") -> tuple[int, int]:
+    """Follow the advice until one section is left; counts made and stitches counted."""
+    suspects, counts, stitches = (0, len(row)), 0, 0
+    while (advice := next_count(row, suspects, sparing=sparing)) is not None:  # type: ignore[arg-type]  # word
+        counts += 1
+        stitches += sum(section.stitches for section in row[slice(*advice.count)])
+        found_wrong = advice.count[0] <= faulty < advice.count[1]
+        suspects = advice.if_wrong if found_wrong else advice.if_right
+        assert counts <= len(row)
+    assert suspects == (faulty, faulty + 1)
+    return counts, stitches
+
+
+def _best_of_all_trees(row: list[Section], by_stitches: bool) -> float:
+    """Try every tree; odds-weighted cost, not divided by the odds."""
+    if len(row) == 1:
+        return 0.0
+    odds = sum(section.odds for section in row)
+    best = math.inf
+    for cut in range(1, len(row)):
+        fewer = min(sum(s.stitches for s in row[:cut]), sum(s.stitches for s in row[cut:]))
+        here = odds * (fewer if by_stitches else 1)
+        below = _best_of_all_trees(row[:cut], by_stitches) + _best_of_all_trees(row[cut:], by_stitches)
+        best = min(best, here + below)
+    return best
+
+
+def _huffman(odds: list[float]) -> float:
+    """Mean depth of the best tree without any order: a lower bound (Huffman 1952)."""
+    heap, depth = list(odds), 0.0
+    heapq.heapify(heap)
+    while len(heap) > 1:
+        joined = heapq.heappop(heap) + heapq.heappop(heap)
+        depth += joined
+        heapq.heappush(heap, joined)
+    return depth / sum(odds)
+
+
+def _needed(advice: NextCount | None) -> NextCount:
+    assert advice is not None
+    return advice
+
+
+@settings(deadline=None)
+@given(rows)
+def test_no_search_tree_needs_fewer_counts_or_stitches(row: list[Section]) -> None:
+    """The average promised is the best of all trees, and following the advice keeps the promise."""
+    if len(row) == 1:
+        assert next_count(row) is None
+        return
+    odds = [section.odds for section in row]
+    counts = _needed(next_count(row))
+    assert counts.expected_counts == pytest.approx(_best_of_all_trees(row, False) / sum(odds))
+    walked = sum(o * _search(row, i)[0] for i, o in enumerate(odds)) / sum(odds)
+    assert counts.expected_counts == pytest.approx(walked)
+    stitches = _needed(next_count(row, sparing="stitches"))
+    assert stitches.expected_stitches == pytest.approx(_best_of_all_trees(row, True) / sum(odds))
+    walked = sum(o * _search(row, i, "stitches")[1] for i, o in enumerate(odds)) / sum(odds)
+    assert stitches.expected_stitches == pytest.approx(walked)
+
+
+@settings(deadline=None)
+@given(
+    st.lists(
+        st.builds(Section, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=2, max_size=24
+    )
+)
+def test_counts_lie_between_the_bounds(row: list[Section]) -> None:
+    """Entropy and Huffman from below, entropy plus 2 from above (Gilbert and Moore 1959)."""
+    odds = [section.odds for section in row]
+    advice = _needed(next_count(row))
+    assert advice.least_counts == pytest.approx(float(stats.entropy(odds, base=2)))
+    assert advice.least_counts - 1e-9 <= advice.expected_counts < advice.least_counts + 2
+    assert _huffman(odds) <= advice.expected_counts + 1e-9
+
+
+@pytest.mark.parametrize("doublings", range(1, 6))
+def test_equal_sections_are_halved(doublings: int) -> None:
+    """2^k equal sections take k counts each time: the entropy itself, halving each time."""
+    row = [Section(stitches=20, odds=1)] * 2**doublings
+    advice = _needed(next_count(row))
+    assert advice.expected_counts == advice.least_counts == doublings
+    assert advice.count[1] - advice.count[0] == 2 ** (doublings - 1)
+    assert all(_search(row, faulty)[0] == doublings for faulty in range(2**doublings))
+
+
+def test_the_part_with_fewer_stitches_is_counted() -> None:
+    """The other part's answer follows from the wrong total."""
+    advice = _needed(next_count([Section(stitches=100, odds=1), Section(stitches=30, odds=1)]))
+    assert advice.count == (1, 2)
+    assert advice.stitches == 30
+    assert (advice.if_wrong, advice.if_right) == ((1, 2), (0, 1))
+
+
+def test_likely_sections_come_first() -> None:
+    """A section with nearly all the odds is counted alone."""
+    row = [Section(stitches=20, odds=o) for o in (40, 1, 1, 1, 1, 1, 1, 1)]
+    assert _needed(next_count(row)).count == (0, 1)
+
+
+def test_shaping_raises_the_odds() -> None:
+    """A section with three changes is likelier than a plain one of the same length."""
+    assert plain_odds(20, 3) > plain_odds(20, 0) == 20
+
+
+def test_bad_arguments_are_refused() -> None:
+    """Every range in a docstring is kept."""
+    row = [Section(stitches=10, odds=1)] * 4
+    with pytest.raises(ValueError, match="section needs"):
+        Section(stitches=0, odds=1)
+    with pytest.raises(ValueError, match="section needs"):
+        Section(stitches=1, odds=0)
+    with pytest.raises(ValueError, match="suspects"):
+        next_count(row, (2, 2))
+    with pytest.raises(ValueError, match="suspects"):
+        next_count(row, (0, 5))
+    with pytest.raises(ValueError, match="suspects"):
+        next_count([])
+    with pytest.raises(ValueError, match="sparing"):
+        next_count(row, sparing="time")  # type: ignore[arg-type]  # the point of the test
+    with pytest.raises(ValueError, match="odds"):
+        entropy_bits([])
+    with pytest.raises(ValueError, match="odds"):
+        entropy_bits([1, 0])
+    with pytest.raises(ValueError, match="changes"):
+        plain_odds(1, -1)
