@@ -12,7 +12,7 @@ a sliding minimum. No I/O.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
 from stepper.craft.spacing import between
@@ -98,15 +98,17 @@ def avoiding(
     allowed = (at_join.union(usual)) - barred
     search = _Search(tuple(positions), stitches, sum(1 << place for place in allowed), flat, uses)
     widest = 2 * stitches + 2  # an end, half a gap, may have to hold nearly all stitches
-    if len(allowed) < len(positions) or not search.windows(widest):
+    if len(allowed) < len(positions) or not search.can(widest):
         raise ValueError(
             f"{len(positions)} changes cannot be placed on {stitches} stitches: "
             f"{len(allowed)} places are free to carry one."
         )
-    least, most = 0, widest
+    least, most = 0, 1
+    while not search.can(most):  # most often one is enough, so halving starts from small differences
+        least, most = most + 1, 2 * most
     while least < most:
         middle = (least + most) // 2
-        if search.windows(middle):
+        if search.can(middle):
             most = middle
         else:
             least = middle + 1
@@ -149,17 +151,20 @@ class _Search:
     flat: bool
     uses: int
 
-    def windows(self, difference: int) -> list[tuple[int, int, int]]:
+    def can(self, difference: int) -> bool:
+        """Say whether any arrangement has gaps that differ by no more than that."""
+        return any(True for _ in self.windows(difference))
+
+    def windows(self, difference: int) -> Iterator[tuple[int, int, int]]:
         """Find smallest gap, largest gap and first place of every arrangement with that difference."""
         plain = self.stitches - self.uses * len(self.positions)
         highest = (plain + 1) // len(self.positions)
         least = 1 if self.uses == 0 and len(self.positions) > 1 else 0
-        return [
-            (low, low + difference, first)
-            for low in range(max(least, (plain - 1) // len(self.positions) - difference), highest + 1)
-            for first in self._firsts(low, low + difference)
-            if self.free >> first & 1 and self._can(low, low + difference, first)
-        ]
+        smallest = (plain - 1) // len(self.positions) - difference
+        for low in range(highest, max(least, smallest) - 1, -1):
+            for first in self._firsts(low, low + difference):
+                if self.free >> first & 1 and self._can(low, low + difference, first):
+                    yield low, low + difference, first
 
     def _firsts(self, low: int, high: int) -> range:
         start, stop = (max(0, low // 2), (high + 1) // 2) if self.flat else (0, high)
