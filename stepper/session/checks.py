@@ -56,6 +56,7 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
             rounds_before=stretch.last - stretch.first + 1,
             rounds_left=stretch.first + correction.rounds - place.index,
             target_mm=stretch.target_mm,
+            planned_per_10cm=stretch.rounds_per_10cm,
             correction=replace(correction, stretch=number),
         ),
     )

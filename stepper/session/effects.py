@@ -158,6 +158,9 @@ class TellMeasured(Effect):
     length_mm: float
     target_mm: float
     rounds_per_10cm: float
+    """As knitted."""
+    planned_per_10cm: float
+    """As the plan has it."""
     rounds_left: int
     longer_by: int
     """Rounds the stretch has more than before; below 0 for fewer."""
@@ -201,9 +204,12 @@ class TellHelp(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellStop(Effect):
-    """Say where the knitting stops."""
+    """Say where the knitting stops and what comes first next time."""
 
     place: Place
+    """The end of what is worked."""
+    first: Effect
+    """`TellStep`, or `TellFinished` where nothing comes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -129,6 +129,8 @@ class Measured(Event):
     """Rounds of the stretch still to work now, the one in hand among them. Unit: rounds."""
     target_mm: float = 0.0
     """Length to reach. Unit: mm."""
+    planned_per_10cm: float = 0.0
+    """The gauge of the plan. Unit: rounds per 10 cm."""
     correction: Correction | None = None
     """What it changed in the plan; nothing where nothing here is worked to a length."""
 

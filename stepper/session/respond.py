@@ -210,6 +210,7 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
         length_mm=event.length_mm,
         target_mm=event.target_mm,
         rounds_per_10cm=event.correction.rounds_per_10cm,
+        planned_per_10cm=event.planned_per_10cm,
         rounds_left=event.rounds_left,
         longer_by=event.correction.rounds - event.rounds_before,
     )
@@ -244,7 +245,7 @@ def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
-    yield TellStop(place=event.place)
+    yield TellStop(place=event.place, first=step_at(plan, after, Lead.FULL))
     yield Close()
 
 

@@ -1,0 +1,151 @@
+"""The conductor: one queue of cues, one consumer, and the order that loses nothing.
+
+Keys, pedals, the microphone and typed lines all put into the queue; one thread works it off. For each cue:
+**consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. Dying between the
+commit and the voice means the step is said again next time; it is never lost and never counted twice.
+
+Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be sound, a
+speaker. So the whole session runs in a test without a disk, a screen or a sound device.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from queue import Empty, SimpleQueue
+
+from stepper.language.aloud import aloud
+from stepper.language.telling import told
+from stepper.language.understand import NotUnderstood, understand
+from stepper.session.cues import Cue, Listen
+from stepper.session.effects import Close, Effect, Refuse, TellStep
+from stepper.session.events import Event
+from stepper.session.machine import Considered, Session
+from stepper.session.state import State
+from stepper.voice.ports import Speaker
+
+Keep = Callable[[tuple[Event, ...], State], None]
+"""Keep events for good and return when that is done; the state after them is handed along for a snapshot. Raises
+SurroundingsError where they cannot be kept."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Words:
+    """Words still to be understood; the consumer does it, because what they mean depends on the plan then."""
+
+    text: str
+    heard: bool
+    """Whether they came through the microphone."""
+
+
+class Conductor:
+    """Runs a session: takes cues from any thread, works them off on one."""
+
+    def __init__(
+        self,
+        session: Session,
+        *,
+        keep: Keep,
+        show: Callable[[str], None],
+        clock: Callable[[], str],
+        speaker: Speaker | None = None,
+        own_wordings: Mapping[str, str] | None = None,
+    ) -> None:
+        """Take up a session.
+
+        Args:
+            session: What is knitted and where it stands.
+            keep: Keeps events.
+            show: Shows one line.
+            clock: Gives now. ISO 8601 with the offset from UTC.
+            speaker: Says lines; without one they are only shown.
+            own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
+        """
+        self._session = session
+        self._keep = keep
+        self._show = show
+        self._clock = clock
+        self._speaker = speaker
+        self._own_wordings = dict(own_wordings or {})
+        self._queue: SimpleQueue[Cue | _Words] = SimpleQueue()
+
+    @property
+    def session(self) -> Session:
+        """The session as it stands."""
+        return self._session
+
+    @property
+    def closed(self) -> bool:
+        """Whether the sitting is over."""
+        return self._session.state.closed
+
+    # Any thread
+
+    def offer(self, cue: Cue) -> None:
+        """Put a cue into the queue. One without a time gets the time it is worked off at."""
+        self._queue.put(cue)
+
+    def offer_words(self, text: str, *, heard: bool = False) -> None:
+        """Put words into the queue.
+
+        Args:
+            text: As typed or recognised.
+            heard: Whether they came through the microphone; while the ears are closed all of these but "start
+                listening" are passed over in silence, because they may be the film's.
+        """
+        self._queue.put(_Words(text, heard))
+
+    # The consumer's thread
+
+    def begin(self, fingerprint: str) -> None:
+        """Open the sitting: keep that, and tell the recap and what comes first."""
+        self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
+
+    def carry_out(self, considered: Considered) -> None:
+        """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is opened."""
+        self._carry_out(considered)
+
+    def run(self) -> None:
+        """Work off the queue, waiting for more, until the sitting is over."""
+        while not self.closed:
+            self._work_off(self._queue.get())
+
+    def drain(self) -> None:
+        """Work off what is in the queue and return."""
+        while not self.closed:
+            try:
+                item = self._queue.get_nowait()
+            except Empty:
+                return
+            self._work_off(item)
+
+    def _work_off(self, item: Cue | _Words) -> None:
+        now = self._clock()
+        cue: Cue | NotUnderstood
+        if isinstance(item, _Words):
+            cue = understand(item.text, self._session.plan, at=now, own=self._own_wordings)
+            if item.heard and self._session.state.asleep and not isinstance(cue, Listen):
+                return
+        else:
+            cue = item if item.at else replace(item, at=now)
+        if self._speaker is not None:
+            self._speaker.silence()  # whatever is asked now matters more than what was being said
+        if isinstance(cue, NotUnderstood):
+            self._perform((Refuse(sentence=cue.sentence),))
+        else:
+            self._carry_out(self._session.consider(cue))
+
+    def _carry_out(self, considered: Considered) -> None:
+        if considered.events:
+            self._keep(considered.events, considered.state)
+        self._session.adopt(considered)
+        self._perform(considered.effects)
+
+    def _perform(self, effects: tuple[Effect, ...]) -> None:
+        for effect in effects:
+            line = told(effect, self._session.plan)
+            if not line or isinstance(effect, Close):
+                continue
+            self._show(line)
+            if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
+                self._speaker.say(aloud(line), slower=isinstance(effect, TellStep) and effect.slower)

@@ -1,0 +1,39 @@
+"""Lengths, weights, gauges and counted things as they are printed. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.gauge import from_mm, to_mm
+
+
+def plural(count: int, one: str, many: str = "") -> str:
+    """Say a count with its word: "1 round", "2 rounds"."""
+    return f"{count} {one if count == 1 else many or one + 's'}"
+
+
+def length(length_mm: float, units: str) -> str:
+    """Say a length: to the millimetre in centimetres, to two figures after the point in inches.
+
+    Args:
+        length_mm: Unit: mm.
+        units: `cm` or `in`.
+    """
+    if units == "in":
+        return f"{_short(from_mm(length_mm, 'in'), 2)} in"
+    return f"{_short(from_mm(length_mm, 'cm'), 1)} cm"
+
+
+def weight(grams: float) -> str:
+    """Say a weight to a tenth of a gram."""
+    return f"{_short(grams, 1)} g"
+
+
+def gauge(rounds_per_10cm: float, units: str) -> str:
+    """Say rounds over the length that a gauge is given over in these units: 10 cm or 4 in."""
+    if units == "in":
+        return f"{_short(rounds_per_10cm * to_mm(4, 'in') / 100, 1)} rounds to 4 in"
+    return f"{_short(rounds_per_10cm, 1)} rounds to 10 cm"
+
+
+def _short(value: float, places: int) -> str:
+    text = f"{value:.{places}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text

@@ -1,0 +1,135 @@
+"""Stitches to a phrase for the ear: "knit eleven, make one, six times". No I/O.
+
+A list of stitches is said with commas; a repeat is a part of its own, set off with "then", and ends with how
+often. So "knit five, make one; then knit eleven, make one, fifteen times" leaves no doubt what is worked
+fifteen times. Where a round uses more than one yarn the yarn is named; where all of it is knitted, "knit" is
+left out: "three pine, four chalk".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.language.aloud import aloud
+from stepper.language.numbers import LARGEST, words
+from stepper.plan.model import Group, Item, Plan, Round, Run
+
+_WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
+
+
+def spoken(round_: Round, plan: Plan) -> str:
+    """Say a whole round, without where it is: the `spoken` of the plan's JSON.
+
+    Returns:
+        Lower case, words only, no full stop.
+    """
+    return in_yarn(round_, plan) + said_items(round_.phrase, round_, plan)
+
+
+def in_yarn(round_: Round, plan: Plan) -> str:
+    """Say which yarn a round is in where that is another than before: "in ember, ", or nothing.
+
+    A round of several yarns names them stitch by stitch instead.
+    """
+    yarns = _yarns(round_)
+    if len(yarns) != 1 or not round_.index:
+        return ""
+    before = _yarns(plan.rounds[round_.index - 1])
+    if not before or before == yarns:
+        return ""
+    (yarn,) = yarns
+    return f"in {plan.yarns.get(yarn, yarn)}, "
+
+
+def _yarns(round_: Round) -> set[str]:
+    """Give the yarns a round is worked in."""
+    return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
+
+
+def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
+    """Say some items of a round.
+
+    Args:
+        items: The whole phrase of the round or a part of it.
+        round_: The round they are from: whether yarns are named depends on all of it.
+        plan: For the names of the yarns.
+    """
+    if items == round_.phrase and len(items) == 1 and isinstance(items[0], Run):
+        whole = _said_whole(items[0])
+        if whole:
+            return whole
+    said = _said_parts(items, _Manner.of(round_, plan))
+    return aloud(said or round_.instruction or "nothing to work")
+
+
+@dataclass(frozen=True, slots=True)
+class _Manner:
+    """How the runs of a round are said."""
+
+    yarns: dict[str, str] | None
+    """Names of the yarns where they are said."""
+    knitted: bool
+    """Whether every stitch is knitted, so that this need not be said."""
+
+    @classmethod
+    def of(cls, round_: Round, plan: Plan) -> _Manner:
+        """Look at the whole round."""
+        worked = [run for run in round_.runs if stitch(run.stitch).kind in _WORKED]
+        coloured = len(_yarns(round_)) > 1
+        return cls(plan.yarns if coloured else None, coloured and all(run.stitch == "k" for run in worked))
+
+
+def _said_whole(run: Run) -> str:
+    """Say a round that is one stitch all along; nothing where that is no plain stitch."""
+    entry = stitch(run.stitch)
+    if entry.kind is not Kind.PLAIN or not entry.counted or run.times == 1:
+        return ""
+    return entry.counted.format(n=f"all {_number(run.times)}")
+
+
+def _said_parts(items: Iterable[Item], manner: _Manner) -> str:
+    parts: list[str] = []
+    plain: list[str] = []
+    for item in items:
+        if isinstance(item, Run):
+            plain.append(_said_run(item, manner))
+            continue
+        if plain:
+            parts.append(", ".join(plain))
+            plain = []
+        parts.append(_said_group(item, manner))
+    if plain:
+        parts.append(", ".join(plain))
+    return "; then ".join(parts)
+
+
+def _said_group(group: Group, manner: _Manner) -> str:
+    inner = _said_parts(group.items, manner)
+    if group.times == 1:
+        return inner
+    times = f"{_number(group.times)} times"
+    if any(isinstance(item, Group) for item in group.items):
+        return f"{inner.replace('; then ', ', then ')}, all that {times}"
+    return f"{inner}, {times}"
+
+
+def _said_run(run: Run, manner: _Manner) -> str:
+    entry = stitch(run.stitch)
+    if run.stitch == "hold":
+        return f"hold {_number(run.times)} for {run.yarn}"
+    if run.stitch == "return":
+        return f"return {_number(run.times)} of {run.yarn}"
+    named = manner.yarns is not None and entry.kind in _WORKED
+    yarn = manner.yarns.get(run.yarn, run.yarn) if named and manner.yarns is not None else ""
+    if manner.knitted and run.stitch == "k":
+        return f"{_number(run.times)} {yarn}"
+    if entry.counted and (run.times > 1 or yarn):
+        return entry.counted.format(n=f"{_number(run.times)} {yarn}".rstrip())
+    said = f"{entry.said} in {yarn}" if yarn else entry.said
+    return said if run.times == 1 else f"{said} {_number(run.times)} times"
+
+
+def _number(count: int) -> str:
+    return words(count) if count <= LARGEST else str(count)

@@ -1,0 +1,69 @@
+"""Where in the garment, in words. No I/O."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Final
+
+from stepper.plan.model import Plan, Round
+from stepper.session.state import Place
+
+_MONTHS: Final = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
+
+
+def place_name(round_: Round) -> str:
+    """Say where a round is: section, round of how many, label, side."""
+    parts = [sentence_case(round_.section), f"{round_word(round_)} {round_.number} of {round_.of}"]
+    return ", ".join(parts + marks(round_))
+
+
+def round_word(round_: Round) -> str:
+    """Say "row" for flat knitting, else "round"."""
+    return "row" if round_.flat else "round"
+
+
+def marks(round_: Round) -> list[str]:
+    """Say what else tells a round apart."""
+    found = []
+    if round_.label:
+        found.append(round_.label)
+    if round_.chart is not None and round_.chart_round is not None:
+        found.append(f"chart {round_.chart} {round_word(round_)} {round_.chart_round}")
+    if round_.flat and round_.side == "WS":
+        found.append("wrong side")
+    return found
+
+
+def done_name(place: Place, plan: Plan) -> str:
+    """Say up to where it is worked."""
+    if place.stitch:
+        return f"{place_name(plan.rounds[place.index])}, stitch {place.stitch}"
+    index = min(place.index, len(plan.rounds)) - 1
+    return place_name(plan.rounds[index]) if index >= 0 else "nothing yet"
+
+
+def on_day(at: str) -> str:
+    """Say the day of a time, as in " on 12 March", or nothing where it is no time."""
+    try:
+        day = datetime.fromisoformat(at)
+    except ValueError:
+        return ""
+    return f" on {day.day} {_MONTHS[day.month - 1]}"
+
+
+def sentence_case(text: str) -> str:
+    """Begin with a capital and leave the rest as it is."""
+    return text[:1].upper() + text[1:]

@@ -1,0 +1,228 @@
+"""Understand what was said or typed: a text becomes a cue, or a sentence saying what was not understood. No
+I/O.
+
+Only a whole utterance counts, word for word after the words that do not matter are gone (case, punctuation,
+articles, fillers at either end, American or British form). Nothing is guessed from a near miss: a wrong step
+costs more than asking again. The nearest wording is offered instead.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from difflib import get_close_matches
+from functools import cache
+from typing import Any, Final
+
+from stepper.craft.gauge import to_mm
+from stepper.language.numbers import decimal, number
+from stepper.language.vocabulary import ARTICLES, FILLERS, SAME_WORDS, VOCABULARY, Wording
+from stepper.plan.model import Plan
+from stepper.session.cues import Cue
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NotUnderstood:
+    """A text that is no cue."""
+
+    text: str
+    """As it was said or typed."""
+    sentence: str
+    """What to answer."""
+
+
+def understand(
+    text: str, plan: Plan, *, at: str = "", own: Mapping[str, str] | None = None
+) -> Cue | NotUnderstood:
+    """Turn a text into a cue.
+
+    Args:
+        text: What was said or typed.
+        plan: For the names of yarns, sections and labels, and the unit of a bare length.
+        at: Now, for the cue. ISO 8601.
+        own: The knitter's own wordings: hers to one of the vocabulary's.
+
+    Returns:
+        The cue, or a sentence with the nearest wording known.
+    """
+    said = normal(text)
+    for mine, known in (own or {}).items():
+        if said == normal(mine):
+            said = normal(known)
+    complaint = ""
+    for frame in _frames():
+        match = frame.pattern.fullmatch(said)
+        if match is None:
+            continue
+        filled = _filled(match.groupdict(), text, frame, plan)
+        if isinstance(filled, str):
+            complaint = complaint or filled
+            continue
+        return frame.wording.cue(at=at, **frame.wording.fixed, **filled)
+    return NotUnderstood(text=text, sentence=complaint or _nearest(said, text, own or {}))
+
+
+def normal(text: str) -> str:
+    """Reduce a text to the words that matter, one form for each, one space between them."""
+    if text.strip() == "?":
+        return "?"
+    bare = re.sub(r"['’`]", "", text.casefold())
+    bare = re.sub(r"(?<=\d)\s*\"", " in", bare)
+    bare = re.sub(r"(?<=\d)(?=(cm|mm|in|g)\b)", " ", bare)
+    bare = re.sub(r"(?<![0-9])\.|\.(?![0-9])|,(?![0-9]{3})|[^\w\s./,½⅓⅔¼¾⅛⅜⅝⅞-]", " ", bare)
+    bare = re.sub(r"(?<=\w)-(?=[^\W\d])|(?<=[^\W\d])-|(?<!\S)-(?!\d)|-(?!\S)", " ", bare)
+    words = " ".join(SAME_WORDS.get(word, word) for word in bare.split()).split()
+    while words and words[0] in FILLERS:
+        words.pop(0)
+    while words and words[-1] in FILLERS:
+        words.pop()
+    return " ".join(word for word in words if word not in ARTICLES)
+
+
+def phrases() -> tuple[str, ...]:
+    """List every wording of the vocabulary as it is written there, slots in braces."""
+    return tuple(phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Frame:
+    """A wording ready to be compared."""
+
+    phrase: str
+    pattern: re.Pattern[str]
+    wording: Wording
+    fixed_letters: int
+
+
+_SLOT: Final = re.compile(r"\{(\w+)\}")
+
+
+@cache
+def _frames() -> tuple[_Frame, ...]:
+    """Make the frames, those with most fixed words first, so that the closest wording wins."""
+    frames = [
+        _frame(phrase, wording) for wording in VOCABULARY for phrase in (*wording.spoken, *wording.typed)
+    ]
+    return tuple(sorted(frames, key=lambda frame: ("{" in frame.phrase, -frame.fixed_letters)))
+
+
+def _frame(phrase: str, wording: Wording) -> _Frame:
+    pieces = _SLOT.split(phrase)
+    pattern = ""
+    for at, piece in enumerate(pieces):
+        if at % 2:
+            pattern += f"(?P<{piece}>.+?)" if at < len(pieces) - 2 else f"(?P<{piece}>.+)"
+        else:
+            # A filler inside a frame stays; normalising takes it off the ends only.
+            fixed = normal(piece) if piece.strip() else ""
+            before = " " if pattern and fixed else ""
+            after = " " if fixed and at < len(pieces) - 1 else ""
+            pattern += before + re.escape(fixed) + after
+            if not fixed and 0 < at < len(pieces) - 1:
+                pattern += " "
+    fixed_letters = sum(len(piece) for piece in pieces[::2])
+    return _Frame(phrase=phrase, pattern=re.compile(pattern), wording=wording, fixed_letters=fixed_letters)
+
+
+def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> dict[str, Any] | str:
+    """Read the slots of a frame: the fields of the cue, or a sentence where one is not what it should be."""
+    fields: dict[str, Any] = {}
+    for slot, said in slots.items():
+        read = _SLOTS[slot](said, text, plan)
+        if isinstance(read, str):
+            return read
+        name, value = read
+        if slot == "number":
+            name = _NUMBER_FIELD[frame.wording.cue.__name__]
+        fields[name] = value
+    if "{" not in frame.phrase and frame.wording.cue.__name__ == "Note":
+        fields["text"] = ""
+    return fields
+
+
+_NUMBER_FIELD: Final = {"Count": "stitches", "AtStitch": "stitch", "GoTo": "round_number"}
+
+_Read = tuple[str, Any] | str
+
+
+def _read_number(said: str, text: str, plan: Plan) -> _Read:
+    value = number(said)
+    return f'"{said}" is no whole number that I know.' if value is None else ("number", value)
+
+
+def _read_length(said: str, text: str, plan: Plan) -> _Read:
+    *before, last = said.split()
+    unit = last if last in ("cm", "mm", "in") else plan.units
+    value = decimal(before if last in ("cm", "mm", "in") else said)
+    if value is None:
+        return f'"{said}" is no length that I know.'
+    if unit == "in":
+        return "length_mm", to_mm(float(value), "in")
+    return "length_mm", to_mm(float(value), "mm" if unit == "mm" else "cm")
+
+
+def _read_weight(said: str, text: str, plan: Plan) -> _Read:
+    value = decimal(said.removesuffix(" g"))
+    return f'"{said}" is no weight that I know.' if value is None else ("grams", float(value))
+
+
+def _read_yarn(said: str, text: str, plan: Plan) -> _Read:
+    for key, name in plan.yarns.items():
+        if said in (normal(key), normal(name), normal(f"{name} yarn")):
+            return "yarn", key
+    return "yarn", said  # the session says which names there are
+
+
+def _read_place(said: str, text: str, plan: Plan) -> _Read:
+    for name in _places(plan):
+        if said == normal(name):
+            return "place", name
+    near = get_close_matches(said, [normal(name) for name in _places(plan)], n=1, cutoff=0.5)
+    hint = f" Nearest: {near[0]}." if near else ""
+    return f'Nothing here is called "{said}".{hint}'
+
+
+def _places(plan: Plan) -> Iterator[str]:
+    labels = (round_.label for round_ in plan.rounds if round_.label)
+    yield from dict.fromkeys((*plan.sections, *labels))
+
+
+def _read_text(said: str, text: str, plan: Plan) -> _Read:
+    """Give a note as it was typed, not as it was compared."""
+    match = re.search(r"\bnote\b[\s:,.-]*(.*)", text, re.IGNORECASE | re.DOTALL)
+    return "text", (match.group(1) if match else said).strip()
+
+
+_SLOTS: Final[Mapping[str, Callable[[str, str, Plan], _Read]]] = {
+    "number": _read_number,
+    "length": _read_length,
+    "weight": _read_weight,
+    "yarn": _read_yarn,
+    "place": _read_place,
+    "text": _read_text,
+}
+
+
+def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
+    shown = text.strip()
+    if not shown:
+        return "I heard nothing. Say: what can I say."
+    known = {normal(phrase): phrase for phrase in (*phrases(), *own) if "{" not in phrase}
+    known |= {normal(_SLOT.split(phrase)[0]): phrase for phrase in phrases() if phrase.find("{") > 1}
+    near = get_close_matches(said, known, n=5, cutoff=0.65)
+    if not near:
+        return f'Not understood: "{shown}". Say: what can I say.'
+    # Two wordings of one cue are one offer.
+    offers: dict[object, str] = {}
+    for each in near:
+        offers.setdefault(_meaning(known[each]), _SLOT.sub("…", known[each]))
+    return f'Not understood: "{shown}". Did you mean: {" or ".join(list(offers.values())[:2])}?'
+
+
+def _meaning(phrase: str) -> object:
+    """Give what a wording means, or the wording itself where it is the knitter's own."""
+    for row in VOCABULARY:
+        if phrase in row.spoken or phrase in row.typed:
+            return row.cue, *row.fixed.values()
+    return phrase

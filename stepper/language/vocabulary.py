@@ -1,0 +1,245 @@
+"""The one table of what can be said: wording to cue.
+
+It feeds `understand`, the recogniser's word list, the help and the documentation. No I/O.
+
+`spoken` wordings are chosen for the ear: several words each, in a wording of their own, because a recogniser
+hears "next step" where it misses "next". The first is the one the help names. `typed` forms are short and
+only ever typed: a single letter heard over a film would be a guess.
+
+Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
+section or a label), `{text}` (anything). A bare number is no cue: over an hour of film it would be heard half
+a dozen times, so a count needs its frame.
+
+"done" alone is left out on purpose: half of those asked would mean "this step" and half "for tonight".
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any, Final
+
+from stepper.session import cues
+from stepper.session.steps import By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wording:
+    """How one thing is asked for."""
+
+    cue: type[cues.Cue]
+    says: str
+    """What it does, in half a sentence, for the help."""
+    spoken: tuple[str, ...]
+    """Wordings for voice and keyboard; the first is the one to recommend."""
+    typed: tuple[str, ...] = ()
+    """Short forms for the keyboard alone."""
+    fixed: dict[str, Any] = field(default_factory=dict)
+    """Fields of the cue that this wording settles."""
+
+
+VOCABULARY: Final[tuple[Wording, ...]] = (
+    Wording(
+        cue=cues.Next,
+        says="finishes this step and says the next one",
+        spoken=("next step", "move on", "carry on", "step done", "next one please", "go on"),
+        typed=("next", "n", "next round", "forward"),
+    ),
+    Wording(
+        cue=cues.Back,
+        says="returns to the step before",
+        spoken=("go back", "step back", "one step back", "previous step"),
+        typed=("back", "b", "previous"),
+    ),
+    Wording(
+        cue=cues.Again,
+        says="says this step again, slower",
+        spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
+        typed=("again", "a", "repeat"),
+    ),
+    Wording(
+        cue=cues.Where,
+        says="says where you are",
+        spoken=("where am i", "where are we", "which round is this", "what round is this"),
+        typed=("where", "w", "place"),
+    ),
+    Wording(
+        cue=cues.Spacing,
+        says="says how the increases or decreases are spaced and when the next one comes",
+        spoken=(
+            "where are the increases",
+            "where are the decreases",
+            "where is the next increase",
+            "where is the next decrease",
+            "how is it spaced",
+        ),
+        typed=("spacing", "increases", "decreases"),
+    ),
+    Wording(
+        cue=cues.HowMany,
+        says="says how many stitches there should be",
+        spoken=("how many stitches", "how many should there be", "how many stitches should i have"),
+        typed=("how many", "stitches", "expected"),
+    ),
+    Wording(
+        cue=cues.Count,
+        says="compares your count with the right one",
+        spoken=(
+            "count is {number}",
+            "my count is {number}",
+            "i count {number}",
+            "i counted {number}",
+            "i have {number} stitches",
+        ),
+        typed=("count {number}", "c {number}"),
+    ),
+    Wording(
+        cue=cues.AtStitch,
+        says="sets the place in the round",
+        spoken=("stitch {number}", "at stitch {number}", "i am at stitch {number}"),
+        typed=("s {number}",),
+    ),
+    Wording(
+        cue=cues.AtMarker,
+        says="sets the place to the next marker",
+        spoken=("at the marker", "i am at the marker", "reached the marker"),
+        typed=("marker", "m"),
+    ),
+    Wording(
+        cue=cues.Stride,
+        fixed={"by": By.ROUND},
+        says="reads a whole round at a time",
+        spoken=("by round", "go by round", "round by round"),
+    ),
+    Wording(
+        cue=cues.Stride,
+        fixed={"by": By.REPEAT},
+        says="reads one repeat at a time",
+        spoken=("by repeat", "go by repeat", "repeat by repeat"),
+    ),
+    Wording(
+        cue=cues.Stride,
+        fixed={"by": By.COLOUR},
+        says="reads up to the next change of colour",
+        spoken=("by colour", "go by colour", "colour by colour"),
+    ),
+    Wording(
+        cue=cues.HowFar,
+        says="says what is left",
+        spoken=("how far to go", "how much is left", "how many rounds to go"),
+        typed=("how far", "far", "left"),
+    ),
+    Wording(
+        cue=cues.Length,
+        says="keeps a length and corrects the rounds left",
+        spoken=("measures {length}", "it measures {length}", "piece measures {length}", "length is {length}"),
+        typed=("measure {length}", "length {length}"),
+    ),
+    Wording(
+        cue=cues.Weight,
+        says="keeps what is left of a yarn",
+        spoken=("{yarn} weighs {weight}", "weight of {yarn} is {weight}"),
+        typed=("weigh {yarn} {weight}", "weight {yarn} {weight}"),
+    ),
+    Wording(
+        cue=cues.Note,
+        says="keeps a note here",
+        spoken=("make a note {text}", "take a note {text}", "make a note", "take a note"),
+        typed=("note {text}", "note"),
+    ),
+    Wording(
+        cue=cues.GoTo,
+        says="sets the place to a round, a section or a labelled line",
+        spoken=(
+            "go to round {number}",
+            "go to {place}",
+            "go to {place} round {number}",
+            "go to round {number} of {place}",
+        ),
+        typed=("goto round {number}", "goto {place}", "round {number}", "r {number}"),
+    ),
+    Wording(
+        cue=cues.Undo,
+        says="takes the last thing back",
+        spoken=("undo that", "take that back", "that was wrong"),
+        typed=("undo", "u"),
+    ),
+    Wording(
+        cue=cues.Redo,
+        says="does again what was taken back",
+        spoken=("redo that", "do that again"),
+        typed=("redo",),
+    ),
+    Wording(
+        cue=cues.Wait,
+        says="closes the ears",
+        spoken=("stop listening", "wait for me", "close your ears"),
+        typed=("wait", "pause"),
+    ),
+    Wording(
+        cue=cues.Listen,
+        says="opens the ears",
+        spoken=("start listening", "listen again", "open your ears"),
+        typed=("listen",),
+    ),
+    Wording(
+        cue=cues.Enough,
+        says="says where you stop and closes",
+        spoken=(
+            "that is all for tonight",
+            "that is all for today",
+            "that is enough",
+            "good night",
+            "all done",
+        ),
+        typed=("enough", "quit", "exit", "q", "that is all"),
+    ),
+    Wording(
+        cue=cues.Help,
+        says="says what can be said",
+        spoken=("what can i say", "what can you do", "help me please"),
+        typed=("help", "h", "?"),
+    ),
+)
+"""Every wording, in the order of the help."""
+
+_FILLERS: Final = "please um uh er erm hm okay ok so well now hey then just stepper thanks"
+
+FILLERS: Final = frozenset(_FILLERS.split())
+"""Words at either end of what is said that mean nothing."""
+
+ARTICLES: Final = frozenset(("the", "a", "an"))
+"""Words that nobody needs to remember whether they belong."""
+
+SAME_WORDS: Final[dict[str, str]] = {
+    "color": "colour",
+    "row": "round",
+    "rows": "rounds",
+    "rnd": "round",
+    "rnds": "rounds",
+    "st": "stitch",
+    "sts": "stitches",
+    "centimetre": "cm",
+    "centimetres": "cm",
+    "centimeter": "cm",
+    "centimeters": "cm",
+    "millimetre": "mm",
+    "millimetres": "mm",
+    "millimeter": "mm",
+    "millimeters": "mm",
+    "inch": "in",
+    "inches": "in",
+    "gram": "g",
+    "grams": "g",
+    "gramme": "g",
+    "grammes": "g",
+    "thats": "that is",
+    "whats": "what is",
+    "im": "i am",
+    "ive": "i have",
+}
+"""American, British and shortened forms of a word, and the one understood."""
+
+
+def recommended(cue: type[cues.Cue]) -> tuple[str, ...]:
+    """Give the wording to recommend for a cue: the first of each of its rows."""
+    return tuple(wording.spoken[0] for wording in VOCABULARY if wording.cue is cue)
