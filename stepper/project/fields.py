@@ -20,9 +20,7 @@ class Fields:
             name = key.text.strip()
             if name in self.found:
                 first = self.found[name][0].place.line
-                problems.append(
-                    key.place.problem(f'"{name}" is given twice; the first is on line {first}.')
-                )
+                problems.append(key.place.problem(f'"{name}" is given twice; the first is on line {first}.'))
                 continue
             self.found[name] = (key, value)
 

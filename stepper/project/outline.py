@@ -13,7 +13,8 @@ from stepper.project.problems import Place, Problem, nearest, one_of
 from stepper.project.source import Mapping, Scalar, block_lines
 
 _NEEDLE = re.compile(
-    r"needle\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?", re.I
+    r"needle\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
+    re.I,
 )
 _NO_CHANGE = re.compile(r"no\s+needle\s+changes?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?", re.I)
 
@@ -32,7 +33,9 @@ def read_chart(
         inner = Fields(key_node, "`key`", problems)
         for sign, (where, value) in inner.found.items():
             if len(sign) != 1:
-                problems.append(where.place.problem(f'"{sign}" is not one sign.', "One sign stands for one stitch."))
+                problems.append(
+                    where.place.problem(f'"{sign}" is not one sign.', "One sign stands for one stitch.")
+                )
                 sound = False
             elif not isinstance(value, Scalar):
                 problems.append(value.place.problem("a sign stands for a yarn or a stitch."))
@@ -48,7 +51,9 @@ def read_chart(
         return None
     if not isinstance(rows, Scalar) or not rows.block:
         problems.append(
-            rows.place.problem("the rows of a chart must stand in a block.", 'Write "rows: |" and the rows below it.')
+            rows.place.problem(
+                "the rows of a chart must stand in a block.", 'Write "rows: |" and the rows below it.'
+            )
         )
         return None
     chart, found = draw_chart(name, block_lines(rows, text_lines), key, node.place)

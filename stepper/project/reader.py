@@ -35,7 +35,12 @@ MEASUREMENTS = (
 )
 """What of a body can be given."""
 
-_RULES = "no bobbles", "needle 3.75 mm instead of 4 mm in yoke", "no needle change in body", "note: free words"
+_RULES = (
+    "no bobbles",
+    "needle 3.75 mm instead of 4 mm in yoke",
+    "no needle change in body",
+    "note: free words",
+)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -75,7 +80,9 @@ def read_project(text: str) -> Reading:
     if not isinstance(root, Mapping):
         place = root.place if root is not None else Place(line=1, column=1)
         draft.problems.append(
-            place.problem("a project file holds keys and values.", "Begin with `title: …`; see `stepper start`.")
+            place.problem(
+                "a project file holds keys and values.", "Begin with `title: …`; see `stepper start`."
+            )
         )
         return Reading(project=None, problems=tuple(draft.problems))
     project = _read_root(root, draft)
@@ -183,7 +190,8 @@ def _knit(fields: Fields, draft: _Draft) -> tuple[int, tuple[Switch, ...]]:
         if not isinstance(item, Mapping):
             draft.problems.append(
                 item.place.problem(
-                    "an entry of `then` must name a line and a size.", "Write - {from: Final increase, size: 2}."
+                    "an entry of `then` must name a line and a size.",
+                    "Write - {from: Final increase, size: 2}.",
                 )
             )
             continue
@@ -197,7 +205,9 @@ def _knit(fields: Fields, draft: _Draft) -> tuple[int, tuple[Switch, ...]]:
     return size, tuple(switches)
 
 
-def _amount(fields: Fields, name: str, draft: _Draft, *, required: bool = False, most: float = 1e5) -> float | None:
+def _amount(
+    fields: Fields, name: str, draft: _Draft, *, required: bool = False, most: float = 1e5
+) -> float | None:
     node = fields.text(name, required=required)
     if node is None:
         return None
@@ -223,7 +233,9 @@ def _yarns(fields: Fields, draft: _Draft) -> dict[str, Yarn]:
         outer.asked.append(key)
         if not re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             draft.problems.append(
-                name_node.place.problem(f'"{key}" is not a key for a yarn.', "Use up to three letters: MC, A, B.")
+                name_node.place.problem(
+                    f'"{key}" is not a key for a yarn.', "Use up to three letters: MC, A, B."
+                )
             )
         if isinstance(value, Scalar):
             yarns[key] = Yarn(
@@ -441,10 +453,14 @@ def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric
 def _work(node: Node, words: Words, draft: _Draft) -> tuple[Line, ...]:
     if not isinstance(node, Scalar) or node.folded:
         draft.problems.append(
-            node.place.problem("the lines of `work` must stand in a block.", 'Write "work: |" and the lines below it.')
+            node.place.problem(
+                "the lines of `work` must stand in a block.", 'Write "work: |" and the lines below it.'
+            )
         )
         return ()
-    rows = [row for row in block_lines(node, draft.text_lines) if row[0].strip() and row[0].lstrip()[:1] != "#"]
+    rows = [
+        row for row in block_lines(node, draft.text_lines) if row[0].strip() and row[0].lstrip()[:1] != "#"
+    ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
     lines: list[Line] = []
@@ -469,7 +485,9 @@ def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: _Draft) -> tu
     for count in range(2, min(len(rows), 8) + 1):
         if rows[count - 2][0].rstrip().endswith((".", "!")):
             break
-        joined = " ".join(row[0].strip() if number else row[0].rstrip() for number, row in enumerate(rows[:count]))
+        joined = " ".join(
+            row[0].strip() if number else row[0].rstrip() for number, row in enumerate(rows[:count])
+        )
         reading = read_line(joined, _placer(rows[:count]), words)
         if reading.line is not None:
             return count, reading.line

@@ -160,9 +160,7 @@ class Builder:
 
     def _do_worked_rounds(self, tree: Any) -> Worked:
         plain, number, more, _ = tree.children
-        return Worked(
-            _code(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
-        )
+        return Worked(_code(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree))
 
     def _do_worked_rounds_in(self, tree: Any) -> Worked:
         number, more, _, manner = tree.children
@@ -281,7 +279,9 @@ class Builder:
         return self._intervals(tree, again=True)
 
     def _intervals(self, tree: Any, *, again: bool) -> AtIntervals:
-        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][0]
+        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][
+            0
+        ]
         legs = tuple(
             self._leg(child)
             for child in tree.children
@@ -305,7 +305,9 @@ class Builder:
         return Leg(every, repeats.number, repeats.more)
 
     def _do_work_label(self, tree: Any) -> Labelled:
-        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][0]
+        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][
+            0
+        ]
         return Labelled(_label(label), self._place(label))
 
     def _do_join(self, tree: Any) -> Join:
@@ -338,9 +340,7 @@ class Builder:
     def _do_break_yarn(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
         words = re.sub(r"\b(break|cut|off|yarn|and)\b", " ", str(token), flags=re.I).split()
-        return [BreakYarn(word, self._place(token)) for word in words] or [
-            BreakYarn("", self._place(token))
-        ]
+        return [BreakYarn(word, self._place(token)) for word in words] or [BreakYarn("", self._place(token))]
 
     def _do_bind_off(self, tree: Any) -> BindOff:
         words = [str(child) for child in tree.children[1:] if child is not None]
@@ -422,7 +422,9 @@ class Builder:
         if named and named[0].type in ("BASIC", "PLAIN", "NAMED"):
             stitch = _stitch(named[0])
         tokens = [child for child in tree.children[1:] if isinstance(child, Token)]
-        code = stitch if stitch == "pattern" else _modified(stitch, [t for t in tokens if t.type == "MODIFIER"])
+        code = (
+            stitch if stitch == "pattern" else _modified(stitch, [t for t in tokens if t.type == "MODIFIER"])
+        )
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         goal, short = self._goal(tree.children[-1])
         return Until(code, goal, short, yarn, self._tree_place(tree))
@@ -455,7 +457,9 @@ class Builder:
         return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree))
 
     def _el_star(self, tree: Any) -> Element:
-        inside = next(child for child in tree.children if isinstance(child, Tree) and child.data == "phrase_in")
+        inside = next(
+            child for child in tree.children if isinstance(child, Tree) and child.data == "phrase_in"
+        )
         rep = tree.children[-1]
         place = self._tree_place(tree)
         if rep.data == "star_times":
@@ -520,7 +524,12 @@ def _manner(tree: Any) -> str:
     if tree is None:
         return "pattern"
     words = str(tree.children[0]).lower()
-    for word, manner in (("garter", "garter"), ("sto", "stockinette"), ("st st", "stockinette"), ("rib", "rib")):
+    for word, manner in (
+        ("garter", "garter"),
+        ("sto", "stockinette"),
+        ("st st", "stockinette"),
+        ("rib", "rib"),
+    ):
         if word in words:
             return manner
     return "pattern"

@@ -35,7 +35,9 @@ _PLAIN = str.maketrans(
     }
 )  # fmt: skip
 
-_HEAD = re.compile(r"^\s*(?:(?:rnds?|rounds?|rows?)\b[\s\d,\-and&()rsw]*|next\s+(?:rnd|round|row)[^:]*):", re.I)
+_HEAD = re.compile(
+    r"^\s*(?:(?:rnds?|rounds?|rows?)\b[\s\d,\-and&()rsw]*|next\s+(?:rnd|round|row)[^:]*):", re.I
+)
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
 _NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
 
@@ -145,7 +147,9 @@ def legal_words() -> frozenset[str]:
             found.update(_optional_endings(plain))
     for code in stitches.codes():
         found.update(part for part in re.split(r"[\s\-]", code) if len(part) > 1 and part[0].isalpha())
-    found.update({"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"})
+    found.update(
+        {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}
+    )
     return frozenset(found - {"ls", "mm"} | {"mm"})
 
 
@@ -269,7 +273,9 @@ def _explain(plain: str, start: int, stopped: _Stopped, words: Words) -> _Explai
     repair = _repair(plain, start, words)
     if repair is not None:
         offset, wrong, right = repair
-        return _Explained(offset, len(wrong), f'"{wrong}" is not understood here.', f'Did you mean "{right}"?')
+        return _Explained(
+            offset, len(wrong), f'"{wrong}" is not understood here.', f'Did you mean "{right}"?'
+        )
     offset = start + stopped.offset
     found = _whole_words(plain, offset) if stopped.found else ""
     what = f'"{found}" is not understood here' if found else "the line ends too early"

@@ -1,0 +1,32 @@
+"""`stepper check FILE`: every problem of a project file, with line and column."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from stepper.commands.loading import load
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Check a file; say what it comes to when it is sound.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The file has problems, or cannot be read.
+    """
+    loaded = load(args.file)
+    plan = loaded.plan
+    for caution in plan.warnings:
+        print(f"{args.file}:{caution.line}:1: note: {caution.text}")
+    stitches = sum(round_.progress for round_ in plan.rounds)
+    sections = ", ".join(plan.sections)
+    print(f"{args.file} is sound: {len(plan.rounds)} rounds, {stitches} stitches ({sections}).")
+    return 0

@@ -1,0 +1,39 @@
+"""Our own bugs: a log that can be sent, and where it lies."""
+
+from __future__ import annotations
+
+import datetime
+import platform
+import sys
+import tempfile
+import traceback
+from pathlib import Path
+
+from stepper import __version__
+
+BUG = 3
+
+
+def report() -> int:
+    """Write the exception now handled to a log file and print where it is.
+
+    Returns:
+        The exit code for a bug.
+    """
+    now = datetime.datetime.now().astimezone().isoformat(timespec="seconds")
+    text = (
+        f"stepper {__version__}, Python {platform.python_version()}, {platform.platform()}, {now}\n"
+        f"command: {sys.argv[1:]}\n\n{traceback.format_exc()}"
+    )
+    name = f"stepper-{now.replace(':', '')}.log"
+    for folder in (Path.cwd(), Path(tempfile.gettempdir())):
+        try:
+            path = folder / name
+            path.write_text(text, encoding="utf-8")
+        except OSError:
+            continue
+        print(f"stepper met a fault of its own. What happened is written in {path}.", file=sys.stderr)
+        print("Nothing that was said or shown before is lost.", file=sys.stderr)
+        return BUG
+    print(text, file=sys.stderr)
+    return BUG

@@ -1,0 +1,60 @@
+"""From a path to a plan: reads the file, checks it, compiles it, or tells every problem it has."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from stepper.errors import ProjectError
+from stepper.plan.compile import compile_plan
+from stepper.plan.model import Plan
+from stepper.project.model import Project
+from stepper.project.problems import render_problems
+from stepper.project.reader import read_project
+from stepper.project.source import read_text
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Loaded:
+    """A project file that holds together."""
+
+    path: Path
+    text: str
+    """The file as it stood when it was read."""
+    project: Project
+    plan: Plan
+
+
+def load(path: Path) -> Loaded:
+    """Read a project file and work out its plan.
+
+    Raises:
+        ProjectError: The file has problems; the text lists them all.
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    project, plan = _compiled(text, str(path))
+    return Loaded(path=path, text=text, project=project, plan=plan)
+
+
+def plan_of_text(text: str, name: str) -> Plan:
+    """Work out the plan of a project text that is not in a file.
+
+    Args:
+        text: The whole text.
+        name: What to call it in problems.
+
+    Raises:
+        ProjectError: The text has problems.
+    """
+    return _compiled(text, name)[1]
+
+
+def _compiled(text: str, name: str) -> tuple[Project, Plan]:
+    reading = read_project(text)
+    if reading.project is None:
+        raise ProjectError(render_problems(reading.problems, text, name))
+    compiled = compile_plan(reading.project)
+    if compiled.plan is None:
+        raise ProjectError(render_problems(compiled.problems, text, name))
+    return reading.project, compiled.plan

@@ -1,0 +1,81 @@
+"""The command line: argparse, wiring, and the one place that prints failures."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import sys
+from collections.abc import Sequence
+from types import ModuleType
+
+from stepper.errors import StepperError
+
+COMMANDS: dict[str, str] = {
+    "knit": "knit hands-free: the next instruction on a cue, key or pedal",
+    "check": "tell every problem of a project file, with line and column",
+    "plan": "print every round of the garment",
+    "where": "tell where the knitting stands",
+}
+"""Every command and what it does. Each is a module of the same name in this package."""
+
+INTERRUPTED = 130
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line.
+
+    Args:
+        argv: The words after the program's name; those of the process where nothing is given.
+
+    Returns:
+        Exit code: 0 fine, 1 problems in the project file, 2 wrong command line, 3 our bug, 4 the
+        surroundings, 130 interrupted.
+    """
+    words = list(sys.argv[1:] if argv is None else argv)
+    parser, module = _parser(words)
+    args = parser.parse_args(words)
+    if module is None:
+        parser.print_help()
+        return 2
+    try:
+        code: int = module.run(args)
+        sys.stdout.flush()
+        return code
+    except StepperError as error:
+        print(error, file=sys.stderr)
+        return error.exit_code
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    except BrokenPipeError:
+        # The reader of our output has gone; what was committed stands, and there is nobody to tell.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except Exception:
+        from stepper.commands.failure import report
+
+        return report()
+
+
+def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, ModuleType | None]:
+    """Build the parser; only the module of the command that is called is loaded."""
+    parser = argparse.ArgumentParser(
+        prog="stepper",
+        description="A hands-free, voice-friendly round counter and instruction stepper for hand knitting.",
+    )
+    parser.add_argument("--version", action="version", version=_version())
+    called = next((word for word in words if not word.startswith("-")), "")
+    commands = parser.add_subparsers(metavar="COMMAND")
+    module: ModuleType | None = None
+    for name, summary in COMMANDS.items():
+        inner = commands.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
+        if name == called:
+            module = importlib.import_module(f"stepper.commands.{name}")
+            module.add_arguments(inner)
+    return parser, module
+
+
+def _version() -> str:
+    from stepper import __version__
+
+    return f"stepper {__version__}"

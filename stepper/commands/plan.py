@@ -1,0 +1,86 @@
+"""`stepper plan FILE`: every round of the garment, as text or as a JSON document."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Iterator
+from pathlib import Path
+
+from stepper.commands.loading import load
+from stepper.language.phrasing import spoken
+from stepper.plan.export import plan_document
+from stepper.plan.model import Plan, Round
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the plan.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The file has problems, or cannot be read.
+    """
+    plan = load(args.file).plan
+    if args.json:
+        document = plan_document(plan, spoken=lambda round_: spoken(round_, plan))
+        print(json.dumps(document, ensure_ascii=False))
+        return 0
+    for line in plan_lines(plan):
+        print(line)
+    return 0
+
+
+def plan_lines(plan: Plan) -> Iterator[str]:
+    """Write the plan for people: like rounds together, counts where they change or are to be checked."""
+    yield plan.title
+    index = 0
+    section = ""
+    while index < len(plan.rounds):
+        first = plan.rounds[index]
+        if first.section != section:
+            section = first.section
+            yield ""
+            yield f"{section} ({first.of} rounds)"
+        last = _last_alike(plan, index)
+        yield from _lines(first, plan.rounds[last])
+        index = last + 1
+    for caution in plan.warnings:
+        yield ""
+        yield f"Line {caution.line}: {caution.text}"
+
+
+def _last_alike(plan: Plan, index: int) -> int:
+    """Give the last of the rounds that are worked just like this one, without anything to say between."""
+    first = plan.rounds[index]
+    last = index
+    while last + 1 < len(plan.rounds):
+        round_ = plan.rounds[last + 1]
+        same = (
+            round_.phrase == first.phrase
+            and round_.section == first.section
+            and not (round_.remarks or round_.label or plan.rounds[last].checkpoint)
+        )
+        if not same:
+            break
+        last += 1
+    return last
+
+
+def _lines(first: Round, last: Round) -> Iterator[str]:
+    for remark in first.remarks:
+        yield f"         {remark}"
+    numbers = f"{first.number}" if first is last else f"{first.number}-{last.number}"
+    label = f"{first.label}: " if first.label else ""
+    size = f" [size {first.size}]" if first.label else ""
+    count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
+    yield f"  {numbers:>6} {label}{first.instruction}.{count}{size}"
+    if last.checkpoint:
+        yield f"         count {last.checkpoint.expect}: {last.checkpoint.reason}"

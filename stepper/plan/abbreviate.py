@@ -1,0 +1,59 @@
+"""A round in the trade's abbreviations, on one line. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Group, Item, Run, flatten
+
+
+def instruction(
+    phrase: tuple[Item, ...],
+    *,
+    chart: str | None = None,
+    chart_round: int | None = None,
+    manner: str | None = None,
+) -> str:
+    """Write a round as a printed pattern would.
+
+    Args:
+        phrase: The round, repeats kept as groups.
+        chart: Name of the chart it is from.
+        chart_round: Round of the chart, from 1.
+        manner: How the stitches are bound off, where they all are; empty for plainly.
+    """
+    if manner is not None:
+        return f"bind off {manner}".strip()
+    if len(phrase) == 1 and isinstance(phrase[0], Run) and phrase[0].stitch in ("k", "p"):
+        return "knit" if phrase[0].stitch == "k" else "purl"
+    coloured = len({run.yarn for run in flatten(phrase) if run.stitch not in ("hold", "return")}) > 1
+    text = ", ".join(
+        _item(item, coloured=coloured, last=number == len(phrase) - 1) for number, item in enumerate(phrase)
+    )
+    return f"chart {chart}, round {chart_round}: {text}" if chart else text
+
+
+def _item(item: Item, *, coloured: bool, last: bool) -> str:
+    if isinstance(item, Run):
+        return _run(item, coloured=coloured)
+    inside = ", ".join(_item(inner, coloured=coloured, last=False) for inner in item.items)
+    if last and item.times > 1:
+        return f"*{inside}; rep from * to end"
+    return f"({inside}) {item.times} times" if item.times > 1 else inside
+
+
+def _run(run: Run, *, coloured: bool) -> str:
+    yarn = f" {run.yarn}" if coloured else ""
+    words = {
+        "co": f"cast on {run.times}",
+        "bo": f"bind off {run.times}",
+        "pu": f"pick up and knit {run.times}",
+        "hold": f"hold {run.times} for {run.yarn}",
+        "return": f"return {run.times} of {run.yarn}",
+        "rest": f"leave {run.times} unworked",
+        "graft": f"graft {run.times}",
+    }
+    if run.stitch in words:
+        return words[run.stitch]
+    head, _, tail = run.stitch.partition(" ")
+    if head in ("k", "p", "sl"):
+        return f"{head}{run.times}{' ' + tail if tail else ''}{yarn}"
+    return f"{run.stitch}{yarn}" + (f" {run.times} times" if run.times > 1 else "")

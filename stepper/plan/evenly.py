@@ -1,0 +1,60 @@
+"""The evenly spaced increase or decrease round, the blended one above all. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.spacing import decrease_positions, increase_positions
+from stepper.plan.condense import condense
+from stepper.plan.model import Item, Run
+
+
+def even_round(
+    before: int, after: int, *, yarn: str, flat: bool, grouped: bool = True
+) -> tuple[tuple[Item, ...], tuple[int, ...]]:
+    """Spread an increase or decrease evenly over a round.
+
+    Args:
+        before: Stitches on the needles. Unit: stitches. Range: 1 and up.
+        after: Stitches to reach. Range: half of `before` to twice `before`.
+        yarn: Key of the yarn in hand.
+        flat: Whether the row has ends, which then get half gaps.
+        grouped: Whether to look for repeats; a count alone does not need them.
+
+    Returns:
+        The round, and the stitches of the old round worked before each change.
+
+    Raises:
+        ValueError: No such round is possible.
+    """
+    if after >= before:
+        positions = increase_positions(before, after - before, flat=flat) if after > before else ()
+        runs = _increases(before, positions, yarn)
+        return (condense(runs) if grouped else runs), positions
+    positions = decrease_positions(before, before - after, flat=flat)
+    runs = _decreases(before, positions, yarn)
+    return (condense(runs) if grouped else runs), positions
+
+
+def _increases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:
+    runs: list[Run] = []
+    worked = 0
+    for position in positions:
+        if position > worked:
+            runs.append(Run("k", position - worked, yarn))
+        runs.append(Run("m1", 1, yarn))
+        worked = position
+    if before > worked:
+        runs.append(Run("k", before - worked, yarn))
+    return tuple(runs)
+
+
+def _decreases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:
+    runs: list[Run] = []
+    worked = 0
+    for position in positions:
+        if position > worked:
+            runs.append(Run("k", position - worked, yarn))
+        runs.append(Run("k2tog", 1, yarn))
+        worked = position + 2
+    if before > worked:
+        runs.append(Run("k", before - worked, yarn))
+    return tuple(runs)

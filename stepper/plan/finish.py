@@ -1,0 +1,173 @@
+"""The last pass: worked drafts become numbered rounds with floats, checkpoints and words. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.abbreviate import instruction
+from stepper.plan.condense import laid_flat
+from stepper.plan.model import Caution, Checkpoint, Item, Plan, Round, Run
+from stepper.plan.needles import Draft, Needles
+from stepper.project.model import Project
+
+
+def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) -> Plan:
+    """Number the rounds of the worked pattern and add what is derived from them."""
+    drafts = needles.drafts
+    of = {name: sum(1 for draft in drafts if draft.section == name) for name in {d.section for d in drafts}}
+    number: dict[str, int] = {}
+    seen: dict[int, _Flat] = {}
+    rounds = []
+    for index, draft in enumerate(drafts):
+        number[draft.section] = number.get(draft.section, 0) + 1
+        following = drafts[index + 1] if index + 1 < len(drafts) else None
+        rounds.append(
+            _round(index, draft, following, number[draft.section], of[draft.section], project, seen)
+        )
+    return Plan(
+        title=project.title,
+        rounds=tuple(rounds),
+        stretches=tuple(needles.stretches),
+        warnings=cautions,
+        units=project.units,
+        yarns={key: yarn.name for key, yarn in project.yarns.items()},
+        finish_by=project.finish_by,
+    )
+
+
+class _Flat:
+    """What is derived from a phrase alone, kept for rounds that share it."""
+
+    __slots__ = ("floats", "phrase", "runs", "shaping")
+
+    def __init__(self, phrase: tuple[Item, ...], *, flat: bool) -> None:
+        self.phrase = phrase  # held, so that its identity stays its own
+        self.runs = laid_flat(phrase)
+        self.shaping = shaping_places(self.runs)
+        self.floats = longest_floats(self.runs, flat=flat)
+
+
+def _round(
+    index: int,
+    draft: Draft,
+    following: Draft | None,
+    number: int,
+    of: int,
+    project: Project,
+    seen: dict[int, _Flat],
+) -> Round:
+    flat = seen.get(id(draft.phrase))
+    if flat is None:
+        flat = seen[id(draft.phrase)] = _Flat(draft.phrase, flat=draft.flat)
+    return Round(
+        index=index,
+        section=draft.section,
+        number=number,
+        of=of,
+        label=draft.label,
+        size=project.sizes[draft.size],
+        needle_mm=draft.needle_mm,
+        flat=draft.flat,
+        side=draft.side,
+        before=draft.before,
+        after=draft.after,
+        held=draft.held,
+        phrase=draft.phrase,
+        runs=flat.runs,
+        shaping=draft.shaping if draft.shaping is not None else flat.shaping,
+        floats=flat.floats,
+        instruction=instruction(
+            draft.phrase, chart=draft.chart, chart_round=draft.chart_round, manner=draft.bound_off
+        ),
+        checkpoint=_checkpoint(draft, following),
+        remarks=draft.remarks,
+        evenly=draft.evenly,
+        chart=draft.chart,
+        chart_round=draft.chart_round,
+        gauge=draft.fabric.name if draft.fabric is not None else "",
+        markers=draft.markers,
+        line=draft.line,
+        altered=draft.altered,
+    )
+
+
+def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
+    """Give the stitches of the old round worked before each increase or decrease."""
+    places: list[int] = []
+    used = 0
+    for run in runs:
+        entry = stitch(run.stitch)
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+            places.extend(used + number * entry.uses for number in range(run.times))
+        used += run.uses
+    return tuple(places)
+
+
+def longest_floats(runs: tuple[Run, ...], *, flat: bool) -> tuple[tuple[str, int], ...]:
+    """Give the longest float of each yarn: stitches of other yarns between two of its own.
+
+    In the round the last stitch joins the first, so a float can cross the beginning of the round.
+
+    Args:
+        runs: The round, laid out flat.
+        flat: Whether the row has ends, which no float crosses.
+
+    Returns:
+        Yarn and stitches, in the order in which the yarns first appear; nothing with fewer than two yarns.
+        Unit: stitches.
+    """
+    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
+    yarns = tuple(dict.fromkeys(run.yarn for run in worked))
+    if len(yarns) < 2:
+        return ()
+    floats = []
+    for yarn in yarns:
+        longest = since = 0
+        lead: int | None = None
+        for run in worked:
+            if run.yarn == yarn:
+                if lead is None:
+                    lead = since
+                else:
+                    longest = max(longest, since)
+                since = 0
+            else:
+                since += run.leaves
+        if not flat:
+            longest = max(longest, since + (lead or 0))
+        floats.append((yarn, longest))
+    return tuple(floats)
+
+
+def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
+    """Place a count where a fault would be locked in."""
+    reason = ""
+    if draft.divide:
+        reason = "after the divide"
+    elif draft.bound_off is not None:
+        return None
+    elif draft.before == 0:
+        reason = (
+            "after the cast-on" if draft.phrase and _first_stitch(draft) == "co" else "on the needles again"
+        )
+    elif draft.after > draft.before:
+        reason = "after the increases" if draft.chart is None else "after the shaping"
+    elif draft.after < draft.before:
+        reason = "after the decreases" if draft.chart is None else "after the shaping"
+    elif draft.evenly or (draft.shaping or ()):
+        reason = "after the shaping"
+    elif following is not None and following.chart and not _same_chart(draft, following):
+        reason = f"before chart {following.chart}"
+    elif draft.chart and (following is None or not _same_chart(draft, following)):
+        reason = f"after chart {draft.chart}"
+    elif following is None or following.section != draft.section:
+        reason = f"end of the {draft.section}"
+    return Checkpoint(expect=draft.after, reason=reason) if reason else None
+
+
+def _first_stitch(draft: Draft) -> str:
+    first = draft.phrase[0]
+    return first.stitch if isinstance(first, Run) else ""
+
+
+def _same_chart(draft: Draft, following: Draft) -> bool:
+    return draft.chart == following.chart and draft.section == following.section

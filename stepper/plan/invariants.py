@@ -1,0 +1,55 @@
+"""What every plan keeps, whatever the pattern: the arithmetic that cannot be wrong. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.craft.spacing import between
+from stepper.plan.model import Plan, Round
+
+
+def broken_invariants(plan: Plan) -> tuple[str, ...]:
+    """List every invariant that a plan breaks, as sentences; empty for a sound plan."""
+    return tuple(_broken(plan))
+
+
+def _broken(plan: Plan) -> Iterator[str]:
+    previous: Round | None = None
+    for round_ in plan.rounds:
+        where = f"{round_.section} round {round_.number}"
+        if round_.index != (previous.index + 1 if previous else 0):
+            yield f"{where}: index {round_.index} does not follow"
+        if round_.before != (previous.after if previous else 0):
+            yield f"{where}: begins with {round_.before}, the round before ends with {previous.after if previous else 0}"
+        yield from _stitches(round_, where)
+        if round_.evenly:
+            yield from _even(round_, where)
+        if round_.chart is not None:
+            group = round_.phrase[0]
+            if len(round_.phrase) != 1 or group.uses != round_.before:
+                yield f"{where}: not a whole number of chart repeats"
+        previous = round_
+
+
+def _stitches(round_: Round, where: str) -> Iterator[str]:
+    uses = sum(run.uses for run in round_.runs)
+    leaves = sum(run.leaves for run in round_.runs)
+    if uses != round_.before:
+        yield f"{where}: the runs use {uses} of {round_.before}"
+    if leaves != round_.after:
+        yield f"{where}: the runs leave {leaves}, not {round_.after}"
+    if sum(item.uses for item in round_.phrase) != uses:
+        yield f"{where}: the phrase and the runs differ"
+
+
+def _even(round_: Round, where: str) -> Iterator[str]:
+    changes = abs(round_.after - round_.before)
+    if len(round_.shaping) != changes:
+        yield f"{where}: {len(round_.shaping)} changes instead of {changes}"
+    if not changes or round_.flat:
+        return
+    gaps = between(round_.shaping, round_.before)
+    if sum(gaps) != round_.before:
+        yield f"{where}: the gaps sum to {sum(gaps)}, not {round_.before}"
+    if max(gaps) - min(gaps) > 1:
+        yield f"{where}: gaps of {min(gaps)} to {max(gaps)}"
