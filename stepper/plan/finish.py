@@ -149,6 +149,8 @@ def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
         reason = (
             "after the cast-on" if draft.phrase and _first_stitch(draft) == "co" else "on the needles again"
         )
+    elif _has(draft, "pu"):
+        reason = "after picking up"
     elif draft.after > draft.before:
         reason = "after the increases" if draft.chart is None else "after the shaping"
     elif draft.after < draft.before:
@@ -159,6 +161,8 @@ def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
         reason = f"before chart {following.chart}"
     elif draft.chart and (following is None or not _same_chart(draft, following)):
         reason = f"after chart {draft.chart}"
+    elif following is not None and following.bound_off is not None:
+        reason = "before the bind-off"
     elif following is None or following.section != draft.section:
         reason = f"end of the {draft.section}"
     return Checkpoint(expect=draft.after, reason=reason) if reason else None
@@ -167,6 +171,10 @@ def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
 def _first_stitch(draft: Draft) -> str:
     first = draft.phrase[0]
     return first.stitch if isinstance(first, Run) else ""
+
+
+def _has(draft: Draft, code: str) -> bool:
+    return any(isinstance(item, Run) and item.stitch == code for item in draft.phrase)
 
 
 def _same_chart(draft: Draft, following: Draft) -> bool:

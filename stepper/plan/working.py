@@ -532,12 +532,18 @@ def _(instruction: WithYarn, needles: Needles) -> None:
 
 @work.register
 def _(instruction: BreakYarn, needles: Needles) -> None:
-    if not instruction.yarn:
-        needles.remarks.append("break the yarn")
-        return
-    key = _yarn_key(instruction.yarn, instruction.place, needles)
-    if key is not None:
-        needles.remarks.append(f"break {needles.project.yarns[key].name}")
+    words = "break the yarn"
+    if instruction.yarn:
+        key = _yarn_key(instruction.yarn, instruction.place, needles)
+        if key is None:
+            return
+        words = f"break {needles.project.yarns[key].name}"
+    if needles.count == 0 and needles.drafts:
+        # The stitches are off: there may be no round left to say it with.
+        last = needles.drafts[-1]
+        last.remarks = (*last.remarks, f"{words} when it is done")
+    else:
+        needles.remarks.append(words)
 
 
 def _yarn_key(name: str, place: Place, needles: Needles) -> str | None:
