@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.model import Item, Run, flatten
 
 
 def instruction(

@@ -6,7 +6,6 @@ from collections.abc import Iterable
 
 from stepper.plan.model import Group, Item, Run, flatten
 
-
 LONGEST_REPEAT = 8
 """Most runs in one repeat: more than four pairs are not kept in mind. Unit: runs."""
 

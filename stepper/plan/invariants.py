@@ -19,8 +19,9 @@ def _broken(plan: Plan) -> Iterator[str]:
         where = f"{round_.section} round {round_.number}"
         if round_.index != (previous.index + 1 if previous else 0):
             yield f"{where}: index {round_.index} does not follow"
-        if round_.before != (previous.after if previous else 0):
-            yield f"{where}: begins with {round_.before}, the round before ends with {previous.after if previous else 0}"
+        ended = previous.after if previous else 0
+        if round_.before != ended:
+            yield f"{where}: begins with {round_.before}, the round before ends with {ended}"
         yield from _stitches(round_, where)
         if round_.evenly:
             yield from _even(round_, where)

@@ -14,7 +14,7 @@ from stepper.project.instructions import Element, Hold, Mark, Several, TurnHere,
 from stepper.project.problems import Place
 
 
-class Misfit(Exception):
+class MisfitError(Exception):
     """The line does not fit the stitches on the needles."""
 
     def __init__(self, place: Place, message: str, hint: str = "") -> None:
@@ -57,7 +57,7 @@ def work_phrase(
         place: Where the line stands, for problems of the round as a whole.
 
     Raises:
-        Misfit: the round does not fit the stitches.
+        MisfitError: the round does not fit the stitches.
     """
     cursor = _Cursor(count=count, size=size, yarn=yarn, waiting=list(markers))
     items = cursor.work(elements)
@@ -67,7 +67,7 @@ def work_phrase(
             stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT) for run in flatten(tuple(items))
         )
         if works and not cursor.turned:
-            raise Misfit(
+            raise MisfitError(
                 place,
                 f"the line works {cursor.used} of the {count} stitches on the needles; {left} are left over.",
                 _leftover_hint(elements, count, cursor.used),
@@ -146,7 +146,7 @@ class _Cursor:
     def _need(self, uses: int, what: str, place: Place) -> None:
         left = self.count - self.used
         if uses > left:
-            raise Misfit(
+            raise MisfitError(
                 place,
                 f"{what} needs {uses} stitches; {left} of the {self.count} are left at this place.",
             )
@@ -173,7 +173,7 @@ class _Cursor:
                 if self.waiting
                 else "there is none left"
             )
-            raise Misfit(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
+            raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
         else:
             self.waiting.pop(0)
             if element.stitch == "sm":
@@ -186,7 +186,7 @@ class _Cursor:
         short = element.short.of(self.size) if element.short else 0
         if element.goal == "marker":
             if not self.waiting:
-                raise Misfit(
+                raise MisfitError(
                     element.place,
                     "no marker is left in this round.",
                     "Place markers first: pm in a line, or Place marker every 20 sts.",
@@ -197,7 +197,7 @@ class _Cursor:
         else:
             goal = self.count
         if goal < self.used:
-            raise Misfit(
+            raise MisfitError(
                 element.place,
                 f"{self.used} stitches are worked at this place, past the one to work to ({goal}).",
             )
@@ -209,7 +209,7 @@ class _Cursor:
         entry = stitch(code)
         room = goal - self.used
         if not entry.uses or room % entry.uses:
-            raise Misfit(
+            raise MisfitError(
                 element.place,
                 f'"{code}" uses {entry.uses} stitches and cannot fill the {room} up to this place.',
             )
@@ -225,9 +225,9 @@ class _Cursor:
             goal -= sum(_fixed_uses(other, self.size) for other in following)
         room = goal - self.used
         if unit == 0:
-            raise Misfit(element.place, "the repeat uses no stitches, so it would never end.")
+            raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
         if room < 0 or room % unit:
-            raise Misfit(element.place, *_no_division(unit, room, self.count))
+            raise MisfitError(element.place, *_no_division(unit, room, self.count))
         self._repeat(element, room // unit, items)
 
     def _unit(self, element: Several) -> int:
@@ -253,7 +253,7 @@ class _Cursor:
 
 
 def _fixed_uses(element: Element, size: int) -> int:
-    """Give the stitches an element uses by its own number. Raises Misfit where it is open-ended."""
+    """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
     if isinstance(element, Work):
         return element.times.of(size) * stitch(element.stitch).uses
     if isinstance(element, Hold):
@@ -262,7 +262,7 @@ def _fixed_uses(element: Element, size: int) -> int:
         return 0
     if isinstance(element, Several) and element.times is not None:
         return element.times.of(size) * sum(_fixed_uses(inner, size) for inner in element.elements)
-    raise Misfit(
+    raise MisfitError(
         element.place,
         "an element that works up to a place cannot stand inside a repeat that does so too.",
         "Give the inner one a number.",

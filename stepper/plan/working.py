@@ -13,7 +13,7 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.evenly import even_round
 from stepper.plan.model import Group, Item, Run, Stretch
 from stepper.plan.needles import Needles, Template
-from stepper.plan.phrase import Misfit, work_phrase
+from stepper.plan.phrase import MisfitError, work_phrase
 from stepper.plan.phrase import Worked as PhraseWorked
 from stepper.project.instructions import (
     AtIntervals,
@@ -64,7 +64,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         return
     try:
         worked = _worked(template, needles)
-    except Misfit as misfit:
+    except MisfitError as misfit:
         needles.report(misfit.place, misfit.message, misfit.hint)
         return
     for name, number in worked.held:
@@ -309,7 +309,7 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
             known = one_of(str(number) for number in sorted(needles.numbered)) or "none"
             needles.report(
                 instruction.place,
-                f"round {one_of(str(number) for number in missing)} has not been written out in this section.",
+                f"round {one_of(map(str, missing))} has not been written out in this section.",
                 f"The rounds written out are {known}.",
             )
             return ()

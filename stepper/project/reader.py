@@ -413,7 +413,7 @@ def _sections(fields: Fields, draft: _Draft) -> tuple[Section, ...]:
         if section.name in names:
             draft.problems.append(
                 section.place.problem(
-                    f'section "{section.name}" is given twice; the first is on line {names[section.name].line}.'
+                    f'"{section.name}" names two sections; the first is on line {names[section.name].line}.'
                 )
             )
         names[section.name] = section.place

@@ -10,7 +10,6 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft import stitches
-from stepper.project.lengths import read_length, read_needle
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -44,6 +43,7 @@ from stepper.project.instructions import (
     Work,
     Worked,
 )
+from stepper.project.lengths import read_length, read_needle
 from stepper.project.problems import Place, Problem
 
 _WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -89,7 +89,7 @@ class Builder:
         return self.place_of(token.start_pos or 0, len(token))
 
     def _tree_place(self, tree: Tree[Token]) -> Place:
-        tokens = [token for token in tree.scan_values(lambda value: isinstance(value, Token))]
+        tokens = list(tree.scan_values(lambda value: isinstance(value, Token)))
         if not tokens:
             return self.place_of(0, 1)
         start = min(token.start_pos or 0 for token in tokens)
@@ -241,7 +241,7 @@ class Builder:
         place = self._tree_place(tree)
         lead = next(iter(tree.find_data("lead")), None)
         change = next(tree.find_data("change")).children[0]
-        token = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"][0]
+        token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
         numbers = self._numbers(token)
         direction = -1 if change.lower().startswith("dec") else 1
         made: list[Sentence] = []
@@ -279,9 +279,9 @@ class Builder:
         return self._intervals(tree, again=True)
 
     def _intervals(self, tree: Any, *, again: bool) -> AtIntervals:
-        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][
-            0
-        ]
+        label = next(
+            child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"
+        )
         legs = tuple(
             self._leg(child)
             for child in tree.children
@@ -305,9 +305,9 @@ class Builder:
         return Leg(every, repeats.number, repeats.more)
 
     def _do_work_label(self, tree: Any) -> Labelled:
-        label = [child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"][
-            0
-        ]
+        label = next(
+            child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"
+        )
         return Labelled(_label(label), self._place(label))
 
     def _do_join(self, tree: Any) -> Join:
@@ -359,7 +359,7 @@ class Builder:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
 
     def _do_count(self, tree: Any) -> Count:
-        token = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"][0]
+        token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
         return Count(self._numbers(token), self._place(token))
 
     def _do_phrase(self, tree: Any) -> list[Sentence]:

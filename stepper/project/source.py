@@ -74,9 +74,7 @@ def read_text(path: Path) -> str:
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be read: {error.strerror or error}.") from error
     if len(raw) > MAX_BYTES:
-        raise ProjectError(
-            f"{path}:1:1: error: the file is larger than {MAX_BYTES // 1_000_000} MB, too large for a project file."
-        )
+        raise ProjectError(f"{path}:1:1: error: the file is larger than 1 MB, too large for a project file.")
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -136,8 +134,7 @@ def _tabs(text: str) -> list[Problem]:
 
 def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
     mark = error.problem_mark or error.context_mark
-    line = mark.line + 1 if mark else 1
-    column = mark.column + 1 if mark else 1
+    line, column = (mark.line + 1, mark.column + 1) if mark is not None else (1, 1)
     lines = text.splitlines()
     if line > len(lines):
         line, column = len(lines), len(lines[-1]) + 1
