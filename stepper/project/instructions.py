@@ -160,7 +160,7 @@ Duration = Rounds | UntilLength | Times
 
 @dataclass(frozen=True, slots=True)
 class Worked:
-    """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds in pattern`."""
+    """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds`."""
 
     manner: str
     """`k`, `p`, `garter`, `stockinette`, `rib` or `pattern` (the round last worked, or as established)."""

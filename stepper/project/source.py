@@ -133,7 +133,7 @@ def _tabs(text: str) -> list[Problem]:
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
-    mark = error.problem_mark or error.context_mark
+    mark: Any = error.problem_mark or error.context_mark
     line, column = (mark.line + 1, mark.column + 1) if mark is not None else (1, 1)
     lines = text.splitlines()
     if line > len(lines):

@@ -1,0 +1,93 @@
+"""The stitch table against the Craft Yarn Council's list."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch
+
+# Source: Craft Yarn Council booklet 2018, knitting master list, checked against general abbreviation
+# lists (check-values 1.6, published): code, uses, leaves.
+PUBLISHED = [
+    ("k", 1, 1),
+    ("p", 1, 1),
+    ("k2tog", 2, 1),
+    ("p2tog", 2, 1),
+    ("ssk", 2, 1),
+    ("skp", 2, 1),
+    ("k3tog", 3, 1),
+    ("sk2p", 3, 1),
+    ("s2kp", 3, 1),
+    ("m1", 0, 1),
+    ("m1l", 0, 1),
+    ("m1r", 0, 1),
+    ("m1p", 0, 1),
+    ("kfb", 1, 2),
+    ("pfb", 1, 2),
+    ("yo", 0, 1),
+    ("sl", 1, 1),
+    ("pm", 0, 0),
+    ("sm", 0, 0),
+]
+
+
+@pytest.mark.parametrize(("code", "uses", "leaves"), PUBLISHED)
+def test_a_stitch_uses_and_leaves_what_the_published_list_says(code: str, uses: int, leaves: int) -> None:
+    """Every count of the program rests on these two numbers."""
+    assert (stitch(code).uses, stitch(code).leaves) == (uses, leaves)
+
+
+@pytest.mark.parametrize("word", ["yfwd", "yon", "yrn"])
+def test_british_yarn_overs_equal_a_yarn_over(word: str) -> None:
+    """Source: check-values 1.6.2, published."""
+    found = find(word)
+    assert found is not None
+    assert found.code == "yo"
+
+
+@pytest.mark.parametrize(
+    ("code", "total"), [("2/2 RC", 4), ("1/1 LC", 2), ("3/3 LC", 6), ("2/1 RPC", 3), ("2/1/2 RC", 5)]
+)
+def test_a_cable_keeps_its_stitches(code: str, total: int) -> None:
+    """The Council writes a cable as the stitches that cross over those they cross; none is lost."""
+    found = find(code)
+    assert found is not None
+    assert (found.uses, found.leaves, found.kind) == (total, total, Kind.CABLE)
+
+
+@pytest.mark.parametrize("code", ["", "k2tgo", "2/ RC", "cast", "0/0"])
+def test_what_is_not_a_stitch_is_not_found(code: str) -> None:
+    """A slip of the pen must not become a stitch."""
+    assert find(code) is None
+
+
+def test_an_unknown_code_is_our_own_fault() -> None:
+    """Inside the program every code comes from the table."""
+    with pytest.raises(KeyError):
+        stitch("nonsense")
+
+
+@pytest.mark.parametrize("entry", STITCHES.values(), ids=lambda entry: entry.code)
+def test_the_kind_of_a_stitch_agrees_with_its_count(entry: object) -> None:
+    """An increase leaves more than it uses, a decrease less, the rest of the worked ones the same."""
+    assert hasattr(entry, "kind")
+    if entry.kind is Kind.INCREASE:
+        assert entry.change > 0
+    elif entry.kind is Kind.DECREASE:
+        assert entry.change < 0
+    elif entry.kind in (Kind.PLAIN, Kind.CABLE, Kind.MARK):
+        assert entry.change == 0
+    assert entry.said
+
+
+@pytest.mark.parametrize("entry", [e for e in STITCHES.values() if e.wrong_side], ids=lambda e: e.code)
+def test_the_opposite_of_a_stitch_has_the_same_count(entry: object) -> None:
+    """On the wrong side another stitch is worked, with the same use and yield (check-values 1.7.4)."""
+    opposite = stitch(entry.wrong_side)  # type: ignore[attr-defined]
+    assert (opposite.uses, opposite.leaves) == (entry.uses, entry.leaves)  # type: ignore[attr-defined]
+
+
+def test_every_other_form_names_a_stitch_of_the_table() -> None:
+    """No alias leads nowhere."""
+    assert {target for target in ALIASES.values()} <= set(STITCHES)
+    assert set(codes()) == set(STITCHES) | set(ALIASES)
