@@ -1,0 +1,103 @@
+"""Open the speaker that suits the settings and the machine, or say in one sentence why there is none."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable
+
+from stepper.voice.espeak import EspeakVoice
+from stepper.voice.output import open_output
+from stepper.voice.played import PlayedMouth
+from stepper.voice.ports import Speaker
+from stepper.voice.pyttsx import PyttsxMouth
+from stepper.voice.queued import QueuedSpeaker
+from stepper.voice.seams import NoOutputError, NoVoiceError, Output
+from stepper.voice.settings import Engine, SpeechSettings
+from stepper.voice.silent import TextOnlySpeaker
+
+Tell = Callable[[str], None]
+"""Is given a sentence for the user about what happened to the voice, once for each thing. From a thread."""
+
+
+def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -> tuple[Speaker, str | None]:
+    """Open a speaker; never raises for want of sound.
+
+    Args:
+        settings: Which voice, how fast, how loud, through what.
+        tell: Is given what happens later: the device goes, the voice stops for good.
+
+    Returns:
+        The speaker, and a sentence for the user: why nothing will be spoken, or which of the settings could
+        not be followed; None when all is as wanted.
+    """
+    if settings.engine == "none":
+        return TextOnlySpeaker(), None
+    reasons = []
+    for engine in engines_to_try(settings.engine, sys.platform):
+        opened = _open_espeak if engine == "espeak" else _open_pyttsx
+        try:
+            return opened(settings, tell)
+        except NoOutputError as reason:  # another voice would find no device either
+            reasons.append(str(reason))
+            break
+        except NoVoiceError as reason:
+            reasons.append(f"{_NAMES[engine]} does not start ({reason})")
+    why = " and ".join(reasons)
+    return TextOnlySpeaker(), f"There is no voice, since {why}; the session goes on in text."
+
+
+def engines_to_try(wanted: Engine, platform: str) -> tuple[Engine, ...]:
+    """Name the engines in the order in which they are tried.
+
+    Args:
+        wanted: The engine of the settings, other than "none".
+        platform: The system, as Python names it.
+    """
+    if wanted != "auto":
+        return (wanted,)
+    return ("pyttsx3", "espeak") if platform in {"darwin", "win32"} else ("espeak", "pyttsx3")
+
+
+_NAMES: dict[Engine, str] = {"espeak": "eSpeak NG", "pyttsx3": "the system's own voice"}
+
+
+def _open_espeak(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
+    voice = EspeakVoice(settings)
+    try:
+        output, remark = _open_output(voice.rate_hz, settings.device)
+    except NoOutputError:
+        voice.close()
+        raise
+
+    def reopen() -> Output:
+        return _open_output(voice.rate_hz, settings.device)[0]
+
+    mouth = PlayedMouth(voice, output, reopen=reopen, tell=tell)
+    remarks = (_voice_remark(settings, voice.voice_is_known), remark)
+    return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
+
+
+def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
+    mouth = PyttsxMouth(settings)
+    remarks = (
+        _voice_remark(settings, mouth.voice_is_known),
+        "The system's own voice speaks through the system's usual sound device." if settings.device else None,
+    )
+    return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
+
+
+def _open_output(rate_hz: int, device: str) -> tuple[Output, str | None]:
+    try:
+        return open_output(rate_hz, device), None
+    except NoOutputError:
+        if not device:
+            raise
+    return open_output(rate_hz), f'The sound device "{device}" cannot be opened; the usual one is used.'
+
+
+def _voice_remark(settings: SpeechSettings, is_known: bool) -> str | None:
+    return None if is_known else f'There is no voice named "{settings.voice}"; the usual one speaks.'
+
+
+def _joined(remarks: tuple[str | None, ...]) -> str | None:
+    return " ".join(remark for remark in remarks if remark) or None

@@ -1,0 +1,83 @@
+"""How a voice's worker process and the program talk through two pipes.
+
+A question is one line of JSON; an answer is a letter, a length and that many bytes. The worker ends when its
+standard input does, so it never outlives the program, whatever that died of.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import struct
+import sys
+from collections.abc import Iterator, Mapping
+from typing import Any, BinaryIO
+
+READY = b"R"
+"""The worker can speak; JSON about the voice."""
+SPEECH = b"S"
+"""Sound: one channel, signed 16-bit."""
+DONE = b"D"
+"""The line has been said aloud."""
+REFUSED = b"X"
+"""It cannot be done; half a sentence says why."""
+
+_HEADER = struct.Struct(">cI")
+
+
+def send_question(pipe: BinaryIO, question: Mapping[str, Any]) -> None:
+    """Write one question.
+
+    Raises:
+        OSError: The other side is gone.
+        ValueError: The pipe is closed.
+    """
+    pipe.write(json.dumps(question).encode("ascii") + b"\n")
+    pipe.flush()
+
+
+def questions(pipe: BinaryIO) -> Iterator[dict[str, Any]]:
+    """Yield one question after another, until the other side is gone."""
+    for line in pipe:
+        yield json.loads(line)
+
+
+def send_answer(pipe: BinaryIO, kind: bytes, body: bytes = b"") -> None:
+    """Write one answer.
+
+    Args:
+        pipe: Where to.
+        kind: One of the letters above.
+        body: What comes with it.
+
+    Raises:
+        OSError: The other side is gone.
+    """
+    pipe.write(_HEADER.pack(kind, len(body)) + body)
+    pipe.flush()
+
+
+def read_answer(pipe: BinaryIO) -> tuple[bytes, bytes] | None:
+    """Read one answer.
+
+    Returns:
+        Its letter and its body, or None when the other side is gone.
+    """
+    header = pipe.read(_HEADER.size)
+    if len(header) < _HEADER.size:
+        return None
+    kind, size_bytes = _HEADER.unpack(header)
+    body = pipe.read(size_bytes)
+    return (kind, body) if len(body) == size_bytes else None
+
+
+def worker_pipes() -> tuple[BinaryIO, BinaryIO]:
+    """Give a worker its two pipes, and turn whatever else writes to standard output away from them.
+
+    Libraries print there, which would be read as an answer.
+    """
+    answers = os.fdopen(os.dup(1), "wb")
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, 1)
+    os.close(nowhere)
+    return sys.stdin.buffer, answers

@@ -1,0 +1,46 @@
+"""Text as a voice can say it: nothing that is not for the ear, nothing too long to make at once. No I/O."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+LONGEST_PIECE = 300
+"""Characters a voice is asked for at once: about twenty seconds of speech, made in some hundredths of one."""
+
+_BREAKS = (r"[.!?;:]\s", r",\s", r"\s")
+"""Where a long text may be cut, best first."""
+
+
+def speakable(text: str) -> str:
+    """Drop what no voice can say: control characters, half characters, spaces in a row.
+
+    Returns:
+        The text on one line. Always: encodes to UTF-8, and no space stands first, last or twice.
+    """
+    kept = (" " if unicodedata.category(each) in {"Cc", "Cs", "Cn", "Co"} else each for each in text)
+    return " ".join("".join(kept).split())
+
+
+def pieces(text: str) -> tuple[str, ...]:
+    """Cut a text where a speaker would draw breath, and at the latest after `LONGEST_PIECE` characters.
+
+    Returns:
+        The pieces; none when there is nothing to say. Always: joined, they hold the characters of
+        `speakable(text)` in their order, spaces aside.
+    """
+    rest = speakable(text)
+    found = []
+    while len(rest) > LONGEST_PIECE:
+        cut = _last_break(rest[:LONGEST_PIECE])
+        found.append(rest[:cut].rstrip())
+        rest = rest[cut:].lstrip()
+    return (*found, rest) if rest else tuple(found)
+
+
+def _last_break(text: str) -> int:
+    for pattern in _BREAKS:
+        ends = [match.end() for match in re.finditer(pattern, text)]
+        if ends:
+            return ends[-1]
+    return len(text)

@@ -1,0 +1,98 @@
+"""The seams between the program and sound: what speaks, what listens, what understands.
+
+Everything outside this room knows these Protocols and nothing behind them. Each has a fake with a memory in
+`stepper.voice.fakes`. No I/O here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Protocol
+
+HEARING_RATE_HZ = 16_000
+"""Samples per second of all sound that is listened to: one channel, signed 16-bit, native byte order."""
+
+
+class Speaker(Protocol):
+    """Says lines one after another, each in the order it was given.
+
+    No method raises, whatever happens to the sound device. Every method may be called from any thread.
+    """
+
+    @property
+    def speaking(self) -> bool:
+        """Whether a line is being said, is still on its way through the sound device, or waits its turn."""
+        ...
+
+    def say(self, text: str, slower: bool = False) -> None:
+        """Put a line at the end of the queue and return at once.
+
+        Args:
+            text: What to say; nothing but spaces is not a line and is left out.
+            slower: Say it more slowly than usual, as when it is said again.
+        """
+        ...
+
+    def silence(self) -> None:
+        """Fall silent at once and forget the lines that wait. Lines said afterwards are heard."""
+        ...
+
+    def wait(self, timeout: float) -> bool:
+        """Wait until everything has been said.
+
+        Args:
+            timeout: How long to wait at most. Unit: seconds.
+
+        Returns:
+            Whether it is quiet now.
+        """
+        ...
+
+    def close(self) -> None:
+        """Fall silent and let go of the device, for good. Later calls do nothing."""
+        ...
+
+
+class Microphone(Protocol):
+    """Gives sound as it comes in."""
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield block after block of sound at `HEARING_RATE_HZ`, waiting for each.
+
+        The iterator ends when the microphone is closed or its device has gone.
+        """
+        ...
+
+    def close(self) -> None:
+        """Let go of the device, for good. A second call does nothing."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heard:
+    """What a recogniser made of one stretch of sound."""
+
+    text: str
+    """The words, lower case, one space between them."""
+    score: float
+    """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
+
+
+class Recogniser(Protocol):
+    """Turns one stretch of speech into words."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Say which words a stretch of sound holds.
+
+        Args:
+            segment: Sound at `HEARING_RATE_HZ`, from just before the first word to just after the last.
+
+        Returns:
+            The words, or None when there are none that it could be sure of.
+        """
+        ...
+
+    def close(self) -> None:
+        """Let go of the model, for good. A second call does nothing."""
+        ...

@@ -1,0 +1,164 @@
+"""The system's own voices, each line in a process of its own.
+
+The process for the next line is started ahead, so that a line begins at once although its engine is new. To
+fall silent the process is ended, with whatever player it has started.
+"""
+
+from __future__ import annotations
+
+import shutil
+import sys
+import tempfile
+import time
+from contextlib import suppress
+from pathlib import Path
+from threading import Event, Lock
+
+from stepper.voice.seams import NoVoiceError
+from stepper.voice.settings import SpeechSettings
+from stepper.voice.worker import Worker, WorkerGoneError
+
+_FEWEST_WORDS_JUDGED = 4
+_UNHEARD_SHARE = 0.2
+"""A line of some length that is over in this share of its time was not played at all."""
+
+
+class PyttsxMouth:
+    """Say lines with the system's own voice."""
+
+    def __init__(self, settings: SpeechSettings) -> None:
+        """Start a first process and wait until it is ready.
+
+        Raises:
+            NoVoiceError: The system has no voice that can be started.
+        """
+        if sys.platform.startswith("linux") and shutil.which("aplay") is None:
+            raise NoVoiceError("pyttsx3 plays through the program aplay, which is not installed")
+        self._settings = settings
+        self._lock = Lock()
+        self._closed = False
+        self._speaking: Worker | None = None
+        self._folder = Path(tempfile.mkdtemp(prefix="stepper-voice-"))
+        self._next: Worker | None = None
+        try:
+            self._next = self._start()
+            about = self._next.started()
+        except NoVoiceError:
+            self.close()
+            raise
+        self._next_is_ready = True
+        self.voice_is_known: bool = about["voice_is_known"]
+        """Whether the voice of the settings was found; otherwise the usual one speaks."""
+
+    @property
+    def process_id(self) -> int | None:
+        """The system's number for the process that is speaking now."""
+        with self._lock:
+            return self._speaking.process_id if self._speaking else None
+
+    def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+        """Say a line and come back when it has been heard or cut off.
+
+        Raises:
+            NoVoiceError: Two processes ended over the same line, or the system plays nothing.
+        """
+        for _ in range(2):
+            began = time.monotonic()
+            if self._is_said(text, words_per_minute, cut):
+                self._check_it_was_heard(text, words_per_minute, time.monotonic() - began)
+                return
+            if cut.is_set():
+                return
+        raise NoVoiceError("its process ended twice over the same line")
+
+    def hush(self) -> None:
+        """Make no more sound, at once."""
+        with self._lock:
+            if self._speaking is not None:
+                self._speaking.kill()
+
+    def close(self) -> None:
+        """End all processes and remove their temporary files."""
+        with self._lock:
+            self._closed = True
+            workers = (self._speaking, self._next)
+            self._speaking = self._next = None
+        for worker in workers:
+            if worker is not None:
+                worker.close()
+        shutil.rmtree(self._folder, ignore_errors=True)
+
+    def _is_said(self, text: str, words_per_minute: int, cut: Event) -> bool:
+        worker = self._ready_worker()
+        with self._lock:  # so that no process that speaks after a cut escapes the hush that comes with it
+            if cut.is_set() or self._closed:
+                cut.set()
+                self._next = worker
+                return False
+            self._speaking = worker
+            self._next, self._next_is_ready = self._start(), False
+        question = {"text": text, "words_per_minute": words_per_minute}
+        try:
+            worker.ask(question, _longest_s(text, words_per_minute))
+        except WorkerGoneError:
+            return False
+        finally:
+            self._finish(worker)
+        return True
+
+    def _ready_worker(self) -> Worker:
+        with self._lock:
+            if self._closed or self._next is None:
+                raise NoVoiceError("it is closed")
+            worker = self._next
+        if not self._next_is_ready:
+            worker.started()
+            self._next_is_ready = True
+        return worker
+
+    def _finish(self, worker: Worker) -> None:
+        with self._lock:
+            self._speaking = None
+        worker.close()
+        for left_behind in self._folder.glob("*"):
+            with suppress(OSError):
+                left_behind.unlink()
+
+    def _start(self) -> Worker:
+        return Worker(
+            "stepper.voice.pyttsx_worker",
+            {"voice": self._settings.voice, "volume": self._settings.volume, "folder": str(self._folder)},
+        )
+
+    def _check_it_was_heard(self, text: str, words_per_minute: int, took_s: float) -> None:
+        words = len(text.split())
+        if words >= _FEWEST_WORDS_JUDGED and took_s < _UNHEARD_SHARE * _expected_s(text, words_per_minute):
+            raise NoVoiceError("the system plays no sound")
+
+
+def save_with_pyttsx(text: str, path: Path, settings: SpeechSettings) -> None:
+    """Let the system's own voice write a line to a file, in the format that the system writes.
+
+    Raises:
+        NoVoiceError: The system has no voice that can be started, or it fails.
+    """
+    with tempfile.TemporaryDirectory(prefix="stepper-voice-") as folder:
+        options = {"voice": settings.voice, "volume": settings.volume, "folder": folder}
+        worker = Worker("stepper.voice.pyttsx_worker", options)
+        question = {"text": text, "words_per_minute": settings.rate_wpm, "path": str(path.resolve())}
+        try:
+            worker.started()
+            worker.ask(question, _longest_s(text, settings.rate_wpm))
+        except WorkerGoneError:
+            raise NoVoiceError("its process ended before the line was written") from None
+        finally:
+            worker.close()
+
+
+def _expected_s(text: str, words_per_minute: int) -> float:
+    return len(text.split()) * 60 / words_per_minute
+
+
+def _longest_s(text: str, words_per_minute: int) -> float:
+    """How long a line may take before its process is taken for dead; numbers are long words."""
+    return 15 + 4 * _expected_s(text, words_per_minute) + len(text) / 4

@@ -1,0 +1,25 @@
+"""The speaker of a session that goes on in text. No I/O."""
+
+from __future__ import annotations
+
+
+class TextOnlySpeaker:
+    """Says nothing, and is always done with it."""
+
+    @property
+    def speaking(self) -> bool:
+        """Never."""
+        return False
+
+    def say(self, text: str, slower: bool = False) -> None:
+        """Leave the line to the screen."""
+
+    def silence(self) -> None:
+        """Do nothing: it is quiet."""
+
+    def wait(self, timeout: float) -> bool:
+        """Tell that it is quiet."""
+        return True
+
+    def close(self) -> None:
+        """Do nothing: there is nothing to let go of."""

@@ -1,0 +1,49 @@
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.voice.pieces import LONGEST_PIECE, pieces, speakable
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("  Knit\tto \n end. ", "Knit to end."),
+        ("Work ½ of it – 3 × 4 cm", "Work ½ of it – 3 × 4 cm"),
+        ("a\0b\x1b[31mc", "a b [31mc"),
+        ("\ud800half", "half"),
+        ("", ""),
+    ],
+)
+def test_what_cannot_be_said_is_left_out(text: str, said: str) -> None:
+    """Control characters and halves of characters never reach a voice; other writing does."""
+    assert speakable(text) == said
+
+
+@given(st.text(max_size=2000))
+def test_text_is_always_fit_for_a_pipe(text: str) -> None:
+    """Whatever is said encodes to UTF-8 on one line, with single spaces."""
+    said = speakable(text)
+    said.encode("utf-8")
+    assert said == " ".join(said.split())
+
+
+@given(st.text(alphabet=st.sampled_from("ab .,;é\n"), max_size=3000))
+def test_pieces_hold_the_whole_text_in_order(text: str) -> None:
+    """Cutting a long text loses nothing and makes no piece too long or empty."""
+    cut = pieces(text)
+    assert "".join(cut).replace(" ", "") == speakable(text).replace(" ", "")
+    assert all(0 < len(piece) <= LONGEST_PIECE for piece in cut)
+
+
+def test_a_long_text_is_cut_where_one_draws_breath() -> None:
+    """A sentence is not torn when it can be kept whole."""
+    sentence = "Knit to the marker, slip it, and knit to the end of the round."
+    assert all(piece.endswith("round.") for piece in pieces(" ".join([sentence] * 20)))
+
+
+def test_a_word_without_end_is_cut_all_the_same() -> None:
+    """Text without a space is still said in bounded pieces."""
+    assert [len(piece) for piece in pieces("k" * 650)] == [300, 300, 50]
