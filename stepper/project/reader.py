@@ -480,7 +480,8 @@ def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: _Draft) -> tu
     as text copied from a page has its lines broken inside a sentence.
     """
     first = read_line(rows[0][0], _placer(rows[:1]), words)
-    if first.line is not None:
+    goes_on = len(rows) > 1 and rows[0][0].rstrip().endswith((",", ";", "-", "(", "["))
+    if first.line is not None and not goes_on:
         return 1, first.line
     for count in range(2, min(len(rows), 8) + 1):
         if rows[count - 2][0].rstrip().endswith((".", "!")):
@@ -492,7 +493,7 @@ def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: _Draft) -> tu
         if reading.line is not None:
             return count, reading.line
     draft.problems.extend(first.problems)
-    return 1, None
+    return 1, first.line
 
 
 class _placer:  # noqa: N801 - used as a function: it gives the place of an offset

@@ -149,6 +149,9 @@ def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
             message='a second ":" in one line.',
             hint='Put the value in quotes, or write "|" after the key and the text on the lines below it.',
         )
+    comment = _swallowed(lines, line)
+    if comment is not None:
+        return comment
     if "expected ',' or" in told or "expected the node content" in told:
         return Problem(
             line=line,
@@ -169,6 +172,20 @@ def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
         message=f"the file cannot be read here ({(error.problem or 'it is not YAML').strip()}).",
         hint="Check the indentation, and put values with special signs in quotes.",
     )
+
+
+def _swallowed(lines: list[str], line: int) -> Problem | None:
+    """Find a value that begins with # without quotes, which makes a comment of the rest of its line."""
+    for number in range(min(line, len(lines)), max(0, line - 3), -1):
+        column = lines[number - 1].find(": #")
+        if column >= 0:
+            return Problem(
+                line=number,
+                column=column + 3,
+                message="a value that begins with # is taken for a comment.",
+                hint='Put it in quotes, for example "#ece6d8".',
+            )
+    return None
 
 
 def _star(place: Place) -> Problem:

@@ -1,0 +1,46 @@
+"""Charts as drawn."""
+
+from __future__ import annotations
+
+from stepper.project.charts import draw_chart, read_key
+from stepper.project.model import Cell
+from stepper.project.problems import Place, Problem
+
+HERE = Place(line=1, column=1)
+KEY = {".": Cell("k", "MC"), "a": Cell("k", "A")}
+
+
+def rows(*lines: str) -> list[tuple[str, Place]]:
+    """Give drawn lines places, the first on line 2."""
+    return [(line, Place(line=2 + number, column=5)) for number, line in enumerate(lines)]
+
+
+def test_the_first_round_is_the_bottom_line() -> None:
+    """Source: chart conventions, bottom row first (check-values 1.7.1, published)."""
+    chart, problems = draw_chart("trail", rows("aa..", "..aa"), KEY, HERE)
+    assert problems == []
+    assert chart is not None
+    assert [cell.yarn for cell in chart.rounds[0]] == ["MC", "MC", "A", "A"]
+    assert chart.width == 4
+
+
+def test_a_ragged_line_and_an_unknown_sign_are_told_at_their_place() -> None:
+    """Both in one run."""
+    chart, problems = draw_chart("trail", rows("aa..", ".?a"), KEY, HERE)
+    assert chart is None
+    assert [(problem.line, problem.column) for problem in sorted(problems)] == [(2, 5), (3, 6)]
+
+
+def test_an_empty_drawing_is_a_problem() -> None:
+    """A chart without rounds knits nothing."""
+    assert draw_chart("trail", [], KEY, HERE)[0] is None
+
+
+def test_a_sign_may_stand_for_a_yarn_a_stitch_or_both() -> None:
+    """`A`, `k2tog`, `A p`, `no stitch`."""
+    yarns = {"MC": None, "A": None}
+    assert read_key("A", HERE, yarns) == Cell("k", "A")
+    assert read_key("k2tog", HERE, yarns) == Cell("k2tog", None)
+    assert read_key("A p", HERE, yarns) == Cell("p", "A")
+    assert read_key("no stitch", HERE, yarns) == Cell("", None)
+    assert isinstance(read_key("Q", HERE, yarns), Problem)
