@@ -211,7 +211,7 @@ def number(text: str | Iterable[str]) -> int | None:
     first = tokens[0]
     if isinstance(first, int) and 1 <= first <= 9 and len(tokens) > 1:
         two_figures = _below_hundred(tokens[1:])
-        if two_figures is not None and two_figures >= 10:
+        if two_figures is not None:
             return first * 100 + two_figures
     return _cardinal(tokens)
 
@@ -234,7 +234,7 @@ def decimal(text: str | Iterable[str]) -> Fraction | None:
         return Fraction(whole)
     if len(split) == 1 and re.fullmatch(r"([0-9]{0,4}|[0-9],[0-9]{3})\.[0-9]{1,6}", split[0]):
         return Fraction("0" + split[0].replace(",", ""))
-    if split.count("point") == 1:
+    if "point" in split:
         return _pointed(split)
     return _fractional(split)
 

@@ -86,13 +86,11 @@ def connect_reading(path: Path) -> sqlite3.Connection:
     for _ in range(_COPY_ATTEMPTS):
         if _has_log(path):
             break
-        before = path.stat()
-        image = bytearray(path.read_bytes())
-        after = path.stat()
-        # A session that began meanwhile may have written into the file while it was being copied.
-        unchanged = (before.st_mtime_ns, before.st_size) == (after.st_mtime_ns, after.st_size)
-        if unchanged and not _has_log(path):
-            return _connect_image(path, image)
+        image = path.read_bytes()
+        # A session begun meanwhile writes into the file only from its log. So the copy is good when there
+        # is no log even now, and none came and went: then a second copy would differ.
+        if not _has_log(path) and path.read_bytes() == image:
+            return _connect_image(path, bytearray(image))
     with path.open("rb") as file:
         _refuse_other_header(path, file.read(_HEADER_BYTES))
     return connect(path, mode="ro")

@@ -16,6 +16,7 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import SurroundingsError
+from stepper.store.database import connect
 from stepper.store.failures import damaged, explained, not_a_journal
 from stepper.store.journal import Journal
 from stepper.store.records import Entry
@@ -273,6 +274,22 @@ def test_what_the_system_refuses_has_its_sentence(path: Path, number: int, expec
         raise OSError(number, os.strerror(number))
 
     assert str(path) in str(refused.value)
+
+
+def test_finer_kinds_of_refusal_have_the_sentence_of_their_kind(written: Path) -> None:
+    """SQLite's finer codes (here SQLITE_BUSY_SNAPSHOT) must be understood by the kind they belong to."""
+    late, quick = connect(written), connect(written)
+    late.execute("BEGIN")
+    late.execute("SELECT count(*) FROM snapshot").fetchone()
+    quick.execute("INSERT INTO snapshot (seq, fingerprint, codec_version, body) VALUES (1, 'f', 1, '')")
+    with pytest.raises(SurroundingsError, match="in use by another program") as refused, explained(written):
+        late.execute("DELETE FROM snapshot")
+    late.close()
+    quick.close()
+
+    cause = refused.value.__cause__
+    assert isinstance(cause, sqlite3.Error)
+    assert cause.sqlite_errorname == "SQLITE_BUSY_SNAPSHOT"
 
 
 def test_our_own_faults_are_not_dressed_up(path: Path) -> None:

@@ -32,10 +32,10 @@ from stepper.store.lock import GarmentLock
 lock = GarmentLock(Path(sys.argv[1]))
 child = os.fork()
 if child == 0:
+    print(os.getpid(), flush=True)
     os.close(1); os.close(2)
     time.sleep(60)
     os._exit(0)
-print(child, flush=True)
 time.sleep(60)
 """
 

@@ -27,6 +27,36 @@ for n in range(1, 100_000):
         print("begun", flush=True)
 """
 
+OPEN_AND_CLOSE = """
+import sys
+from pathlib import Path
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+while True:
+    with Journal.open(Path(sys.argv[1]), title="A") as journal:
+        for _ in range(4):
+            journal.append(
+                [Entry(at="2025-03-03T20:15:00+01:00", kind="K", body='"' + "x" * 9000 + '"', version=1)] * 5
+            )
+    print("closed", flush=True)
+"""
+
+SESSION_BEGINS_AS_THE_FILE_IS_READ = """
+import sys
+from pathlib import Path
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+path, sessions = Path(sys.argv[1]), []
+Journal.open(path, title="A").close()
+def watch(event, arguments):
+    if event == "open" and arguments[0] == str(path) and not sessions:
+        sessions.append(None)  # what the session itself opens is not to be caught
+        sessions[0] = Journal.open(path, title="A")
+        sessions[0].append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body="1", version=1)])
+sys.addaudithook(watch)
+print(Journal.read_only(path).count(), len(sessions))
+"""
+
 
 def test_a_journal_that_is_not_there_is_not_made(path: Path) -> None:
     """Asking where the knitting stands must not begin it."""
@@ -97,6 +127,30 @@ def test_reading_while_another_process_writes(path: Path, start_child: StartChil
     assert child.poll() is None
     assert counts == sorted(counts)
     assert counts[-1] > counts[0] >= 40
+
+
+def test_reading_while_sessions_come_and_go(path: Path, start_child: StartChild) -> None:
+    """A look at the very moment a session begins or ends must still see a sound journal of whole batches."""
+    child = start_child(OPEN_AND_CLOSE, path)
+    assert child.stdout
+    child.stdout.readline()
+    counts = []
+    for _ in range(60):
+        with Journal.read_only(path) as reader:
+            counts.append(len(list(reader.entries())))
+    assert child.poll() is None
+    child.kill()
+
+    assert all(count % 5 == 0 for count in counts)
+    assert counts == sorted(counts)
+    assert counts[-1] > counts[0]
+
+
+def test_a_session_that_begins_as_the_file_is_read_is_seen(path: Path, start_child: StartChild) -> None:
+    """What a session answered before the file was read must be seen, though the look began without a log."""
+    out, complaint = start_child(SESSION_BEGINS_AS_THE_FILE_IS_READ, path).communicate(timeout=30)
+
+    assert (out, complaint) == ("1 1\n", "")
 
 
 def test_a_killed_sessions_journal_can_be_read(path: Path, start_child: StartChild) -> None:
