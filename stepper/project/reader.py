@@ -480,12 +480,13 @@ def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: _Draft) -> tu
     as text copied from a page has its lines broken inside a sentence.
     """
     first = read_line(rows[0][0], _placer(rows[:1]), words)
-    goes_on = len(rows) > 1 and rows[0][0].rstrip().endswith((",", ";", "-", "(", "["))
-    if first.line is not None and not goes_on:
+    if first.line is not None and not _goes_on(rows, 1):
         return 1, first.line
     for count in range(2, min(len(rows), 8) + 1):
         if rows[count - 2][0].rstrip().endswith((".", "!")):
             break
+        if _goes_on(rows, count):
+            continue
         joined = " ".join(
             row[0].strip() if number else row[0].rstrip() for number, row in enumerate(rows[:count])
         )
@@ -494,6 +495,11 @@ def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: _Draft) -> tu
             return count, reading.line
     draft.problems.extend(first.problems)
     return 1, first.line
+
+
+def _goes_on(rows: list[tuple[str, Place]], count: int) -> bool:
+    """Say whether the row at the end of the first so many cannot be the end of a sentence."""
+    return count < len(rows) and rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "["))
 
 
 class _placer:  # noqa: N801 - used as a function: it gives the place of an offset
