@@ -232,3 +232,11 @@ def test_no_text_makes_the_reader_fall_over(text: str) -> None:
     """Whatever is typed, the answer is a line or a problem, never a traceback."""
     reading = read(text.replace("\n", " "))
     assert (reading.line is None) == bool(reading.problems)
+
+
+def test_a_stop_after_an_abbreviation_ends_the_sentence() -> None:
+    """`Cast on 80 sts. Join in the round.` is two sentences on one line."""
+    for line in ("Cast on 80 sts. Join in the round.", "Knit 2 rnds. 80 sts.", "Work 2 rounds in rib. 80 sts."):
+        reading = read(line)
+        assert reading.line is not None, reading.problems
+        assert len(reading.line.sentences) == 2
