@@ -4,8 +4,8 @@ Keys, pedals, the microphone and typed lines all put into the queue; one thread 
 **consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. Dying between the
 commit and the voice means the step is said again next time; it is never lost and never counted twice.
 
-Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be sound, a
-speaker. So the whole session runs in a test without a disk, a screen or a sound device.
+Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be
+sound, a speaker. So the whole session runs in a test without a disk, a screen or a sound device.
 """
 
 from __future__ import annotations
@@ -25,8 +25,8 @@ from stepper.session.state import State
 from stepper.voice.ports import Speaker
 
 Keep = Callable[[tuple[Event, ...], State], None]
-"""Keep events for good and return when that is done; the state after them is handed along for a snapshot. Raises
-SurroundingsError where they cannot be kept."""
+"""Keep events for good and return when that is done; the state after them is handed along for a snapshot.
+Raises SurroundingsError where they cannot be kept."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +102,8 @@ class Conductor:
         self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
 
     def carry_out(self, considered: Considered) -> None:
-        """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is opened."""
+        """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is
+        opened."""
         self._carry_out(considered)
 
     def run(self) -> None:

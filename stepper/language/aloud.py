@@ -18,8 +18,9 @@ _UNITS = {
     "in": ("inch", "inches"),
     "g": ("gram", "grams"),
 }
-# A figure by itself: "k2tog" and "2027-02-14" are left as they are.
-_FIGURE = re.compile(r"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|in|g)\b)?(?![\w/]|-\d|[.,]\d)")
+# A figure by itself: "k2tog" and "2027-02-14" are left as they are. "4 in" is inches at the end of what is
+# said, as in "to 4 in." and "4 in to reach", and not in "4 in the yoke".
+_FIGURE = re.compile(r"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d|[.,]\d)")
 
 
 def aloud(line: str) -> str:

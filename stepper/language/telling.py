@@ -180,7 +180,7 @@ def _far(effect: effects.TellFar, plan: Plan) -> str:
     stitches = plural(effect.stitches, "stitch", "stitches")
     if effect.stitches >= 10_000:  # beyond what is said in words, and nobody wants the last figure
         stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
-    return f"{section}, {effect.rounds} in all, {stitches}."
+    return f"{section}, {effect.rounds} altogether, {stitches}."
 
 
 FAR_OFF: Final = 1.5

@@ -19,7 +19,7 @@ from stepper.craft.gauge import to_mm
 from stepper.language.numbers import decimal, number
 from stepper.language.vocabulary import ARTICLES, FILLERS, SAME_WORDS, VOCABULARY, Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue
+from stepper.session.cues import AtStitch, Count, Cue, GoTo, Note
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,7 +48,7 @@ def understand(
     """
     said = normal(text)
     for mine, known in (own or {}).items():
-        if said == normal(mine):
+        if bare(said) == bare(normal(mine)):
             said = normal(known)
     complaint = ""
     for frame in _frames():
@@ -63,21 +63,30 @@ def understand(
     return NotUnderstood(text=text, sentence=complaint or _nearest(said, text, own or {}))
 
 
+_PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
+# Signs that stand for a part of one, as inches are typed.
+
+
 def normal(text: str) -> str:
     """Reduce a text to the words that matter, one form for each, one space between them."""
     if text.strip() == "?":
         return "?"
-    bare = re.sub(r"['’`]", "", text.casefold())
-    bare = re.sub(r"(?<=\d)\s*\"", " in", bare)
-    bare = re.sub(r"(?<=\d)(?=(cm|mm|in|g)\b)", " ", bare)
-    bare = re.sub(r"(?<![0-9])\.|\.(?![0-9])|,(?![0-9]{3})|[^\w\s./,½⅓⅔¼¾⅛⅜⅝⅞-]", " ", bare)
-    bare = re.sub(r"(?<=\w)-(?=[^\W\d])|(?<=[^\W\d])-|(?<!\S)-(?!\d)|-(?!\S)", " ", bare)
-    words = " ".join(SAME_WORDS.get(word, word) for word in bare.split()).split()
+    plain = re.sub(r"['’`]", "", text.casefold())
+    plain = re.sub(rf"(?<=[\d{_PARTS}])\s*\"", " in", plain)
+    plain = re.sub(rf"(?<=[\d{_PARTS}])(?=(cm|mm|in|g)\b)", " ", plain)
+    plain = re.sub(rf"(?<![0-9])\.|\.(?![0-9])|,(?![0-9]{{3}})|[^\w\s./,{_PARTS}-]", " ", plain)
+    plain = re.sub(r"-(?!\d)|(?<=[^\s\d])-", " ", plain)  # a minus and a range of figures stay
+    words = " ".join(SAME_WORDS.get(word, word) for word in plain.split()).split()
     while words and words[0] in FILLERS:
         words.pop(0)
     while words and words[-1] in FILLERS:
         words.pop()
-    return " ".join(word for word in words if word not in ARTICLES)
+    return " ".join(words)
+
+
+def bare(normal_text: str) -> str:
+    """Leave out the articles too. Not in what is still to be read: a yarn may be called "A"."""
+    return " ".join(word for word in normal_text.split() if word not in ARTICLES)
 
 
 def phrases() -> tuple[str, ...]:
@@ -108,21 +117,19 @@ def _frames() -> tuple[_Frame, ...]:
 
 
 def _frame(phrase: str, wording: Wording) -> _Frame:
-    pieces = _SLOT.split(phrase)
-    pattern = ""
-    for at, piece in enumerate(pieces):
-        if at % 2:
-            pattern += f"(?P<{piece}>.+?)" if at < len(pieces) - 2 else f"(?P<{piece}>.+)"
-        else:
-            # A filler inside a frame stays; normalising takes it off the ends only.
-            fixed = normal(piece) if piece.strip() else ""
-            before = " " if pattern and fixed else ""
-            after = " " if fixed and at < len(pieces) - 1 else ""
-            pattern += before + re.escape(fixed) + after
-            if not fixed and 0 < at < len(pieces) - 1:
-                pattern += " "
-    fixed_letters = sum(len(piece) for piece in pieces[::2])
-    return _Frame(phrase=phrase, pattern=re.compile(pattern), wording=wording, fixed_letters=fixed_letters)
+    """Turn a wording into a pattern; in front of every word of it an article may stand."""
+    words = normal(_SLOT.sub(r" slot\1 ", phrase)).split()
+    pattern = []
+    for word in words:
+        slot = word.removeprefix("slot")
+        if slot != word and slot in _SLOTS:
+            pattern.append(f"(?:the )?(?P<{slot}>.+?)")
+        elif word not in ARTICLES:
+            pattern.append(f"(?:(?:the|an?) )?{re.escape(word)}")
+    fixed_letters = len(_SLOT.sub("", phrase))
+    return _Frame(
+        phrase=phrase, pattern=re.compile(" ".join(pattern)), wording=wording, fixed_letters=fixed_letters
+    )
 
 
 def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> dict[str, Any] | str:
@@ -134,14 +141,14 @@ def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> d
             return read
         name, value = read
         if slot == "number":
-            name = _NUMBER_FIELD[frame.wording.cue.__name__]
+            name = _NUMBER_FIELD[frame.wording.cue]
         fields[name] = value
-    if "{" not in frame.phrase and frame.wording.cue.__name__ == "Note":
-        fields["text"] = ""
+    if frame.wording.cue is Note:
+        fields.setdefault("text", "")
     return fields
 
 
-_NUMBER_FIELD: Final = {"Count": "stitches", "AtStitch": "stitch", "GoTo": "round_number"}
+_NUMBER_FIELD: Final[Mapping[type[Cue], str]] = {Count: "stitches", AtStitch: "stitch", GoTo: "round_number"}
 
 _Read = tuple[str, Any] | str
 
@@ -169,14 +176,14 @@ def _read_weight(said: str, text: str, plan: Plan) -> _Read:
 
 def _read_yarn(said: str, text: str, plan: Plan) -> _Read:
     for key, name in plan.yarns.items():
-        if said in (normal(key), normal(name), normal(f"{name} yarn")):
+        if bare(said) in (bare(normal(name)), bare(normal(f"{name} yarn"))) or said == normal(key):
             return "yarn", key
     return "yarn", said  # the session says which names there are
 
 
 def _read_place(said: str, text: str, plan: Plan) -> _Read:
     for name in _places(plan):
-        if said == normal(name):
+        if bare(said) == bare(normal(name)):
             return "place", name
     near = get_close_matches(said, [normal(name) for name in _places(plan)], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
@@ -208,9 +215,9 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
     shown = text.strip()
     if not shown:
         return "I heard nothing. Say: what can I say."
-    known = {normal(phrase): phrase for phrase in (*phrases(), *own) if "{" not in phrase}
-    known |= {normal(_SLOT.split(phrase)[0]): phrase for phrase in phrases() if phrase.find("{") > 1}
-    near = get_close_matches(said, known, n=5, cutoff=0.65)
+    known = {bare(normal(phrase)): phrase for phrase in (*phrases(), *own) if "{" not in phrase}
+    known |= {bare(normal(_SLOT.split(phrase)[0])): phrase for phrase in phrases() if phrase.find("{") > 1}
+    near = get_close_matches(bare(said), known, n=5, cutoff=0.65)
     if not near:
         return f'Not understood: "{shown}". Say: what can I say.'
     # Two wordings of one cue are one offer.

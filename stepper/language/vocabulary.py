@@ -54,7 +54,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Again,
         says="says this step again, slower",
         spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
-        typed=("again", "a", "repeat"),
+        typed=("again", "repeat"),
     ),
     Wording(
         cue=cues.Where,

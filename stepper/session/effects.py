@@ -215,7 +215,3 @@ class TellStop(Effect):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Close(Effect):
     """End the sitting."""
-
-
-EFFECTS: tuple[type[Effect], ...] = tuple(Effect.__subclasses__())
-"""Every kind of effect."""

@@ -1,0 +1,45 @@
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.language.aloud import aloud
+from stepper.language.numbers import words
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("Round 31 of 37.", "Round thirty one of thirty seven."),
+        ("Change to 3.75 mm needles.", "Change to three point seven five millimetres needles."),
+        ("Measure now: 32 cm to reach.", "Measure now: thirty two centimetres to reach."),
+        ("1 cm, 1 in, 1 g", "one centimetre, one inch, one gram"),
+        ("12.5 in", "twelve point five inches"),
+        ("42 g of pine", "forty two grams of pine"),
+        ("246, as it should be.", "two hundred forty six, as it should be."),
+        ("246: that is 2 more.", "two hundred forty six: that is two more."),
+        ("12, 14 and 9.", "twelve, fourteen and nine."),
+        ("k2tog, 2027-02-14, 2/2 RC, about 20000", "k2tog, 2027-02-14, 2/2 RC, about 20000"),
+        ("2 left in 4 in the yoke, 20 in all", "two left in four in the yoke, twenty in all"),
+        (
+            "12.5 in to reach, 30 rounds to 4 in.",
+            "twelve point five inches to reach, thirty rounds to four inches.",
+        ),
+    ],
+)
+def test_figures_and_units_become_words(line: str, said: str) -> None:
+    """So that every voice says a line alike; what is no number by itself is left alone."""
+    assert aloud(line) == said
+
+
+@given(st.integers(0, 9999))
+def test_every_count_is_said_in_words(n: int) -> None:
+    """A count that a voice reads in its own way might be heard wrong."""
+    assert aloud(f"{n} stitches on the needles.") == f"{words(n)} stitches on the needles."
+
+
+@given(st.text())
+def test_a_line_said_in_words_stays_as_it_is(text: str) -> None:
+    """Saying twice changes nothing, so nobody has to know whether a line was prepared already."""
+    assert aloud(aloud(text)) == aloud(text)

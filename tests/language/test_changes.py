@@ -1,0 +1,71 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.language.changes import MOST_TOLD, told_change, told_changes
+from stepper.plan.carry import Change
+from stepper.session.effects import TellChanges
+
+INCREASE = Change(
+    kind="changed",
+    section="yoke",
+    first=30,
+    last=30,
+    label="Final increase",
+    rounds_before=1,
+    rounds_after=1,
+    count_before=246,
+    count_after=250,
+    knitted=True,
+)
+LONGER = replace(
+    INCREASE, kind="added", section="body", first=97, last=100, label=None, rounds_before=0, rounds_after=4,
+    count_before=164, count_after=164, knitted=False,
+)  # fmt: skip
+TOLD = TellChanges(changes=(), have=246, want=246, found=True, comparable=True)
+
+
+def test_a_change_says_where_what_and_whether_it_is_knitted() -> None:
+    """The count matters most, and whether it is too late."""
+    assert told_change(INCREASE) == (
+        "Yoke, round 30, Final increase: changed, 250 stitches after it and not 246, already knitted."
+    )
+    assert told_change(LONGER) == "Body, rounds 97 to 100: added, still to come."
+    assert told_change(replace(LONGER, kind="changed", rounds_before=2)) == (
+        "Body, rounds 97 to 100: changed, 2 rounds before, still to come."
+    )
+
+
+def test_what_is_already_knitted_comes_first() -> None:
+    """It cannot be changed by reading on, so it must not be the fifth thing said."""
+    told = told_changes(replace(TOLD, changes=(LONGER, INCREASE)))
+
+    assert told.index("Final increase") < told.index("Body")
+
+
+def test_many_changes_are_counted_and_not_recited() -> None:
+    """Nobody listens to twelve changes; the check command shows them all."""
+    told = told_changes(replace(TOLD, changes=(LONGER,) * 7))
+
+    assert told.count("Body") == MOST_TOLD
+    assert told.endswith("And 3 more.")
+
+
+def test_a_file_changed_in_words_only_is_told_too() -> None:
+    """Never silently, also when no round is different."""
+    assert told_changes(TOLD) == "The pattern has changed since last time. No round of it is different."
+
+
+def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
+    """The two things that need the knitter before she goes on."""
+    told = told_changes(replace(TOLD, changes=(INCREASE,), want=250, found=False))
+
+    assert told.endswith(
+        "The round you were in is not there as it was; this is the nearest to it. "
+        "You have 246 stitches where it now wants 250."
+    )
+
+
+def test_an_unreadable_past_is_admitted() -> None:
+    """It does not claim that nothing changed when it cannot know."""
+    assert "cannot be read any more" in told_changes(replace(TOLD, comparable=False))

@@ -1,0 +1,87 @@
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import given
+
+from stepper.language.phrasing import in_yarn, said_items, spoken
+from stepper.plan.model import flatten
+from tests.plans import final_increase, phrase, plan
+from tests.session.test_steps import ROUNDS
+
+
+def _spoken(text: str) -> str:
+    uses = sum(run.uses for run in flatten(phrase(text)))
+    garment = plan(("body", [f"co{uses}" if uses else "", text]))
+    return spoken(garment.rounds[1], garment)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("k246", "knit all two hundred forty six"),
+        ("p12", "purl all twelve"),
+        ("(k2 p2)x39", "knit two, purl two, thirty nine times"),
+        ("(k11 m1)x6", "knit eleven, make one, six times"),
+        (
+            "k5 m1 (k11 m1)x15 k6",
+            "knit five, make one; then knit eleven, make one, fifteen times; then knit six",
+        ),
+        ("k1 k2tog k6 ssk k1", "knit one, knit two together, knit six, slip, slip, knit, knit one"),
+        ("k2tog2 yo3", "knit two together two times, yarn over three times"),
+        ("(k2:A k6 k2:A)x25", "two pine, six chalk, two pine, twenty five times"),
+        ("k2 p2:A", "knit two chalk, purl two pine"),
+        ("k2:A m1:A k2tog", "knit two pine, make one in pine, knit two together in chalk"),
+        (
+            "k34 hold46:left_sleeve co8 k68",
+            "knit thirty four, hold forty six for left sleeve, cast on eight, knit sixty eight",
+        ),
+        ("return46:left_sleeve pu8", "return forty six of left sleeve, pick up and knit eight"),
+        ("bo14", "bind off fourteen"),
+        ("k4 2/2_rc k4", "knit four, two over two right cross, knit four"),
+        ("k_tbl3 p1", "knit three through the back loop, purl one"),
+        (
+            "(k1 (p1 k1)x3 p2)x4",
+            "knit one, then purl one, knit one, three times, then purl two, all that four times",
+        ),
+        ("k1", "knit one"),
+        ("k10 turn", "knit ten, turn"),
+        ("mb2 k1", "make two bobbles, knit one"),
+    ],
+)
+def test_a_round_is_said_as_a_knitter_would_say_it(text: str, said: str) -> None:
+    """Short, in words, with the repeat set off and counted, and the yarn where there is more than one."""
+    assert _spoken(text) == said
+
+
+@given(ROUNDS)
+def test_what_is_said_has_no_figures_and_no_abbreviations(text: str) -> None:
+    """Every voice reads figures its own way and spells out "k2tog"; so there must be none."""
+    said = _spoken(text)
+
+    assert said
+    assert not re.search(r"\d|k2tog|\bssk\b|\byo\b", said)
+
+
+def test_a_change_of_yarn_is_said_where_it_happens() -> None:
+    """A round all in another colour must not sound like the round before."""
+    garment = final_increase()
+
+    assert spoken(garment.rounds[6], garment) == "in ember, knit all two hundred forty six"
+    assert [in_yarn(round_, garment) for round_ in garment.rounds[:3]] == ["", "", ""]
+
+
+def test_a_part_names_the_yarns_its_round_needs() -> None:
+    """In a round of two colours even a part in one colour says which."""
+    garment = final_increase()
+
+    assert said_items(phrase("k2"), garment.rounds[4], garment) == "two chalk"
+    assert said_items(phrase("k2"), garment.rounds[3], garment) == "knit two"
+
+
+def test_a_round_without_stitches_is_said_as_it_is_written() -> None:
+    """A note or a bare turn is still something to do."""
+    garment = plan(("body", ["turn"]))
+
+    assert spoken(garment.rounds[0], garment) == "turn"

@@ -1,0 +1,40 @@
+from __future__ import annotations
+
+from stepper.language.places import done_name, on_day, place_name, round_word, sentence_case
+from stepper.session.state import Place
+from tests.plans import final_increase, plan
+
+GARMENT = final_increase()
+
+
+def test_a_place_is_section_round_and_label() -> None:
+    """What she needs to find herself in the printed pattern, and no more."""
+    assert place_name(GARMENT.rounds[3]) == "Yoke, round 2 of 6, Final increase"
+    assert place_name(GARMENT.rounds[4]) == "Yoke, round 3 of 6, chart cairn round 1"
+
+
+def test_flat_work_has_rows_and_sides() -> None:
+    """Rows, and the wrong side is said because it is the one that surprises."""
+    back = plan(("back", [("co8", {"flat": True}), ("p8", {"flat": True, "side": "WS"})]))
+
+    assert place_name(back.rounds[1]) == "Back, row 2 of 2, wrong side"
+    assert [round_word(round_) for round_ in (back.rounds[0], GARMENT.rounds[0])] == ["row", "round"]
+
+
+def test_what_is_done_is_named_by_its_end() -> None:
+    """In the middle of a round the stitch, between rounds the round before, and all of it at the end."""
+    assert done_name(Place(index=3, stitch=84), GARMENT) == "Yoke, round 2 of 6, Final increase, stitch 84"
+    assert done_name(Place(index=3), GARMENT) == "Yoke, round 1 of 6"
+    assert done_name(Place(index=23), GARMENT) == "Body, round 15 of 15"
+    assert done_name(Place(), GARMENT) == "nothing yet"
+
+
+def test_a_day_is_said_where_there_is_one() -> None:
+    """A journal without a time says nothing about one."""
+    assert on_day("2025-03-03T20:15:00+01:00") == " on 3 March"
+    assert on_day("") == ""
+
+
+def test_a_sentence_begins_with_a_capital_and_keeps_the_rest() -> None:
+    """A label's own capitals are the printed pattern's."""
+    assert [sentence_case(text) for text in ("yoke MC", "")] == ["Yoke MC", ""]

@@ -1,0 +1,79 @@
+from __future__ import annotations
+
+from collections import defaultdict
+
+from stepper.language.understand import normal, phrases, understand
+from stepper.language.vocabulary import VOCABULARY, recommended
+from stepper.session import cues
+from tests.plans import final_increase
+
+EXAMPLES = {
+    "{number}": "twelve",
+    "{length}": "thirty centimetres",
+    "{weight}": "forty two grams",
+    "{yarn}": "pine",
+    "{place}": "body",
+    "{text}": "cuff too tight",
+}
+
+
+def _filled(phrase: str) -> str:
+    for slot, example in EXAMPLES.items():
+        phrase = phrase.replace(slot, example)
+    return phrase
+
+
+def test_every_cue_can_be_said() -> None:
+    """No cue without a wording, and each has more than one for the ear, since no recogniser likes them
+    all."""
+    spoken = defaultdict(list)
+    for wording in VOCABULARY:
+        spoken[wording.cue] += wording.spoken
+
+    assert set(spoken) == set(cues.CUES)
+    assert all(len(found) >= 2 for found in spoken.values())
+
+
+def test_every_wording_means_what_its_row_says() -> None:
+    """With its slots filled in, each wording of the table is understood as the cue of its row."""
+    for wording in VOCABULARY:
+        for phrase in (*wording.spoken, *wording.typed):
+            cue = understand(_filled(phrase), final_increase())
+            assert type(cue) is wording.cue, phrase
+            for name, value in wording.fixed.items():
+                assert getattr(cue, name) == value, phrase
+
+
+def test_spoken_wordings_have_several_words() -> None:
+    """A single word is heard in every film; source: the recogniser measurements in the project's design
+    notes."""
+    for wording in VOCABULARY:
+        for phrase in wording.spoken:
+            assert len(phrase.split()) >= 2, phrase
+
+
+def test_no_spoken_wording_is_the_beginning_of_another_cue() -> None:
+    """A recogniser that stops listening too early must not act on another cue."""
+    spoken = [
+        (normal(phrase).split(), wording)
+        for wording in VOCABULARY
+        for phrase in wording.spoken
+        if "{" not in phrase
+    ]
+    for one, first in spoken:
+        for other, second in spoken:
+            if (first.cue, first.fixed) != (second.cue, second.fixed):
+                assert other[: len(one)] != one, (one, other)
+
+
+def test_no_wording_is_there_twice() -> None:
+    """Two rows with the same wording would make the order of the table decide."""
+    known = [normal(phrase) for phrase in phrases()]
+
+    assert len(known) == len(set(known))
+
+
+def test_a_wording_is_recommended_for_every_cue() -> None:
+    """The help names the first of each row: by round, by repeat and by colour are three."""
+    assert all(recommended(cue) for cue in cues.CUES)
+    assert recommended(cues.Stride) == ("by round", "by repeat", "by colour")

@@ -1,0 +1,42 @@
+"""Cues of every kind, sensible and not, for the property tests."""
+
+from __future__ import annotations
+
+from hypothesis import strategies as st
+
+from stepper.session import cues
+from stepper.session.cues import Cue
+from stepper.session.steps import By
+from tests.playbook import AT
+
+_NOW = st.just(AT)
+_COUNTS = st.integers(-1, 400)
+
+CUES: st.SearchStrategy[Cue] = st.one_of(
+    st.builds(cues.Next, at=_NOW),
+    st.builds(cues.Next, at=_NOW),
+    st.builds(cues.Back, at=_NOW),
+    st.builds(cues.Again, at=_NOW),
+    st.builds(cues.Where, at=_NOW),
+    st.builds(cues.Spacing, at=_NOW),
+    st.builds(cues.HowMany, at=_NOW),
+    st.builds(cues.Count, at=_NOW, stitches=_COUNTS),
+    st.builds(cues.AtStitch, at=_NOW, stitch=_COUNTS),
+    st.builds(cues.AtMarker, at=_NOW),
+    st.builds(cues.Stride, at=_NOW, by=st.sampled_from(By)),
+    st.builds(cues.HowFar, at=_NOW),
+    st.builds(cues.Length, at=_NOW, length_mm=st.floats(-10, 400)),
+    st.builds(cues.Weight, at=_NOW, yarn=st.sampled_from(["pine", "A", "coal"]), grams=st.floats(-1, 90)),
+    st.builds(cues.Note, at=_NOW, text=st.text(max_size=9)),
+    st.builds(
+        cues.GoTo,
+        at=_NOW,
+        round_number=st.none() | st.integers(-1, 20),
+        place=st.sampled_from(["", "yoke", "Body", "final increase", "attic"]),
+    ),
+    st.builds(cues.Undo, at=_NOW),
+    st.builds(cues.Undo, at=_NOW),
+    st.builds(cues.Redo, at=_NOW),
+    st.builds(cues.Help, at=_NOW),
+)
+"""Any cue that leaves the sitting open and the ears too."""

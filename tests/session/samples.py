@@ -1,0 +1,75 @@
+"""Events of every kind, for the tests of folding and of the codec."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from hypothesis import strategies as st
+
+from stepper.plan.carry import Change
+from stepper.plan.lengthen import Correction
+from stepper.session import events
+from stepper.session.events import Event
+from stepper.session.state import Place
+from stepper.session.steps import By
+
+COUNTS = st.integers(0, 9999)
+PLACES = st.builds(Place, index=st.integers(0, 900), stitch=COUNTS)
+TIMES = st.sampled_from(["2025-03-03T20:15:00+01:00", "2025-12-31T23:59:59-05:00"])
+POSITIVE = st.floats(0.1, 5000, allow_nan=False)
+CORRECTIONS = st.builds(Correction, stretch=st.integers(0, 9), rounds=COUNTS, rounds_per_10cm=POSITIVE)
+CHANGES = st.builds(
+    Change,
+    kind=st.sampled_from(["changed", "added", "removed"]),
+    section=st.text(),
+    first=COUNTS,
+    last=COUNTS,
+    label=st.none() | st.text(),
+    rounds_before=COUNTS,
+    rounds_after=COUNTS,
+    count_before=COUNTS,
+    count_after=COUNTS,
+    knitted=st.booleans(),
+)
+
+FIELDS: dict[str, st.SearchStrategy[Any]] = {
+    "at": TIMES,
+    "fingerprint": st.text(),
+    "old_fingerprint": st.text(),
+    "new_fingerprint": st.text(),
+    "origin": PLACES,
+    "place": PLACES,
+    "corrections": st.lists(CORRECTIONS, max_size=3).map(tuple),
+    "changes": st.lists(CHANGES, max_size=3).map(tuple),
+    "have": COUNTS,
+    "want": COUNTS,
+    "found": st.booleans(),
+    "comparable": st.booleans(),
+    "stitches": COUNTS,
+    "by": st.sampled_from(By),
+    "expected": COUNTS,
+    "expected_end": COUNTS,
+    "length_mm": POSITIVE,
+    "section": st.text(),
+    "rounds_worked": COUNTS,
+    "rounds_before": COUNTS,
+    "rounds_left": COUNTS,
+    "target_mm": POSITIVE,
+    "planned_per_10cm": POSITIVE,
+    "correction": st.none() | CORRECTIONS,
+    "yarn": st.text(),
+    "grams": POSITIVE,
+    "text": st.text(),
+    "seq": st.integers(1, 70),
+}
+"""A strategy for each field of any event, by its name."""
+
+
+def of_kind(kind: type[Event]) -> st.SearchStrategy[Event]:
+    """Give events of one kind with all their fields filled in."""
+    names = kind.__dataclass_fields__
+    return st.builds(kind, **{name: FIELDS[name] for name in names})
+
+
+EVENTS: st.SearchStrategy[Event] = st.one_of(*map(of_kind, events.EVENTS))
+"""Any event."""

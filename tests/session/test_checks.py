@@ -1,0 +1,193 @@
+from __future__ import annotations
+
+from stepper.plan.lengthen import Correction
+from stepper.session.checks import stretch_to_measure
+from stepper.session.machine import Session
+from stepper.session.state import Knitting, Place, State
+from tests.plans import final_increase, plan, with_stretch
+from tests.playbook import after, check, opened
+
+
+def _at(index: int, stitch: int = 0) -> Session:
+    return Session(final_increase(), State(seq=1, knitting=Knitting(place=Place(index=index, stitch=stitch))))
+
+
+def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
+    """In a shaped round either may be meant; a wrong count is told plainly and nothing is lost."""
+    session = _at(3, stitch=102)
+
+    check(
+        session,
+        """
+        > count is two hundred thirty four
+        234, as it should be.
+        > count is two hundred forty six
+        246, as it should be at the end.
+        > i count 248
+        248: that is 14 more than the 234 expected. At the end it should be 246.
+        > i have 233 stitches
+        233: that is 1 fewer than the 234 expected. At the end it should be 246.
+        """,
+    )
+    assert session.state.place == Place(index=3, stitch=102)
+
+
+def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
+    """Where nothing is shaped the end of the round need not be mentioned."""
+    check(
+        _at(8),
+        "> count is 156\n156, as it should be.\n> count is 158\n158: that is 2 more than the 156 expected.",
+    )
+
+
+def test_after_the_last_round_nothing_is_on_the_needles() -> None:
+    """A count when all is bound off is compared with none."""
+    check(_at(23), "> count is zero\n0, as it should be.")
+
+
+def test_a_measurement_is_asked_for_when_three_rounds_are_left() -> None:
+    """Near enough to the target to know, early enough to change course."""
+    check(
+        _at(14),
+        """
+        > next step
+        Measure now: 10 cm to reach.
+        Round 8: knit all one hundred fifty six.
+        """,
+    )
+
+
+def test_a_measurement_corrects_the_rounds_left() -> None:
+    """Seven rounds are 7.7 cm long: 9.1 rounds to 10 cm, so nine in all, two left. By the rule of three."""
+    session = _at(15)
+
+    check(
+        session,
+        """
+        > measures seven point seven centimetres
+        7.7 cm: 9.1 rounds to 10 cm. 2 rounds left, 1 fewer than planned.
+        > next step
+        Round 9: knit all one hundred fifty six.
+        > next step
+        Round 10: knit two, purl two, thirty nine times.
+        """,
+    )
+    assert session.plan.rounds[-1].of == 14
+    assert session.state.knitting.corrections[0] == Correction(stretch=0, rounds=9, rounds_per_10cm=700 / 77)
+
+
+def test_a_piece_long_enough_ends_there() -> None:
+    """Not one round more than needed; what comes next is said at once."""
+    check(
+        _at(15),
+        """
+        > measures 10.4 cm
+        10.4 cm: 6.7 rounds to 10 cm. Long enough, this part ends here.
+        Body, round 8 of 12: knit two, purl two, thirty nine times.
+        """,
+    )
+
+
+def test_a_piece_long_enough_in_the_middle_of_a_round_ends_after_it() -> None:
+    """A round begun is a round finished."""
+    check(
+        _at(15, stitch=20),
+        """
+        > measures 10.4 cm
+        10.4 cm: 6.7 rounds to 10 cm. Long enough, finish this round, then this part is done.
+        > next step
+        Round 9: knit two, purl two, thirty nine times.
+        """,
+    )
+
+
+def test_a_piece_found_short_at_its_end_goes_on() -> None:
+    """She measures when all the rounds are done, and it is too short: more rounds, not a refusal."""
+    check(
+        _at(18),
+        """
+        > measures eight centimetres
+        8 cm: 12.5 rounds to 10 cm. 3 rounds left, 3 more than planned.
+        Body, round 11 of 18: knit all one hundred fifty six.
+        """,
+    )
+
+
+def test_a_measurement_far_from_the_gauge_is_doubted_aloud() -> None:
+    """A number misheard must be noticed at once; it is one cue to take it back."""
+    check(
+        _at(15),
+        """
+        > measures seventy centimetres
+        70 cm: 1 rounds to 10 cm. That is far from 10 rounds to 10 cm; if it is wrong, say undo that.
+            Long enough, this part ends here.
+        Body, round 8 of 12: knit two, purl two, thirty nine times.
+        > undo that
+        Taken back: the measurement.
+        Body, round 8 of 15: knit all one hundred fifty six.
+        """,
+    )
+
+
+def test_a_length_where_nothing_is_worked_to_one_is_kept() -> None:
+    """Any measurement is worth keeping, also at the very beginning of a stretch."""
+    kept = "Nothing here is worked to a length."
+    check(_at(3), f"> measures 12 in\n30.5 cm, kept. {kept}")
+    check(_at(3), "> measures zero cm\nA length is more than nothing.")
+    check(_at(8), f"> measures 2 cm\n2 cm, kept. {kept}")
+
+
+def test_a_measurement_belongs_to_the_stretch_it_was_taken_in() -> None:
+    """At the first round of a rib, the tape lies on the body; one round later it lies on the rib."""
+    garment = with_stretch(final_increase(), last=12)
+    rib = garment.stretches[0].__class__(first=13, last=17, origin=13, target_mm=50.0, rounds_per_10cm=10.0)
+    both = garment.__class__(title="x", rounds=garment.rounds, stretches=(*garment.stretches, rib))
+
+    assert [stretch_to_measure(both, Place(index=at)) for at in (8, 9, 13, 14, 18, 19)] == [
+        None,
+        0,
+        0,
+        1,
+        1,
+        None,
+    ]
+
+
+def test_yarns_are_called_by_name_or_key() -> None:
+    """She says pine, the chart says A; an unknown name is answered with those there are."""
+    check(
+        _at(8),
+        """
+        > pine weighs forty two and a half grams
+        42.5 g of pine left, kept.
+        > weigh a 40
+        40 g of pine left, kept.
+        > coal weighs 4 grams
+        No yarn here is called coal; say chalk or pine or ember.
+        """,
+    )
+
+
+def test_a_note_is_kept_as_it_was_written() -> None:
+    """A note is for her own eyes: case and signs stay."""
+    check(
+        _at(8),
+        "> make a note Cuff K2, tight!\nNoted: Cuff K2, tight!\n> make a note\nA note needs some words.",
+    )
+
+
+def test_measurements_in_inches_are_said_in_inches() -> None:
+    """A pattern in inches is told in inches: 7 rounds over 2.8 in are 10 rounds to 4 in."""
+    inches = final_increase().__class__(
+        title="x", rounds=final_increase().rounds, stretches=final_increase().stretches, units="in"
+    )
+    session = Session(inches, State(seq=1, knitting=Knitting(place=Place(index=15))))
+
+    check(session, "> measures two point eight\n2.8 in: 10 rounds to 4 in. 3 rounds left, as planned.")
+
+
+def test_a_bare_garment_measures_too() -> None:
+    """A plan without a round to its name keeps what it is told."""
+    bare = plan()
+
+    assert after(opened(bare), "measures 3 cm").state.undo[-1].kind == "Measured"

@@ -1,0 +1,214 @@
+from __future__ import annotations
+
+import inspect
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.plan.carry import Change
+from stepper.plan.lengthen import Correction
+from stepper.session import events
+from stepper.session.codec import (
+    KINDS,
+    VERSIONS,
+    CodecError,
+    decode_event,
+    decode_state,
+    encode_event,
+    encode_state,
+    kind_of,
+)
+from stepper.session.events import Event
+from stepper.session.evolve import evolve_all
+from stepper.session.state import Place, State
+from stepper.session.steps import By
+from tests.session.samples import EVENTS, of_kind
+
+AT = "2025-03-03T20:15:00+01:00"
+
+FROZEN: tuple[tuple[str, int, str, Event], ...] = (
+    (
+        "opened",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","fingerprint":"ab12"}',
+        events.Opened(at=AT, fingerprint="ab12"),
+    ),
+    (
+        "plan-changed",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","new_fingerprint":"b","origin":{"index":4},'
+        '"place":{"index":5,"stitch":7},"corrections":[{"stretch":0,"rounds":9,"rounds_per_10cm":33.5}],'
+        '"changes":[{"kind":"added","section":"yoke","first":2,"last":3,"label":null,"rounds_before":0,'
+        '"rounds_after":2,"count_before":20,"count_after":20,"knitted":true}],"have":20,"want":21,"found":false}',
+        events.PlanChanged(
+            at=AT,
+            old_fingerprint="a",
+            new_fingerprint="b",
+            origin=Place(index=4),
+            place=Place(index=5, stitch=7),
+            corrections=(Correction(stretch=0, rounds=9, rounds_per_10cm=33.5),),
+            changes=(
+                Change(
+                    kind="added",
+                    section="yoke",
+                    first=2,
+                    last=3,
+                    label=None,
+                    rounds_before=0,
+                    rounds_after=2,
+                    count_before=20,
+                    count_after=20,
+                    knitted=True,
+                ),
+            ),
+            have=20,
+            want=21,
+            found=False,
+        ),
+    ),
+    (
+        "advanced",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18}',
+        events.Advanced(at=AT, origin=Place(index=4, stitch=2), place=Place(index=5), stitches=18),
+    ),
+    (
+        "returned",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":3,"stitch":12}}',
+        events.Returned(at=AT, origin=Place(index=4), place=Place(index=3, stitch=12)),
+    ),
+    (
+        "placed",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":4,"stitch":84}}',
+        events.Placed(at=AT, origin=Place(index=4), place=Place(index=4, stitch=84)),
+    ),
+    (
+        "jumped",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{}}',
+        events.Jumped(at=AT, origin=Place(index=4), place=Place()),
+    ),
+    (
+        "stride-set",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","by":"repeat"}',
+        events.StrideSet(at=AT, by=By.REPEAT),
+    ),
+    (
+        "counted",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246}',
+        events.Counted(at=AT, place=Place(index=4), stitches=245, expected=246, expected_end=246),
+    ),
+    (
+        "measured",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":60},"length_mm":190.5,"section":"body",'
+        '"rounds_worked":50,"rounds_before":96,"rounds_left":34,"target_mm":320,"planned_per_10cm":30,'
+        '"correction":{"stretch":1,"rounds":84,"rounds_per_10cm":26.2}}',
+        events.Measured(
+            at=AT,
+            place=Place(index=60),
+            length_mm=190.5,
+            section="body",
+            rounds_worked=50,
+            rounds_before=96,
+            rounds_left=34,
+            target_mm=320.0,
+            planned_per_10cm=30.0,
+            correction=Correction(stretch=1, rounds=84, rounds_per_10cm=26.2),
+        ),
+    ),
+    (
+        "weighed",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"yarn":"A","grams":42.5}',
+        events.Weighed(at=AT, place=Place(index=4), yarn="A", grams=42.5),
+    ),
+    (
+        "noted",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"text":"tight \\u2014 cuff"}',
+        events.Noted(at=AT, place=Place(index=4), text="tight — cuff"),
+    ),
+    ("undone", 1, '{"at":"2025-03-03T20:15:00+01:00","seq":17}', events.Undone(at=AT, seq=17)),
+    ("fell-asleep", 1, '{"at":"2025-03-03T20:15:00+01:00"}', events.FellAsleep(at=AT)),
+    ("woke-up", 1, '{"at":"2025-03-03T20:15:00+01:00"}', events.WokeUp(at=AT)),
+    (
+        "closed",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4,"stitch":2}}',
+        events.Closed(at=AT, place=Place(index=4, stitch=2)),
+    ),
+)
+"""One entry of every kind and version ever written. Only ever added to: journals on disk hold these."""
+
+
+@pytest.mark.parametrize(("kind", "version", "body", "event"), FROZEN, ids=[f[0] for f in FROZEN])
+def test_what_was_ever_written_is_still_read(kind: str, version: int, body: str, event: Event) -> None:
+    """A journal of years ago is still this garment's history."""
+    assert decode_event(kind, version, body) == event
+
+
+def test_every_kind_and_version_has_its_frozen_sample() -> None:
+    """A new kind, or a new version of one, comes with a sample that is kept for ever."""
+    assert {(kind, version) for kind, version, _, _ in FROZEN} >= set(VERSIONS.items())
+
+
+def test_every_event_class_is_known_to_the_codec() -> None:
+    """An event that cannot be written would be lost at the first crash."""
+    defined = {
+        each
+        for _, each in inspect.getmembers(events, inspect.isclass)
+        if issubclass(each, Event) and each is not Event
+    }
+
+    assert defined == set(events.EVENTS) == set(KINDS.values())
+
+
+@pytest.mark.parametrize("kind", events.EVENTS, ids=kind_of)
+def test_every_event_comes_back_as_it_was(kind: type[Event]) -> None:
+    """Written and read again, an event is the same, field by field."""
+
+    @given(of_kind(kind))
+    def check(event: Event) -> None:
+        assert decode_event(*encode_event(event)) == event
+
+    check()
+
+
+@given(st.lists(EVENTS, max_size=40))
+def test_every_state_comes_back_as_it_was(found: list[Event]) -> None:
+    """A snapshot that is not the state would be worse than none."""
+    state = evolve_all(State(), found)
+
+    assert decode_state(encode_state(state)) == state
+
+
+@pytest.mark.parametrize(
+    ("kind", "version", "body"),
+    [
+        ("knotted", 1, "{}"),
+        ("advanced", 99, "{}"),
+        ("advanced", 1, "{}"),
+        ("advanced", 1, "not json"),
+        ("undone", 1, '{"at":"x","seq":"17"}'),
+        ("undone", 1, '{"at":"x","seq":true}'),
+        ("undone", 1, '{"at":"x","seq":17,"more":1}'),
+        ("stride-set", 1, '{"at":"x","by":"row"}'),
+        ("placed", 1, '{"at":"x","origin":[],"place":{}}'),
+    ],
+)
+def test_what_cannot_be_read_is_said_and_not_guessed(kind: str, version: int, body: str) -> None:
+    """A damaged entry, or one from a newer program, stops with a sentence instead of another history."""
+    with pytest.raises(CodecError, match="journal"):
+        decode_event(kind, version, body)
+
+
+@pytest.mark.parametrize("body", ["", "[]", '{"seq":"x"}', '{"unheard":1}', '{"knitting":{"by":"row"}}'])
+def test_a_snapshot_that_cannot_be_read_is_left(body: str) -> None:
+    """A snapshot is only a cache; a bad one costs time and nothing else."""
+    assert decode_state(body) is None

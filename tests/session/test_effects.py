@@ -1,0 +1,18 @@
+from __future__ import annotations
+
+import inspect
+
+from stepper.language.telling import _LINES
+from stepper.session import effects
+from stepper.session.effects import Effect
+
+
+def test_every_effect_has_words() -> None:
+    """An effect that nobody puts into words would be silence."""
+    defined = {
+        each
+        for _, each in inspect.getmembers(effects, inspect.isclass)
+        if issubclass(each, Effect) and each is not Effect
+    }
+
+    assert set(_LINES) == defined

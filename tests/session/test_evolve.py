@@ -1,0 +1,145 @@
+from __future__ import annotations
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.plan.lengthen import Correction
+from stepper.session.events import (
+    Advanced,
+    Closed,
+    Counted,
+    Event,
+    FellAsleep,
+    Measured,
+    Noted,
+    Opened,
+    PlanChanged,
+    StrideSet,
+    Undone,
+    WokeUp,
+)
+from stepper.session.evolve import evolve, evolve_all
+from stepper.session.state import UNDO_DEPTH, Place, State, Verified
+from stepper.session.steps import By
+from tests.playbook import AT
+from tests.session.samples import EVENTS
+
+
+def _step(index: int) -> Event:
+    return Advanced(at=AT, origin=Place(index=index), place=Place(index=index + 1), stitches=20)
+
+
+@given(st.lists(EVENTS, max_size=60))
+def test_any_events_in_any_order_can_be_folded(events: list[Event]) -> None:
+    """Replay must go on whatever the journal holds, with a number for each event and a bounded undo."""
+    state = evolve_all(State(), events)
+
+    assert state.seq == len(events)
+    assert len(state.undo) <= UNDO_DEPTH
+    assert len(state.redo) <= UNDO_DEPTH
+
+
+def test_undo_gives_back_exactly_what_was() -> None:
+    """Not an opposite worked out but the former knitting, whole."""
+    before = evolve_all(State(), [_step(0), StrideSet(at=AT, by=By.COLOUR)])
+    after = evolve_all(before, [_step(1), Undone(at=AT, seq=3)])
+
+    assert after.knitting == before.knitting
+    assert after.undo == before.undo
+
+
+def test_redo_is_an_undo_of_the_undo_to_any_depth() -> None:
+    """Back and forth over the same step ends where it should each time, and each is an event of its own."""
+    state = evolve_all(State(), [_step(0)])
+    for seq in range(1, 8):
+        state = evolve(state, Undone(at=AT, seq=seq))
+        assert state.place.index == (0 if seq % 2 else 1)
+
+
+def test_a_new_step_puts_what_was_taken_back_out_of_reach() -> None:
+    """After going another way there is nothing to do again."""
+    state = evolve_all(State(), [_step(0), Undone(at=AT, seq=1), _step(0)])
+
+    assert state.redo == ()
+
+
+def test_an_undo_that_names_the_wrong_event_changes_nothing() -> None:
+    """Only the last thing can be taken back; a journal that says otherwise is folded without harm."""
+    state = evolve_all(State(), [_step(0), _step(1)])
+
+    assert evolve(state, Undone(at=AT, seq=1)).knitting == state.knitting
+
+
+def test_only_the_last_hundred_can_be_taken_back() -> None:
+    """A bound on undo keeps a snapshot small, so that taking up a long garment stays fast."""
+    state = evolve_all(State(), [_step(at) for at in range(UNDO_DEPTH + 30)])
+
+    assert [memento.seq for memento in state.undo] == list(range(31, UNDO_DEPTH + 31))
+
+
+def test_a_right_count_is_remembered_and_a_wrong_one_is_not() -> None:
+    """The last place known to be right is where a search for a fault begins."""
+    right = Counted(at=AT, place=Place(index=3), stitches=20, expected=20, expected_end=24)
+    wrong = Counted(at=AT, place=Place(index=4), stitches=19, expected=20, expected_end=24)
+
+    assert evolve_all(State(), [right, wrong]).knitting.verified == Verified(
+        place=Place(index=3), stitches=20
+    )
+
+
+def test_a_second_measurement_takes_the_place_of_the_first() -> None:
+    """One stretch has one length, the one measured last."""
+
+    def measured(stretch: int, rounds: int) -> Event:
+        correction = Correction(stretch=stretch, rounds=rounds, rounds_per_10cm=30.0)
+        return Measured(at=AT, place=Place(), length_mm=100.0, section="body", correction=correction)
+
+    state = evolve_all(State(), [measured(1, 9), measured(0, 5), measured(1, 11)])
+
+    assert [(c.stretch, c.rounds) for c in state.knitting.corrections] == [(0, 5), (1, 11)]
+
+
+def test_notes_move_nothing_but_can_be_taken_back() -> None:
+    """A note is the last thing when it is the last thing."""
+    state = evolve_all(State(), [_step(0), Noted(at=AT, place=Place(index=1), text="tight")])
+
+    assert state.place.index == 1
+    assert evolve(state, Undone(at=AT, seq=2)).place.index == 1
+
+
+def test_a_new_sitting_is_awake_and_open() -> None:
+    """Ears closed last night are open tonight."""
+    state = evolve_all(State(), [FellAsleep(at=AT), Closed(at=AT, place=Place())])
+    assert (state.asleep, state.closed) == (True, True)
+
+    again = evolve(state, Opened(at=AT, fingerprint="f"))
+
+    assert (again.asleep, again.closed, again.fingerprint) == (False, False, "f")
+    assert not evolve(evolve(again, FellAsleep(at=AT)), WokeUp(at=AT)).asleep
+
+
+def test_a_changed_plan_ends_what_can_be_taken_back() -> None:
+    """A place in the old plan means nothing in the new one, so undo must not lead there."""
+    changed = PlanChanged(
+        at=AT,
+        old_fingerprint="a",
+        new_fingerprint="b",
+        origin=Place(index=2),
+        place=Place(index=4, stitch=3),
+        corrections=(),
+        changes=(),
+        have=20,
+        want=20,
+    )
+
+    state = evolve_all(State(), [_step(0), _step(1), changed])
+
+    assert (state.place, state.undo, state.redo) == (Place(index=4, stitch=3), (), ())
+    assert state.fingerprint == "b"
+
+
+def test_the_last_cue_is_the_knitters_and_not_the_opening() -> None:
+    """Opening the program is not knitting."""
+    state = evolve_all(State(), [_step(0), Opened(at="2026-01-01T00:00:00+00:00", fingerprint="f")])
+
+    assert state.last_cue_at == AT

@@ -1,0 +1,203 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.session.cues import Back, Next
+from stepper.session.machine import Session
+from stepper.session.state import Knitting, Place, State
+from stepper.session.steps import By
+from tests.plans import final_increase, plan
+from tests.playbook import AT, after, check, opened
+
+
+def _at(index: int, stitch: int = 0, by: By = By.ROUND) -> Session:
+    return Session(
+        final_increase(), State(seq=1, knitting=Knitting(place=Place(index=index, stitch=stitch), by=by))
+    )
+
+
+def test_next_leads_through_the_steps_and_on_to_the_next_round() -> None:
+    """A long round is followed part by part, and the round after it begins at its beginning."""
+    check(
+        _at(3),
+        """
+        > next step
+        At stitch 102: knit ten, make one; then knit eleven, make one, three times.
+        > next step
+        At stitch 149: knit ten, make one; then knit eleven, make one, three times.
+        > next step
+        At stitch 196: knit ten, make one, knit ten, make one.
+        > next step
+        At stitch 218: knit ten, make one, knit ten, make one.
+        > next step
+        At stitch 240: knit six.
+        > next step
+        Count now: 246 expected, after the increases.
+        Round 3, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
+        """,
+    )
+
+
+def test_back_from_the_middle_of_a_step_goes_to_its_beginning_first() -> None:
+    """The step before where she is, is the beginning of the one she is in; then the one before that."""
+    check(
+        _at(3, stitch=120),
+        """
+        > go back
+        Yoke, round 2 of 6, Final increase, at stitch 102: knit ten, make one;
+            then knit eleven, make one, three times.
+        > go back
+        Yoke, round 2 of 6, Final increase: knit five, make one; then knit eleven, make one, eight times.
+        > go back
+        Yoke, round 1 of 6: knit all two hundred twenty five.
+        """,
+    )
+
+
+def test_back_from_the_end_of_the_garment_works() -> None:
+    """The last round is never out of reach."""
+    session = after(_at(len(final_increase().rounds)), "go back")
+
+    assert session.state.place == Place(index=22)
+
+
+def test_there_is_nothing_before_the_beginning() -> None:
+    """Refused with a sentence, and nothing changes."""
+    check(opened(final_increase()), "> go back\nThis is the very beginning.")
+
+
+@given(st.integers(0, 22), st.sampled_from(By), st.data())
+def test_back_undoes_next_as_far_as_the_beginning_of_the_step(
+    index: int, by: By, data: st.DataObject
+) -> None:
+    """After one step forth and one back she is at the beginning of the step she was in."""
+    stitch = data.draw(st.integers(0, final_increase().rounds[index].progress - 1))
+    session = _at(index, stitch, by)
+
+    session.adopt(session.consider(Next(at=AT)))
+    session.adopt(session.consider(Back(at=AT)))
+
+    assert session.state.place.index == index
+    assert session.state.place.stitch <= stitch
+
+
+@pytest.mark.parametrize("by", By)
+def test_next_alone_knits_the_whole_garment(by: By) -> None:
+    """Next and nothing else leads from the cast-on to the end, and every stitch is worked once."""
+    session = _at(0, by=by)
+    worked = 0
+    for _ in range(3000):
+        if session.state.place.index == len(session.plan.rounds):
+            break
+        considered = session.consider(Next(at=AT))
+        worked += considered.events[0].stitches  # type: ignore[attr-defined] # an Advanced
+        session.adopt(considered)
+
+    assert session.state.place == Place(index=23)
+    assert worked == sum(round_.progress for round_ in session.plan.rounds)
+
+
+def test_a_stitch_sets_the_place_and_the_last_one_finishes_the_round() -> None:
+    """Stitch 246 of 246 is the end of the round, with all that is due there; stitch 247 is a slip."""
+    check(
+        _at(3),
+        """
+        > stitch eighty four
+        At stitch 84: knit five, make one, knit eleven, make one.
+        > stitch two hundred forty seven
+        This round has 246 stitches.
+        > stitch 246
+        Count now: 246 expected, after the increases.
+        Round 3, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
+        """,
+    )
+
+
+def test_the_marker_is_the_next_one_ahead() -> None:
+    """At the marker twice is two markers on; without one ahead it says so."""
+    session = opened(plan(("body", ["co20", "k5 pm k10 pm k5"])))
+
+    check(
+        session,
+        """
+        > next step
+        Round 2: knit five, place marker, knit ten, place marker.
+        > at the marker
+        At stitch 5: place marker, knit ten, place marker.
+        > at the marker
+        At stitch 15: knit five.
+        > at the marker
+        No marker lies ahead in this round.
+        """,
+    )
+
+
+def test_rounds_sections_and_labels_can_be_gone_to() -> None:
+    """By number in the section in hand, by name anywhere, and both together, in any case."""
+    check(
+        _at(0),
+        """
+        > go to the Final Increase
+        Yoke, round 2 of 6, Final increase: knit five, make one;
+            then knit eleven, make one, eight times.
+        > go to round 5
+        Yoke, round 5 of 6, chart cairn round 3: in ember, knit all two hundred forty six.
+        > go to body
+        Body, round 1 of 15: knit all one hundred fifty six.
+        > go to yoke round one
+        Yoke, round 1 of 6: knit all two hundred twenty five.
+        > go to round fifteen of body
+        Body, round 15 of 15: bind off one hundred fifty six.
+        > go to round 16
+        Body has 15 rounds.
+        > go to the attic
+        Nothing here is called "attic".
+        """,
+    )
+
+
+def test_changing_the_stride_leaves_the_place() -> None:
+    """In the middle of a round she may want smaller steps, and goes on from the very stitch."""
+    check(
+        _at(4, stitch=9),
+        """
+        > by colour
+        By colour.
+        At stitch 9: one ember.
+        > by colour
+        It is by colour already.
+        > next step
+        At stitch 10: four chalk.
+        """,
+    )
+
+
+def test_a_row_is_called_a_row() -> None:
+    """Flat knitting has rows, with a wrong side."""
+    flat = plan(("back", [("co8", {"flat": True}), ("p8", {"flat": True, "side": "WS"})]))
+
+    check(
+        opened(flat),
+        """
+        > next step
+        Row 2, wrong side: purl all eight.
+        > stitch 9
+        This row has 8 stitches.
+        > at the marker
+        No marker lies ahead in this row.
+        """,
+    )
+
+
+def test_an_empty_file_is_refused_politely() -> None:
+    """A file without a round has nowhere to go."""
+    empty = replace(final_increase(), rounds=(), stretches=())
+
+    check(
+        opened(empty),
+        "> go to round 1\nThere is nothing to knit in this file.\n> go back\nThis is the very beginning.",
+    )

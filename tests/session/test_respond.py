@@ -1,0 +1,112 @@
+from __future__ import annotations
+
+from stepper.session import cues, events
+from stepper.session.control import ask
+from stepper.session.effects import AskLength, Lead, TellFinished, TellStep
+from stepper.session.machine import Session
+from stepper.session.respond import _ANSWERS, _TOLD, step_at
+from stepper.session.rules import RULES, Mode
+from stepper.session.state import Knitting, Place, State
+from tests.plans import final_increase, with_stretch
+from tests.playbook import AT, check, opened, tell
+
+GARMENT = final_increase()
+
+
+def _at(index: int, stitch: int = 0) -> State:
+    return State(seq=5, knitting=Knitting(place=Place(index=index, stitch=stitch)), last_cue_at=AT)
+
+
+def test_every_event_and_every_question_is_answered() -> None:
+    """A kind of event or question without an answer would leave the knitter in silence."""
+    asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
+
+    assert set(_TOLD) == set(events.EVENTS)
+    assert set(_ANSWERS) == asking | {cues.Help}
+
+
+def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:
+    """What was last done, then what comes first now."""
+    assert tell(Session(GARMENT), Session(GARMENT).consider_opening(AT, "f")) == [
+        "Starting: 23 rounds in all. Say next step when a step is done.",
+        "Neckband, round 1 of 2: cast on two hundred twenty five.",
+    ]
+    session = Session(GARMENT, _at(3, 102))
+    assert tell(session, session.consider_opening("2025-03-04T20:00:00+01:00", "f")) == [
+        "Last done on 3 March: Yoke, round 2 of 6, Final increase, stitch 102.",
+        "Yoke, round 2 of 6, Final increase, at stitch 102: knit ten, make one; "
+        "then knit eleven, make one, three times.",
+    ]
+    fresh = Session(GARMENT, State(seq=2))
+    assert tell(fresh, fresh.consider_opening(AT, "f"))[0] == "Nothing is knitted yet."
+
+
+def test_a_step_is_said_from_the_place_in_it() -> None:
+    """What is already worked of a step is not said again as still to do."""
+    effect = step_at(GARMENT, _at(8, 100), Lead.PART)
+
+    assert isinstance(effect, TellStep)
+    assert (effect.part.start, effect.part.end) == (100, 156)
+    assert isinstance(step_at(GARMENT, _at(23), Lead.FULL), TellFinished)
+
+
+def test_again_is_slower_and_changes_nothing() -> None:
+    """The same step, a little slower."""
+    session = Session(GARMENT, _at(7))
+    considered = session.consider(cues.Again(at=AT))
+
+    assert [effect.slower for effect in considered.effects if isinstance(effect, TellStep)] == [True]
+    assert considered.state == session.state
+    check(
+        session,
+        """
+        > say that again
+        Round 6, Divide: in chalk, knit forty three, hold fifty four for left sleeve,
+            cast on nine, knit eighty one.
+        """,
+    )
+
+
+def test_questions_are_answered_in_one_line_each() -> None:
+    """Where, how many, how far and how spaced, from the middle of a shaped round."""
+    check(
+        Session(GARMENT, _at(3, 10)),
+        """
+        > where am i
+        Yoke, round 2 of 6, Final increase, at stitch 10 of 246. 226 stitches on the needles.
+        > how many stitches
+        226 stitches now, 246 at the end.
+        > how far to go
+        5 rounds left in yoke, 20 altogether, 3578 stitches.
+        > where are the increases
+        21 increases: 15 gaps of 11 and 6 of 10; 1 done, next in 7 stitches.
+        > go to body
+        Body, round 1 of 15: knit all one hundred fifty six.
+        > where are the increases
+        No increases or decreases in this round, and none follow.
+        > go to yoke
+        Yoke, round 1 of 6: knit all two hundred twenty five.
+        > where are the decreases
+        No increases or decreases in this round; the next are 1 round on: Yoke, round 2 of 6, Final increase.
+        """,
+    )
+
+
+def test_a_stretch_too_short_to_measure_is_not_asked_about() -> None:
+    """Three rounds of rib cannot be measured before they are begun."""
+    short = with_stretch(GARMENT, last=10)
+    session = Session(short, _at(7))
+
+    effects = session.consider(cues.Next(at=AT)).effects
+
+    assert not any(isinstance(effect, AskLength) for effect in effects)
+
+
+def test_help_offers_what_makes_sense() -> None:
+    """It names wordings that are understood, with examples from this garment."""
+    session = opened(GARMENT)
+    lines = tell(session, session.consider(cues.Help(at=AT)))
+
+    assert lines[0].startswith("You can say: next step; go back; say again; where am I;")
+    assert "start listening" not in lines[0]
+    assert "chalk weighs 42 grams" in lines[0]

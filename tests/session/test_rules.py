@@ -1,0 +1,83 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+import pytest
+
+from stepper.session import cues
+from stepper.session.decide import decide
+from stepper.session.decision import Refusal
+from stepper.session.rules import RULES, Mode, mode_of, welcome_in
+from stepper.session.state import Knitting, Place, State
+from stepper.session.steps import By
+from tests.plans import final_increase
+
+GARMENT = final_increase()
+STATES: Mapping[Mode, State] = {
+    Mode.KNITTING: State(seq=9, knitting=Knitting(place=Place(index=4, stitch=7))),
+    Mode.FINISHED: State(seq=9, knitting=Knitting(place=Place(index=len(GARMENT.rounds)))),
+    Mode.ASLEEP: State(seq=9, knitting=Knitting(place=Place(index=4)), asleep=True),
+    Mode.CLOSED: State(seq=9, knitting=Knitting(place=Place(index=4)), closed=True),
+}
+EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
+    cues.Count: cues.Count(stitches=246),
+    cues.AtStitch: cues.AtStitch(stitch=84),
+    cues.Stride: cues.Stride(by=By.REPEAT),
+    cues.Length: cues.Length(length_mm=300.0),
+    cues.Weight: cues.Weight(yarn="pine", grams=42.0),
+    cues.Note: cues.Note(text="tight"),
+    cues.GoTo: cues.GoTo(place="body"),
+}
+
+
+def example(cue: type[cues.Cue]) -> cues.Cue:
+    """Give a cue of a kind."""
+    return replace(EXAMPLES.get(cue, None) or cue(), at="2025-03-03T20:15:00+01:00")
+
+
+@pytest.mark.parametrize("mode", Mode, ids=lambda mode: mode.value)
+@pytest.mark.parametrize("cue", cues.CUES, ids=lambda cue: cue.__name__)
+def test_every_cue_is_answered_in_every_mode(mode: Mode, cue: type[cues.Cue]) -> None:
+    """No cue may ever fall through: it gives events, an answer, or a refusal in one short sentence."""
+    decision = decide(GARMENT, STATES[mode], example(cue))
+
+    if isinstance(decision, Refusal):
+        assert 0 < len(decision.sentence) <= 80
+        assert decision.sentence.endswith(".")
+    else:
+        assert len(decision) <= 1
+        assert all(event.at == "2025-03-03T20:15:00+01:00" for event in decision)
+
+
+def test_the_table_has_no_hole() -> None:
+    """Every mode and every kind of cue, and nothing else."""
+    assert set(RULES) == {(mode, cue) for mode in Mode for cue in cues.CUES}
+
+
+@pytest.mark.parametrize("mode", Mode, ids=lambda mode: mode.value)
+def test_a_state_is_in_the_mode_it_looks_like(mode: Mode) -> None:
+    """The states the table is tested with are in the modes they stand for."""
+    assert mode_of(GARMENT, STATES[mode]) is mode
+
+
+@pytest.mark.parametrize("cue", [c for c in cues.CUES if c not in (cues.Listen, cues.Enough, cues.Help)])
+def test_closed_ears_refuse_without_a_sound(cue: type[cues.Cue]) -> None:
+    """While it is not listening the film must not make it talk."""
+    decision = decide(GARMENT, STATES[Mode.ASLEEP], example(cue))
+
+    assert isinstance(decision, Refusal)
+    assert not decision.aloud
+
+
+def test_after_the_end_everything_is_refused() -> None:
+    """A sitting that was closed stays closed."""
+    assert all(isinstance(decide(GARMENT, STATES[Mode.CLOSED], example(cue)), Refusal) for cue in cues.CUES)
+
+
+def test_the_help_names_what_makes_sense() -> None:
+    """Asked what can be said, it does not offer what it would refuse."""
+    assert set(welcome_in(Mode.KNITTING)) == set(cues.CUES) - {cues.Listen}
+    assert set(welcome_in(Mode.ASLEEP)) == {cues.Listen, cues.Enough, cues.Help}
+    assert cues.Next not in welcome_in(Mode.FINISHED)
+    assert welcome_in(Mode.CLOSED) == ()

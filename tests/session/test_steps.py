@@ -1,0 +1,151 @@
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.plan.model import Group, Item, Plan, Run, flatten
+from stepper.session.steps import BREATH, By, Part, part_at, parts, rest_of
+from tests.plans import final_increase, phrase, plan
+
+
+def _one(text: str) -> Plan:
+    """Make a plan whose second round is `text`."""
+    uses = sum(run.uses for run in flatten(phrase(text)))
+    return plan(("body", [f"co{uses}" if uses else "", text]))
+
+
+def _shown(text: str, by: By) -> list[tuple[int, int, tuple[Item, ...]]]:
+    return [(p.start, p.end, p.items) for p in parts(_one(text).rounds[1], by)]
+
+
+def test_by_round_a_short_round_is_one_step() -> None:
+    """What fits in one breath is said in one breath."""
+    assert _shown("k5 m1 k5", By.ROUND) == [(0, 11, phrase("k5 m1 k5"))]
+
+
+def test_by_round_a_long_round_is_said_in_breaths() -> None:
+    """More than four items cannot be kept in mind, so they follow on."""
+    assert _shown("k5 m1 k6 m1 k5 m1 k4", By.ROUND) == [
+        (0, 13, phrase("k5 m1 k6 m1")),
+        (13, 23, phrase("k5 m1 k4")),
+    ]
+
+
+def test_by_round_a_repeat_stays_whole() -> None:
+    """A repeat is said once with how often, never cut in the middle."""
+    assert _shown("k3 (k2 k2tog k2 yo k1)x4 k3", By.ROUND) == [
+        (0, 3, phrase("k3")),
+        (3, 31, phrase("(k2 k2tog k2 yo k1)x4")),
+        (31, 34, phrase("k3")),
+    ]
+
+
+def test_by_repeat_every_repetition_is_a_step() -> None:
+    """One repetition at a time, numbered, with what stands before and after it."""
+    cut = parts(_one("k3 (k2 p2)x3 k1").rounds[1], By.REPEAT)
+
+    assert [(p.start, p.end, p.repeat) for p in cut] == [
+        (0, 3, None),
+        (3, 7, (1, 3)),
+        (7, 11, (2, 3)),
+        (11, 15, (3, 3)),
+        (15, 16, None),
+    ]
+
+
+def test_by_colour_a_step_ends_where_the_yarn_changes() -> None:
+    """Stitches in one yarn are one step, also across the end of a repeat."""
+    assert _shown("(k2 k2:A k2)x2", By.COLOUR) == [
+        (0, 2, phrase("k2")),
+        (2, 4, phrase("k2:A")),
+        (4, 8, phrase("k4")),
+        (8, 10, phrase("k2:A")),
+        (10, 12, phrase("k2")),
+    ]
+
+
+def test_markers_and_turns_go_with_the_step_in_front() -> None:
+    """Two steps at the same stitch could not be told apart, so a marker is never a step of its own."""
+    assert _shown("k3 m1 k4 m1 pm k2 sm k2 turn", By.ROUND) == [
+        (0, 9, phrase("k3 m1 k4 m1 pm")),
+        (9, 13, phrase("k2 sm k2 turn")),
+    ]
+    assert _shown("(sm)x1 (k2 pm)x2", By.REPEAT) == [(0, 2, phrase("sm k2 pm")), (2, 4, phrase("k2 pm"))]
+
+
+def test_a_round_without_stitches_is_one_step() -> None:
+    """A round of nothing but a turn still takes one cue to get past."""
+    assert [(p.start, p.end) for p in parts(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [(0, 0)]
+
+
+_TOKENS = st.sampled_from(
+    ["k3", "p2:A", "m1", "k2tog", "ssk:A", "pm", "yo", "2/2_rc", "kfb", "hold4:sleeve", "bo2", "co3"]
+)
+_GROUPS = st.builds(
+    lambda inner, n: f"({' '.join(inner)})x{n}", st.lists(_TOKENS, min_size=1, max_size=5), st.integers(1, 4)
+)
+ROUNDS = st.lists(st.one_of(_TOKENS, _GROUPS), min_size=1, max_size=8).map(" ".join)
+"""Rounds of any shape, as text."""
+
+
+def _work(items: tuple[Item, ...]) -> list[tuple[str, str]]:
+    return [(run.stitch, run.yarn) for run in flatten(items) for _ in range(run.times)]
+
+
+@given(ROUNDS, st.sampled_from(By))
+def test_the_steps_of_a_round_are_the_round(text: str, by: By) -> None:
+    """However it is cut: nothing left out, nothing twice, in order, and every step but a lone one has
+    stitches."""
+    round_ = _one(text).rounds[1]
+
+    cut = parts(round_, by)
+
+    assert [item for part in cut for item in _work(part.items)] == _work(round_.phrase)
+    assert [part.start for part in cut] == [0, *(part.end for part in cut[:-1])]
+    assert cut[-1].end == round_.progress
+    assert len(cut) == 1 or all(part.start < part.end for part in cut)
+
+
+@given(ROUNDS, st.sampled_from(By), st.data())
+def test_every_place_lies_in_one_step(text: str, by: By, data: st.DataObject) -> None:
+    """From the stitches alone it follows which step is in hand, whatever was in hand before."""
+    round_ = _one(text).rounds[1]
+    place = data.draw(st.integers(0, max(0, round_.progress - 1)))
+
+    part = parts(round_, by)[part_at(round_, by, place)]
+
+    assert part.start <= place < max(part.end, 1)
+
+
+@given(ROUNDS, st.sampled_from(By), st.data())
+def test_the_rest_of_a_step_is_its_end(text: str, by: By, data: st.DataObject) -> None:
+    """What is left after some stitches is exactly the last stitches of the step, a begun stitch made
+    again."""
+    round_ = _one(text).rounds[1]
+    place = data.draw(st.integers(0, max(0, round_.progress - 1)))
+    part = parts(round_, by)[part_at(round_, by, place)]
+
+    left, whole = _work(rest_of(part, place).items), _work(part.items)
+
+    assert whole[len(whole) - len(left) :] == left
+    assert rest_of(part, place).end == part.end
+
+
+def test_the_rest_of_a_repeat_keeps_its_repeats() -> None:
+    """In the middle of a repeat it is first finished and then the others are said as repeats."""
+    part = parts(_one("(k2 p2)x10").rounds[1], By.ROUND)[0]
+
+    assert rest_of(part, 5).items == (Run("k", 1, "MC"), Run("p", 2, "MC"), Group(phrase("k2 p2"), 8))
+    assert rest_of(part, 36).items == phrase("k2 p2")
+
+
+@pytest.mark.parametrize("index", range(1, len(final_increase().rounds)))
+def test_a_breath_is_no_longer_than_four_items(index: int) -> None:
+    """Unless one repeat alone is longer, no step of the sample asks more than memory holds."""
+
+    def length(part: Part) -> int:
+        return sum(len(item.items) if isinstance(item, Group) else 1 for item in part.items)
+
+    for part in parts(final_increase().rounds[index], By.ROUND):
+        assert length(part) <= BREATH or len(part.items) == 1
