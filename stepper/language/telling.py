@@ -41,7 +41,7 @@ def told(effect: Effect, plan: Plan) -> str:
 
 def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
-    remarks = [f"{remark.rstrip('.')}. " for remark in round_.remarks] if part.start == 0 else []
+    remarks = [f"{sentence_case(remark.rstrip('.'))}. " for remark in round_.remarks] if part.start == 0 else []
     said = said_items(part.items, round_, plan)
     if part.start == 0:
         said = in_yarn(round_, plan) + said

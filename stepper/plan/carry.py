@@ -252,8 +252,18 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
         after = [round_ for round_ in new.rounds if round_.section == section]
         matcher = SequenceMatcher(None, [*map(_key, before)], [*map(_key, after)], autojunk=False)
         for tag, b1, b2, a1, a2 in matcher.get_opcodes():
-            if tag != "equal":
-                yield _change(section, before[b1:b2], after[a1:a2], old_index, new_index)
+            if tag == "equal":
+                continue
+            # What is knitted is told apart from what is to come, where round stands for round.
+            knitted = min(max(old_index - before[b1].index, 0), b2 - b1) if b2 - b1 == a2 - a1 else 0
+            if knitted:
+                yield _change(
+                    section, before[b1 : b1 + knitted], after[a1 : a1 + knitted], old_index, new_index
+                )
+            if knitted < max(b2 - b1, a2 - a1):
+                yield _change(
+                    section, before[b1 + knitted : b2], after[a1 + knitted : a2], old_index, new_index
+                )
 
 
 def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:

@@ -36,7 +36,7 @@ def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
 def test_remarks_are_said_once_at_the_beginning_of_the_round() -> None:
     """A needle change belongs before the first stitch, and is said again only when the round begins again."""
     garment = plan(
-        ("body", ["co20", ("k5 m1 k5 m1 k5 m1 k5", {"remarks": ("Change to 3.75 mm needles", "With A.")})])
+        ("body", ["co20", ("k5 m1 k5 m1 k5 m1 k5", {"remarks": ("change to 3.75 mm needles", "With A.")})])
     )
 
     check(

@@ -155,3 +155,16 @@ def test_a_correction_of_a_stretch_that_is_gone_is_dropped() -> None:
     gone = replace(_measured(13), stretches=())
 
     assert carry_corrections(_measured(13), gone, [correction, replace(correction, stretch=4)]) == ()
+
+
+def test_a_change_across_the_place_is_told_in_two_parts() -> None:
+    """A new count changes every round after it; what is knitted already is told apart from what is to come."""
+    old = _garment()
+    new = _garment(["k20", ("k5 m1 k10 m1 k5", {"label": "First increase"}), "k22", "p22", "k22", "p22"])
+
+    changes = carry(old, new, index=5, stitch=3).changes
+
+    assert [(c.first, c.last, c.count_before, c.count_after, c.knitted) for c in changes] == [
+        (2, 3, 21, 22, True),
+        (4, 6, 21, 22, False),
+    ]

@@ -1,0 +1,109 @@
+"""Where the session meets the journal and the project file: events in, the session as it was left out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.commands.loading import Loaded, plan_of_text
+from stepper.errors import ProjectError
+from stepper.plan.fingerprint import fingerprint
+from stepper.plan.model import Plan
+from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
+from stepper.session.events import Event, PlanChanged
+from stepper.session.machine import Considered, Session
+from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
+from stepper.session.state import State
+from stepper.store.journal import Journal
+from stepper.store.reader import JournalReader
+from stepper.store.records import Entry
+
+SNAPSHOT_OWNER = "state"
+"""What snapshots are filed under. A state holds no plan, so one fits whatever plan is in use."""
+
+
+class Keeper:
+    """Keeps events in a journal, and now and then the state, so that it need not be folded from the
+    beginning."""
+
+    def __init__(self, journal: Journal) -> None:
+        self._journal = journal
+
+    def __call__(self, events: tuple[Event, ...], state: State) -> None:
+        """Keep events; return when the disk has them.
+
+        Raises:
+            SurroundingsError: They could not be kept.
+        """
+        self._journal.append([_entry(event) for event in events])
+        due = state.seq // SNAPSHOT_EVERY > (state.seq - len(events)) // SNAPSHOT_EVERY
+        if due or state.closed or any(isinstance(event, PlanChanged) for event in events):
+            self._journal.keep_snapshot(state.seq, encode_state(state), SNAPSHOT_OWNER, STATE_VERSION)
+
+
+def restored(journal: JournalReader) -> State:
+    """Give the state a journal leads to, with the help of its newest snapshot.
+
+    Raises:
+        SurroundingsError: The journal cannot be read, or holds what this version does not know.
+    """
+    snapshot = journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION)
+    state = None if snapshot is None else state_from_snapshot(snapshot.seq, snapshot.body)
+    return replay(journal.entries(after=state.seq if state else 0), state)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TakenUp:
+    """A session as it was left, not yet opened."""
+
+    session: Session
+    """On the plan it was knitted by so far."""
+    changed: Considered | None
+    """The move to the plan of the file as it is now; nothing where that is the same."""
+    fingerprint: str
+    """Of the plan of the file as it is now."""
+
+
+def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
+    """Put a session together from a project file and a journal. Writes nothing.
+
+    Args:
+        loaded: The project file as it is now.
+        journal: What was knitted; nothing where nothing was.
+        at: Now, for what follows from a changed file. ISO 8601 with the offset from UTC.
+
+    Raises:
+        SurroundingsError: As `restored`.
+    """
+    mark = fingerprint(loaded.plan)
+    state = restored(journal) if journal is not None else State()
+    if journal is None or state.fingerprint in ("", mark):
+        return TakenUp(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
+    earlier = _plan_knitted(journal, state.fingerprint)
+    session = Session(loaded.plan if earlier is None else earlier, state)
+    changed = session.consider_plan(loaded.plan, at, mark, comparable=earlier is not None)
+    return TakenUp(session=session, changed=changed, fingerprint=mark)
+
+
+def _plan_knitted(journal: JournalReader, mark: str) -> Plan | None:
+    """Compile the project text knitted by so far; nothing where this version cannot read it any more."""
+    for version in reversed(journal.plan_versions()):
+        if version.fingerprint == mark:
+            try:
+                return plan_of_text(version.project_text, "the pattern as it was")
+            except ProjectError:
+                return None
+    return None
+
+
+def kept_events(journal: JournalReader) -> list[tuple[int, Event]]:
+    """Give every event with its number, for reports.
+
+    Raises:
+        SurroundingsError: As `restored`.
+    """
+    return [(entry.seq, decode_event(entry.kind, entry.version, entry.body)) for entry in journal.entries()]
+
+
+def _entry(event: Event) -> Entry:
+    kind, version, body = encode_event(event)
+    return Entry(at=event.at, kind=kind, body=body, version=version)

@@ -1,0 +1,121 @@
+"""Small project files for tests that run whole commands, and how to run one."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import signal
+import subprocess
+import sys
+from pathlib import Path
+from textwrap import dedent
+
+ROOT = Path(__file__).resolve().parents[2]
+"""Where the package lies, so that a process started elsewhere finds it."""
+
+CUFF = """
+title: Cuff
+sizes: 1
+knit: {size: 1}
+yarn:
+  MC: {name: chalk}
+  A: {name: pine}
+gauge:
+  rib: {needle: 3.5 mm, stitches: 24, rounds: 30}
+charts:
+  dots:
+    key: {".": MC, a: A}
+    rows: |
+      .a..
+      ...a
+sections:
+  - name: cuff
+    gauge: rib
+    yarn: MC
+    work: |
+      Cast on 24 sts.
+      Join in the round.
+      *K2, p2; rep from * to end. Work 3 rounds.
+      First increase: increase evenly to 28 sts.
+      Chart dots, 2 times.
+      Knit until piece measures 5 cm.
+      Bind off.
+"""
+"""A whole garment of 17 rounds: rib, an increase, a chart, a length, an end."""
+
+
+def garment(folder: Path, text: str = CUFF, name: str = "cuff.yaml") -> Path:
+    """Write a project file."""
+    path = folder / name
+    path.write_text(dedent(text).lstrip(), encoding="utf-8")
+    return path
+
+
+def environment() -> dict[str, str]:
+    """Give the surroundings of a process: this package, plain text, nothing buffered."""
+    return {**os.environ, "PYTHONPATH": str(ROOT), "PYTHONUTF8": "1"}
+
+
+def stepper(*words: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:
+    """Run a command to its end."""
+    return subprocess.run(
+        [sys.executable, "-m", "stepper", *map(str, words)],
+        input=typed,
+        capture_output=True,
+        text=True,
+        encoding="utf-8",
+        env=environment(),
+        timeout=60,
+        check=False,
+    )
+
+
+MARK = "xyzzy"
+"""Typed after a cue: it is no cue, changes nothing, and its answer shows that the one before is complete."""
+
+
+class Sitting:
+    """A session in a process of its own that is talked to line by line, and can be killed."""
+
+    def __init__(self, path: Path) -> None:
+        """Start it and read what it says at the beginning."""
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "stepper", "knit", str(path), "--plain", "--mute"],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+            encoding="utf-8",
+            env=environment(),
+        )
+        self.opening = self.say()
+
+    def say(self, *cues: str) -> list[str]:
+        """Type cues and read their answers."""
+        self.send(*cues, MARK)
+        assert self.process.stdout is not None
+        lines = []
+        for line in self.process.stdout:
+            if MARK in line:
+                return lines
+            lines.append(line.rstrip("\n"))
+        raise AssertionError(f"the session ended after {lines}")
+
+    def send(self, *cues: str) -> None:
+        """Type cues without waiting for an answer."""
+        assert self.process.stdin is not None
+        self.process.stdin.write("".join(f"{cue}\n" for cue in cues))
+        self.process.stdin.flush()
+
+    def kill(self, signal_number: int = signal.SIGKILL) -> int:
+        """Stop it; unless told otherwise as a power cut would, by what no program can catch.
+
+        Returns:
+            The exit code.
+        """
+        self.process.send_signal(signal_number)
+        code = self.process.wait(timeout=30)
+        for stream in (self.process.stdin, self.process.stdout):
+            if stream is not None:
+                with contextlib.suppress(BrokenPipeError):
+                    stream.close()
+        return code

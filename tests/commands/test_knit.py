@@ -1,0 +1,193 @@
+from __future__ import annotations
+
+import signal
+import time
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+
+from stepper.commands.keeping import kept_events, restored
+from stepper.session.events import Advanced
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+from tests.commands.garments import CUFF, Sitting, garment, stepper
+
+ROUNDS = 17
+STEPS = 18
+"""Cues of "next" from the cast-on to the end: one a round, and the increase takes two breaths."""
+
+
+def _uninterrupted(folder: Path) -> list[list[str]]:
+    """Knit the whole garment in one sitting and give the answers."""
+    sitting = Sitting(garment(folder, name="whole.yaml"))
+    answers = [sitting.say("next step") for _ in range(STEPS)]
+    sitting.kill()
+    return answers
+
+
+def test_the_first_lines_are_title_start_and_instruction(tmp_path: Path) -> None:
+    """Whoever reads along with a screen reader hears at once what this is and what to do."""
+    done = stepper("knit", garment(tmp_path), "--plain", "--mute")
+
+    assert done.stdout.splitlines() == [
+        "Cuff.",
+        "Starting: 17 rounds in all. Say next step when a step is done.",
+        "Cuff, round 1 of 17: cast on twenty four.",
+        "First next time: Cuff, round 1 of 17: cast on twenty four.",
+    ]
+    assert (done.returncode, done.stderr) == (0, "")
+
+
+def test_the_end_of_the_input_is_enough_and_the_next_sitting_goes_on(tmp_path: Path) -> None:
+    """Closing the lid says where it stops; opening it again says what was done last and what comes first."""
+    path = garment(tmp_path)
+    first = stepper("knit", path, "--plain", "--mute", typed="next step\nnext step\nstitch 9\n")
+    second = stepper("knit", path, "--plain", "--mute", typed="that is all for tonight\nnext step\n")
+
+    assert first.stdout.splitlines()[-1] == (
+        "Done so far: Cuff, round 3 of 17, stitch 9. First next time: Cuff, round 3 of 17, at stitch 9: "
+        "knit one, purl two; then knit two, purl two, three times."
+    )
+    lines = second.stdout.splitlines()
+    assert lines[0] == "Cuff."
+    assert lines[1].startswith("Last done on ")
+    assert lines[1].endswith(": Cuff, round 3 of 17, stitch 9.")
+    assert lines[2].startswith("Cuff, round 3 of 17, at stitch 9: knit one")
+    assert len(lines) == 4  # after "that is all" nothing more is answered
+
+
+def test_each_cue_is_answered_at_once(tmp_path: Path) -> None:
+    """A line typed is answered before the next is typed, also through a pipe; nonsense too."""
+    sitting = Sitting(garment(tmp_path))
+
+    assert sitting.say("next step")[-1] == "Join in the round. Round 2: knit two, purl two, six times."
+    assert sitting.say("nxt step") == ['Not understood: "nxt step". Did you mean: next step?']
+    assert sitting.say("where am i") == [
+        "Cuff, round 2 of 17, at stitch 0 of 24. 24 stitches on the needles."
+    ]
+    sitting.kill()
+
+
+@pytest.mark.parametrize("every", [1, 2, 3, 5, 7])
+def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(tmp_path: Path, every: int) -> None:
+    """A whole garment with the power cut again and again tells the same steps as one knitted in peace."""
+    expected = _uninterrupted(tmp_path)
+    path = garment(tmp_path)
+    answers: list[list[str]] = []
+    while len(answers) < STEPS:
+        sitting = Sitting(path)
+        if answers:
+            assert sitting.opening[-1].endswith(answers[-1][-1].split(": ", 1)[-1])
+        answers += [sitting.say("next step") for _ in range(min(every, STEPS - len(answers)))]
+        sitting.kill()
+
+    assert answers == expected
+    with Journal.read_only(journal_path(path)) as journal:
+        steps = [event for _, event in kept_events(journal) if isinstance(event, Advanced)]
+        assert len(steps) == STEPS
+        assert all(after.origin == before.place for before, after in pairwise(steps))
+        assert restored(journal).place.index == ROUNDS
+
+
+def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
+    """A burst of cues and a kill in the middle of it: every answer seen is on the disk, and no cue counts
+    twice."""
+    path = garment(tmp_path)
+    for attempt in range(8):
+        before = _events(path)
+        sitting = Sitting(path)
+        sitting.send(*["next step", "undo that"] * 100)
+        time.sleep(0.004 * attempt)
+        sitting.process.kill()
+        assert sitting.process.stdout is not None
+        seen = sum(line.startswith("Taken back") for line in sitting.process.stdout)
+        sitting.kill()
+
+        kept = _events(path) - before - 1  # the opening is an event too
+        assert 2 * seen <= kept <= 200
+        with Journal.read_only(journal_path(path)) as journal:
+            assert [seq for seq, _ in kept_events(journal)] == list(range(1, _events(path) + 1))
+            assert restored(journal).place.index in (0, 1)
+
+
+def _events(path: Path) -> int:
+    if not journal_path(path).exists():
+        return 0
+    with Journal.read_only(journal_path(path)) as journal:
+        return journal.count()
+
+
+def test_ctrl_c_ends_with_130_and_loses_nothing(tmp_path: Path) -> None:
+    """Interrupted is not the same as finished, and what was answered is kept."""
+    path = garment(tmp_path)
+    sitting = Sitting(path)
+    sitting.say("next step", "next step")
+
+    assert sitting.kill(signal.SIGINT) == 130
+    with Journal.read_only(journal_path(path)) as journal:
+        assert restored(journal).place.index == 2
+
+
+def test_a_changed_pattern_is_told_before_going_on(tmp_path: Path) -> None:
+    """32 stitches where 28 were knitted: she hears what changed, that it is too late, and both counts."""
+    path = garment(tmp_path)
+    stepper("knit", path, "--plain", "--mute", typed="go to round 7\n")
+    garment(tmp_path, CUFF.replace("to 28 sts", "to 32 sts"))
+
+    lines = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
+    again = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
+
+    assert lines[1].startswith(
+        "The pattern has changed since last time. "
+        "Cuff, rounds 5 to 6, First increase: changed, 32 stitches after it and not 28, already knitted. "
+        "Cuff, rounds 7 to 17: changed, still to come."
+    )
+    assert lines[1].endswith("You have 28 stitches where it now wants 32.")
+    assert lines[3].startswith("Cuff, round 7 of 17, chart dots round 2: ")
+    assert not any("has changed" in line for line in again)
+
+
+def test_a_length_measured_is_remembered_in_the_next_sitting(tmp_path: Path) -> None:
+    """The corrected number of rounds is the plan from then on."""
+    path = garment(tmp_path)
+    typed = "go to round 12\nmeasures three point three centimetres\n"
+    first = stepper("knit", path, "--plain", "--mute", typed=typed).stdout.splitlines()
+    second = stepper("knit", path, "--plain", "--mute", typed="go to round 99\n").stdout.splitlines()
+
+    # Eleven rounds are 3.3 cm, so 5 cm are 16 or 17 and the bind-off: 11 * 50 / 33 = 16.7, rounded.
+    assert first[4] == "3.3 cm: 33.3 rounds to 10 cm. 6 rounds left, 1 more than planned."
+    assert second[3] == "Cuff has 18 rounds."
+
+
+def test_a_problem_in_the_file_ends_with_1_and_a_busy_journal_with_4(tmp_path: Path) -> None:
+    """Each kind of failure has its sentence and its code, and none a traceback."""
+    bad = stepper("knit", garment(tmp_path, CUFF.replace("24 sts", "24 socks"), "bad.yaml"), "--plain")
+    path = garment(tmp_path)
+    sitting = Sitting(path)
+    busy = stepper("knit", path, "--plain", "--mute")
+    sitting.kill()
+    missing = stepper("knit", tmp_path / "none.yaml", "--plain")
+
+    assert (bad.returncode, busy.returncode, missing.returncode) == (1, 4, 4)
+    for done in (bad, busy, missing):
+        assert done.stderr
+        assert "Traceback" not in done.stderr
+
+
+def test_a_recording_cannot_be_heard_yet(tmp_path: Path) -> None:
+    """What is not built says so in one sentence instead of listening to nothing."""
+    done = stepper("knit", garment(tmp_path), "--hear", tmp_path / "cues.wav")
+
+    assert (done.returncode, len(done.stderr.splitlines())) == (4, 1)
+
+
+def test_notes_survive_any_bytes(tmp_path: Path) -> None:
+    """A line that is no UTF-8 must not end the session."""
+    path = garment(tmp_path)
+    sitting = Sitting(path)
+    assert sitting.process.stdin is not None
+    sitting.process.stdin.buffer.write(b"make a note \xff\xfe caf\xe9\n")
+
+    assert sitting.say()[0].startswith("Noted: ")
+    sitting.kill()

@@ -1,0 +1,185 @@
+from __future__ import annotations
+
+from threading import Thread
+
+import pytest
+
+from stepper.conductor import Conductor
+from stepper.errors import SurroundingsError
+from stepper.session.cues import Again, Enough, Next, Where
+from stepper.session.events import Event
+from stepper.session.machine import Session
+from stepper.session.state import State
+from stepper.voice.fakes import RecordingSpeaker
+from tests.plans import final_increase
+from tests.playbook import AT
+
+
+class Log:
+    """Remembers in which order things were kept, shown and said."""
+
+    def __init__(self) -> None:
+        self.lines: list[str] = []
+        self.full = False
+
+    def keep(self, events: tuple[Event, ...], state: State) -> None:
+        """Keep events, unless the disk is full."""
+        if self.full:
+            raise SurroundingsError("The disk is full.")
+        self.lines += [f"kept {type(event).__name__} {state.seq}" for event in events]
+
+    def show(self, line: str) -> None:
+        """Show a line."""
+        self.lines.append(f"shown {line}")
+
+
+class LoggingSpeaker(RecordingSpeaker):
+    """A speaker that writes into the same log."""
+
+    def __init__(self, log: Log) -> None:
+        super().__init__()
+        self._log = log
+
+    def say(self, text: str, slower: bool = False) -> None:
+        """Say a line."""
+        super().say(text, slower)
+        self._log.lines.append(f"said {text}")
+
+
+def _conductor(log: Log, speaker: RecordingSpeaker | None = None) -> Conductor:
+    return Conductor(
+        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker
+    )
+
+
+def test_what_happened_is_kept_before_it_is_shown_and_said() -> None:
+    """Disk before voice: what the knitter was told can never be lost."""
+    log = Log()
+    conductor = _conductor(log, LoggingSpeaker(log))
+    conductor.begin("f")
+    log.lines.clear()
+
+    conductor.offer(Next())
+    conductor.drain()
+
+    assert log.lines == [
+        "kept Advanced 2",
+        "shown Change to 3.75 mm needles. Round 2: knit all two hundred twenty five.",
+        "said Change to three point seven five millimetres needles. "
+        "Round two: knit all two hundred twenty five.",
+    ]
+
+
+def test_what_cannot_be_kept_is_neither_told_nor_done() -> None:
+    """A full disk stops the session with its sentence; it does not pretend."""
+    log = Log()
+    conductor = _conductor(log)
+    log.full = True
+    conductor.offer(Next())
+
+    with pytest.raises(SurroundingsError, match="disk is full"):
+        conductor.drain()
+
+    assert log.lines == []
+    assert conductor.session.state.place.index == 0
+
+
+def test_a_question_is_answered_without_keeping_anything() -> None:
+    """Asking changes nothing, so nothing is written."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer(Where())
+    conductor.drain()
+
+    assert log.lines == ["shown Neckband, round 1 of 2, at stitch 0 of 225. 0 stitches on the needles."]
+
+
+def test_a_cue_silences_what_was_being_said() -> None:
+    """She need not hear the end of what she has understood."""
+    speaker = RecordingSpeaker()
+    conductor = _conductor(Log(), speaker)
+    conductor.offer(Again())
+    conductor.drain()
+
+    assert speaker.silenced == 1
+    assert [line.slower for line in speaker.said] == [True]
+
+
+def test_while_the_ears_are_closed_the_film_is_not_answered() -> None:
+    """What is heard is passed over without a word; what is typed is answered on the screen, unsaid."""
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = _conductor(log, speaker)
+    conductor.offer_words("stop listening", heard=True)
+    conductor.drain()
+    before = (list(log.lines), list(speaker.said))
+
+    conductor.offer_words("next step", heard=True)
+    conductor.offer_words("what is the next step inspector", heard=True)
+    conductor.drain()
+    assert (log.lines, speaker.said) == before
+
+    conductor.offer_words("next step")
+    conductor.drain()
+    assert log.lines[-1] == "shown Not listening. Say: start listening."
+    assert speaker.said == before[1]
+
+    conductor.offer_words("start listening", heard=True)
+    conductor.drain()
+    assert speaker.texts[-1] == "Listening."
+
+
+def test_words_that_are_no_cue_are_answered() -> None:
+    """With the nearest wording, and nothing else happens."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer_words("nxt step")
+    conductor.drain()
+
+    assert log.lines == ['shown Not understood: "nxt step". Did you mean: next step?']
+
+
+def test_cues_from_several_threads_are_worked_off_one_by_one() -> None:
+    """Keys, ears and typed lines all offer; none is lost and none worked twice."""
+    log = Log()
+    conductor = _conductor(log)
+    hands = [Thread(target=lambda: [conductor.offer(Next()) for _ in range(5)]) for _ in range(4)]
+    for hand in hands:
+        hand.start()
+    for hand in hands:
+        hand.join()
+    conductor.offer(Enough())
+
+    conductor.run()
+
+    assert conductor.closed
+    assert [line for line in log.lines if line.startswith("kept")] == [
+        *(f"kept Advanced {seq}" for seq in range(1, 21)),
+        "kept Closed 21",
+    ]
+
+
+def test_after_the_end_nothing_more_is_worked_off() -> None:
+    """What was still in the queue when she said good night is not done."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer(Enough())
+    conductor.offer(Next())
+    conductor.drain()
+
+    assert [line for line in log.lines if line.startswith("kept")] == ["kept Closed 1"]
+
+
+def test_her_own_wordings_reach_the_session() -> None:
+    """What she set as her own is a cue."""
+    log = Log()
+    conductor = Conductor(
+        Session(final_increase()),
+        keep=log.keep,
+        show=log.show,
+        clock=lambda: AT,
+        own_wordings={"onward": "next step"},
+    )
+    conductor.offer_words("Onward!")
+    conductor.drain()
+
+    assert log.lines[0] == "kept Advanced 1"
