@@ -8,6 +8,7 @@ left out: "three pine, four chalk".
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -56,8 +57,8 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
         round_: The round they are from: whether yarns are named depends on all of it.
         plan: For the names of the yarns.
     """
-    if items == round_.phrase and len(items) == 1 and isinstance(items[0], Run):
-        whole = _said_whole(items[0])
+    if items == round_.phrase and len(round_.runs) == 1:
+        whole = _said_whole(round_.runs[0], round_.instruction)
         if whole:
             return whole
     said = _said_parts(items, _Manner.of(round_, plan))
@@ -81,9 +82,16 @@ class _Manner:
         return cls(plan.yarns if coloured else None, coloured and all(run.stitch == "k" for run in worked))
 
 
-def _said_whole(run: Run) -> str:
+_BIND_OFF = re.compile(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
+# How to bind off is a matter of the hand, not of stitches, so it stands in the instruction alone.
+
+
+def _said_whole(run: Run, instruction: str) -> str:
     """Say a round that is one stitch all along; nothing where that is no plain stitch."""
     entry = stitch(run.stitch)
+    if run.stitch == "bo":
+        manner = _BIND_OFF.match(instruction)
+        return f"bind off {_number(run.times)}{manner.group(1) if manner else ''}"
     if entry.kind is not Kind.PLAIN or not entry.counted or run.times == 1:
         return ""
     return entry.counted.format(n=f"all {_number(run.times)}")
@@ -127,7 +135,10 @@ def _said_run(run: Run, manner: _Manner) -> str:
         return f"{_number(run.times)} {yarn}"
     if entry.counted and (run.times > 1 or yarn):
         return entry.counted.format(n=f"{_number(run.times)} {yarn}".rstrip())
-    said = f"{entry.said} in {yarn}" if yarn else entry.said
+    # Said without its own commas, or "slip, slip, knit, knit one" would be four things.
+    said = entry.said.replace(",", "")
+    if yarn:
+        said = f"{said} in {yarn}"
     return said if run.times == 1 else f"{said} {_number(run.times)} times"
 
 

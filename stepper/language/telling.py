@@ -41,11 +41,11 @@ def told(effect: Effect, plan: Plan) -> str:
 
 def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
-    remarks = [f"{sentence_case(remark.rstrip('.'))}. " for remark in round_.remarks] if part.start == 0 else []
-    said = said_items(part.items, round_, plan)
-    if part.start == 0:
-        said = in_yarn(round_, plan) + said
-    return f"{''.join(remarks)}{_lead(effect, round_)}: {said}."
+    begins = part.start == 0
+    yarn = in_yarn(round_, plan) if begins else ""
+    said = f"{_lead(effect, round_)}: {yarn}{said_items(part.items, round_, plan)}."
+    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]
+    return " ".join([*remarks, said])
 
 
 def _lead(effect: effects.TellStep, round_: Round) -> str:

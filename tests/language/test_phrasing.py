@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -22,13 +23,14 @@ def _spoken(text: str) -> str:
     [
         ("k246", "knit all two hundred forty six"),
         ("p12", "purl all twelve"),
+        ("(k6)x41", "knit all two hundred forty six"),
         ("(k2 p2)x39", "knit two, purl two, thirty nine times"),
         ("(k11 m1)x6", "knit eleven, make one, six times"),
         (
             "k5 m1 (k11 m1)x15 k6",
             "knit five, make one; then knit eleven, make one, fifteen times; then knit six",
         ),
-        ("k1 k2tog k6 ssk k1", "knit one, knit two together, knit six, slip, slip, knit, knit one"),
+        ("k1 k2tog k6 ssk k1", "knit one, knit two together, knit six, slip slip knit, knit one"),
         ("k2tog2 yo3", "knit two together two times, yarn over three times"),
         ("(k2:A k6 k2:A)x25", "two pine, six chalk, two pine, twenty five times"),
         ("k2 p2:A", "knit two chalk, purl two pine"),
@@ -78,6 +80,14 @@ def test_a_part_names_the_yarns_its_round_needs() -> None:
 
     assert said_items(phrase("k2"), garment.rounds[4], garment) == "two chalk"
     assert said_items(phrase("k2"), garment.rounds[3], garment) == "knit two"
+
+
+def test_how_to_bind_off_is_said() -> None:
+    """A tight bind-off on a neck or a hem is a garment nobody gets into."""
+    for instruction in ("bind off stretchily", "bind off in pattern"):
+        garment = plan(("body", ["co20", "bo20"]))
+        end = replace(garment.rounds[1], instruction=instruction)
+        assert spoken(end, garment) == f"bind off twenty{instruction.removeprefix('bind off')}"
 
 
 def test_a_round_without_stitches_is_said_as_it_is_written() -> None:
