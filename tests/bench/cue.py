@@ -1,7 +1,7 @@
 """Measure a cue from the typed line to its answer, and taking up a garment with a long history.
 
-Run: python tests/bench/cue.py [EVENTS]. Prints figures; fails on nothing. Uses a real journal on the disk of the current
-folder's temporary directory, the sample garment, and everything but the voice.
+Run: python tests/bench/cue.py [EVENTS]. Prints figures; fails on nothing. Uses a real journal on the disk of
+the current folder's temporary directory, the sample garment, and everything but the voice.
 """
 
 from __future__ import annotations
@@ -62,7 +62,11 @@ def long_history(loaded: Loaded, count: int) -> list[Event]:
     while len(events) < count:
         far = session.state.place.index > len(session.plan.rounds) - 5
         session = Session(loaded.plan) if far else session
-        cue = Back(at="2025-03-03T20:15:00+01:00") if len(events) % 4 == 3 else Next(at="2025-03-03T20:15:00+01:00")
+        cue = (
+            Back(at="2025-03-03T20:15:00+01:00")
+            if len(events) % 4 == 3
+            else Next(at="2025-03-03T20:15:00+01:00")
+        )
         considered = session.consider(cue)
         session.adopt(considered)
         events += considered.events
@@ -102,7 +106,9 @@ def main() -> None:
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
     begin = time.perf_counter()
     loaded = load(SAMPLE)
-    print(f"{SAMPLE.name}: {len(loaded.plan.rounds)} rounds, loaded in {(time.perf_counter() - begin) * 1e3:.0f} ms")
+    print(
+        f"{SAMPLE.name}: {len(loaded.plan.rounds)} rounds, loaded in {(time.perf_counter() - begin) * 1e3:.0f} ms"
+    )
     questions = ["where am i", "how many stitches", "count is 246", "where are the increases"]
     with tempfile.TemporaryDirectory() as folder:
         timed_cues(Path(folder), loaded, (["next step"] * 4 + ["undo that"] + questions) * 120)
