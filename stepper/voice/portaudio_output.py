@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
-from contextlib import suppress
-from threading import Event, Thread
 from typing import Any
 
-from stepper.voice.playing import PlayBuffer
-from stepper.voice.resample import at_rate
 from stepper.voice.seams import NoOutputError
 from stepper.voice.stderr import quiet_stderr
+from stepper.voice.stream import Stream
 
 _LATENCY_S = 0.04
 """How far ahead the device asks for sound: short for a quick silence, long enough for a busy machine."""
-_SAMPLE_BYTES = 2
-_CLOSE_TIMEOUT_S = 1.0
 
 
-class PortAudioOutput:
+class PortAudioOutput(Stream):
     """One output stream of PortAudio."""
 
     def __init__(self, rate_hz: int, device: str = "") -> None:
@@ -30,43 +25,16 @@ class PortAudioOutput:
         Raises:
             NoOutputError: PortAudio is not installed, or no such device can be opened.
         """
-        self._gone = Event()
-        self._closing = False
+        super().__init__(rate_hz)
         with quiet_stderr():
             try:
                 import sounddevice
-            except OSError as error:
+            except (OSError, ImportError) as error:  # without its library; without the package
                 raise NoOutputError("it is not installed") from error
             try:
                 self._stream = self._opened(sounddevice, rate_hz, device)
             except (sounddevice.PortAudioError, ValueError) as error:
                 raise NoOutputError(str(error)) from error
-
-    @property
-    def pending_s(self) -> float:
-        """How long until all that was played has been heard. Unit: seconds."""
-        return self._buffer.pending_s
-
-    @property
-    def lost(self) -> bool:
-        """Whether the stream has ended without being closed."""
-        return self._gone.is_set()
-
-    def play(self, pcm: bytes, rate_hz: int) -> None:
-        """Add sound behind what is already playing, and return at once."""
-        self._buffer.put(at_rate(pcm, rate_hz, self._rate_hz))
-
-    def clear(self) -> None:
-        """Fall silent at once; the stream stays open."""
-        self._buffer.clear()
-
-    def close(self) -> None:
-        """Close the stream, without waiting for a device that does not answer."""
-        self._closing = True
-        self._buffer.clear()
-        closing = Thread(target=self._close_stream, name="closing sound", daemon=True)
-        closing.start()
-        closing.join(_CLOSE_TIMEOUT_S)
 
     def _opened(self, sounddevice: Any, rate_hz: int, device: str) -> Any:
         wanted = device or None
@@ -79,8 +47,7 @@ class PortAudioOutput:
             return self._started(sounddevice, own_rate_hz, wanted)
 
     def _started(self, sounddevice: Any, rate_hz: int, device: str | None) -> Any:
-        self._rate_hz = rate_hz
-        self._buffer = PlayBuffer(rate_hz)
+        self.refill(rate_hz)
         stream = sounddevice.RawOutputStream(
             samplerate=rate_hz,
             channels=1,
@@ -88,21 +55,17 @@ class PortAudioOutput:
             device=device,
             latency=_LATENCY_S,
             callback=self._fill,
-            finished_callback=self._finished,
+            finished_callback=self.ended,
         )
         stream.start()
         return stream
 
     def _fill(self, wanted: Any, frame_count: int, _moment: Any, _status: Any) -> None:
-        wanted[:] = self._buffer.take(frame_count * _SAMPLE_BYTES, _LATENCY_S)
+        wanted[:] = self.samples(frame_count, _LATENCY_S)
 
-    def _finished(self) -> None:
-        if not self._closing:
-            self._gone.set()
-
-    def _close_stream(self) -> None:
-        with suppress(Exception):  # a device that has gone may refuse in any way
-            self._stream.close(ignore_errors=True)
+    def close_device(self) -> None:
+        """Close the stream of PortAudio."""
+        self._stream.close(ignore_errors=True)
 
 
 def portaudio_devices() -> tuple[str, ...]:
@@ -110,6 +73,6 @@ def portaudio_devices() -> tuple[str, ...]:
     with quiet_stderr():
         try:
             import sounddevice
-        except OSError:
+        except (OSError, ImportError):
             return ()
         return tuple(each["name"] for each in sounddevice.query_devices() if each["max_output_channels"] > 0)

@@ -35,7 +35,10 @@ class Speaker(Protocol):
         ...
 
     def silence(self) -> None:
-        """Fall silent at once and forget the lines that wait. Lines said afterwards are heard."""
+        """Fall silent at once and forget the lines that wait. Lines said afterwards are heard.
+
+        What the device has already taken may sound for another tenth of a second.
+        """
         ...
 
     def wait(self, timeout: float) -> bool:

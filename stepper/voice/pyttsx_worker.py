@@ -120,7 +120,7 @@ def _say(engine: Any, question: dict[str, Any]) -> None:
 def _end_with_the_program(asked: BinaryIO, folder: str) -> NoReturn:
     asked.read()  # comes back when the program is gone
     shutil.rmtree(folder, ignore_errors=True)
-    if sys.platform != "win32":
+    if sys.platform != "win32" and os.getpgrp() == os.getpid():
         os.killpg(os.getpgrp(), signal.SIGKILL)  # a player that was started ends with it
     os._exit(1)
 

@@ -56,7 +56,7 @@ def _render_with_pyttsx(text: str, path: Path, settings: SpeechSettings) -> floa
 
 
 def _write_wav(path: Path, pcm: bytes, rate_hz: int) -> None:
-    with wave.open(str(path), "wb") as file:
+    with path.open("wb") as raw, wave.open(raw, "wb") as file:
         file.setnchannels(1)
         file.setsampwidth(_SAMPLE_BYTES)
         file.setframerate(rate_hz)

@@ -152,7 +152,7 @@ def _server() -> Iterator[Room]:
 
     missing = [name for name in ("pulseaudio", "pactl", "parecord") if shutil.which(name) is None]
     if missing:
-        pytest.skip(f"no sound can be tested without {', '.join(missing)} (apt: pulseaudio, pulseaudio-utils)")
+        pytest.skip(f"no sound to test without {', '.join(missing)} (packages pulseaudio, pulseaudio-utils)")
     folder = Path(tempfile.mkdtemp(prefix="room-"))
     room = Room(folder, dict(os.environ))
     room.start()
@@ -175,10 +175,10 @@ def room(_server: Room, monkeypatch: pytest.MonkeyPatch) -> Iterator[Room]:
 @pytest.fixture
 def no_sound(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Iterator[None]:
     """A machine without any sound device, for one test."""
-    (tmp_path / "alsa.conf").write_text("")
+    if Path("/dev/snd").exists():
+        pytest.skip("this machine has a sound card, which cannot be hidden from this process")
     monkeypatch.setenv("PULSE_SERVER", f"unix:{tmp_path}/nobody")
     monkeypatch.setenv("XDG_RUNTIME_DIR", str(tmp_path))
-    monkeypatch.setenv("ALSA_CONFIG_PATH", str(tmp_path / "alsa.conf"))
     _find_devices_again()
     yield
     monkeypatch.undo()

@@ -1,0 +1,110 @@
+from __future__ import annotations
+
+import os
+import signal
+import tempfile
+import time
+from collections.abc import Callable
+from pathlib import Path
+from threading import Event, Thread
+
+import pytest
+
+from stepper.voice.pyttsx import PyttsxMouth
+from stepper.voice.seams import NoVoiceError
+from stepper.voice.settings import SpeechSettings
+
+_LINE = "Knit to two stitches before the marker, knit two together, slip marker."
+
+pytestmark = pytest.mark.sound
+
+
+@pytest.fixture
+def mouth(room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path):  # type: ignore[no-untyped-def]
+    """The system's own voice in the room, with its temporary files where they can be counted."""
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    try:
+        made = PyttsxMouth(SpeechSettings())
+    except NoVoiceError as reason:
+        pytest.skip(str(reason))
+    yield made
+    made.close()
+    assert list(tmp_path.iterdir()) == [], "temporary files are left behind"
+
+
+def test_a_line_is_heard_at_its_length(room, mouth: PyttsxMouth) -> None:  # type: ignore[no-untyped-def]
+    """It comes back when the line is over, and the line was heard.
+
+    Source: 12 words at 150 words per minute take 4.8 s.
+    """
+    with room.record() as recording:
+        mouth.utter(_LINE, 150, Event())
+        time.sleep(0.2)
+    assert recording.speech_s() == pytest.approx(4.8, rel=0.15)
+
+
+def test_hushing_ends_player_and_process_and_the_next_line_is_heard(  # type: ignore[no-untyped-def]
+    room, mouth: PyttsxMouth, is_running: Callable[[int], bool]
+) -> None:
+    """Silence is at once, and costs the next line nothing."""
+    cut = Event()
+    line = Thread(target=mouth.utter, args=(_LINE, 150, cut))
+    with room.record() as recording:
+        line.start()
+        recording.wait_for_sound()
+        time.sleep(0.3)
+        process_id = mouth.process_id
+        assert process_id is not None
+        hushed_at = time.monotonic()
+        cut.set()
+        mouth.hush()
+        line.join(5)
+        assert time.monotonic() - hushed_at < 0.3
+        time.sleep(0.5)
+        assert recording.loud_at()[-1] - hushed_at < 0.2
+        assert not is_running(process_id)
+        mouth.utter("Round one.", 150, Event())
+        recording.wait_for_sound(after=hushed_at + 0.5)
+
+
+def test_a_process_that_dies_is_replaced_and_the_line_said_again(mouth: PyttsxMouth) -> None:
+    """One death costs a moment; two over the same line stop the voice, with a reason."""
+    reasons: list[str] = []
+
+    def say() -> None:
+        try:
+            mouth.utter(_LINE, 150, Event())
+        except NoVoiceError as reason:
+            reasons.append(str(reason))
+
+    line = Thread(target=say)
+    line.start()
+    first = _next_process(mouth, None)
+    os.killpg(first, signal.SIGKILL)
+    second = _next_process(mouth, first)
+    assert second != first
+    os.killpg(second, signal.SIGKILL)
+    line.join(10)
+    assert reasons == ["its process ended twice over the same line"]
+
+
+def _next_process(mouth: PyttsxMouth, before: int | None) -> int:
+    ends_at = time.monotonic() + 5
+    while (process_id := mouth.process_id) in {None, before}:
+        assert time.monotonic() < ends_at
+        time.sleep(0.005)
+    assert process_id is not None
+    time.sleep(0.2)
+    return process_id
+
+
+@pytest.mark.usefixtures("no_sound")
+def test_a_line_that_nobody_can_have_heard_is_told() -> None:
+    """Without a device its player ends at once and says nothing; the user must not take that for speech."""
+    try:
+        mouth = PyttsxMouth(SpeechSettings())
+    except NoVoiceError as reason:
+        pytest.skip(str(reason))
+    with pytest.raises(NoVoiceError, match="plays no sound"):
+        mouth.utter(_LINE, 150, Event())
+    mouth.close()

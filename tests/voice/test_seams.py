@@ -1,0 +1,13 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.voice.seams import NoOutputError, NoVoiceError
+
+
+@pytest.mark.parametrize("kind", [NoVoiceError, NoOutputError])
+def test_want_of_sound_is_the_surroundings_fault(kind: type[SurroundingsError]) -> None:
+    """A command that cannot do without sound ends with the exit code for the surroundings."""
+    assert issubclass(kind, SurroundingsError)
+    assert kind.exit_code == 4
