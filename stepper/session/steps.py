@@ -16,8 +16,9 @@ from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Round, Run, flatten
 
 BREATH = 4
-"""Most items read out in one breath; a repeat counts as what is inside it. Source: about four things fit in
-working memory (Cowan 2001, "The magical number 4 in short-term memory"), from memory."""
+"""Most items read out in one breath; a repeat counts as what is inside it, a last plain end not at all.
+Source: about four things fit in working memory (Cowan 2001, "The magical number 4 in short-term memory"),
+from memory."""
 
 
 class By(Enum):
@@ -86,18 +87,21 @@ def rest_of(part: Part, stitches: int) -> Part:
 
 
 def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
-    """Put items together until a breath is full."""
-    held: list[Item] = []
+    """Put items together until a breath is full; a last run alone goes with the breath before it."""
+    breaths: list[list[Item]] = [[]]
     length = 0
     for item in phrase:
         more = _length(item)
-        if held and length + more > BREATH and item.progress:
-            yield _Piece(items=tuple(held))
-            held, length = [], 0
-        held.append(item)
+        if breaths[-1] and length + more > BREATH and item.progress:
+            breaths.append([])
+            length = 0
+        breaths[-1].append(item)
         length += more
-    if held:
-        yield _Piece(items=tuple(held))
+    if len(breaths) > 1 and len(breaths[-1]) == 1 and isinstance(breaths[-1][0], Run):
+        # "... then knit six": nobody wants to be asked for it, and it can be kept in mind.
+        end = breaths.pop()
+        breaths[-1] += end
+    return (_Piece(items=tuple(items)) for items in breaths if items)
 
 
 def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:

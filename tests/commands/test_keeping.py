@@ -109,7 +109,7 @@ def test_a_power_cut_between_the_new_text_and_the_move_to_it_is_made_good(journa
     opening = session.consider_opening(AT, taken.fingerprint)
     keeper(opening.events, opening.state)
     session.adopt(opening)
-    for _ in range(6):
+    for _ in range(5):
         _say(session, keeper, Next(at=AT))
     garment(path.parent, CUFF.replace("Work 3 rounds", "Work 5 rounds"))
     changed = load(path)

@@ -16,8 +16,8 @@ from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, garment, stepper
 
 ROUNDS = 17
-STEPS = 18
-"""Cues of "next" from the cast-on to the end: one a round, and the increase takes two breaths."""
+STEPS = 17
+"""Cues of "next" from the cast-on to the end: one a round."""
 
 
 def _uninterrupted(folder: Path) -> list[list[str]]:

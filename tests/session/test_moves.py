@@ -32,9 +32,7 @@ def test_next_leads_through_the_steps_and_on_to_the_next_round() -> None:
         > next step
         At stitch 196: knit ten, make one, knit ten, make one.
         > next step
-        At stitch 218: knit ten, make one, knit ten, make one.
-        > next step
-        At stitch 240: knit six.
+        At stitch 218: knit ten, make one, knit ten, make one, knit six.
         > next step
         Count now: 246 expected, after the increases.
         Round 3, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
@@ -125,11 +123,11 @@ def test_the_marker_is_the_next_one_ahead() -> None:
         session,
         """
         > next step
-        Round 2: knit five, place marker, knit ten, place marker.
+        Round 2: knit five, place marker, knit ten, place marker, knit five.
         > at the marker
-        At stitch 5: place marker, knit ten, place marker.
+        At stitch 5: place marker, knit ten, place marker, knit five.
         > at the marker
-        At stitch 15: knit five.
+        At stitch 15: place marker, knit five.
         > at the marker
         No marker lies ahead in this round.
         """,
