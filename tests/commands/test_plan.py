@@ -1,0 +1,35 @@
+"""`stepper plan`: the plan for people and for programs."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from stepper.commands.main import main
+from stepper.commands.plan import plan_lines
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+
+
+def test_json_shows_the_blended_round(capsys: pytest.CaptureFixture[str]) -> None:
+    """225 to 246 stitches, 15 gaps of 11 and 6 of 10 around the join; the body starts on 164."""
+    assert main(["plan", str(SWITCHBACK), "--json"]) == 0
+    document = json.loads(capsys.readouterr().out)
+    final = next(r for r in document["rounds"] if r["label"] == "Final increase")
+    assert (final["before"], final["after"]) == (225, 246)
+    places = final["shaping"]
+    gaps = [b - a for a, b in zip(places, [*places[1:], places[0] + 225], strict=True)]
+    assert (gaps.count(11), gaps.count(10), len(gaps)) == (15, 6, 21)
+    assert next(r for r in document["rounds"] if r["section"] == "body")["before"] == 164
+    assert final["spoken"]
+
+
+def test_text_puts_like_rounds_together() -> None:
+    """A hundred plain rounds are one line."""
+    lines = list(plan_lines(plan_of(project("Cast on 8 sts.\nKnit 100 rounds.\nBind off."))))
+    assert len(lines) < 12
+    assert any("2-101 knit. 8 sts" in line for line in lines)

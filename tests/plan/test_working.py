@@ -1,0 +1,86 @@
+"""Each kind of instruction changes the needles as a knitter would."""
+
+from __future__ import annotations
+
+from stepper.plan.working import chart_runs
+from stepper.project.model import Cell, Chart
+from stepper.project.problems import Place
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+HERE = Place(line=1, column=1)
+
+
+def test_stockinette_is_knit_on_the_right_side_and_purled_on_the_wrong() -> None:
+    """Common practice: in rows the sides alternate; in the round there is only the right one."""
+    flat = plan_of(project("Cast on 8 sts.\nWork flat.\nWork in St st for 2 cm.\nBind off."))
+    assert [(r.side, r.instruction) for r in flat.rounds[1:5]] == [
+        ("RS", "knit"),
+        ("WS", "purl"),
+        ("RS", "knit"),
+        ("WS", "purl"),
+    ] or [(r.side, r.instruction) for r in flat.rounds[1:3]] == [("WS", "purl"), ("RS", "knit")]
+    around = plan_of(project("Cast on 8 sts.\nJoin in the round.\nWork in St st for 2 cm.\nBind off."))
+    assert {(r.side, r.instruction) for r in around.rounds[1:-1]} == {("RS", "knit")}
+
+
+def test_garter_in_the_round_alternates_knit_and_purl() -> None:
+    """Common practice: in rows every row is knit, in the round every other one is purled."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nWork 4 rounds in garter st.\nBind off."))
+    assert [r.instruction for r in plan.rounds[1:-1]] == ["knit", "purl", "knit", "purl"]
+
+
+def test_on_the_wrong_side_a_chart_is_read_left_to_right_with_opposite_stitches() -> None:
+    """Source: even rows left to right, symbols as seen from the right side (check-values 1.7.2, 1.7.4)."""
+    cells = (Cell("k", None), Cell("p", None), Cell("k2tog", None), Cell("", None))
+    chart = Chart(name="c", rounds=(cells,), place=HERE)
+    right = chart_runs(chart, 1, yarn="MC", wrong_side=False)
+    wrong = chart_runs(chart, 1, yarn="MC", wrong_side=True)
+    assert [run.stitch for run in right] == ["k2tog", "p", "k"]
+    assert [run.stitch for run in wrong] == ["p", "k", "p2tog"]
+
+
+def test_bobbles_are_left_out_where_the_knitter_does() -> None:
+    """`no bobbles` knits the stitch plain."""
+    text = project("Cast on 8 sts.\n*K3, mb; rep from * to end.\nBind off.")
+    altered = text.replace("sections:", "alterations: [no bobbles]\nsections:")
+    assert "mb" in plan_of(text).rounds[1].instruction
+    assert "mb" not in plan_of(altered).rounds[1].instruction
+
+
+def test_a_needle_of_her_own_takes_the_place_of_the_printed_one() -> None:
+    """`needle 3.75 mm instead of 4 mm`."""
+    text = project("Cast on 8 sts.\nChange to 4 mm needles.\nKnit 1 round.\nBind off.")
+    altered = text.replace("sections:", "alterations: [needle 3.75 mm instead of 4 mm]\nsections:")
+    assert plan_of(altered).rounds[1].needle_mm == 3.75
+    assert "instead of" in " ".join(plan_of(altered).rounds[1].remarks)
+
+
+def test_held_stitches_come_back_under_their_name() -> None:
+    """What was put on hold is what returns."""
+    plan = plan_of(
+        project(
+            "Cast on 20 sts.\nHold 6 sts for thumb, k to end.\nBind off.\nReturn thumb to needles.\n"
+            "Pick up and knit 2 sts, k to end. 8 sts.\nBind off."
+        )
+    )
+    assert [r.after for r in plan.rounds] == [20, 14, 0, 6, 8, 0]
+    assert plan.rounds[1].held == {"thumb": 6}
+    assert plan.rounds[3].held == {}
+
+
+def test_a_yarn_is_said_when_it_changes_and_when_it_is_broken() -> None:
+    """By the name it has in the file, also after the last round."""
+    plan = plan_of(project("Cast on 8 sts.\nWith A, knit 1 round.\nBind off.\nBreak A."))
+    assert plan.rounds[1].remarks == ("with moss",)
+    assert plan.rounds[1].runs[0].yarn == "A"
+    assert plan.rounds[-1].remarks == ("break moss when it is done",)
+
+
+def test_a_definition_is_worked_only_where_it_is_called() -> None:
+    """Two readings: "work dec round … 2 times" is two in all, "rep dec round … 2 times" comes on top."""
+    define = "Cast on 20 sts.\nDec round: K1, k2tog, k to last 3 sts, ssk, k1.\n"
+    work = plan_of(project(define + "Work dec round every 3rd round 2 times.\nBind off."))
+    again = plan_of(project(define + "Rep dec round every 3rd round 2 times.\nBind off."))
+    assert [r.after for r in work.rounds] == [20, 20, 20, 18, 18, 18, 16, 0]
+    assert [r.after for r in again.rounds] == [20, 18, 18, 18, 16, 16, 16, 14, 0]
