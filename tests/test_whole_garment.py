@@ -1,0 +1,96 @@
+"""The whole sample garment, stepped to the last bind-off in a process of its own, killed and resumed on the way."""
+
+from __future__ import annotations
+
+import re
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from stepper.commands.loading import load
+
+SWITCHBACK = Path(__file__).parents[1] / "sample_projects" / "switchback.yaml"
+COMMAND = [sys.executable, "-m", "stepper", "knit", "--plain", "--mute"]
+CUE = "next\n"
+
+
+class Sitting:
+    """A session in a process of its own, driven through its pipes."""
+
+    def __init__(self, path: Path) -> None:
+        self.process = subprocess.Popen(
+            [*COMMAND, str(path)], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, bufsize=1
+        )
+        self.opening = self._until_answered()
+
+    def _until_answered(self) -> list[str]:
+        """Read what is said up to the answer of a question whose words are known."""
+        assert self.process.stdin is not None
+        assert self.process.stdout is not None
+        self.process.stdin.write("where\n")
+        self.process.stdin.flush()
+        lines = []
+        for line in self.process.stdout:
+            if re.search(r"stitches on the needles|is finished|Finished", line):
+                self.where = line
+                return lines
+            lines.append(line)
+        raise AssertionError(f"the session ended: {lines}")
+
+    def next(self) -> list[str]:
+        """Give the cue and read its answer."""
+        assert self.process.stdin is not None
+        self.process.stdin.write(CUE)
+        self.process.stdin.flush()
+        return self._until_answered()
+
+    def kill(self) -> None:
+        """End it as a flat battery would."""
+        self.process.kill()
+        self.process.wait()
+
+    @property
+    def finished(self) -> bool:
+        """Whether the last bind-off is done."""
+        return "inished" in self.where
+
+
+def transcript(path: Path, *, kill_every: int | None) -> list[str]:
+    """Knit to the end by `next` alone; give every answer in order."""
+    said: list[str] = []
+    sitting = Sitting(path)
+    cues = 0
+    while not sitting.finished:
+        said += sitting.next()
+        cues += 1
+        if kill_every and cues % kill_every == 0:
+            sitting.kill()
+            sitting = Sitting(path)
+        assert cues < 2000
+    sitting.kill()
+    return said
+
+
+@pytest.fixture(scope="module")
+def unbroken(tmp_path_factory: pytest.TempPathFactory) -> list[str]:
+    """Knit it once without interruption."""
+    path = tmp_path_factory.mktemp("unbroken") / "switchback.yaml"
+    shutil.copy(SWITCHBACK, path)
+    return transcript(path, kill_every=None)
+
+
+def test_every_checkpoint_is_asked_with_its_count(unbroken: list[str]) -> None:
+    """From cast-on to the last bind-off by `next` alone, the counts are those of the plan."""
+    expected = [r.checkpoint.expect for r in load(SWITCHBACK).plan.rounds if r.checkpoint]
+    asked = [int(found[1]) for line in unbroken if (found := re.search(r"Count now: (\d+) expected", line))]
+    assert asked == expected
+
+
+def test_killed_after_every_fiftieth_cue_nothing_is_lost_or_doubled(unbroken: list[str], tmp_path: Path) -> None:
+    """The answers of all sittings, one after the other, are those of one long evening."""
+    path = tmp_path / "switchback.yaml"
+    shutil.copy(SWITCHBACK, path)
+    assert transcript(path, kill_every=50) == unbroken
