@@ -37,13 +37,16 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
 class _Flat:
     """What is derived from a phrase alone, kept for rounds that share it."""
 
-    __slots__ = ("floats", "phrase", "runs", "shaping")
+    __slots__ = ("floats", "instruction", "phrase", "runs", "shaping")
 
-    def __init__(self, phrase: tuple[Item, ...], *, flat: bool) -> None:
-        self.phrase = phrase  # held, so that its identity stays its own
-        self.runs = laid_flat(phrase)
+    def __init__(self, draft: Draft) -> None:
+        self.phrase = draft.phrase  # held, so that its identity stays its own
+        self.runs = laid_flat(draft.phrase)
         self.shaping = shaping_places(self.runs)
-        self.floats = longest_floats(self.runs, flat=flat)
+        self.floats = longest_floats(self.runs, flat=draft.flat)
+        self.instruction = instruction(
+            draft.phrase, chart=draft.chart, chart_round=draft.chart_round, manner=draft.bound_off
+        )
 
 
 def _round(
@@ -57,7 +60,7 @@ def _round(
 ) -> Round:
     flat = seen.get(id(draft.phrase))
     if flat is None:
-        flat = seen[id(draft.phrase)] = _Flat(draft.phrase, flat=draft.flat)
+        flat = seen[id(draft.phrase)] = _Flat(draft)
     return Round(
         index=index,
         section=draft.section,
@@ -75,9 +78,7 @@ def _round(
         runs=flat.runs,
         shaping=draft.shaping if draft.shaping is not None else flat.shaping,
         floats=flat.floats,
-        instruction=instruction(
-            draft.phrase, chart=draft.chart, chart_round=draft.chart_round, manner=draft.bound_off
-        ),
+        instruction=flat.instruction,
         checkpoint=_checkpoint(draft, following),
         remarks=draft.remarks,
         evenly=draft.evenly,

@@ -246,9 +246,13 @@ class _Cursor:
         once = self.work(element.elements)
         unit = self.used - start
         self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
-        for _ in range(times - 1):
-            for run in flatten(tuple(once)):
-                self.advance(run, [])
+        if self.waiting:
+            for _ in range(times - 1):
+                for run in flatten(tuple(once)):
+                    self.advance(run, [])
+        else:
+            self.used += unit * (times - 1)
+            self.made += sum(item.leaves for item in once) * (times - 1)
         items.append(Group(tuple(once), times))
 
 

@@ -121,6 +121,17 @@ def repeat(
         work_template(templates[(start + number) % len(templates)], needles)
         if len(needles.findings) > before:
             return
+        if number == 1 and len(templates) == 1 and _changes_nothing(needles):
+            # The rest are the same round: one draft stands for all of them, which is most of a garment.
+            needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))
+            return
+
+
+def _changes_nothing(needles: Needles) -> bool:
+    """Say whether the round last worked leaves everything as it met it."""
+    draft = needles.drafts[-1]
+    same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
+    return same and not draft.flat
 
 
 # --- written-out rounds -------------------------------------------------------------------------------
