@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
 from stepper.plan.condense import laid_flat
-from stepper.plan.model import Caution, Checkpoint, Item, Plan, Round, Run
+from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
 from stepper.plan.needles import Draft, Needles
 from stepper.project.model import Project
 
