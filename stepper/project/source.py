@@ -133,8 +133,8 @@ def _tabs(text: str) -> list[Problem]:
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
-    mark: Any = error.problem_mark or error.context_mark
-    line, column = (mark.line + 1, mark.column + 1) if mark is not None else (1, 1)
+    found = [mark for mark in (error.problem_mark, error.context_mark) if mark is not None]
+    line, column = (found[0].line + 1, found[0].column + 1) if found else (1, 1)
     lines = text.splitlines()
     if line > len(lines):
         line, column = len(lines), len(lines[-1]) + 1

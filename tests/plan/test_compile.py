@@ -105,7 +105,7 @@ def test_floats_are_measured_around_the_join(switchback: Plan) -> None:
     In the fifth round of trail, `aa......aa`, the colour floats over six stitches, and the ground over the
     four that meet at the join.
     """
-    last = [r for r in switchback.rounds if r.chart == "trail" and r.chart_round == 5][0]
+    last = next(r for r in switchback.rounds if r.chart == "trail" and r.chart_round == 5)
     assert dict(last.floats) == {"A": 6, "MC": 4}
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -45,5 +47,5 @@ def test_joining_keeps_the_stitches(flat: tuple[Run, ...]) -> None:
     """Only the writing changes; neighbours differ afterwards."""
     short = joined(flat)
     assert sum(run.times for run in short) == sum(run.times for run in flat)
-    assert all(a.stitch != b.stitch for a, b in zip(short, short[1:], strict=False))
+    assert all(a.stitch != b.stitch for a, b in pairwise(short))
     assert laid_flat(flat) == short
