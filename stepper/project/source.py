@@ -208,7 +208,8 @@ class _Composer:
         self.keys: list[Scalar | None] = []
 
     def take(self, event: yaml.Event) -> None:
-        place = Place(line=event.start_mark.line + 1, column=event.start_mark.column + 1)
+        mark: Any = event.start_mark
+        place = Place(line=mark.line + 1, column=mark.column + 1)
         if isinstance(event, yaml.AliasEvent):
             self._stop(_star(place))
         elif isinstance(event, yaml.ScalarEvent):
