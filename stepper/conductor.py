@@ -2,7 +2,8 @@
 
 Keys, pedals, the microphone and typed lines all put into the queue; one thread works it off. For each cue:
 **consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. Dying
-between the commit and the voice means the step is said again next time; it is never lost and never counted twice.
+between the commit and the voice means the step is said again next time; it is never lost and never counted
+twice.
 
 Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be
 sound, a speaker. So the whole session runs in a test without a disk, a screen or a sound device.
