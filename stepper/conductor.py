@@ -125,7 +125,9 @@ class Conductor:
         now = self._clock()
         cue: Cue | NotUnderstood
         if isinstance(item, _Words):
-            cue = understand(item.text, self._session.plan, at=now, own=self._own_wordings)
+            session, own = self._session, self._own_wordings
+            counting = session.state.knitting.tens is not None
+            cue = understand(item.text, session.plan, at=now, own=own, counting=counting)
             if item.heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
         else:

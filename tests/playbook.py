@@ -30,7 +30,8 @@ def transcript(session: Session, script: str) -> str:
         if not line.startswith("> "):
             continue
         lines.append(line)
-        cue = understand(line[2:], session.plan, at=AT)
+        counting = session.state.knitting.tens is not None
+        cue = understand(line[2:], session.plan, at=AT, counting=counting)
         if isinstance(cue, NotUnderstood):
             lines.append(cue.sentence)
         else:

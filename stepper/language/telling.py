@@ -11,6 +11,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
+from stepper.language import mending
 from stepper.language.changes import told_changes
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
@@ -222,6 +223,13 @@ _UNDONE = {
     "Measured": "the measurement",
     "Weighed": "the weighing",
     "Noted": "the note",
+    "Searched": "the count between",
+    "Observed": "what was seen",
+    "Remedied": "the remedy",
+    "Tinked": "the stitches undone",
+    "LifelineLaid": "the lifeline",
+    "AskingSet": "how often I ask",
+    "Tallied": "the last of the tally",
 }
 
 
@@ -240,6 +248,7 @@ def _awake(effect: effects.TellAwake, plan: Plan) -> str:
 def _help(effect: effects.TellHelp, plan: Plan) -> str:
     phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
     blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
+    blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}
     blanks["{yarn}"] = next(iter(plan.yarns.values()), "the yarn")
     blanks["{place}"] = plan.rounds[0].section if plan.rounds else "the body"
     for blank, example in blanks.items():
@@ -284,5 +293,6 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellHelp: _help,
         effects.TellStop: _stop,
         effects.Close: _nothing,
+        **mending.LINES,
     }
 )

@@ -19,7 +19,19 @@ from stepper.craft.gauge import to_mm
 from stepper.language.numbers import decimal, number
 from stepper.language.vocabulary import ARTICLES, FILLERS, SAME_WORDS, VOCABULARY, Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import AtStitch, Count, Cue, GoTo, Note
+from stepper.session.cues import (
+    AtStitch,
+    Choose,
+    Count,
+    Cue,
+    FaultIn,
+    GoTo,
+    Note,
+    Saw,
+    SectionCount,
+    Ten,
+    Tink,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,7 +45,12 @@ class NotUnderstood:
 
 
 def understand(
-    text: str, plan: Plan, *, at: str = "", own: Mapping[str, str] | None = None
+    text: str,
+    plan: Plan,
+    *,
+    at: str = "",
+    own: Mapping[str, str] | None = None,
+    counting: bool = False,
 ) -> Cue | NotUnderstood:
     """Turn a text into a cue.
 
@@ -42,6 +59,7 @@ def understand(
         plan: For the names of yarns, sections and labels, and the unit of a bare length.
         at: Now, for the cue. ISO 8601.
         own: The knitter's own wordings: hers to one of the vocabulary's.
+        counting: Whether a count is being made aloud, so that a bare number is a part of it.
 
     Returns:
         The cue, or a sentence with the nearest wording known.
@@ -60,6 +78,9 @@ def understand(
             complaint = complaint or filled
             continue
         return frame.wording.cue(at=at, **frame.wording.fixed, **filled)
+    part = _tens(said) if counting else None
+    if part is not None:
+        return Ten(at=at, stitches=part)
     return NotUnderstood(text=text, sentence=complaint or _nearest(said, text, own or {}))
 
 
@@ -148,7 +169,16 @@ def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> d
     return fields
 
 
-_NUMBER_FIELD: Final[Mapping[type[Cue], str]] = {Count: "stitches", AtStitch: "stitch", GoTo: "round_number"}
+_NUMBER_FIELD: Final[Mapping[type[Cue], str]] = {
+    Count: "stitches",
+    AtStitch: "stitch",
+    GoTo: "round_number",
+    SectionCount: "stitches",
+    Saw: "number",
+    FaultIn: "round_number",
+    Choose: "number",
+    Tink: "stitches",
+}
 
 _Read = tuple[str, Any] | str
 
@@ -156,6 +186,26 @@ _Read = tuple[str, Any] | str
 def _read_number(said: str, text: str, plan: Plan) -> _Read:
     value = number(said)
     return f'"{said}" is no whole number that I know.' if value is None else ("number", value)
+
+
+def _read_numbers(said: str, text: str, plan: Plan) -> _Read:
+    values = [number(part) for part in re.split(r",| and |\s", said) if part]
+    whole = tuple(each for each in values if each is not None)
+    return ("counts", whole) if len(whole) == len(values) else f'"{said}" are no whole numbers that I know.'
+
+
+def _read_tens(said: str, text: str, plan: Plan) -> _Read:
+    value = _tens(said)
+    return f'"{said}" is no whole number that I know.' if value is None else ("stitches", value)
+
+
+def _tens(said: str) -> int | None:
+    """Add up what is counted in one breath: "ten", "ten ten", "ten and four"."""
+    value = number(said)
+    if value is not None:
+        return value
+    values = [number(part) for part in re.split(r" and |\s", said) if part]
+    return sum(each for each in values if each is not None) if values and None not in values else None
 
 
 def _read_length(said: str, text: str, plan: Plan) -> _Read:
@@ -208,6 +258,8 @@ _SLOTS: Final[Mapping[str, Callable[[str, str, Plan], _Read]]] = {
     "yarn": _read_yarn,
     "place": _read_place,
     "text": _read_text,
+    "numbers": _read_numbers,
+    "tens": _read_tens,
 }
 
 

@@ -9,6 +9,7 @@ from stepper.plan.model import Plan
 from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed
+from stepper.session.remedy import off_by
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
@@ -16,13 +17,17 @@ from stepper.session.tally import count_at
 def count(plan: Plan, state: State, cue: Count) -> Decision:
     """Compare a count with the ones expected here and at the end of the round."""
     place = state.place
+    expected, end = count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
+    if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):
+        return Refusal(sentence=f"{cue.stitches} cannot be; {expected} are expected.")
+    off = off_by(state.knitting, place)
     return (
         Counted(
             at=cue.at,
             place=place,
             stitches=cue.stitches,
-            expected=count_at(plan, place.index, place.stitch),
-            expected_end=expected_at_end(plan, place),
+            expected=expected + off,
+            expected_end=end + off_by(state.knitting, Place(index=place.index + 1)),
         ),
     )
 

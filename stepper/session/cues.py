@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
 
 
@@ -149,6 +150,97 @@ class Help(Cue):
     """Say what can be said."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionCount(Cue):
+    """Answer a question of fault finding with a count."""
+
+    stitches: int
+    """Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MarkerCounts(Cue):
+    """Give the counts between all markers at once."""
+
+    counts: tuple[int, ...]
+    """One for each section, in working order. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Saw(Cue):
+    """Say what is to be seen where a fault is looked for."""
+
+    seen: Seen
+    number: int = 1
+    """As `Seen` says, without its sign."""
+    sign: int = 1
+    """1, or -1 for too few or too short."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FaultIn(Cue):
+    """Say in which round of the section in hand a fault is."""
+
+    round_number: int
+    """From 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhatHappened(Cue):
+    """Say what probably went wrong."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remedies(Cue):
+    """Say how the fault can be mended and what each way costs."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choose(Cue):
+    """Take one of the remedies."""
+
+    number: int
+    """From 1, in the order they were said."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tink(Cue):
+    """Undo stitches one by one, the last first."""
+
+    stitches: int = 1
+    """Range: 1 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lifeline(Cue):
+    """Keep that a lifeline lies at the beginning of the round in hand."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ask(Cue):
+    """Set how often a count is asked for."""
+
+    asking: Asking
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CountAloud(Cue):
+    """Begin a count aloud, or say how far one has come."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ten(Cue):
+    """Add to the count that is being made aloud."""
+
+    stitches: int
+    """Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThatIsAll(Cue):
+    """End the count aloud and compare it."""
+
+
 CUES: tuple[type[Cue], ...] = (
     Next,
     Back,
@@ -171,5 +263,18 @@ CUES: tuple[type[Cue], ...] = (
     Listen,
     Enough,
     Help,
+    SectionCount,
+    MarkerCounts,
+    Saw,
+    FaultIn,
+    WhatHappened,
+    Remedies,
+    Choose,
+    Tink,
+    Lifeline,
+    Ask,
+    CountAloud,
+    Ten,
+    ThatIsAll,
 )
 """Every kind of cue, in the order of the help."""

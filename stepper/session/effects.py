@@ -10,8 +10,11 @@ from dataclasses import dataclass
 from enum import Enum
 
 from stepper.plan.carry import Change
+from stepper.plan.model import Run
 from stepper.session.cues import Cue
-from stepper.session.state import Place
+from stepper.session.diagnosis import Likely
+from stepper.session.remedy import Remedy
+from stepper.session.state import Asking, Mend, Place, Seen
 from stepper.session.steps import By, Part
 
 
@@ -210,6 +213,116 @@ class TellStop(Effect):
     """The end of what is worked."""
     first: Effect
     """`TellStep`, or `TellFinished` where nothing comes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskSections(Effect):
+    """Ask for a count between landmarks."""
+
+    kind: str
+    """`marker`, `change` or `repeat`."""
+    first: int
+    """The landmark to count from, from 0 for the beginning of the round."""
+    end: int | None
+    """The landmark to count to; nothing for the end of the round."""
+    expect: int
+    """Stitches there should be. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskLook(Effect):
+    """Ask to look at the fabric for one thing."""
+
+    seen: Seen
+    index: int
+    """The round to look at."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFound(Effect):
+    """Say between which stitches the fault lies, or that it is not a single one."""
+
+    kind: str
+    """As in `AskSections`; empty where nothing tells the stitches apart."""
+    first: int = 0
+    end: int | None = None
+    difference: int = 0
+    single: bool = True
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellCauses(Effect):
+    """Say what probably happened, the likeliest first."""
+
+    causes: tuple[Likely, ...]
+    difference: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellRemedies(Effect):
+    """Say how it can be mended, the cheapest first."""
+
+    remedies: tuple[Remedy, ...]
+    exact_at: int | None
+    """The round before which it has to be mended; nothing where none asks for it."""
+    difference: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellRemedied(Effect):
+    """Say what to do for the remedy chosen, and where that leads."""
+
+    remedy: str
+    undone: tuple[Run, ...]
+    """What comes off, the last worked first, where it is undone stitch by stitch."""
+    place: Place
+    mend: Mend | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellMend(Effect):
+    """Remind of stitches to work more or less in the round that begins."""
+
+    mend: Mend
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTinked(Effect):
+    """Say which stitches come off, the last worked first, and where that leads."""
+
+    runs: tuple[Run, ...]
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellLifeline(Effect):
+    """Say that a lifeline is kept, or that one would pay here."""
+
+    laid: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellAsking(Effect):
+    """Say how often a count is asked for from now on."""
+
+    asking: Asking
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTally(Effect):
+    """Say how far a count made aloud has come."""
+
+    total: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSpot(Effect):
+    """Say the place by what is on the needles: how far past which marker."""
+
+    past: int
+    """Stitches since it. Unit: stitches."""
+    marker: int
+    """Which marker of the round, from 1; 0 for the beginning of the round."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

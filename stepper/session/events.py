@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
-from stepper.session.state import Place
+from stepper.session.state import Answer, Asking, Mend, Place, Sight
 from stepper.session.steps import By
 
 
@@ -179,6 +179,73 @@ class Closed(Event):
     place: Place
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Searched(Event):
+    """Some of the stitches, or all of them by sections, were counted to find a fault."""
+
+    answers: tuple[Answer, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Observed(Event):
+    """The knitter said what is to be seen, or in which round a fault is."""
+
+    place: Place
+    sight: Sight | None = None
+    index: int | None = None
+    """The round the fault is in, where she said so."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remedied(Event):
+    """A remedy was chosen; where it takes work back, the place went with it."""
+
+    origin: Place
+    place: Place
+    remedy: str
+    """Its kind: `plain`, `drop`, `tink`, `rip` or `accept`."""
+    difference: int
+    """What the count was off by. Unit: stitches."""
+    stitches: int
+    """What it costs. Unit: stitches."""
+    minutes: float
+    """What it costs at her pace. Unit: minutes."""
+    mend: Mend | None = None
+    """What is still to be worked; nothing where it is done with that."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tinked(Event):
+    """Stitches were undone one by one."""
+
+    origin: Place
+    place: Place
+    stitches: int
+    """Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LifelineLaid(Event):
+    """A lifeline was laid through the stitches."""
+
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskingSet(Event):
+    """It was changed how often a count is asked for."""
+
+    asking: Asking
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tallied(Event):
+    """A part of a count made aloud; none where the count begins."""
+
+    tens: tuple[int, ...]
+    """All parts so far. Unit: stitches."""
+
+
 EVENTS: tuple[type[Event], ...] = (
     Opened,
     PlanChanged,
@@ -195,5 +262,12 @@ EVENTS: tuple[type[Event], ...] = (
     FellAsleep,
     WokeUp,
     Closed,
+    Searched,
+    Observed,
+    Remedied,
+    Tinked,
+    LifelineLaid,
+    AskingSet,
+    Tallied,
 )
 """Every kind of event."""

@@ -4,27 +4,35 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from datetime import datetime
 
 from stepper.plan.lengthen import Correction
 from stepper.session.events import (
     Advanced,
+    AskingSet,
     Closed,
     Counted,
     Event,
     FellAsleep,
     Jumped,
+    LifelineLaid,
     Measured,
     Noted,
+    Observed,
     Opened,
     Placed,
     PlanChanged,
+    Remedied,
     Returned,
+    Searched,
     StrideSet,
+    Tallied,
+    Tinked,
     Undone,
     Weighed,
     WokeUp,
 )
-from stepper.session.state import UNDO_DEPTH, Knitting, Memento, State, Verified
+from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified
 
 
 def evolve(state: State, event: Event) -> State:
@@ -33,15 +41,17 @@ def evolve(state: State, event: Event) -> State:
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
     seq = state.seq + 1
+    if not isinstance(event, Opened) and silent_long(state.last_cue_at, event.at):
+        state = _interrupted(state)
     match event:
         case Opened():
             return replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
         case PlanChanged():
             return _carried(replace(state, seq=seq), event)
         case Closed():
-            return replace(state, seq=seq, closed=True, last_cue_at=event.at)
+            return _interrupted(replace(state, seq=seq, closed=True, last_cue_at=event.at))
         case FellAsleep():
-            return replace(state, seq=seq, asleep=True, last_cue_at=event.at)
+            return _interrupted(replace(state, seq=seq, asleep=True, last_cue_at=event.at))
         case WokeUp():
             return replace(state, seq=seq, asleep=False, last_cue_at=event.at)
         case Undone():
@@ -55,6 +65,29 @@ def evolve_all(state: State, events: Iterable[Event]) -> State:
     for event in events:
         state = evolve(state, event)
     return state
+
+
+BREAKS_KEPT = 20
+"""Interruptions remembered. Bounded so that a snapshot stays small."""
+
+
+SILENCE_S = 600.0
+"""Time without a cue that counts as an interruption. Longer than a round of a sweater takes at the usual
+pace. Source: chosen here. Unit: s."""
+
+
+def silent_long(last: str, now: str) -> bool:
+    """Tell whether a long silence lies between two times; never where one of them is no time."""
+    try:
+        gap = datetime.fromisoformat(now) - datetime.fromisoformat(last)
+    except (ValueError, TypeError):
+        return False
+    return gap.total_seconds() >= SILENCE_S
+
+
+def _interrupted(state: State) -> State:
+    """Remember where she was interrupted: that is where a fault is likelier."""
+    return replace(state, breaks=(*state.breaks, state.place)[-BREAKS_KEPT:])
 
 
 def _done(state: State, event: Event) -> State:
@@ -72,12 +105,52 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case StrideSet():
             return replace(knitting, by=event.by)
         case Counted() if event.agrees:
-            return replace(knitting, verified=Verified(place=event.place, stitches=event.stitches))
+            verified = Verified(place=event.place, stitches=event.stitches)
+            return replace(knitting, verified=verified, fault=None, tens=None)
+        case Counted():
+            fault = Fault(place=event.place, difference=event.stitches - event.expected)
+            return replace(knitting, fault=fault, tens=None)
+        case Searched() if knitting.fault is not None:
+            answers = (*knitting.fault.answers, *event.answers)
+            return replace(knitting, fault=replace(knitting.fault, answers=answers))
+        case Observed():
+            return replace(knitting, fault=_seen(knitting.fault, event))
+        case Remedied():
+            return replace(_back_at(knitting, event.place), fault=None, mend=event.mend)
+        case Tinked():
+            return _back_at(knitting, event.place)
+        case LifelineLaid():
+            laid = sorted({(each.index, each.stitch) for each in (*knitting.lifelines, event.place)})
+            lifelines = tuple(Place(index=index, stitch=stitch) for index, stitch in laid)
+            return replace(knitting, lifelines=lifelines)
+        case AskingSet():
+            return replace(knitting, asking=event.asking)
+        case Tallied():
+            return replace(knitting, tens=event.tens)
         case Measured() if event.correction is not None:
             return replace(knitting, corrections=_with(knitting.corrections, event.correction))
-        case Counted() | Measured() | Weighed() | Noted():
+        case Measured() | Weighed() | Noted():
             return knitting  # kept in the journal; nothing of the knitting moves
     return knitting
+
+
+def _seen(fault: Fault | None, event: Observed) -> Fault:
+    """Add what was seen; where no fault was looked for yet, looking begins."""
+    fault = fault if fault is not None else Fault(place=event.place, difference=0)
+    if event.sight is not None:
+        others = tuple(each for each in fault.sights if each.seen is not event.sight.seen)
+        fault = replace(fault, sights=(*others, event.sight))
+    return fault if event.index is None else replace(fault, index=event.index)
+
+
+def _back_at(knitting: Knitting, place: Place) -> Knitting:
+    """Go to a place; what lies beyond it of counts and lifelines is no longer in the fabric."""
+    here = (place.index, place.stitch)
+    verified = knitting.verified
+    if verified is not None and (verified.place.index, verified.place.stitch) > here:
+        verified = None
+    lifelines = tuple(each for each in knitting.lifelines if (each.index, each.stitch) <= here)
+    return replace(knitting, place=place, verified=verified, lifelines=lifelines)
 
 
 def _with(corrections: tuple[Correction, ...], new: Correction) -> tuple[Correction, ...]:

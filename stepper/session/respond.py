@@ -11,10 +11,9 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues
+from stepper.session import cues, inquiry
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import (
-    AskCount,
     AskLength,
     Close,
     Effect,
@@ -40,22 +39,31 @@ from stepper.session.effects import (
 )
 from stepper.session.events import (
     Advanced,
+    AskingSet,
     Closed,
     Counted,
     Event,
     FellAsleep,
     Jumped,
+    LifelineLaid,
     Measured,
     Noted,
+    Observed,
     Opened,
     Placed,
     PlanChanged,
+    Remedied,
     Returned,
+    Searched,
     StrideSet,
+    Tallied,
+    Tinked,
     Undone,
     Weighed,
     WokeUp,
 )
+from stepper.session.evolve import silent_long
+from stepper.session.remedy import off_by
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Place, State
 from stepper.session.steps import part_at, parts, rest_of
@@ -78,12 +86,20 @@ def respond(
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """
+    back = _place_first(plan, before, cue)
     if not events and cue is not None:
-        return tuple(_ANSWERS[type(cue)](plan, after))
-    effects: list[Effect] = []
+        return (*back, *_ANSWERS[type(cue)](plan, after))
+    effects: list[Effect] = [*back]
     for event in events:
         effects += _TOLD[type(event)](plan, before, event, after)
     return tuple(effects)
+
+
+def _place_first(plan: Plan, before: State, cue: cues.Cue | None) -> tuple[Effect, ...]:
+    """Say the place where she comes back from a long silence, before anything else."""
+    if cue is None or before.asleep or not silent_long(before.last_cue_at, cue.at):
+        return ()
+    return tuple(inquiry.spot(plan, before))
 
 
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
@@ -118,8 +134,9 @@ def _spacing(plan: Plan, state: State) -> Iterator[Effect]:
 def _how_many(plan: Plan, state: State) -> Iterator[Effect]:
     place = state.place
     between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    now = count_at(plan, place.index, place.stitch)
-    yield TellExpected(now=now, end=expected_at_end(plan, place), between=between)
+    now = count_at(plan, place.index, place.stitch) + off_by(state.knitting, place)
+    end = expected_at_end(plan, place) + off_by(state.knitting, Place(index=place.index + 1))
+    yield TellExpected(now=now, end=end, between=between)
 
 
 def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
@@ -145,6 +162,9 @@ _ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
         cues.HowMany: _how_many,
         cues.HowFar: _how_far,
         cues.Help: _help,
+        cues.WhatHappened: inquiry.what_happened,
+        cues.Remedies: inquiry.ways,
+        cues.CountAloud: inquiry.tally_so_far,
     }
 )
 
@@ -157,6 +177,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
     if before.seq == 0:
         yield TellStart()
     else:
+        yield from inquiry.spot(plan, after, marked=True)
         done = before.place if before.place != Place() else None
         yield TellRecap(done=done, at=before.last_cue_at)
     yield step_at(plan, after, Lead.FULL)
@@ -179,11 +200,11 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
         yield step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
-    if done.checkpoint is not None:
-        yield AskCount(expect=done.checkpoint.expect, reason=done.checkpoint.reason)
+    yield from inquiry.checks_due(plan, after, done.index)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
+    yield from inquiry.mend_here(after)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
@@ -200,6 +221,8 @@ def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> It
 
 def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterator[Effect]:
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
+    if not event.agrees:
+        yield from inquiry.next_question(plan, after)
 
 
 def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:
@@ -237,16 +260,32 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
 
 
 def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
+    yield from inquiry.spot(plan, after)
     yield TellAsleep()
 
 
 def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
     yield TellAwake()
+    yield from inquiry.spot(plan, after)
+    if after.place.stitch:
+        yield step_at(plan, after, Lead.PART)
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
+    yield from inquiry.spot(plan, after, marked=True)
     yield TellStop(place=event.place, first=step_at(plan, after, Lead.FULL))
     yield Close()
+
+
+def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
+    yield from inquiry.remedied(plan, before, event, after)
+    yield from inquiry.mend_here(after)
+    yield step_at(plan, after, Lead.FULL)
+
+
+def _tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
+    yield from inquiry.tinked(plan, before, event, after)
+    yield step_at(plan, after, Lead.PART)
 
 
 _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
@@ -266,5 +305,12 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         FellAsleep: _fell_asleep,
         WokeUp: _woke_up,
         Closed: _closed,
+        Searched: inquiry.searched,
+        Observed: inquiry.searched,
+        Remedied: _remedied,
+        Tinked: _tinked,
+        LifelineLaid: inquiry.lifeline_laid,
+        AskingSet: inquiry.asking_set,
+        Tallied: inquiry.tallied,
     }
 )

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, moves
+from stepper.session import checks, control, cues, mending, moves
 from stepper.session.decision import Handler
 from stepper.session.state import State
 
@@ -61,6 +61,19 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Listen: (control.already_awake, control.already_awake, control.wake_up, control.over),
     cues.Enough: (control.close, control.close, control.close, control.over),
     cues.Help: (control.ask, control.ask, control.ask, control.over),
+    cues.SectionCount: (mending.section_count, mending.section_count, control.sleeping, control.over),
+    cues.MarkerCounts: (mending.marker_counts, mending.marker_counts, control.sleeping, control.over),
+    cues.Saw: (mending.saw, mending.saw, control.sleeping, control.over),
+    cues.FaultIn: (mending.fault_in, mending.fault_in, control.sleeping, control.over),
+    cues.WhatHappened: (mending.ask_about_fault, mending.ask_about_fault, control.sleeping, control.over),
+    cues.Remedies: (mending.ask_about_fault, mending.ask_about_fault, control.sleeping, control.over),
+    cues.Choose: (mending.choose, mending.choose, control.sleeping, control.over),
+    cues.Tink: (mending.tink, mending.tink, control.sleeping, control.over),
+    cues.Lifeline: (mending.lay_lifeline, mending.lay_lifeline, control.sleeping, control.over),
+    cues.Ask: (mending.set_asking, mending.set_asking, control.sleeping, control.over),
+    cues.CountAloud: (mending.count_aloud, mending.count_aloud, control.sleeping, control.over),
+    cues.Ten: (mending.ten, mending.ten, control.sleeping, control.over),
+    cues.ThatIsAll: (mending.that_is_all, mending.that_is_all, control.sleeping, control.over),
 }
 
 RULES: Final = MappingProxyType(

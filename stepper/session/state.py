@@ -12,6 +12,7 @@ forward.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import Enum
 
 from stepper.plan.lengthen import Correction
 from stepper.session.steps import By
@@ -39,6 +40,78 @@ class Verified:
     """Unit: stitches."""
 
 
+class Asking(Enum):
+    """How often a count is asked for."""
+
+    PATTERN = "pattern"
+    """At the checkpoints of the plan."""
+    MORE = "more"
+    """There, and wherever a count pays by its cost."""
+    LESS = "less"
+    """Only where a fault would be locked in."""
+    NEVER = "never"
+
+
+class Seen(Enum):
+    """Something the knitter saw in the fabric when she looked for a fault."""
+
+    LOOP = "loop"
+    """Whether a loose loop hangs below the needles: 1 or 0."""
+    CHANGES = "changes"
+    """Increases and decreases of the round in excess of the plan; below 0 for too few."""
+    LEFT = "left"
+    """Stitches left over at the end of the round; below 0 where it came out short."""
+    WHOLE = "whole"
+    """Whether the round looks like another one all along: 1 or 0."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sight:
+    """One thing seen."""
+
+    seen: Seen
+    number: int
+    """What it means is said by `seen`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """A count of some neighbouring sections."""
+
+    first: int
+    """First section counted, from 0."""
+    end: int
+    """One past the last."""
+    stitches: int
+    """Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fault:
+    """A fault that is being looked for."""
+
+    place: Place
+    """Where the count was made."""
+    difference: int
+    """Stitches too many; below 0 for too few. Unit: stitches."""
+    answers: tuple[Answer, ...] = ()
+    sights: tuple[Sight, ...] = ()
+    index: int | None = None
+    """The round it is in, where she saw it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mend:
+    """Stitches to work more or less in a round to come."""
+
+    index: int
+    """The round."""
+    stitch: int
+    """Where in it. Unit: stitches of the round."""
+    change: int
+    """Stitches to gain; below 0 to lose. Unit: stitches."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo gives back."""
@@ -48,6 +121,13 @@ class Knitting:
     corrections: tuple[Correction, ...] = ()
     """What measuring changed, at most one for each stretch."""
     verified: Verified | None = None
+    fault: Fault | None = None
+    mend: Mend | None = None
+    lifelines: tuple[Place, ...] = ()
+    """Where a lifeline lies, in the order of the garment."""
+    tens: tuple[int, ...] | None = None
+    """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
+    asking: Asking = Asking.PATTERN
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,6 +161,8 @@ class State:
     """Of the plan the place belongs to; empty before the first sitting."""
     last_cue_at: str = ""
     """When the knitter last did something. ISO 8601; empty before the first cue."""
+    breaks: tuple[Place, ...] = ()
+    """Where she was interrupted, the latest last, bounded."""
 
     @property
     def place(self) -> Place:

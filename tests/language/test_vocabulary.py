@@ -9,6 +9,8 @@ from tests.plans import final_increase
 
 EXAMPLES = {
     "{number}": "twelve",
+    "{numbers}": "thirty, thirty one",
+    "{tens}": "ten and four",
     "{length}": "thirty centimetres",
     "{weight}": "forty two grams",
     "{yarn}": "pine",

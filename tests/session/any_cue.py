@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from stepper.session import cues
 from stepper.session.cues import Cue
+from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
 from tests.playbook import AT
 
@@ -38,5 +39,25 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Redo, at=_NOW),
     st.builds(cues.Help, at=_NOW),
+    st.builds(cues.Count, at=_NOW, stitches=st.integers(220, 250)),
+    st.builds(cues.SectionCount, at=_NOW, stitches=_COUNTS),
+    st.builds(cues.MarkerCounts, at=_NOW, counts=st.lists(_COUNTS, min_size=1, max_size=4).map(tuple)),
+    st.builds(
+        cues.Saw,
+        at=_NOW,
+        seen=st.sampled_from(Seen),
+        number=st.integers(-1, 12),
+        sign=st.sampled_from([1, -1]),
+    ),
+    st.builds(cues.FaultIn, at=_NOW, round_number=st.integers(-1, 20)),
+    st.builds(cues.WhatHappened, at=_NOW),
+    st.builds(cues.Remedies, at=_NOW),
+    st.builds(cues.Choose, at=_NOW, number=st.integers(0, 5)),
+    st.builds(cues.Tink, at=_NOW, stitches=_COUNTS),
+    st.builds(cues.Lifeline, at=_NOW),
+    st.builds(cues.Ask, at=_NOW, asking=st.sampled_from(Asking)),
+    st.builds(cues.CountAloud, at=_NOW),
+    st.builds(cues.Ten, at=_NOW, stitches=_COUNTS),
+    st.builds(cues.ThatIsAll, at=_NOW),
 )
 """Any cue that leaves the sitting open and the ears too."""

@@ -10,7 +10,7 @@ from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Place
+from stepper.session.state import Answer, Asking, Mend, Place, Seen, Sight
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -61,6 +61,15 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "grams": POSITIVE,
     "text": st.text(),
     "seq": st.integers(1, 70),
+    "answers": st.lists(st.builds(Answer, first=COUNTS, end=COUNTS, stitches=COUNTS), max_size=4).map(tuple),
+    "sight": st.none() | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99)),
+    "index": st.none() | COUNTS,
+    "remedy": st.sampled_from(["plain", "drop", "tink", "rip", "accept"]),
+    "difference": st.integers(-99, 99),
+    "minutes": POSITIVE,
+    "mend": st.none() | st.builds(Mend, index=COUNTS, stitch=COUNTS, change=st.integers(-9, 9)),
+    "asking": st.sampled_from(Asking),
+    "tens": st.lists(COUNTS, max_size=4).map(tuple),
 }
 """A strategy for each field of any event, by its name."""
 

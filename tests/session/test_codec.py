@@ -21,7 +21,7 @@ from stepper.session.codec import (
 )
 from stepper.session.events import Event
 from stepper.session.evolve import evolve_all
-from stepper.session.state import Place, State
+from stepper.session.state import Answer, Asking, Mend, Place, Seen, Sight, State
 from stepper.session.steps import By
 from tests.session.samples import EVENTS, of_kind
 
@@ -142,6 +142,58 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4,"stitch":2}}',
         events.Closed(at=AT, place=Place(index=4, stitch=2)),
+    ),
+    (
+        "searched",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","answers":[{"first":0,"end":2,"stitches":61}]}',
+        events.Searched(at=AT, answers=(Answer(first=0, end=2, stitches=61),)),
+    ),
+    (
+        "observed",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"sight":{"seen":"left","number":-11},"index":3}',
+        events.Observed(at=AT, place=Place(index=4), sight=Sight(seen=Seen.LEFT, number=-11), index=3),
+    ),
+    (
+        "remedied",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":4},"remedy":"plain",'
+        '"difference":-1,"stitches":3,"minutes":0.1,"mend":{"index":4,"stitch":37,"change":1}}',
+        events.Remedied(
+            at=AT,
+            origin=Place(index=4),
+            place=Place(index=4),
+            remedy="plain",
+            difference=-1,
+            stitches=3,
+            minutes=0.1,
+            mend=Mend(index=4, stitch=37, change=1),
+        ),
+    ),
+    (
+        "tinked",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":9},"place":{"index":4},"stitches":9}',
+        events.Tinked(at=AT, origin=Place(index=4, stitch=9), place=Place(index=4), stitches=9),
+    ),
+    (
+        "lifeline-laid",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4}}',
+        events.LifelineLaid(at=AT, place=Place(index=4)),
+    ),
+    (
+        "asking-set",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","asking":"less"}',
+        events.AskingSet(at=AT, asking=Asking.LESS),
+    ),
+    (
+        "tallied",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","tens":[10,14]}',
+        events.Tallied(at=AT, tens=(10, 14)),
     ),
 )
 """One entry of every kind and version ever written. Only ever added to: journals on disk hold these."""

@@ -22,7 +22,7 @@ def test_every_event_and_every_question_is_answered() -> None:
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
     assert set(_TOLD) == set(events.EVENTS)
-    assert set(_ANSWERS) == asking | {cues.Help}
+    assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud}
 
 
 def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:

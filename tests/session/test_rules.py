@@ -9,7 +9,7 @@ from stepper.session import cues
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.rules import RULES, Mode, mode_of, welcome_in
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Asking, Knitting, Place, Seen, State
 from stepper.session.steps import By
 from tests.plans import final_increase
 
@@ -28,6 +28,13 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.Weight: cues.Weight(yarn="pine", grams=42.0),
     cues.Note: cues.Note(text="tight"),
     cues.GoTo: cues.GoTo(place="body"),
+    cues.SectionCount: cues.SectionCount(stitches=40),
+    cues.MarkerCounts: cues.MarkerCounts(counts=(20, 20)),
+    cues.Saw: cues.Saw(seen=Seen.LEFT, number=3),
+    cues.FaultIn: cues.FaultIn(round_number=1),
+    cues.Choose: cues.Choose(number=1),
+    cues.Ask: cues.Ask(asking=Asking.MORE),
+    cues.Ten: cues.Ten(stitches=10),
 }
 
 

@@ -1,0 +1,96 @@
+"""Find what the stitches on the needles can be counted between: markers, or what can be seen in the fabric.
+
+No I/O. Where no marker hangs, the changes of the last shaped round and the repeats of the last patterned one
+can still be seen; a count runs from one of them to the next. Sections are in working order.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Literal
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Group, Plan, Round
+from stepper.session.state import Place
+from stepper.session.tally import markers_in, tally
+
+Landmark = Literal["marker", "change", "repeat"]
+
+MOST_SECTIONS = 24
+"""Sections told apart at most; nobody counts to the fortieth increase. Source: chosen here."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sections:
+    """The stitches on the needles, cut where they can be counted."""
+
+    kind: Landmark
+    edges: tuple[int, ...]
+    """Where the sections begin and end. From 0 to all stitches. Unit: stitches on the needles."""
+    every: int = 1
+    """Every how manieth landmark is an edge; above 1 where there are very many."""
+
+    @property
+    def counts(self) -> tuple[int, ...]:
+        """Stitches that should be in each section."""
+        return tuple(after - before for before, after in pairwise(self.edges))
+
+
+def sections_at(plan: Plan, place: Place) -> Sections | None:
+    """Cut what is on the needles at a place; nothing where nothing tells one stitch from another."""
+    total, at_marker = _markers_at(plan, place)
+    if at_marker:
+        return Sections(kind="marker", edges=(0, *at_marker, total))
+    if place.stitch:
+        return None  # what is seen below cannot be followed through a round half worked
+    for index in range(min(place.index, len(plan.rounds)) - 1, -1, -1):
+        round_ = plan.rounds[index]
+        seen = _changes(round_)
+        kind: Landmark = "change"
+        if not seen:
+            seen, kind = _repeats(round_), "repeat"
+        if seen:
+            every = -(-len(seen) // (MOST_SECTIONS - 1))
+            edges = (0, *seen[every - 1 :: every], total)
+            return Sections(kind=kind, edges=edges, every=every)
+        if round_.before != round_.after:
+            return None
+    return None
+
+
+def _markers_at(plan: Plan, place: Place) -> tuple[int, tuple[int, ...]]:
+    """Give the stitches on both needles and where the markers hang among them."""
+    before = plan.rounds[place.index - 1].markers if 0 < place.index <= len(plan.rounds) else ()
+    if place.index >= len(plan.rounds):
+        total = plan.rounds[-1].after if plan.rounds else 0
+        return total, tuple(sorted({each for each in before if 0 < each < total}))
+    round_ = plan.rounds[place.index]
+    now = tally(round_, place.stitch)
+    right = now.count - (round_.before - now.used)
+    worked = [each for each in markers_in(round_) if each <= place.stitch and place.stitch]
+    still = [each - now.used + right for each in before if each > now.used or not place.stitch]
+    return now.count, tuple(sorted({each for each in (*worked, *still) if 0 < each < now.count}))
+
+
+def _changes(round_: Round) -> list[int]:
+    """Give the places just after each change, on the right needle, without the round's end."""
+    places, place = [], 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            place += entry.leaves
+            if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+                places.append(place)
+    return sorted({each for each in places if 0 < each < place})
+
+
+def _repeats(round_: Round) -> list[int]:
+    """Give the places just after each repeat of the round."""
+    places, place = [], 0
+    for item in round_.phrase:
+        if isinstance(item, Group) and item.leaves:
+            once = item.leaves // item.times
+            places += [place + once * number for number in range(1, item.times + 1)]
+        place += item.leaves
+    return [each for each in places if 0 < each < place]

@@ -1,0 +1,215 @@
+"""The ways to mend a fault, each with what it costs, the cheapest first.
+
+Five ways. *plain*: work stitches more or less in the next plain round. *drop*: drop one column down to
+the fault and work it up again. *tink*: undo stitches one by one back to the fault. *rip*: rip to the last
+lifeline or good count. *accept*: go on, and let the next shaping take it up. A way that is not true here is
+not offered: nothing is worked over a chart whose repeats no longer divide. No I/O.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.craft.counting import RIP_SHARE
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.diagnosis import Cause, Likely
+from stepper.session.fault import Search
+from stepper.session.state import Fault, Knitting, Mend, Place
+from stepper.session.tally import tally
+
+MEND_STITCHES = 3.0
+"""A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
+COLUMN_STITCHES = 3.0
+"""A stitch of a column dropped and worked up with a hook costs so many plain ones. Assumption."""
+MOST_MENDED = 4
+"""Stitches worked more or less in one round at most without showing. Assumption."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remedy:
+    """One way to mend a fault."""
+
+    kind: str
+    """`plain`, `drop`, `tink`, `rip` or `accept`."""
+    stitches: int
+    """What it costs, in stitches knitted. Unit: stitches."""
+    minutes: float
+    """The same at her pace. Unit: minutes."""
+    place: Place
+    """Where the knitting stands once it is carried out."""
+    undone: int = 0
+    """Stitches taken back on the way. Unit: stitches."""
+    mend: Mend | None = None
+    """What is then still to be worked."""
+    by: int | None = None
+    """The round before which it has to be mended, because it no longer works out there."""
+    lifeline: bool = False
+    """Whether ripping ends at a lifeline."""
+
+
+def remedies(
+    plan: Plan, knitting: Knitting, fault: Fault, search: Search, causes: tuple[Likely, ...]
+) -> tuple[Remedy, ...]:
+    """List the ways to mend a fault, the cheapest first.
+
+    Args:
+        plan: The plan as knitted.
+        knitting: Where it stands, its lifelines and the last good count.
+        fault: What the count was off by.
+        search: Where on the needles it was found to be.
+        causes: What probably happened.
+    """
+    now = knitting.place
+    by = must_be_exact(plan, now)
+    found = [
+        *_in_next_rounds(plan, now, fault, search, by),
+        *_column(plan, now, fault, causes),
+        *_tinked(plan, now, fault, causes, search),
+        *_ripped(plan, knitting, fault, causes),
+    ]
+    return tuple(sorted(found, key=lambda each: (each.stitches, each.kind)))
+
+
+def must_be_exact(plan: Plan, place: Place) -> int | None:
+    """Find the first round from a place on that works out with its own count only."""
+    start = place.index + (1 if place.stitch else 0)
+    for round_ in plan.rounds[start:]:
+        if not tolerant(round_):
+            return round_.index
+    return None
+
+
+def tolerant(round_: Round) -> bool:
+    """Tell whether a round is the same plain stitch all along, and so can be worked over any count."""
+    worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
+    return len(worked) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
+
+
+def _cost(kind: str, stitches: float, place: Place, **more: object) -> Remedy:
+    whole = round(stitches)
+    minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
+    return Remedy(kind=kind, stitches=whole, minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on
+
+
+def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search, by: int | None) -> list[Remedy]:
+    """Mend in the next plain round, or in the next shaping."""
+    off = fault.difference
+    if not off or abs(off) > MOST_MENDED:
+        return []
+    found = []
+    start = now.index + (1 if now.stitch else 0)
+    end = len(plan.rounds) if by is None else by
+    if start < end and start < len(plan.rounds):
+        at = _spot(search, plan.rounds[start])
+        mend = Mend(index=start, stitch=at, change=-off)
+        cost = MEND_STITCHES * abs(off)
+        found.append(_cost("plain", cost, now, mend=mend, by=by))
+    shaped = plan.rounds[by] if by is not None else None
+    if shaped is not None and shaped.shaping and not _locked(shaped):
+        mend = Mend(index=shaped.index, stitch=_spot(search, shaped), change=-off)
+        # Next to shaping a stitch more or less is hardly any work; waiting for it is what it costs.
+        found.append(_cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by))
+    return found
+
+
+def _locked(round_: Round) -> bool:
+    """Tell whether a round divides or ends the piece, so that its stitches are spoken for."""
+    return any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in round_.runs)
+
+
+def _spot(search: Search, round_: Round) -> int:
+    """Give where to mend: the middle of the stretch the fault is in, away from the ends of the round."""
+    found = search.found
+    middle = round_.before // 2 if found is None else (found[0] + found[1]) // 2
+    place = used = 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            if used >= middle:
+                return place
+            used += entry.uses
+            place += entry.progress
+    return place
+
+
+def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
+    """Drop down one column, where a single stitch was lost there and nothing was crossed above."""
+    if not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER) or fault.difference != -1:
+        return []
+    above = plan.rounds[causes[0].index + 1 : now.index]
+    if any(
+        stitch(run.stitch).kind is Kind.CABLE or round_.shaping for round_ in above for run in round_.runs
+    ):
+        return []
+    return [_cost("drop", COLUMN_STITCHES * (len(above) + 1), now)]
+
+
+def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], search: Search) -> list[Remedy]:
+    """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
+    if not causes or causes[0].index < now.index - 1:
+        return []
+    index = causes[0].index
+    # Back to where the stretch begins that the fault is in; it is then worked anew as the plan has it.
+    found = search.found
+    round_ = plan.rounds[index]
+    start = _place_of(round_, found[0] if found else 0)
+    if index == now.index and start >= now.stitch:
+        start = 0
+    place = Place(index=index, stitch=start)
+    undone = worked_between(plan, place, now)
+    return [_cost("tink", 2 * undone, place, undone=undone)] if undone else []
+
+
+def _place_of(round_: Round, column: int) -> int:
+    """Give the last whole stitch of a round at or before a column of the needles after it."""
+    place = 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            if place + entry.progress > column:
+                return place
+            place += entry.progress
+    return 0
+
+
+def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
+    """Rip to the last lifeline or good count that lies before the fault."""
+    now = knitting.place
+    index = causes[0].index if causes else None
+    here = fault.index if fault.index is not None else index
+    marks = [(each, True) for each in knitting.lifelines]
+    if knitting.verified is not None:
+        marks.append((knitting.verified.place, False))
+    before = [(p, line) for p, line in marks if p.index < now.index or p.stitch < now.stitch]
+    if here is not None:
+        before = [(p, line) for p, line in before if p.index <= here]
+    if not before:
+        first = Place(index=here if here is not None else 0)
+        before = [(first, False)] if first != now else []
+    if not before:
+        return []
+    place, lifeline = max(before, key=lambda each: (each[0].index, each[0].stitch))
+    undone = worked_between(plan, place, now)
+    if not undone:
+        return []
+    # A stitch ripped where no lifeline holds it has to be picked up one by one.
+    pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
+    return [
+        _cost("rip", undone * (1 + RIP_SHARE) + pick_up, place, undone=undone, lifeline=lifeline),
+    ]
+
+
+def worked_between(plan: Plan, place: Place, now: Place) -> int:
+    """Count the stitches worked from one place to a later one."""
+    rounds = sum(round_.progress for round_ in plan.rounds[place.index : now.index])
+    return rounds - place.stitch + now.stitch
+
+
+def off_by(knitting: Knitting, place: Place) -> int:
+    """Give by how much the count at a place differs from the plan until a mend is worked."""
+    mend = knitting.mend
+    if mend is None or (place.index, place.stitch) > (mend.index, mend.stitch):
+        return 0
+    return -mend.change
