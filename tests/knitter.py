@@ -90,16 +90,38 @@ def repeated(round_: Round, group: int, times: int) -> Row:
     return work(operations(tuple(items)), round_.before)
 
 
-def mended(row: Row, at: int, change: int) -> Row:
-    """Work the next round plain, with stitches more or less at a place in it."""
-    codes = ["k"] * row.count
-    if change > 0:
-        codes[at:at] = ["m1"] * change
-    for _ in range(-change):
-        codes[at : at + 2] = ["k2tog"]
-    return work(codes, row.count)
+def mended(round_: Round, before: int, at: int, change: int) -> Row:
+    """Work a round over a number of stitches, some more or fewer at a place in it.
+
+    A stitch that is missing is made there and stands for a plain one of the round; one too many is worked
+    together with a plain one. They are the next plain ones, or else those before.
+    """
+    todo, place = operations(round_.phrase), 0
+    if len(set(todo)) == 1 and stitch(todo[0]).kind is Kind.PLAIN:
+        todo = todo[:1] * (before + change)  # the same stitch all along
+    spot = len(todo)
+    for number, code in enumerate(todo):
+        if place >= at:
+            spot = number
+            break
+        place += stitch(code).progress
+    order = [*range(spot, len(todo)), *range(spot - 1, -1, -1)]
+    plain = [number for number in order if stitch(todo[number]).kind is Kind.PLAIN]
+    for number in plain[: abs(change)]:
+        todo[number] = "m1" if change > 0 else "k2tog"
+    return work(todo, before)
 
 
 def runs_reversed(runs: tuple[Run, ...]) -> list[str]:
     """Spell runs out in the order they are said."""
     return [run.stitch for run in runs for _ in range(run.times)]
+
+
+def between(round_: Round, start: int, end: int) -> list[str]:
+    """Spell out what is worked between two places of a round."""
+    found, place = [], 0
+    for code in operations(round_.phrase):
+        if start <= place < end:
+            found.append(code)
+        place += stitch(code).progress
+    return found

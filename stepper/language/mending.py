@@ -161,7 +161,7 @@ def _said(runs: tuple[Run, ...], place: Place, plan: Plan) -> str:
 
 def _mend(effect: effects.TellMend, plan: Plan) -> str:
     mend = effect.mend
-    how = "make one more" if mend.change > 0 else "work two together"
+    how = "make one for the stitch that is missing" if mend.change > 0 else "work two together as one"
     times = "" if abs(mend.change) == 1 else f", {abs(mend.change)} times"
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."
 

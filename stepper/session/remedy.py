@@ -16,7 +16,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.diagnosis import Cause, Likely
 from stepper.session.fault import Search
-from stepper.session.state import Fault, Knitting, Mend, Place
+from stepper.session.state import Fault, Knitting, Mend, Place, Seen
 from stepper.session.tally import tally
 
 MEND_STITCHES = 3.0
@@ -136,7 +136,10 @@ def _spot(search: Search, round_: Round) -> int:
 
 def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
     """Drop down one column, where a single stitch was lost there and nothing was crossed above."""
-    if not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER) or fault.difference != -1:
+    looped = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
+    if not looped or not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER):
+        return []
+    if fault.difference != -1:
         return []
     above = plan.rounds[causes[0].index + 1 : now.index]
     if any(
@@ -148,9 +151,10 @@ def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) ->
 
 def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], search: Search) -> list[Remedy]:
     """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
-    if not causes or causes[0].index < now.index - 1:
+    # The earliest round it can have been: what is undone too little would leave the fault in.
+    index = min((each.index for each in causes), default=-2)
+    if index < now.index - 1:
         return []
-    index = causes[0].index
     # Back to where the stretch begins that the fault is in; it is then worked anew as the plan has it.
     found = search.found
     round_ = plan.rounds[index]
@@ -177,7 +181,7 @@ def _place_of(round_: Round, column: int) -> int:
 def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
     """Rip to the last lifeline or good count that lies before the fault."""
     now = knitting.place
-    index = causes[0].index if causes else None
+    index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index
     marks = [(each, True) for each in knitting.lifelines]
     if knitting.verified is not None:
@@ -190,15 +194,17 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
         before = [(first, False)] if first != now else []
     if not before:
         return []
-    place, lifeline = max(before, key=lambda each: (each[0].index, each[0].stitch))
+    found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
+    return [min(found, key=lambda each: each.stitches)]
+
+
+def _rip(plan: Plan, place: Place, now: Place, *, lifeline: bool) -> Remedy:
+    """Cost ripping to one place."""
     undone = worked_between(plan, place, now)
-    if not undone:
-        return []
     # A stitch ripped where no lifeline holds it has to be picked up one by one.
     pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
-    return [
-        _cost("rip", undone * (1 + RIP_SHARE) + pick_up, place, undone=undone, lifeline=lifeline),
-    ]
+    cost = undone * (1 + RIP_SHARE) + pick_up
+    return _cost("rip", cost, place, undone=undone, lifeline=lifeline)
 
 
 def worked_between(plan: Plan, place: Place, now: Place) -> int:

@@ -15,11 +15,12 @@ from stepper.session.evolve import evolve
 from stepper.session.state import Fault, Knitting, Place, Seen, Sight, State, Verified
 from tests import knitter
 from tests.knitter import Row
-from tests.plans import final_increase, plan
+from tests.plans import final_increase
+from tests.plans import plan as made
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 TIMES = 200
-LACE = plan(("lace", ["co60", "k60", "(k4 yo k2tog)x10", "k60", "(k3 yo)x20", "k80"]))
+LACE = made(("lace", ["co60", "k60", "(k4 yo k2tog)x10", "k60", "(k3 yo)x20", "k80"]))
 
 
 def changes(round_: Round) -> list[int]:
@@ -41,11 +42,13 @@ def groups(round_: Round) -> list[int]:
 
 
 def left_out(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Leave a change out."""
     places = changes(round_)
     return knitter.without(round_, dice.choice(places)) if places else None
 
 
 def one_too_many(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Make a change too many."""
     codes = [knitter.operations(round_.phrase)[at] for at in changes(round_)]
     if not codes:
         return None
@@ -56,6 +59,7 @@ def one_too_many(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
 
 
 def twice(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Work a repeat twice."""
     places = groups(round_)
     if not places:
         return None
@@ -66,6 +70,7 @@ def twice(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
 
 
 def repeat_out(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Leave a repeat out."""
     places = groups(round_)
     if not places:
         return None
@@ -76,18 +81,21 @@ def repeat_out(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
 
 
 def yarn_over(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Let a yarn over fall off."""
     todo = knitter.operations(round_.phrase)
     places = [at for at, code in enumerate(todo) if code == "yo"]
     return knitter.work(todo, round_.before, slipped_off=dice.choice(places)) if places else None
 
 
 def dropped(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Drop a stitch."""
     places = plain(round_)
     todo = knitter.operations(round_.phrase)
     return knitter.work(todo, round_.before, dropped=dice.choice(places)) if places else None
 
 
 def other_round(plan: Plan, round_: Round, dice: random.Random) -> Row | None:
+    """Work the next round in the place of this one."""
     if round_.index + 1 >= len(plan.rounds):
         return None
     wrong = plan.rounds[round_.index + 1]
