@@ -10,7 +10,7 @@ No I/O, no clock.
 from __future__ import annotations
 
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
-from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Stretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.remedy import tolerant
@@ -28,6 +28,12 @@ def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: 
         stitches: Stitches those counts covered.
     """
     return CountCosts(faults_per_stitch=learned_fault_rate(faults, stitches), knit_s=60 / pace)
+
+
+def stitches_per_minute(state: State) -> float:
+    """Give her pace from the steps so far; the default before any."""
+    steps = [Stretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked]
+    return measure_pace(steps).stitches_per_minute
 
 
 def due(plan: Plan, state: State, done: int) -> str | None:
@@ -66,9 +72,10 @@ def _by_cost(plan: Plan, state: State, done: int) -> str | None:
     verified = state.knitting.verified.place if state.knitting.verified is not None else Place()
     if verified.index > done:
         return None
+    hers = costs(stitches_per_minute(state), state.faults, state.covered)
     before = sum(round_.progress for round_ in plan.rounds[verified.index : done]) - verified.stitch
     after = before + plan.rounds[done].progress
-    interval = max(1.0, count_interval(max(1, plan.rounds[done].after), costs()))
+    interval = max(1.0, count_interval(max(1, plan.rounds[done].after), hers))
     if int(max(0, before) // interval) == int(after // interval):
         return None
     rounds = done + 1 - verified.index

@@ -32,7 +32,7 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified
+from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified, Worked
 
 
 def evolve(state: State, event: Event) -> State:
@@ -43,6 +43,7 @@ def evolve(state: State, event: Event) -> State:
     seq = state.seq + 1
     if not isinstance(event, Opened) and silent_long(state.last_cue_at, event.at):
         state = _interrupted(state)
+    state = _timed(state, event)
     match event:
         case Opened():
             return replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
@@ -78,11 +79,16 @@ pace. Source: chosen here. Unit: s."""
 
 def silent_long(last: str, now: str) -> bool:
     """Tell whether a long silence lies between two times; never where one of them is no time."""
+    seconds = seconds_between(last, now)
+    return seconds is not None and seconds >= SILENCE_S
+
+
+def seconds_between(last: str, now: str) -> float | None:
+    """Give the time between two moments; nothing where one of them is no time. Unit: s."""
     try:
-        gap = datetime.fromisoformat(now) - datetime.fromisoformat(last)
+        return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
     except (ValueError, TypeError):
-        return False
-    return gap.total_seconds() >= SILENCE_S
+        return None
 
 
 def _interrupted(state: State) -> State:
@@ -94,7 +100,31 @@ def _done(state: State, event: Event) -> State:
     """Fold what can be taken back again; what was taken back before is then out of reach."""
     memento = Memento(seq=state.seq, kind=type(event).__name__, knitting=state.knitting)
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
-    return replace(state, knitting=_knitted(state.knitting, event), undo=undo, redo=())
+    return replace(_learned(state, event), knitting=_knitted(state.knitting, event), undo=undo, redo=())
+
+
+PACES_KEPT = 60
+"""Steps her pace is measured from. Bounded so that a snapshot stays small."""
+
+
+def _learned(state: State, event: Event) -> State:
+    """Learn from steps how fast she knits, from counts how often a fault comes about."""
+    match event:
+        case Counted():
+            covered, fault = state.covered + state.uncounted, 0 if event.agrees else 1
+            return replace(state, uncounted=0, covered=covered, faults=state.faults + fault)
+        case Advanced() if event.stitches > 0:
+            return replace(state, uncounted=state.uncounted + event.stitches)
+    return state
+
+
+def _timed(state: State, event: Event) -> State:
+    """Keep how long a step took; a break is left to `stepper.craft.pace` to be told from knitting."""
+    seconds = seconds_between(state.last_cue_at, event.at)
+    if not isinstance(event, Advanced) or event.stitches < 1 or not seconds or seconds <= 0:
+        return state
+    step = Worked(stitches=event.stitches, seconds=seconds)
+    return replace(state, worked=(*state.worked, step)[-PACES_KEPT:])
 
 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:

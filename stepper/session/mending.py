@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan
+from stepper.session.checking import stitches_per_minute
 from stepper.session.checks import count
 from stepper.session.cues import (
     Ask,
@@ -60,7 +61,10 @@ def inquire(plan: Plan, state: State) -> Inquiry | None:
         return None
     found = search(plan, state, fault)
     causes = diagnose(plan, state, fault)
-    ways = remedies(plan, state.knitting, fault, found, causes)
+    ways = tuple(
+        replace(way, minutes=way.stitches / stitches_per_minute(state))
+        for way in remedies(plan, state.knitting, fault, found, causes)
+    )
     return Inquiry(fault=fault, search=found, causes=causes, remedies=ways)
 
 

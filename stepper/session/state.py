@@ -143,6 +143,16 @@ class Memento:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Worked:
+    """A step and how long it took."""
+
+    stitches: int
+    """Range: 1 and up. Unit: stitches."""
+    seconds: float
+    """From cue to cue. Range: above 0. Unit: s."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class State:
     """Where the session stands."""
 
@@ -163,6 +173,14 @@ class State:
     """When the knitter last did something. ISO 8601; empty before the first cue."""
     breaks: tuple[Place, ...] = ()
     """Where she was interrupted, the latest last, bounded."""
+    worked: tuple[Worked, ...] = ()
+    """The last steps with their times, for her pace, bounded."""
+    uncounted: int = 0
+    """Stitches worked since the last count. Unit: stitches."""
+    covered: int = 0
+    """Stitches her counts have covered. Unit: stitches."""
+    faults: int = 0
+    """Counts that were not as they should be."""
 
     @property
     def place(self) -> Place:

@@ -5,7 +5,9 @@ from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # sci
 
 from stepper.commands.loading import load
 from stepper.craft.counting import count_interval, learned_fault_rate, overhead
-from stepper.session.checking import costs, due, lifeline_before, locks
+from stepper.session.checking import costs, due, lifeline_before, locks, stitches_per_minute
+from stepper.session.events import Advanced, Counted, Noted
+from stepper.session.evolve import evolve_all
 from stepper.session.state import Asking, Knitting, Place, State, Verified
 from tests.bench.counts import SAMPLE, compare
 from tests.plans import final_increase, plan
@@ -89,3 +91,19 @@ def test_counting_by_cost_loses_least_time() -> None:
     assert min(hours, key=lambda way: hours[way]) == "by cost"
     assert tolls["by cost"].counted < tolls["each round"].counted
     assert tolls["by cost"].ripped < tolls["each shaped round"].ripped
+
+
+def test_pace_and_faults_are_learned_from_what_she_does() -> None:
+    """Sixty stitches in a minute are her pace; a count that was off is a fault in what it covered."""
+    events = (
+        Noted(at="2025-03-03T20:00:00+01:00", place=Place(), text="begin"),
+        Advanced(at="2025-03-03T20:01:00+01:00", origin=Place(), place=Place(index=1), stitches=60),
+        Counted(
+            at="2025-03-03T20:02:00+01:00", place=Place(index=1), stitches=59, expected=60, expected_end=60
+        ),
+    )
+    state = evolve_all(State(), events)
+
+    assert stitches_per_minute(State()) == 30
+    assert stitches_per_minute(state) == 60
+    assert (state.faults, state.covered, state.uncounted) == (1, 60, 0)
