@@ -120,7 +120,9 @@ def _way(remedy: Remedy, plan: Plan) -> str:
     if remedy.kind == "plain" and remedy.mend is not None:
         return _mended(remedy.mend, plan)
     if remedy.kind == "accept" and remedy.mend is not None:
-        return f"go on as it is and let the shaping take it up, {_mended(remedy.mend, plan)}"
+        shaped = plan.rounds[remedy.mend.index].shaping
+        how = "let the shaping take it up" if shaped else "make it good in the pattern"
+        return f"go on as it is and {how}, {_mended(remedy.mend, plan)}"
     if remedy.kind == "drop":
         return "drop down one column to the fault and work it up again"
     if remedy.kind == "tink":

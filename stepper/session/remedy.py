@@ -107,7 +107,8 @@ def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search, by: in
         cost = MEND_STITCHES * abs(off)
         found.append(_cost("plain", cost, now, mend=mend, by=by))
     shaped = plan.rounds[by] if by is not None else None
-    if shaped is not None and shaped.shaping and not _locked(shaped):
+    # In a chart it can be made good only where the spot is known; the pattern then goes on as if whole.
+    if shaped is not None and not _locked(shaped) and (shaped.shaping or search.found is not None):
         mend = Mend(index=shaped.index, stitch=_spot(search, shaped), change=-off)
         # Next to shaping a stitch more or less is hardly any work; waiting for it is what it costs.
         found.append(_cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by))

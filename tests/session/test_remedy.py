@@ -1,13 +1,16 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.commands.loading import load
 from stepper.plan.model import Plan, Round
 from stepper.session.diagnosis import Cause, diagnose
 from stepper.session.fault import search
+from stepper.session.landmarks import sections_at
 from stepper.session.remedy import Remedy, must_be_exact, off_by, remedies, tolerant
-from stepper.session.state import Fault, Knitting, Mend, Place, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Mend, Place, Seen, Sight, State, Verified
 from tests import knitter
 from tests.knitter import Row
 from tests.plans import final_increase, plan
@@ -122,3 +125,23 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
 
     assert not tolerant(rib)
     assert tolerant(plain)
+
+
+def test_in_a_chart_a_known_spot_is_made_good() -> None:
+    """Once it is found between which increases the stitch is missing, the first chart round can make it good,
+    and its repeats divide again."""
+    garment = final_increase()
+    state = after(garment.rounds[3])
+    counts = sections_at(garment, Place(index=4))
+    assert counts is not None
+    answers = tuple(
+        Answer(first=at, end=at + 1, stitches=want - (at == 9)) for at, want in enumerate(counts.counts)
+    )
+    fault = Fault(place=Place(index=4), difference=-1, answers=answers)
+    accept = next(way for way in ways(garment, state, fault) if way.kind == "accept")
+    row = knitter.without(garment.rounds[3], 100)
+
+    assert accept.mend is not None
+    assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
+    have, want = carried_out(garment, accept, garment.rounds[3], replace(row, made=row.made[:245]))
+    assert have == want == 246
