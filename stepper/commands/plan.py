@@ -82,5 +82,7 @@ def _lines(first: Round, last: Round) -> Iterator[str]:
     size = f" [size {first.size}]" if first.label else ""
     count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
     yield f"  {numbers:>6} {label}{first.instruction}.{count}{size}"
+    for words in first.altered:
+        yield f"         altered: {words}"
     if last.checkpoint:
         yield f"         count {last.checkpoint.expect}: {last.checkpoint.reason}"

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from stepper.plan.alter import altered, size_in
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
 from stepper.plan.model import Plan
@@ -64,12 +65,21 @@ def compile_plan(project: Project) -> Compiled:
 def _work_garment(project: Project, size: int, *, knitted: bool) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
     needles = Needles(project=project, size=size, checking=not knitted)
-    switches = {switch.label.lower(): switch.size for switch in project.switches} if knitted else {}
-    for section in project.sections:
+    switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
+    own = altered(project) if knitted else None
+    if own is not None:
+        needles.marks = own.marks
+        for place, why in own.unfit:
+            needles.report(place, why, "Name a section with such a line, or write it as - note: …")
+    for section in own.project.sections if own is not None else project.sections:
         _begin(section, needles)
+        chosen = size_in(project, section.name) if knitted else None
         for block in _blocks(section.lines):
-            label = (block[0].label or "").lower()
-            needles.size = switches.get(label, needles.size)
+            switch = switches.get((block[0].label or "").lower())
+            size = switch.size if switch is not None else size
+            needles.size = chosen[0] if chosen is not None else size
+            needles.section_altered = (chosen[1],) if chosen is not None else ()
+            needles.reshape = switch is not None and switch.reshape
             _work_block(block, section, needles)
     return needles
 
@@ -144,6 +154,7 @@ def _work_block(block: list[Line], section: Section, needles: Needles) -> None:
 def _start_line(line: Line, needles: Needles) -> None:
     needles.line = line.place.line
     needles.line_start = len(needles.drafts)
+    needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))
     needles.label = line.label or needles.label
 
 
@@ -207,6 +218,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
 def _start_numbered(line: Line, needles: Needles) -> None:
     needles.line = line.place.line
     needles.line_start = len(needles.drafts)
+    needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))
     if line.rows:
         needles.flat = True
     if line.side:

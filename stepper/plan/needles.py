@@ -115,6 +115,13 @@ class Needles:
     altered: tuple[str, ...] = ()
     """What of the rounds now worked differs from the printed pattern."""
 
+    section_altered: tuple[str, ...] = ()
+    """What of the whole section differs from the printed pattern."""
+    marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
+    """Line of the file to what the knitter altered in it."""
+    reshape: bool = False
+    """Whether the line in hand may decrease where it says increase, and the other way round."""
+
     def report(self, place: Place, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit."""
         self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))

@@ -378,13 +378,13 @@ def _(instruction: Evenly, needles: Needles) -> None:
         by = instruction.by.of(needles.size) if instruction.by is not None else 0
         after = before + instruction.direction * by
     word = "increase" if instruction.direction > 0 else "decrease"
-    if (after - before) * instruction.direction < 0:
+    if (after - before) * instruction.direction < 0 and not needles.reshape:
         needles.report(
             instruction.place,
             f"the line asks to {word} to {after} stitches, but {before} are on the needles already.",
             f"A line that goes from {before} to {after} must "
             f"{'decrease' if instruction.direction > 0 else 'increase'}; "
-            f"or switch size at another line.",
+            f"or switch size at another line, or allow it with `reshape: yes` beside the switch.",
         )
         needles.count = after
         return
@@ -400,7 +400,7 @@ def _(instruction: Evenly, needles: Needles) -> None:
         needles.warn(instruction.place, f"nothing to {word}: {before} stitches are on the needles already.")
         phrase = (Run("k", before, needles.yarn),)
     needles.markers = tuple(
-        place + sum(1 for position in positions if position <= place) * instruction.direction
+        place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
     needles.emit(phrase, after, evenly=True, shaping=positions)

@@ -73,6 +73,9 @@ class Switch:
     size: int
     """Place in `sizes`, from 0."""
     place: Place
+    reshape: bool = False
+    """Whether the knitter allows that the line does the opposite of what it prints: a decrease where it says
+    increase, if the counts of the two sizes come to that."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,16 +83,25 @@ class Alteration:
     """What the knitter does differently from the pattern."""
 
     kind: str
-    """`note`, `no bobbles`, `needle` or `no needle change`."""
+    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib` or
+    `size`."""
     text: str
     """In the knitter's words."""
     place: Place
     section: str = ""
     """Name of the section it is for; empty for all."""
     mm: float | None = None
-    """The needle used instead. Unit: mm."""
+    """`needle`: the needle used instead; `length`: how much longer, below 0 for shorter. Unit: mm."""
     instead_of: float | None = None
     """The needle the pattern prints. Unit: mm."""
+    rounds: int = 0
+    """`length`: rounds more, below 0 for fewer; 0 where a length is given."""
+    words: str = ""
+    """`bind-off`: how; `size`: the name of the size."""
+    rib: tuple[tuple[str, int], ...] = ()
+    """The rib worked: stitch and how many of it, in order."""
+    rib_printed: tuple[tuple[str, int], ...] = ()
+    """The rib it replaces; empty for any."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -121,6 +133,9 @@ class Project:
     alterations: tuple[Alteration, ...] = ()
     body: dict[str, float] = field(default_factory=dict)
     """The wearer's measurements by name. Unit: mm."""
+    wanted_ease: dict[str, float] = field(default_factory=dict)
+    """How much wider than the body it should be, by the name of the measurement; below 0 for closer.
+    Unit: mm."""
     finish_by: str | None = None
     """Date to be done by, ISO 8601."""
     cues: dict[str, str] = field(default_factory=dict)

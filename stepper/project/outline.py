@@ -1,22 +1,14 @@
-"""Parts of the outline that need more than a key and a value: charts, alterations, labels. No I/O."""
+"""Parts of the outline that need more than a key and a value: charts, labels. No I/O."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping as Table
 
 from stepper.project.charts import draw_chart, read_key
 from stepper.project.fields import Fields
-from stepper.project.lengths import read_needle
-from stepper.project.model import Alteration, Cell, Chart, Section, Switch
-from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.model import Cell, Chart, Section, Switch
+from stepper.project.problems import Problem, nearest, one_of
 from stepper.project.source import Mapping, Scalar, block_lines
-
-_NEEDLE = re.compile(
-    r"needle\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
-    re.I,
-)
-_NO_CHANGE = re.compile(r"no\s+needle\s+changes?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?", re.I)
 
 
 def read_chart(
@@ -60,28 +52,6 @@ def read_chart(
     if sound:
         problems.extend(found)
     return chart
-
-
-def read_alteration(text: str, place: Place) -> Alteration | None:
-    """Read a rule: `no bobbles`, `needle 3.75 mm instead of 4 mm in yoke`; nothing where it is none."""
-    plain = " ".join(text.split())
-    if plain.lower() in ("no bobbles", "leave out bobbles", "without bobbles"):
-        return Alteration(kind="no bobbles", text=plain, place=place)
-    match = _NO_CHANGE.fullmatch(plain)
-    if match:
-        return Alteration(
-            kind="no needle change", text=plain, place=place, section=(match["section"] or "").strip()
-        )
-    match = _NEEDLE.fullmatch(plain)
-    if match:
-        used = read_needle(match["used"])
-        printed = read_needle(match["printed"]) if match["printed"] else None
-        if used is not None and (printed is not None or not match["printed"]):
-            section = (match["section"] or "").strip()
-            return Alteration(
-                kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed
-            )
-    return None
 
 
 def check_labels(

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from stepper.craft.gauge import Gauge
 from stepper.project import outline
+from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
 from stepper.project.fields import Fields
 from stepper.project.instructions import Line
 from stepper.project.lengths import read_length
@@ -34,13 +35,6 @@ MEASUREMENTS = (
     "height",
 )
 """What of a body can be given."""
-
-_RULES = (
-    "no bobbles",
-    "needle 3.75 mm instead of 4 mm in yoke",
-    "no needle change in body",
-    "note: free words",
-)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -100,12 +94,14 @@ def _read_root(root: Mapping, draft: _Draft) -> Project | None:
     draft.yarns = _yarns(fields, draft)
     draft.fabrics = _fabrics(fields, draft)
     body = _body(fields, draft)
+    wanted_ease = _wanted_ease(fields, draft)
     draft.charts = _charts(fields, draft)
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
     sections = _sections(fields, draft)
     fields.close()
     outline.check_labels(sections, switches, draft.problems)
+    check_alterations(alterations, sections, draft.sizes, draft.problems)
     if title is None or not draft.sizes or not sections:
         return None
     return Project(
@@ -120,6 +116,7 @@ def _read_root(root: Mapping, draft: _Draft) -> Project | None:
         sections=sections,
         alterations=alterations,
         body=body,
+        wanted_ease=wanted_ease,
         finish_by=finish_by,
         cues=cues,
     )
@@ -198,11 +195,24 @@ def _knit(fields: Fields, draft: _Draft) -> tuple[int, tuple[Switch, ...]]:
         entry = Fields(item, "an entry of `then`", draft.problems)
         label = entry.text("from", required=True)
         to = entry.text("size", required=True)
+        reshape = _yes(entry, "reshape", draft)
         entry.close()
         if label is not None and to is not None:
-            switches.append(Switch(label=label.text.strip(), size=_size(to, draft), place=label.place))
+            switches.append(
+                Switch(label=label.text.strip(), size=_size(to, draft), place=label.place, reshape=reshape)
+            )
     inner.close()
     return size, tuple(switches)
+
+
+def _yes(fields: Fields, name: str, draft: _Draft) -> bool:
+    node = fields.text(name)
+    if node is None:
+        return False
+    word = node.text.strip().lower()
+    if word not in ("yes", "no", "true", "false"):
+        draft.problems.append(node.place.problem(f'`{name}` is "{node.text}".', "Write yes or no."))
+    return word in ("yes", "true")
 
 
 def _amount(
@@ -340,6 +350,36 @@ def _body(fields: Fields, draft: _Draft) -> dict[str, float]:
     return body
 
 
+def _wanted_ease(fields: Fields, draft: _Draft) -> dict[str, float]:
+    """Read how much ease is wanted: one length for the chest, or one for each measurement."""
+    node = fields.take("wanted_ease")
+    if node is None:
+        return {}
+    if isinstance(node, Mapping):
+        inner = Fields(node, "`wanted_ease`", draft.problems)
+        given = {name: inner.text(name) for name in MEASUREMENTS}
+        inner.close()
+    else:
+        given = {"bust": fields.text("wanted_ease")}
+    wanted = {}
+    for name, scalar in given.items():
+        if scalar is None:
+            continue
+        text = scalar.text.strip()
+        sign = -1 if text[:1] in "-−" else 1
+        if text.lstrip("+-−").strip() == "0":
+            wanted[name] = 0.0
+            continue
+        values, trouble = read_length(text.lstrip("+-−"), inches=draft.inches)
+        if trouble or len(values) != 1:
+            draft.problems.append(
+                scalar.place.problem(trouble or "an ease is one length.", "Write 8 cm or -2 cm.")
+            )
+            continue
+        wanted[name] = sign * values[0]
+    return wanted
+
+
 def _charts(fields: Fields, draft: _Draft) -> dict[str, Chart]:
     node = fields.mapping("charts")
     charts: dict[str, Chart] = {}
@@ -366,12 +406,12 @@ def _alterations(fields: Fields, draft: _Draft) -> tuple[Alteration, ...]:
             if note is not None:
                 found.append(Alteration(kind="note", text=note.text.strip(), place=note.place))
         elif isinstance(item, Scalar):
-            made = outline.read_alteration(item.text, item.place)
+            made = read_alteration(item.text, item.place, inches=draft.inches)
             if made is None:
                 draft.problems.append(
                     item.place.problem(
                         f'"{item.text}" is not an alteration the program can carry out.',
-                        nearest(item.text, _RULES) or "Write it in your own words as - note: …",
+                        nearest(item.text, EXAMPLES) or "Write it in your own words as - note: …",
                     )
                 )
             else:

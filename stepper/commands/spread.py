@@ -1,0 +1,45 @@
+"""`stepper spread 204 to 240`: an even increase or decrease on the spot."""
+
+from __future__ import annotations
+
+import argparse
+
+from stepper.craft.spacing import between, summary
+from stepper.errors import ProjectError
+from stepper.plan.abbreviate import instruction
+from stepper.plan.evenly import even_round
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("before", type=int, metavar="204", help="stitches on the needles")
+    parser.add_argument("to", choices=["to"], metavar="to", help="the word to")
+    parser.add_argument("after", type=int, metavar="240", help="stitches to reach")
+    parser.add_argument("--flat", action="store_true", help="in rows: half a gap at each end")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the round and how its changes are spaced.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        ProjectError: No such round is possible.
+    """
+    before, after = args.before, args.after
+    if before < 1 or after < 0:
+        raise ProjectError(f"Stitches are counted from 1 up (got {before} to {after}).")
+    try:
+        phrase, places = even_round(before, after, yarn="", flat=args.flat)
+    except ValueError as error:
+        raise ProjectError(f"{before} to {after} is not possible in one round: {error}") from None
+    if not places:
+        print(f"{before} to {after}: nothing to change.")
+        return 0
+    word = "increase" if after > before else "decrease"
+    gaps = between(places, before, flat=args.flat, uses=0 if after > before else 2)
+    sizes = ", ".join(f"{times} of {gap}" for gap, times in summary(gaps))
+    print(f"{before} to {after}: {len(places)} {word}{'s' if len(places) > 1 else ''}, gaps {sizes}.")
+    print(instruction(phrase))
+    return 0

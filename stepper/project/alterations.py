@@ -1,0 +1,181 @@
+"""What the knitter does differently, as rules: words to records, and whether they fit the file. No I/O.
+
+The rules, each with `in SECTION` at its end where it is for one section only:
+
+- `no bobbles` · `no needle change` · `needle 3.75 mm instead of 4 mm`
+- `body 4 cm longer`, `sleeves 6 rounds shorter`
+- `bind off in pattern`, `sewn bind-off`
+- `k1, p1 rib instead of k2, p2`
+- `size 3 in sleeves`
+
+A section is named in full, or by a word of its name: `sleeves` is every section with `sleeve` in its name.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+
+from stepper.project.lengths import read_length, read_needle
+from stepper.project.model import Alteration, Section
+from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.sizes import find_size
+
+EXAMPLES = (
+    "no bobbles",
+    "needle 3.75 mm instead of 4 mm in yoke",
+    "no needle change in body",
+    "body 4 cm longer",
+    "sleeves 6 rounds shorter",
+    "bind off in pattern in body",
+    "sewn bind-off in neckband",
+    "k1, p1 rib instead of k2, p2 in neckband",
+    "size 3 in sleeves",
+    "note: free words",
+)
+"""One of each, for the hint where a rule is not understood."""
+
+_IN = r"(?:\s+in\s+(?:the\s+)?(?P<section>.+?))?"
+_RIB = r"[kp]\s*\d+(?:\s*,\s*[kp]\s*\d+)+"
+_NO_BOBBLES = re.compile(rf"(?:no|without|leave out) bobbles{_IN}", re.I)
+_NO_CHANGE = re.compile(rf"no needle changes?{_IN}", re.I)
+_NEEDLE = re.compile(
+    r"needles?\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
+    re.I,
+)
+_LENGTH = re.compile(
+    r"(?P<section>.+?):?\s+(?P<amount>\d[\d./\s½¼¾]*)\s*(?P<unit>cm|mm|in|inch|inches|rounds?|rows?|rnds?)\s+"
+    r"(?P<way>longer|shorter)",
+    re.I,
+)
+_BIND_OFF = re.compile(rf"(?:bind|cast)[ -]off\s+(?P<manner>.+?){_IN}", re.I)
+_NAMED_BIND_OFF = re.compile(rf"(?P<manner>.+?)\s+(?:bind|cast)[ -]off{_IN}", re.I)
+_RIBBING = re.compile(
+    rf"(?P<used>{_RIB})(?:\s+rib(?:bing)?)?(?:\s+instead\s+of\s+(?P<printed>{_RIB})(?:\s+rib(?:bing)?)?)?{_IN}",
+    re.I,
+)
+_SIZE = re.compile(r"size\s+(?P<size>.+?)\s+in\s+(?:the\s+)?(?P<section>.+)", re.I)
+_IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
+
+
+def read_alteration(text: str, place: Place, *, inches: bool = False) -> Alteration | None:
+    """Read a rule; nothing where the words are none.
+
+    Args:
+        text: As it stands in the file.
+        place: Where it stands.
+        inches: Whether a length without a unit is in inches.
+    """
+    plain = " ".join(text.split())
+    for read in (_read_simple, _read_length, _read_size, _read_rib, _read_bind_off):
+        found = read(plain, place, inches)
+        if found is not None:
+            return found
+    return None
+
+
+def _section(match: re.Match[str]) -> str:
+    return (match["section"] or "").strip()
+
+
+def _read_simple(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _NO_BOBBLES.fullmatch(plain)
+    if match:
+        return Alteration(kind="no bobbles", text=plain, place=place, section=_section(match))
+    match = _NO_CHANGE.fullmatch(plain)
+    if match:
+        return Alteration(kind="no needle change", text=plain, place=place, section=_section(match))
+    match = _NEEDLE.fullmatch(plain)
+    if match is None:
+        return None
+    used = read_needle(match["used"])
+    printed = read_needle(match["printed"]) if match["printed"] else None
+    if used is None or (printed is None and match["printed"]):
+        return None
+    section = _section(match)
+    return Alteration(kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed)
+
+
+def _read_length(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _LENGTH.fullmatch(plain)
+    if match is None:
+        return None
+    sign = 1 if match["way"].lower() == "longer" else -1
+    amount, unit = match["amount"].strip(), match["unit"].lower()
+    section = _section(match)
+    if unit[0] == "r":
+        if not amount.isdigit():
+            return None
+        return Alteration(kind="length", text=plain, place=place, section=section, rounds=sign * int(amount))
+    values, trouble = read_length(f"{amount} {unit}", inches=inches)
+    if trouble or len(values) != 1:
+        return None
+    return Alteration(kind="length", text=plain, place=place, section=section, mm=sign * values[0])
+
+
+def _read_size(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _SIZE.fullmatch(plain)
+    if match is None:
+        return None
+    return Alteration(
+        kind="size", text=plain, place=place, section=_section(match), words=match["size"].strip()
+    )
+
+
+def _read_rib(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _RIBBING.fullmatch(plain)
+    if match is None:
+        return None
+    rib, printed = _rib(match["used"]), _rib(match["printed"] or "")
+    return Alteration(
+        kind="rib", text=plain, place=place, section=_section(match), rib=rib, rib_printed=printed
+    )
+
+
+def _rib(words: str) -> tuple[tuple[str, int], ...]:
+    pairs = re.findall(r"([kp])\s*(\d+)", words.lower())
+    return tuple((code, int(times)) for code, times in pairs)
+
+
+def _read_bind_off(plain: str, place: Place, inches: bool) -> Alteration | None:
+    named = _NAMED_BIND_OFF.fullmatch(plain)
+    if named is not None:
+        manner = f"by the {named['manner'].lower()} method"
+        return Alteration(kind="bind-off", text=plain, place=place, section=_section(named), words=manner)
+    # "in pattern" is a manner, not a section: take it out of the way of "in SECTION".
+    match = _BIND_OFF.fullmatch(_IN_PATTERN.sub("in-pattern", plain))
+    if match is None:
+        return None
+    manner = match["manner"].replace("in-pattern", "in pattern").lower()
+    return Alteration(kind="bind-off", text=plain, place=place, section=_section(match), words=manner)
+
+
+def meets(alteration: Alteration, section: str) -> bool:
+    """Say whether an alteration is for a section: by its name, or by a word of it in either number."""
+    if not alteration.section:
+        return True
+    wanted, name = alteration.section.casefold(), section.casefold()
+    singular = wanted.removesuffix("s")
+    return wanted == name or any(word.removesuffix("s") == singular for word in name.split())
+
+
+def check_alterations(
+    alterations: Iterable[Alteration],
+    sections: Sequence[Section],
+    sizes: Sequence[str],
+    problems: list[Problem],
+) -> None:
+    """Report alterations for a section or a size that the file does not have."""
+    names = [section.name for section in sections]
+    for alteration in alterations:
+        if alteration.section and names and not any(meets(alteration, name) for name in names):
+            hint = nearest(alteration.section, names) or f"The sections are {one_of(names)}."
+            problems.append(
+                alteration.place.problem(f'there is no section "{alteration.section}" to alter.', hint)
+            )
+        if alteration.kind == "size" and sizes and find_size(alteration.words, tuple(sizes)) is None:
+            problems.append(
+                alteration.place.problem(
+                    f'there is no size "{alteration.words}".', f"The sizes are {one_of(sizes)}."
+                )
+            )

@@ -1,0 +1,84 @@
+"""Alterations as rules: their words, their sections, what is refused."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.alterations import EXAMPLES, meets, read_alteration
+from stepper.project.problems import Place
+from stepper.project.reader import read_project
+from tests.project.samples import project
+
+HERE = Place(line=1, column=1)
+
+
+def test_an_alteration_is_read_as_a_rule() -> None:
+    """Rules are carried out; anything else has to be called a note."""
+    rule = read_alteration("needle 3.75 mm instead of 4 mm in yoke", HERE)
+    assert rule is not None
+    assert (rule.kind, rule.mm, rule.instead_of, rule.section) == ("needle", 3.75, 4.0, "yoke")
+    bobbles = read_alteration("no bobbles", HERE)
+    assert bobbles is not None
+    assert bobbles.kind == "no bobbles"
+    assert read_alteration("knit it nicely", HERE) is None
+
+
+@pytest.mark.parametrize("text", [example for example in EXAMPLES if not example.startswith("note")])
+def test_every_example_offered_is_understood(text: str) -> None:
+    """A hint must never offer wording that is refused itself."""
+    assert read_alteration(text, HERE) is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "section", "mm", "rounds"),
+    [
+        ("body 4 cm longer", "body", 40.0, 0),
+        ("left sleeve 2 in shorter", "left sleeve", -50.8, 0),  # 1 in = 25.4 mm, international inch
+        ("sleeves 6 rounds shorter", "sleeves", None, -6),
+        ("body: 1 1/2 inches longer", "body", 38.1, 0),
+    ],
+)
+def test_longer_and_shorter_take_a_length_or_rounds(
+    text: str, section: str, mm: float | None, rounds: int
+) -> None:
+    """Both ways of measuring are in use."""
+    rule = read_alteration(text, HERE)
+    assert rule is not None
+    assert (rule.kind, rule.section, rule.rounds) == ("length", section, rounds)
+    assert rule.mm == (None if mm is None else pytest.approx(mm))
+
+
+def test_binding_off_in_pattern_names_no_section() -> None:
+    """`in pattern` is how, `in body` is where."""
+    rule = read_alteration("bind off in pattern in body", HERE)
+    assert rule is not None
+    assert (rule.words, rule.section) == ("in pattern", "body")
+    everywhere = read_alteration("bind off in pattern", HERE)
+    assert everywhere is not None
+    assert (everywhere.words, everywhere.section) == ("in pattern", "")
+
+
+def test_a_rib_is_read_stitch_by_stitch() -> None:
+    """The rib worked and the one it replaces."""
+    rule = read_alteration("k1, p1 rib instead of k2, p2 in neckband", HERE)
+    assert rule is not None
+    assert rule.rib == (("k", 1), ("p", 1))
+    assert rule.rib_printed == (("k", 2), ("p", 2))
+
+
+@pytest.mark.parametrize(
+    ("section", "name", "fits"),
+    [("sleeves", "left sleeve", True), ("body", "Body", True), ("body", "left sleeve", False)],
+)
+def test_a_word_of_the_name_stands_for_all_sections_that_bear_it(section: str, name: str, fits: bool) -> None:
+    """Both sleeves are altered by one rule."""
+    rule = read_alteration(f"no bobbles in {section}", HERE)
+    assert rule is not None
+    assert meets(rule, name) is fits
+
+
+def test_an_unknown_section_is_a_problem_with_the_nearest() -> None:
+    """A rule that would never apply is a slip of the pen."""
+    text = project("Cast on 8 sts.") + "\nalterations:\n  - no bobbles in sleeev\n"
+    problems = read_project(text).problems
+    assert any('no section "sleeev"' in problem.message for problem in problems)
