@@ -14,10 +14,10 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from stepper.commands.hearing import heard_in
 from stepper.commands.keeping import Keeper, take_up
 from stepper.commands.loading import Loaded, load
 from stepper.conductor import Conductor
-from stepper.errors import SurroundingsError
 from stepper.session.cues import Enough
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -54,20 +54,22 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    if args.hear is not None:
-        raise SurroundingsError("This version cannot listen to a recording yet; type the cues with --plain.")
     loaded = load(args.file)
+    plain = args.plain or not sys.stdin.isatty()
+    cues = _typed(plain) if args.hear is None else heard_in(args.hear, loaded.plan)
     speaker = None if args.mute else _speaker()
     try:
         with Journal.open(journal_path(loaded.path), title=loaded.plan.title) as journal:
-            _knit(loaded, journal, speaker, plain=args.plain or not sys.stdin.isatty())
+            _knit(loaded, journal, speaker, cues, heard=args.hear is not None)
     finally:
         if speaker is not None:
             speaker.close()
     return 0
 
 
-def _knit(loaded: Loaded, journal: Journal, speaker: Speaker | None, *, plain: bool) -> None:
+def _knit(
+    loaded: Loaded, journal: Journal, speaker: Speaker | None, cues: Iterator[str], *, heard: bool
+) -> None:
     """Take up the garment where it was left and follow the cues."""
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
@@ -77,8 +79,8 @@ def _knit(loaded: Loaded, journal: Journal, speaker: Speaker | None, *, plain: b
     if taken.changed is not None:
         conductor.carry_out(taken.changed)
     conductor.begin(taken.fingerprint)
-    for line in _typed(plain):
-        conductor.offer_words(line)
+    for line in cues:
+        conductor.offer_words(line, heard=heard)
         conductor.drain()
         if conductor.closed:
             break

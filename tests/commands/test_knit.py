@@ -182,8 +182,8 @@ def test_a_problem_in_the_file_ends_with_1_and_a_busy_journal_with_4(tmp_path: P
         assert "Traceback" not in done.stderr
 
 
-def test_a_recording_cannot_be_heard_yet(tmp_path: Path) -> None:
-    """What is not built says so in one sentence instead of listening to nothing."""
+def test_a_recording_that_is_missing_is_named(tmp_path: Path) -> None:
+    """A recording that is not there is one sentence, before the session is opened."""
     done = stepper("knit", garment(tmp_path), "--hear", tmp_path / "cues.wav")
 
     assert (done.returncode, len(done.stderr.splitlines())) == (4, 1)

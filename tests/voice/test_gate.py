@@ -1,0 +1,56 @@
+from __future__ import annotations
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.voice.gate import Gate
+
+CHUNK = bytes(1024)
+
+
+def run(gate: Gate, chunks: list[tuple[bool, float]]) -> list[bytes]:
+    """Give the utterances that come out."""
+    given_back = (gate.take(CHUNK, speech=speech, level_db=level) for speech, level in chunks)
+    return [each for each in given_back if each is not None]
+
+
+QUIET = [(False, -60.0)] * 30
+
+
+def test_near_speech_is_one_utterance() -> None:
+    """A second of speech 30 dB above the room comes out whole, with a quarter second before and 0.15 s after."""
+    (utterance,) = run(Gate(), [*QUIET, *[(True, -30.0)] * 31, *QUIET])
+    assert 31 <= len(utterance) // 1024 <= 31 + 8 + 5
+
+
+def test_speech_no_louder_than_the_film_stays_out() -> None:
+    """Speech at the level of what went before never opens the gate."""
+    gate = Gate()
+    run(gate, [(False, -30.0)] * 200)
+    assert run(gate, [(True, -28.0)] * 50 + QUIET) == []
+
+
+def test_what_is_longer_than_five_seconds_is_dropped() -> None:
+    """Six seconds of speech are no cue."""
+    assert run(Gate(), [*QUIET, *[(True, -30.0)] * 188, *QUIET]) == []
+
+
+def test_accepted_cues_in_quick_succession_do_not_lock_the_speaker_out() -> None:
+    """Twenty cues a second apart are twenty utterances."""
+    assert len(run(Gate(), [*QUIET, *([(True, -30.0)] * 25 + [(False, -60.0)] * 20) * 20])) == 20
+
+
+def test_after_a_reset_the_sound_before_is_gone() -> None:
+    """What was under way when the program spoke is no part of the next utterance."""
+    gate = Gate()
+    run(gate, [*QUIET, *[(True, -30.0)] * 20])
+    gate.reset()
+    assert run(gate, QUIET) == []
+
+
+@given(st.lists(st.tuples(st.booleans(), st.floats(-100, 0)), max_size=400))
+def test_an_utterance_never_lasts_longer_than_five_seconds(chunks: list[tuple[bool, float]]) -> None:
+    """Whatever comes in, what comes out is at most five seconds, in whole chunks."""
+    for utterance in run(Gate(), chunks):
+        assert len(utterance) % 1024 == 0
+        assert len(utterance) <= 5 * 32_000 + 1024
