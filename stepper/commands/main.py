@@ -15,6 +15,7 @@ COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
     "check": "tell every problem of a project file, with line and column",
     "plan": "print every round of the garment",
+    "fit": "tell what it will measure and which sizes can be blended",
     "spread": "spread an even increase or decrease: 204 to 240",
     "where": "tell where the knitting stands",
 }
