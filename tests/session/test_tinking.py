@@ -19,7 +19,7 @@ def test_the_last_stitch_comes_off_first() -> None:
     back = reverse(plan(("body", ["co20", "k5 m1 k11 k2tog k2"])), Place(index=1, stitch=19), 5)
 
     assert back is not None
-    assert back.runs == (Run("k", 2, "MC"), Run("k2tog", 1, "MC"), Run("k", 2, "MC"))
+    assert back.runs == (Run("k", 1, "MC"), Run("k2tog", 1, "MC"), Run("k", 3, "MC"))
     assert back.place == Place(index=1, stitch=14)
 
 
