@@ -16,6 +16,7 @@ COMMANDS: dict[str, str] = {
     "check": "tell every problem of a project file, with line and column",
     "plan": "print every round of the garment",
     "fit": "tell what it will measure and which sizes can be blended",
+    "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
     "where": "tell where the knitting stands",
 }

@@ -1,0 +1,37 @@
+"""`stepper notes FILE`: what was changed from the printed pattern and how it went, as Markdown."""
+
+from __future__ import annotations
+
+import argparse
+from contextlib import ExitStack
+from pathlib import Path
+
+from stepper.commands.keeping import kept_events
+from stepper.commands.loading import load
+from stepper.report.notes import notes
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the record.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The project file or the journal cannot be read.
+    """
+    loaded = load(args.file)
+    path = journal_path(loaded.path)
+    with ExitStack() as stack:
+        journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
+        events = kept_events(journal) if journal is not None else []
+    for line in notes(loaded.project, loaded.plan, events):
+        print(line)
+    return 0
