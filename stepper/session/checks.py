@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.craft.gauge import SPAN_MM
 from stepper.plan.lengthen import rounds_to_reach
 from stepper.plan.model import Plan
 from stepper.session.cues import Count, Length, Note, Weight
@@ -12,6 +13,10 @@ from stepper.session.events import Counted, Measured, Noted, Weighed
 from stepper.session.remedy import off_by
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
+
+
+FARTHEST_OFF = 20.0
+"""How many times off the gauge of the file a measurement may be before it is taken for a slip of the tongue."""
 
 
 def count(plan: Plan, state: State, cue: Count) -> Decision:
@@ -51,6 +56,12 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
         return (kept,)
     stretch = plan.stretches[number]
     worked = place.index - stretch.origin
+    gauge = worked * SPAN_MM / cue.length_mm
+    if not stretch.rounds_per_10cm / FARTHEST_OFF <= gauge <= stretch.rounds_per_10cm * FARTHEST_OFF:
+        return Refusal(
+            sentence=f"That would be {gauge:.3g} rounds to 10 cm instead of {stretch.rounds_per_10cm:.3g}. "
+            "Measure again."
+        )
     begun = place.index - stretch.first + (1 if place.stitch else 0)
     correction = rounds_to_reach(stretch, measured_mm=cue.length_mm, worked=worked, at_least=begun)
     return (

@@ -5,7 +5,7 @@ from stepper.session.checks import stretch_to_measure
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Place, State
 from tests.plans import final_increase, plan, with_stretch
-from tests.playbook import after, check, opened
+from tests.playbook import after, check, opened, transcript
 
 
 def _at(index: int, stitch: int = 0) -> Session:
@@ -199,3 +199,11 @@ def test_a_bare_garment_measures_too() -> None:
     bare = plan()
 
     assert after(opened(bare), "measures 3 cm").state.undo[-1].kind == "Measured"
+
+
+def test_a_length_that_cannot_be_is_not_taken() -> None:
+    """A slip of the tongue would make the garment ten thousand rounds long, or end it here."""
+    session = _at(14)
+    for words in ("measures 0.1 cm", "measures 900 cm"):
+        assert "Measure again." in transcript(session, f"> {words}")
+    assert session.state.place == Place(index=14, stitch=0)
