@@ -14,9 +14,8 @@ from stepper.session.remedy import off_by
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
-
 FARTHEST_OFF = 20.0
-"""How many times off the gauge of the file a measurement may be before it is taken for a slip of the tongue."""
+"""How many times off the gauge of the file a length may be before it is taken for a slip of the tongue."""
 
 
 def count(plan: Plan, state: State, cue: Count) -> Decision:
