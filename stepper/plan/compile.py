@@ -13,7 +13,8 @@ from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
 from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles, Template
-from stepper.plan.working import work, work_template
+from stepper.plan.rounds import work_template
+from stepper.plan.working import work
 from stepper.project.instructions import (
     AtIntervals,
     ChartWork,

@@ -2,42 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.plan.working import chart_runs
-from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
-
-HERE = Place(line=1, column=1)
-
-
-def test_stockinette_is_knit_on_the_right_side_and_purled_on_the_wrong() -> None:
-    """Common practice: in rows the sides alternate; in the round there is only the right one."""
-    flat = plan_of(project("Cast on 8 sts.\nWork flat.\nWork in St st for 2 cm.\nBind off."))
-    assert [(r.side, r.instruction) for r in flat.rounds[1:5]] == [
-        ("RS", "knit"),
-        ("WS", "purl"),
-        ("RS", "knit"),
-        ("WS", "purl"),
-    ] or [(r.side, r.instruction) for r in flat.rounds[1:3]] == [("WS", "purl"), ("RS", "knit")]
-    around = plan_of(project("Cast on 8 sts.\nJoin in the round.\nWork in St st for 2 cm.\nBind off."))
-    assert {(r.side, r.instruction) for r in around.rounds[1:-1]} == {("RS", "knit")}
-
-
-def test_garter_in_the_round_alternates_knit_and_purl() -> None:
-    """Common practice: in rows every row is knit, in the round every other one is purled."""
-    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nWork 4 rounds in garter st.\nBind off."))
-    assert [r.instruction for r in plan.rounds[1:-1]] == ["knit", "purl", "knit", "purl"]
-
-
-def test_on_the_wrong_side_a_chart_is_read_left_to_right_with_opposite_stitches() -> None:
-    """Source: even rows left to right, symbols as seen from the right side (check-values 1.7.2, 1.7.4)."""
-    cells = (Cell("k", None), Cell("p", None), Cell("k2tog", None), Cell("", None))
-    chart = Chart(name="c", rounds=(cells,), place=HERE)
-    right = chart_runs(chart, 1, yarn="MC", wrong_side=False)
-    wrong = chart_runs(chart, 1, yarn="MC", wrong_side=True)
-    assert [run.stitch for run in right] == ["k2tog", "p", "k"]
-    assert [run.stitch for run in wrong] == ["p", "k", "p2tog"]
 
 
 def test_bobbles_are_left_out_where_the_knitter_does() -> None:
