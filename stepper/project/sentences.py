@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from lark import Token, Tree
 
-from stepper.craft import stitches
+from stepper.project.elements import ElementBuilder, named
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -20,12 +19,9 @@ from stepper.project.instructions import (
     Element,
     Evenly,
     Flat,
-    Hold,
     Join,
     Labelled,
     Leg,
-    Length,
-    Mark,
     MarkEvery,
     Needle,
     Numbers,
@@ -34,19 +30,13 @@ from stepper.project.instructions import (
     Return,
     Rounds,
     Sentence,
-    Several,
     Times,
-    TurnHere,
-    Until,
     UntilLength,
     WithYarn,
-    Work,
     Worked,
 )
-from stepper.project.lengths import read_length, read_needle
-from stepper.project.problems import Place, Problem
+from stepper.project.lengths import read_needle
 
-_WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 _NTHS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
 
@@ -60,14 +50,8 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder:
+class Builder(ElementBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
-
-    place_of: Callable[[int, int], Place]
-    words: int
-    """How many sizes the pattern has."""
-    problems: list[Problem] = field(default_factory=list)
-    inches: bool = False
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
         """Build the head and the sentences of a parsed line."""
@@ -82,48 +66,6 @@ class Builder:
             else:
                 sentences.extend(self._sentence(child))
         return head, tuple(sentences)
-
-    # --- small parts ---
-
-    def _place(self, token: Token) -> Place:
-        return self.place_of(token.start_pos or 0, len(token))
-
-    def _tree_place(self, tree: Tree[Token]) -> Place:
-        tokens = list(tree.scan_values(lambda value: isinstance(value, Token)))
-        if not tokens:
-            return self.place_of(0, 1)
-        start = min(token.start_pos or 0 for token in tokens)
-        end = max(token.end_pos or 0 for token in tokens)
-        return self.place_of(start, end - start)
-
-    def _numbers(self, token: Token) -> Numbers:
-        text = str(token).lower()
-        if text in _WORDS:
-            return Numbers((_WORDS.index(text),), self._place(token))
-        values = tuple(int(part) for part in re.findall(r"\d+", text))
-        place = self._place(token)
-        if len(values) not in (1, self.words):
-            self.problems.append(
-                place.problem(
-                    f'"{token}" has {len(values)} numbers; the pattern has {self.words} sizes.',
-                    "Write one number for all sizes, or one for each, in the order of `sizes`.",
-                )
-            )
-        return Numbers(values, place)
-
-    def _one(self, place: Place) -> Numbers:
-        return Numbers((1,), place)
-
-    def _length(self, token: Token) -> Length:
-        place = self._place(token)
-        values, trouble = read_length(str(token), inches=self.inches)
-        if trouble:
-            self.problems.append(place.problem(trouble))
-        elif len(values) not in (1, self.words):
-            self.problems.append(
-                place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
-            )
-        return Length(values or (0.0,), place, str(token).strip())
 
     def _span(self, tree: Tree[Token]) -> tuple[int, ...]:
         found: list[int] = []
@@ -353,7 +295,7 @@ class Builder:
             str(tree.children[0]),
             flags=re.I,
         )
-        return Return(_name(name), self._tree_place(tree))
+        return Return(named(name), self._tree_place(tree))
 
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
@@ -374,150 +316,9 @@ class Builder:
                 elements.append(self._element(child))
         return [Phrase(tuple(elements), self._tree_place(tree)), *made]
 
-    # --- inside a round ---
-
-    def _element(self, tree: Any) -> Element:
-        made: Element = getattr(self, f"_el_{tree.data}")(tree)
-        return made
-
-    def _work(self, tree: Any, stitch: str, number: Token | None, bare: bool = False) -> Element:
-        tokens = [child for child in tree.children if isinstance(child, Token)]
-        code = _modified(stitch, [token for token in tokens if token.type == "MODIFIER"])
-        yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
-        place = self._tree_place(tree)
-        if stitches.find(code) is None:
-            self.problems.append(place.problem(f'"{code}" is not a stitch of the table.'))
-            code = stitch
-        if bare:
-            return Until(code, "end", None, yarn, place)
-        return Work(code, self._numbers(number) if number is not None else self._one(place), yarn, place)
-
-    def _el_named(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None)
-
-    def _el_basic(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), tree.children[1])
-
-    def _el_plain(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), tree.children[1])
-
-    def _el_basic_all(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
-
-    def _el_plain_all(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
-
-    def _el_edge(self, tree: Any) -> Element:
-        words = str(tree.children[0]).lower()
-        code = "pu" if words.startswith("p") else "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
-        return Work(code, self._numbers(tree.children[1]), None, self._tree_place(tree))
-
-    def _el_cable(self, tree: Any) -> Element:
-        place = self._tree_place(tree)
-        return Work(" ".join(str(tree.children[0]).lower().split()), self._one(place), None, place)
-
-    def _el_to(self, tree: Any) -> Element:
-        named = tree.children[0].children
-        stitch = "pattern"
-        if named and named[0].type in ("BASIC", "PLAIN", "NAMED"):
-            stitch = _stitch(named[0])
-        tokens = [child for child in tree.children[1:] if isinstance(child, Token)]
-        code = (
-            stitch if stitch == "pattern" else _modified(stitch, [t for t in tokens if t.type == "MODIFIER"])
-        )
-        yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
-        goal, short = self._goal(tree.children[-1])
-        return Until(code, goal, short, yarn, self._tree_place(tree))
-
-    def _goal(self, tree: Any) -> tuple[str, Numbers | None]:
-        tokens = [child for child in tree.children if isinstance(child, Token)]
-        number = next((self._numbers(token) for token in tokens if token.type == "NUMBERS"), None)
-        if tree.data == "to_last_one":
-            return "last", self._one(self._tree_place(tree))
-        goals = {
-            "to_end": "end",
-            "to_last": "last",
-            "to_last_before": "last",
-            "to_marker": "marker",
-            "to_before": "marker",
-        }
-        return goals[tree.data], number
-
-    def _inside(self, tree: Any) -> tuple[Element, ...]:
-        return tuple(self._element(child) for child in tree.children if child is not None)
-
-    def _el_bracket(self, tree: Any) -> Element:
-        inside, count = tree.children[0], tree.children[1]
-        place = self._tree_place(tree)
-        times = Numbers((2,), place) if count.type == "TWICE" else self._numbers(count)
-        return Several(self._inside(inside), times, "times", None, place)
-
-    def _el_bracket_to(self, tree: Any) -> Element:
-        goal, short = self._goal(tree.children[1])
-        return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree))
-
-    def _el_star(self, tree: Any) -> Element:
-        inside = next(
-            child for child in tree.children if isinstance(child, Tree) and child.data == "phrase_in"
-        )
-        rep = tree.children[-1]
-        place = self._tree_place(tree)
-        if rep.data == "star_times":
-            token, more = rep.children[0], rep.children[1]
-            times = Numbers((2,), place) if token.type == "TWICE" else self._numbers(token)
-            # "rep from * 3 times" comes on top of the once it was worked before the words.
-            times = Numbers(tuple(value + 1 for value in times.values), times.place)
-            del more
-            return Several(self._inside(inside), times, "times", None, place)
-        if rep.data == "star_to":
-            goal, short = self._goal(rep.children[0])
-            return Several(self._inside(inside), None, goal, short, place)
-        return Several(self._inside(inside), None, "end" if rep.data == "star_end" else "rest", None, place)
-
-    def _el_mark(self, tree: Any) -> Element:
-        words = str(tree.children[0]).lower()
-        code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"
-        _, _, name = words.partition(" for ")
-        return Mark(code, name.strip(), self._tree_place(tree))
-
-    def _el_hold(self, tree: Any) -> Element:
-        tokens = [child for child in tree.children if isinstance(child, Token)]
-        number = next(token for token in tokens if token.type == "NUMBERS")
-        name = next((str(token) for token in tokens if token.type == "FOR_NAME"), "")
-        return Hold(self._numbers(number), _name(name), self._tree_place(tree))
-
-    def _el_turn(self, tree: Any) -> Element:
-        wrap = str(tree.children[0]).lower().startswith("w")
-        return TurnHere("wrap" if wrap else "", self._tree_place(tree))
-
 
 def _code(token: Token) -> str:
     return "p" if token.lower().startswith("p") else "k"
-
-
-def _stitch(token: Token) -> str:
-    word = " ".join(str(token).lower().split())
-    if word in ("make one", "make 1"):
-        return "m1"
-    found = stitches.find(word)
-    return found.code if found else word
-
-
-def _modified(stitch: str, modifiers: list[Token]) -> str:
-    code = stitch
-    for token in modifiers:
-        word = " ".join(str(token).lower().split())
-        short = {"knitwise": "kwise", "purlwise": "pwise"}.get(word, word)
-        if short.startswith("through"):
-            short = "tbl"
-        elif short.startswith("with yarn"):
-            short = "wyib" if short.endswith("back") else "wyif"
-        if stitch == "sl" and short == "pwise":
-            continue  # slipping purlwise is what a plain "slip" means
-        if code != stitch and stitch == "sl":
-            continue  # "kwise wyib": the first word names the stitch, the second the yarn
-        code = f"{code} {short}"
-    return code
 
 
 def _manner(tree: Any) -> str:
@@ -537,10 +338,3 @@ def _manner(tree: Any) -> str:
 
 def _label(token: Token) -> str:
     return " ".join(str(token).lower().split())
-
-
-def _name(text: str) -> str:
-    words = re.sub(r"^\s*for\s+", "", text.strip(), flags=re.I)
-    words = re.sub(r"^the\s+", "", words, flags=re.I)
-    words = re.sub(r"\s+(sts|stitches)$", "", words, flags=re.I)
-    return " ".join(words.lower().split())

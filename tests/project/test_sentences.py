@@ -48,19 +48,6 @@ def test_binding_off_all_and_binding_off_some_are_two_things() -> None:
     assert some.elements[0].stitch == "bo"
 
 
-def test_a_stitch_keeps_its_manner() -> None:
-    """Through the back loop, with the yarn in front."""
-    sentence = only("k1 tbl, p2, sl1 wyif, k2tog tbl, sl 1 purlwise.")
-    assert isinstance(sentence, Phrase)
-    assert [element.stitch for element in sentence.elements] == [  # type: ignore[union-attr]
-        "k tbl",
-        "p",
-        "sl wyif",
-        "k2tog tbl",
-        "sl",
-    ]
-
-
 def test_rounds_must_run_upwards() -> None:
     """`Rnds 4-1` is a slip."""
     assert "upwards" in read("Rnds 4-1: Knit.").problems[0].message

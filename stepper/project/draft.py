@@ -1,0 +1,21 @@
+"""What is known of a file while it is read from the top: the values so far, and the problems. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.project.model import Chart, Fabric, Yarn
+from stepper.project.problems import Problem
+
+
+@dataclass(slots=True, kw_only=True)
+class Draft:
+    """What is known so far, while the file is read from the top."""
+
+    text_lines: list[str]
+    problems: list[Problem] = field(default_factory=list)
+    inches: bool = False
+    sizes: tuple[str, ...] = ()
+    yarns: dict[str, Yarn] = field(default_factory=dict)
+    fabrics: dict[str, Fabric] = field(default_factory=dict)
+    charts: dict[str, Chart] = field(default_factory=dict)

@@ -1,0 +1,79 @@
+"""The block of work lines: which rows of the file make one printed line. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.draft import Draft
+from stepper.project.instructions import Line
+from stepper.project.problems import Place
+from stepper.project.source import Node, Scalar, block_lines
+from stepper.project.wording import Words, read_line
+
+
+def read_work(node: Node, words: Words, draft: Draft) -> tuple[Line, ...]:
+    """Read the lines of a section; rows that begin with # are left out."""
+    if not isinstance(node, Scalar) or node.folded:
+        draft.problems.append(
+            node.place.problem(
+                "the lines of `work` must stand in a block.", 'Write "work: |" and the lines below it.'
+            )
+        )
+        return ()
+    rows = [
+        row for row in block_lines(node, draft.text_lines) if row[0].strip() and row[0].lstrip()[:1] != "#"
+    ]
+    if not rows:
+        draft.problems.append(node.place.problem("`work` is empty."))
+    lines: list[Line] = []
+    index = 0
+    while index < len(rows):
+        taken, line = _read_rows(rows[index:], words, draft)
+        index += taken
+        if line is not None:
+            lines.append(line)
+    return tuple(lines)
+
+
+def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> tuple[int, Line | None]:
+    """Read one printed line, which may be broken over several lines of the file.
+
+    A line that cannot be read alone and does not end a sentence is tried together with those that follow it,
+    as text copied from a page has its lines broken inside a sentence.
+    """
+    first = read_line(rows[0][0], Placer(rows[:1]), words)
+    if first.line is not None and not _goes_on(rows, 1):
+        return 1, first.line
+    for count in range(2, min(len(rows), 8) + 1):
+        if rows[count - 2][0].rstrip().endswith((".", "!")):
+            break
+        if _goes_on(rows, count):
+            continue
+        joined = " ".join(
+            row[0].strip() if number else row[0].rstrip() for number, row in enumerate(rows[:count])
+        )
+        reading = read_line(joined, Placer(rows[:count]), words)
+        if reading.line is not None:
+            return count, reading.line
+    draft.problems.extend(first.problems)
+    return 1, first.line
+
+
+def _goes_on(rows: list[tuple[str, Place]], count: int) -> bool:
+    """Say whether the row at the end of the first so many cannot be the end of a sentence."""
+    return count < len(rows) and rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "["))
+
+
+class Placer:
+    """Gives the place in the file of a stretch of text joined from several rows."""
+
+    def __init__(self, rows: list[tuple[str, Place]]) -> None:
+        self.starts: list[tuple[int, Place]] = []
+        offset = 0
+        for number, (text, place) in enumerate(rows):
+            lead = len(text) - len(text.lstrip()) if number else 0
+            self.starts.append((offset, Place(line=place.line, column=place.column + lead)))
+            offset += len(text.strip() if number else text.rstrip()) + 1
+
+    def __call__(self, offset: int, length: int) -> Place:
+        """Give the place of a stretch: offset in the joined text from 0, and length."""
+        start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
+        return Place(line=place.line, column=place.column + offset - start, length=max(1, length))

@@ -1,0 +1,211 @@
+"""Yarns, gauges and the wearer's body: the measured values of the outline. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.craft.gauge import Gauge
+from stepper.project.draft import Draft
+from stepper.project.fields import Fields
+from stepper.project.lengths import read_length
+from stepper.project.model import Fabric, Yarn
+from stepper.project.source import Mapping, Scalar
+
+MEASUREMENTS = (
+    "bust",
+    "chest",
+    "waist",
+    "hip",
+    "upper_arm",
+    "wrist",
+    "neck",
+    "head",
+    "arm_length",
+    "back_length",
+    "foot",
+    "foot_length",
+    "hand",
+    "height",
+)
+"""What of a body can be given."""
+
+
+def read_yes(fields: Fields, name: str, draft: Draft) -> bool:
+    """Read a value that is yes or no; no where it is not given."""
+    node = fields.text(name)
+    if node is None:
+        return False
+    word = node.text.strip().lower()
+    if word not in ("yes", "no", "true", "false"):
+        draft.problems.append(node.place.problem(f'`{name}` is "{node.text}".', "Write yes or no."))
+    return word in ("yes", "true")
+
+
+def read_amount(
+    fields: Fields, name: str, draft: Draft, *, required: bool = False, most: float = 1e5
+) -> float | None:
+    """Read a number above 0; nothing, with a problem, where it is none. Unit: as the key says."""
+    node = fields.text(name, required=required)
+    if node is None:
+        return None
+    try:
+        value = float(node.text)
+    except ValueError:
+        value = -1.0
+    if not 0 < value <= most:
+        draft.problems.append(
+            node.place.problem(f'`{name}` is "{node.text}".', f"Write a number above 0, up to {most:g}.")
+        )
+        return None
+    return value
+
+
+def read_yarns(fields: Fields, draft: Draft) -> dict[str, Yarn]:
+    """Read `yarn`: each by its key, with a name, a colour and a skein."""
+    node = fields.mapping("yarn", required=True)
+    yarns: dict[str, Yarn] = {}
+    if node is None:
+        return yarns
+    outer = Fields(node, "`yarn`", draft.problems)
+    for key, (name_node, value) in outer.found.items():
+        outer.asked.append(key)
+        if not re.fullmatch(r"[A-Za-z]\w{0,2}", key):
+            draft.problems.append(
+                name_node.place.problem(
+                    f'"{key}" is not a key for a yarn.', "Use up to three letters: MC, A, B."
+                )
+            )
+        if isinstance(value, Scalar):
+            yarns[key] = Yarn(
+                key=key, name=value.text.strip() or key, colour=None, grams=None, metres=None, bought=None
+            )
+            continue
+        if not isinstance(value, Mapping):
+            draft.problems.append(value.place.problem(f'yarn "{key}" must hold keys and values.'))
+            continue
+        yarns[key] = _yarn(key, value, draft)
+    outer.close()
+    return yarns
+
+
+def _yarn(key: str, value: Mapping, draft: Draft) -> Yarn:
+    inner = Fields(value, f'yarn "{key}"', draft.problems)
+    name = inner.text("name")
+    colour = inner.text("colour") if "color" not in inner.found else inner.text("color")
+    grams = metres = None
+    skein = inner.mapping("skein")
+    if skein is not None:
+        ball = Fields(skein, "`skein`", draft.problems)
+        grams = read_amount(ball, "grams", draft, required=True)
+        metres = read_amount(ball, "metres", draft, required=True)
+        ball.close()
+    bought = read_amount(inner, "bought", draft)
+    inner.close()
+    if colour is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", colour.text.strip()):
+        draft.problems.append(
+            colour.place.problem(f'"{colour.text}" is not a colour.', 'Write it as "#ece6d8", in quotes.')
+        )
+    return Yarn(
+        key=key,
+        name=name.text.strip() if name is not None else key,
+        colour=colour.text.strip().lower() if colour is not None else None,
+        grams=grams,
+        metres=metres,
+        bought=bought,
+    )
+
+
+def read_fabrics(fields: Fields, draft: Draft) -> dict[str, Fabric]:
+    """Read `gauge` (or `tension`): each fabric by its name."""
+    given = "tension" if "tension" in fields.found else "gauge"
+    node = fields.mapping(given, required=True)
+    fabrics: dict[str, Fabric] = {}
+    if node is None:
+        return fabrics
+    outer = Fields(node, f"`{given}`", draft.problems)
+    for name, (_, value) in outer.found.items():
+        outer.asked.append(name)
+        if not isinstance(value, Mapping):
+            draft.problems.append(value.place.problem(f'gauge "{name}" must hold stitches and rounds.'))
+            continue
+        inner = Fields(value, f'gauge "{name}"', draft.problems)
+        needle = read_one_length(inner, "needle", draft)
+        gauge = _gauge(inner, draft)
+        blocked_node = inner.mapping("blocked")
+        blocked = None
+        if blocked_node is not None:
+            after = Fields(blocked_node, "`blocked`", draft.problems)
+            blocked = _gauge(after, draft)
+            after.close()
+        inner.close()
+        if gauge is not None:
+            fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked)
+    return fabrics
+
+
+def _gauge(fields: Fields, draft: Draft) -> Gauge | None:
+    stitches = read_amount(fields, "stitches", draft, required=True, most=200)
+    rows = "rows" if "rows" in fields.found else "rounds"
+    rounds = read_amount(fields, rows, draft, required=True, most=300)
+    if stitches is None or rounds is None:
+        return None
+    if draft.inches:
+        return Gauge.over_four_inches(stitches=stitches, rounds=rounds)
+    return Gauge(stitches=stitches, rounds=rounds)
+
+
+def read_one_length(fields: Fields, name: str, draft: Draft) -> float | None:
+    """Read one length in mm; nothing, with a problem, where it is none."""
+    node = fields.text(name)
+    if node is None:
+        return None
+    values, trouble = read_length(node.text, inches=draft.inches)
+    if trouble or len(values) != 1:
+        draft.problems.append(node.place.problem(trouble or f"`{name}` must be one length."))
+        return None
+    return values[0]
+
+
+def read_body(fields: Fields, draft: Draft) -> dict[str, float]:
+    """Read `body`: the wearer's measurements in mm, by name."""
+    node = fields.mapping("body")
+    if node is None:
+        return {}
+    inner = Fields(node, "`body`", draft.problems)
+    body = {}
+    for name in MEASUREMENTS:
+        value = read_one_length(inner, name, draft)
+        if value is not None:
+            body[name] = value
+    inner.close()
+    return body
+
+
+def read_wanted_ease(fields: Fields, draft: Draft) -> dict[str, float]:
+    """Read how much ease is wanted: one length for the chest, or one for each measurement."""
+    node = fields.take("wanted_ease")
+    if node is None:
+        return {}
+    if isinstance(node, Mapping):
+        inner = Fields(node, "`wanted_ease`", draft.problems)
+        given = {name: inner.text(name) for name in MEASUREMENTS}
+        inner.close()
+    else:
+        given = {"bust": fields.text("wanted_ease")}
+    wanted = {}
+    for name, scalar in given.items():
+        if scalar is None:
+            continue
+        text = scalar.text.strip()
+        sign = -1 if text[:1] in "-−" else 1
+        if text.lstrip("+-−").strip() == "0":
+            wanted[name] = 0.0
+            continue
+        values, trouble = read_length(text.lstrip("+-−"), inches=draft.inches)
+        if trouble or len(values) != 1:
+            draft.problems.append(
+                scalar.place.problem(trouble or "an ease is one length.", "Write 8 cm or -2 cm.")
+            )
+            continue
+        wanted[name] = sign * values[0]
+    return wanted

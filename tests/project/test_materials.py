@@ -1,0 +1,40 @@
+"""Yarns, gauges and measurements of the outline."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reader import read_project
+from tests.project.samples import project
+
+TEXT = project("Cast on 8 sts.")
+
+
+def test_a_yarn_may_be_only_a_name() -> None:
+    """`MC: oat` is enough to begin with."""
+    found = read_project(TEXT.replace('A: {name: moss, colour: "#4f6b3a"}', "A: moss")).project
+    assert found is not None
+    assert (found.yarns["A"].name, found.yarns["A"].colour) == ("moss", None)
+
+
+def test_both_spellings_and_both_words_are_read() -> None:
+    """`color` as well as `colour`, `tension` as well as `gauge`."""
+    text = TEXT.replace('A: {name: moss, colour: "', 'A: {name: moss, color: "').replace("\ngauge:", "\ntension:")
+    found = read_project(text).project
+    assert found is not None
+    assert found.yarns["A"].colour == "#4f6b3a"
+    assert found.fabrics["plain"].needle_mm == 4.0
+
+
+def test_the_body_is_kept_in_millimetres() -> None:
+    """Each measurement in its own unit."""
+    found = read_project(TEXT.replace("charts:", "body: {bust: 88 cm, neck: 14 1/2 in}\ncharts:")).project
+    assert found is not None
+    assert found.body == pytest.approx({"bust": 880.0, "neck": 368.3})
+
+
+@pytest.mark.parametrize("value", ["0", "-3", "many", "1e9", "nan"])
+def test_an_amount_is_a_number_above_nothing(value: str) -> None:
+    """Grams, metres and stitches can be counted."""
+    problems = read_project(TEXT.replace("stitches: 20, rounds: 28", f"stitches: {value}, rounds: 28")).problems
+    assert "`stitches`" in problems[0].message
