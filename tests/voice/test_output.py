@@ -49,14 +49,19 @@ def test_what_is_played_is_what_is_heard(  # type: ignore[no-untyped-def]
     """
     output = _opened(kind, stream_rate_hz)
     try:
-        with room.record() as recording:
-            output.play(pcm, 22_050)
-            recording.wait_for_sound()
-            _until_quiet(output, 10)
-            time.sleep(0.3)
+        for tries_left in (2, 1, 0):
+            with room.record() as recording:
+                output.play(pcm, 22_050)
+                recording.wait_for_sound()
+                _until_quiet(output, 10)
+                time.sleep(0.3)
+            sounds = (pcm, recording.pcm)
+            played, heard = (np.frombuffer(sound, dtype=np.int16).astype(float) for sound in sounds)
+            # A machine that stands still for a moment tears one line in a hundred; a fault of ours tears each.
+            if _likeness(played, heard) > 0.95 or not tries_left:
+                break
     finally:
         output.close()
-    played, heard = (np.frombuffer(sound, dtype=np.int16).astype(float) for sound in (pcm, recording.pcm))
     assert _likeness(played, heard) > 0.95
     assert recording.speech_s() == pytest.approx(len(played) / 22_050, abs=0.1)
 
