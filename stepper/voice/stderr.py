@@ -33,6 +33,31 @@ def quiet_stderr(log: Path | None = None) -> Iterator[None]:
             os.close(kept)
 
 
+@contextmanager
+def stderr_aside(log: Path | None = None) -> Iterator[None]:
+    """Keep standard error off a full screen for as long as that is shown, whatever writes there meanwhile.
+
+    Unlike `quiet_stderr` it does not keep other threads waiting: their quiet blocks come and go inside it.
+
+    Args:
+        log: File to add to; None throws it away.
+    """
+    with _ONE_AT_A_TIME:
+        try:
+            kept = os.dup(2)
+        except OSError:  # there is no standard error, so nothing can be torn
+            kept = -1
+        if kept >= 0:
+            _point_stderr_at(log)
+    try:
+        yield
+    finally:
+        with _ONE_AT_A_TIME:  # after every quiet block that is under way, or it would put back the log
+            if kept >= 0:
+                os.dup2(kept, 2)
+                os.close(kept)
+
+
 def _point_stderr_at(log: Path | None) -> None:
     try:
         target = os.open(log or os.devnull, os.O_WRONLY | os.O_APPEND | (os.O_CREAT if log else 0), 0o600)

@@ -4,10 +4,11 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from threading import Event, Thread
 
 import pytest
 
-from stepper.voice.stderr import quiet_stderr
+from stepper.voice.stderr import quiet_stderr, stderr_aside
 
 
 def test_what_c_code_writes_goes_to_the_log_and_later_words_do_not(
@@ -45,3 +46,28 @@ def test_a_program_without_standard_error_goes_on() -> None:
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=30)
     assert done.stdout == "on\n"
+
+
+def test_a_screen_keeps_it_aside_while_quiet_blocks_come_and_go(
+    tmp_path: Path, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """A device opened again from a thread must neither wait for the screen nor tear it, nor lose the log."""
+    log, opened, over = tmp_path / "screen.log", Event(), Event()
+
+    def open_device() -> None:
+        with quiet_stderr():
+            os.write(2, b"ALSA lib: thrown away\n")
+            opened.set()
+            over.wait(10)
+
+    thread = Thread(target=open_device)
+    with stderr_aside(log):
+        thread.start()
+        assert opened.wait(10)
+        over.set()
+        thread.join(10)
+        os.write(2, b"while the screen is shown\n")
+    os.write(2, b"after\n")
+
+    assert log.read_text() == "while the screen is shown\n"
+    assert capfd.readouterr().err == "after\n"
