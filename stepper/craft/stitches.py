@@ -136,6 +136,7 @@ _ENTRIES: tuple[Stitch, ...] = (
     _other("bo", 1, 0, "bind off one", Kind.EDGE, "bind off {n}"),
     _other("pu", 0, 1, "pick up and knit one", Kind.EDGE, "pick up and knit {n}"),
     _other("graft", 1, 0, "graft one", Kind.EDGE, "graft {n}"),
+    _other("draw", 1, 0, "draw the yarn through one", Kind.EDGE, "draw the yarn through {n}"),
     _other("hold", 1, 0, "hold one", Kind.SHIFT, "hold {n}"),
     _other("return", 0, 1, "return one", Kind.SHIFT, "return {n}"),
     _other("rest", 1, 1, "leave one unworked", Kind.SHIFT, "leave {n} unworked"),

@@ -20,7 +20,7 @@ def instruction(
         chart_round: Round of the chart, from 1.
         manner: How the stitches are bound off, where they all are; empty for plainly.
     """
-    if manner is not None:
+    if manner is not None and not (isinstance(phrase[0], Run) and phrase[0].stitch in ("graft", "draw")):
         return f"bind off {manner}".strip()
     if len(phrase) == 1 and isinstance(phrase[0], Run) and phrase[0].stitch in ("k", "p"):
         return "knit" if phrase[0].stitch == "k" else "purl"
@@ -50,6 +50,7 @@ def _run(run: Run, *, coloured: bool) -> str:
         "return": f"return {run.times} of {run.yarn}",
         "rest": f"leave {run.times} unworked",
         "graft": f"graft {run.times}",
+        "draw": f"draw the yarn through the {run.times} sts left and fasten it off",
     }
     if run.stitch in words:
         return words[run.stitch]

@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from stepper.plan.model import Stretch
 from stepper.plan.needles import Needles, Template
-from stepper.plan.rounds import repeat
+from stepper.plan.rounds import MOST_ROUNDS, repeat, work_template
 from stepper.project.instructions import (
     Duration,
+    Numbers,
     Rounds,
+    Several,
     Times,
     Until,
+    UntilCount,
     UntilLength,
+    Work,
     Worked,
 )
 from stepper.project.problems import Place
@@ -30,14 +34,49 @@ def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | No
         knit = Template((Until("k", "end", None, None, place),), place)
         purl = Template((Until("p", "end", None, None, place),), place)
         return (knit,) if needles.flat else (knit, purl)
+    if instruction.manner.startswith("rib "):
+        return _rib(instruction, needles)
     if needles.pattern:
-        return needles.pattern
+        return _as_it_looks(needles.pattern, needles, place)
     needles.report(
         place,
         "no pattern has been set up before this line.",
         "Write the round first, for example *K2, p2; rep from * to end. Work for 3 cm.",
     )
     return None
+
+
+def _rib(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
+    """Set up a rib named by its stitches, as "k2, p2 rib"; in rows it ends as it begins."""
+    place = instruction.place
+    knit, purl = (int(word) for word in instruction.manner.split()[1:])
+    over = needles.count % (knit + purl)
+    if over and not (needles.flat and over == knit):
+        multiple = f"a multiple of {knit + purl}{f', or {knit} more' if needles.flat else ''}"
+        needles.report(
+            place, f"k{knit}, p{purl} rib needs {multiple}; {needles.count} stitches are on the needles."
+        )
+        return None
+    pair = (Work("k", Numbers((knit,), place), None, place), Work("p", Numbers((purl,), place), None, place))
+    last = (Work("k", Numbers((knit,), place), None, place),) if over else ()
+    row = Template((Several(pair, None, "rest", None, place), *last), place)
+    if not needles.flat:
+        return (row,)
+    looks = Template((Until("pattern", "end", None, None, place),), place)
+    return (row, looks)
+
+
+def _as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) -> tuple[Template, ...]:
+    """Give what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
+
+    A row that is knitted all along makes garter stitch, and is knitted on both sides.
+    """
+    only = pattern[0]
+    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
+        return pattern
+    if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
+        return pattern
+    return (Template((Until("pattern", "end", None, None, place),), place),)
 
 
 def last_for(
@@ -51,8 +90,30 @@ def last_for(
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
         repeat(cycle, rounds, needles, duration.number.place, start=done)
+    elif isinstance(duration, UntilCount):
+        _to_count(cycle, duration, needles, start=done)
     else:
         _to_length(cycle, duration, needles, place, start=start)
+    needles.resume = (cycle, (len(needles.drafts) - start) % len(cycle))
+
+
+def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
+    """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
+    wanted = duration.number.of(needles.size)
+    begun = needles.count
+    for number in range(MOST_ROUNDS):
+        if needles.count == wanted:
+            return
+        before, findings = needles.count, len(needles.findings)
+        work_template(cycle[(start + number) % len(cycle)], needles)
+        if len(needles.findings) > findings:
+            return
+        passed = (begun - wanted) * (needles.count - wanted) < 0
+        stuck = number >= 2 * len(cycle) and needles.count == begun
+        if passed or stuck:
+            how = f"goes from {before} to {needles.count} stitches past it" if passed else "changes no count"
+            needles.report(duration.number.place, f"the repeat never leaves {wanted} stitches: it {how}.")
+            return
 
 
 def _to_length(

@@ -5,9 +5,22 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from stepper.craft.gauge import Gauge, half_up
-from stepper.plan.model import Item, Stretch
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.facing import mirrored
+from stepper.plan.model import Item, Run, Stretch, flatten
 from stepper.plan.phrase import Worked
-from stepper.project.instructions import Element, Length
+from stepper.plan.supplies import ChartRound, Choice
+from stepper.project.instructions import (
+    Across,
+    ChartPart,
+    Element,
+    Length,
+    Line,
+    PickUp,
+    Several,
+    Until,
+    Work,
+)
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Place
 
@@ -23,6 +36,20 @@ class Template:
     """Round of the chart, from 1."""
     stockinette: bool = False
     """Knit on the right side and, in rows, purl on the wrong side."""
+    side: str = ""
+    """`RS` or `WS` where the line is for rows of that side only."""
+
+    @property
+    def asks(self) -> bool:
+        """Whether what it comes to depends on more than the stitches: on charts, or on the rows below."""
+        return any(_asks(element) for element in self.elements)
+
+
+def _asks(element: Element) -> bool:
+    if isinstance(element, Several):
+        return any(_asks(inner) for inner in element.elements) or bool(element.reading)
+    pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
+    return pattern or isinstance(element, ChartPart | PickUp | Across)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -53,12 +80,19 @@ class Draft:
     """How the stitches are bound off, where they are."""
     altered: tuple[str, ...] = ()
     template: Template | None = None
+    whole: bool | None = None
+    """Whether it adds a whole round to the length; found when it is first asked."""
 
     @property
     def height_mm(self) -> float:
-        """What the round adds to the length, on the needles. Unit: mm."""
-        works = any(item.uses and item.leaves for item in self.phrase)
-        return self.fabric.gauge.round_mm if self.fabric is not None and works else 0.0
+        """What the round adds to the length, on the needles. Unit: mm.
+
+        A short row adds nothing to the places where it was not worked, so it is left out.
+        """
+        if self.whole is None:
+            short = any(isinstance(item, Run) and item.stitch == "rest" for item in self.phrase)
+            self.whole = not short and any(item.uses and item.leaves for item in self.phrase)
+        return self.fabric.gauge.round_mm if self.fabric is not None and self.whole else 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -85,8 +119,16 @@ class Needles:
     count: int = 0
     held: dict[str, int] = field(default_factory=dict)
     markers: tuple[int, ...] = ()
+    """Places of the markers, from the right side. Unit: stitches from the beginning."""
     flat: bool = False
     side: str = "RS"
+    """Side of the next row."""
+    gap: int | None = None
+    """Where the last row was turned before its end, from the right side; nothing after a whole row."""
+    turns: tuple[int, ...] = ()
+    """Turns of short rows not worked past yet, from the right side."""
+    method: str = ""
+    """How short rows are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
     needle_mm: float | None = None
     yarn: str = ""
     fabric: Fabric | None = None
@@ -101,6 +143,8 @@ class Needles:
     line: int = 0
     line_start: int = 0
     """Index of the first draft of the line."""
+    line_side: str = ""
+    """`RS` or `WS` where the line in hand is for rows of that side."""
     pattern: tuple[Template, ...] = ()
     """The rounds that "in pattern" means."""
     numbered: dict[int, Template] = field(default_factory=dict)
@@ -110,6 +154,22 @@ class Needles:
     """Rounds worked out before, by their template and the stitches they met; the template is kept alive."""
     charted: dict[tuple[object, ...], tuple[Item, ...]] = field(default_factory=dict)
     """Chart rounds laid out before."""
+    drawn: dict[tuple[object, ...], ChartRound] = field(default_factory=dict)
+    """Chart rounds read before, by chart, round, yarn and side; shared by all sizes."""
+    chart_at: dict[str, int] = field(default_factory=dict)
+    """Round of each chart last worked, from 1."""
+    garter: bool = False
+    """Whether plain rows are knitted on both sides."""
+    back: Template | None = None
+    """What all rows of the wrong side are, where a line says so for all of them."""
+    back_line: Line | None = None
+    """That line."""
+    resume: tuple[tuple[Template, ...], int] = ((), 0)
+    """The rounds last repeated and which of them comes next, from 0."""
+    readings: frozenset[tuple[int, int]] = frozenset()
+    """Line and column of words that are taken in their second reading."""
+    choices: list[Choice] = field(default_factory=list)
+    """Words of two readings that were met."""
     findings: list[Finding] = field(default_factory=list)
     cautions: list[Finding] = field(default_factory=list)
     altered: tuple[str, ...] = ()
@@ -130,8 +190,11 @@ class Needles:
         """Note something the knitter should know."""
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
-    def emit(self, phrase: tuple[Item, ...], after: int, **told: object) -> Draft:
+    def emit(self, phrase: tuple[Item, ...], after: int, *, turned: bool = False, **told: object) -> Draft:
         """Add one round and go to the side that follows."""
+        flat = self.flat or turned or self.gap is not None
+        if not flat:
+            self.side = "RS"
         draft = Draft(
             section=self.section,
             before=self.count,
@@ -139,12 +202,12 @@ class Needles:
             phrase=phrase,
             line=self.line,
             size=self.size,
-            flat=self.flat,
-            side=self.side if self.flat else "RS",
+            flat=flat,
+            side=self.side,
             needle_mm=self.needle_mm,
             fabric=self.fabric,
             held=dict(self.held),
-            markers=self.markers,
+            markers=mirrored(self.markers, after) if self.side == "WS" else self.markers,
             label=self.label,
             remarks=tuple(self.remarks),
             altered=self.altered,
@@ -153,11 +216,19 @@ class Needles:
             setattr(draft, name, value)
         self.label = None
         self.remarks = []
+        self._next_side(phrase, turned=turned)
+        self.gap = None
         self.count = after
-        if self.flat:
-            self.side = "WS" if self.side == "RS" else "RS"
         self.drafts.append(draft)
         return draft
+
+    def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
+        """Turn the work where the row was worked from end to end; a cast-on leaves the right side next."""
+        if not self.flat and not turned:
+            picked = self.count == 0 and any(isinstance(item, Run) and item.stitch == "pu" for item in phrase)
+            self.side = "WS" if picked else "RS"
+        elif turned or any(_is_worked(item) for item in phrase):
+            self.side = "WS" if self.side == "RS" else "RS"
 
     @property
     def last_template(self) -> Template | None:
@@ -201,3 +272,11 @@ class Needles:
         if rounds < 1 and done == 0.0:
             rounds = 1
         return rounds, target
+
+
+def _is_worked(item: Item) -> bool:
+    """Say whether an item works stitches along the needle, rather than casts on or moves them."""
+    run = next(flatten((item,)), None)
+    if run is None:
+        return False
+    return run.stitch in ("pu", "bo") or stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT)

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import STITCHES
+from stepper.plan.charting import chart_round
+from stepper.plan.cursor import MisfitError
+from stepper.plan.facing import face
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.needles import Needles, Template
-from stepper.plan.phrase import MisfitError, Worked, work_phrase
+from stepper.plan.phrase import Worked, work_phrase
+from stepper.plan.providing import supplies_of
 from stepper.project.instructions import Until
-from stepper.project.model import Chart
 from stepper.project.problems import Place
 
 MOST_ROUNDS = 20_000
@@ -26,16 +28,42 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     except MisfitError as misfit:
         needles.report(misfit.place, misfit.message, misfit.hint)
         return
+    for name in worked.returned:
+        del needles.held[name]
     for name, number in worked.held:
         needles.held[name] = needles.held.get(name, 0) + number
+    for name, number in worked.charts:
+        needles.chart_at[name] = number
+    if worked.left.passed:
+        needles.remarks.append(_PASSING[needles.method or "german"])
     needles.markers = worked.markers
-    needles.emit(worked.items, worked.after, template=template, divide=bool(worked.held), **told)
+    needles.emit(
+        worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
+    )
+    needles.gap, needles.turns = worked.left.gap, worked.left.turns
+
+
+_PASSING = {
+    "german": "work both legs of every double stitch as one",
+    "wrap": "work every wrap together with its stitch",
+    "plain": "close the gaps at the turns",
+}
 
 
 def _worked(template: Template, needles: Needles) -> Worked:
     """Work out a round, once for the same stitches: most rounds of a garment repeat the one before."""
-    purl = template.stockinette and needles.flat and needles.side == "WS"
-    key = (id(template), needles.count, needles.size, needles.yarn, needles.markers, purl)
+    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    purl = template.stockinette and wrong
+    key = (
+        id(template),
+        needles.count,
+        needles.size,
+        needles.yarn,
+        needles.markers,
+        wrong,
+        needles.gap,
+        needles.turns,
+    )
     known = needles.known.get(key)
     if known is not None:
         return known[1]
@@ -47,11 +75,21 @@ def _worked(template: Template, needles: Needles) -> Worked:
         count=needles.count,
         size=needles.size,
         yarn=needles.yarn,
-        markers=needles.markers,
         place=template.place,
+        facing=face(
+            count=needles.count,
+            flat=needles.flat,
+            side=needles.side if wrong else "RS",
+            markers=needles.markers,
+            gap=needles.gap,
+            turns=needles.turns,
+        ),
+        method=needles.method or "german",
+        supplies=supplies_of(needles),
     )
     worked = replace(worked, items=_altered_items(worked.items, needles))
-    needles.known[key] = (template, worked)
+    if not template.asks:
+        needles.known[key] = (template, worked)
     return worked
 
 
@@ -90,54 +128,4 @@ def _changes_nothing(needles: Needles) -> bool:
     """Say whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
     same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
-    return same and not draft.flat
-
-
-def chart_round(template: Template, needles: Needles) -> None:
-    """Work one round of a chart, as many repeats of it as the stitches hold."""
-    chart = needles.project.charts[template.chart]
-    wrong = needles.flat and needles.side == "WS"
-    phrase_key = (chart.name, template.chart_round, needles.yarn, wrong, needles.count)
-    runs = chart_runs(chart, template.chart_round, yarn=needles.yarn, wrong_side=wrong)
-    uses = sum(run.uses for run in runs)
-    if uses == 0 or needles.count % uses:
-        fits, over = divmod(needles.count, uses or 1)
-        hint = f"It would fit on {fits * uses} or {(fits + 1) * uses} stitches."
-        needles.report(
-            template.place,
-            f'round {template.chart_round} of chart "{chart.name}" has {uses} stitches and does not divide '
-            f"{needles.count}: {fits} repeats leave {over} over.",
-            hint,
-        )
-        return
-    times = needles.count // uses
-    after = times * sum(run.leaves for run in runs)
-    phrase = needles.charted.setdefault(phrase_key, (Group(runs, times, chart.name),))
-    needles.emit(phrase, after, chart=chart.name, chart_round=template.chart_round, template=template)
-
-
-def chart_runs(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> tuple[Run, ...]:
-    """Read one round of a chart in the order in which it is knitted.
-
-    Args:
-        chart: The chart.
-        number: Round of the chart, from 1 at the bottom.
-        yarn: The yarn in hand, for squares that name none.
-        wrong_side: Whether it is worked from the wrong side, left to right, each stitch as its opposite.
-    """
-    cells = chart.rounds[number - 1] if wrong_side else tuple(reversed(chart.rounds[number - 1]))
-    runs: list[Run] = []
-    for cell in cells:
-        if not cell.stitch:
-            continue
-        code = (
-            STITCHES[cell.stitch].wrong_side or cell.stitch
-            if wrong_side and cell.stitch in STITCHES
-            else cell.stitch
-        )
-        key = cell.yarn or yarn
-        if runs and runs[-1].stitch == code and runs[-1].yarn == key:
-            runs[-1] = Run(code, runs[-1].times + 1, key)
-        else:
-            runs.append(Run(code, 1, key))
-    return tuple(runs)
+    return same and not draft.flat and needles.gap is None and not needles.turns

@@ -10,16 +10,19 @@ from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.evenly import even_round
+from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
 from stepper.plan.model import Run
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
+    Across,
     AtIntervals,
     BindOff,
     BreakYarn,
     ChartWork,
     Count,
+    EdgeRows,
     Element,
     Evenly,
     Flat,
@@ -30,10 +33,13 @@ from stepper.project.instructions import (
     MarkEvery,
     Needle,
     Phrase,
+    PickUp,
     Remark,
     Repeated,
     Return,
     Sentence,
+    Together,
+    TurnMethod,
     WithYarn,
     Work,
     Worked,
@@ -58,7 +64,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
                 name = f" for {element.name}" if element.name else ""
                 needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
         return
-    template = Template(instruction.elements, instruction.place)
+    template = Template(instruction.elements, instruction.place, side=needles.line_side)
     if needles.count == 0 and not _brings_stitches(instruction.elements):
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
@@ -70,13 +76,14 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, Work) and stitch(first.stitch).uses == 0
+    return isinstance(first, PickUp | Across) or (isinstance(first, Work) and stitch(first.stitch).uses == 0)
 
 
 def _only_edge(elements: tuple[Element, ...]) -> bool:
     edges = ("co", "pu", "bo")
     return all(
-        isinstance(one, Hold | Mark) or (isinstance(one, Work) and one.stitch in edges) for one in elements
+        isinstance(one, Hold | Mark | PickUp) or (isinstance(one, Work) and one.stitch in edges)
+        for one in elements
     )
 
 
@@ -91,6 +98,7 @@ def _(instruction: Worked, needles: Needles) -> None:
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
+    needles.garter = instruction.manner == "garter" or (needles.garter and instruction.manner == "pattern")
     continues = instruction.manner == "pattern" and len(needles.drafts) > needles.line_start
     start = needles.line_start if continues else len(needles.drafts)
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
@@ -141,33 +149,32 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
 
 @work.register
 def _(instruction: AtIntervals, needles: Needles) -> None:
-    template = _named(instruction.label, instruction.place, needles)
-    if template is None:
+    work_at_intervals(instruction, needles)
+
+
+@work.register
+def _(instruction: Together, needles: Needles) -> None:
+    work_together(instruction, needles)
+
+
+@work.register
+def _(instruction: EdgeRows, needles: Needles) -> None:
+    if needles.count == 0:
+        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
-    plain = Template((), template.place, stockinette=True)
-    for leg in instruction.legs:
-        every, times = leg.every.of(needles.size), leg.times.of(needles.size)
-        for _ in range(times):
-            before = len(needles.findings)
-            repeat((plain,), every - 1, needles, leg.every.place)
-            work_template(template, needles)
-            if len(needles.findings) > before:
-                return
+    work_edge_rows(instruction, needles)
+
+
+@work.register
+def _(instruction: TurnMethod, needles: Needles) -> None:
+    needles.method = instruction.method
 
 
 @work.register
 def _(instruction: Labelled, needles: Needles) -> None:
-    template = _named(instruction.label, instruction.place, needles)
+    template = named_round(instruction.label, instruction.place, needles)
     if template is not None:
         work_template(template, needles)
-
-
-def _named(label: str, place: Place, needles: Needles) -> Template | None:
-    template = needles.named.get(label)
-    if template is None:
-        hint = nearest(label, needles.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
-        needles.report(place, f'"{label}" has not been written out in this section.', hint)
-    return template
 
 
 # --- shaping and charts -------------------------------------------------------------------------------
@@ -232,6 +239,9 @@ def _(instruction: ChartWork, needles: Needles) -> None:
         Template((), instruction.place, chart=chart.name, chart_round=number)
         for number in range(first, last + 1)
     )
+    if chart.right_side_only:
+        plain = Template((), instruction.place, stockinette=True)
+        cycle = tuple(row for drawn in cycle for row in (drawn, needles.back or plain))
     repeat(cycle, times * len(cycle), needles, instruction.place)
     needles.pattern = cycle
 
@@ -245,8 +255,11 @@ def _(instruction: BindOff, needles: Needles) -> None:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
         return
     needles.markers = ()
-    needles.emit((Run("bo", needles.count, needles.yarn),), 0, bound_off=instruction.manner)
+    code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
+    needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
     needles.pattern = ()
+    needles.turns = ()
+    needles.side = "RS"
 
 
 @work.register
@@ -264,6 +277,9 @@ def _(instruction: Return, needles: Needles) -> None:
 def _(instruction: Join, needles: Needles) -> None:
     needles.flat = False
     needles.side = "RS"
+    needles.back = None
+    needles.back_line = None
+    needles.garter = False
     needles.remarks.append("join in the round")
 
 
@@ -341,9 +357,45 @@ def _(instruction: Remark, needles: Needles) -> None:
 @work.register
 def _(instruction: Count, needles: Needles) -> None:
     printed = instruction.number.of(needles.size)
-    if printed != needles.count:
+    if instruction.change and needles.drafts:
+        last = needles.drafts[-1]
+        changed = (last.after - last.before) * instruction.change
+        if changed != printed:
+            gained = "gained" if instruction.change > 0 else "lost"
+            needles.report(
+                instruction.place,
+                f"the pattern prints {printed} stitches {gained} in this round; it comes to {changed}.",
+                f"The round goes from {last.before} to {last.after} stitches.",
+            )
+        return
+    if printed != needles.count and not _picked_up_to(printed, instruction.place, needles):
         needles.report(
             instruction.place,
             f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
             kind="count",
         )
+
+
+def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:
+    """Take the printed count where stitches were picked up by the rows of an edge, which is a rule of thumb.
+
+    Returns:
+        Whether that was done: the count is near enough, and the knitter is told both.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    asked = last.template.elements if last is not None and last.template is not None else ()
+    edge = next((element for element in asked if isinstance(element, PickUp)), None)
+    if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
+        return False
+    short = printed - needles.count
+    at = next(at for at, item in enumerate(last.phrase) if isinstance(item, Run) and item.stitch == "pu")
+    picked = last.phrase[at]
+    assert isinstance(picked, Run)
+    runs = (*last.phrase[:at], Run("pu", picked.times + short, picked.yarn), *last.phrase[at + 1 :])
+    ratio = f"{edge.stitches.of(needles.size)} for every {edge.rows.of(needles.size)} rows"
+    needles.warn(
+        place,
+        f"{ratio} comes to {needles.count} stitches, the pattern prints {printed}: taken as {printed}.",
+    )
+    last.phrase, last.after, needles.count = runs, printed, printed
+    return True

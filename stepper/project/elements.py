@@ -10,7 +10,20 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft import stitches
-from stepper.project.instructions import Element, Hold, Length, Mark, Numbers, Several, TurnHere, Until, Work
+from stepper.project.instructions import (
+    Across,
+    ChartPart,
+    Element,
+    Hold,
+    Length,
+    Mark,
+    Numbers,
+    PickUp,
+    Several,
+    TurnHere,
+    Until,
+    Work,
+)
 from stepper.project.lengths import read_length
 from stepper.project.problems import Place, Problem
 
@@ -88,8 +101,9 @@ class ElementBuilder:
             return Until(code, "end", None, yarn, place)
         return Work(code, self._numbers(number) if number is not None else self._one(place), yarn, place)
 
-    def _el_named(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None)
+    def _el_bare(self, tree: Any) -> Element:
+        token = tree.children[0].children[0]
+        return self._work(tree, _stitch(token), None, bare=token.type != "NAMED")
 
     def _el_basic(self, tree: Any) -> Element:
         return self._work(tree, _stitch(tree.children[0]), tree.children[1])
@@ -97,11 +111,47 @@ class ElementBuilder:
     def _el_plain(self, tree: Any) -> Element:
         return self._work(tree, _stitch(tree.children[0]), tree.children[1])
 
-    def _el_basic_all(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
+    def _el_patterned(self, tree: Any) -> Element:
+        place = self._tree_place(tree)
+        token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
+        return Work("pattern", self._numbers(token), None, place)
 
-    def _el_plain_all(self, tree: Any) -> Element:
-        return self._work(tree, _stitch(tree.children[0]), None, bare=True)
+    def _el_turned(self, tree: Any) -> Element:
+        token = tree.children[0]
+        place = self._tree_place(tree)
+        return Work("p" if str(token).lower().startswith("p") else "k", self._one(place), None, place)
+
+    def _el_ratio(self, tree: Any) -> Element:
+        numbers = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
+        along = " ".join(str(t) for t in tree.children if isinstance(t, Token) and t.type == "EDGE_TAIL")
+        place = self._tree_place(tree)
+        if not str(tree.children[0]).lower().startswith("p"):
+            self.problems.append(place.problem("only picking up goes by the rows of an edge."))
+        return PickUp(self._numbers(numbers[0]), self._numbers(numbers[1]), along.lower(), place)
+
+    def _el_charted_to(self, tree: Any) -> Element:
+        goal, short = self._goal(tree.children[-1])
+        return self._charted(tree, None, goal, short)
+
+    def _el_charted_over(self, tree: Any) -> Element:
+        return self._charted(tree, self._numbers(tree.children[-1]), "", None)
+
+    def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
+        place = self._tree_place(tree)
+        chart = next(child for child in tree.children if isinstance(child, Token) and child.type == "CHART")
+        name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        number = None
+        for piece in tree.find_data("piece"):
+            ends = [token for token in piece.children if isinstance(token, Token)]
+            number = self._numbers(ends[0]).values[0]
+            if len(ends) > 1:
+                self.problems.append(place.problem("a round works one round of a chart, not several."))
+        return ChartPart(name, number, over, goal, short, place)
+
+    def _el_across(self, tree: Any) -> Element:
+        words = re.sub(r"^\S+\s+across\s+(the\s+)?(held\s+)?", "", str(tree.children[0]), flags=re.I)
+        words = re.sub(r"\s+(from\s+(the\s+)?holder|on\s+hold)$", "", words, flags=re.I)
+        return Across(named(words), self._tree_place(tree))
 
     def _el_edge(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
@@ -113,31 +163,30 @@ class ElementBuilder:
         return Work(" ".join(str(tree.children[0]).lower().split()), self._one(place), None, place)
 
     def _el_to(self, tree: Any) -> Element:
-        named = tree.children[0].children
-        stitch = "pattern"
-        if named and named[0].type in ("BASIC", "PLAIN", "NAMED"):
-            stitch = _stitch(named[0])
+        stitch = _stitch(tree.children[0].children[0])
         tokens = [child for child in tree.children[1:] if isinstance(child, Token)]
-        code = (
-            stitch if stitch == "pattern" else _modified(stitch, [t for t in tokens if t.type == "MODIFIER"])
-        )
+        code = _modified(stitch, [token for token in tokens if token.type == "MODIFIER"])
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
+        place = self._tree_place(tree)
+        if isinstance(tree.children[-1], Token):
+            return Until(code, "end", None, yarn, place)
         goal, short = self._goal(tree.children[-1])
-        return Until(code, goal, short, yarn, self._tree_place(tree))
+        return Until(code, goal, short, yarn, place, _goal_name(tree.children[-1]))
+
+    def _el_to_all(self, tree: Any) -> Element:
+        return self._el_to(tree)
+
+    def _el_work_to(self, tree: Any) -> Element:
+        goal, short = self._goal(tree.children[-1])
+        place = self._tree_place(tree)
+        return Until("pattern", goal, short, None, place, _goal_name(tree.children[-1]))
 
     def _goal(self, tree: Any) -> tuple[str, Numbers | None]:
         tokens = [child for child in tree.children if isinstance(child, Token)]
         number = next((self._numbers(token) for token in tokens if token.type == "NUMBERS"), None)
         if tree.data == "to_last_one":
             return "last", self._one(self._tree_place(tree))
-        goals = {
-            "to_end": "end",
-            "to_last": "last",
-            "to_last_before": "last",
-            "to_marker": "marker",
-            "to_before": "marker",
-        }
-        return goals[tree.data], number
+        return _GOALS[tree.data], number
 
     def _inside(self, tree: Any) -> tuple[Element, ...]:
         return tuple(self._element(child) for child in tree.children if child is not None)
@@ -145,8 +194,13 @@ class ElementBuilder:
     def _el_bracket(self, tree: Any) -> Element:
         inside, count = tree.children[0], tree.children[1]
         place = self._tree_place(tree)
-        times = Numbers((2,), place) if count.type == "TWICE" else self._numbers(count)
-        return Several(self._inside(inside), times, "times", None, place)
+        return Several(self._inside(inside), self._often(count, place), "times", None, place)
+
+    def _often(self, token: Token, place: Place) -> Numbers:
+        """Read how often: a number, `once` or `twice`."""
+        if token.type != "TWICE":
+            return self._numbers(token)
+        return Numbers((1 if str(token).lower() == "once" else 2,), place)
 
     def _el_bracket_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[1])
@@ -159,15 +213,19 @@ class ElementBuilder:
         rep = tree.children[-1]
         place = self._tree_place(tree)
         if rep.data == "star_times":
-            token, more = rep.children[0], rep.children[1]
-            times = Numbers((2,), place) if token.type == "TWICE" else self._numbers(token)
-            # "rep from * 3 times" comes on top of the once it was worked before the words.
+            more = any(token.type == "MORE" for token in rep.children)
+            token = next(token for token in rep.children if token.type in ("NUMBERS", "TWICE"))
+            times = self._often(token, place)
+            # "rep from * 3 times" comes on top of the once it was worked before the words; some patterns
+            # print the times in all, so without "more" there are two readings.
             times = Numbers(tuple(value + 1 for value in times.values), times.place)
-            del more
-            return Several(self._inside(inside), times, "times", None, place)
+            return Several(self._inside(inside), times, "times", None, place, 0 if more else 1)
         if rep.data == "star_to":
             goal, short = self._goal(rep.children[0])
             return Several(self._inside(inside), None, goal, short, place)
+        if rep.data in ("star_between", "star_markers"):
+            goal = "marker" if rep.data == "star_between" else "markers"
+            return Several(self._inside(inside), None, goal, None, place)
         return Several(self._inside(inside), None, "end" if rep.data == "star_end" else "rest", None, place)
 
     def _el_mark(self, tree: Any) -> Element:
@@ -183,8 +241,33 @@ class ElementBuilder:
         return Hold(self._numbers(number), named(name), self._tree_place(tree))
 
     def _el_turn(self, tree: Any) -> Element:
-        wrap = str(tree.children[0]).lower().startswith("w")
-        return TurnHere("wrap" if wrap else "", self._tree_place(tree))
+        words = str(tree.children[0]).lower()
+        method = "wrap" if words.startswith("w") else "german" if "make" in words else ""
+        return TurnHere(method, self._tree_place(tree))
+
+
+_GOALS = {
+    "to_end": "end",
+    "to_last": "last",
+    "to_last_before": "last",
+    "to_marker": "marker",
+    "to_before": "marker",
+    "to_turning": "turn",
+    "before_turning": "turn",
+    "past_turning": "past",
+}
+
+
+def _goal_name(tree: Any) -> str:
+    """Give which marker, or which stitch at a turn, the words of a goal mean."""
+    words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
+    if _GOALS.get(tree.data) in ("turn", "past"):
+        return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
+    if _GOALS.get(tree.data) == "marker" and "last" in words:
+        return "last"
+    if _GOALS.get(tree.data) == "marker" and re.search(r"\b(bor|beg|beginning|end)\b", words):
+        return "end"
+    return ""
 
 
 def _stitch(token: Token) -> str:

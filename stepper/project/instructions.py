@@ -56,13 +56,13 @@ class Until:
 
     stitch: str
     goal: str
-    """`end`, `marker` or `last`."""
+    """`end`, `marker`, `last`, `turn` (the nearest turn of a short row) or `past` (so many past it)."""
     short: Numbers | None
-    """Stitches left before the goal; nothing for none."""
+    """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
     yarn: str | None
     place: Place
     name: str = ""
-    """Name of the marker meant; empty for the next one."""
+    """`marker`: `last` or `end` where the line says so; `turn`: `ds` or `wrap` where it names that stitch."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,9 +73,12 @@ class Several:
     times: Numbers | None
     """How often in all; nothing where it is worked up to a place."""
     goal: str
-    """`times`, `end`, `last`, `marker` or `rest` (as often as leaves room for what follows)."""
+    """`times`, `end`, `last`, `marker`, `markers` (once for every marker left) or `rest` (as often as leaves
+    room for what follows)."""
     short: Numbers | None
     place: Place
+    reading: int = 0
+    """How often less it is worked in the other reading of the words; 0 where they have but one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +108,41 @@ class TurnHere:
     place: Place
 
 
-Element = Work | Until | Several | Mark | Hold | TurnHere
+@dataclass(frozen=True, slots=True)
+class ChartPart:
+    """A chart worked over a part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`."""
+
+    name: str
+    number: int | None
+    """Round of the chart, from 1; nothing for the one after that last worked."""
+    over: Numbers | None
+    """Stitches it is worked over, where the line gives them."""
+    goal: str
+    """`end`, `last` or `marker` where it is worked up to a place, else empty."""
+    short: Numbers | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class PickUp:
+    """Stitches picked up along rows: `pick up and knit 3 sts for every 4 rows along the left front edge`."""
+
+    stitches: Numbers
+    rows: Numbers
+    along: str
+    """The words that say where; sections named in them are measured, else all rows so far."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Across:
+    """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
+
+    name: str
+    place: Place
+
+
+Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across
 
 
 # --- sentences ----------------------------------------------------------------------------------------
@@ -155,7 +192,14 @@ class Times:
     more: bool
 
 
-Duration = Rounds | UntilLength | Times
+@dataclass(frozen=True, slots=True)
+class UntilCount:
+    """A duration by the stitches left: `until 48 sts rem`."""
+
+    number: Numbers
+
+
+Duration = Rounds | UntilLength | Times | UntilCount
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,7 +207,8 @@ class Worked:
     """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds`."""
 
     manner: str
-    """`k`, `p`, `garter`, `stockinette`, `rib` or `pattern` (the round last worked, or as established)."""
+    """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches) or `pattern` (the round
+    last worked, or as established)."""
     duration: Duration
     place: Place
 
@@ -223,6 +268,34 @@ class AtIntervals:
 
 
 @dataclass(frozen=True, slots=True)
+class Together:
+    """Shapings that run side by side: `…, at the same time work neck dec row every 4th row 5 times`."""
+
+    parts: tuple[AtIntervals, ...]
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeRows:
+    """Stitches bound off or cast on at the beginning of several rows."""
+
+    stitch: str
+    """`bo` or `co`."""
+    number: Numbers
+    rows: Numbers
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class TurnMethod:
+    """How short rows are turned from here on."""
+
+    method: str
+    """`german`, `wrap` or `plain`."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
 class Labelled:
     """A named round worked once: `Work dec round`."""
 
@@ -276,6 +349,8 @@ class BindOff:
     manner: str
     """How, in words: `in pattern`, `stretchily`; empty for plain."""
     place: Place
+    how: str = "bind off"
+    """`bind off`, `graft` or `draw` (the yarn drawn through what is left)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -308,6 +383,8 @@ class Count:
 
     number: Numbers
     place: Place
+    change: int = 0
+    """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
 
 
 Sentence = (
@@ -317,6 +394,9 @@ Sentence = (
     | Evenly
     | ChartWork
     | AtIntervals
+    | Together
+    | EdgeRows
+    | TurnMethod
     | Labelled
     | Join
     | Flat
@@ -345,3 +425,5 @@ class Line:
     sentences: tuple[Sentence, ...]
     text: str
     place: Place
+    every: str = ""
+    """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""

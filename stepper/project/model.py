@@ -58,6 +58,12 @@ class Chart:
     place: Place
     row_places: tuple[Place, ...] = ()
     """Where each round stands in the file, bottom first."""
+    edge_left: int = 0
+    """Squares at the left that are worked once. Unit: squares."""
+    edge_right: int = 0
+    """Squares at the right that are worked once."""
+    right_side_only: bool = False
+    """Whether only the right-side rows are drawn, the others purled back."""
 
     @property
     def width(self) -> int:
@@ -113,6 +119,8 @@ class Section:
     yarn: str
     lines: tuple[Line, ...]
     place: Place
+    short_rows: str = ""
+    """How short rows are turned: `german`, `wrap` or `plain`; empty where the section does not say."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping as Table
+from dataclasses import replace
 
 from stepper.project.charts import draw_chart, read_key
 from stepper.project.fields import Fields
@@ -18,6 +20,8 @@ def read_chart(
     fields = Fields(node, f'chart "{name}"', problems)
     key_node = fields.mapping("key", required=True)
     rows = fields.take("rows", required=True)
+    repeat = fields.text("repeat")
+    drawn = fields.text("drawn")
     fields.close()
     key: dict[str, Cell] = {}
     sound = True
@@ -51,7 +55,34 @@ def read_chart(
     chart, found = draw_chart(name, block_lines(rows, text_lines), key, node.place)
     if sound:
         problems.extend(found)
-    return chart
+    return chart and _with_repeat(_with_drawn(chart, drawn, problems), repeat, problems)
+
+
+def _with_repeat(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
+    """Take off the edges: the squares outside `repeat: 5-12`, counted from the right as they are knitted."""
+    if node is None:
+        return chart
+    match = re.fullmatch(r"(\d{1,4})\s*[-\u2013\u2014]\s*(\d{1,4})", node.text.strip())
+    first, last = (int(match.group(1)), int(match.group(2))) if match else (0, 0)
+    if not 1 <= first <= last <= chart.width:
+        problems.append(
+            node.place.problem(
+                f'"{node.text}" is not a stretch of the {chart.width} squares of chart "{chart.name}".',
+                "Number the squares from the right: repeat: 3-10.",
+            )
+        )
+        return chart
+    return replace(chart, edge_right=first - 1, edge_left=chart.width - last)
+
+
+def _with_drawn(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
+    """Read which rows are drawn: `all rows`, or `RS rows` where the others are worked back plain."""
+    if node is None:
+        return chart
+    word = node.text.strip().lower().removesuffix(" rows").removesuffix(" only")
+    if word not in ("rs", "all"):
+        problems.append(node.place.problem(f'`drawn` is "{node.text}".', "Write RS rows, or all rows."))
+    return replace(chart, right_side_only=word == "rs")
 
 
 def check_labels(

@@ -267,12 +267,26 @@ def _section(item: Mapping, words: Words, draft: Draft) -> Section | None:
     fields.what = f'section "{title}"'
     gauge = _chosen(fields, "gauge", draft.fabrics, draft)
     yarn = _chosen(fields, "yarn", draft.yarns, draft)
+    short_rows = _short_rows(fields, draft)
     work = fields.take("work", required=True)
     fields.close()
     if work is None or name is None:
         return None
     lines = read_work(work, words, draft)
-    return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place)
+    return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
+
+
+def _short_rows(fields: Fields, draft: Draft) -> str:
+    node = fields.text("short_rows")
+    if node is None:
+        return ""
+    word = " ".join(node.text.lower().replace("&", "and").split())
+    method = {"german": "german", "wrap": "wrap", "wrap and turn": "wrap", "plain": "plain"}.get(word, "")
+    if not method:
+        draft.problems.append(
+            node.place.problem(f'`short_rows` is "{node.text}".', "Write german, wrap and turn, or plain.")
+        )
+    return method
 
 
 def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric], draft: Draft) -> str:

@@ -16,6 +16,7 @@ from stepper.project.instructions import (
     ChartWork,
     Count,
     Duration,
+    EdgeRows,
     Element,
     Evenly,
     Flat,
@@ -31,6 +32,9 @@ from stepper.project.instructions import (
     Rounds,
     Sentence,
     Times,
+    Together,
+    TurnMethod,
+    UntilCount,
     UntilLength,
     WithYarn,
     Worked,
@@ -47,6 +51,8 @@ class Head:
     numbers: tuple[int, ...] = ()
     side: str = ""
     rows: bool = False
+    every: str = ""
+    """`WS`, `RS`, `even` or `odd`: the line is for all such rows too."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -61,7 +67,7 @@ class Builder(ElementBuilder):
         for child in tree.children:
             if child is None:
                 continue
-            if child.data == "head":
+            if child.data in ("head", "head_all"):
                 head = self._head(child)
             else:
                 sentences.extend(self._sentence(child))
@@ -92,7 +98,15 @@ class Builder(ElementBuilder):
             token.type == "ROUND" and token.lower().startswith("row")
             for token in tree.scan_values(lambda value: isinstance(value, Token))
         )
-        return Head(numbers=numbers, side=side, rows=rows)
+        every = next(
+            (
+                str(token).lower()
+                for token in tree.children
+                if getattr(token, "type", "") in ("AND_ALL", "ALL_ROWS")
+            ),
+            "",
+        )
+        return Head(numbers=numbers, side=side, rows=rows or _rows_said(every), every=_every(every, numbers))
 
     # --- sentences ---
 
@@ -126,6 +140,8 @@ class Builder(ElementBuilder):
         if tree.data == "for_rounds":
             number, more, _ = tree.children
             return Rounds(self._numbers(number), more is not None)
+        if tree.data == "until_count":
+            return UntilCount(self._numbers(tree.children[0]))
         if tree.data == "for_length":
             length, blocked = tree.children
             return UntilLength(self._length(length), False, "here", blocked is not None)
@@ -145,7 +161,7 @@ class Builder(ElementBuilder):
     def _repeats(self, tree: Any) -> Duration:
         place = self._tree_place(tree)
         if tree.data == "n_times":
-            return Times(self._numbers(tree.children[0]), tree.children[1] is not None)
+            return Times(self._numbers(tree.children[0]), any(tree.children[1:]))
         if tree.data == "twice":
             word = str(tree.children[0]).lower()
             return Times(Numbers((2 if word == "twice" else 1,), place), tree.children[1] is not None)
@@ -227,13 +243,30 @@ class Builder(ElementBuilder):
         legs = tuple(
             self._leg(child)
             for child in tree.children
-            if isinstance(child, Tree) and child.data in ("leg", "leg_each")
+            if isinstance(child, Tree) and child.data in ("leg", "leg_each", "leg_side")
         )
         return AtIntervals(_label(label), legs, again, self._tree_place(tree))
+
+    def _do_work_times(self, tree: Any) -> AtIntervals:
+        return self._on_end(tree, again=False)
+
+    def _do_rep_times(self, tree: Any) -> AtIntervals:
+        return self._on_end(tree, again=True)
+
+    def _on_end(self, tree: Any, *, again: bool) -> AtIntervals:
+        """Read a named round worked several times without plain rounds between."""
+        label = next(child for child in tree.children if getattr(child, "type", "") == "LABEL_REF")
+        repeats = self._repeats(tree.children[-1])
+        assert isinstance(repeats, Times)
+        place = self._tree_place(tree)
+        leg = Leg(self._one(place), repeats.number, repeats.more)
+        return AtIntervals(_label(label), (leg,), again, place)
 
     def _leg(self, tree: Any) -> Leg:
         if tree.data == "leg_each":
             every = self._one(self._tree_place(tree))
+        elif tree.data == "leg_side":
+            every = Numbers((2,), self._tree_place(tree))
         else:
             token = tree.children[0]
             if token.type == "OTHER":
@@ -251,6 +284,50 @@ class Builder(ElementBuilder):
             child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"
         )
         return Labelled(_label(label), self._place(label))
+
+    def _do_together(self, tree: Any) -> Sentence:
+        place = self._tree_place(tree)
+        parts = []
+        for child in tree.children:
+            (made,) = self._sentence(child)
+            if isinstance(made, AtIntervals):
+                parts.append(made)
+            else:
+                self.problems.append(made.place.problem("say how often it is worked, beside the other."))
+        return Together(tuple(parts), place)
+
+    def _do_edge_rows(self, tree: Any) -> Sentence:
+        tokens = {token.type: token for token in reversed(tree.children) if token.type != "NUMBERS"}
+        numbers = [token for token in tree.children if token.type == "NUMBERS"]
+        edge_first = tree.children[0].type == "EDGE"
+        number = numbers[0] if edge_first else numbers[-1]
+        rest = [token for token in numbers if token is not number]
+        place = self._tree_place(tree)
+        words = str(tokens["EDGE"]).lower()
+        if words.startswith("p"):
+            self.problems.append(place.problem("stitches are picked up along one edge, not on several rows."))
+        stitch = "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
+        rows = self._numbers(rest[0]) if rest else self._one(place)
+        return EdgeRows(stitch, self._numbers(number), rows, place)
+
+    def _do_beginning_rows(self, tree: Any) -> Sentence:
+        return self._do_edge_rows(tree)
+
+    def _do_graft(self, tree: Any) -> list[Sentence]:
+        place = self._tree_place(tree)
+        number = next((child for child in tree.children if getattr(child, "type", "") == "NUMBERS"), None)
+        made: list[Sentence] = (
+            [Count(self._numbers(number), self._place(number))] if number is not None else []
+        )
+        return [*made, BindOff("", place, "graft")]
+
+    def _do_draw(self, tree: Any) -> BindOff:
+        return BindOff("", self._tree_place(tree), "draw")
+
+    def _do_turn_method(self, tree: Any) -> TurnMethod:
+        words = str(tree.children[0]).lower()
+        method = "german" if "german" in words else "plain" if "plain" in words else "wrap"
+        return TurnMethod(method, self._tree_place(tree))
 
     def _do_join(self, tree: Any) -> Join:
         return Join(self._tree_place(tree))
@@ -302,7 +379,11 @@ class Builder(ElementBuilder):
 
     def _do_count(self, tree: Any) -> Count:
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
-        return Count(self._numbers(token), self._place(token))
+        tail = next(
+            (str(child).lower() for child in tree.children if getattr(child, "type", "") == "COUNT_TAIL"), ""
+        )
+        change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
+        return Count(self._numbers(token), self._place(token), change)
 
     def _do_phrase(self, tree: Any) -> list[Sentence]:
         elements: list[Element] = []
@@ -317,6 +398,27 @@ class Builder(ElementBuilder):
         return [Phrase(tuple(elements), self._tree_place(tree)), *made]
 
 
+def _rows_said(words: str) -> bool:
+    return bool(re.search(r"\brows?\b|\b[rw]s\b", words))
+
+
+def _every(words: str, numbers: tuple[int, ...]) -> str:
+    """Give which rows a head like "and all WS rows" stands for; nothing where there is none."""
+    if not words:
+        return ""
+    for word, every in (
+        ("ws", "WS"),
+        ("wrong", "WS"),
+        ("rs", "RS"),
+        ("right", "RS"),
+        ("even", "even"),
+        ("odd", "odd"),
+    ):
+        if re.search(rf"\b{word}", words):
+            return every
+    return "odd" if numbers and numbers[0] % 2 else "even"
+
+
 def _code(token: Token) -> str:
     return "p" if token.lower().startswith("p") else "k"
 
@@ -325,6 +427,9 @@ def _manner(tree: Any) -> str:
     if tree is None:
         return "pattern"
     words = str(tree.children[0]).lower()
+    ribbed = re.search(r"(\d+)\D+?(\d+)", words)
+    if ribbed:
+        return f"rib {ribbed.group(1)} {ribbed.group(2)}"
     for word, manner in (
         ("garter", "garter"),
         ("sto", "stockinette"),

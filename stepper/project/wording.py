@@ -12,7 +12,7 @@ from __future__ import annotations
 import difflib
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from importlib import resources
 from typing import TYPE_CHECKING
@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING
 from stepper.craft import stitches
 from stepper.project.instructions import Count, Line, Phrase, Remark, Sentence
 from stepper.project.problems import Place, Problem
-from stepper.project.sentences import Builder
+from stepper.project.sentences import Builder, Head
 
 if TYPE_CHECKING:
     from lark import Lark
@@ -36,7 +36,9 @@ _PLAIN = str.maketrans(
 )  # fmt: skip
 
 _HEAD = re.compile(
-    r"^\s*(?:(?:rnds?|rounds?|rows?)\b[\s\d,\-and&()rsw]*|next\s+(?:rnd|round|row)[^:]*):", re.I
+    r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
+    re.I,
 )
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
 _NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
@@ -179,48 +181,50 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     note = _NOTE.match(plain)
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
-        return Reading(line=_line(None, (), "", False, (remark,), text, whole))
-    label, start = _split_label(plain)
+        return Reading(line=_line(None, Head(), (remark,), text, whole))
+    label, side, start = _split_label(plain)
     outcome = _parse(plain, start)
     if not isinstance(outcome, _Stopped):
         builder = Builder(place_of=lambda offset, length: place_of(start + offset, length), words=words.sizes)
         head, sentences = builder.build(outcome, inches=words.inches)
         if builder.problems:
             return Reading(line=None, problems=tuple(builder.problems))
-        return Reading(line=_line(label, head.numbers, head.side, head.rows, sentences, text, whole))
+        if side:
+            head = replace(head, side=side, rows=True)
+        return Reading(line=_line(label, head, sentences, text, whole))
     problem = _explain(plain, start, outcome, words)
     place = place_of(problem.offset, problem.length)
     return Reading(line=None, problems=(place.problem(problem.message, problem.hint),))
 
 
-def _line(
-    label: str | None,
-    numbers: tuple[int, ...],
-    side: str,
-    rows: bool,
-    sentences: tuple[Sentence, ...],
-    text: str,
-    place: Place,
-) -> Line:
+def _line(label: str | None, head: Head, sentences: tuple[Sentence, ...], text: str, place: Place) -> Line:
     return Line(
         label=label,
-        numbers=numbers,
-        side=side,
-        rows=rows,
+        numbers=head.numbers,
+        side=head.side,
+        rows=head.rows,
         sentences=sentences,
         text=" ".join(text.split()),
         place=place,
+        every=head.every,
     )
 
 
-def _split_label(plain: str) -> tuple[str | None, int]:
-    """Take a label off the front; give it and where the rest begins."""
+_LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
+
+
+def _split_label(plain: str) -> tuple[str | None, str, int]:
+    """Take a label off the front; give it, the side it names, and where the rest begins."""
     if _HEAD.match(plain):
-        return None, 0
+        return None, "", 0
     match = _LABEL.match(plain)
     if match is None:
-        return None, 0
-    return match.group(1).strip(), match.end()
+        return None, "", 0
+    label = match.group(1).strip()
+    side = _LABEL_SIDE.search(label)
+    if side and side.start():
+        return label[: side.start()].strip(), side.group(1).upper(), match.end()
+    return label, "", match.end()
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,9 +237,14 @@ class _Stopped:
 
 
 def _parse(plain: str, start: int) -> object:
+    return _parsed(plain[start:])
+
+
+@lru_cache(maxsize=4096)
+def _parsed(body: str) -> object:
+    """Parse the text of a line. Garments say the same line in several places, the two sleeves above all."""
     from lark.exceptions import UnexpectedInput
 
-    body = plain[start:]
     if not body.strip(" ."):
         return _Stopped(len(body), "", ("an instruction",))
     try:

@@ -6,7 +6,8 @@ import pytest
 
 from stepper.plan.condense import laid_flat
 from stepper.plan.model import Run
-from stepper.plan.phrase import MisfitError, Worked, work_phrase
+from stepper.plan.cursor import MisfitError
+from stepper.plan.phrase import Worked, work_phrase
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Place
 from tests.project.test_wording import only

@@ -1,0 +1,91 @@
+"""Rounds of a chart in the order in which they are knitted. No I/O.
+
+Source of the reading: chart conventions; every row in the round, and right-side rows, from right to left;
+wrong-side rows from left to right, each stitch as its opposite. Squares of no stitch are passed over.
+"""
+
+from __future__ import annotations
+
+from stepper.craft.stitches import STITCHES
+from stepper.plan.condense import joined
+from stepper.plan.model import Group, Item, Run
+from stepper.plan.needles import Needles, Template
+from stepper.plan.supplies import ChartRound
+from stepper.project.model import Cell, Chart
+
+
+def chart_runs(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> tuple[Run, ...]:
+    """Read one whole round of a chart, edges included, in the order in which it is knitted.
+
+    Args:
+        chart: The chart.
+        number: Round of the chart, from 1 at the bottom.
+        yarn: The yarn in hand, for squares that name none.
+        wrong_side: Whether it is worked from the wrong side, left to right, each stitch as its opposite.
+    """
+    drawn = chart_parts(chart, number, yarn=yarn, wrong_side=wrong_side)
+    return joined(drawn.before + drawn.repeat + drawn.after)
+
+
+def chart_parts(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> ChartRound:
+    """Read one round of a chart as its edges and its repeat, in the order in which they are knitted."""
+    cells = chart.rounds[number - 1]
+    first, last = chart.edge_left, chart.width - chart.edge_right
+    left, middle, right = cells[:first], cells[first:last], cells[last:]
+    parts = [_runs(part, yarn, wrong_side) for part in (left, middle, right)]
+    if not wrong_side:
+        parts.reverse()
+    return ChartRound(before=parts[0], repeat=parts[1], after=parts[2])
+
+
+def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ...]:
+    runs = []
+    for cell in cells if wrong_side else reversed(cells):
+        if not cell.stitch:
+            continue
+        entry = STITCHES.get(cell.stitch)
+        code = entry.wrong_side or cell.stitch if wrong_side and entry is not None else cell.stitch
+        runs.append(Run(code, 1, cell.yarn or yarn))
+    return joined(runs)
+
+
+def chart_round(template: Template, needles: Needles) -> None:
+    """Work one round of a chart, as many repeats of it as the stitches hold."""
+    chart = needles.project.charts[template.chart]
+    wrong = needles.flat and needles.side == "WS"
+    key = (chart.name, template.chart_round, needles.yarn, wrong, needles.count)
+    drawn = drawn_round(chart, template.chart_round, needles, wrong_side=wrong)
+    inner = needles.count - drawn.edges
+    if inner < 0 or not drawn.uses or inner % drawn.uses:
+        _misfit(template, chart, drawn, needles)
+        return
+    times = inner // drawn.uses
+    after = sum(run.leaves for run in drawn.before + drawn.after)
+    after += times * sum(run.leaves for run in drawn.repeat)
+    repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
+    phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
+    phrase = needles.charted.setdefault(key, phrase)
+    needles.chart_at[chart.name] = template.chart_round
+    needles.emit(phrase, after, chart=chart.name, chart_round=template.chart_round, template=template)
+
+
+def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
+    """Read one round of a chart of the garment in hand, once for all sizes."""
+    key = (chart.name, number, needles.yarn, wrong_side)
+    drawn = needles.drawn.get(key)
+    if drawn is None:
+        drawn = chart_parts(chart, number, yarn=needles.yarn, wrong_side=wrong_side)
+        needles.drawn[key] = drawn
+    return drawn
+
+
+def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles) -> None:
+    edges = f" besides {drawn.edges} for its edges" if drawn.edges else ""
+    fits, over = divmod(max(0, needles.count - drawn.edges), drawn.uses or 1)
+    below, above = fits * drawn.uses + drawn.edges, (fits + 1) * drawn.uses + drawn.edges
+    needles.report(
+        template.place,
+        f'round {template.chart_round} of chart "{chart.name}" has {drawn.uses} stitches{edges} and does not '
+        f"divide {needles.count}: {fits} repeats leave {over} over.",
+        f"It would fit on {below} or {above} stitches.",
+    )

@@ -1,0 +1,381 @@
+"""The place in a round while it is worked: every element of the line moves it on. No I/O.
+
+Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; everything else takes its
+own number. All places are counted from where the row begins (`stepper.plan.facing`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.craft.stitches import stitch
+from stepper.plan.condense import condense, joined
+from stepper.plan.facing import Facing
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.supplies import Choice, Supplies
+from stepper.project.instructions import (
+    Across,
+    ChartPart,
+    Element,
+    Hold,
+    Mark,
+    PickUp,
+    Several,
+    TurnHere,
+    Until,
+    Work,
+)
+from stepper.project.problems import Place, nearest, one_of
+
+
+class MisfitError(Exception):
+    """The line does not fit the stitches on the needles."""
+
+    def __init__(self, place: Place, message: str, hint: str = "") -> None:
+        super().__init__(message)
+        self.place = place
+        self.message = message
+        self.hint = hint
+
+
+@dataclass(slots=True, kw_only=True)
+class Cursor:
+    """The place in the round while it is worked."""
+
+    facing: Facing
+    size: int
+    yarn: str
+    method: str
+    supplies: Supplies
+    waiting: list[int] = field(default_factory=list)
+    """Markers not reached yet, on the old round."""
+    used: int = 0
+    made: int = 0
+    placed: list[int] = field(default_factory=list)
+    held: list[tuple[str, int]] = field(default_factory=list)
+    returned: list[str] = field(default_factory=list)
+    charts: list[tuple[str, int]] = field(default_factory=list)
+    turned: bool = False
+
+    def __post_init__(self) -> None:
+        """Take the markers that the row will meet."""
+        self.waiting = list(self.facing.markers)
+
+    def work(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work elements one after the other; give what they come to.
+
+        Raises:
+            MisfitError: one of them does not fit.
+        """
+        items: list[Item] = []
+        for number, element in enumerate(elements):
+            if isinstance(element, Several):
+                self._several(element, elements[number + 1 :], items)
+            elif isinstance(element, Work):
+                self._work(element, items)
+            elif isinstance(element, Until):
+                self._until(element, items)
+            elif isinstance(element, Mark):
+                self._mark(element, items)
+            elif isinstance(element, Hold):
+                self._hold(element, items)
+            elif isinstance(element, TurnHere):
+                self._turn(element, items)
+            else:
+                self._supplied(element, items)
+        return items
+
+    def _supplied(self, element: ChartPart | PickUp | Across, items: list[Item]) -> None:
+        if isinstance(element, ChartPart):
+            self._chart(element, items)
+        elif isinstance(element, PickUp):
+            number = self.supplies.picked(element) if self.supplies.picked is not None else 0
+            if number < 1:
+                raise MisfitError(element.place, "no rows were worked there to pick up from.")
+            self.advance(Run("pu", number, self.yarn), items)
+        else:
+            number = self.supplies.held.get(element.name, 0)
+            if not number or element.name in self.returned:
+                hint = nearest(element.name, self.supplies.held)
+                hint = hint or f"On hold: {one_of(self.supplies.held) or 'nothing'}."
+                raise MisfitError(element.place, f'nothing is on hold for "{element.name}".', hint)
+            self.returned.append(element.name)
+            self.advance(Run("return", number, element.name), items)
+
+    def _turn(self, element: TurnHere, items: list[Item]) -> None:
+        if self.used == 0:
+            raise MisfitError(element.place, "the row turns before a stitch of it is worked.")
+        self.turned = True
+        method = element.method or self.method
+        items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
+
+    def _chart(self, element: ChartPart, items: list[Item]) -> None:
+        if self.supplies.chart is None:
+            raise MisfitError(element.place, f'there is no chart "{element.name}".')
+        drawn = self.supplies.chart(element)
+        room = element.over.of(self.size) if element.over is not None else self._goal(element) - self.used
+        inner = room - drawn.edges
+        if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
+            near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
+            near.append(near[0] + drawn.uses)
+            edges = f" besides {drawn.edges} of its edges" if drawn.edges else ""
+            raise MisfitError(
+                element.place,
+                f'chart "{element.name}" repeats {drawn.uses} stitches{edges} and does not fit '
+                f"the {room} it has here.",
+                f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
+            )
+        self._need(room, f'chart "{element.name}"', element.place)
+        self.charts.append((drawn.name, drawn.number))
+        for run in drawn.before:
+            self.advance(run, items)
+        times = inner // drawn.uses if drawn.uses else 0
+        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats of it
+            (run,) = drawn.repeat
+            self.advance(Run(run.stitch, run.times * times, run.yarn), items)
+        elif times:
+            once: list[Item] = []
+            for number in range(times):
+                for run in drawn.repeat:
+                    self.advance(run, once if number == 0 else [])
+            items.append(Group(tuple(once), times, drawn.name))
+        for run in drawn.after:
+            self.advance(run, items)
+
+    def advance(self, run: Run, items: list[Item]) -> None:
+        """Work a run, carrying the markers that it passes."""
+        entry = stitch(run.stitch)
+        if run.times <= 0:
+            return
+        start_used, start_made = self.used, self.made
+        self.used += run.uses
+        self.made += run.leaves
+        if entry.uses:
+            while self.waiting and self.waiting[0] < self.used:
+                passed = self.waiting.pop(0)
+                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
+        items.append(run)
+
+    def pass_markers(self) -> None:
+        """Carry the markers at the very end of the round."""
+        for passed in self.waiting:
+            if passed <= self.used and self.made not in self.placed:
+                self.placed.append(self.made)
+        self.waiting = []
+        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
+
+    def _need(self, uses: int, what: str, place: Place) -> None:
+        left = self.facing.room - self.used
+        if uses > left:
+            raise MisfitError(
+                place,
+                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
+            )
+
+    def _work(self, element: Work, items: list[Item]) -> None:
+        times = element.times.of(self.size)
+        if element.stitch == "pattern":
+            self._as_it_looks(times, element, items)
+            return
+        run = Run(element.stitch, times, element.yarn or self.yarn)
+        self._need(run.uses, _said(element.stitch, times), element.place)
+        self.advance(run, items)
+
+    def _hold(self, element: Hold, items: list[Item]) -> None:
+        times = element.times.of(self.size)
+        name = element.name or "holder"
+        self._need(times, f"hold {times}", element.place)
+        self.held.append((name, times))
+        self.advance(Run("hold", times, name), items)
+
+    def _mark(self, element: Mark, items: list[Item]) -> None:
+        if element.stitch == "pm":
+            self.placed.append(self.made)
+        elif self.waiting and self.waiting[0] == self.used:
+            self.waiting.pop(0)
+            if element.stitch == "sm":
+                self.placed.append(self.made)
+        elif self.used != self.facing.end:  # the end of the round is a marker too
+            where = (
+                f"the next is {self.waiting[0] - self.used} stitches on"
+                if self.waiting
+                else "there is none left"
+            )
+            raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
+        items.append(Run(element.stitch, 1, self.yarn))
+
+    def _goal(self, element: Until | Several | ChartPart) -> int:
+        """Give the place up to which an element works. Unit: stitches of the old round."""
+        short = element.short.of(self.size) if element.short else 0
+        name = element.name if isinstance(element, Until) else ""
+        if element.goal in ("turn", "past"):
+            goal = self._turning(element, name) + (short if element.goal == "past" else -short)
+        elif element.goal == "marker" and name != "end":
+            goal = self._marker(element, name) - short
+        elif element.goal == "last":
+            goal = self.facing.end - short
+        else:
+            goal = self.facing.end - (short if element.goal == "marker" else 0)
+        if goal < self.used:
+            raise MisfitError(
+                element.place,
+                f"{self.used} stitches are worked at this place, past the one to work to ({goal}).",
+            )
+        return goal
+
+    def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
+        """Give the place of the next marker, or of the last; in the round its end is one."""
+        if self.waiting:
+            return self.waiting[-1] if name == "last" else self.waiting[0]
+        if self.placed and self.used < self.facing.end:
+            return self.facing.end
+        raise MisfitError(
+            element.place,
+            "no marker is left in this round.",
+            "Place markers first: pm in a line, or Place marker every 20 sts.",
+        )
+
+    def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
+        """Give the place of the next turn ahead; the double stitch lies before it, the wrapped one after."""
+        for turn in self.facing.turns:
+            if turn > self.used:
+                if element.goal == "past":
+                    return turn + (1 if name == "wrap" else 0)
+                return turn - (1 if name == "ds" else 0)
+        raise MisfitError(
+            element.place,
+            "no short row was turned ahead of this place.",
+            "Write the first two short rows with their stitches: k27, turn.",
+        )
+
+    def _until(self, element: Until, items: list[Item]) -> None:
+        goal = self._goal(element)
+        room = goal - self.used
+        if element.stitch == "pattern":
+            self._as_it_looks(room, element, items)
+            return
+        entry = stitch(element.stitch)
+        if not entry.uses or room % entry.uses:
+            raise MisfitError(
+                element.place,
+                f'"{element.stitch}" uses {entry.uses} stitches and cannot fill the {room} up to this place.',
+            )
+        self.advance(Run(element.stitch, room // entry.uses, element.yarn or self.yarn), items)
+
+    def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
+        """Work stitches as they look from this side: knit the knit ones, purl the purl ones."""
+        self._need(number, f"working {number} in pattern", element.place)
+        look = self.supplies.look() if self.supplies.look is not None else ""
+        codes = look[self.used : self.used + number].ljust(number, "k")
+        yarn = element.yarn or self.yarn
+        runs = joined(Run(code, 1, yarn) for code in codes)
+        for run in runs:
+            self.advance(run, [])
+        items.extend(condense(runs))
+
+    def _several(self, element: Several, following: tuple[Element, ...], items: list[Item]) -> None:
+        if element.goal == "times" and element.times is not None:
+            self._repeat(element, self._times(element, element.times.of(self.size)), items)
+            return
+        if element.goal == "markers" or (element.goal in ("rest", "end") and _at_markers(element)):
+            self._repeat(element, self._sections(element), items)
+            return
+        unit = self._unit(element)
+        goal = self._goal(element)
+        if element.goal == "rest":
+            goal -= sum(_fixed_uses(other, self.size) for other in following)
+        room = goal - self.used
+        if unit == 0:
+            raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
+        if room < 0 or room % unit:
+            raise MisfitError(element.place, *_no_division(unit, room, self.facing.count))
+        self._repeat(element, room // unit, items)
+
+    def _times(self, element: Several, times: int) -> int:
+        """Give how often a repeat with a number is worked, and remember where that has two readings."""
+        if not element.reading or times < 2:
+            return times
+        place = element.place
+        words = f"{times} times in all, {times - 1} of them after the first, or {times - 1} times in all"
+        self.supplies.choices.append(Choice(place=place, words=words))
+        return times - ((place.line, place.column) in self.supplies.readings)
+
+    def _sections(self, element: Several) -> int:
+        """Give how often a repeat that works from marker to marker is worked: once for every section."""
+        marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
+        after = element.elements[-1]
+        to_end = isinstance(after, Mark) and element.goal != "markers"
+        ahead = len([mark for mark in self.waiting if mark >= self.used])
+        sections = ahead + (1 if to_end else 0)
+        if not marks or sections % marks:
+            raise MisfitError(
+                element.place,
+                f"the repeat meets {marks} markers and does not divide the {sections} that are left.",
+                "Place markers first: pm in a line, or Place marker every 20 sts.",
+            )
+        return sections // marks
+
+    def _unit(self, element: Several) -> int:
+        return sum(_fixed_uses(inner, self.size) for inner in element.elements)
+
+    def _repeat(self, element: Several, times: int, items: list[Item]) -> None:
+        """Work a group; equal rounds of it are kept as one group."""
+        if times == 0:
+            return
+        open_ended = any(not isinstance(inner, Work | Hold | Several) for inner in element.elements)
+        looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
+        if open_ended or looks or times == 1:
+            for _ in range(times):
+                items.extend(self.work(element.elements))
+            return
+        start = self.used
+        once = self.work(element.elements)
+        unit = self.used - start
+        self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
+        if self.waiting:
+            for _ in range(times - 1):
+                for run in flatten(tuple(once)):
+                    self.advance(run, [])
+        else:
+            self.used += unit * (times - 1)
+            self.made += sum(item.leaves for item in once) * (times - 1)
+        items.append(Group(tuple(once), times))
+
+
+def _at_markers(element: Several) -> bool:
+    """Say whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
+    to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
+    return to and any(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
+
+
+def _fixed_uses(element: Element, size: int) -> int:
+    """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
+    if isinstance(element, Work):
+        return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
+    if isinstance(element, Hold):
+        return element.times.of(size)
+    if isinstance(element, Mark | TurnHere | PickUp | Across):
+        return 0
+    if isinstance(element, ChartPart) and element.over is not None:
+        return element.over.of(size)
+    if isinstance(element, Several) and element.times is not None:
+        return element.times.of(size) * sum(_fixed_uses(inner, size) for inner in element.elements)
+    raise MisfitError(
+        element.place,
+        "an element that works up to a place cannot stand inside a repeat that does so too.",
+        "Give the inner one a number.",
+    )
+
+
+def _no_division(unit: int, room: int, count: int) -> tuple[str, str]:
+    fits, over = divmod(max(room, 0), unit)
+    below, above = count - over, count + unit - over
+    message = (
+        f"the repeat of {unit} stitches does not divide the {room} it has: {fits} repeats leave {over} over."
+    )
+    near = f"{below} or {above}" if below > 0 else f"{above}"
+    return message, f"It would fit on {near} stitches instead of {count}."
+
+
+def _said(code: str, times: int) -> str:
+    return f"{code}{times}" if len(code) == 1 else f"{code} × {times}" if times > 1 else code

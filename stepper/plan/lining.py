@@ -1,0 +1,281 @@
+"""The lines of a section in their order: numbered rounds, named rounds, sides, and everything else. No I/O.
+
+Lines that number their rounds are put together until the numbering begins anew, and worked in the order of
+their numbers, whatever the order of the lines: "Rnds 2 and 4: knit" comes between rounds 1, 3 and 5. A line
+for "all WS rows" stands for every row that has none of its own.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.needles import Needles, Template
+from stepper.plan.rounds import repeat, work_template
+from stepper.plan.working import work
+from stepper.project.instructions import (
+    AtIntervals,
+    ChartWork,
+    Count,
+    Element,
+    Labelled,
+    Line,
+    Phrase,
+    Rounds,
+    Sentence,
+    Several,
+    Together,
+    TurnHere,
+    Worked,
+)
+from stepper.project.model import Section
+from stepper.project.problems import one_of
+
+
+def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
+    """Put lines that number their rounds together until the numbering begins anew."""
+    found: list[list[Line]] = []
+    for line in lines:
+        if _numbered(line) and found and _goes_with(line, found[-1]):
+            found[-1].append(line)
+        else:
+            found.append([line])
+    return found
+
+
+def _numbered(line: Line) -> bool:
+    return bool(line.numbers or line.every)
+
+
+def _goes_with(line: Line, block: list[Line]) -> bool:
+    """Say whether a numbered line belongs to the numbered lines before it."""
+    last = block[-1]
+    if not _numbered(last) or line.label or _extra(last):
+        return False
+    taken = {number for other in block for number in other.numbers}
+    return not set(line.numbers) & taken
+
+
+def _extra(line: Line) -> tuple[Sentence, ...]:
+    """Give what a numbered line says after its round."""
+    rest = [sentence for sentence in line.sentences[1:] if not isinstance(sentence, Count)]
+    return tuple(rest)
+
+
+def work_block(block: list[Line], section: Section, needles: Needles) -> None:
+    """Work one line, or the lines of one numbering."""
+    first = block[0]
+    if _numbered(first):
+        _work_numbered(block, needles)
+        return
+    _start_line(first, needles)
+    needles.label = first.label or needles.label
+    name = (first.label or "").lower()
+    named = _is_named_round(first)
+    if named:
+        needles.named[name] = replace(_template(first.sentences[0]), side=first.side)
+    if named and _only_defined(name, section):
+        needles.label = None
+        for sentence in first.sentences[1:]:
+            if not isinstance(sentence, Count):
+                work(sentence, needles)
+        return
+    _take_side(first, needles, turns=_turns(first))
+    for sentence in first.sentences:
+        work(sentence, needles)
+
+
+def _start_line(line: Line, needles: Needles) -> None:
+    needles.line = line.place.line
+    needles.line_start = len(needles.drafts)
+    needles.line_side = line.side
+    needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))
+
+
+def _turns(line: Line) -> bool:
+    """Say whether a line turns in the middle of a row."""
+
+    def turning(elements: tuple[Element, ...]) -> bool:
+        return any(
+            isinstance(element, TurnHere) or (isinstance(element, Several) and turning(element.elements))
+            for element in elements
+        )
+
+    return any(isinstance(sentence, Phrase) and turning(sentence.elements) for sentence in line.sentences)
+
+
+def _take_side(line: Line, needles: Needles, *, turns: bool) -> None:
+    """Go to rows where the line speaks of rows, and to the side it names.
+
+    Short rows in the round are rows, but the piece stays round. A stretch worked to a length that ends on the
+    other side than the line needs is one row longer.
+    """
+    if (line.rows or line.side) and not (turns or needles.gap is not None or needles.turns):
+        begun = needles.flat
+        needles.flat = True
+        if not begun and line.side:
+            needles.side = line.side
+    if not line.side or line.side == needles.side or not (needles.flat or needles.gap is not None):
+        return
+    if needles.gap is None and _lengthened(needles):
+        return
+    if needles.gap is None and (not needles.drafts or needles.drafts[-1].before == 0 or not needles.count):
+        needles.side = line.side
+        return
+    needles.warn(
+        line.place,
+        f"the line is for {line.side} rows; by the rows so far one of the other side comes next. "
+        "Taken as printed.",
+    )
+    if needles.gap is None:
+        needles.side = line.side
+
+
+def _lengthened(needles: Needles) -> bool:
+    """Work one row more of the stretch just worked to a length; say whether there is one."""
+    if not needles.stretches or needles.stretches[-1].last != len(needles.drafts) - 1:
+        return False
+    cycle, at = needles.resume
+    if not cycle:
+        return False
+    repeat(cycle, 1, needles, cycle[0].place, start=at)
+    needles.stretches[-1] = replace(needles.stretches[-1], last=len(needles.drafts) - 1)
+    return True
+
+
+def _is_named_round(line: Line) -> bool:
+    """Say whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
+    last = (line.label or "").lower().split()[-1:]
+    return bool(last and last[0] in ("round", "rnd", "row")) and isinstance(line.sentences[0], Phrase)
+
+
+def _only_defined(name: str, section: Section) -> bool:
+    """Say whether a named round is worked only where a later sentence says so.
+
+    "Work dec round every 8th round 6 times" counts all six; "rep dec round …" comes on top of the once it is
+    worked where it is written.
+    """
+    for line in section.lines:
+        for sentence in line.sentences:
+            if isinstance(sentence, Labelled) and sentence.label == name:
+                return True
+            for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
+                if isinstance(part, AtIntervals) and part.label == name:
+                    return not (part.again or any(leg.more for leg in part.legs))
+    return False
+
+
+def _template(sentence: Sentence) -> Template:
+    """Make a repeatable round of the first sentence of a numbered or named line."""
+    if isinstance(sentence, Phrase):
+        return Template(sentence.elements, sentence.place)
+    if isinstance(sentence, ChartWork):
+        return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 1)
+    return Template((), sentence.place, stockinette=True)
+
+
+def _work_numbered(block: list[Line], needles: Needles) -> None:
+    """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
+    order = {number: line for line in block for number in line.numbers}
+    for line in block:
+        _fill(order, line, block, needles)
+    if not order:
+        return
+    _fill_back(order, needles)
+    if min(order) == 1:
+        needles.numbered = {}
+    turns = any(_turns(line) for line in block)
+    begin = len(needles.drafts)
+    if block[0].label:
+        needles.label = block[0].label
+    for number in sorted(order):
+        line = order[number]
+        _start_line(line, needles)
+        alone = len(line.numbers) == 1 and not line.every
+        side = line.side if alone else _side_of(number, order)
+        _take_side(replace(line, side=side), needles, turns=turns)
+        last = number == max(line.numbers, default=number)
+        _work_number(number, line, needles, last=last)
+    missing = [number for number in range(min(order), max(order)) if number not in order]
+    if missing:
+        needles.report(
+            block[0].place,
+            f"round {one_of(map(str, missing))} is not written out between rounds {min(order)} and "
+            f"{max(order)}.",
+            'Write it, or a line for all of them: "All WS rows: purl".',
+        )
+    needles.pattern = tuple(
+        needles.numbered[number] for number in sorted(order) if number in needles.numbered
+    )
+    needles.line_start = begin
+    for sentence in _extra(block[-1]):
+        work(sentence, needles)
+
+
+def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needles) -> None:
+    """Put a line for all rows of a side at every number that has no line of its own."""
+    if not line.every:
+        return
+    back = _template(line.sentences[0])
+    odd = line.every == "odd"
+    if line.every in ("WS", "RS"):
+        sided = {
+            other.side: other.numbers[0] % 2 == 1 for other in block if other.side and len(other.numbers) == 1
+        }
+        known = sided.get(line.every)
+        other_side = sided.get("RS" if line.every == "WS" else "WS")
+        odd = known if known is not None else not other_side if other_side is not None else line.every == "RS"
+    if line.every == "WS" or (line.every == "even" and line.rows):
+        needles.back = back
+        needles.back_line = line
+    numbers = [number for other in block for number in other.numbers]
+    if not numbers:
+        return
+    last = max(numbers)
+    if (last + 1) % 2 == odd:
+        last += 1
+    for number in range(min(numbers), last + 1):
+        if number % 2 == odd and number not in order:
+            order[number] = line
+
+
+def _fill_back(order: dict[int, Line], needles: Needles) -> None:
+    """Put the line for all wrong-side rows, written earlier in the section, between right-side ones."""
+    back = needles.back_line
+    if back is None or not needles.flat or _side_of(min(order), order) != "RS":
+        return
+    for number in range(min(order), max(order) + 2):
+        if number not in order and _side_of(number, order) == "WS":
+            order[number] = back
+
+
+def _side_of(number: int, order: dict[int, Line]) -> str:
+    """Give the side of a numbered row, where another row of the numbering names its side."""
+    for other, line in order.items():
+        if line.side and line.every in ("", line.side):
+            same = other % 2 == number % 2
+            return line.side if same else ("WS" if line.side == "RS" else "RS")
+    return ""
+
+
+def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> None:
+    first = line.sentences[0]
+    if isinstance(first, Worked) and isinstance(first.duration, Rounds):
+        needles.report(
+            first.place,
+            "a numbered line gives one round, not a number of rounds.",
+            "Write what each of the rounds is, for example Rnds 1-4: Knit.",
+        )
+        return
+    if not isinstance(first, Phrase | ChartWork):
+        work(first, needles)
+        return
+    template = _template(first)
+    needles.numbered[number] = template
+    if needles.count == 0:
+        needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")
+        return
+    work_template(template, needles)
+    if last:
+        for sentence in line.sentences[1:]:
+            if isinstance(sentence, Count):
+                work(sentence, needles)

@@ -1,0 +1,61 @@
+"""What a written-out round may ask for besides its stitches: charts, the fabric below, held stitches.
+
+Records and pure functions; no I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+from stepper.plan.model import Run
+from stepper.project.instructions import ChartPart, PickUp
+from stepper.project.problems import Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRound:
+    """One round of a chart in working order: the edge it begins with, the repeat, the edge it ends with."""
+
+    before: tuple[Run, ...]
+    repeat: tuple[Run, ...]
+    after: tuple[Run, ...]
+    name: str = ""
+    number: int = 0
+    """Round of the chart, from 1."""
+
+    @property
+    def edges(self) -> int:
+        """Stitches of the old round that both edges use. Unit: stitches."""
+        return sum(run.uses for run in self.before + self.after)
+
+    @property
+    def uses(self) -> int:
+        """Stitches of the old round that one repeat uses. Unit: stitches."""
+        return sum(run.uses for run in self.repeat)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choice:
+    """Words with two readings, met while working."""
+
+    place: Place
+    words: str
+    """The two readings as a sentence part: `3 times on top of the first, or 3 in all`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Supplies:
+    """What is at hand while a round is worked."""
+
+    chart: Callable[[ChartPart], ChartRound] | None = None
+    look: Callable[[], str] | None = None
+    """Gives one letter for each stitch the row meets, `k` or `p`: how it is worked to go on as it looks."""
+    held: dict[str, int] = field(default_factory=dict)
+    """Stitches on hold by name. Unit: stitches."""
+    picked: Callable[[PickUp], int] | None = None
+    """Gives the stitches picked up along an edge. Unit: stitches."""
+    readings: frozenset[tuple[int, int]] = frozenset()
+    """Line and column of words that are taken in their second reading."""
+    choices: list[Choice] = field(default_factory=list)
+    """Filled with the words of two readings that were met."""
