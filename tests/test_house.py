@@ -35,6 +35,8 @@ RECORDS = {
     "stepper/session/events.py",
     "stepper/session/effects.py",
     "stepper/session/state.py",
+    "stepper/screen/scene.py",
+    "stepper/screen/seams.py",
     "stepper/voice/ports.py",
     "stepper/errors.py",
     "stepper/__main__.py",

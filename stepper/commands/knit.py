@@ -56,6 +56,12 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     plain = args.plain or not sys.stdin.isatty()
+    if not plain:
+        showing = importlib.import_module("stepper.commands.showing")
+        terminal = showing.terminal_fitness()
+        if not terminal.why_not:
+            return int(showing.sit(loaded, terminal, mute=args.mute, deaf=args.deaf, recording=args.hear))
+        _complain(f"{terminal.why_not}; going on line by line.")
     cues = _typed(plain) if args.hear is None else heard_in(args.hear, loaded.plan)
     speaker = None if args.mute else _speaker()
     try:

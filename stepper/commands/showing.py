@@ -1,0 +1,161 @@
+"""Join the full screen to a session: the same journal, cues and voice as line by line."""
+
+from __future__ import annotations
+
+import importlib
+import os
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from threading import Thread
+from typing import TYPE_CHECKING, Any
+
+from stepper.commands.hearing import heard_in
+from stepper.commands.keeping import Keeper, take_up
+from stepper.commands.loading import Loaded
+from stepper.conductor import Conductor
+from stepper.craft.colour import rgb_from_hex
+from stepper.errors import StepperError
+from stepper.screen.app import Screen
+from stepper.screen.fitness import Fitness, fitness
+from stepper.screen.seams import Surroundings
+from stepper.screen.yarns import Yarns, yarns_of
+from stepper.session.codec import decode_event
+from stepper.session.events import Event
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+from stepper.store.reader import JournalReader
+from stepper.voice.silent import TextOnlySpeaker
+from stepper.voice.stderr import stderr_aside
+
+if TYPE_CHECKING:
+    from stepper.voice.ports import Speaker
+
+LATEST = 500
+"""Entries of the journal that its page shows. What lies further back is in the journal all the same."""
+LAST_WORDS_S = 20.0
+"""How long the last line may take to be said before the program ends. Unit: seconds."""
+_NO_MICROPHONE = "a live microphone is not built yet"
+
+
+def terminal_fitness() -> Fitness:
+    """Tell what the terminal of this process can do."""
+    return fitness(
+        os.environ,
+        is_terminal=sys.stdout.isatty(),
+        encoding=sys.stdout.encoding or "",
+        windows=sys.platform == "win32",
+    )
+
+
+def sit(loaded: Loaded, terminal: Fitness, *, mute: bool, deaf: bool, recording: Path | None) -> int:
+    """Knit on the full screen.
+
+    Args:
+        loaded: The project file.
+        terminal: What the terminal can do.
+        mute: Whether nothing is said.
+        deaf: Whether nothing is heard.
+        recording: A recording to take cues from; nothing where there is none.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The journal or the recording cannot be used.
+        KeyboardInterrupt: She left at once.
+        BrokenPipeError: The terminal has gone.
+    """
+    cues = None if recording is None or deaf else heard_in(recording, loaded.plan)
+    later: list[Screen] = []
+    speaker, why_silent = _speaker(later, mute=mute)
+    try:
+        with Journal.open(journal_path(loaded.path), title=loaded.plan.title) as journal:
+            screen = Screen(
+                Surroundings(
+                    yarns=yarns(loaded),
+                    history=lambda: latest_events(journal),
+                    depth=terminal.depth,
+                    blocks=terminal.blocks,
+                    voice=speaker,
+                    why_no_voice=why_silent,
+                    why_no_ears="" if cues is not None else "closed by --deaf" if deaf else _NO_MICROPHONE,
+                )
+            )
+            later.append(screen)
+            conductor = _begun(loaded, journal, screen, speaker)
+            with stderr_aside():
+                if cues is not None:
+                    Thread(target=_listen, args=(cues, screen), name="ears", daemon=True).start()
+                screen.run(conductor)
+            print("\n".join(screen.last_lines), flush=True)
+            if speaker is not None:
+                speaker.wait(timeout=LAST_WORDS_S)
+    finally:
+        if speaker is not None:
+            speaker.close()
+    return 0
+
+
+def yarns(loaded: Loaded) -> Yarns:
+    """Give the yarns of a project file with their colours and signs."""
+    colours = {
+        key: None if yarn.colour is None else rgb_from_hex(yarn.colour)
+        for key, yarn in loaded.project.yarns.items()
+    }
+    return yarns_of(loaded.plan.yarns, colours)
+
+
+def latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
+    """Yield the latest events with their numbers, in order."""
+    for entry in journal.entries(after=max(0, journal.count() - LATEST)):
+        yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
+
+
+def _begun(loaded: Loaded, journal: Journal, screen: Screen, speaker: Speaker | None) -> Conductor:
+    """Take up the garment where it was left."""
+    now = importlib.import_module("stepper.commands.knit").now
+    taken = take_up(loaded, journal, now())
+    # The project text is kept before anything refers to it by its fingerprint.
+    journal.keep_plan(loaded.text, taken.fingerprint, now())
+    conductor = Conductor(taken.session, keep=Keeper(journal), show=screen.show, clock=now, speaker=speaker)
+    if taken.changed is not None:
+        conductor.carry_out(taken.changed)
+    conductor.begin(taken.fingerprint)
+    return conductor
+
+
+def _listen(cues: Iterator[str], screen: Screen) -> None:
+    """Hand over what is heard until it ends, and say why it ended."""
+    why = "the recording has ended"
+    try:
+        for text in cues:
+            screen.hear(text)
+    except StepperError as error:
+        why = str(error)
+    except Exception as fault:  # a fault in the ears must not take the knitting with it
+        why = f"a fault in them ({type(fault).__name__}: {fault})"
+    screen.ears_end(why)
+
+
+def _speaker(later: list[Screen], *, mute: bool) -> tuple[Speaker | None, str]:
+    """Open the voice.
+
+    Args:
+        later: Holds the screen once there is one; it is told when the voice stops.
+        mute: Whether to leave it closed.
+
+    Returns:
+        The speaker, and why nothing will be said; empty where something will.
+    """
+    if mute:
+        return None, "closed by --mute"
+    choose: Any = importlib.import_module("stepper.voice.choose")
+    settings: Any = importlib.import_module("stepper.voice.settings")
+
+    def tell(sentence: str) -> None:
+        for screen in later:
+            screen.remark(sentence)
+
+    speaker, remark = choose.open_speaker(settings.SpeechSettings(), tell)
+    return speaker, (remark or "it does not start") if isinstance(speaker, TextOnlySpeaker) else ""

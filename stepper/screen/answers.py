@@ -1,0 +1,40 @@
+"""Which lines told are worth a place of their own: the step is on the screen already. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from stepper.language.telling import told
+from stepper.language.understand import NotUnderstood, understand
+from stepper.session.effects import Lead
+from stepper.session.machine import Session
+from stepper.session.respond import step_at
+
+
+def answers_of(lines: Sequence[str], session: Session) -> tuple[str, ...]:
+    """Leave out the lines that only say the step in hand.
+
+    Args:
+        lines: What was told, in order.
+        session: The session after it.
+    """
+    plan, state = session.plan, session.state
+    steps = {told(step_at(plan, state, lead), plan) for lead in Lead}
+    return tuple(line for line in lines if line not in steps)
+
+
+def what_came(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:
+    """Say what words did, or that they did nothing.
+
+    Args:
+        lines: What was told.
+        text: The words.
+        session: The session after them.
+        changed: Whether anything was kept.
+    """
+    if not lines:
+        return "nothing; the ears are closed" if session.state.asleep else "nothing"
+    understood = understand(text, session.plan, counting=session.state.knitting.tens is not None)
+    if isinstance(understood, NotUnderstood):
+        return "nothing, not understood"
+    return "done" if changed else "answered"

@@ -1,0 +1,307 @@
+"""The screen on a terminal: keys in, rows out, everything between them pure.
+
+One thread, that of the terminal, takes keys, works off cues and draws; words from the ears are handed over to
+it. So what is drawn always belongs to what is kept. Nothing runs while nothing happens: no clock ticks, and
+only while a line is being said is it looked whether it is over.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import errno
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Any
+
+from stepper.plan.model import Plan
+from stepper.screen.answers import answers_of, what_came
+from stepper.screen.course import Course, course_of
+from stepper.screen.face import FADES_S, Asked, Face, faded, pasted, press
+from stepper.screen.happenings import Happening, happenings, way_back
+from stepper.screen.journal_page import chosen_of
+from stepper.screen.keys import Page
+from stepper.screen.scene import Scene
+from stepper.screen.seams import Sitting, Surroundings
+from stepper.screen.senses import Ears, Heard, Mouth, Senses
+from stepper.screen.signals import mind_signals
+from stepper.screen.style import Terminal
+from stepper.session.cues import Cue, Enough
+
+if TYPE_CHECKING:
+    from prompt_toolkit.application import Application
+    from prompt_toolkit.input import Input
+    from prompt_toolkit.output import Output
+
+_LOOK_S = 0.2
+"""How often it is looked whether a line is still being said, while one is. Unit: s."""
+_GONE = frozenset((errno.EIO, errno.EPIPE, errno.EBADF, errno.ENXIO))
+
+
+class Screen:
+    """The full screen of a sitting."""
+
+    def __init__(self, surroundings: Surroundings) -> None:
+        """Make ready; nothing is drawn before `run`."""
+        self._around = surroundings
+        self._face = Face()
+        self._lines: list[str] = []
+        self._told: tuple[str, ...] = ()
+        self._heard: Heard | None = None
+        self._why_no_voice = surroundings.why_no_voice
+        self._why_no_ears = surroundings.why_no_ears
+        self._course: Course | None = None
+        self._history: tuple[int, tuple[Happening, ...]] = (-1, ())
+        self._sitting: Sitting | None = None
+        self._app: Application[None] | None = None
+        self._loop: asyncio.AbstractEventLoop | None = None
+        self._watching = False
+
+    @property
+    def last_lines(self) -> tuple[str, ...]:
+        """What the last cue was answered with, to be written where the screen was."""
+        return tuple(self._lines)
+
+    # Any thread
+
+    def show(self, line: str) -> None:
+        """Take a line the session tells; on the thread that works off the cues."""
+        self._lines.append(line)
+
+    def hear(self, text: str) -> None:
+        """Take words from the ears."""
+        self._hand_over(lambda: self._words(text, by_ear=True))
+
+    def ears_end(self, why: str) -> None:
+        """Take it that nothing is heard any more, and why."""
+
+        def end() -> None:
+            self._why_no_ears = why
+
+        self._hand_over(end)
+
+    def remark(self, sentence: str) -> None:
+        """Take a sentence about the voice: why it has stopped."""
+
+        def tell() -> None:
+            why = sentence.partition(";")[0].rstrip(".")
+            self._why_no_voice = why[:1].lower() + why[1:]
+            self._told = (*self._told, sentence)
+
+        if not self._hand_over(tell):
+            tell()
+
+    def _hand_over(self, action: Callable[[], None]) -> bool:
+        """Have something done on the terminal's thread; tell whether there is one."""
+        app, loop = self._app, self._loop
+        if app is None or loop is None:
+            return False
+
+        def act() -> None:
+            self._guarded(action)
+            app.invalidate()
+
+        try:
+            loop.call_soon_threadsafe(act)
+        except RuntimeError:  # the sitting ended this very moment
+            return False
+        return True
+
+    # The terminal's thread
+
+    def run(self, sitting: Sitting, *, source: Input | None = None, target: Output | None = None) -> None:
+        """Show the sitting until it is over.
+
+        Args:
+            sitting: What works off the cues; already begun.
+            source: Where keys come from; the terminal where nothing is given.
+            target: Where it is drawn; the terminal where nothing is given.
+
+        Raises:
+            KeyboardInterrupt: She left at once.
+            BrokenPipeError: The terminal has gone.
+            SurroundingsError: What happened could not be kept.
+        """
+        self._take_up(sitting)
+        terminal = _import_terminal()
+        app = terminal.application(self, source, target)
+        self._app = app
+        try:
+            asyncio.run(self._until_over(app))
+        except EOFError:  # the end of the input is the same as enough
+            self._work((Enough(),))
+        except OSError as error:
+            if error.errno not in _GONE:
+                raise
+            raise BrokenPipeError(error.errno, "the terminal has gone") from error
+        finally:
+            self._app = None
+
+    def _take_up(self, sitting: Sitting) -> None:
+        self._sitting = sitting
+        self._told = answers_of(self._lines, sitting.session)
+
+    async def _until_over(self, app: Application[None]) -> None:
+        self._loop = loop = asyncio.get_running_loop()
+        loop.set_exception_handler(lambda loop, context: self._fail(context.get("exception")))
+        undo = mind_signals(loop, app, self._around.voice)
+        self._watch_voice()
+        try:
+            # Its own handler would print a fault and wait for a key, which nobody sees who knits.
+            await app.run_async(set_exception_handler=False)
+        finally:
+            self._loop = None
+            undo()
+
+    def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
+        """Give what is to be drawn at a size."""
+        depth, blocks = self._around.depth, self._around.blocks
+        return self.scene(), Terminal(columns=columns, rows=rows, depth=depth, blocks=blocks)
+
+    def scene(self) -> Scene:
+        """Put together what there is to show."""
+        assert self._sitting is not None
+        session = self._sitting.session
+        face = faded(self._face, self._around.clock())
+        return Scene(
+            course=self._course_of(session.plan),
+            state=session.state,
+            face=face,
+            yarns=self._around.yarns,
+            senses=self._senses(asleep=session.state.asleep),
+            told=self._told,
+            history=self._happenings() if face.page is Page.JOURNAL else (),
+        )
+
+    def key(self, name: str) -> None:
+        """Take a key."""
+        assert self._sitting is not None
+        session, now = self._sitting.session, self._around.clock()
+        pressed = press(self._face, name, now, session.plan, session.state)
+        if pressed.asked.back_to is not None:
+            self._go_back()
+        self._face = pressed.face
+        self._carry_out(pressed.asked)
+        if self._face.digits or self._face.leaving:
+            self._redraw_in(FADES_S + 0.05)
+
+    def paste(self, text: str) -> None:
+        """Take what was pasted."""
+        self._face = pasted(self._face, text)
+
+    def guarded(self, action: Callable[[], None]) -> None:
+        """Do something on behalf of a key; where it fails the screen is left and the fault told outside."""
+        self._guarded(action)
+
+    def leave(self) -> None:
+        """Leave at once. What was answered is kept; there is nothing to save."""
+        self._fail(KeyboardInterrupt())
+
+    def _carry_out(self, asked: Asked) -> None:
+        if asked.hush and self._around.voice is not None:
+            self._around.voice.silence()
+        if asked.words:
+            self._words(asked.words, by_ear=False)
+        elif asked.cues:
+            self._heard = None
+            self._work(asked.cues)
+
+    def _go_back(self) -> None:
+        """Go back to the journal's entry that is marked."""
+        scene = self.scene()
+        if scene.history:
+            entry = scene.history[chosen_of(scene)]
+            way = way_back(entry, scene.history, scene.plan, scene.state)
+            self._heard = None
+            self._work(way)
+
+    def _words(self, text: str, *, by_ear: bool) -> None:
+        assert self._sitting is not None
+        before = self._sitting.session.state.seq
+        self._lines = []
+        self._sitting.offer_words(text, heard=by_ear)
+        self._worked()
+        session = self._sitting.session
+        did = what_came(self._lines, text, session, changed=session.state.seq != before)
+        self._heard = Heard(text=text, did=did, by_ear=by_ear)
+
+    def _work(self, cues: Sequence[Cue]) -> None:
+        assert self._sitting is not None
+        self._lines = []
+        for cue in cues:
+            if len(cues) > 1:
+                self._lines = []  # of many steps back only the last one tells where it leads
+            self._sitting.offer(cue)
+            self._sitting.drain()
+        self._worked()
+
+    def _worked(self) -> None:
+        """Draw conclusions once the queue is worked off."""
+        assert self._sitting is not None
+        self._sitting.drain()
+        self._told = answers_of(self._lines, self._sitting.session)
+        self._watch_voice()
+        if self._sitting.closed and self._app is not None and not self._app.is_done:
+            self._app.exit()
+
+    def _course_of(self, plan: Plan) -> Course:
+        if self._course is None or self._course.plan is not plan:
+            self._course = course_of(plan)
+        return self._course
+
+    def _happenings(self) -> tuple[Happening, ...]:
+        assert self._sitting is not None
+        session = self._sitting.session
+        if self._history[0] != session.state.seq:
+            self._history = (session.state.seq, happenings(self._around.history(), session.plan))
+        return self._history[1]
+
+    def _senses(self, *, asleep: bool) -> Senses:
+        ears = Ears.NONE if self._why_no_ears else Ears.CLOSED if asleep else Ears.LISTENING
+        voice = self._around.voice
+        mouth = Mouth.NONE if self._why_no_voice or voice is None else Mouth.QUIET
+        if voice is not None and voice.speaking:  # a device that had gone may be back
+            mouth = Mouth.SPEAKING
+        return Senses(
+            ears=ears,
+            why_no_ears=self._why_no_ears,
+            mouth=mouth,
+            why_no_mouth=self._why_no_voice,
+            heard=self._heard,
+        )
+
+    def _watch_voice(self) -> None:
+        """While a line is being said, look now and then whether it is over."""
+        voice, app, loop = self._around.voice, self._app, self._loop
+        if voice is None or app is None or loop is None or self._watching or not voice.speaking:
+            return
+        self._watching = True
+
+        def look() -> None:
+            if voice.speaking and not app.is_done:
+                loop.call_later(_LOOK_S, look)
+                return
+            self._watching = False
+            app.invalidate()
+
+        loop.call_later(_LOOK_S, look)
+
+    def _redraw_in(self, seconds: float) -> None:
+        if self._app is not None and self._loop is not None:
+            self._loop.call_later(seconds, self._app.invalidate)
+
+    def _guarded(self, action: Callable[[], None]) -> None:
+        try:
+            action()
+        except Exception as error:
+            self._fail(error)
+
+    def _fail(self, error: BaseException | None) -> None:
+        app = self._app
+        if error is not None and app is not None and app.is_running and not app.is_done:
+            app.exit(exception=error)
+
+
+def _import_terminal() -> Any:
+    """Load what draws on a terminal, which takes a while, only when there is one to draw on."""
+    import importlib
+
+    return importlib.import_module("stepper.screen.terminal")

@@ -1,0 +1,157 @@
+"""A round as the squares of a chart: one square for each stitch on the right needle. No I/O.
+
+Squares are in the order in which a chart is read from its right edge, as the fabric looks from the right
+side: a wrong-side row is turned round, and its purls are drawn as the knits they are from the front.
+
+Source of the signs: chart symbols of the Craft Yarn Council, as far as a keyboard's letters look like them
+(purl a dash, yarn over a circle, decreases by their lean), from memory; the rest chosen here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.stitches import Kind, Stitch, stitch
+from stepper.plan.model import Group, Item, Round
+from stepper.screen.rows import Span
+from stepper.screen.style import Depth
+from stepper.screen.yarns import Yarns
+
+
+@dataclass(frozen=True, slots=True)
+class Square:
+    """One stitch."""
+
+    sign: str
+    """What it is; empty for a plain knit stitch, which shows its yarn instead."""
+    yarn: str
+    """Key of its yarn."""
+
+
+_SIGNS: Final = MappingProxyType(
+    {
+        "k": "",
+        "p": "-",
+        "yo": "o",
+        "yo2": "o",
+        "mb": "*",
+        "ds": "d",
+        "co": "c",
+        "bo": "b",
+        "pu": "u",
+        "graft": "g",
+        "hold": "=",
+        "return": "=",
+        "rest": "=",
+    }
+)
+_LEFT_LEANING: Final = frozenset(("ssk", "ssp", "skp", "sssk", "sssp"))
+_CENTRED: Final = frozenset(("sk2p", "s2kp", "s2pp"))
+
+LEGEND: Final = (
+    ("-", "purl"),
+    ("+", "increase"),
+    ("o", "yarn over"),
+    ("/", "decrease leaning right"),
+    ("\\", "decrease leaning left"),
+    ("^", "centred decrease"),
+    ("v", "slip"),
+    ("t", "through the back loop"),
+    ("x", "cable"),
+    ("=", "held"),
+    ("c", "cast on"),
+    ("b", "bind off"),
+)
+"""Signs and what they stand for, for the knitter."""
+
+
+def sign_of(entry: Stitch) -> str:
+    """Give the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
+    if entry.code in _SIGNS:
+        return _SIGNS[entry.code]
+    if entry.kind is Kind.INCREASE:
+        return "+"
+    if entry.kind is Kind.DECREASE:
+        if entry.code in _CENTRED:
+            return "^"
+        return "\\" if entry.code in _LEFT_LEANING or entry.code.endswith("tbl") else "/"
+    if entry.kind is Kind.CABLE:
+        return "x"
+    if entry.code.startswith("sl"):
+        return "v"
+    return "t" if entry.code.endswith("tbl") else entry.code[0]
+
+
+def squares(round_: Round) -> tuple[Square, ...]:
+    """Draw a round, from the right edge of the chart.
+
+    Always: as many squares as `round_.progress`.
+    """
+    drawn: list[Square] = []
+    turned = is_turned(round_)
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        if not entry.progress:
+            continue
+        seen = stitch(entry.wrong_side) if turned and entry.wrong_side else entry
+        drawn += [Square(sign_of(seen), run.yarn)] * run.progress
+    return tuple(reversed(drawn)) if turned else tuple(drawn)
+
+
+def is_turned(round_: Round) -> bool:
+    """Tell whether a row is worked from left to right on the chart."""
+    return round_.flat and round_.side == "WS"
+
+
+def drawn(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
+    """Show a square.
+
+    Args:
+        square: The stitch.
+        yarns: For its colour and sign.
+        depth: What the terminal shows.
+        columns: How wide a square is. Range: 1 and up. Unit: columns.
+        here: Whether it is in the round in hand.
+        dim: Whether it steps back.
+    """
+    sign = square.sign or yarns.of(square.yarn).sign
+    paint = yarns.paint(square.yarn, depth, dim=dim, bold=here)
+    return Span(sign.rjust(columns) if columns < 3 else sign.center(columns), paint)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Repetition:
+    """Which time a repeat is being worked."""
+
+    number: int
+    """From 1."""
+    of: int
+    start: int
+    """Stitches of the round before this repetition. Unit: stitches."""
+    end: int
+    """Stitches of the round after it."""
+
+
+def repetition_at(round_: Round, stitches: int) -> Repetition | None:
+    """Find the repeat that a place is in; nothing between repeats."""
+    place = 0
+    for item in round_.phrase:
+        if isinstance(item, Group) and place <= stitches < place + item.progress:
+            return _repetition(item, place, stitches)
+        place += item.progress
+    return None
+
+
+def _repetition(item: Group, place: int, stitches: int) -> Repetition | None:
+    once = _once(item.items)
+    if item.times < 2 or not once:
+        return None
+    number = (stitches - place) // once
+    start = place + number * once
+    return Repetition(number=number + 1, of=item.times, start=start, end=start + once)
+
+
+def _once(items: tuple[Item, ...]) -> int:
+    return sum(item.progress for item in items)

@@ -1,0 +1,93 @@
+"""The whole chart: every round of the garment as squares, the finished ones in full. No I/O."""
+
+from __future__ import annotations
+
+from stepper.language.places import sentence_case
+from stepper.screen.cells import drawn, is_turned, squares
+from stepper.screen.course import Course
+from stepper.screen.foot import foot
+from stepper.screen.layout import Block, stacked
+from stepper.screen.rows import Row, Span, apart, row
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD, PLAIN, Terminal
+
+_LABEL = 6
+
+
+def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
+    """Draw the page: the first round below, read from the right. Always: as many rows as the terminal has."""
+    room = max(1, terminal.rows - 2)
+    blocks = [
+        Block(rank=1, rows=[_head(scene, terminal)]),
+        Block(rank=0, rows=_rounds(scene, terminal, room), least=1),
+        Block(rank=9, grown=lambda rows: [()] * rows),
+        Block(rank=2, rows=[foot(scene, terminal)]),
+    ]
+    return stacked(blocks, terminal.columns, terminal.rows)
+
+
+def middle_of(course: Course, index: int, down: int) -> int:
+    """Give the round in the middle of the page: the one in hand, moved; within the garment."""
+    last = len(course.rounds) - 1
+    return max(0, min(last, min(index, last) - down))
+
+
+def _square(terminal: Terminal) -> int:
+    return 2 if terminal.columns >= 110 else 1
+
+
+def _first_stitch(scene: Scene, terminal: Terminal) -> int:
+    """Give the stitch at the right edge: a little before the place, moved; never off the chart."""
+    course, place = scene.course, scene.state.place
+    width = max(1, (terminal.columns - _LABEL) // _square(terminal))
+    index = middle_of(course, place.index, scene.face.down)
+    widest = max(1, course.rounds[index].progress)
+    start = place.stitch - width // 6 if place.index == index else 0
+    return max(0, min(start + scene.face.along, widest - width))
+
+
+def _head(scene: Scene, terminal: Terminal) -> Row:
+    course = scene.course
+    if not course.rounds:
+        return row(" Nothing to knit", BOLD)
+    index = middle_of(course, scene.state.place.index, scene.face.down)
+    here = course.rounds[index]
+    name = sentence_case(here.section) + (f", chart {here.chart}" if here.chart else "")
+    first = _first_stitch(scene, terminal)
+    width = max(1, (terminal.columns - _LABEL) // _square(terminal))
+    last = min(here.progress, first + width)
+    return apart(
+        (Span(f" {name}", BOLD),),
+        row(f"{last} to {first + 1} of {here.progress} sts "),
+        terminal.columns,
+    )
+
+
+def _rounds(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
+    course = scene.course
+    if not course.rounds:
+        return []
+    index = middle_of(course, scene.state.place.index, scene.face.down)
+    top = max(0, min(len(course.rounds) - 1, index + room // 2))
+    bottom = max(0, top - room + 1)
+    return [_round(scene, terminal, each) for each in range(top, bottom - 1, -1)]
+
+
+def _round(scene: Scene, terminal: Terminal, index: int) -> Row:
+    """Draw one round; a stitch not worked yet steps back."""
+    course, place = scene.course, scene.state.place
+    round_, square = course.rounds[index], _square(terminal)
+    width = max(1, (terminal.columns - _LABEL) // square)
+    first = _first_stitch(scene, terminal)
+    shown = squares(round_)[first : first + width]
+    total, here = round_.progress, index == place.index
+    cells = []
+    for number, each in enumerate(shown, start=first):
+        worked = total - number <= place.stitch if is_turned(round_) else number < place.stitch
+        done = index < place.index or (here and worked)
+        cells.append(drawn(each, scene.yarns, terminal.depth, square, here=here, dim=not done))
+    pointer = ("◂" if terminal.blocks else "<") if here else " "
+    done_mark = ("✓" if terminal.blocks else "=") if index < place.index else pointer
+    label = Span(f"{round_.number:>4}{done_mark}", BOLD if here else PLAIN)
+    missing = (width - len(shown)) * square
+    return (Span(" " * missing), *reversed(cells), Span(" "), label)

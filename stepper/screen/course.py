@@ -1,0 +1,74 @@
+"""A plan with what the screen asks of it again and again worked out once: sums of stitches, changes to come.
+
+No I/O.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import accumulate
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.state import Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Course:
+    """A plan and its sums."""
+
+    plan: Plan
+    before: tuple[int, ...]
+    """Stitches of all rounds before each round; at the end those of the whole garment. Unit: stitches.
+    Shape: (rounds + 1,)."""
+    section_ends: tuple[int, ...]
+    """For each round, the index one past the last round of its section. Shape: (rounds,)."""
+    section_begins: tuple[int, ...]
+    """For each round, the index of the first round of its section. Shape: (rounds,)."""
+    shaped: tuple[int, ...]
+    """Indexes of the rounds that increase or decrease."""
+    counted: tuple[int, ...]
+    """Indexes of the rounds that end with a checkpoint."""
+
+    @property
+    def rounds(self) -> tuple[Round, ...]:
+        """All rounds of the garment."""
+        return self.plan.rounds
+
+    def done(self, place: Place) -> int:
+        """Count the stitches worked in all. Unit: stitches."""
+        return self.before[min(place.index, len(self.rounds))] + (
+            place.stitch if place.index < len(self.rounds) else 0
+        )
+
+    @property
+    def stitches(self) -> int:
+        """Stitches of the whole garment. Unit: stitches."""
+        return self.before[-1]
+
+
+def course_of(plan: Plan) -> Course:
+    """Work out the sums of a plan."""
+    rounds = plan.rounds
+    begins: list[int] = []
+    for index, round_ in enumerate(rounds):
+        same = index > 0 and rounds[index - 1].section == round_.section
+        begins.append(begins[-1] if same else index)
+    ends: list[int] = [0] * len(rounds)
+    for index in range(len(rounds) - 1, -1, -1):
+        last = index + 1 == len(rounds) or rounds[index + 1].section != rounds[index].section
+        ends[index] = index + 1 if last else ends[index + 1]
+    return Course(
+        plan=plan,
+        before=(0, *accumulate(round_.progress for round_ in rounds)),
+        section_ends=tuple(ends),
+        section_begins=tuple(begins),
+        shaped=tuple(round_.index for round_ in rounds if round_.shaping),
+        counted=tuple(round_.index for round_ in rounds if round_.checkpoint is not None),
+    )
+
+
+def yarns_in(round_: Round) -> tuple[str, ...]:
+    """List the keys of the yarns a round is worked in, in the order they are first used."""
+    keys = (run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK))
+    return tuple(dict.fromkeys(keys))

@@ -1,0 +1,57 @@
+"""Whether a terminal can show the full screen, and in how many colours, from what it says of itself.
+
+No I/O: the surroundings are handed in.
+
+Source: `NO_COLOR` as agreed at no-color.org; `COLORTERM` and `TERM` as terminals commonly set them, from
+memory.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from stepper.screen.style import Depth
+
+_DUMB = frozenset(("", "dumb", "unknown"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fitness:
+    """What a terminal can do."""
+
+    why_not: str = ""
+    """Why there can be no full screen; empty where there can."""
+    depth: Depth = Depth.NONE
+    blocks: bool = False
+    """Whether it has signs beyond ASCII."""
+
+
+def fitness(environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool) -> Fitness:
+    """Tell what a terminal can do.
+
+    Args:
+        environ: The process's environment.
+        is_terminal: Whether the output goes to a terminal at all.
+        encoding: How letters are written to it.
+        windows: Whether it is a Windows console, which says nothing of itself.
+    """
+    if not is_terminal:
+        return Fitness(why_not="The output does not go to a terminal")
+    term = environ.get("TERM", "")
+    if not windows and term.casefold() in _DUMB:
+        return Fitness(why_not="This terminal cannot show a full screen")
+    blocks = "utf" in encoding.casefold()
+    return Fitness(depth=_depth(environ, term.casefold(), windows=windows), blocks=blocks)
+
+
+def _depth(environ: Mapping[str, str], term: str, *, windows: bool) -> Depth:
+    if environ.get("NO_COLOR"):
+        return Depth.NONE
+    if environ.get("COLORTERM", "").casefold() in ("truecolor", "24bit") or term.endswith("-direct"):
+        return Depth.TRUE
+    if "256" in term:
+        return Depth.INDEXED
+    if windows:
+        return Depth.SIXTEEN if not environ.get("WT_SESSION") else Depth.TRUE
+    return Depth.NONE if term.startswith("vt") or term.endswith("-m") else Depth.SIXTEEN

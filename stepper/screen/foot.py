@@ -1,0 +1,89 @@
+"""The foot of the screen: what is being typed and what would come of it, or the keys most needed. No I/O."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+from typing import Final
+
+from stepper.screen.face import number_cue
+from stepper.screen.keys import NUMBER_KEYS, Entry, Page
+from stepper.screen.rows import Row, Span, clean, width
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD, Badge, Terminal, badge
+from stepper.session.cues import SectionCount, Ten
+
+_ASKS: Final = MappingProxyType(
+    {Entry.NOTE: "Note", Entry.LENGTH: "Measures", Entry.WEIGHT: "weighs", Entry.WORDS: "Say"}
+)
+_HINTS: Final = MappingProxyType(
+    {
+        Page.ROUND: ("space next", "page up back", "u undo", "figures count", "n note", "? keys"),
+        Page.KEYS: ("down more", "esc back to the round"),
+        Page.JOURNAL: ("enter go back to there", "up, down choose", "esc back to the round"),
+        Page.CHART: ("arrows move", "esc back to the round"),
+        Page.YOKE: ("space next", "esc back to the round"),
+    }
+)
+
+
+def foot(scene: Scene, terminal: Terminal) -> Row:
+    """Draw the foot."""
+    face = scene.face
+    if face.entry is not None:
+        return _line(scene, terminal)
+    if face.digits:
+        return _number(scene, terminal)
+    if face.leaving:
+        mark = Span(" q again stops for tonight ", badge(Badge.ASKS, terminal.depth))
+        return (Span(" "), mark, Span(" any other key goes on"))
+    return _hints(_HINTS[face.page], terminal.columns)
+
+
+def _hints(hints: tuple[str, ...], columns: int) -> Row:
+    """Write as many hints as fit; the last one always, because it leads to all others."""
+    kept = list(hints)
+    while len(kept) > 1 and width("   ".join(kept)) + 2 > columns:
+        kept.pop(-2)
+    spans: list[Span] = []
+    for hint in kept:
+        key, _, says = hint.partition(" ")
+        if key == "page":
+            key, says = "page up", says.removeprefix("up ")
+        spans += [Span("   " if spans else " "), Span(key, BOLD), Span(f" {says}")]
+    return tuple(spans)
+
+
+def _number(scene: Scene, terminal: Terminal) -> Row:
+    """Show the figures and what each key would make of them."""
+    cue = number_cue(scene.plan, scene.state, int(scene.face.digits))
+    spans = [Span(" "), Span(f" {scene.face.digits} ", badge(Badge.ASKS, terminal.depth))]
+    for row in NUMBER_KEYS:
+        says = row.says
+        if row.key == "enter":
+            says = "adds to the count" if isinstance(cue, Ten) else says
+            says = "answers the question" if isinstance(cue, SectionCount) else says
+        spans += [Span("  "), Span(row.key, BOLD), Span(f" {says}")]
+    return tuple(spans)
+
+
+def _line(scene: Scene, terminal: Terminal) -> Row:
+    """Show the words being typed; where they are longer than the row, their end."""
+    face = scene.face
+    assert face.entry is not None
+    asks = _ASKS[face.entry]
+    if face.entry is Entry.WEIGHT:
+        names = tuple(scene.plan.yarns.values())
+        name = clean(names[face.yarn % len(names)]) if names else "yarn"
+        asks = f"{name} {asks}"
+    mark = Span(f" {asks} ", badge(Badge.ASKS, terminal.depth))
+    unit = {Entry.LENGTH: scene.plan.units, Entry.WEIGHT: "g"}.get(face.entry, "")
+    help_ = "  enter keeps it, esc leaves it"
+    if face.entry is Entry.WEIGHT and len(scene.plan.yarns) > 1:
+        help_ = "  tab another yarn, enter keeps it"
+    text = clean(face.text)
+    room = terminal.columns - width(mark.text) - 4 - width(unit)
+    while width(text) > room and text:
+        text = text[1:]
+    cursor = "▏" if terminal.blocks else "_"
+    shown = (Span(" "), mark, Span(" "), Span(text, BOLD), Span(cursor + unit))
+    return (*shown, Span(help_)) if width(text) + width(help_) <= room else shown

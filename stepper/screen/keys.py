@@ -1,0 +1,138 @@
+"""The one table of keys: what is pressed, what it asks for, and how the same is said aloud.
+
+The help page is drawn from it. Pedals send PageUp and PageDown, arrows, space or enter, so those step. A key
+is never only a key: each row names a cue that can be spoken too, or a page of the screen, which changes
+nothing. No I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import Enum
+from typing import Final
+
+from stepper.language.vocabulary import recommended
+from stepper.session import cues
+from stepper.session.state import State
+from stepper.session.steps import By
+
+
+class Page(Enum):
+    """What the screen shows."""
+
+    ROUND = "the round"
+    KEYS = "keys"
+    JOURNAL = "journal"
+    CHART = "chart"
+    YOKE = "from above"
+
+
+class Entry(Enum):
+    """Words that can be typed in without leaving the round."""
+
+    NOTE = "note"
+    LENGTH = "length"
+    WEIGHT = "weight"
+    WORDS = "say"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Key:
+    """One row of the table."""
+
+    keys: tuple[str, ...]
+    """Names of the keys; a letter stands for itself."""
+    says: str
+    """What it does, in a few words."""
+    cue: Callable[[State], cues.Cue] | None = None
+    """What it asks for as things stand."""
+    kinds: tuple[type[cues.Cue], ...] = ()
+    """The kinds of cue that can come of it."""
+    page: Page | None = None
+    entry: Entry | None = None
+    steps: bool = False
+    """Whether a pedal may send it: held, it counts once."""
+
+    @property
+    def spoken(self) -> tuple[str, ...]:
+        """How the same is said aloud."""
+        return tuple(recommended(kind)[0] for kind in self.kinds)
+
+
+def _key(keys: str, cue: type[cues.Cue], says: str, *, steps: bool = False) -> Key:
+    return Key(keys=tuple(keys.split("|")), says=says, cue=lambda state: cue(), kinds=(cue,), steps=steps)
+
+
+_STRIDES: Final = (By.ROUND, By.REPEAT, By.COLOUR)
+
+
+def _next_stride(state: State) -> cues.Cue:
+    return cues.Stride(by=_STRIDES[(_STRIDES.index(state.knitting.by) + 1) % len(_STRIDES)])
+
+
+def _ears(state: State) -> cues.Cue:
+    return cues.Listen() if state.asleep else cues.Wait()
+
+
+def _tally(state: State) -> cues.Cue:
+    return cues.CountAloud() if state.knitting.tens is None else cues.ThatIsAll()
+
+
+KEYS: Final[tuple[Key, ...]] = (
+    _key("space|enter|page down|right|down", cues.Next, "step done, the next one", steps=True),
+    _key("page up|left|up", cues.Back, "back to the step before", steps=True),
+    _key("u|backspace", cues.Undo, "take the last thing back"),
+    _key("r", cues.Redo, "do it again after all"),
+    _key("a", cues.Again, "say it again, slower"),
+    _key("w", cues.Where, "say where I am"),
+    _key("h", cues.HowMany, "how many stitches there should be"),
+    _key("i", cues.Spacing, "where the increases or decreases are"),
+    _key("f", cues.HowFar, "how far to go"),
+    _key("m", cues.AtMarker, "I am at the next marker"),
+    Key(keys=("b",), says="one step is a round, a repeat, a colour", cue=_next_stride, kinds=(cues.Stride,)),
+    Key(keys=("e",), says="close or open the ears", cue=_ears, kinds=(cues.Wait, cues.Listen)),
+    Key(
+        keys=("c",), says="count aloud; again to end it", cue=_tally, kinds=(cues.CountAloud, cues.ThatIsAll)
+    ),
+    Key(keys=("+",), says="ten more in that count", cue=lambda s: cues.Ten(stitches=10), kinds=(cues.Ten,)),
+    _key("x", cues.WhatHappened, "what probably went wrong"),
+    _key("y", cues.Remedies, "how to mend it"),
+    _key("v", cues.Lifeline, "a lifeline lies here"),
+    Key(keys=("n",), says="make a note", entry=Entry.NOTE, kinds=(cues.Note,)),
+    Key(keys=("l",), says="enter a length", entry=Entry.LENGTH, kinds=(cues.Length,)),
+    Key(keys=("g",), says="enter a weight", entry=Entry.WEIGHT, kinds=(cues.Weight,)),
+    Key(keys=("/",), says="type any other cue", entry=Entry.WORDS, kinds=(cues.Help,)),
+    Key(keys=("d",), says="the whole chart", page=Page.CHART),
+    Key(keys=("o",), says="the yoke from above", page=Page.YOKE),
+    Key(keys=("j",), says="the journal: go back to any point", page=Page.JOURNAL),
+    Key(keys=("?",), says="these keys", page=Page.KEYS, kinds=(cues.Help,)),
+    _key("q q", cues.Enough, "stop for tonight"),
+)
+"""Every key. `q q` is q pressed twice, so that a cat does not end the evening."""
+
+BY_KEY: Final[dict[str, Key]] = {name: row for row in KEYS for name in row.keys}
+"""The row of each key."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NumberKey:
+    """What a key makes of the figures typed before it."""
+
+    key: str
+    says: str
+    cue: Callable[[int], cues.Cue]
+    kind: type[cues.Cue]
+
+
+NUMBER_KEYS: Final = (
+    NumberKey(key="enter", says="count", cue=lambda n: cues.Count(stitches=n), kind=cues.Count),
+    NumberKey(key="s", says="at stitch", cue=lambda n: cues.AtStitch(stitch=n), kind=cues.AtStitch),
+    NumberKey(key="r", says="go to round", cue=lambda n: cues.GoTo(round_number=n), kind=cues.GoTo),
+    NumberKey(key="t", says="unknit", cue=lambda n: cues.Tink(stitches=n), kind=cues.Tink),
+    NumberKey(key="y", says="take remedy", cue=lambda n: cues.Choose(number=n), kind=cues.Choose),
+)
+"""What can be made of a number; `enter` is a count unless the session asked for something else."""
+
+LONGEST_NUMBER: Final = 4
+"""Figures of a number at most."""

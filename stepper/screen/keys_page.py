@@ -1,0 +1,85 @@
+"""The page of keys: drawn from the table, each with the words that do the same. No I/O."""
+
+from __future__ import annotations
+
+import re
+from types import MappingProxyType
+from typing import Final
+
+from stepper.screen.cells import LEGEND
+from stepper.screen.foot import foot
+from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
+from stepper.screen.layout import Block, stacked
+from stepper.screen.rows import Row, Span, padded, row, row_width
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD, Terminal
+
+_NAMES: Final = MappingProxyType({"page down": "PageDown", "page up": "PageUp"})
+_BLANKS: Final = MappingProxyType(
+    {"tens": "ten", "text": "and your words", "length": "30 cm", "weight": "42 grams", "number": "246"}
+)
+_KEY_COLUMNS = 14
+_SAID_COLUMN = 54
+
+
+def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
+    """Draw the page, moved down as far as it was asked. Always: as many rows as the terminal has."""
+    yarn = next(iter(scene.plan.yarns.values()), "wool")
+    lines = _lines(terminal.columns, yarn)
+    room = max(1, terminal.rows - 3)
+    down = min(scene.face.down, max(0, len(lines) - room))
+    shown = lines[down : down + room]
+    more = f"{down + len(shown)} of {len(lines)}"
+    blocks = [
+        Block(rank=1, rows=[(Span(" Keys and words", BOLD), Span(f"   {more}"))]),
+        Block(rank=0, rows=shown, least=1),
+        Block(rank=9, grown=lambda rows: [()] * rows),
+        Block(rank=2, rows=[foot(scene, terminal)]),
+    ]
+    return stacked(blocks, terminal.columns, terminal.rows)
+
+
+def _lines(columns: int, yarn: str) -> list[Row]:
+    """Write the whole page."""
+    lines = [line for key in KEYS for line in _key(key, columns, yarn)]
+    lines += [(), row(" A number, then:", BOLD)]
+    lines += [_entry(number.key, number.says, "") for number in NUMBER_KEYS]
+    lines += [(), row(" Always:", BOLD), _entry("esc", "be silent at once; back to the round", "")]
+    lines += [_entry("ctrl-c", "leave at once; nothing is lost", "")]
+    lines += [(), row(" Signs of the chart:", BOLD)]
+    lines += [_entry(sign, says, "") for sign, says in LEGEND]
+    lines += [(), row(" With a screen reader: stepper knit FILE --plain")]
+    return lines
+
+
+def _key(key: Key, columns: int, yarn: str) -> list[Row]:
+    """Write a row of the table; what has no room beside the rest goes on a line of its own."""
+    said = " / ".join(f'"{example(phrase, yarn)}"' for phrase in key.spoken)
+    keys = " ".join(_NAMES.get(name, name) for name in key.keys)
+    lines: list[Row] = []
+    if len(keys) > _KEY_COLUMNS - 2:
+        lines, keys = [(Span(f" {keys}", BOLD),)], ""
+    whole = _entry(keys, key.says, said)
+    if not said or row_width(whole) <= columns:
+        return [*lines, whole]
+    return [*lines, _entry(keys, key.says, ""), (Span(" " * (_KEY_COLUMNS + 3)), Span(said))]
+
+
+def example(phrase: str, yarn: str) -> str:
+    """Write a wording as it would be said, with something in its blanks.
+
+    Args:
+        phrase: The wording.
+        yarn: Name of a yarn of this garment.
+    """
+    filled = re.sub(r"\{(\w+)\}", lambda blank: _BLANKS.get(blank[1], yarn), phrase)
+    return re.sub(r"\bi\b", "I", filled)
+
+
+def _entry(keys: str, says: str, said: str) -> Row:
+    """Write a line in three columns, the third where there is something to be said."""
+    line = (*padded((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
+    if not said:
+        return line
+    beside = padded(line, _SAID_COLUMN) if row_width(line) < _SAID_COLUMN else (*line, Span(" "))
+    return (*beside, Span(f" {said}"))

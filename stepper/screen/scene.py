@@ -1,0 +1,33 @@
+"""All that the screen is drawn from, in one record: the same scene gives the same rows. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.plan.model import Plan
+from stepper.screen.course import Course
+from stepper.screen.face import Face
+from stepper.screen.happenings import Happening
+from stepper.screen.senses import Senses
+from stepper.screen.yarns import NO_YARNS, Yarns
+from stepper.session.state import State
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scene:
+    """What there is to show."""
+
+    course: Course
+    state: State
+    face: Face = field(default_factory=Face)
+    yarns: Yarns = NO_YARNS
+    senses: Senses = field(default_factory=Senses)
+    told: tuple[str, ...] = ()
+    """What the last cue was answered with, without the step itself, which is shown anyway."""
+    history: tuple[Happening, ...] = ()
+    """What happened, the latest first, for the journal's page."""
+
+    @property
+    def plan(self) -> Plan:
+        """The plan as knitted."""
+        return self.course.plan

@@ -1,0 +1,99 @@
+"""The ears and the mouth as they are: listening or not and why, speaking or not, and what was last heard. No
+I/O.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from stepper.screen.rows import Row, Span, clean, flowed
+from stepper.screen.standing import patch
+from stepper.screen.style import Badge, Depth
+
+
+class Ears(Enum):
+    """Whether anything is heard."""
+
+    LISTENING = "listening"
+    CLOSED = "not listening"
+    """She closed them; a cue opens them."""
+    NONE = "no ears"
+    """Nothing listens at all; there is a reason."""
+
+
+class Mouth(Enum):
+    """Whether anything is said."""
+
+    SPEAKING = "speaking"
+    QUIET = "quiet"
+    """It could speak and does not."""
+    NONE = "no voice"
+    """Nothing is ever said; there is a reason."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heard:
+    """The last words that came in, and what came of them."""
+
+    text: str
+    did: str
+    """What they did, or that they did nothing. In half a sentence."""
+    by_ear: bool = True
+    """Whether they came through the ears, and were not typed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Senses:
+    """Ears, mouth and the last words."""
+
+    ears: Ears = Ears.NONE
+    why_no_ears: str = "keys and typed cues only"
+    mouth: Mouth = Mouth.NONE
+    why_no_mouth: str = "mute"
+    heard: Heard | None = None
+
+
+ROOM_FOR_REASONS = 56
+"""A narrower screen shows what is and not why. Unit: columns."""
+
+
+def senses_rows(senses: Senses, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
+    """Tell how ears and mouth are, on one row where both fit, else on two.
+
+    Args:
+        senses: Ears and mouth.
+        depth: What the terminal shows.
+        columns: Room. Unit: columns.
+        blocks: Whether the terminal has signs beyond ASCII.
+    """
+    reasons = columns >= ROOM_FOR_REASONS
+    return flowed(_facts(senses, depth, blocks=blocks, reasons=reasons), columns, gap=2)
+
+
+def _facts(senses: Senses, depth: Depth, *, blocks: bool, reasons: bool) -> list[Row]:
+    if senses.ears is Ears.LISTENING:
+        ears = patch(Badge.STANDS, "listening", depth, blocks=blocks)
+    elif senses.ears is Ears.CLOSED:
+        ears = patch(Badge.ASKS, "not listening", depth, blocks=blocks)
+    else:
+        ears = Span(f"No ears{_why(senses.why_no_ears, shown=reasons)}.")
+    if senses.mouth is Mouth.SPEAKING:
+        mouth = patch(Badge.CALM, "speaking", depth, blocks=blocks)
+    elif senses.mouth is Mouth.QUIET:
+        mouth = Span("Voice on.")
+    else:
+        mouth = Span(f"No voice{_why(senses.why_no_mouth, shown=reasons)}.")
+    return [(ears,), (mouth,)]
+
+
+def _why(reason: str, *, shown: bool) -> str:
+    return f": {clean(reason).rstrip('.')}" if reason and shown else ""
+
+
+def heard_text(senses: Senses) -> str:
+    """Tell the last words and what they did; empty before any."""
+    if senses.heard is None:
+        return ""
+    verb = "Heard" if senses.heard.by_ear else "Typed"
+    return f'{verb} "{clean(senses.heard.text)}": {clean(senses.heard.did)}'

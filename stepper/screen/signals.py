@@ -1,0 +1,52 @@
+"""Stopped and let go on by the shell, told to end: what signals mean to the screen."""
+
+from __future__ import annotations
+
+import asyncio
+import importlib
+import os
+import signal
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from stepper.screen.seams import Voice
+
+if TYPE_CHECKING:
+    from prompt_toolkit.application import Application
+
+
+def mind_signals(
+    loop: asyncio.AbstractEventLoop, app: Application[None], voice: Voice | None
+) -> Callable[[], None]:
+    """Stop and go on as a shell wants it, and leave the terminal as it was when told to end.
+
+    Returns:
+        What takes that back.
+    """
+    if os.name != "posix":
+        return lambda: None
+    terminal = importlib.import_module("stepper.screen.terminal")
+
+    def suspend() -> None:
+        if voice is not None:
+            voice.silence()
+        terminal.suspend(app)
+
+    actions: dict[signal.Signals, Callable[[], None]] = {
+        signal.SIGTSTP: suspend,
+        signal.SIGCONT: lambda: terminal.redraw_all(app),
+        signal.SIGTERM: lambda: app.exit(exception=KeyboardInterrupt()) if not app.is_done else None,
+    }
+    added = []
+    for number, action in actions.items():
+        try:
+            loop.add_signal_handler(number, action)
+        except (ValueError, RuntimeError):  # not the main thread: whoever runs it there minds the signals
+            continue
+        added.append(number)
+
+    def undo() -> None:
+        for number in added:
+            loop.remove_signal_handler(number)
+
+    return undo

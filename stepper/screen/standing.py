@@ -1,0 +1,117 @@
+"""Whether the count stands: one word on a patch, and the figures beside it. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Final
+
+from stepper.language.measures import plural
+from stepper.plan.model import Plan, Round
+from stepper.screen.rows import Row, Span, clean
+from stepper.screen.style import Badge, Depth, badge
+from stepper.session.checking import due
+from stepper.session.checks import expected_at_end
+from stepper.session.mending import inquire
+from stepper.session.remedy import off_by
+from stepper.session.state import Place, State
+from stepper.session.tally import count_at
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Verdict:
+    """How the count stands."""
+
+    badge: Badge
+    word: str
+    detail: str
+
+
+def verdict(plan: Plan, state: State) -> Verdict:
+    """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
+    knitting = state.knitting
+    if knitting.tens is not None:
+        so_far = f"{sum(knitting.tens)} so far"
+        return Verdict(badge=Badge.ASKS, word="counting", detail=so_far)
+    if knitting.fault is not None:
+        return _fault(plan, state)
+    asked = _asked(plan, state)
+    if asked is not None:
+        return asked
+    if knitting.verified is None:
+        worked = f"in {plural(state.uncounted, 'stitch', 'stitches')}" if state.uncounted else "yet"
+        return Verdict(badge=Badge.CALM, word="not counted", detail=worked)
+    return _stands(plan, state, knitting.verified.place, knitting.verified.stitches)
+
+
+def expected(plan: Plan, state: State) -> tuple[int, int]:
+    """Count the stitches there should be now and at the end of the round. Unit: stitches."""
+    place, knitting = state.place, state.knitting
+    now = count_at(plan, place.index, place.stitch) + off_by(knitting, place)
+    return now, expected_at_end(plan, place) + off_by(knitting, Place(index=place.index + 1))
+
+
+def _fault(plan: Plan, state: State) -> Verdict:
+    fault = state.knitting.fault
+    assert fault is not None
+    many = abs(fault.difference)
+    off = f"{many} too {'many' if fault.difference > 0 else 'few'}" if many else "a fault was seen"
+    inquiry = inquire(plan, state)
+    ask = inquiry.search.next if inquiry is not None and inquiry.search.single else None
+    detail = f"{off}; the part asked for should be {ask.stitches}" if ask is not None else off
+    return Verdict(badge=Badge.OFF, word="count is off", detail=detail)
+
+
+def _asked(plan: Plan, state: State) -> Verdict | None:
+    """Tell of a count that is asked for between the last round and this one."""
+    place, verified = state.place, state.knitting.verified
+    if place.stitch or not 0 < place.index <= len(plan.rounds):
+        return None
+    if verified is not None and verified.place == place:
+        return None
+    reason = due(plan, state, place.index - 1)
+    if reason is None or _verified_at_end(plan, state, place.index - 1):
+        return None
+    detail = f"{expected(plan, state)[0]} expected, {reason}"
+    return Verdict(badge=Badge.ASKS, word="count now", detail=detail)
+
+
+def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
+    """Tell whether the end of a round was counted ahead, from within it."""
+    verified = state.knitting.verified
+    return (
+        verified is not None
+        and verified.place.index == index
+        and (verified.stitches == plan.rounds[index].after != plan.rounds[index].before)
+    )
+
+
+def _stands(plan: Plan, state: State, at: Place, stitches: int) -> Verdict:
+    """Tell of the last good count and what was worked since."""
+    place = state.place
+    rounds = place.index - at.index
+    if rounds <= 0:
+        since = "here" if place == at else "in this round"
+    else:
+        since = f"{plural(rounds, 'round')} ago" if not at.stitch else f"in {_name(plan.rounds[at.index])}"
+    return Verdict(badge=Badge.STANDS, word="count stands", detail=f"{stitches} counted {since}")
+
+
+def _name(round_: Round) -> str:
+    return f"{'row' if round_.flat else 'round'} {round_.number}"
+
+
+_MARKS: Final = MappingProxyType({Badge.STANDS: "✓", Badge.ASKS: "?", Badge.OFF: "!", Badge.CALM: "–"})
+_MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CALM: "-"})
+
+
+def patch(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
+    """Write a word on its patch, with the sign that tells it without colour."""
+    marks = _MARKS if blocks else _MARKS_IN_ASCII
+    return Span(f" {marks[kind]} {clean(word)} ", badge(kind, depth))
+
+
+def verdict_row(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:
+    """Write the verdict on one row."""
+    found = verdict(plan, state)
+    return (patch(found.badge, found.word, depth, blocks=blocks), Span(f" {clean(found.detail)}"))

@@ -1,0 +1,171 @@
+"""How letters may look, and which colours a terminal can show. No I/O.
+
+Two rules keep every text legible in lamp light, on a dark terminal and on a light one. Text on the terminal's
+own ground is in the terminal's own ink, plain or bold, never dim and never coloured: what that looks like the
+knitter has chosen herself. Whatever has a colour stands on a ground painted here, in black or white,
+whichever reads better on it; one of the two always stands at least 4.58:1 apart from any colour (the square
+root of 21, the contrast of black on white). Nothing is told by colour alone.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from functools import lru_cache
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.colour import Rgb, contrast, lab, rgb_from_hex
+from stepper.craft.colour_difference import colour_difference
+
+BLACK: Final = Rgb(0, 0, 0)
+WHITE: Final = Rgb(255, 255, 255)
+
+
+class Depth(Enum):
+    """How many colours a terminal shows."""
+
+    TRUE = "true colour"
+    INDEXED = "256"
+    SIXTEEN = "16"
+    NONE = "none"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Terminal:
+    """What there is to draw on."""
+
+    columns: int
+    """Range: 1 and up."""
+    rows: int
+    """Range: 1 and up."""
+    depth: Depth = Depth.TRUE
+    blocks: bool = True
+    """Whether it has signs beyond ASCII: blocks, lines, arrows."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paint:
+    """How some letters look."""
+
+    ground: Rgb | None = None
+    """Colour behind them; the terminal's own where there is none."""
+    ink: Rgb | None = None
+    """Colour of the letters; the terminal's own where there is none. Without a ground only for pictures made
+    of block signs, never for text."""
+    bold: bool = False
+    reverse: bool = False
+    """The terminal's own two colours exchanged, where it has no others."""
+
+    def __post_init__(self) -> None:
+        """Refuse letters of an unknown colour on a painted ground.
+
+        Raises:
+            ValueError: There is a ground and no ink.
+        """
+        if self.ground is not None and self.ink is None:
+            raise ValueError("a painted ground needs its ink.")
+
+
+PLAIN: Final = Paint()
+BOLD: Final = Paint(bold=True)
+
+
+class Badge(Enum):
+    """A patch of colour with a word in it. The word says it; the colour only finds it faster."""
+
+    STANDS = "stands"
+    """As it should be."""
+    ASKS = "asks"
+    """Something is asked of the knitter."""
+    OFF = "off"
+    """Something is not as it should be."""
+    CALM = "calm"
+    """No more than a fact."""
+
+
+# Chosen here, dark or light enough that white or black reads on them at more than 7:1.
+_BADGES: Final = MappingProxyType(
+    {
+        Badge.STANDS: rgb_from_hex("#1b4d3a"),
+        Badge.ASKS: rgb_from_hex("#e8b93e"),
+        Badge.OFF: rgb_from_hex("#7d1f2a"),
+        Badge.CALM: rgb_from_hex("#3b4654"),
+    }
+)
+
+SIXTEEN: Final = MappingProxyType(
+    {
+        rgb_from_hex(value): name
+        for name, value in (
+            ("ansiblack", "#000000"),
+            ("ansired", "#cd0000"),
+            ("ansigreen", "#00cd00"),
+            ("ansiyellow", "#cdcd00"),
+            ("ansiblue", "#0000ee"),
+            ("ansimagenta", "#cd00cd"),
+            ("ansicyan", "#00cdcd"),
+            ("ansigray", "#e5e5e5"),
+            ("ansibrightblack", "#7f7f7f"),
+            ("ansibrightred", "#ff0000"),
+            ("ansibrightgreen", "#00ff00"),
+            ("ansibrightyellow", "#ffff00"),
+            ("ansibrightblue", "#5c5cff"),
+            ("ansibrightmagenta", "#ff00ff"),
+            ("ansibrightcyan", "#00ffff"),
+            ("ansiwhite", "#ffffff"),
+        )
+    }
+)
+"""The sixteen colours as they usually are, and their names. A terminal may show others under these names.
+Source: xterm's default resources, from memory."""
+
+_STEPS: Final = (0, 95, 135, 175, 215, 255)
+INDEXED: Final = (
+    *(Rgb(red, green, blue) for red in _STEPS for green in _STEPS for blue in _STEPS),
+    *(Rgb(level, level, level) for level in range(8, 248, 10)),
+)
+"""Colours 16 to 255 of a terminal with 256. Source: xterm's 256colres, from memory."""
+
+_MIDDLE: Final = Rgb(128, 128, 128)
+
+
+def painted(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
+    """Paint a ground as a terminal can show it, with the ink that reads best on it.
+
+    Always: without colour it is reversed; else ink and ground as shown are at least 4.5:1 apart.
+    """
+    if depth is Depth.NONE:
+        return Paint(bold=bold, reverse=True)
+    shown = as_shown(ground, depth)
+    return Paint(ground=shown, ink=best_ink(shown), bold=bold)
+
+
+def badge(kind: Badge, depth: Depth) -> Paint:
+    """Give the paint of a badge."""
+    return painted(_BADGES[kind], depth, bold=True)
+
+
+def best_ink(ground: Rgb) -> Rgb:
+    """Choose black or white, whichever stands further apart from a ground. Always: at least 4.58:1."""
+    return max(BLACK, WHITE, key=lambda ink: contrast(ink, ground))
+
+
+def dimmed(colour: Rgb) -> Rgb:
+    """Move a colour half way to a middle grey, so that it steps back on dark and light terminals alike."""
+    mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))
+    return Rgb(*mixed)
+
+
+@lru_cache(maxsize=512)
+def as_shown(colour: Rgb, depth: Depth) -> Rgb:
+    """Give the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
+    if depth in (Depth.TRUE, Depth.NONE):
+        return colour
+    wanted = lab(colour)
+    shades = tuple(SIXTEEN) if depth is Depth.SIXTEEN else INDEXED
+    return min(shades, key=lambda shade: colour_difference(wanted, lab(shade)))
+
+
+def _channels(colour: Rgb) -> tuple[int, int, int]:
+    return colour.red, colour.green, colour.blue

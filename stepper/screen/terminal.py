@@ -1,0 +1,152 @@
+"""The part that knows the terminal's library: its keys by our names, our rows as its letters."""
+
+from __future__ import annotations
+
+import os
+import signal
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Final
+
+from prompt_toolkit.application import Application
+from prompt_toolkit.application.run_in_terminal import run_in_terminal
+from prompt_toolkit.data_structures import Point
+from prompt_toolkit.input import Input
+from prompt_toolkit.key_binding import KeyBindings, KeyPressEvent
+from prompt_toolkit.keys import Keys
+from prompt_toolkit.layout import Layout, UIContent, UIControl, Window
+from prompt_toolkit.output import ColorDepth, Output
+
+from stepper.screen.rows import Row
+from stepper.screen.style import SIXTEEN, Depth, Paint
+from stepper.screen.view import view
+
+if TYPE_CHECKING:
+    from stepper.screen.app import Screen
+
+DEPTHS: Final = MappingProxyType(
+    {
+        Depth.TRUE: ColorDepth.DEPTH_24_BIT,
+        Depth.INDEXED: ColorDepth.DEPTH_8_BIT,
+        Depth.SIXTEEN: ColorDepth.DEPTH_4_BIT,
+        Depth.NONE: ColorDepth.DEPTH_1_BIT,
+    }
+)
+
+KEY_NAMES: Final = MappingProxyType(
+    {
+        Keys.ControlM: "enter",
+        Keys.ControlJ: "enter",
+        Keys.ControlH: "backspace",
+        Keys.ControlI: "tab",
+        Keys.Escape: "escape",
+        Keys.PageDown: "page down",
+        Keys.PageUp: "page up",
+        Keys.Left: "left",
+        Keys.Right: "right",
+        Keys.Up: "up",
+        Keys.Down: "down",
+    }
+)
+"""The library's names of keys, and ours."""
+
+_LONE_ESCAPE_S = 0.05
+"""How long to wait after an escape for the rest of a longer key. Unit: s."""
+
+
+def application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
+    """Make the program that draws a screen and feeds it keys."""
+    app: Application[None] = Application(
+        layout=Layout(Window(_Rows(screen), always_hide_cursor=True)),
+        key_bindings=_bindings(screen),
+        full_screen=True,
+        mouse_support=False,
+        color_depth=DEPTHS[screen.rows(1, 1)[1].depth],
+        input=source,
+        output=target,
+        include_default_pygments_style=False,
+        # The size is told by a signal where there is one, so nothing need be asked twice a second.
+        terminal_size_polling_interval=None if hasattr(signal, "SIGWINCH") else 0.5,
+    )
+    app.ttimeoutlen = _LONE_ESCAPE_S
+    return app
+
+
+class _Rows(UIControl):
+    """Our rows as the library's lines."""
+
+    def __init__(self, screen: Screen) -> None:
+        self._screen = screen
+
+    def create_content(self, width: int, height: int) -> UIContent:
+        """Draw."""
+        lines: list[list[tuple[str, str]]] = []
+        self._screen.guarded(lambda: lines.extend(map(letters, view(*self._screen.rows(width, height)))))
+        return UIContent(
+            get_line=lambda at: list(lines[at]) if at < len(lines) else [],
+            line_count=max(1, len(lines)),
+            cursor_position=Point(0, 0),
+            show_cursor=False,
+        )
+
+    def is_focusable(self) -> bool:
+        """Keys go to the screen as a whole."""
+        return True
+
+
+def letters(row: Row) -> list[tuple[str, str]]:
+    """Turn a row into the library's letters."""
+    return [(style_of(span.paint), span.text) for span in row]
+
+
+def style_of(paint: Paint) -> str:
+    """Write a paint in the library's words."""
+    words = []
+    if paint.ground is not None:
+        words.append(f"bg:{SIXTEEN.get(paint.ground, paint.ground.hex)}")
+    if paint.ink is not None:
+        words.append(SIXTEEN.get(paint.ink, paint.ink.hex))
+    if paint.bold:
+        words.append("bold")
+    if paint.reverse:
+        words.append("reverse")
+    return " ".join(words)
+
+
+def _bindings(screen: Screen) -> KeyBindings:
+    """Feed every key to the screen by its name."""
+    bindings = KeyBindings()
+
+    def press(name: str) -> None:
+        screen.guarded(lambda: screen.key(name))
+
+    def on_named(event: KeyPressEvent) -> None:
+        press(KEY_NAMES[Keys(event.key_sequence[0].key)])
+
+    def on_letter(event: KeyPressEvent) -> None:
+        key = event.key_sequence[0].key
+        if not isinstance(key, Keys) and len(key) == 1:
+            press("space" if key == " " else key)
+
+    for key in KEY_NAMES:
+        # At once: nothing longer begins with any of these.
+        bindings.add(key, eager=True)(on_named)
+    bindings.add(Keys.Any)(on_letter)
+    bindings.add(Keys.BracketedPaste)(lambda event: screen.guarded(lambda: screen.paste(event.data)))
+    bindings.add(Keys.ControlC)(lambda event: screen.leave())
+    bindings.add(Keys.SIGINT)(lambda event: screen.leave())
+    if hasattr(signal, "SIGTSTP"):
+        bindings.add(Keys.ControlZ)(lambda event: os.kill(os.getpid(), signal.SIGTSTP))
+    return bindings
+
+
+def suspend(app: Application[None]) -> None:
+    """Give the terminal back and stop, until the shell lets the program go on; then draw anew."""
+    # The signal that cannot be caught, because the one the shell sends is what brought us here.
+    run_in_terminal(lambda: os.kill(os.getpid(), signal.SIGSTOP))
+
+
+def redraw_all(app: Application[None]) -> None:
+    """Draw everything anew: whoever had the terminal meanwhile may have written on it."""
+    if app.is_running and not app.is_done:
+        app.renderer.clear()
+        app.invalidate()

@@ -1,0 +1,46 @@
+"""The screen as rows: one pure function from what there is to show. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from types import MappingProxyType
+from typing import Final
+
+from stepper.screen.chart_page import chart_page
+from stepper.screen.journal_page import journal_page
+from stepper.screen.keys import Page
+from stepper.screen.keys_page import keys_page
+from stepper.screen.round_page import round_page
+from stepper.screen.rows import Row, Span
+from stepper.screen.scene import Scene
+from stepper.screen.style import Terminal
+from stepper.screen.yoke_page import yoke_page
+
+_PAGES: Final[MappingProxyType[Page, Callable[[Scene, Terminal], list[Row]]]] = MappingProxyType(
+    {
+        Page.ROUND: round_page,
+        Page.KEYS: keys_page,
+        Page.JOURNAL: journal_page,
+        Page.CHART: chart_page,
+        Page.YOKE: yoke_page,
+    }
+)
+
+
+def view(scene: Scene, terminal: Terminal) -> list[Row]:
+    """Draw the screen.
+
+    Args:
+        scene: What there is to show.
+        terminal: What there is to draw on.
+
+    Returns:
+        Shape: (terminal.rows,), none wider than the terminal. The same scene gives the same rows.
+    """
+    rows = _PAGES[scene.face.page](scene, terminal)
+    return rows if terminal.blocks else [tuple(map(_in_ascii, row)) for row in rows]
+
+
+def _in_ascii(span: Span) -> Span:
+    """Write our own signs without what a plain terminal lacks; her own words stay as they are."""
+    return Span(span.text.replace("…", "~"), span.paint)

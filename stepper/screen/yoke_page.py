@@ -1,0 +1,161 @@
+"""The yoke from above, as it would lie on a table: ring by ring in the terminal's cells. No I/O.
+
+A ring is a round, the neck inside. A radius goes with the number of stitches, so the picture is round where
+the yoke lies flat. The beginning of the round is at the top, the centre back; seen from above the work runs
+clockwise, because it runs to the left for whoever stands before it. Two points of the picture share a cell,
+one above the other; without colours every cell shows the sign of its yarn.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from stepper.craft.colour import Rgb
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Round
+from stepper.screen.cells import squares
+from stepper.screen.course import Course
+from stepper.screen.foot import foot
+from stepper.screen.layout import Block, stacked
+from stepper.screen.rows import Row, Span, row
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD, Depth, Paint, Terminal, as_shown, dimmed
+from stepper.screen.yarns import Yarns
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rings:
+    """The rounds of a yoke, from the neck outwards."""
+
+    first: int
+    """Index of the innermost round."""
+    yarns: tuple[tuple[str, ...], ...]
+    """For each round the yarn of each stitch, in working order."""
+    signs: tuple[tuple[str, ...], ...]
+    """For each round the sign of each stitch that is not plain; empty for one that is."""
+    inner: float
+    """Radius of the neck, as a share of the whole. Range: above 0, below 1."""
+
+
+def rings_of(course: Course) -> Rings | None:
+    """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
+
+    Nothing where these are not worked in the round.
+    """
+    rounds = course.rounds
+    if not rounds:
+        return None
+    end = next((r.index for r in rounds if any(run.stitch == "hold" for run in r.runs)), None)
+    end = course.section_ends[0] if end is None else end
+    chosen = [r for r in rounds[:end] if r.progress and not r.flat and not _casts_on(r)]
+    if len(chosen) < 2:
+        return None
+    drawn = [squares(each) for each in chosen]
+    outer = max(each.after for each in chosen)
+    return Rings(
+        first=chosen[0].index,
+        yarns=tuple(tuple(square.yarn for square in each) for each in drawn),
+        signs=tuple(tuple(square.sign for square in each) for each in drawn),
+        inner=min(0.8, max(0.15, chosen[0].before / outer if chosen[0].before else chosen[0].after / outer)),
+    )
+
+
+def _casts_on(round_: Round) -> bool:
+    return all(stitch(run.stitch).kind is Kind.EDGE for run in round_.runs)
+
+
+def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
+    """Draw the page. Always: as many rows as the terminal has."""
+    rings = rings_of(scene.course)
+    room = max(1, terminal.rows - 2)
+    picture = _picture(rings, scene, terminal, room) if rings is not None else [row(" No yoke in the round.")]
+    blocks = [
+        Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
+        Block(rank=0, rows=picture, least=1),
+        Block(rank=9, grown=lambda rows: [()] * rows),
+        Block(rank=2, rows=[foot(scene, terminal)]),
+    ]
+    return stacked(blocks, terminal.columns, terminal.rows)
+
+
+@dataclass(frozen=True, slots=True)
+class _Point:
+    """Where in the rings a point of the picture lies."""
+
+    ring: int
+    stitch: int
+    state: int
+    """0 to come, 1 finished, 2 where the needles are."""
+
+
+def _picture(rings: Rings, scene: Scene, terminal: Terminal, room: int) -> list[Row]:
+    halves = 2 if terminal.depth is not Depth.NONE and terminal.blocks else 1
+    # A cell is twice as high as wide, so with halves a point is square; without, two columns make one.
+    across = 1 if halves == 2 else 2
+    size = max(4, min(terminal.columns // across, room * halves))
+    size -= size % 2
+    left = (terminal.columns - size * across) // 2
+    grid = [[_point(rings, scene, x, y, size) for x in range(size)] for y in range(size)]
+    if halves == 1:
+        return [(Span(" " * left), *_signs(line, rings, scene.yarns)) for line in grid]
+    pairs = zip(grid[::2], grid[1::2], strict=True)
+    return [(Span(" " * left), *_halves(upper, lower, rings, scene, terminal)) for upper, lower in pairs]
+
+
+def _point(rings: Rings, scene: Scene, x: int, y: int, size: int) -> _Point | None:
+    """Find the stitch at a point of the picture; nothing outside the yoke and in the neck."""
+    east, south = (x + 0.5) / size * 2 - 1, (y + 0.5) / size * 2 - 1
+    radius = math.hypot(east, south)
+    count = len(rings.yarns)
+    if not rings.inner <= radius < 1:
+        return None
+    ring = min(count - 1, int((radius - rings.inner) / (1 - rings.inner) * count))
+    turn = math.atan2(east, -south) / (2 * math.pi) % 1
+    stitches = len(rings.yarns[ring])
+    number = min(stitches - 1, int(turn * stitches))
+    place, index = scene.state.place, rings.first + ring
+    if index == place.index:
+        return _Point(ring, number, 1 if number < place.stitch else 2)
+    return _Point(ring, number, 1 if index < place.index else 0)
+
+
+def _colour(point: _Point | None, rings: Rings, yarns: Yarns, depth: Depth) -> Rgb | None:
+    if point is None:
+        return None
+    colour = yarns.of(rings.yarns[point.ring][point.stitch]).colour or Rgb(160, 160, 160)
+    return as_shown(colour if point.state else dimmed(colour), depth)
+
+
+def _halves(
+    upper: list[_Point | None], lower: list[_Point | None], rings: Rings, scene: Scene, terminal: Terminal
+) -> list[Span]:
+    """Draw two lines of points in one row of cells."""
+    spans: list[Span] = []
+    for above, below in zip(upper, lower, strict=True):
+        top = _colour(above, rings, scene.yarns, terminal.depth)
+        bottom = _colour(below, rings, scene.yarns, terminal.depth)
+        if top is None and bottom is None:
+            cell = Span(" ")
+        elif bottom is None or top is None:
+            # A lone half on the terminal's own ground: a block, not a text, so no contrast is owed.
+            cell = Span("▀" if bottom is None else "▄", Paint(ink=top or bottom))
+        else:
+            cell = Span("▀", Paint(ground=bottom, ink=top))
+        if spans and spans[-1].paint == cell.paint and set(spans[-1].text) == set(cell.text):
+            spans[-1] = Span(spans[-1].text + cell.text, cell.paint)
+        else:
+            spans.append(cell)
+    return spans
+
+
+def _signs(line: list[_Point | None], rings: Rings, yarns: Yarns) -> list[Span]:
+    """Draw a line of points by signs: finished bold, to come plain."""
+    spans: list[Span] = []
+    for point in line:
+        if point is None:
+            spans.append(Span("  "))
+            continue
+        sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
+        spans.append(Span(f"{sign} ", Paint(bold=point.state > 0)))
+    return spans

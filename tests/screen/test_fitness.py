@@ -1,0 +1,49 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.screen.fitness import fitness
+from stepper.screen.style import Depth
+
+
+def _depth(**environ: str) -> Depth:
+    return fitness(environ, is_terminal=True, encoding="utf-8", windows=False).depth
+
+
+@pytest.mark.parametrize(
+    ("environ", "depth"),
+    [
+        ({"TERM": "xterm-256color", "COLORTERM": "truecolor"}, Depth.TRUE),
+        ({"TERM": "xterm-256color", "COLORTERM": "24bit"}, Depth.TRUE),
+        ({"TERM": "xterm-direct"}, Depth.TRUE),
+        ({"TERM": "xterm-256color"}, Depth.INDEXED),
+        ({"TERM": "screen-256color"}, Depth.INDEXED),
+        ({"TERM": "xterm"}, Depth.SIXTEEN),
+        ({"TERM": "linux"}, Depth.SIXTEEN),
+        ({"TERM": "vt100"}, Depth.NONE),
+        ({"TERM": "xterm-256color", "COLORTERM": "truecolor", "NO_COLOR": "1"}, Depth.NONE),
+        ({"TERM": "xterm-256color", "NO_COLOR": ""}, Depth.INDEXED),
+    ],
+)
+def test_colours_are_what_the_terminal_says(environ: dict[str, str], depth: Depth) -> None:
+    """NO_COLOR counts when it is not empty (no-color.org)."""
+    assert _depth(**environ) is depth
+
+
+@pytest.mark.parametrize("term", ["", "dumb", "unknown", "DUMB"])
+def test_a_dumb_terminal_says_why_there_is_no_full_screen(term: str) -> None:
+    """And the same without a terminal at all."""
+    found = fitness({"TERM": term}, is_terminal=True, encoding="utf-8", windows=False)
+    piped = fitness({"TERM": "xterm"}, is_terminal=False, encoding="utf-8", windows=False)
+
+    assert found.why_not == "This terminal cannot show a full screen"
+    assert piped.why_not == "The output does not go to a terminal"
+
+
+def test_a_windows_console_says_nothing_and_is_no_dumb_terminal() -> None:
+    """It sets no TERM; the newer one can be told by its session."""
+    old = fitness({}, is_terminal=True, encoding="cp1252", windows=True)
+    new = fitness({"WT_SESSION": "1"}, is_terminal=True, encoding="utf-8", windows=True)
+
+    assert (old.why_not, old.depth, old.blocks) == ("", Depth.SIXTEEN, False)
+    assert (new.why_not, new.depth, new.blocks) == ("", Depth.TRUE, True)

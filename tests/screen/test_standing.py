@@ -1,0 +1,49 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.screen.rows import text_of
+from stepper.screen.standing import expected, verdict, verdict_row
+from stepper.screen.style import Badge, Depth
+from tests.screen.scenes import Desk
+
+
+@pytest.mark.parametrize(
+    ("words", "badge", "text"),
+    [
+        ([], Badge.CALM, "– not counted  yet"),
+        (["next"], Badge.ASKS, "? count now  60 expected, after the cast-on"),
+        (["next", "count is 60"], Badge.STANDS, "✓ count stands  60 counted here"),
+        (["next", "count is 60", "next"], Badge.STANDS, "✓ count stands  60 counted 1 round ago"),
+        (["next", "count is 60", "stitch 9"], Badge.STANDS, "✓ count stands  60 counted in this round"),
+        (["next", "count is 58"], Badge.OFF, "! count is off  2 too few"),
+        (["next", "count is 61"], Badge.OFF, "! count is off  1 too many"),
+        (["next", "count with me", "ten", "ten"], Badge.ASKS, "? counting  20 so far"),
+        (["next", "next"], Badge.CALM, "– not counted  in 120 stitches"),
+        (["next", "never ask"], Badge.CALM, "– not counted  in 60 stitches"),
+        (["next", "count is 60", "undo that"], Badge.ASKS, "? count now  60 expected, after the cast-on"),
+    ],
+)
+def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: Badge, text: str) -> None:
+    """One word and the figure that matters."""
+    desk = Desk().do(*words)
+
+    assert verdict(desk.plan, desk.state).badge is badge
+    shown = verdict_row(desk.plan, desk.state, Depth.TRUE, blocks=True)
+    assert text_of(shown).strip().startswith(text)
+
+
+def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:
+    """70 counted on the last increase: the count after the increases is that one."""
+    desk = Desk().do("go to yoke round 2", "stitch 69", "count is 70", "next")
+
+    assert desk.state.place.index == 5
+    assert verdict(desk.plan, desk.state).badge is Badge.STANDS
+
+
+def test_stitches_expected_are_those_the_session_says() -> None:
+    """The screen and the voice must not differ."""
+    desk = Desk().do("go to yoke round 2", "stitch 30", "how many stitches")
+
+    now, end = expected(desk.plan, desk.state)
+    assert desk.lines == [f"{now} stitches now, {end} at the end."]

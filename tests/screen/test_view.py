@@ -1,0 +1,106 @@
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from stepper.craft.colour import contrast
+from stepper.screen.keys import Page
+from stepper.screen.rows import row_width, text_of
+from stepper.screen.style import Depth
+from stepper.screen.view import view
+from tests.screen.scenes import MOMENTS, SIZES, terminal
+
+GOLDEN = Path(__file__).parent / "golden"
+UPDATE = "STEPPER_WRITE_GOLDENS"
+"""Set to 1, the screens are written anew: `STEPPER_WRITE_GOLDENS=1 python -m pytest tests/screen/test_view.py`."""
+
+_BLOCK_SIGNS = frozenset("█▀▄ ")
+
+
+@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size[0]}x{size[1]}")
+@pytest.mark.parametrize("moment", MOMENTS)
+def test_the_screen_is_as_it_was_agreed_on(moment: str, size: tuple[int, int]) -> None:
+    """A change of what she sees is a change of a text that somebody reads."""
+    columns, rows = size
+    shown = view(MOMENTS[moment](), terminal(columns, rows))
+    text = "\n".join(text_of(row).rstrip() for row in shown).rstrip("\n") + "\n"
+    path = GOLDEN / f"{moment}-{columns}x{rows}.txt"
+    if os.environ.get(UPDATE) == "1":
+        path.write_text(text, encoding="utf-8")
+
+    assert text == path.read_text(encoding="utf-8")
+
+
+def test_no_golden_is_left_over() -> None:
+    """A screen nobody draws any more must not be kept as if it were agreed on."""
+    expected = {f"{moment}-{columns}x{rows}.txt" for moment in MOMENTS for columns, rows in SIZES}
+    expected |= {path.name for path in GOLDEN.glob("emulated-*.txt")}
+
+    assert {path.name for path in GOLDEN.glob("*.txt")} == expected
+
+
+@pytest.mark.parametrize("blocks", [True, False])
+@pytest.mark.parametrize("moment", MOMENTS)
+def test_every_screen_has_its_size_whatever_the_size(moment: str, blocks: bool) -> None:
+    """Nothing is ever wider or higher than the window, down to one cell."""
+    scene = MOMENTS[moment]()
+    for columns, rows in [*SIZES, (1, 1), (10, 3), (24, 8), (59, 17), (200, 60)]:
+        shown = view(scene, terminal(columns, rows, blocks=blocks))
+
+        assert len(shown) == rows
+        assert max(row_width(row) for row in shown) <= columns
+
+
+@pytest.mark.parametrize("depth", Depth)
+@pytest.mark.parametrize("moment", MOMENTS)
+def test_every_text_has_enough_contrast(moment: str, depth: Depth) -> None:
+    """On a ground of ours the ink is 4.5:1 from it or more (WCAG 2, SC 1.4.3); elsewhere the terminal's own ink
+    stands on its own ground, which is how a dark and a light terminal are both served."""
+    for columns, rows in SIZES:
+        for row in view(MOMENTS[moment](), terminal(columns, rows, depth)):
+            for span in row:
+                if set(span.text) <= _BLOCK_SIGNS:
+                    continue  # part of a picture: it has no letters
+                if span.paint.ground is None:
+                    assert span.paint.ink is None, span
+                else:
+                    assert span.paint.ink is not None
+                    assert contrast(span.paint.ink, span.paint.ground) >= 4.5, span
+
+
+@pytest.mark.parametrize("moment", MOMENTS)
+def test_without_colour_nothing_is_coloured(moment: str) -> None:
+    """Where a terminal has no colours none is asked for."""
+    for row in view(MOMENTS[moment](), terminal()):
+        assert all(span.paint.ground is None and span.paint.ink is None for span in row)
+
+
+@pytest.mark.parametrize("moment", MOMENTS)
+def test_a_plain_terminal_gets_ascii_alone(moment: str) -> None:
+    """A console that knows no more must not show boxes and question marks."""
+    for columns, rows in SIZES:
+        for row in view(MOMENTS[moment](), terminal(columns, rows, blocks=False)):
+            assert text_of(row).isascii(), text_of(row)
+
+
+def test_colour_changes_no_letter() -> None:
+    """What is told by colour is told by letters too: they are the same in all depths but the picture's."""
+    for moment, scene in MOMENTS.items():
+        if scene().face.page is Page.YOKE:
+            continue
+        texts = {
+            "\n".join(text_of(row).rstrip() for row in view(scene(), terminal(depth=depth)))
+            for depth in Depth
+        }
+        assert len(texts) == 1, moment
+
+
+def test_the_half_second_holds_on_every_size() -> None:
+    """Round, what to do and whether the count stands are there on the smallest of the three screens too."""
+    for columns, rows in SIZES:
+        text = "\n".join(text_of(row) for row in view(MOMENTS["count-stands"](), terminal(columns, rows)))
+        assert "of 3" in text
+        assert "Knit two, purl two" in " ".join(text.split())
+        assert "count stands" in text
