@@ -42,6 +42,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--hear", type=Path, metavar="WAV", help="take a recording in place of the microphone"
     )
+    parser.add_argument(
+        "--picture", type=Path, metavar="SVG", help="write the screen as it stands now as a picture, and end"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -55,6 +58,9 @@ def run(args: argparse.Namespace) -> int:
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
     loaded = load(args.file)
+    if args.picture is not None:
+        importlib.import_module("stepper.commands.showing").write_picture(loaded, args.picture)
+        return 0
     plain = args.plain or not sys.stdin.isatty()
     if not plain:
         showing = importlib.import_module("stepper.commands.showing")

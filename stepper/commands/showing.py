@@ -5,7 +5,8 @@ from __future__ import annotations
 import importlib
 import os
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from contextlib import ExitStack
 from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING, Any
@@ -15,10 +16,17 @@ from stepper.commands.keeping import Keeper, take_up
 from stepper.commands.loading import Loaded
 from stepper.conductor import Conductor
 from stepper.craft.colour import rgb_from_hex
-from stepper.errors import StepperError
+from stepper.errors import StepperError, SurroundingsError
 from stepper.screen.app import Screen
+from stepper.screen.course import course_of
 from stepper.screen.fitness import Fitness, fitness
+from stepper.screen.picture import svg
+from stepper.screen.rows import Row, text_of
+from stepper.screen.scene import Scene
 from stepper.screen.seams import Surroundings
+from stepper.screen.senses import Mouth, Senses
+from stepper.screen.style import Terminal
+from stepper.screen.view import view
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.codec import decode_event
 from stepper.session.events import Event
@@ -33,6 +41,8 @@ if TYPE_CHECKING:
 
 LATEST = 500
 """Entries of the journal that its page shows. What lies further back is in the journal all the same."""
+PICTURE = (80, 24)
+"""Columns and rows of a picture."""
 LAST_WORDS_S = 20.0
 """How long the last line may take to be said before the program ends. Unit: seconds."""
 _NO_MICROPHONE = "a live microphone is not built yet"
@@ -95,6 +105,36 @@ def sit(loaded: Loaded, terminal: Fitness, *, mute: bool, deaf: bool, recording:
         if speaker is not None:
             speaker.close()
     return 0
+
+
+def write_picture(loaded: Loaded, target: Path) -> None:
+    """Write the screen as it would come up now as SVG. The journal is read, never written.
+
+    Args:
+        loaded: The project file.
+        target: Where to; a file that is there is replaced.
+
+    Raises:
+        SurroundingsError: The journal cannot be read or the picture not be written.
+    """
+    path = journal_path(loaded.path)
+    now = importlib.import_module("stepper.commands.knit").now
+    with ExitStack() as stack:
+        journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
+        session = take_up(loaded, journal, now()).session
+    senses = Senses(why_no_ears=_NO_MICROPHONE, mouth=Mouth.QUIET)
+    scene = Scene(course=course_of(session.plan), state=session.state, yarns=yarns(loaded), senses=senses)
+    rows = view(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
+    try:
+        target.write_text(svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")
+    except OSError as error:
+        raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
+
+
+def _in_words(rows: Sequence[Row]) -> str:
+    """Say what is on the screen for those who cannot see the picture: its words without its blocks."""
+    text = " ".join(text_of(row) for row in rows)
+    return " ".join("".join(sign if sign.isascii() else " " for sign in text).split())
 
 
 def yarns(loaded: Loaded) -> Yarns:

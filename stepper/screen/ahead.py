@@ -9,7 +9,7 @@ from stepper.craft.pace import Pace, Stretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
-from stepper.screen.course import Course, yarns_in
+from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, titled
 from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
@@ -102,9 +102,9 @@ def _needle(course: Course, state: State) -> Row | None:
 def _yarn(course: Course, state: State) -> Row | None:
     """Tell which yarns come and go at the next change."""
     place = state.place
-    here = set(yarns_in(course.rounds[place.index]))
-    for round_ in course.rounds[place.index + 1 :]:
-        there = yarns_in(round_)
+    here = set(course.yarns[place.index])
+    for index in range(place.index + 1, len(course.rounds)):
+        there = course.yarns[index]
         if not there or set(there) == here:
             continue
         names = course.plan.yarns
@@ -112,7 +112,7 @@ def _yarn(course: Course, state: State) -> Row | None:
         goes = [names.get(key, key) for key in here if key not in there]
         joins = "joins" if len(comes) == 1 else "join"
         change = f"{' and '.join(comes)} {joins}" if comes else f"without {' and '.join(sorted(goes))}"
-        return titled("Yarn", f"{change} {_in(round_.index - place.index)}")
+        return titled("Yarn", f"{change} {_in(index - place.index)}")
     return None
 
 

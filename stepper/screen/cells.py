@@ -10,6 +10,7 @@ Source of the signs: chart symbols of the Craft Yarn Council, as far as a keyboa
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -93,11 +94,16 @@ def squares(round_: Round) -> tuple[Square, ...]:
     turned = is_turned(round_)
     for run in round_.runs:
         entry = stitch(run.stitch)
-        if not entry.progress:
-            continue
-        seen = stitch(entry.wrong_side) if turned and entry.wrong_side else entry
-        drawn += [Square(sign_of(seen), run.yarn)] * run.progress
+        if entry.progress:
+            drawn += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)
     return tuple(reversed(drawn)) if turned else tuple(drawn)
+
+
+@lru_cache(maxsize=1024)
+def _square(code: str, yarn: str, turned: bool) -> Square:
+    entry = stitch(code)
+    seen = stitch(entry.wrong_side) if turned and entry.wrong_side else entry
+    return Square(sign_of(seen), yarn)
 
 
 def is_turned(round_: Round) -> bool:

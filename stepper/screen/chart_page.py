@@ -7,7 +7,7 @@ from stepper.screen.cells import drawn, is_turned, squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, apart, row
+from stepper.screen.rows import Row, Span, apart, joined, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Terminal
 
@@ -41,7 +41,7 @@ def _first_stitch(scene: Scene, terminal: Terminal) -> int:
     course, place = scene.course, scene.state.place
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
     index = middle_of(course, place.index, scene.face.down)
-    widest = max(1, course.rounds[index].progress)
+    widest = max(1, course.stitches_in(index))
     start = place.stitch - width // 6 if place.index == index else 0
     return max(0, min(start + scene.face.along, widest - width))
 
@@ -55,10 +55,11 @@ def _head(scene: Scene, terminal: Terminal) -> Row:
     name = sentence_case(here.section) + (f", chart {here.chart}" if here.chart else "")
     first = _first_stitch(scene, terminal)
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
-    last = min(here.progress, first + width)
+    total = course.stitches_in(index)
+    last = min(total, first + width)
     return apart(
         (Span(f" {name}", BOLD),),
-        row(f"{last} to {first + 1} of {here.progress} sts "),
+        row(f"{last} to {first + 1} of {total} sts "),
         terminal.columns,
     )
 
@@ -70,24 +71,28 @@ def _rounds(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
     index = middle_of(course, scene.state.place.index, scene.face.down)
     top = max(0, min(len(course.rounds) - 1, index + room // 2))
     bottom = max(0, top - room + 1)
-    return [_round(scene, terminal, each) for each in range(top, bottom - 1, -1)]
+    first = _first_stitch(scene, terminal)
+    return [_round(scene, terminal, each, first) for each in range(top, bottom - 1, -1)]
 
 
-def _round(scene: Scene, terminal: Terminal, index: int) -> Row:
+def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     """Draw one round; a stitch not worked yet steps back."""
     course, place = scene.course, scene.state.place
     round_, square = course.rounds[index], _square(terminal)
     width = max(1, (terminal.columns - _LABEL) // square)
-    first = _first_stitch(scene, terminal)
     shown = squares(round_)[first : first + width]
-    total, here = round_.progress, index == place.index
+    total, here = course.stitches_in(index), index == place.index
+    looks = {
+        (each, done): drawn(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
+        for each in set(shown)
+        for done in (True, False)
+    }
     cells = []
     for number, each in enumerate(shown, start=first):
         worked = total - number <= place.stitch if is_turned(round_) else number < place.stitch
-        done = index < place.index or (here and worked)
-        cells.append(drawn(each, scene.yarns, terminal.depth, square, here=here, dim=not done))
+        cells.append(looks[each, index < place.index or (here and worked)])
     pointer = ("◂" if terminal.blocks else "<") if here else " "
     done_mark = ("✓" if terminal.blocks else "=") if index < place.index else pointer
     label = Span(f"{round_.number:>4}{done_mark}", BOLD if here else PLAIN)
     missing = (width - len(shown)) * square
-    return (Span(" " * missing), *reversed(cells), Span(" "), label)
+    return (Span(" " * missing), *joined(reversed(cells)), Span(" "), label)

@@ -29,6 +29,8 @@ class Course:
     """Indexes of the rounds that increase or decrease."""
     counted: tuple[int, ...]
     """Indexes of the rounds that end with a checkpoint."""
+    yarns: tuple[tuple[str, ...], ...]
+    """For each round the keys of its yarns, in the order they are first used. Shape: (rounds,)."""
 
     @property
     def rounds(self) -> tuple[Round, ...]:
@@ -40,6 +42,10 @@ class Course:
         return self.before[min(place.index, len(self.rounds))] + (
             place.stitch if place.index < len(self.rounds) else 0
         )
+
+    def stitches_in(self, index: int) -> int:
+        """Count the stitches of a round, as on the right needle. Unit: stitches."""
+        return self.before[index + 1] - self.before[index]
 
     @property
     def stitches(self) -> int:
@@ -65,6 +71,7 @@ def course_of(plan: Plan) -> Course:
         section_begins=tuple(begins),
         shaped=tuple(round_.index for round_ in rounds if round_.shaping),
         counted=tuple(round_.index for round_ in rounds if round_.checkpoint is not None),
+        yarns=tuple(map(yarns_in, rounds)),
     )
 
 

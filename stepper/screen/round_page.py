@@ -9,7 +9,6 @@ from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
 from stepper.screen.ahead import duration, facts, next_shaping, pace_of, progress
-from stepper.screen.course import yarns_in
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
 from stepper.screen.numerals import Scale, numeral
@@ -139,7 +138,7 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
     facts: list[Row] = [counts]
     if round_.needle_mm is not None:
         facts.append((Span(f"{round_.needle_mm:g} mm", BOLD), Span(" needle")))
-    pace, left = pace_of(scene.state), round_.progress - scene.state.place.stitch
+    pace, left = pace_of(scene.state), scene.course.stitches_in(round_.index) - scene.state.place.stitch
     assumed = "" if pace.measured or narrow else " at a usual pace"
     facts.append((Span(f"{duration(pace.seconds_for(left))}{assumed}"),))
     return flowed(facts, columns)
@@ -150,7 +149,7 @@ def _place(scene: Scene, terminal: Terminal) -> list[Row]:
     round_ = _here(scene)
     if round_ is None:
         return []
-    stitch, total = scene.state.place.stitch, round_.progress
+    stitch, total = scene.state.place.stitch, scene.course.stitches_in(round_.index)
     where: list[Row] = [(Span("Stitch "), Span(f"{stitch}", BOLD), Span(f" of {total}"))]
     inside = place_within(scene.course, scene.state)
     if inside:
@@ -172,7 +171,7 @@ def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
     if terminal.columns < 60:
         return [stands]
     hand: list[Span] = []
-    for key in yarns_in(round_):
+    for key in scene.course.yarns[round_.index]:
         hand += [Span(" "), scene.yarns.swatch(key, terminal.depth)]
     if not hand:
         return [stands]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from stepper.screen.style import BOLD, PLAIN, Paint
 
@@ -39,6 +40,7 @@ def width(text: str) -> int:
     return len(text) if text.isascii() else sum(_letter_width(letter) for letter in text)
 
 
+@lru_cache(maxsize=4096)
 def _letter_width(letter: str) -> int:
     if unicodedata.category(letter) in ("Mn", "Me", "Cf"):
         return 0
@@ -57,6 +59,8 @@ def row(text: str, paint: Paint = PLAIN) -> Row:
 
 def cut(cells: Row, columns: int) -> Row:
     """Cut a row to a width."""
+    if row_width(cells) <= columns:
+        return cells
     kept, left = [], columns
     for span in cells:
         text = _first_columns(span.text, left)
@@ -167,6 +171,19 @@ def flowed(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
 def titled(name: str, value: str) -> Row:
     """Write a fact: what it is, and in bold what it amounts to."""
     return (Span(f"{clean(name)} "), Span(clean(value), BOLD))
+
+
+def joined(spans: Iterable[Span]) -> Row:
+    """Join neighbours that look alike; there are fewer to draw then."""
+    kept: list[Span] = []
+    texts: list[str] = []
+    for span in spans:
+        if texts and (kept[-1].paint is span.paint or kept[-1].paint == span.paint):
+            texts[-1] += span.text
+        else:
+            kept.append(span)
+            texts.append(span.text)
+    return tuple(Span(text, span.paint) for text, span in zip(texts, kept, strict=True))
 
 
 def text_of(cells: Row) -> str:

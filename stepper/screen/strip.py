@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from stepper.plan.model import Round
 from stepper.screen.cells import drawn, is_turned, repetition_at, squares
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span
+from stepper.screen.rows import Row, Span, joined
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import State
@@ -134,22 +134,12 @@ def _round(
 ) -> Row:
     """Draw one round through the window."""
     shown = squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
-    cells = [drawn(each, yarns, terminal.depth, square, here=here, dim=not here) for each in reversed(shown)]
+    looks = {each: drawn(each, yarns, terminal.depth, square, here=here, dim=not here) for each in set(shown)}
+    cells = [looks[each] for each in reversed(shown)]
     missing = (window.end - window.first - len(shown)) * square
     pointer = ("◂" if terminal.blocks else "<") if here else " "
     label = Span(f"{round_.number:>4}{pointer}", BOLD if here else PLAIN)
-    return (Span(" " * (missing + 1)), *_joined(cells), Span(" "), label)
-
-
-def _joined(cells: list[Span]) -> list[Span]:
-    """Join neighbours that look alike; there are fewer to draw then."""
-    joined: list[Span] = []
-    for cell in cells:
-        if joined and joined[-1].paint == cell.paint:
-            joined[-1] = Span(joined[-1].text + cell.text, cell.paint)
-        else:
-            joined.append(cell)
-    return joined
+    return (Span(" " * (missing + 1)), *joined(cells), Span(" "), label)
 
 
 def _underline(round_: Round, part: Part, window: Window, terminal: Terminal, square: int) -> Row:

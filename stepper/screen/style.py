@@ -130,6 +130,7 @@ INDEXED: Final = (
 _MIDDLE: Final = Rgb(128, 128, 128)
 
 
+@lru_cache(maxsize=512)
 def painted(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
     """Paint a ground as a terminal can show it, with the ink that reads best on it.
 
@@ -151,6 +152,7 @@ def best_ink(ground: Rgb) -> Rgb:
     return max(BLACK, WHITE, key=lambda ink: contrast(ink, ground))
 
 
+@lru_cache(maxsize=256)
 def dimmed(colour: Rgb) -> Rgb:
     """Move a colour half way to a middle grey, so that it steps back on dark and light terminals alike."""
     mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))

@@ -4,19 +4,22 @@ from __future__ import annotations
 
 import os
 import signal
+from functools import lru_cache
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from prompt_toolkit.application import Application
 from prompt_toolkit.application.run_in_terminal import run_in_terminal
-from prompt_toolkit.data_structures import Point
 from prompt_toolkit.input import Input
 from prompt_toolkit.key_binding import KeyBindings, KeyPressEvent
 from prompt_toolkit.keys import Keys
-from prompt_toolkit.layout import Layout, UIContent, UIControl, Window
+from prompt_toolkit.layout import Layout, Window
+from prompt_toolkit.layout.mouse_handlers import MouseHandlers
+from prompt_toolkit.layout.screen import Char, WritePosition
+from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 
-from stepper.screen.rows import Row
+from stepper.screen.rows import Row, width
 from stepper.screen.style import SIXTEEN, Depth, Paint
 from stepper.screen.view import view
 
@@ -56,7 +59,7 @@ _LONE_ESCAPE_S = 0.05
 def application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
     """Make the program that draws a screen and feeds it keys."""
     app: Application[None] = Application(
-        layout=Layout(Window(_Rows(screen), always_hide_cursor=True)),
+        layout=Layout(_Rows(screen)),
         key_bindings=_bindings(screen),
         full_screen=True,
         mouse_support=False,
@@ -71,33 +74,69 @@ def application(screen: Screen, source: Input | None, target: Output | None) -> 
     return app
 
 
-class _Rows(UIControl):
-    """Our rows as the library's lines."""
+class _Rows(Window):
+    """Our rows as the library's letters.
+
+    Written straight into its buffer: the library's own way there looks at every letter for cursors, scrolling
+    and wrapping, none of which there is here, and takes twice as long.
+    """
 
     def __init__(self, screen: Screen) -> None:
-        self._screen = screen
+        super().__init__(always_hide_cursor=True)
+        self._rows_of = screen
 
-    def create_content(self, width: int, height: int) -> UIContent:
+    def write_to_screen(
+        self,
+        screen: Canvas,
+        mouse_handlers: MouseHandlers,
+        write_position: WritePosition,
+        parent_style: str,
+        erase_bg: bool,
+        z_index: int | None,
+    ) -> None:
         """Draw."""
-        lines: list[list[tuple[str, str]]] = []
-        self._screen.guarded(lambda: lines.extend(map(letters, view(*self._screen.rows(width, height)))))
-        return UIContent(
-            get_line=lambda at: list(lines[at]) if at < len(lines) else [],
-            line_count=max(1, len(lines)),
-            cursor_position=Point(0, 0),
-            show_cursor=False,
-        )
-
-    def is_focusable(self) -> bool:
-        """Keys go to the screen as a whole."""
-        return True
+        wide, high = write_position.width, write_position.height
+        rows: list[Row] = []
+        self._rows_of.guarded(lambda: rows.extend(view(*self._rows_of.rows(wide, high))))
+        for at, row in enumerate(rows[:high]):
+            write_row(row, screen.data_buffer[write_position.ypos + at], write_position.xpos, wide)
+        screen.width = max(screen.width, write_position.xpos + wide)
+        screen.height = max(screen.height, write_position.ypos + high)
+        screen.visible_windows_to_write_positions[self] = write_position
 
 
-def letters(row: Row) -> list[tuple[str, str]]:
-    """Turn a row into the library's letters."""
-    return [(style_of(span.paint), span.text) for span in row]
+@lru_cache(maxsize=4096)
+def _char(letter: str, style: str) -> Char:
+    return Char(letter, style)
 
 
+def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> None:
+    """Write a row into a row of the library's buffer.
+
+    Args:
+        row: At most as wide as there is room.
+        buffer: The letters by their column.
+        left: Column of the first.
+        columns: Room. Unit: columns.
+    """
+    column, end = left, left + columns
+    for span in row:
+        style = style_of(span.paint)
+        for letter in span.text:
+            wide = 1 if letter < "\x7f" else width(letter)
+            if wide == 0 and column > left:  # a mark that combines belongs to the letter before it
+                before = buffer[column - 1]
+                buffer[column - 1] = Char(before.char + letter, before.style)
+                continue
+            if column + wide > end:
+                return
+            buffer[column] = _char(letter, style)
+            if wide == 2:
+                buffer[column + 1] = Char("", style)
+            column += wide
+
+
+@lru_cache(maxsize=512)
 def style_of(paint: Paint) -> str:
     """Write a paint in the library's words."""
     words = []

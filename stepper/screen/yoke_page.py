@@ -10,6 +10,8 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
+from typing import Final, NamedTuple
 
 from stepper.craft.colour import Rgb
 from stepper.craft.stitches import Kind, stitch
@@ -18,10 +20,13 @@ from stepper.screen.cells import squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, row
+from stepper.screen.rows import Row, Span, joined, row
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Depth, Paint, Terminal, as_shown, dimmed
+from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, as_shown, dimmed
 from stepper.screen.yarns import Yarns
+
+_NO_COLOUR: Final = Rgb(160, 160, 160)
+# Stands for a yarn whose colour the file does not tell.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,6 +43,7 @@ class Rings:
     """Radius of the neck, as a share of the whole. Range: above 0, below 1."""
 
 
+@lru_cache(maxsize=4)
 def rings_of(course: Course) -> Rings | None:
     """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
 
@@ -79,14 +85,11 @@ def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     return stacked(blocks, terminal.columns, terminal.rows)
 
 
-@dataclass(frozen=True, slots=True)
-class _Point:
+class _Point(NamedTuple):
     """Where in the rings a point of the picture lies."""
 
     ring: int
     stitch: int
-    state: int
-    """0 to come, 1 finished, 2 where the needles are."""
 
 
 def _picture(rings: Rings, scene: Scene, terminal: Terminal, room: int) -> list[Row]:
@@ -95,15 +98,27 @@ def _picture(rings: Rings, scene: Scene, terminal: Terminal, room: int) -> list[
     across = 1 if halves == 2 else 2
     size = max(4, min(terminal.columns // across, room * halves))
     size -= size % 2
-    left = (terminal.columns - size * across) // 2
-    grid = [[_point(rings, scene, x, y, size) for x in range(size)] for y in range(size)]
+    left = Span(" " * ((terminal.columns - size * across) // 2))
+    shades = _Shades(rings, scene, terminal.depth)
+    grid = _grid(scene.course, size)
     if halves == 1:
-        return [(Span(" " * left), *_signs(line, rings, scene.yarns)) for line in grid]
+        return [(left, *_signs(line, rings, shades, scene.yarns)) for line in grid]
     pairs = zip(grid[::2], grid[1::2], strict=True)
-    return [(Span(" " * left), *_halves(upper, lower, rings, scene, terminal)) for upper, lower in pairs]
+    return [(left, *_halves(upper, lower, shades)) for upper, lower in pairs]
 
 
-def _point(rings: Rings, scene: Scene, x: int, y: int, size: int) -> _Point | None:
+_Line = tuple[_Point | None, ...]
+
+
+@lru_cache(maxsize=4)
+def _grid(course: Course, size: int) -> tuple[_Line, ...]:
+    """Find the stitch at each point of a picture: the same for a garment at a size, however far it is."""
+    rings = rings_of(course)
+    assert rings is not None
+    return tuple(tuple(_point(rings, x, y, size) for x in range(size)) for y in range(size))
+
+
+def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
     """Find the stitch at a point of the picture; nothing outside the yoke and in the neck."""
     east, south = (x + 0.5) / size * 2 - 1, (y + 0.5) / size * 2 - 1
     radius = math.hypot(east, south)
@@ -113,43 +128,50 @@ def _point(rings: Rings, scene: Scene, x: int, y: int, size: int) -> _Point | No
     ring = min(count - 1, int((radius - rings.inner) / (1 - rings.inner) * count))
     turn = math.atan2(east, -south) / (2 * math.pi) % 1
     stitches = len(rings.yarns[ring])
-    number = min(stitches - 1, int(turn * stitches))
-    place, index = scene.state.place, rings.first + ring
-    if index == place.index:
-        return _Point(ring, number, 1 if number < place.stitch else 2)
-    return _Point(ring, number, 1 if index < place.index else 0)
+    return _Point(ring, min(stitches - 1, int(turn * stitches)))
 
 
-def _colour(point: _Point | None, rings: Rings, yarns: Yarns, depth: Depth) -> Rgb | None:
-    if point is None:
-        return None
-    colour = yarns.of(rings.yarns[point.ring][point.stitch]).colour or Rgb(160, 160, 160)
-    return as_shown(colour if point.state else dimmed(colour), depth)
+class _Shades:
+    """What is finished, and the colour of each yarn as shown, finished and to come."""
+
+    def __init__(self, rings: Rings, scene: Scene, depth: Depth) -> None:
+        self._rings, self._yarns, self._depth = rings, scene.yarns, depth
+        place = scene.state.place
+        self._ring, self._stitch = place.index - rings.first, place.stitch
+        self._found: dict[tuple[str, bool], Rgb] = {}
+
+    def finished(self, point: _Point) -> bool:
+        """Tell whether a stitch is worked."""
+        return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
+
+    def of(self, point: _Point | None) -> Rgb | None:
+        """Give the colour of a point; nothing where there is no fabric."""
+        if point is None:
+            return None
+        key = (self._rings.yarns[point.ring][point.stitch], self.finished(point))
+        found = self._found.get(key)
+        if found is None:
+            colour = self._yarns.of(key[0]).colour or _NO_COLOUR
+            found = self._found[key] = as_shown(colour if key[1] else dimmed(colour), self._depth)
+        return found
 
 
-def _halves(
-    upper: list[_Point | None], lower: list[_Point | None], rings: Rings, scene: Scene, terminal: Terminal
-) -> list[Span]:
+def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
     """Draw two lines of points in one row of cells."""
     spans: list[Span] = []
     for above, below in zip(upper, lower, strict=True):
-        top = _colour(above, rings, scene.yarns, terminal.depth)
-        bottom = _colour(below, rings, scene.yarns, terminal.depth)
+        top, bottom = shades.of(above), shades.of(below)
         if top is None and bottom is None:
-            cell = Span(" ")
+            spans.append(Span(" "))
         elif bottom is None or top is None:
             # A lone half on the terminal's own ground: a block, not a text, so no contrast is owed.
-            cell = Span("▀" if bottom is None else "▄", Paint(ink=top or bottom))
+            spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
         else:
-            cell = Span("▀", Paint(ground=bottom, ink=top))
-        if spans and spans[-1].paint == cell.paint and set(spans[-1].text) == set(cell.text):
-            spans[-1] = Span(spans[-1].text + cell.text, cell.paint)
-        else:
-            spans.append(cell)
-    return spans
+            spans.append(Span("▀", Paint(ground=bottom, ink=top)))
+    return joined(spans)
 
 
-def _signs(line: list[_Point | None], rings: Rings, yarns: Yarns) -> list[Span]:
+def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
     """Draw a line of points by signs: finished bold, to come plain."""
     spans: list[Span] = []
     for point in line:
@@ -157,5 +179,5 @@ def _signs(line: list[_Point | None], rings: Rings, yarns: Yarns) -> list[Span]:
             spans.append(Span("  "))
             continue
         sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
-        spans.append(Span(f"{sign} ", Paint(bold=point.state > 0)))
-    return spans
+        spans.append(Span(f"{sign} ", BOLD if shades.finished(point) else PLAIN))
+    return joined(spans)

@@ -8,6 +8,7 @@ import re
 import signal
 import sys
 import time
+import xml.etree.ElementTree as ET
 from pathlib import Path
 
 import pexpect
@@ -315,6 +316,24 @@ def test_without_a_terminal_it_is_line_by_line_as_before(path: Path) -> None:
 
     assert done.stdout.splitlines()[2] == "Cuff, round 1 of 17: cast on twenty four."
     assert done.stderr == ""
+
+
+def test_a_picture_of_the_screen_is_made_from_the_journal_and_changes_nothing(path: Path) -> None:
+    """The state really knitted, as an SVG that an XML parser reads; nothing is added to the journal."""
+    stepper("knit", path, "--plain", "--mute", typed="next step\ncount is 24\ngo to round 6\n")
+    with Journal.read_only(journal_path(path)) as journal:
+        before = journal.count()
+    target = path.with_suffix(".svg")
+    done = stepper("knit", path, "--picture", target)
+
+    assert (done.returncode, done.stdout, done.stderr) == (0, "", "")
+    words = " ".join("".join(ET.parse(target).getroot().itertext()).split())
+    assert "count stands" in words
+    assert "of 17" in words
+    with Journal.read_only(journal_path(path)) as journal:
+        assert journal.count() == before
+    nowhere = stepper("knit", path, "--picture", path.parent / "no" / "such.svg")
+    assert (nowhere.returncode, len(nowhere.stderr.splitlines())) == (4, 1)
 
 
 def test_yarns_have_the_colours_of_the_file(path: Path) -> None:

@@ -1,13 +1,14 @@
 from __future__ import annotations
 
 import pytest
+from prompt_toolkit.layout.screen import Char
 from prompt_toolkit.styles import Attrs, Style
 
 from stepper.craft.colour import rgb_from_hex
 from stepper.screen.keys import BY_KEY, NUMBER_KEYS
 from stepper.screen.rows import Span
 from stepper.screen.style import BOLD, PLAIN, SIXTEEN, Paint
-from stepper.screen.terminal import KEY_NAMES, letters, style_of
+from stepper.screen.terminal import KEY_NAMES, style_of, write_row
 
 
 @pytest.mark.parametrize(
@@ -45,6 +46,15 @@ def test_every_named_key_of_the_table_can_be_pressed() -> None:
     assert {key for key in wanted if len(key) > 1} <= names
 
 
-def test_a_row_becomes_letters() -> None:
-    """Style and text, in order."""
-    assert letters((Span("a"), Span("b", BOLD))) == [("", "a"), ("bold", "b")]
+def _written(*spans: Span, columns: int = 9) -> dict[int, tuple[str, str]]:
+    buffer: dict[int, Char] = {}
+    write_row(spans, buffer, 1, columns)
+    return {column: (char.char, char.style) for column, char in buffer.items()}
+
+
+def test_a_row_becomes_letters_each_in_its_column() -> None:
+    """Wide letters take two columns, marks that combine none, and nothing goes beyond the edge."""
+    assert _written(Span("a"), Span("b", BOLD)) == {1: ("a", ""), 2: ("b", "bold")}
+    assert _written(Span("漢b")) == {1: ("漢", ""), 2: ("", ""), 3: ("b", "")}
+    assert _written(Span("e\u0301b")) == {1: ("e\u0301", ""), 2: ("b", "")}
+    assert list(_written(Span("a漢"), columns=2)) == [1]
