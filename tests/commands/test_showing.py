@@ -320,7 +320,7 @@ def test_without_a_terminal_it_is_line_by_line_as_before(path: Path) -> None:
 
 def test_a_picture_of_the_screen_is_made_from_the_journal_and_changes_nothing(path: Path) -> None:
     """The state really knitted, as an SVG that an XML parser reads; nothing is added to the journal."""
-    stepper("knit", path, "--plain", "--mute", typed="next step\ncount is 24\ngo to round 6\n")
+    stepper("knit", path, "--plain", "--mute", typed="go to round 6\ncount is 28\n")
     with Journal.read_only(journal_path(path)) as journal:
         before = journal.count()
     target = path.with_suffix(".svg")
