@@ -198,4 +198,7 @@ def _speaker(later: list[Screen], *, mute: bool) -> tuple[Speaker | None, str]:
             screen.remark(sentence)
 
     speaker, remark = choose.open_speaker(settings.SpeechSettings(), tell)
-    return speaker, (remark or "it does not start") if isinstance(speaker, TextOnlySpeaker) else ""
+    if not isinstance(speaker, TextOnlySpeaker):
+        return speaker, ""
+    reason = (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]
+    return speaker, reason

@@ -10,6 +10,8 @@ from __future__ import annotations
 import asyncio
 import errno
 from collections.abc import Callable, Sequence
+from contextlib import suppress
+from threading import Lock
 from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
@@ -54,6 +56,8 @@ class Screen:
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
         self._watching = False
+        self._early: list[Callable[[], None]] = []
+        self._lock = Lock()
 
     @property
     def last_lines(self) -> tuple[str, ...]:
@@ -86,24 +90,21 @@ class Screen:
             self._why_no_voice = why[:1].lower() + why[1:]
             self._told = (*self._told, sentence)
 
-        if not self._hand_over(tell):
-            tell()
+        self._hand_over(tell)
 
-    def _hand_over(self, action: Callable[[], None]) -> bool:
-        """Have something done on the terminal's thread; tell whether there is one."""
-        app, loop = self._app, self._loop
-        if app is None or loop is None:
-            return False
+    def _hand_over(self, action: Callable[[], None]) -> None:
+        """Have something done on the terminal's thread, as soon as there is one."""
+        with self._lock:
+            if self._loop is None:
+                self._early.append(action)
+                return
+            with suppress(RuntimeError):  # the sitting ended this very moment
+                self._loop.call_soon_threadsafe(self._act, action)
 
-        def act() -> None:
-            self._guarded(action)
-            app.invalidate()
-
-        try:
-            loop.call_soon_threadsafe(act)
-        except RuntimeError:  # the sitting ended this very moment
-            return False
-        return True
+    def _act(self, action: Callable[[], None]) -> None:
+        self._guarded(action)
+        if self._app is not None:
+            self._app.invalidate()
 
     # The terminal's thread
 
@@ -140,7 +141,11 @@ class Screen:
         self._told = answers_of(self._lines, sitting.session)
 
     async def _until_over(self, app: Application[None]) -> None:
-        self._loop = loop = asyncio.get_running_loop()
+        loop = asyncio.get_running_loop()
+        with self._lock:
+            self._loop = loop
+            for action in self._early:
+                loop.call_soon(self._act, action)
         loop.set_exception_handler(lambda loop, context: self._fail(context.get("exception")))
         undo = mind_signals(loop, app, self._around.voice)
         self._watch_voice()
@@ -148,7 +153,8 @@ class Screen:
             # Its own handler would print a fault and wait for a key, which nobody sees who knits.
             await app.run_async(set_exception_handler=False)
         finally:
-            self._loop = None
+            with self._lock:
+                self._loop = None
             undo()
 
     def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:

@@ -8,7 +8,9 @@ import re
 import signal
 import sys
 import time
+import wave
 import xml.etree.ElementTree as ET
+from importlib.util import find_spec
 from pathlib import Path
 
 import pexpect
@@ -22,6 +24,8 @@ from stepper.craft.colour import rgb_from_hex
 from stepper.session.events import Advanced
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
+from stepper.voice.settings import SpeechSettings
+from stepper.voice.wav import render
 from tests.commands.garments import CUFF, environment, garment, stepper
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="pseudo-terminals need a POSIX system")
@@ -334,6 +338,25 @@ def test_a_picture_of_the_screen_is_made_from_the_journal_and_changes_nothing(pa
         assert journal.count() == before
     nowhere = stepper("knit", path, "--picture", path.parent / "no" / "such.svg")
     assert (nowhere.returncode, len(nowhere.stderr.splitlines())) == (4, 1)
+
+
+@pytest.mark.skipif(find_spec("moonshine_voice") is None, reason="the recogniser is not installed")
+def test_a_recording_is_heard_and_shown_as_it_is_heard(path: Path) -> None:
+    """A synthetic voice says "next step": the step is done, and the screen says what was heard and when it
+    ends."""
+    said, recording = path.parent / "one.wav", path.parent / "all.wav"
+    render("next step", said, SpeechSettings(engine="espeak"))
+    with wave.open(str(said), "rb") as source, wave.open(str(recording), "wb") as target:
+        target.setparams(source.getparams())
+        second = bytes(2 * source.getframerate())
+        target.writeframes(second + source.readframes(source.getnframes()) + second)
+    window = Window(path, "--hear", str(recording))
+    window.see('Heard "next step": done', "No ears: the recording has ended.")
+    window.see("Knit two, purl two, six times.")
+    window.press("\x03")
+
+    assert window.over() == 130
+    assert _steps(path) == 1
 
 
 def test_yarns_have_the_colours_of_the_file(path: Path) -> None:

@@ -110,6 +110,16 @@ def test_words_heard_are_shown_with_what_they_did() -> None:
         shown.wait_for(lambda: "No ears: the device has gone." in shown.text)
 
 
+def test_words_heard_before_the_screen_is_up_are_not_lost() -> None:
+    """The ears may be quicker than the terminal."""
+    early = Emulated(Desk(), why_no_ears="")
+    early.screen.hear("next step")
+    with early as shown:
+        shown.wait_for(lambda: 'Heard "next step": done' in shown.text)
+
+        assert shown.desk.state.place.index == 1
+
+
 def test_a_voice_that_stops_says_why() -> None:
     """No silence without a reason."""
     with Emulated(Desk(), voice=RecordingSpeaker()) as shown:
