@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import aloud
 from stepper.language.numbers import LARGEST, words
+from stepper.plan.abbreviate import shown
 from stepper.plan.model import Group, Item, Plan, Round, Run
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
@@ -61,6 +62,8 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
         whole = _said_whole(round_.runs[0], round_.instruction)
         if whole:
             return whole
+    if items == round_.phrase:
+        items = shown(items)
     said = _said_parts(items, _Manner.of(round_, plan))
     return aloud(said or round_.instruction or "nothing to work")
 

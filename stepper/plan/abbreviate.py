@@ -24,11 +24,31 @@ def instruction(
         return f"bind off {manner}".strip()
     if len(phrase) == 1 and isinstance(phrase[0], Run) and phrase[0].stitch in ("k", "p"):
         return "knit" if phrase[0].stitch == "k" else "purl"
+    phrase = shown(phrase)
     coloured = len({run.yarn for run in flatten(phrase) if run.stitch not in ("hold", "return")}) > 1
     text = ", ".join(
         _item(item, coloured=coloured, last=number == len(phrase) - 1) for number, item in enumerate(phrase)
     )
     return f"chart {chart}, round {chart_round}: {text}" if chart else text
+
+
+def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
+    """Leave out the stitches that rest before a row goes on from a turn, or after it reached its end.
+
+    They belong to the count of the row, but nobody works them; after a turn they are named.
+    """
+    kept: list[Item] = []
+    for item in phrase:
+        resting = isinstance(item, Run) and item.stitch == "rest"
+        turned = any(isinstance(one, Run) and one.stitch in ("turn", "w&t") for one in kept)
+        if not resting or turned or _is_shift(phrase):
+            kept.append(item)
+    return tuple(kept) or phrase
+
+
+def _is_shift(phrase: tuple[Item, ...]) -> bool:
+    """Say whether stitches are moved only, so that those left alone are worth naming."""
+    return all(isinstance(item, Run) and item.stitch in ("rest", "return", "hold") for item in phrase)
 
 
 def _item(item: Item, *, coloured: bool, last: bool) -> str:

@@ -325,8 +325,11 @@ class Cursor:
         open_ended = any(not isinstance(inner, Work | Hold | Several) for inner in element.elements)
         looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
         if open_ended or looks or times == 1:
-            for _ in range(times):
-                items.extend(self.work(element.elements))
+            passes = [tuple(self.work(element.elements)) for _ in range(times)]
+            if times > 1 and len(set(passes)) == 1:
+                items.append(Group(passes[0], times))
+            else:
+                items.extend(item for made in passes for item in made)
             return
         start = self.used
         once = self.work(element.elements)

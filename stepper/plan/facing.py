@@ -92,7 +92,7 @@ def face(
             lead=start,
             behind=tuple(mark for mark in marks if mark <= start),
             turns=tuple(end - start for end in ends if end > start),
-            turns_behind=tuple(end for end in ends if end < start),
+            turns_behind=tuple(end for end in ends if end <= start),
             wrong=wrong,
             begins_at_turn=gap is not None,
         )
@@ -103,6 +103,7 @@ def face(
         markers=tuple(sorted((mark - start) % count for mark in marks if mark != start)),
         behind=tuple(mark for mark in marks if mark == start),
         turns=tuple(sorted((end - start) % count for end in ends if (end - start) % count)),
+        turns_behind=tuple(end for end in ends if (end - start) % count == 0),
         around=True,
         wrong=wrong,
         begins_at_turn=True,
@@ -140,7 +141,10 @@ def leave(
         marks |= set(behind)
     gap = None
     turns = {outside(end - used + made) for end in facing.turns if end > used}
-    turns |= {after - end if wrong else end for end in facing.turns_behind}
+    if facing.around:
+        turns |= {outside(0) for _ in facing.turns_behind}
+    else:
+        turns |= {after - end if wrong else end for end in facing.turns_behind}
     if turned:
         gap = outside(made)
         if facing.around or gap in (0, after):

@@ -127,10 +127,11 @@ def _to_length(
         duration.length, origin=origin, measured=True, blocked=duration.blocked
     )
     if rounds <= 0:
-        reached = needles.height_mm(origin) / 10
+        inches = needles.project.units == "in"
+        reached = needles.height_mm(origin) / (25.4 if inches else 10)
         needles.report(
             duration.length.place,
-            f"the piece already measures {reached:.1f} cm here, so {duration.length.printed} is passed.",
+            f"the piece already measures {reached:.1f} {needles.project.units} here, so {duration.length.printed} is passed.",
             'Say from where it is measured, or write "for" a length instead.',
             kind="length",
         )
@@ -173,10 +174,12 @@ def _blocking_caution(duration: UntilLength, needles: Needles) -> None:
     if fabric is None or fabric.blocked is None or duration.blocked:
         return
     after = duration.length.of(needles.size) * fabric.gauge.rounds / fabric.blocked.rounds
+    unit = 25.4 if needles.project.units == "in" else 10
     if abs(after - duration.length.of(needles.size)) >= 5:
         needles.warn(
             duration.length.place,
-            f"{duration.length.printed} on the needles become {after / 10:.1f} cm after blocking; "
+            f"{duration.length.printed} on the needles become {after / unit:.1f} {needles.project.units} after "
+            "blocking; "
             f'write "{duration.length.printed} after blocking" if the finished length is meant.',
         )
 

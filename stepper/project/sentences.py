@@ -27,6 +27,7 @@ from stepper.project.instructions import (
     Needle,
     Numbers,
     Phrase,
+    Remark,
     Repeated,
     Return,
     Rounds,
@@ -171,9 +172,14 @@ class Builder(ElementBuilder):
             return self._until(tree.children[0])
         return self._until(tree)
 
-    def _do_rep_span(self, tree: Any) -> Repeated:
-        _, _, span, repeats = tree.children
-        return Repeated(self._span(span), None, self._repeats(repeats), True, self._tree_place(tree))
+    def _do_rep_span(self, tree: Any) -> list[Sentence]:
+        place = self._tree_place(tree)
+        spans = [child for child in tree.children if getattr(child, "data", "") == "span"]
+        after = [tree.children[at + 1] for at, child in enumerate(tree.children) if child in spans]
+        return [
+            Repeated(self._span(span), None, self._repeats(repeats), True, place)
+            for span, repeats in zip(spans, after, strict=True)
+        ]
 
     def _do_rep_last(self, tree: Any) -> Repeated:
         place = self._tree_place(tree)
@@ -312,6 +318,11 @@ class Builder(ElementBuilder):
 
     def _do_beginning_rows(self, tree: Any) -> Sentence:
         return self._do_edge_rows(tree)
+
+    def _do_facing(self, tree: Any) -> list[Sentence]:
+        token = tree.children[0]
+        side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
+        return [Remark(f"with {side} facing", self._place(token)), *self._sentence(tree.children[1])]
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
