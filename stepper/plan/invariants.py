@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.craft.spacing import between
-from stepper.plan.model import Plan, Round
+from stepper.plan.model import Group, Plan, Round
 
 
 def broken_invariants(plan: Plan) -> tuple[str, ...]:
@@ -26,8 +26,10 @@ def _broken(plan: Plan) -> Iterator[str]:
         if round_.evenly:
             yield from _even(round_, where)
         if round_.chart is not None:
-            group = round_.phrase[0]
-            if len(round_.phrase) != 1 or group.uses != round_.before:
+            # The edges of a chart stand beside its repeats as plain runs, and are worked once.
+            groups = [item for item in round_.phrase if isinstance(item, Group)]
+            named = all(group.name == round_.chart for group in groups)
+            if len(groups) > 1 or not named or sum(item.uses for item in round_.phrase) != round_.before:
                 yield f"{where}: not a whole number of chart repeats"
         previous = round_
 
