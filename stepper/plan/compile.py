@@ -14,9 +14,15 @@ from stepper.plan.finish import finish
 from stepper.plan.lining import blocks, work_block
 from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles
-from stepper.plan.supplies import ChartRound
+from stepper.plan.supplies import ChartRound, Choice
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
+
+_MOST_CHOICES = 12
+"""Ambiguous words that are tried both ways; each costs working the garment once more in every size."""
+
+Reading = tuple[int, int]
+"""Line and column of words that are taken in their second reading."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,13 +43,11 @@ def compile_plan(project: Project) -> Compiled:
         The plan of the garment as it is knitted; or every place where the arithmetic of some printed size, or
         of the blend, does not come out.
     """
-    drawn: dict[tuple[object, ...], ChartRound] = {}
-    knitted = _work_garment(project, project.size, drawn, knitted=True)
-    findings = list(knitted.findings)
-    for size in range(len(project.sizes)):
-        if project.switches or size != project.size:
-            findings += _work_garment(project, size, drawn, knitted=False).findings
-    problems = problems_of(findings, knitted.findings, project)
+    tried = _try(project, frozenset())
+    if tried.knitted.choices:
+        tried = _settled(project, tried)
+    knitted = tried.knitted
+    problems = problems_of(tried.findings, knitted.findings, project)
     if problems:
         return Compiled(plan=None, problems=problems)
     if not knitted.drafts:
@@ -53,11 +57,69 @@ def compile_plan(project: Project) -> Compiled:
     return Compiled(plan=plan, problems=())
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Tried:
+    """The garment worked in every size, with some words taken in their second reading."""
+
+    knitted: Needles
+    findings: tuple[Finding, ...]
+
+
+def _try(project: Project, readings: frozenset[Reading]) -> _Tried:
+    drawn: dict[tuple[object, ...], ChartRound] = {}
+    knitted = _work_garment(project, project.size, drawn, readings, knitted=True)
+    findings = list(knitted.findings)
+    for size in range(len(project.sizes)):
+        if project.switches or size != project.size:
+            findings += _work_garment(project, size, drawn, readings, knitted=False).findings
+    return _Tried(knitted=knitted, findings=tuple(findings))
+
+
+def _settled(project: Project, tried: _Tried) -> _Tried:
+    """Choose between the readings of ambiguous words by what fits, and tell both with their counts.
+
+    Words are settled in the order of the file, the first dozen of them. The second reading is taken where it
+    leaves fewer misfits; where both fit, the first stands and the knitter is told.
+    """
+    readings: frozenset[Reading] = frozenset()
+    told: list[Finding] = []
+    choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
+    for reading, choice in sorted(choices.items())[:_MOST_CHOICES]:
+        if choice.quiet and not tried.findings:
+            continue
+        other = _try(project, readings | {reading})
+        fewer = len(tried.findings) - len(other.findings)
+        first, second = (_count_after(side.knitted, choice) for side in (tried, other))
+        if fewer > 0:
+            tried, readings = other, readings | {reading}
+        taken = choice.second if fewer > 0 else choice.first
+        why = ", which alone fits" if fewer else ": both fit"
+        text = (
+            f'"{choice.words}" can mean {choice.first}, {first}, or {choice.second}, {second}; '
+            f"read as {taken}{why}."
+        )
+        if fewer > 0 or not choice.quiet:
+            told.append(Finding(place=choice.place, message=text, size=project.size))
+    tried.knitted.cautions.extend(told)
+    return tried
+
+
+def _count_after(needles: Needles, choice: Choice) -> str:
+    """Say the stitches after the last round of the line in one reading."""
+    found = [draft.after for draft in needles.drafts if draft.line == choice.line]
+    return f"with {found[-1]} stitches after the line" if found else "which its stitches do not allow"
+
+
 def _work_garment(
-    project: Project, size: int, drawn: dict[tuple[object, ...], ChartRound], *, knitted: bool
+    project: Project,
+    size: int,
+    drawn: dict[tuple[object, ...], ChartRound],
+    readings: frozenset[Reading],
+    *,
+    knitted: bool,
 ) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
-    needles = Needles(project=project, size=size, checking=not knitted, drawn=drawn)
+    needles = Needles(project=project, size=size, checking=not knitted, drawn=drawn, readings=readings)
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     own = altered(project) if knitted else None
     if own is not None:
@@ -106,4 +168,4 @@ def _begin(section: Section, needles: Needles) -> None:
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:
     """Give what does not fit when the pattern is worked in one printed size (its place, from 0)."""
-    return tuple(_work_garment(project, size, {}, knitted=False).findings)
+    return tuple(_work_garment(project, size, {}, frozenset(), knitted=False).findings)

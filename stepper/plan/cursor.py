@@ -296,8 +296,15 @@ class Cursor:
         if not element.reading or times < 2:
             return times
         place = element.place
-        words = f"{times} times in all, {times - 1} of them after the first, or {times - 1} times in all"
-        self.supplies.choices.append(Choice(place=place, words=words))
+        self.supplies.choices.append(
+            Choice(
+                place=place,
+                words=f"rep from * {times - 1} times",
+                first=f"{times} times in all",
+                second=f"{times - 1} times in all",
+                line=place.line,
+            )
+        )
         return times - ((place.line, place.column) in self.supplies.readings)
 
     def _sections(self, element: Several) -> int:

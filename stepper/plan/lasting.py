@@ -128,10 +128,10 @@ def _to_length(
     )
     if rounds <= 0:
         inches = needles.project.units == "in"
-        reached = needles.height_mm(origin) / (25.4 if inches else 10)
+        reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
         needles.report(
             duration.length.place,
-            f"the piece already measures {reached:.1f} {needles.project.units} here, so {duration.length.printed} is passed.",
+            f"the piece already measures {reached} here, so {duration.length.printed} is passed.",
             'Say from where it is measured, or write "for" a length instead.',
             kind="length",
         )
@@ -178,8 +178,8 @@ def _blocking_caution(duration: UntilLength, needles: Needles) -> None:
     if abs(after - duration.length.of(needles.size)) >= 5:
         needles.warn(
             duration.length.place,
-            f"{duration.length.printed} on the needles become {after / unit:.1f} {needles.project.units} after "
-            "blocking; "
+            f"{duration.length.printed} on the needles become {after / unit:.1f} {needles.project.units} "
+            "after blocking; "
             f'write "{duration.length.printed} after blocking" if the finished length is meant.',
         )
 

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
+from stepper.plan.supplies import Choice
 from stepper.plan.working import work
 from stepper.project.instructions import (
     AtIntervals,
@@ -73,7 +74,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     named = _is_named_round(first)
     if named:
         needles.named[name] = replace(_template(first.sentences[0]), side=first.side)
-    if named and _only_defined(name, section):
+    if named and _only_defined(name, first, section, needles):
         needles.label = None
         for sentence in first.sentences[1:]:
             if not isinstance(sentence, Count):
@@ -148,11 +149,11 @@ def _is_named_round(line: Line) -> bool:
     return bool(last and last[0] in ("round", "rnd", "row")) and isinstance(line.sentences[0], Phrase)
 
 
-def _only_defined(name: str, section: Section) -> bool:
+def _only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
     """Say whether a named round is worked only where a later sentence says so.
 
     "Work dec round every 8th round 6 times" counts all six; "rep dec round …" comes on top of the once it is
-    worked where it is written.
+    worked where it is written. Where the printed counts say otherwise for the first, the other is taken.
     """
     for line in section.lines:
         for sentence in line.sentences:
@@ -160,8 +161,26 @@ def _only_defined(name: str, section: Section) -> bool:
                 return True
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
                 if isinstance(part, AtIntervals) and part.label == name:
-                    return not (part.again or any(leg.more for leg in part.legs))
+                    if part.again or any(leg.more for leg in part.legs):
+                        return False
+                    return _all_told(name, written, line, needles)
     return False
+
+
+def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
+    """Say whether "work … times" counts every time; note that the words have another reading."""
+    place = written.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"work {name} … times",
+            first="so often in all",
+            second="so often after the once where it is written out",
+            line=line.place.line,
+            quiet=True,
+        )
+    )
+    return (place.line, place.column) not in needles.readings
 
 
 def _template(sentence: Sentence) -> Template:

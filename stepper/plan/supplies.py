@@ -41,7 +41,14 @@ class Choice:
 
     place: Place
     words: str
-    """The two readings as a sentence part: `3 times on top of the first, or 3 in all`."""
+    """The words, as they are quoted to the knitter."""
+    first: str
+    """What they come to in the first reading, which is taken where both fit: `4 times in all`."""
+    second: str
+    line: int = 0
+    """Line of the file whose count after its last round is told for both readings."""
+    quiet: bool = False
+    """Whether the first reading is common enough to stand unsaid where it fits."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -267,3 +267,35 @@ def test_every_legal_file_keeps_every_invariant(work: str) -> None:
     plan = plan_of(project(work))
     assert broken_invariants(plan) == ()
     assert plan.rounds[-1].after == 0
+
+
+AMBIGUOUS = "Cast on 20 sts.\n*K2, m1; rep from * 4 times, k to end.{count}\nBind off."
+
+
+def test_of_two_readings_the_one_that_meets_the_printed_count_is_taken() -> None:
+    """`rep from * 4 times` is four on top of the first, or four in all; both counts are told."""
+    for count, after, other in ((" 25 sts.", 25, 24), (" 24 sts.", 24, 25)):
+        plan = plan_of(project(AMBIGUOUS.format(count=count)))
+        assert plan.rounds[1].after == after
+        (caution,) = plan.warnings
+        assert str(after) in caution.text
+        assert str(other) in caution.text
+
+
+def test_of_two_readings_that_both_fit_the_common_one_is_taken_and_told() -> None:
+    """Without a printed count nothing decides, so the knitter must hear of it. Source: common practice."""
+    plan = plan_of(project(AMBIGUOUS.format(count="")))
+    assert plan.rounds[1].after == 25
+    assert "both fit" in plan.warnings[0].text
+
+
+def test_a_shaping_round_counts_itself_where_only_that_meets_the_count() -> None:
+    """`work dec round … 2 times`: two in all, unless the printed count needs the one written out as well."""
+    text = (
+        "Cast on 20 sts.\nDec round: K1, k2tog, k to last 3 sts, ssk, k1.\n"
+        "Work dec round every 3rd round 2 times. {} sts.\nBind off."
+    )
+    in_all = plan_of(project(text.format(16)))
+    on_top = plan_of(project(text.format(14)))
+    assert (in_all.warnings, in_all.rounds[-2].after) == ((), 16)
+    assert (len(on_top.warnings), on_top.rounds[-2].after) == (1, 14)
