@@ -192,7 +192,7 @@ class Needles:
 
     def emit(self, phrase: tuple[Item, ...], after: int, *, turned: bool = False, **told: object) -> Draft:
         """Add one round and go to the side that follows."""
-        flat = self.flat or turned or self.gap is not None
+        flat = self.flat or turned or bool(self.gap)  # a gap at 0 is the beginning of the round
         if not flat:
             self.side = "RS"
         draft = Draft(

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.condense import laid_flat
-from stepper.plan.model import Run
 from stepper.plan.cursor import MisfitError
+from stepper.plan.model import Run
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Place

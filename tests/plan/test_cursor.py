@@ -1,0 +1,78 @@
+"""Inside a round: markers, repeats between them, stitches that come and go."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+
+def rows(work: str, head: str = "Cast on 40 sts.\nJoin in the round.") -> list[str]:
+    """Work some lines and give the rounds after the cast-on, without the bind-off."""
+    return [round_.instruction for round_ in plan_of(project(f"{head}\n{work}\nBind off.")).rounds[1:-1]]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["rep from * 3 times more, k to end", "rep from * at each marker, k to end"],
+)
+def test_a_raglan_round_shapes_at_every_marker(words: str) -> None:
+    """Four markers, eight increases (check-values 4.2.2), however the repeat is printed."""
+    plan = plan_of(
+        project(
+            "Cast on 50 sts.\nWork flat.\nRow 1 (RS): K10, pm, k8, pm, k14, pm, k8, pm, k10.\nRow 2: Purl.\n"
+            f"Row 3 (RS): *K to 1 st before marker, m1r, k1, sm, k1, m1l; {words}. 58 sts.\nBind off."
+        )
+    )
+    assert plan.rounds[3].shaping == (9, 11, 17, 19, 31, 33, 39, 41)
+
+
+def test_the_end_of_the_round_is_a_marker() -> None:
+    """`*k to 2 sts before marker, k2tog, sm; rep from * to end` closes with the beginning of the round."""
+    said = rows("Place marker every 10 sts.\nRnd 1: *K to 2 sts before marker, k2tog, sm; rep from * to end. 36 sts.")
+    assert said == ["*k8, k2tog, sm; rep from * to end"]
+
+
+def test_repeats_run_between_markers() -> None:
+    """A rib between two markers, plain stitches outside."""
+    said = rows("Rnd 1: K6, pm, k28, pm, k6.\nRnd 2: K to marker, sm, *k2, p2; rep from * between markers, sm, k to end.")
+    assert said[1] == "k6, sm, (k2, p2) 7 times, sm, k6"
+
+
+def test_a_marker_that_is_not_there_is_told_with_the_distance_to_the_next() -> None:
+    """Slipping a marker too soon is a miscount, and the error says by how many."""
+    assert "the next is 1 stitches on" in faults(
+        project("Cast on 40 sts.\nJoin in the round.\nRnd 1: K6, pm, k34.\nRnd 2: K5, sm, k to end.\nBind off.")
+    )
+
+
+def test_as_it_looks_knits_the_knit_stitches_from_either_side() -> None:
+    """`work in pattern` and `rib 6` go on with the fabric below. Source: common practice."""
+    said = rows(
+        "Row 1 (RS): K3, *p2, k2; rep from * to last 5 sts, p2, k3.\nRow 2: Work in pattern to end.\n"
+        "Row 3: Rib 5, yo, k2tog, work in pattern to last 3 sts, k3.",
+        "Cast on 40 sts.\nWork flat.",
+    )
+    assert said[1] == "p3, k2, (p2, k2) 8 times, p3"
+    assert said[2] == "k3, p2, yo, k2tog, p2, (k2, p2) 7 times, k3"
+
+
+def test_held_stitches_are_worked_across_in_the_middle_of_a_round() -> None:
+    """A yoke is joined: body, sleeve, body, sleeve."""
+    plan = plan_of(
+        project(
+            "Cast on 12 sts.\nHold 12 sts for left sleeve.\nCast on 12 sts.\nHold 12 sts for right sleeve.\n"
+            "Cast on 40 sts.\nJoin in the round.\nJoin yoke: K20, k across left sleeve sts, k20, k across right sleeve sts. 64 sts.\n"
+            "Bind off."
+        )
+    )
+    joined = plan.rounds[-2]
+    assert joined.instruction == "k20, return 12 of left sleeve, k20, return 12 of right sleeve"
+    assert joined.held == {}
+
+
+def test_stitches_are_bound_off_and_cast_on_within_a_row() -> None:
+    """A buttonhole: three bound off in one row, three cast on in the next."""
+    said = rows("Row 1 (RS): K10, bind off 3 sts, k to end. 37 sts.\nRow 2: P27, cast on 3 sts, p to end. 40 sts.", "Cast on 40 sts.\nWork flat.")
+    assert said == ["k10, bind off 3, k27", "p27, cast on 3, p10"]

@@ -1,0 +1,80 @@
+"""Shaping at intervals, alone and side by side."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+BOTH = (
+    "Cast on 40 sts.\nWork flat.\n"
+    "Armhole dec row (RS): K1, ssk, k to end.\nNeck dec row (RS): K to last 3 sts, k2tog, k1.\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("every", "times", "rounds"),
+    [("10th", 10, 100), ("9th", 4, 36)],
+)
+def test_every_so_many_rounds_takes_so_many_rounds(every: str, times: int, rounds: int) -> None:
+    """Ten times every 10th and four times every 9th are 136 rows (check-values 4.3.1)."""
+    plan = plan_of(
+        project(
+            "Cast on 60 sts.\nJoin in the round.\nInc round: K1, m1l, k to last st, m1r, k1.\n"
+            f"Work inc round every {every} round {times} times. {60 + 2 * times} sts.\nBind off."
+        )
+    )
+    assert len(plan.rounds) - 2 == rounds
+
+
+def test_a_right_side_row_stays_on_the_right_side() -> None:
+    """Shaping on RS rows only: every second row from the first, and never on a purl row."""
+    plan = plan_of(project("Cast on 20 sts.\nWork flat.\nInc row (RS): K1, m1, k to end.\nWork inc row every RS row 4 times. 24 sts.\nBind off."))
+    assert [(round_.side, round_.after) for round_ in plan.rounds[1:-1]] == [
+        ("RS", 21), ("WS", 21), ("RS", 22), ("WS", 22), ("RS", 23), ("WS", 23), ("RS", 24),
+    ]  # fmt: skip
+
+
+def test_two_shapings_run_side_by_side_and_share_a_row_where_they_meet() -> None:
+    """Armhole every 2nd row six times, neck every 4th row three times: nine stitches in all, at their ends.
+
+    Source: common practice ("at the same time").
+    """
+    plan = plan_of(
+        project(
+            BOTH + "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row "
+            "3 times. 31 sts.\nBind off."
+        )
+    )
+    shaped = [round_ for round_ in plan.rounds[1:-1] if round_.shaping]
+    assert {round_.side for round_ in shaped} == {"RS"}
+    assert [round_.instruction for round_ in shaped if len(round_.shaping) == 2] == [
+        "k1, ssk, k33, k2tog, k1",
+        "k1, ssk, k30, k2tog, k1",
+        "k1, ssk, k27, k2tog, k1",
+    ]
+    assert len(shaped) == 6
+
+
+def test_two_shapings_of_the_same_end_are_a_fault() -> None:
+    """Both cannot take the first stitches of one row."""
+    text = BOTH.replace("K to last 3 sts, k2tog, k1", "K2, ssk, k to end")
+    assert "both shapings change the same end" in faults(
+        project(
+            text + "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row "
+            "3 times.\nBind off."
+        )
+    )
+
+
+def test_stitches_are_bound_off_at_the_beginning_of_two_rows() -> None:
+    """An underarm: four at each side, one row after the other. Source: common practice."""
+    plan = plan_of(project("Cast on 40 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nBind off 4 sts at the beginning of the next 2 rows. 32 sts.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[3:5]] == ["bind off 4, k36", "bind off 4, p32"]
+
+
+def test_stitches_are_cast_on_at_the_beginning_of_rows() -> None:
+    """The other way round, and in the other order of words."""
+    plan = plan_of(project("Cast on 20 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nAt the beg of the next 2 rows, cast on 6 sts. 32 sts.\nBind off."))
+    assert [round_.after for round_ in plan.rounds[3:5]] == [26, 32]

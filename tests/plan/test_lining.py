@@ -1,0 +1,83 @@
+"""Lines in their order: numbers, sides, rows that stand for many."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.lining import blocks
+from stepper.project.reader import read_project
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+
+def sides(work: str) -> list[tuple[str, str]]:
+    """Work some lines in rows; give side and words of every row after the cast-on."""
+    plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\n{work}\nBind off."))
+    return [(round_.side, round_.instruction) for round_ in plan.rounds[1:-1]]
+
+
+@pytest.mark.parametrize(
+    "back",
+    ["Row 2 and all WS rows: Purl.", "Row 2 (WS) and all following WS rows: purl.", "All WS rows: Purl.", "Rows 2 and 4: Purl."],
+)
+def test_a_line_for_all_wrong_side_rows_stands_between_the_others(back: str) -> None:
+    """However it is printed, rows 2 and 4 are purled."""
+    said = sides(f"Row 1 (RS): K1, yo, k2tog, k to end.\n{back}\nRow 3: Knit.")
+    assert said[:3] == [("RS", "k1, yo, k2tog, k7"), ("WS", "purl"), ("RS", "knit")]
+    assert said[3] == ("WS", "purl")
+
+
+def test_even_rounds_stand_between_odd_ones() -> None:
+    """`Rnd 2 and all even rnds: knit`."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnd 1: Purl.\nRnd 2 and all even rnds: Knit.\nRnd 3: *K1, p1; rep from * to end.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["purl", "knit", "*k1, p1; rep from * to end", "knit"]
+
+
+def test_a_row_that_is_left_out_is_a_fault() -> None:
+    """Going on from row 1 with row 3 would put every later row on the wrong side."""
+    assert "round 2 is not written out" in faults(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRow 3: Knit.\nBind off."))
+
+
+def test_numbered_lines_are_one_block_until_the_numbering_begins_anew() -> None:
+    """Rows 1 and 2, then rows 1 and 2 of something else."""
+    reading = read_project(project("Cast on 8 sts.\nRow 1: Knit.\nRow 2: Purl.\nRow 1: Purl.\nRow 2: Knit.\nBind off."))
+    assert reading.project is not None
+    assert [len(block) for block in blocks(reading.project.sections[0].lines)] == [1, 2, 2, 1]
+
+
+def test_a_stretch_to_a_length_ends_on_the_side_that_the_next_line_needs() -> None:
+    """`Row 1 (RS)` after so many centimetres: one row more rather than a row on the wrong side."""
+    for length in (4, 5):
+        plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\nWork in stockinette for {length} cm.\nNext row (RS): K5, k2tog, k3.\nBind off."))
+        shaped = next(round_ for round_ in plan.rounds if round_.shaping)
+        assert shaped.side == "RS"
+        assert plan.warnings == ()
+        assert plan.stretches[0].last == shaped.index - 1
+
+
+def test_a_row_printed_for_the_other_side_is_told() -> None:
+    """Two RS rows in a row mean that one is missing in between."""
+    plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): Knit.\nNext row (RS): Knit.\nBind off."))
+    assert "the line is for RS rows" in plan.warnings[0].text
+
+
+def test_short_rows_in_the_round_do_not_make_the_piece_flat() -> None:
+    """After them the round goes on as a round."""
+    plan = plan_of(project("Cast on 12 sts.\nJoin in the round.\nRow 1 (RS): K6, turn.\nRow 2 (WS): P6, turn.\nKnit 2 rounds.\nBind off."))
+    assert [round_.flat for round_ in plan.rounds] == [False, True, True, False, False, False]
+
+
+def test_from_round_to_flat_and_back() -> None:
+    """A yoke opened for a neck slit, and closed again; and a split hem ribbed flat, then joined (6.17)."""
+    plan = plan_of(
+        project(
+            "Cast on 106 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 3 cm.\nHold 106 sts for front.\n"
+            "Cast on 106 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 5 cm.\nReturn front to needles.\n"
+            "Join in the round.\nRnd 1: *K104, k2tog; rep from * to end. 210 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2 (WS): Purl.\n"
+            "Join in the round.\nKnit 1 round.\nBind off."
+        )
+    )
+    joined = next(round_ for round_ in plan.rounds if round_.after == 210)
+    assert not joined.flat
+    assert [round_.flat for round_ in plan.rounds[joined.index + 1 :]] == [True, True, False, False]
+    assert plan.rounds[joined.index + 2].side == "WS"

@@ -1,0 +1,43 @@
+"""What the garment gives a round: picked-up stitches, the look of the fabric."""
+
+from __future__ import annotations
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+FRONT = "Cast on 20 sts.\nWork flat.\nKnit 40 rows.\nBind off.\n"
+
+
+def test_three_for_every_four_rows_are_picked_up() -> None:
+    """Forty rows give thirty stitches. Source of the ratio: common practice."""
+    plan = plan_of(project(FRONT + "Pick up and knit 3 sts for every 4 rows along the edge of body.\nBind off."))
+    assert plan.rounds[-1].before == 30
+
+
+def test_the_printed_count_wins_over_the_ratio_and_both_are_told() -> None:
+    """The ratio is a rule of thumb; the printed count is what the rib needs."""
+    plan = plan_of(project(FRONT + "Pick up and knit 3 sts for every 4 rows along the edge. 32 sts.\nBind off."))
+    assert plan.rounds[-1].before == 32
+    assert "comes to 30" in plan.warnings[0].text
+    assert "prints 32" in plan.warnings[0].text
+
+
+def test_a_printed_count_far_from_the_ratio_is_a_fault() -> None:
+    """Sixty instead of thirty is no rounding."""
+    assert "prints 60 stitches" in faults(
+        project(FRONT + "Pick up and knit 3 sts for every 4 rows along the edge. 60 sts.\nBind off.")
+    )
+
+
+def test_a_chart_that_is_not_there_is_told_with_the_nearest() -> None:
+    """A misspelt chart in the middle of a row is found as one that stands alone."""
+    assert 'Did you mean "peak"?' in faults(
+        project("Cast on 12 sts.\nJoin in the round.\nRnd 1: K4, chart paek over 4 sts, k4.\nBind off.")
+    )
+
+
+def test_rows_go_on_as_they_look_from_each_side() -> None:
+    """One written row of rib and "work for 2 cm": knit ones are purled from behind."""
+    plan = plan_of(project("Cast on 10 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 2 cm.\nBind off."))
+    said = [round_.instruction for round_ in plan.rounds[1:-1]]
+    assert said[:3] == ["(k2, p2) 2 times, k2", "p2, *k2, p2; rep from * to end", "k2, *p2, k2; rep from * to end"]
