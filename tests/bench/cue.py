@@ -24,7 +24,7 @@ from stepper.session.cues import Back, Next
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay
-from stepper.session.state import State
+from stepper.session.state import Place, State
 from stepper.store.journal import Journal
 from stepper.store.records import Entry
 
@@ -65,10 +65,12 @@ def long_history(loaded: Loaded, count: int) -> list[Event]:
         cue = (
             Back(at="2025-03-03T20:15:00+01:00")
             if len(events) % 4 == 3
+            and session.state.place != Place()  # from the very beginning there is no way back
             else Next(at="2025-03-03T20:15:00+01:00")
         )
         considered = session.consider(cue)
         session.adopt(considered)
+        assert considered.events, f"{cue} was refused"
         events += considered.events
     return events[:count]
 
