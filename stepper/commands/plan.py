@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from stepper.commands.loading import load
@@ -30,12 +30,27 @@ def run(args: argparse.Namespace) -> int:
     """
     plan = load(args.file).plan
     if args.json:
-        document = plan_document(plan, spoken=lambda round_: spoken(round_, plan))
+        document = plan_document(plan, spoken=spoken_once(plan))
         print(json.dumps(document, ensure_ascii=False))
         return 0
     for line in plan_lines(plan):
         print(line)
     return 0
+
+
+def spoken_once(plan: Plan) -> Callable[[Round], str]:
+    """Give what says a round of the plan, working it out once for rounds that are alike: most are."""
+    known: dict[tuple[object, ...], str] = {}
+
+    def say(round_: Round) -> str:
+        before = plan.rounds[round_.index - 1] if round_.index else None
+        # Like rounds share one phrase; which yarn is new depends on the round before as well.
+        key = (id(round_.phrase), id(before.phrase) if before else 0, round_.flat, round_.side)
+        if key not in known:
+            known[key] = spoken(round_, plan)
+        return known[key]
+
+    return say
 
 
 def plan_lines(plan: Plan) -> Iterator[str]:

@@ -87,7 +87,9 @@ def _worked(template: Template, needles: Needles) -> Worked:
         method=needles.method or "german",
         supplies=supplies_of(needles),
     )
-    worked = replace(worked, items=_altered_items(worked.items, needles))
+    items = _altered_items(worked.items, needles)
+    if items is not worked.items:
+        worked = replace(worked, items=items)
     if not template.asks:
         needles.known[key] = (template, worked)
     return worked

@@ -7,8 +7,10 @@ from pathlib import Path
 
 import pytest
 
+from stepper.commands.loading import load
 from stepper.commands.main import main
-from stepper.commands.plan import plan_lines
+from stepper.commands.plan import plan_lines, spoken_once
+from stepper.language.phrasing import spoken
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 
@@ -33,3 +35,14 @@ def test_text_puts_like_rounds_together() -> None:
     lines = list(plan_lines(plan_of(project("Cast on 8 sts.\nKnit 100 rounds.\nBind off."))))
     assert len(lines) < 12
     assert any("2-101 knit. 8 sts" in line for line in lines)
+
+
+SAMPLES = sorted(SWITCHBACK.parent.glob("*.yaml"))
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=[path.stem for path in SAMPLES])
+def test_a_round_said_once_is_said_right_every_time(path: Path) -> None:
+    """Words kept for like rounds are those each of them would have had."""
+    plan = load(path).plan
+    say = spoken_once(plan)
+    assert [say(round_) for round_ in plan.rounds] == [spoken(round_, plan) for round_ in plan.rounds]
