@@ -18,8 +18,8 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
-from stepper.session.cues import Cue, Listen
-from stepper.session.effects import Close, Effect, Refuse, TellStep
+from stepper.session.cues import Cue, Listen, View
+from stepper.session.effects import Close, Effect, Refuse, TellStep, TurnTo
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.state import State
@@ -51,6 +51,7 @@ class Conductor:
         clock: Callable[[], str],
         speaker: Speaker | None = None,
         own_wordings: Mapping[str, str] | None = None,
+        turn: Callable[[View], None] | None = None,
     ) -> None:
         """Take up a session.
 
@@ -61,7 +62,9 @@ class Conductor:
             clock: Gives now. ISO 8601 with the offset from UTC.
             speaker: Says lines; without one they are only shown.
             own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
+            turn: Turns the screen to something; nothing where there is no screen.
         """
+        self._turn = turn
         self._session = session
         self._keep = keep
         self._show = show
@@ -147,6 +150,9 @@ class Conductor:
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:
         for effect in effects:
+            if isinstance(effect, TurnTo) and self._turn is not None:
+                self._turn(effect.view)
+                continue
             line = told(effect, self._session.plan)
             if not line or isinstance(effect, Close):
                 continue

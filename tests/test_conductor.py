@@ -6,7 +6,7 @@ import pytest
 
 from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
-from stepper.session.cues import Again, Enough, Next, Where
+from stepper.session.cues import Again, Enough, Look, Next, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
@@ -50,6 +50,22 @@ def _conductor(log: Log, speaker: RecordingSpeaker | None = None) -> Conductor:
     return Conductor(
         Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker
     )
+
+
+def test_a_page_is_shown_where_there_is_a_screen_and_told_where_there_is_none() -> None:
+    """With a screen the words turn it and nothing is said; without one they say why nothing comes."""
+    log, turned = Log(), list[View]()
+    plain = _conductor(log)
+    plain.offer(Look(view=View.CHART))
+    plain.drain()
+    assert log.lines == ["shown That is shown on the full screen only."]
+    full = Conductor(
+        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, turn=turned.append
+    )
+    full.offer(Look(view=View.CHART))
+    full.drain()
+    assert turned == [View.CHART]
+    assert len(log.lines) == 1
 
 
 def test_what_happened_is_kept_before_it_is_shown_and_said() -> None:

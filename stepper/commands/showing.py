@@ -158,7 +158,9 @@ def _begun(loaded: Loaded, journal: Journal, screen: Screen, speaker: Speaker | 
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
     journal.keep_plan(loaded.text, taken.fingerprint, now())
-    conductor = Conductor(taken.session, keep=Keeper(journal), show=screen.show, clock=now, speaker=speaker)
+    conductor = Conductor(
+        taken.session, keep=Keeper(journal), show=screen.show, clock=now, speaker=speaker, turn=screen.turn
+    )
     if taken.changed is not None:
         conductor.carry_out(taken.changed)
     conductor.begin(taken.fingerprint)

@@ -245,6 +245,10 @@ def _awake(effect: effects.TellAwake, plan: Plan) -> str:
     return "Listening."
 
 
+def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
+    return "That is shown on the full screen only."
+
+
 def _help(effect: effects.TellHelp, plan: Plan) -> str:
     phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
     blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
@@ -290,6 +294,7 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellUndone: _undone,
         effects.TellAsleep: _asleep,
         effects.TellAwake: _awake,
+        effects.TurnTo: _turn_to,
         effects.TellHelp: _help,
         effects.TellStop: _stop,
         effects.Close: _nothing,

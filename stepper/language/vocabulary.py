@@ -201,6 +201,33 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("help", "h", "?"),
     ),
     Wording(
+        cue=cues.Look,
+        fixed={"view": cues.View.CHART},
+        says="shows the whole chart on the screen",
+        spoken=("the whole chart", "show the whole chart"),
+        typed=("chart",),
+    ),
+    Wording(
+        cue=cues.Look,
+        fixed={"view": cues.View.YOKE},
+        says="shows the yoke from above on the screen",
+        spoken=("yoke from above", "show the yoke from above"),
+        typed=("yoke",),
+    ),
+    Wording(
+        cue=cues.Look,
+        fixed={"view": cues.View.JOURNAL},
+        says="shows the journal on the screen",
+        spoken=("open the journal", "show the journal"),
+        typed=("journal",),
+    ),
+    Wording(
+        cue=cues.Look,
+        fixed={"view": cues.View.ROUND},
+        says="shows the round on the screen again",
+        spoken=("back to the round", "show the round"),
+    ),
+    Wording(
         cue=cues.SectionCount,
         says="answers with the stitches counted between two landmarks",
         spoken=("there are {number}", "in between are {number}"),
@@ -391,6 +418,12 @@ SAME_WORDS: Final[dict[str, str]] = {
 """American, British and shortened forms of a word, and the one understood."""
 
 
-def recommended(cue: type[cues.Cue]) -> tuple[str, ...]:
-    """Give the wording to recommend for a cue: the first of each of its rows."""
-    return tuple(wording.spoken[0] for wording in VOCABULARY if wording.cue is cue)
+def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
+    """Give the wording to recommend for a cue: the first of each of its rows.
+
+    Args:
+        cue: The kind of cue.
+        fixed: Fields of the cue; only rows that settle them so.
+    """
+    rows = [wording for wording in VOCABULARY if wording.cue is cue]
+    return tuple(row.spoken[0] for row in rows if fixed.items() <= row.fixed.items())

@@ -17,16 +17,16 @@ from typing import TYPE_CHECKING, Any
 from stepper.plan.model import Plan
 from stepper.screen.answers import answers_of, what_came
 from stepper.screen.course import Course, course_of
-from stepper.screen.face import FADES_S, Asked, Face, faded, pasted, press
+from stepper.screen.face import FADES_S, Asked, Face, faded, pasted, press, turned
 from stepper.screen.happenings import Happening, happenings, way_back
 from stepper.screen.journal_page import chosen_of
-from stepper.screen.keys import Page
+from stepper.screen.keys import PAGES, Page
 from stepper.screen.scene import Scene
 from stepper.screen.seams import Sitting, Surroundings
 from stepper.screen.senses import Ears, Heard, Mouth, Senses
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
-from stepper.session.cues import Cue, Enough
+from stepper.session.cues import Cue, Enough, View
 
 if TYPE_CHECKING:
     from prompt_toolkit.application import Application
@@ -56,6 +56,7 @@ class Screen:
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
         self._watching = False
+        self._turned = False
         self._early: list[Callable[[], None]] = []
         self._lock = Lock()
 
@@ -65,6 +66,11 @@ class Screen:
         return tuple(self._lines)
 
     # Any thread
+
+    def turn(self, view: View) -> None:
+        """Turn to something; on the thread that works off the cues."""
+        self._turned = True
+        self._face = turned(self._face, PAGES[view])
 
     def show(self, line: str) -> None:
         """Take a line the session tells; on the thread that works off the cues."""
@@ -223,10 +229,12 @@ class Screen:
         assert self._sitting is not None
         before = self._sitting.session.state.seq
         self._lines = []
+        self._turned = False
         self._sitting.offer_words(text, heard=by_ear)
         self._worked()
         session = self._sitting.session
         did = what_came(self._lines, text, session, changed=session.state.seq != before)
+        did = "shown" if self._turned else did
         self._heard = Heard(text=text, did=did, by_ear=by_ear)
 
     def _work(self, cues: Sequence[Cue]) -> None:

@@ -114,6 +114,11 @@ def pasted(face: Face, text: str) -> Face:
     return replace(face, text=clean(face.text + text)[:LONGEST_LINE])
 
 
+def turned(face: Face, page: Page) -> Face:
+    """Turn to a page, from its beginning."""
+    return replace(_home(face), page=page)
+
+
 def _home(face: Face) -> Face:
     return replace(face, page=Page.ROUND, digits="", entry=None, text="", leaving=False, down=0, along=0)
 
@@ -219,7 +224,7 @@ def _cued(face: Face, key: str, at_s: float, state: State) -> Pressed:
         return Pressed(face=replace(face, entry=row.entry, text=""))
     if row.page is not None:
         page = Page.ROUND if face.page is row.page else row.page
-        return Pressed(face=replace(_home(face), page=page))
+        return Pressed(face=turned(face, page))
     if row.steps and not face.text:
         face = _home(face)  # she sees that it counted; words half typed wait
     return Pressed(face=face, asked=_one(row.cue(state)) if row.cue is not None else NOTHING)

@@ -1,8 +1,7 @@
 """The one table of keys: what is pressed, what it asks for, and how the same is said aloud.
 
 The help page is drawn from it. Pedals send PageUp and PageDown, arrows, space or enter, so those step. A key
-is never only a key: each row names a cue that can be spoken too, or a page of the screen, which changes
-nothing. No I/O.
+is never only a key: each row names a cue that can be spoken too. No I/O.
 """
 
 from __future__ import annotations
@@ -10,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum
+from types import MappingProxyType
 from typing import Final
 
 from stepper.language.vocabulary import recommended
@@ -50,6 +50,8 @@ class Key:
     kinds: tuple[type[cues.Cue], ...] = ()
     """The kinds of cue that can come of it."""
     page: Page | None = None
+    view: cues.View | None = None
+    """What the words for it turn the screen to."""
     entry: Entry | None = None
     steps: bool = False
     """Whether a pedal may send it: held, it counts once."""
@@ -57,11 +59,28 @@ class Key:
     @property
     def spoken(self) -> tuple[str, ...]:
         """How the same is said aloud."""
+        if self.view is not None:
+            return (recommended(cues.Look, view=self.view)[0],)
         return tuple(recommended(kind)[0] for kind in self.kinds)
 
 
 def _key(keys: str, cue: type[cues.Cue], says: str, *, steps: bool = False) -> Key:
     return Key(keys=tuple(keys.split("|")), says=says, cue=lambda state: cue(), kinds=(cue,), steps=steps)
+
+
+PAGES: Final = MappingProxyType(
+    {
+        cues.View.ROUND: Page.ROUND,
+        cues.View.CHART: Page.CHART,
+        cues.View.YOKE: Page.YOKE,
+        cues.View.JOURNAL: Page.JOURNAL,
+    }
+)
+"""What words turn the screen to."""
+
+
+def _shows(key: str, view: cues.View, says: str) -> Key:
+    return Key(keys=(key,), says=says, page=PAGES[view], view=view, kinds=(cues.Look,))
 
 
 _STRIDES: Final = (By.ROUND, By.REPEAT, By.COLOUR)
@@ -103,9 +122,9 @@ KEYS: Final[tuple[Key, ...]] = (
     Key(keys=("l",), says="enter a length", entry=Entry.LENGTH, kinds=(cues.Length,)),
     Key(keys=("g",), says="enter a weight", entry=Entry.WEIGHT, kinds=(cues.Weight,)),
     Key(keys=("/",), says="type any other cue", entry=Entry.WORDS, kinds=(cues.Help,)),
-    Key(keys=("d",), says="the whole chart", page=Page.CHART),
-    Key(keys=("o",), says="the yoke from above", page=Page.YOKE),
-    Key(keys=("j",), says="the journal: go back to any point", page=Page.JOURNAL),
+    _shows("d", cues.View.CHART, "the whole chart"),
+    _shows("o", cues.View.YOKE, "the yoke from above"),
+    _shows("j", cues.View.JOURNAL, "the journal: go back to any point"),
     Key(keys=("?",), says="these keys", page=Page.KEYS, kinds=(cues.Help,)),
     _key("q q", cues.Enough, "stop for tonight"),
 )
@@ -123,14 +142,24 @@ class NumberKey:
     says: str
     cue: Callable[[int], cues.Cue]
     kind: type[cues.Cue]
+    for_instance: int
+    """A number that makes sense there."""
 
 
 NUMBER_KEYS: Final = (
-    NumberKey(key="enter", says="count", cue=lambda n: cues.Count(stitches=n), kind=cues.Count),
-    NumberKey(key="s", says="at stitch", cue=lambda n: cues.AtStitch(stitch=n), kind=cues.AtStitch),
-    NumberKey(key="r", says="go to round", cue=lambda n: cues.GoTo(round_number=n), kind=cues.GoTo),
-    NumberKey(key="t", says="unknit", cue=lambda n: cues.Tink(stitches=n), kind=cues.Tink),
-    NumberKey(key="y", says="take remedy", cue=lambda n: cues.Choose(number=n), kind=cues.Choose),
+    NumberKey(
+        key="enter", says="count", cue=lambda n: cues.Count(stitches=n), kind=cues.Count, for_instance=246
+    ),
+    NumberKey(
+        key="s", says="at stitch", cue=lambda n: cues.AtStitch(stitch=n), kind=cues.AtStitch, for_instance=84
+    ),
+    NumberKey(
+        key="r", says="go to round", cue=lambda n: cues.GoTo(round_number=n), kind=cues.GoTo, for_instance=12
+    ),
+    NumberKey(key="t", says="unknit", cue=lambda n: cues.Tink(stitches=n), kind=cues.Tink, for_instance=6),
+    NumberKey(
+        key="y", says="take remedy", cue=lambda n: cues.Choose(number=n), kind=cues.Choose, for_instance=1
+    ),
 )
 """What can be made of a number; `enter` is a count unless the session asked for something else."""
 

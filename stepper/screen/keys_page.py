@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from types import MappingProxyType
 from typing import Final
 
+from stepper.language.vocabulary import recommended
 from stepper.screen.cells import LEGEND
 from stepper.screen.foot import foot
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
@@ -43,7 +45,9 @@ def _lines(columns: int, yarn: str) -> list[Row]:
     """Write the whole page."""
     lines = [line for key in KEYS for line in _key(key, columns, yarn)]
     lines += [(), row(" A number, then:", BOLD)]
-    lines += [_entry(number.key, number.says, "") for number in NUMBER_KEYS]
+    for each in NUMBER_KEYS:
+        phrase = recommended(each.kind)[0].replace("{number}", str(each.for_instance))
+        lines.append(_entry(each.key, each.says, _said((phrase,), yarn)))
     lines += [(), row(" Always:", BOLD), _entry("esc", "be silent at once; back to the round", "")]
     lines += [_entry("ctrl-c", "leave at once; nothing is lost", "")]
     lines += [(), row(" Signs of the chart:", BOLD)]
@@ -54,7 +58,7 @@ def _lines(columns: int, yarn: str) -> list[Row]:
 
 def _key(key: Key, columns: int, yarn: str) -> list[Row]:
     """Write a row of the table; what has no room beside the rest goes on a line of its own."""
-    said = " / ".join(f'"{example(phrase, yarn)}"' for phrase in key.spoken)
+    said = _said(key.spoken, yarn)
     keys = " ".join(_NAMES.get(name, name) for name in key.keys)
     lines: list[Row] = []
     if len(keys) > _KEY_COLUMNS - 2:
@@ -63,6 +67,10 @@ def _key(key: Key, columns: int, yarn: str) -> list[Row]:
     if not said or row_width(whole) <= columns:
         return [*lines, whole]
     return [*lines, _entry(keys, key.says, ""), (Span(" " * (_KEY_COLUMNS + 3)), Span(said))]
+
+
+def _said(phrases: Iterable[str], yarn: str) -> str:
+    return " / ".join(f'"{example(phrase, yarn)}"' for phrase in phrases)
 
 
 def example(phrase: str, yarn: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue, Enough, Listen, Redo, Undo, Wait
+from stepper.session.cues import Cue, Enough, Listen, Look, Redo, Undo, Wait
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Closed, FellAsleep, Undone, WokeUp
 from stepper.session.state import State
@@ -40,6 +40,11 @@ def close(plan: Plan, state: State, cue: Enough) -> Decision:
 
 def ask(plan: Plan, state: State, cue: Cue) -> Decision:
     """Change nothing; the answer is all there is."""
+    return ()
+
+
+def look(plan: Plan, state: State, cue: Look) -> Decision:
+    """Change nothing; something is shown."""
     return ()
 
 

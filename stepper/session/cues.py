@@ -8,6 +8,7 @@ Words are turned into cues by `stepper.language.understand`; what may happen whe
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import Enum
 
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
@@ -241,6 +242,22 @@ class ThatIsAll(Cue):
     """End the count aloud and compare it."""
 
 
+class View(Enum):
+    """What a screen can show."""
+
+    ROUND = "round"
+    CHART = "chart"
+    YOKE = "yoke"
+    JOURNAL = "journal"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look(Cue):
+    """Turn the screen to something."""
+
+    view: View
+
+
 CUES: tuple[type[Cue], ...] = (
     Next,
     Back,
@@ -276,5 +293,6 @@ CUES: tuple[type[Cue], ...] = (
     CountAloud,
     Ten,
     ThatIsAll,
+    Look,
 )
 """Every kind of cue, in the order of the help."""

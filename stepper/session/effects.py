@@ -11,7 +11,7 @@ from enum import Enum
 
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
-from stepper.session.cues import Cue
+from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
 from stepper.session.remedy import Remedy
 from stepper.session.state import Asking, Mend, Place, Seen
@@ -196,6 +196,13 @@ class TellAsleep(Effect):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellAwake(Effect):
     """Say that the ears are open."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TurnTo(Effect):
+    """Show something on the screen; where there is none, say so."""
+
+    view: View
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -36,6 +36,7 @@ from stepper.session.effects import (
     TellStop,
     TellStride,
     TellUndone,
+    TurnTo,
 )
 from stepper.session.events import (
     Advanced,
@@ -87,6 +88,8 @@ def respond(
         after: The state after them.
     """
     back = _place_first(plan, before, cue)
+    if isinstance(cue, cues.Look):
+        return (*back, TurnTo(view=cue.view))
     if not events and cue is not None:
         return (*back, *_ANSWERS[type(cue)](plan, after))
     effects: list[Effect] = [*back]

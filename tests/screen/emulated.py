@@ -95,6 +95,7 @@ class Emulated:
         )
         for line in desk.lines:
             self.screen.show(line)
+        desk.conductor._turn = self.screen.turn
         desk.conductor._show = self.screen.show  # the conductor of the desk tells the screen from now on
         self.error: BaseException | None = None
         self._stack = ExitStack()

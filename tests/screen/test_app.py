@@ -110,6 +110,20 @@ def test_words_heard_are_shown_with_what_they_did() -> None:
         shown.wait_for(lambda: "No ears: the device has gone." in shown.text)
 
 
+def test_every_page_is_turned_to_by_words() -> None:
+    """What the keys show, her voice shows; and it brings the round back."""
+    with Emulated(Desk(), why_no_ears="") as shown:
+        for words, title in (
+            ("the whole chart", "of 60 sts"),
+            ("yoke from above", "From above"),
+            ("open the journal", "the latest first"),
+        ):
+            shown.screen.hear(words)
+            shown.wait_for(lambda title=title: title in shown.text.splitlines()[0])  # type: ignore[misc] # bound now
+            shown.screen.hear("back to the round")
+            shown.wait_for(lambda: 'Heard "back to the round": shown' in shown.text)
+
+
 def test_words_heard_before_the_screen_is_up_are_not_lost() -> None:
     """The ears may be quicker than the terminal."""
     early = Emulated(Desk(), why_no_ears="")

@@ -1,8 +1,10 @@
 from __future__ import annotations
 
+import pytest
+
 from stepper.session import cues, events
 from stepper.session.control import ask
-from stepper.session.effects import AskLength, Lead, TellFinished, TellStep
+from stepper.session.effects import AskLength, Lead, TellFinished, TellStep, TurnTo
 from stepper.session.machine import Session
 from stepper.session.respond import _ANSWERS, _TOLD, step_at
 from stepper.session.rules import RULES, Mode
@@ -23,6 +25,15 @@ def test_every_event_and_every_question_is_answered() -> None:
 
     assert set(_TOLD) == set(events.EVENTS)
     assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud}
+
+
+@pytest.mark.parametrize("view", cues.View)
+def test_looking_changes_nothing_and_turns_the_screen(view: cues.View) -> None:
+    """A page is no event: nothing is kept."""
+    considered = Session(GARMENT).consider(cues.Look(at=AT, view=view))
+
+    assert considered.events == ()
+    assert considered.effects == (TurnTo(view=view),)
 
 
 def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:
