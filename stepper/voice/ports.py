@@ -63,7 +63,9 @@ class Microphone(Protocol):
     def blocks(self) -> Iterator[bytes]:
         """Yield block after block of sound at `HEARING_RATE_HZ`, waiting for each.
 
-        The iterator ends when the microphone is closed or its device has gone.
+        An empty block says that sound is missing here: it came in while the program spoke, it could not be
+        taken in time, or the device was away. What came before it and what comes after belong to different
+        utterances. The iterator ends when the microphone is closed or can never come back.
         """
         ...
 
@@ -77,7 +79,8 @@ class Heard:
     """What a recogniser made of one stretch of sound."""
 
     text: str
-    """The words, lower case, one space between them."""
+    """The words, lower case, one space between them. Empty: it was meant for the program, as far as can be
+    told, and is no cue; that is answered with a tone and nothing else."""
     score: float
     """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
 

@@ -1,12 +1,13 @@
-"""How the program is to speak. No I/O."""
+"""How the program is to speak and to listen. No I/O."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from typing import Literal
 
-Engine = Literal["auto", "espeak", "pyttsx3", "none"]
-"""Which voice speaks: what suits the system, eSpeak NG, the system's own voices, or nobody."""
+Engine = Literal["auto", "espeak", "natural", "pyttsx3", "none"]
+"""Which voice speaks: what suits the system, eSpeak NG, the natural voice of the extra `natural`, the
+system's own voices, or nobody."""
 
 SLOWEST_WPM = 80
 FASTEST_WPM = 400
@@ -52,3 +53,25 @@ class SpeechSettings:
             Unit: words per minute. Range: 80 to 400.
         """
         return max(SLOWEST_WPM, round(self.rate_wpm * SLOWER_SHARE)) if slower else self.rate_wpm
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HearingSettings:
+    """How the program is to listen; every field has a value that suits most people.
+
+    Raises:
+        ValueError: A time is out of its range.
+    """
+
+    listen: bool = True
+    """Whether the full screen listens without being asked to, where the ears are installed."""
+    device: str = ""
+    """Part of the name of the microphone to listen through; empty for the usual one."""
+    sounds: bool = True
+    """Whether a soft tone says that a cue was heard, and another that it was not understood."""
+    deaf_tail_s: float = 0.35
+    """How long the ears stay closed after the last word of the program's own. Range: 0 to 2. Unit: s."""
+
+    def __post_init__(self) -> None:
+        if not 0 <= self.deaf_tail_s <= 2:
+            raise ValueError(f"deaf_tail_s must be from 0 to 2 seconds (got {self.deaf_tail_s}).")

@@ -1,0 +1,160 @@
+"""Her own settings: one TOML file for all garments, in the user's settings folder.
+
+```toml
+[voice]                 # how it speaks: the fields of `SpeechSettings`
+rate_wpm = 140
+[ears]                  # how it listens: the fields of `HearingSettings`
+device = "headset"
+[wordings]              # her own words for a cue, and the wording of the vocabulary that they stand for
+"weiter bitte" = "next step"
+```
+
+A setting that cannot be followed is told in a sentence and left at its usual value: no slip in it keeps her
+from knitting.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, field, fields, replace
+from difflib import get_close_matches
+from pathlib import Path
+from typing import Any, TypeVar, get_args
+
+from stepper.language.understand import phrases
+from stepper.voice.settings import Engine, HearingSettings, SpeechSettings
+
+_Record = TypeVar("_Record", SpeechSettings, HearingSettings)
+
+_TABLES = ("voice", "ears", "wordings")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Preferences:
+    """What the settings file says."""
+
+    speech: SpeechSettings = field(default_factory=SpeechSettings)
+    hearing: HearingSettings = field(default_factory=HearingSettings)
+    wordings: Mapping[str, str] = field(default_factory=dict)
+    """The knitter's own wordings: hers to one of the vocabulary's."""
+    remarks: tuple[str, ...] = ()
+    """A sentence for each setting that could not be followed."""
+
+
+def settings_path(environment: Mapping[str, str], platform: str) -> Path:
+    """Give the place of the settings file.
+
+    Args:
+        environment: The variables of the process; `STEPPER_SETTINGS` names another file.
+        platform: The system, as Python names it.
+    """
+    named = environment.get("STEPPER_SETTINGS")
+    if named:
+        return Path(named)
+    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or ".")
+    if platform == "win32":
+        folder = Path(environment.get("APPDATA") or home / "AppData" / "Roaming")
+    elif platform == "darwin":
+        folder = home / "Library" / "Application Support"
+    else:
+        folder = Path(environment.get("XDG_CONFIG_HOME") or home / ".config")
+    return folder / "stepper" / "settings.toml"
+
+
+def preferences(path: Path | None = None) -> Preferences:
+    """Read the settings file; without one everything is as usual.
+
+    Args:
+        path: The file; that of the user where nothing is given.
+    """
+    path = path if path is not None else settings_path(os.environ, sys.platform)
+    try:
+        written = path.read_text(encoding="utf-8")
+    except FileNotFoundError:
+        return Preferences()
+    except (OSError, UnicodeDecodeError) as error:
+        why = error.strerror if isinstance(error, OSError) else "it is no text in UTF-8"
+        return Preferences(remarks=(f"The settings in {path} cannot be read: {why}.",))
+    try:
+        return parsed(tomllib.loads(written), str(path))
+    except tomllib.TOMLDecodeError as error:
+        return Preferences(remarks=(f"The settings in {path} cannot be read: {error}.",))
+
+
+def parsed(tables: Mapping[str, Any], name: str) -> Preferences:
+    """Make preferences of what a settings file holds.
+
+    Args:
+        tables: The file as TOML reads it.
+        name: What to call the file in a remark.
+    """
+    remarks = [
+        f'{name}: there is no table [{table}];{_nearest(table, _TABLES)} they are {", ".join(_TABLES)}.'
+        for table in tables
+        if table not in _TABLES
+    ]
+    speech = _followed(SpeechSettings(), _table(tables, "voice", name, remarks), f"{name}: [voice]", remarks)
+    hearing = _followed(HearingSettings(), _table(tables, "ears", name, remarks), f"{name}: [ears]", remarks)
+    wordings = _wordings(_table(tables, "wordings", name, remarks), name, remarks)
+    return Preferences(speech=speech, hearing=hearing, wordings=wordings, remarks=tuple(remarks))
+
+
+def _table(tables: Mapping[str, Any], table: str, name: str, remarks: list[str]) -> Mapping[str, Any]:
+    found = tables.get(table, {})
+    if isinstance(found, Mapping):
+        return found
+    remarks.append(f"{name}: {table} must be a table: write [{table}] on a line of its own.")
+    return {}
+
+
+def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: list[str]) -> _Record:
+    """Take over one setting after another, so that a bad one costs only itself."""
+    usual = {each.name: getattr(record, each.name) for each in fields(record)}
+    for key, value in table.items():
+        if key not in usual:
+            remarks.append(f'{where} has no setting "{key}".{_nearest(key, tuple(usual))}')
+            continue
+        wanted = type(usual[key])
+        fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
+        if wanted is float and isinstance(value, int) and not isinstance(value, bool):
+            value, fits = float(value), True
+        if not fits:
+            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {value!r}).")
+        elif key == "engine" and value not in get_args(Engine):
+            remarks.append(f'{where} engine must be one of {", ".join(get_args(Engine))} (got "{value}").')
+        else:
+            try:
+                record = replace(record, **{key: value})
+            except ValueError as error:
+                remarks.append(f"{where} {error}")
+    return record
+
+
+_KINDS: dict[type, str] = {
+    bool: "true or false",
+    int: "a whole number",
+    float: "a number",
+    str: "text in quotes",
+    tuple: "a list",
+}
+
+
+def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[str, str]:
+    known = frozenset(phrases())
+    wordings = {}
+    for mine, meant in table.items():
+        if not isinstance(meant, str) or meant not in known:
+            near = _nearest(str(meant), tuple(known))
+            what = f'[wordings] "{mine}" stands for "{meant}", which is no wording I know.'
+            remarks.append(f"{name}: {what}{near}")
+        else:
+            wordings[mine] = meant
+    return wordings
+
+
+def _nearest(word: str, known: tuple[str, ...]) -> str:
+    near = get_close_matches(word, known, n=1)
+    return f' Did you mean "{near[0]}"?' if near else ""
