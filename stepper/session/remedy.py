@@ -108,11 +108,18 @@ def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search, by: in
         found.append(_cost("plain", cost, now, mend=mend, by=by))
     shaped = plan.rounds[by] if by is not None else None
     # In a chart it can be made good only where the spot is known; the pattern then goes on as if whole.
-    if shaped is not None and not _locked(shaped) and (shaped.shaping or search.found is not None):
+    sure = shaped is not None and (bool(shaped.shaping) or search.found is not None)
+    # The stitch made or saved stands for a plain one; a round of decreases alone has none to spare.
+    if shaped is not None and sure and not _locked(shaped) and _plain(shaped) >= abs(off):
         mend = Mend(index=shaped.index, stitch=_spot(search, shaped), change=-off)
         # Next to shaping a stitch more or less is hardly any work; waiting for it is what it costs.
         found.append(_cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by))
     return found
+
+
+def _plain(round_: Round) -> int:
+    """Count the plain stitches of a round."""
+    return sum(run.times for run in round_.runs if stitch(run.stitch).kind is Kind.PLAIN)
 
 
 def _locked(round_: Round) -> bool:

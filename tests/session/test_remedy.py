@@ -127,6 +127,13 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
     assert tolerant(plain)
 
 
+def test_a_round_of_decreases_alone_is_not_mended_in() -> None:
+    """Where no plain stitch is left, none can be worked together with another, and none can be made for one."""
+    crown = plan(("crown", ["co24", "(k1 k2tog)x8", "(k2tog)x8", "draw8"]))
+
+    assert "accept" not in {way.kind for way in ways(crown, after(crown.rounds[1]), _off(2, 1))}
+
+
 def test_in_a_chart_a_known_spot_is_made_good() -> None:
     """Once it is found between which increases the stitch is missing, the first chart round can make it good,
     and its repeats divide again."""
