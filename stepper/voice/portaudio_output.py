@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from stepper.voice.seams import NoOutputError
+from stepper.voice import portaudio
+from stepper.voice.seams import NoDeviceError, NoOutputError
 from stepper.voice.stderr import quiet_stderr
 from stepper.voice.stream import Stream
 
@@ -28,9 +29,9 @@ class PortAudioOutput(Stream):
         super().__init__(rate_hz)
         with quiet_stderr():
             try:
-                import sounddevice
-            except (OSError, ImportError) as error:  # without its library; without the package
-                raise NoOutputError("it is not installed") from error
+                sounddevice = portaudio.load()
+            except NoDeviceError as error:
+                raise NoOutputError(str(error)) from error
             try:
                 self._stream = self._opened(sounddevice, rate_hz, device)
             except (sounddevice.PortAudioError, ValueError) as error:
@@ -72,7 +73,7 @@ def portaudio_devices() -> tuple[str, ...]:
     """Name the devices sound can go out through; none when PortAudio is not installed."""
     with quiet_stderr():
         try:
-            import sounddevice
-        except (OSError, ImportError):
+            sounddevice = portaudio.load()
+        except NoDeviceError:
             return ()
         return tuple(each["name"] for each in sounddevice.query_devices() if each["max_output_channels"] > 0)

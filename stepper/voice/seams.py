@@ -22,8 +22,16 @@ class NoVoiceError(SurroundingsError):
     """A voice cannot be started, or has stopped for good; the text says why, as half a sentence."""
 
 
-class NoOutputError(SurroundingsError):
+class NoDeviceError(SurroundingsError):
+    """A sound library or a device cannot be used; the text says why, as half a sentence."""
+
+
+class NoOutputError(NoDeviceError):
     """No sound device can be opened; the text says why, as half a sentence."""
+
+
+class NoInputError(NoDeviceError):
+    """No microphone can be opened; the text says why, as half a sentence."""
 
 
 class Mouth(Protocol):
@@ -64,6 +72,30 @@ class Synthesiser(Protocol):
 
     def close(self) -> None:
         """Let go of everything, from any thread."""
+        ...
+
+
+class Input(Protocol):
+    """One stream from a microphone, filled by its device while nobody looks."""
+
+    @property
+    def lost(self) -> bool:
+        """Whether the device is known to have gone."""
+        ...
+
+    def take(self, timeout_s: float) -> bytes | None:
+        """Wait for the next block.
+
+        Args:
+            timeout_s: How long to wait at most. Unit: seconds.
+
+        Returns:
+            Sound at the rate that is listened to; empty where some is missing here; None when none came.
+        """
+        ...
+
+    def close(self) -> None:
+        """Close the stream, for good."""
         ...
 
 
