@@ -13,6 +13,7 @@ from stepper.errors import StepperError
 
 COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
+    "start": "write a commented project file, from your answers or from the text of a printed pattern",
     "check": "tell every problem of a project file, with line and column",
     "plan": "print every round of the garment",
     "fit": "tell what it will measure and which sizes can be blended",

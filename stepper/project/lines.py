@@ -26,18 +26,21 @@ def read_work(node: Node, words: Words, draft: Draft) -> tuple[Line, ...]:
     lines: list[Line] = []
     index = 0
     while index < len(rows):
-        taken, line = _read_rows(rows[index:], words, draft)
+        taken, line = read_rows(rows[index:], words, draft)
         index += taken
         if line is not None:
             lines.append(line)
     return tuple(lines)
 
 
-def _read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> tuple[int, Line | None]:
+def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> tuple[int, Line | None]:
     """Read one printed line, which may be broken over several lines of the file.
 
     A line that cannot be read alone and does not end a sentence is tried together with those that follow it,
     as text copied from a page has its lines broken inside a sentence.
+
+    Returns:
+        How many rows it takes, and the line; nothing, with problems in `draft`, where it cannot be read.
     """
     first = read_line(rows[0][0], Placer(rows[:1]), words)
     if first.line is not None and not _goes_on(rows, 1):

@@ -1,0 +1,127 @@
+"""`stepper start FILE`: a commented project file, from answers or from the text of a printed pattern."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+
+from stepper.commands.loading import load
+from stepper.errors import ProjectError, SurroundingsError
+from stepper.project.asked import QUESTIONS, default_of, first_file
+from stepper.project.pasted import MARK, take_apart
+from stepper.project.source import MAX_BYTES
+from stepper.project.written import WrittenFile, written
+
+_MOST_TRIES = 5
+"""Answers that will not do before the question's own default is taken."""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file to write; none that exists")
+    parser.add_argument(
+        "--paste",
+        metavar="TEXT",
+        help="a file with the text of a printed pattern, as copied from its page; - for standard input",
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Write the file.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        SurroundingsError: There is such a file already, or it cannot be written or read.
+        ProjectError: The text to paste is empty, or no text.
+    """
+    if args.file.exists():
+        raise SurroundingsError(f"{args.file} is there already; it was not touched. Name another file.")
+    if args.paste is not None:
+        _from_text(args.file, _text(args.paste))
+    else:
+        _save(args.file, first_file(_answers()))
+        print(f"{args.file} is written. Type the pattern into it, then: stepper check {args.file}")
+    return 0
+
+
+def _answers() -> dict[str, str]:
+    """Ask everything, a line each; the end of the input takes the defaults for the rest."""
+    answers: dict[str, str] = {}
+    print("An empty line takes what stands in brackets.")
+    ended = False
+    for question in QUESTIONS:
+        if not question.only(answers):
+            continue
+        default = default_of(question, answers)
+        answers[question.name] = default
+        for _ in range(_MOST_TRIES):
+            if ended:
+                break
+            print(f"{question.text} [{default}] ", end="", flush=True)
+            line = sys.stdin.readline()
+            ended = not line
+            answer = " ".join(line.split()) or default
+            trouble = question.trouble(answer, answers)
+            if not trouble:
+                answers[question.name] = answer
+                break
+            print(trouble)
+    if ended:
+        print()
+    return answers
+
+
+def _text(name: str) -> str:
+    try:
+        raw = sys.stdin.buffer.read(MAX_BYTES + 1) if name == "-" else Path(name).read_bytes()
+    except FileNotFoundError as error:
+        raise SurroundingsError(f"There is no file {name}.") from error
+    except OSError as error:
+        raise SurroundingsError(f"{name} cannot be read: {error.strerror or error}.") from error
+    if len(raw) > MAX_BYTES // 3:
+        raise ProjectError(f"{name} is too large for the text of one pattern.")
+    try:
+        text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        text = raw.decode("cp1252", errors="replace")
+    if not text.strip():
+        raise ProjectError(f"{name} holds no text.")
+    return text
+
+
+def _from_text(path: Path, text: str) -> None:
+    made = written(take_apart(text))
+    _save(path, made.text)
+    print(_summary(path, made))
+    print(_checked(path))
+
+
+def _summary(path: Path, made: WrittenFile) -> str:
+    words = f"{path} is written: {made.lines} lines of the pattern, {made.notes} left as notes."
+    if not made.looks:
+        return words
+    rows = ", ".join(str(row) for row in made.looks[:12])
+    more = f" and {len(made.looks) - 12} more" if len(made.looks) > 12 else ""
+    return f"{words}\nLook at {'row' if len(made.looks) == 1 else 'rows'} {rows}{more}, marked {MARK}."
+
+
+def _checked(path: Path) -> str:
+    """Say what the file comes to as it stands."""
+    try:
+        plan = load(path).plan
+    except ProjectError as error:
+        return f"It cannot be knitted from yet:\n{error}"
+    return f"It is sound as it stands: {len(plan.rounds)} rounds."
+
+
+def _save(path: Path, text: str) -> None:
+    try:
+        with path.open("x", encoding="utf-8") as stream:
+            stream.write(text)
+    except FileExistsError as error:
+        raise SurroundingsError(f"{path} is there already; it was not touched. Name another file.") from error
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error

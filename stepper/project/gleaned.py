@@ -1,0 +1,221 @@
+"""What a printed pattern says before its first line: title, sizes, gauge, needles, yarns. No I/O.
+
+Everything here is a guess from the words of a page. What is not found is left for the knitter to fill in.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from stepper.project.lengths import read_needle, read_number
+
+_SIZE = re.compile(
+    r"(?:(?:women's|men's|child(?:ren)?'?s?|adult|baby)\s+)?(?:\d?X{0,4}[SML]|\dX|\d{1,3}(?:\s?[-/]\s?\d{1,3})?"
+    r"(?:\s*(?:months?|mths?|mos?|years?|yrs?))?|(?:extra|x)?[-\s]?(?:small|large)|medium|newborn|preemie|"
+    r"one(?:\s+size)?|\d{1,2}T)(?:\s*(?:cm|in|\"))?",
+    re.I,
+)
+_SIZE_ROW = re.compile(r"^\W*(?:finished\s+)?sizes?\b(?:\s+available)?\s*[:=\u2013-]?\s*(\S.*)$", re.I)
+_FIT_ROW = re.compile(
+    r"\bto\s+fit\b\W*(?:(?:bust|chest|bust/chest|head|hand|foot|waist|hips?)\b)?[^\d\n]{0,20}(\d.*)$", re.I
+)
+_NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
+_GAUGE = re.compile(
+    rf"(?P<st>{_NUMBER})\s*(?:sts?|stitches)\b\.?\s*(?:and|&|,|x|×|by|/)\s*(?P<rows>{_NUMBER})\s*"
+    r"(?P<word>rows?|rnds?|rounds?)\b",
+    re.I,
+)
+_OVER = re.compile(rf"(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”)", re.I)
+_FABRIC = re.compile(
+    r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b)[a-z][a-z ]*?)"
+    r"(?=\s+(?:on|with|using|before|after|worked|and|or|to|in)\b|\s*[,.;(]|\s*$)",
+    re.I,
+)
+_NEEDLE = re.compile(
+    r"\d+(?:\.\d+)?\s*mm\b|\bUS\s*(?:size\s*)?#?\s*\d+(?:\.\d+)?|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
+)
+_SKEIN = re.compile(
+    r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?|yards?)\b|"
+    r"(?P<m2>\d+)\s*(?P<u2>m|metres?|meters?|yds?|yards?)\b\W{0,6}(?:per|/|=|,)?\s*(?P<g2>\d+)\s*g(?:rams?|ms?)?\b",
+    re.I,
+)
+_KEYED = re.compile(
+    r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
+)
+_BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
+_SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
+_METRES_IN_A_YARD = 0.9144
+"""Source: the international yard, 1959."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoundGauge:
+    """One gauge of the page, over 10 cm (or 4 in)."""
+
+    name: str
+    stitches: float
+    rounds: float
+    needle_mm: float | None
+    blocked: tuple[float, float] | None = None
+    """Stitches and rounds after blocking."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoundYarn:
+    """One yarn of the page."""
+
+    key: str
+    name: str
+    grams: int | None = None
+    metres: int | None = None
+
+
+def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
+    """Give the names of the sizes from the row that lists them; empty where none does."""
+    for pattern in (_SIZE_ROW, _FIT_ROW):
+        for at, row in enumerate(rows):
+            text = row
+            if re.fullmatch(r"\W*sizes?\W*", row, re.I) and at + 1 < len(rows):
+                text = f"Sizes: {rows[at + 1]}"
+            match = pattern.search(text)
+            names = _names(match.group(1)) if match else ()
+            if names:
+                return names
+    return ()
+
+
+def _names(text: str) -> tuple[str, ...]:
+    text = re.split(r"(?<=[)\]])\s*(?:cm|in|inches)?\W*\s(?=[a-z])|\.\s|\.$", text)[0]
+    parts = [" ".join(part.split()) for part in re.split(r"[()\[\],;:/]+", text) if part.strip(" .")]
+    parts = [part for part in parts if not re.fullmatch(r"(?:cm|in|inches|\")\.?", part)]
+    sound = parts and all(_SIZE.fullmatch(part) for part in parts)
+    different = len({part.lower() for part in parts}) == len(parts)
+    return tuple(parts) if sound and different else ()
+
+
+def infer_sizes(rows: Sequence[str]) -> int:
+    """Give the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
+    lengths: Counter[int] = Counter()
+    for row in rows:
+        for found in re.findall(r"\d+\s*[(\[]\s*\d+(?:\s*[,;:]\s*\d+)*\s*[)\]]", row):
+            lengths[len(re.findall(r"\d+", found))] += 1
+    return lengths.most_common(1)[0][0] if lengths else 1
+
+
+def find_gauges(text: str) -> tuple[FoundGauge, ...]:
+    """Find every gauge in running text, each with its needle, its fabric and what it is after blocking."""
+    found: list[FoundGauge] = []
+    matches = list(_GAUGE.finditer(text))
+    for at, match in enumerate(matches):
+        end = matches[at + 1].start() if at + 1 < len(matches) else len(text)
+        tail = _sentence(text[match.end() : end])
+        lead = text[matches[at - 1].end() if at else 0 : match.start()][-80:]
+        stitches, rounds = read_number(match.group("st")), read_number(match.group("rows"))
+        if not stitches or not rounds:
+            continue
+        over = _OVER.search(tail) or _OVER.search(_last_sentence(lead))
+        scale = _scale(over)
+        stitches, rounds = round(stitches * scale, 2), round(rounds * scale, 2)
+        if not (0 < stitches <= 200 and 0 < rounds <= 300):
+            continue
+        if re.search(r"block", _last_sentence(lead), re.I) and found and not re.search(r"before", lead, re.I):
+            found[-1] = replace(found[-1], blocked=(stitches, rounds))
+            continue
+        needle = _NEEDLE.search(tail) or _NEEDLE.search(_last_sentence(lead))
+        name = _fabric(tail, lead)
+        if any(name == other.name for other in found):
+            name = f"{name} {len(found) + 1}"
+        found.append(
+            FoundGauge(
+                name=name,
+                stitches=stitches,
+                rounds=rounds,
+                needle_mm=read_needle(needle.group().replace("#", "")) if needle else None,
+            )
+        )
+    return tuple(found)
+
+
+def _sentence(text: str) -> str:
+    return re.split(r"(?<!\d)[.;](?!\d)|\.\s|\n\n", text)[0]
+
+
+def _last_sentence(text: str) -> str:
+    return re.split(r"\.\s|;|\n\n", text)[-1]
+
+
+def _scale(over: re.Match[str] | None) -> float:
+    """Bring a gauge over another length to one over 10 cm, or over 4 in."""
+    value = read_number(over.group("over")) if over else None
+    if over is None or not value:
+        return 1.0
+    base = 10.0 if over.group("unit").lower().startswith("c") else 4.0
+    return base / value if 0.2 <= base / value <= 10 else 1.0
+
+
+def _fabric(tail: str, lead: str) -> str:
+    for part in (tail, _last_sentence(lead)):
+        match = _FABRIC.search(part)
+        words = " ".join(match.group(1).lower().split()) if match else ""
+        words = re.sub(r"\s+(?:st|stitch|stitches)$", "", words)
+        if words and len(words) <= 24 and not re.match(r"(?:inch|cm|mm|size|pattern$)", words):
+            return "stockinette" if words in ("st", "stocking", "stocking st") else words
+    return "plain"
+
+
+def in_inches(text: str) -> bool:
+    """Say whether the page measures in inches first: its gauge, or most of its lengths."""
+    over = [_OVER.search(_sentence(text[match.end() :])) for match in _GAUGE.finditer(text)]
+    units = [match.group("unit").lower()[0] for match in over if match]
+    if units:
+        return units[0] != "c"
+    inches = len(re.findall(r"\d\s*(?:[½¼¾]\s*)?(?:in\b|inches|\"|″|”)", text))
+    return inches > len(re.findall(r"\d\s*cms?\b", text))
+
+
+def find_needle(text: str) -> float | None:
+    """Give the first needle size of running text. Unit: mm."""
+    for match in _NEEDLE.finditer(text):
+        size = read_needle(match.group().replace("#", ""))
+        if size is not None:
+            return size
+    return None
+
+
+def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
+    """Find the yarns: the letters that the lines use, and their names."""
+    found: dict[str, FoundYarn] = {}
+    text = "\n".join(rows)
+    for row in rows:
+        for key, name in [
+            *((match.group(1), match.group(2)) for match in _KEYED.finditer(row)),
+            *((match.group(2), match.group(1)) for match in _BRACKETED.finditer(row)),
+            *((match.group(1), match.group(2)) for match in _SHADED.finditer(row)),
+        ]:
+            clean = _yarn_name(name)
+            if clean and key not in found:
+                found[key] = FoundYarn(key=key, name=clean)
+    skein = _SKEIN.search(text)
+    grams = metres = None
+    if skein:
+        grams = int(skein.group("g") or skein.group("g2"))
+        long = int(skein.group("m") or skein.group("m2"))
+        yards = (skein.group("u") or skein.group("u2")).lower().startswith("y")
+        metres = round(long * _METRES_IN_A_YARD) if yards else long
+        if not (0 < grams <= 2000 and 0 < metres <= 5000):
+            grams = metres = None
+    if not found:
+        found["MC"] = FoundYarn(key="MC", name="main yarn")
+    return tuple(replace(yarn, grams=grams, metres=metres) for yarn in found.values())
+
+
+def _yarn_name(text: str) -> str:
+    """Take the amounts off the name of a yarn: "3 skeins oat" is oat."""
+    text = re.sub(r"\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:x\s*)?(?:skeins?|balls?|hanks?|g|m|yds?)?\b", " ", text)
+    idle = r"\b(?:of|in|shade|colou?r|each|main|contrast|contrasting|approx|and)\b"
+    text = re.sub(idle, " ", text, flags=re.I)
+    words = re.findall(r"[A-Za-z][A-Za-z'-]*", text)
+    return " ".join(words[-3:]).lower() if 0 < len(words) <= 8 else ""

@@ -1,0 +1,118 @@
+"""Which rows of a printed pattern are headings, and of what: a part, front matter, a chart. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_PART = re.compile(
+    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm|fingers?|"
+    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
+    r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
+    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    re.I,
+)
+"""Words that name a part of a garment, or the beginning of its instructions."""
+
+_OF_PARTS = re.compile(
+    r"(?:left|right|front|back|first|second|upper|lower|both|and|button|of|the|to|make|making|up|inner|outer)",
+    re.I,
+)
+"""Words that go with the name of a part."""
+_FRONT = re.compile(
+    r"^(?:pattern\s+notes?|finished\s+(?:measurements?|sizes?)|skill\s+level|special\s+(?:stitches|techniques)|"
+    r"abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
+    r"sizing|gauge|tension|techniques?|equipment|tools|you\s+will\s+need|about(?:\s+the\s+pattern)?|"
+    r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
+    r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
+    re.I,
+)
+"""Words that head what is not knitted: materials, gauge, abbreviations."""
+
+_CHART = re.compile(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
+_CLUTTER = re.compile(
+    r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
+    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
+    re.I,
+)
+_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*:\s*(\S.*)$")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heading:
+    """What a row heads."""
+
+    kind: str
+    """`part`, `front` or `chart`."""
+    name: str
+    """The part, the chart or the word it is headed by, in small letters."""
+    aside: str = ""
+    """What stands in brackets behind the name: `make 2`, or the name of a gauge."""
+    rest: str = ""
+    """What stands behind it in the same row; it belongs to the content."""
+
+
+def is_clutter(row: str) -> bool:
+    """Say whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
+    return bool(_CLUTTER.match(row.strip()))
+
+
+def heading_of(row: str) -> Heading | None:
+    """Give what a row heads; nothing where it is an ordinary row.
+
+    Args:
+        row: A row of the text, as copied.
+    """
+    plain = re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.)\s+(?=[A-Z])", "", " ".join(row.split()).strip("*_#• "))
+    chart = _CHART.match(plain.rstrip(":"))
+    if chart and len(plain) <= 60:
+        return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
+    front = _FRONT.match(plain)
+    if front and _heads_front(plain, front):
+        rest = plain[front.end() :].lstrip(" :.-–—=")
+        return Heading(kind="front", name=front.group().lower(), rest=rest)
+    return _part(plain)
+
+
+def _heads_front(plain: str, front: re.Match[str]) -> bool:
+    after = plain[front.end() :]
+    if not after.strip() or re.match(r"\s*[:=–—]|\s+-\s", after):
+        return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
+    return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
+
+
+def _part(plain: str) -> Heading | None:
+    aside = ""
+    bracket = re.search(r"\s*[(\[]([^)\]]*)[)\]]\s*:?$", plain)
+    bare = plain
+    if bracket:
+        aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
+    bare = bare.rstrip(": ").strip()
+    words = bare.split()
+    sound = (
+        0 < len(words) <= 6
+        and len(bare) <= 48
+        and not re.search(r"[\d.,;*(\[=]", bare)
+        and bare[:1].isalpha()
+        and bool(_PART.search(bare))
+    )
+    if not sound:
+        return None
+    colon = plain.endswith(":")
+    shouted = bare.isupper()
+    titled = all(word[:1].isupper() or word in ("and", "of", "the", "for", "in") for word in words)
+    named = bare[:1].isupper() and all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words)
+    if not (shouted or colon or titled or named):
+        return None
+    return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
+
+
+def inline_part(row: str) -> str:
+    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none."""
+    match = _INLINE.match(" ".join(row.split()))
+    if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
+        return ""
+    words = match.group(1)
+    named = words.isupper() and bool(_PART.search(words))
+    return words.lower() if named else ""
