@@ -5,7 +5,9 @@ so the usual time for a stitch is the weighted middle of all stretches, which no
 can shift; stretches far slower than that are breaks and are left out. The finish is a question of evenings,
 not of minutes: evenings differ, some have no knitting, so the forecast counts days with the stitches done on
 each. The sum of many days is nearly normal and the mean of the few days seen is itself uncertain; solving
-for the number of days gives the range in closed form, so equal history gives equal answers. No I/O, no clock.
+for the number of days gives the range in closed form, so equal history gives equal answers. Days are not
+independent: weekends make weeks more alike than days are, spells of knitting and of none make them less so.
+From two weeks on the spread is therefore taken from sums of seven days. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -13,9 +15,22 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 
 DEFAULT_STITCHES_PER_MINUTE = 30.0
 """Before anything is measured. Common practice; timed hobby knitters lie between 20 and 45."""
+
+FASTEST_PER_MINUTE = 120.0
+"""Nobody knits faster: the quickest timed hand knitting is 118 a minute. Unit: stitches per minute."""
+
+WEEK = 7
+"""Days whose sums tell the spread. Unit: days."""
+
+_WEEKS_TOLD = 2 * WEEK
+# Days from which sums of weeks say more than single days.
+_DAYS_A_DEGREE = 5
+# Overlapping weeks are few independent ones; this many days count as one degree of freedom. Chosen by the
+# simulated knitters of tests/session/test_outlook.py; 4 and 6 would do nearly as well.
 
 BREAK_FACTOR = 3.0
 """A stretch this many times slower than usual is a break. This project's choice."""
@@ -119,7 +134,8 @@ def forecast_finish(stitches_left: float, days: Sequence[float]) -> Forecast | N
         ValueError: A number is below 0.
 
     Source: the sum of n days predicted from m days seen has variance s2 (n + n2 / m); n solved at the 10th
-        and 90th percentile of Student's t. Derived here.
+        and 90th percentile of Student's t. From 14 days on s2 is the variance of overlapping sums of a week,
+        a seventh of it (batch means, common practice in simulation). Derived here.
     """
     if not stitches_left >= 0 or not all(day >= 0 for day in days):
         raise ValueError("stitches left and stitches of a day must be 0 or more.")
@@ -132,8 +148,8 @@ def forecast_finish(stitches_left: float, days: Sequence[float]) -> Forecast | N
     likely = _days_up(stitches_left / mean)
     if seen == 1:
         return Forecast(likely_days=likely, early_days=1, late_days=None)
-    variance = sum((day - mean) ** 2 for day in days) / (seen - 1)
-    early, late = _days_at(stitches_left, mean, variance * _t90(seen - 1) ** 2, seen)
+    variance, freedom = _spread(days, mean)
+    early, late = _days_at(stitches_left, mean, variance * _t90(freedom) ** 2, seen)
     return Forecast(
         likely_days=likely,
         early_days=min(likely, _days_up(early)),
@@ -168,6 +184,18 @@ def _weighted_median(pairs: list[tuple[float, int]]) -> float:
         if passed >= half:
             return value
     raise AssertionError("weights sum to more than half of themselves")
+
+
+def _spread(days: Sequence[float], mean: float) -> tuple[float, int]:
+    """Give the variance a day brings to a sum of days, and its degrees of freedom."""
+    seen = len(days)
+    if seen < _WEEKS_TOLD:
+        return sum((day - mean) ** 2 for day in days) / (seen - 1), seen - 1
+    passed = (0.0, *accumulate(days))
+    weeks = [passed[end] - passed[end - WEEK] - WEEK * mean for end in range(WEEK, seen + 1)]
+    # The mean is of the same days, which takes a share of the spread out of the sums.
+    squares = sum(week**2 for week in weeks) / len(weeks)
+    return squares / WEEK / (1 - WEEK / seen), max(1, round(seen / _DAYS_A_DEGREE))
 
 
 def _days_at(left: float, mean: float, spread: float, seen: int) -> tuple[float, float | None]:

@@ -1,0 +1,46 @@
+"""What kind of knitting a round is, for its pace: the kinds of `stepper.craft.paces`. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Round, Run
+
+TEXTURE_SHARE = 0.1
+"""Share of stitches that are more than knit and purl from which a round is slow. This project's choice."""
+RIB_SHARE = 0.2
+"""Share of the rarer of knit and purl from which a round is rib. This project's choice."""
+
+_KNITS = frozenset({"k", "k tbl"})
+_PURLS = frozenset({"p", "p tbl"})
+
+
+def kind_of(round_: Round) -> str:
+    """Tell what kind of knitting a round is.
+
+    Returns:
+        `plain`, `rib`, `texture`, `colourwork` (two yarns or more) or `edge` (casting on, binding off).
+    """
+    return _kind(round_.runs)
+
+
+@lru_cache(maxsize=1024)
+def _kind(runs: tuple[Run, ...]) -> str:
+    worked = [run for run in runs if run.progress and stitch(run.stitch).kind is not Kind.SHIFT]
+    total = sum(run.progress for run in worked)
+    made = [run for run in worked if stitch(run.stitch).kind is not Kind.EDGE]
+    if 2 * _sum(made) < total:
+        return "edge"
+    if len({run.yarn for run in made}) > 1:
+        return "colourwork"
+    knits = _sum(run for run in made if run.stitch in _KNITS)
+    purls = _sum(run for run in made if run.stitch in _PURLS)
+    if total - knits - purls > TEXTURE_SHARE * total:
+        return "texture"
+    return "rib" if min(knits, purls) > RIB_SHARE * total else "plain"
+
+
+def _sum(runs: Iterable[Run]) -> int:
+    return sum(run.progress for run in runs)
