@@ -222,6 +222,7 @@ def find(code: str) -> Stitch | None:
     return STITCHES.get(ALIASES.get(name, name)) or _cable(name)
 
 
+@lru_cache(maxsize=1024)
 def stitch(code: str) -> Stitch:
     """Give the entry of a code that is known to be in the table.
 

@@ -15,7 +15,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.stitches import Kind, Stitch, stitch
-from stepper.plan.model import Group, Item, Round
+from stepper.plan.model import Group, Item, Round, Run
 from stepper.screen.rows import Span
 from stepper.screen.style import Depth
 from stepper.screen.yarns import Yarns
@@ -90,9 +90,14 @@ def squares(round_: Round) -> tuple[Square, ...]:
 
     Always: as many squares as `round_.progress`.
     """
+    return _squares(round_.runs, is_turned(round_))
+
+
+@lru_cache(maxsize=128)
+def _squares(runs: tuple[Run, ...], turned: bool) -> tuple[Square, ...]:
+    """Draw some runs; the rounds in sight are drawn with every key."""
     drawn: list[Square] = []
-    turned = is_turned(round_)
-    for run in round_.runs:
+    for run in runs:
         entry = stitch(run.stitch)
         if entry.progress:
             drawn += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)

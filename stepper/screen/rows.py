@@ -32,6 +32,7 @@ def clean(text: str) -> str:
     )
 
 
+@lru_cache(maxsize=4096)
 def width(text: str) -> int:
     """Count the columns of a text. Unit: columns.
 

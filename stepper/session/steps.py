@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum
+from functools import lru_cache
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Round, Run, flatten
@@ -60,12 +61,18 @@ def parts(round_: Round, by: By) -> tuple[Part, ...]:
     Returns:
         At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
     """
+    return _cut(round_.phrase, by)
+
+
+@lru_cache(maxsize=256)
+def _cut(phrase: tuple[Item, ...], by: By) -> tuple[Part, ...]:
+    """Cut a phrase into its steps; it is asked for several times for each cue."""
     if by is By.ROUND:
-        pieces = _breaths(round_.phrase)
+        pieces = _breaths(phrase)
     elif by is By.REPEAT:
-        pieces = _repeats(round_.phrase)
+        pieces = _repeats(phrase)
     else:
-        pieces = _colours(round_)
+        pieces = _colours(phrase)
     return _laid_out(list(pieces))
 
 
@@ -118,11 +125,11 @@ def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
     yield from _breaths(between)
 
 
-def _colours(round_: Round) -> Iterator[_Piece]:
+def _colours(phrase: tuple[Item, ...]) -> Iterator[_Piece]:
     """Give the stitches up to each change of yarn, in breaths."""
     held: list[Item] = []
     yarn = ""
-    for run in flatten(round_.phrase):
+    for run in flatten(phrase):
         if held and run.progress and run.yarn != yarn:
             yield from _breaths(_joined(held))
             held = []
