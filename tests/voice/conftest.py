@@ -9,6 +9,7 @@ import tempfile
 import threading
 import time
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
@@ -144,6 +145,25 @@ class Room:
     def record(self) -> Recording:
         """Record what the loudspeaker gives out."""
         return Recording(self)
+
+    def speak(self, wav: Path, wait: bool = True) -> subprocess.Popen[bytes]:
+        """Play a WAV file into the microphone."""
+        playing = subprocess.Popen(["paplay", "--device=micfeed", str(wav)], env=self.env)
+        if wait:
+            playing.wait(60)
+        return playing
+
+    @contextmanager
+    def looped(self) -> Iterator[None]:
+        """Let the microphone hear the loudspeaker, as in a room without headphones."""
+        words = ["load-module", "module-loopback", "source=spk.monitor", "sink=micfeed", "latency_msec=20"]
+        number = subprocess.run(
+            ["pactl", *words], env=self.env, check=True, capture_output=True, text=True, timeout=10
+        ).stdout.strip()
+        try:
+            yield
+        finally:
+            self.control("unload-module", number, check=False)
 
 
 @pytest.fixture(scope="session")

@@ -1,0 +1,112 @@
+"""A microphone that may go and come back, without an end to the session.
+
+A device that has gone is told once, and looked for every few seconds; when it is back that is told too. Not
+every system tells that a device has gone: one that gives no block for a while is taken for gone.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from threading import Event, Lock
+
+from stepper.voice.input import open_input
+from stepper.voice.intake import GAP
+from stepper.voice.seams import Input, NoInputError
+
+STALLED_S = 4.0
+"""A microphone that gives nothing for so long is gone. One that has been idle may take 2 s to wake up."""
+REOPEN_EVERY_S = 5.0
+"""How often a microphone that has gone is looked for. Unit: seconds."""
+_LOOK_S = 0.5
+
+
+class LiveMicrophone:
+    """What comes in through the microphone now."""
+
+    def __init__(
+        self,
+        device: str = "",
+        *,
+        deaf: Callable[[], bool] = lambda: False,
+        there: Callable[[bool, str], None] = lambda is_there, sentence: None,
+        reopen_every_s: float = REOPEN_EVERY_S,
+    ) -> None:
+        """Open the microphone, that of the settings or, where that is not there, the usual one.
+
+        Args:
+            device: Part of its name; empty for the usual one.
+            deaf: Whether what comes in now is to be left out, as while the program itself speaks.
+            there: Is told each time it goes or comes back: whether it is there, and a sentence. Called from a
+                thread.
+            reopen_every_s: How often one that has gone is looked for. Unit: seconds.
+
+        Raises:
+            NoInputError: No microphone can be opened.
+        """
+        self._name, self._deaf, self._there = device, deaf, there
+        self._reopen_every_s = reopen_every_s
+        self._closed = Event()
+        self._lock = Lock()
+        self.remark: str | None = None
+        """Which setting could not be followed; None when all is as wanted."""
+        self._input: Input | None = self._opened()
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield blocks of 40 ms as they come in, an empty one where sound is missing, until it is closed."""
+        came_at = time.monotonic()
+        while not self._closed.is_set():
+            device = self._input
+            if device is None:
+                if not self._found_again():
+                    continue
+                came_at = time.monotonic()
+                continue
+            block = device.take(_LOOK_S)
+            if block is not None:
+                came_at = time.monotonic()
+                yield block
+            elif not self._closed.is_set() and (device.lost or time.monotonic() - came_at > STALLED_S):
+                self._lose(device)
+                yield GAP
+
+    def close(self) -> None:
+        """Let go of the device, for good."""
+        self._closed.set()
+        with self._lock:
+            device, self._input = self._input, None
+        if device is not None:
+            device.close()
+
+    def _opened(self) -> Input:
+        try:
+            return open_input(self._name, self._deaf)
+        except NoInputError:
+            if not self._name:
+                raise
+        device = open_input("", self._deaf)
+        self.remark = f'The microphone "{self._name}" cannot be opened; the usual one is used.'
+        return device
+
+    def _lose(self, device: Input) -> None:
+        with self._lock:
+            if self._closed.is_set():
+                return
+            self._input = None
+        self._there(False, "The microphone has gone; the session goes on by keys and typed cues.")
+        device.close()
+
+    def _found_again(self) -> bool:
+        if self._closed.wait(self._reopen_every_s):
+            return False
+        try:
+            device = self._opened()
+        except NoInputError:
+            return False
+        with self._lock:
+            if not self._closed.is_set():
+                self._input = device
+                self._there(True, "The microphone is back.")
+                return True
+        device.close()
+        return False

@@ -1,0 +1,82 @@
+from __future__ import annotations
+
+import math
+import wave
+from array import array
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+
+from stepper.voice.miniaudio_input import MiniaudioInput
+from stepper.voice.portaudio_input import PortAudioInput, portaudio_microphones
+from stepper.voice.seams import Input, NoInputError
+
+TONE_HZ = 500
+
+
+def tone(path: Path, seconds: float = 1.0, rate: int = 48_000) -> Path:
+    """Write a sine of 500 Hz."""
+    wave_ = (round(12_000 * math.sin(2 * math.pi * TONE_HZ * n / rate)) for n in range(round(seconds * rate)))
+    with wave.open(str(path), "wb") as file:
+        file.setnchannels(1)
+        file.setsampwidth(2)
+        file.setframerate(rate)
+        file.writeframes(array("h", wave_).tobytes())
+    return path
+
+
+def taken(stream: Input, seconds: float) -> bytes:
+    """Take so much sound from a stream."""
+    sound = b""
+    while len(sound) < seconds * 32_000:
+        block = stream.take(5)
+        assert block is not None, "the microphone gives nothing"
+        sound += block
+    return sound
+
+
+def loud_crossings(sound: bytes) -> tuple[float, int]:
+    """Give how long it is loud, and how often it crosses nought upwards meanwhile. Unit: s."""
+    samples = array("h", sound)
+    loud = [at for at, value in enumerate(samples) if abs(value) > 3000]
+    if not loud:
+        return 0.0, 0
+    middle = samples[loud[0] : loud[-1]]
+    ups = sum(before < 0 <= after for before, after in pairwise(middle))
+    return len(middle) / 16_000, ups
+
+
+@pytest.mark.sound
+def test_what_is_played_into_the_microphone_comes_in_at_its_pitch(room, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Half a second of 500 Hz at 48 kHz is half a second of 500 Hz at 16 kHz, whichever library listens."""
+    streams = [PortAudioInput(), MiniaudioInput()]
+    try:
+        for stream in streams:
+            taken(stream, 0.2)
+        room.speak(tone(tmp_path / "tone.wav", seconds=0.5))
+        heard = [loud_crossings(taken(stream, 1.5)) for stream in streams]
+    finally:
+        for stream in streams:
+            stream.close()
+    for seconds, ups in heard:
+        assert seconds == pytest.approx(0.5, abs=0.1)
+        assert ups / seconds == pytest.approx(TONE_HZ, rel=0.05)
+
+
+@pytest.mark.sound
+@pytest.mark.usefixtures("room")
+def test_a_microphone_is_taken_by_part_of_its_name_and_one_that_is_not_there_refused() -> None:
+    """What the set-up lists is what the settings take."""
+    assert any("pulse" in name for name in portaudio_microphones())
+    PortAudioInput("pulse").close()
+    with pytest.raises(NoInputError, match="xyzzy"):
+        PortAudioInput("xyzzy")
+
+
+@pytest.mark.usefixtures("no_sound")
+def test_without_a_microphone_there_is_a_plain_reason(capfd: pytest.CaptureFixture[str]) -> None:
+    """One error, and nothing tears the screen."""
+    with pytest.raises(NoInputError):
+        PortAudioInput()
+    assert capfd.readouterr().err == ""
