@@ -6,9 +6,10 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
+from stepper.craft.spacing import summary
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
-from stepper.language.numbers import ordinal_words
+from stepper.language.numbers import ordinal_words, words
 from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
 from stepper.plan.model import Plan, Run
@@ -172,6 +173,25 @@ def _tinked(effect: effects.TellTinked, plan: Plan) -> str:
     return f"Undo: {_said(effect.runs, effect.place, plan)}. Then you are at {_at(effect.place, plan)}."
 
 
+def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
+    """Say how the changes left lie: "nine left: every eleventh, then twice every tenth"."""
+    if not effect.left:
+        return "None left: knit to the end."
+    first, gaps = effect.first + effect.uses, effect.gaps
+    alike = gaps[:1] == (first,)
+    said = [
+        f"{_times(times)} every {ordinal_words(gap)}" if number else f"every {ordinal_words(gap)}"
+        for number, (gap, times) in enumerate(summary((first, *gaps) if alike else gaps))
+    ]
+    if not alike:
+        said.insert(0, f"the next in {words(effect.first)}" if effect.first else "the next now")
+    return f"{sentence_case(words(effect.left))} left: {', then '.join(said)}."
+
+
+def _times(times: int) -> str:
+    return {1: "once", 2: "twice"}.get(times) or f"{words(times)} times"
+
+
 def _lifeline(effect: effects.TellLifeline, plan: Plan) -> str:
     if effect.laid:
         return "Lifeline kept; it is the place to rip back to."
@@ -211,6 +231,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.TellRemedied: _remedied,
         effects.TellMend: _mend,
         effects.TellTinked: _tinked,
+        effects.TellRespaced: _respaced,
         effects.TellLifeline: _lifeline,
         effects.TellAsking: _asking,
         effects.TellTally: _tally,

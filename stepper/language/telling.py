@@ -227,6 +227,7 @@ _UNDONE = {
     "Observed": "what was seen",
     "Remedied": "the remedy",
     "Tinked": "the stitches undone",
+    "Respaced": "the new spacing",
     "LifelineLaid": "the lifeline",
     "AskingSet": "how often I ask",
     "Tallied": "the last of the tally",
@@ -252,6 +253,7 @@ def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
 def _help(effect: effects.TellHelp, plan: Plan) -> str:
     phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
     blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
+    blanks |= {"{made}": "12", "{stitch}": "130"}
     blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}
     blanks["{yarn}"] = next(iter(plan.yarns.values()), "the yarn")
     blanks["{place}"] = plan.rounds[0].section if plan.rounds else "the body"

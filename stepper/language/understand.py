@@ -188,6 +188,16 @@ def _read_number(said: str, text: str, plan: Plan) -> _Read:
     return f'"{said}" is no whole number that I know.' if value is None else ("number", value)
 
 
+def _read_made(said: str, text: str, plan: Plan) -> _Read:
+    value = 0 if said in ("none", "no") else number(said)
+    return f'"{said}" is no whole number that I know.' if value is None else ("made", value)
+
+
+def _read_stitch(said: str, text: str, plan: Plan) -> _Read:
+    value = number(said)
+    return f'"{said}" is no whole number that I know.' if value is None else ("stitch", value)
+
+
 def _read_numbers(said: str, text: str, plan: Plan) -> _Read:
     values = [number(part) for part in re.split(r",| and |\s", said) if part]
     whole = tuple(each for each in values if each is not None)
@@ -253,6 +263,8 @@ def _read_text(said: str, text: str, plan: Plan) -> _Read:
 
 _SLOTS: Final[Mapping[str, Callable[[str, str, Plan], _Read]]] = {
     "number": _read_number,
+    "made": _read_made,
+    "stitch": _read_stitch,
     "length": _read_length,
     "weight": _read_weight,
     "yarn": _read_yarn,

@@ -333,6 +333,17 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("tink",),
     ),
     Wording(
+        cue=cues.Respace,
+        says="spreads the increases or decreases left anew, so that the count is met without ripping",
+        spoken=(
+            "respace the rest",
+            "space the rest anew",
+            "respace with {made} made",
+            "respace at stitch {stitch} with {made} made",
+        ),
+        typed=("respace", "respace at stitch {stitch}", "respace {made}"),
+    ),
+    Wording(
         cue=cues.Lifeline,
         says="keeps that a lifeline lies here",
         spoken=("lifeline here", "the lifeline is in"),

@@ -170,6 +170,9 @@ _WHAT: Final[MappingProxyType[type[Event], Callable[[Any, Plan], str]]] = Mappin
         events.Tinked: lambda event, plan: (
             f"unknit {plural(event.stitches, 'stitch', 'stitches')}, to {_where(event.place, plan)}"
         ),
+        events.Respaced: lambda event, plan: (
+            f"spaced anew from {_where(event.place, plan)}, {event.made} made, {event.planned} planned"
+        ),
         events.LifelineLaid: lambda event, plan: f"lifeline at {_where(event.place, plan)}",
         events.AskingSet: lambda event, plan: f"counts asked for: {event.asking.value}",
         events.Tallied: lambda event, plan: f"count aloud, {sum(event.tens or ())} so far",

@@ -117,6 +117,7 @@ KEYS: Final[tuple[Key, ...]] = (
     Key(keys=("+",), says="ten more in that count", cue=lambda s: cues.Ten(stitches=10), kinds=(cues.Ten,)),
     _key("x", cues.WhatHappened, "what probably went wrong"),
     _key("y", cues.Remedies, "how to mend it"),
+    _key("p", cues.Respace, "space the rest of the round anew"),
     _key("v", cues.Lifeline, "a lifeline lies here"),
     Key(keys=("n",), says="make a note", entry=Entry.NOTE, kinds=(cues.Note,)),
     Key(keys=("l",), says="enter a length", entry=Entry.LENGTH, kinds=(cues.Length,)),

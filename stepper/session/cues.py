@@ -213,6 +213,16 @@ class Tink(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Respace(Cue):
+    """Spread the increases or decreases that are left anew over the rest of the round."""
+
+    stitch: int | None = None
+    """Where she is, as counted on the right needle; nothing for the place the session has. Unit: stitches."""
+    made: int | None = None
+    """How many she has made; nothing for as many as planned so far."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Lifeline(Cue):
     """Keep that a lifeline lies at the beginning of the round in hand."""
 
@@ -288,6 +298,7 @@ CUES: tuple[type[Cue], ...] = (
     Remedies,
     Choose,
     Tink,
+    Respace,
     Lifeline,
     Ask,
     CountAloud,

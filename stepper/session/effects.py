@@ -302,6 +302,20 @@ class TellTinked(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellRespaced(Effect):
+    """Say how the increases or decreases left in the round lie, in one breath."""
+
+    left: int
+    """How many are left."""
+    first: int
+    """Stitches to work before the first of them. Unit: stitches."""
+    gaps: tuple[int, ...]
+    """From each of them to the next, itself counted: 11 is every eleventh stitch. Unit: stitches."""
+    uses: int
+    """Stitches each takes up: 0 for an increase. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellLifeline(Effect):
     """Say that a lifeline is kept, or that one would pay here."""
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
+from stepper.plan.respace import Respacing
 from stepper.session.state import Answer, Asking, Mend, Place, Sight
 from stepper.session.steps import By
 
@@ -239,6 +240,20 @@ class AskingSet(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Respaced(Event):
+    """The increases or decreases left in a round were spread anew."""
+
+    origin: Place
+    place: Place
+    """Where she said she is."""
+    made: int
+    """Increases or decreases she has made. Range: 0 and up."""
+    planned: int
+    """How many the plan had made by there. Range: 0 and up."""
+    respacing: Respacing
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Tallied(Event):
     """A part of a count made aloud; none where the count begins."""
 
@@ -266,6 +281,7 @@ EVENTS: tuple[type[Event], ...] = (
     Observed,
     Remedied,
     Tinked,
+    Respaced,
     LifelineLaid,
     AskingSet,
     Tallied,

@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from stepper.plan.lengthen import Correction
+from stepper.plan.respace import Respacing
 from stepper.session.events import (
     Advanced,
     AskingSet,
@@ -23,6 +24,7 @@ from stepper.session.events import (
     Placed,
     PlanChanged,
     Remedied,
+    Respaced,
     Returned,
     Searched,
     StrideSet,
@@ -149,6 +151,11 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(_back_at(knitting, event.place), fault=None, mend=event.mend)
         case Tinked():
             return _back_at(knitting, event.place)
+        case Respaced():
+            others = _other_rounds(knitting.respacings, event.respacing)
+            return replace(
+                knitting, place=event.place, respacings=(*others, event.respacing), fault=None, tens=None
+            )
         case LifelineLaid():
             laid = sorted({(each.index, each.stitch) for each in (*knitting.lifelines, event.place)})
             lifelines = tuple(Place(index=index, stitch=stitch) for index, stitch in laid)
@@ -181,6 +188,11 @@ def _back_at(knitting: Knitting, place: Place) -> Knitting:
         verified = None
     lifelines = tuple(each for each in knitting.lifelines if (each.index, each.stitch) <= here)
     return replace(knitting, place=place, verified=verified, lifelines=lifelines)
+
+
+def _other_rounds(respacings: tuple[Respacing, ...], new: Respacing) -> tuple[Respacing, ...]:
+    """Leave out what a round was spaced like before it was spaced anew."""
+    return tuple(each for each in respacings if (each.index, each.section) != (new.index, new.section))
 
 
 def _with(corrections: tuple[Correction, ...], new: Correction) -> tuple[Correction, ...]:

@@ -7,11 +7,12 @@ tells nothing that is lost.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.plan.carry import carry, carry_corrections
 from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
+from stepper.plan.respace import respaced
 from stepper.session.cues import Cue
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
@@ -19,7 +20,7 @@ from stepper.session.effects import Effect, Refuse
 from stepper.session.events import Event, Opened, PlanChanged
 from stepper.session.evolve import evolve_all
 from stepper.session.respond import respond
-from stepper.session.state import Place, State
+from stepper.session.state import Knitting, Place, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +36,18 @@ class Considered:
     base: Plan
     """The plan as compiled that the state belongs to."""
     plan: Plan
-    """The same with its lengths corrected."""
+    """The same as it is knitted: lengths corrected, shaping spread anew."""
+
+
+def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
+    """Give the plan as it is knitted: lengths corrected by measuring, shaping spread anew on the way.
+
+    Args:
+        plan: As compiled.
+        knitting: Where the session stands.
+    """
+    plan = corrected(plan, knitting.corrections)
+    return respaced(plan, knitting.respacings) if knitting.respacings else plan
 
 
 class Session:
@@ -50,7 +62,7 @@ class Session:
         """
         self._state = state if state is not None else State()
         self._base = plan
-        self._plan = corrected(plan, self._state.knitting.corrections)
+        self._plan = as_knitted(plan, self._state.knitting)
 
     @property
     def state(self) -> State:
@@ -59,7 +71,7 @@ class Session:
 
     @property
     def plan(self) -> Plan:
-        """The plan as knitted, with its lengths corrected."""
+        """The plan as it is knitted: lengths corrected, shaping spread anew."""
         return self._plan
 
     @property
@@ -96,7 +108,7 @@ class Session:
         """
         place, knitting = self._state.place, self._state.knitting
         corrections = carry_corrections(self._base, plan, knitting.corrections)
-        new = corrected(plan, corrections)
+        new = as_knitted(plan, replace(knitting, corrections=corrections))
         carried = carry(self._plan, new, index=place.index, stitch=place.stitch)
         event = PlanChanged(
             at=at,
@@ -129,8 +141,9 @@ class Session:
     def _considered(self, events: tuple[Event, ...], cue: Cue | None) -> Considered:
         after = evolve_all(self._state, events)
         plan = self._plan
-        if after.knitting.corrections != self._state.knitting.corrections:
-            plan = corrected(self._base, after.knitting.corrections)
+        was, now = self._state.knitting, after.knitting
+        if (was.corrections, was.respacings) != (now.corrections, now.respacings):
+            plan = as_knitted(self._base, now)
         effects = respond(plan, self._state, cue, events, after)
         return Considered(events=events, effects=effects, state=after, base=self._base, plan=plan)
 

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, inquiry
+from stepper.session import cues, inquiry, respacing
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import (
     AskLength,
@@ -54,6 +54,7 @@ from stepper.session.events import (
     Placed,
     PlanChanged,
     Remedied,
+    Respaced,
     Returned,
     Searched,
     StrideSet,
@@ -168,6 +169,7 @@ _ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
         cues.WhatHappened: inquiry.what_happened,
         cues.Remedies: inquiry.ways,
         cues.CountAloud: inquiry.tally_so_far,
+        cues.Respace: respacing.rest,
     }
 )
 
@@ -257,8 +259,9 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     stack = (*before.undo[-1:], *before.redo[-1:])
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
     yield TellUndone(kind=kind, again=bool(before.redo) and before.redo[-1].seq == event.seq)
-    moved = (before.place, before.knitting.by, before.knitting.corrections)
-    if moved != (after.place, after.knitting.by, after.knitting.corrections):
+    was, now = before.knitting, after.knitting
+    moved = (was.place, was.by, was.corrections, was.respacings)
+    if moved != (now.place, now.by, now.corrections, now.respacings):
         yield step_at(plan, after, Lead.FULL)
 
 
@@ -312,6 +315,7 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         Observed: inquiry.searched,
         Remedied: _remedied,
         Tinked: _tinked,
+        Respaced: respacing.respaced,
         LifelineLaid: inquiry.lifeline_laid,
         AskingSet: inquiry.asking_set,
         Tallied: inquiry.tallied,

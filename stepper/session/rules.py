@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, mending, moves
+from stepper.session import checks, control, cues, mending, moves, respacing
 from stepper.session.decision import Handler
 from stepper.session.state import State
 
@@ -70,6 +70,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Remedies: (mending.ask_about_fault, mending.ask_about_fault, control.sleeping, control.over),
     cues.Choose: (mending.choose, mending.choose, control.sleeping, control.over),
     cues.Tink: (mending.tink, mending.tink, control.sleeping, control.over),
+    cues.Respace: (respacing.respace_rest, control.all_done, control.sleeping, control.over),
     cues.Lifeline: (mending.lay_lifeline, mending.lay_lifeline, control.sleeping, control.over),
     cues.Ask: (mending.set_asking, mending.set_asking, control.sleeping, control.over),
     cues.CountAloud: (mending.count_aloud, mending.count_aloud, control.sleeping, control.over),

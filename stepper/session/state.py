@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from stepper.plan.lengthen import Correction
+from stepper.plan.respace import Respacing
 from stepper.session.steps import By
 
 UNDO_DEPTH = 100
@@ -120,6 +121,8 @@ class Knitting:
     by: By = By.ROUND
     corrections: tuple[Correction, ...] = ()
     """What measuring changed, at most one for each stretch."""
+    respacings: tuple[Respacing, ...] = ()
+    """Rounds whose shaping was spread anew, at most one for each."""
     verified: Verified | None = None
     fault: Fault | None = None
     mend: Mend | None = None

@@ -9,6 +9,8 @@ from tests.plans import final_increase
 
 EXAMPLES = {
     "{number}": "twelve",
+    "{made}": "twelve",
+    "{stitch}": "one hundred thirty",
     "{numbers}": "thirty, thirty one",
     "{tens}": "ten and four",
     "{length}": "thirty centimetres",

@@ -38,6 +38,7 @@ DESK = Desk().do("next", "next")
         ("+", cues.Ten(stitches=10)),
         ("x", cues.WhatHappened()),
         ("y", cues.Remedies()),
+        ("p", cues.Respace()),
         ("v", cues.Lifeline()),
         ("q q", cues.Enough()),
     ],

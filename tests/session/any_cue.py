@@ -55,6 +55,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Remedies, at=_NOW),
     st.builds(cues.Choose, at=_NOW, number=st.integers(0, 5)),
     st.builds(cues.Tink, at=_NOW, stitches=_COUNTS),
+    st.builds(cues.Respace, at=_NOW, stitch=st.none() | _COUNTS, made=st.none() | st.integers(-1, 30)),
     st.builds(cues.Lifeline, at=_NOW),
     st.builds(cues.Ask, at=_NOW, asking=st.sampled_from(Asking)),
     st.builds(cues.CountAloud, at=_NOW),

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
+from stepper.plan.respace import Respacing
 from stepper.session import events
 from stepper.session.events import Event
 from stepper.session.state import Answer, Asking, Mend, Place, Seen, Sight
@@ -68,6 +69,16 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "difference": st.integers(-99, 99),
     "minutes": POSITIVE,
     "mend": st.none() | st.builds(Mend, index=COUNTS, stitch=COUNTS, change=st.integers(-9, 9)),
+    "made": COUNTS,
+    "planned": COUNTS,
+    "respacing": st.builds(
+        Respacing,
+        index=COUNTS,
+        section=st.text(max_size=5),
+        before=COUNTS,
+        after=COUNTS,
+        places=st.lists(COUNTS, max_size=4).map(tuple),
+    ),
     "asking": st.sampled_from(Asking),
     "tens": st.lists(COUNTS, max_size=4).map(tuple),
 }

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
+from stepper.plan.respace import Respacing
 from stepper.session import events
 from stepper.session.codec import (
     KINDS,
@@ -188,6 +189,20 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         1,
         '{"at":"2025-03-03T20:15:00+01:00","asking":"less"}',
         events.AskingSet(at=AT, asking=Asking.LESS),
+    ),
+    (
+        "respaced",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":9},"place":{"index":4,"stitch":8},"made":1,'
+        '"planned":2,"respacing":{"index":4,"section":"yoke","before":20,"after":23,"places":[3,7,14]}}',
+        events.Respaced(
+            at=AT,
+            origin=Place(index=4, stitch=9),
+            place=Place(index=4, stitch=8),
+            made=1,
+            planned=2,
+            respacing=Respacing(index=4, section="yoke", before=20, after=23, places=(3, 7, 14)),
+        ),
     ),
     (
         "tallied",

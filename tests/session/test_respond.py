@@ -24,7 +24,7 @@ def test_every_event_and_every_question_is_answered() -> None:
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
     assert set(_TOLD) == set(events.EVENTS)
-    assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud}
+    assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
 
 
 @pytest.mark.parametrize("view", cues.View)

@@ -1,0 +1,71 @@
+"""The rule for spacing the rest of a shaped round anew, and what is said of it. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.plan.model import Plan
+from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, spread_of
+from stepper.session.cues import Respace
+from stepper.session.decision import Decision, Refusal
+from stepper.session.effects import Effect, TellRespaced
+from stepper.session.events import Respaced
+from stepper.session.state import Place, State
+from stepper.session.tally import tally
+
+
+def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
+    """Spread the changes that are left over the rest of the round in hand."""
+    origin, round_ = state.place, plan.rounds[state.place.index]
+    spread = spread_of(round_)
+    if spread is None:
+        return Refusal(
+            sentence="The shaping of this round has its own places."
+            if round_.shaping
+            else "This round has no increases or decreases to space."
+        )
+    here = tally(round_, origin.stitch if cue.stitch is None else cue.stitch)
+    made = here.shaped if cue.made is None else cue.made
+    # A stitch she names is one on her right needle; else the old stitches worked are those of the plan.
+    used = here.used if cue.stitch is None else cue.stitch - made * spread.change.change
+    if used < 0 or used > round_.before:
+        return Refusal(sentence=f"With {made} made, this round has no stitch {cue.stitch}.")
+    try:
+        places = respace(round_, used=used, made=made)
+    except NoRoomError as none:
+        return Refusal(sentence=str(none))
+    place = Place(index=origin.index, stitch=used + made * spread.change.change)
+    if places == round_.shaping and place == origin:
+        return ()
+    respacing = Respacing(
+        index=round_.index,
+        section=round_.section,
+        before=round_.before,
+        after=round_.after,
+        places=places,
+    )
+    return (
+        Respaced(
+            at=cue.at,
+            origin=origin,
+            place=place,
+            made=made,
+            planned=here.shaped,
+            respacing=respacing,
+        ),
+    )
+
+
+def rest(plan: Plan, state: State) -> Iterator[Effect]:
+    """Say how the changes left lie, from the place in hand."""
+    round_ = plan.rounds[state.place.index]
+    now = tally(round_, state.place.stitch)
+    first, gaps = gaps_ahead(round_.shaping, used=now.used, made=now.shaped)
+    spread = spread_of(round_)
+    uses = spread.change.uses if spread is not None else 0
+    yield TellRespaced(left=len(round_.shaping) - now.shaped, first=first, gaps=gaps, uses=uses)
+
+
+def respaced(plan: Plan, before: State, event: Respaced, after: State) -> Iterator[Effect]:
+    """Say how the changes left lie now."""
+    yield from rest(plan, after)

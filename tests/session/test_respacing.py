@@ -1,0 +1,107 @@
+"""The cue that spreads the rest of a shaped round anew."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.session.cues import GoTo, Respace, Undo
+from stepper.session.decide import decide
+from stepper.session.decision import Refusal
+from stepper.session.events import Respaced
+from stepper.session.machine import Session
+from stepper.session.state import Knitting, Place, State
+from tests.plans import final_increase
+from tests.playbook import AT, check, opened
+
+GARMENT = final_increase()
+INDEX = next(round_.index for round_ in GARMENT.rounds if round_.shaping)
+
+
+def at(stitch: int) -> State:
+    """Stand in the round of the increases."""
+    return State(seq=3, knitting=Knitting(place=Place(index=INDEX, stitch=stitch)))
+
+
+def test_asked_at_the_beginning_the_whole_round_fits_into_one_breath() -> None:
+    """The same gaps, the larger first: 5 + 14 × 11 + 6 × 10 + 6 = 225. Asked again, nothing changes."""
+    session = session_in_the_round()
+    check(
+        session,
+        """
+        > respace
+        Twenty one left: the next in five, then every eleventh, then six times every tenth.
+        > respace the rest
+        Twenty one left: the next in five, then every eleventh, then six times every tenth.
+        """,
+    )
+    assert len(session.state.undo) == 2  # the jump and one respacing
+
+
+def session_in_the_round() -> Session:
+    """Open a sitting at the increases."""
+    session = opened(GARMENT)
+    session.adopt(session.consider(GoTo(at=AT, place="final increase")))
+    return session
+
+
+def test_increases_left_out_are_spread_over_the_rest_in_one_breath() -> None:
+    """At 132 old stitches with 10 made where the plan has 12: 11 are left over 93 stitches, and the target stands.
+
+    Source: 142 on the right needle less 10 made are 132 of 225, 93 left. The gap she is in has 24 stitches already, so
+    the first comes at once; 93 + 5 before the first of all = 98 = 11 × 8 + 10: gaps of 9, one of 8.
+    """
+    session = session_in_the_round()
+    check(
+        session,
+        """
+        > respace at stitch 142 with 10 made
+        Eleven left: the next now, then every ninth, then once every eighth.
+        > where am i
+        Yoke, round 2 of 6, Final increase, at stitch 142 of 246. 235 stitches on the needles.
+        > undo that
+        Taken back: the new spacing.
+        Yoke, round 2 of 6, Final increase: knit five, make one; then knit eleven, make one, eight times.
+        """,
+    )
+    assert session.plan == GARMENT
+
+
+@pytest.mark.parametrize(
+    ("cue", "words"),
+    [
+        (Respace(at=AT, made=22), "takes 21 increases"),
+        (Respace(at=AT, stitch=300, made=3), "has no stitch 300"),
+        (Respace(at=AT, stitch=3, made=9), "has no stitch 3"),
+        (Respace(at=AT, stitch=225, made=5), "16 increases do not fit into the 5 stitches left"),
+    ],
+)
+def test_what_is_impossible_is_refused_with_its_numbers(cue: Respace, words: str) -> None:
+    """Nothing changes, and the sentence says why."""
+    refusal = decide(GARMENT, at(60), cue)
+    assert isinstance(refusal, Refusal)
+    assert words in refusal.sentence
+
+
+def test_a_round_without_shaping_has_nothing_to_space() -> None:
+    """Said in one sentence."""
+    refusal = decide(GARMENT, State(), Respace(at=AT))
+    assert isinstance(refusal, Refusal)
+    assert "no increases or decreases" in refusal.sentence
+
+
+def test_what_was_made_and_what_was_planned_are_kept() -> None:
+    """The record says later where the knitting left the plan."""
+    (event,) = decide(GARMENT, at(60), Respace(at=AT, made=3))  # type: ignore[misc] # events, not a refusal
+    assert isinstance(event, Respaced)
+    assert (event.made, event.planned, event.respacing.before, event.respacing.after) == (3, 5, 225, 246)
+    assert len(event.respacing.places) == 21
+
+
+def test_after_undo_the_round_is_as_planned_and_redo_brings_the_spacing_back() -> None:
+    """One cue is one undo."""
+    session = session_in_the_round()
+    session.adopt(session.consider(Respace(at=AT, stitch=142, made=10)))
+    spaced = session.plan
+    assert spaced != GARMENT
+    session.adopt(session.consider(Undo(at=AT)))
+    assert session.plan == GARMENT
