@@ -34,7 +34,6 @@ def listen(
     microphone: Microphone,
     recogniser: Recogniser,
     speech: Callable[[bytes], float],
-    deaf: Callable[[], bool] = lambda: False,
 ) -> Iterator[Heard]:
     """Yield what is heard until the microphone ends.
 
@@ -42,16 +41,15 @@ def listen(
         microphone: Where the sound comes from.
         recogniser: What makes words of it.
         speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
-        deaf: Whether what comes in now is to be passed over, as while the program itself speaks.
     """
     gate, rest = Gate(), b""
     for block in microphone.blocks():
+        if not block:  # sound is missing here: what came before it is no part of what comes after
+            gate.reset()
+            rest = b""
         rest += block
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
-            if deaf():
-                gate.reset()
-                continue
             utterance = gate.take(chunk, speech=speech(chunk) >= _SPEECH, level_db=level_db(chunk))
             heard = recogniser.recognise(utterance) if utterance else None
             if heard is not None:

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Sequence
 from dataclasses import dataclass
 from threading import Condition
+
+from stepper.voice.ports import Line, Sound
 
 _FOREVER_AGO = 0.0
 
@@ -34,6 +37,10 @@ class RecordingSpeaker:
         """Every line, in the order given, whether or not it was cut off."""
         self.cut_off: list[Said] = []
         """The lines that were silenced before they were over, in order."""
+        self.sounds: list[Sound] = []
+        """Every tone, in order."""
+        self.expected: tuple[Line, ...] = ()
+        """What was last said to be likely."""
         self.silenced = 0
         """How often silence was asked for."""
         self.closed = False
@@ -61,6 +68,15 @@ class RecordingSpeaker:
             takes_s = self._seconds_per_word * len(text.split())
             self.said.append(line)
             self._under_way.append((line, time.monotonic() + self._left_s() + takes_s))
+
+    def sound(self, sound: Sound) -> None:
+        """Remember a tone."""
+        if not self.closed:
+            self.sounds.append(sound)
+
+    def expect(self, lines: Sequence[Line]) -> None:
+        """Remember what is likely."""
+        self.expected = tuple(lines)
 
     def silence(self) -> None:
         """Be quiet at once, and remember which lines were not over."""

@@ -7,7 +7,7 @@ when its process dies over one, nothing of that piece has been heard and it can 
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from threading import Event, Lock
 
 from stepper.voice.pieces import pieces
@@ -31,6 +31,7 @@ class PlayedMouth:
         *,
         reopen: Callable[[], Output],
         tell: Callable[[str], None],
+        cut: Callable[[str], tuple[str, ...]] = pieces,
     ) -> None:
         """Take over a voice and an open output.
 
@@ -39,11 +40,13 @@ class PlayedMouth:
             output: Plays it; from now on this mouth's own.
             reopen: Opens another output when that one is gone; may raise `NoOutputError`.
             tell: Is given one sentence for the user each time the device goes. Called from a thread.
+            cut: Cuts a line into what the voice is asked for at once.
         """
         self._synthesiser = synthesiser
         self._output: Output | None = output
         self._reopen = reopen
         self._tell = tell
+        self._cut = cut
         self._tried_at = 0.0
         self._lock = Lock()
         self._closed = False
@@ -57,7 +60,7 @@ class PlayedMouth:
         output = self._present_output()
         if output is None:
             return
-        for piece in pieces(text):
+        for piece in self._cut(text):
             pcm = self._synthesiser.speech(piece, words_per_minute)
             with self._lock:  # so that what is played after a cut cannot escape the hush that comes with it
                 if cut.is_set() or self._closed:
@@ -66,6 +69,16 @@ class PlayedMouth:
             if not self._is_heard(output, cut, but_for_s=_AHEAD_S):
                 return
         self._is_heard(output, cut, but_for_s=0.0)
+
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        """Play a short sound behind what is playing, where there is a device."""
+        with self._lock:
+            if self._output is not None and not self._closed:
+                self._output.play(pcm, rate_hz)
+
+    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+        """Have the voice make ready what will probably be said next."""
+        self._synthesiser.expect(tuple((piece, speed) for text, speed in lines for piece in self._cut(text)))
 
     def hush(self) -> None:
         """Make no more sound, at once."""

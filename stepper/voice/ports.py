@@ -6,12 +6,30 @@ Everything outside this room knows these Protocols and nothing behind them. Each
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from enum import Enum
 from typing import Protocol
 
 HEARING_RATE_HZ = 16_000
 """Samples per second of all sound that is listened to: one channel, signed 16-bit, native byte order."""
+
+
+class Sound(Enum):
+    """A soft tone that stands for a word."""
+
+    HEARD = "heard"
+    """A cue was heard; its answer follows."""
+    NOT_UNDERSTOOD = "not understood"
+    """Something was said to the program that is no cue, or none that makes sense now."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """One line as it is given to a speaker."""
+
+    text: str
+    slower: bool = False
 
 
 class Speaker(Protocol):
@@ -31,6 +49,22 @@ class Speaker(Protocol):
         Args:
             text: What to say; nothing but spaces is not a line and is left out.
             slower: Say it more slowly than usual, as when it is said again.
+        """
+        ...
+
+    def sound(self, sound: Sound) -> None:
+        """Play a soft tone at once, in front of any line said after it. It is no speech: `speaking` leaves it
+        out.
+
+        A speaker that cannot play tones leaves it out.
+        """
+        ...
+
+    def expect(self, lines: Sequence[Line]) -> None:
+        """Make ready what will probably be said next, and forget what was expected before.
+
+        Args:
+            lines: The likeliest first. They are said only when `say` is called.
         """
         ...
 

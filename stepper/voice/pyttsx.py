@@ -10,6 +10,7 @@ import shutil
 import sys
 import tempfile
 import time
+from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
 from threading import Event, Lock
@@ -70,6 +71,12 @@ class PyttsxMouth:
             if cut.is_set():
                 return
         raise NoVoiceError("its process ended twice over the same line")
+
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        """Leave it out: the system's voice has no stream of ours to play it into."""
+
+    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+        """Make nothing ready: the system's voice speaks at once or not at all."""
 
     def hush(self) -> None:
         """Make no more sound, at once."""

@@ -8,13 +8,15 @@ is asked for between two of them.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from threading import Condition, Event, Thread
 
+from stepper.voice import ports
 from stepper.voice.pieces import speakable
 from stepper.voice.seams import Mouth, NoVoiceError
 from stepper.voice.settings import SpeechSettings
+from stepper.voice.tones import TONE_RATE_HZ, tone
 
 _CLOSE_TIMEOUT_S = 2.0
 """How long closing waits for the last line to be cut off; after that the thread is left alone."""
@@ -63,6 +65,20 @@ class QueuedSpeaker:
                 speed = self._settings.words_per_minute(slower=slower)
                 self._waiting.append(_Line(text=words, words_per_minute=speed))
                 self._changed.notify_all()
+
+    def sound(self, sound: ports.Sound) -> None:
+        """Play a soft tone at once."""
+        if not self._closed:
+            self._mouth.chime(tone(sound, self._settings.volume), TONE_RATE_HZ)
+
+    def expect(self, lines: Sequence[ports.Line]) -> None:
+        """Make ready what will probably be said next."""
+        if self._deaf_to_lines:
+            return
+        likely = ((speakable(line.text), line.slower) for line in lines)
+        self._mouth.expect(
+            tuple((text, self._settings.words_per_minute(slower=slower)) for text, slower in likely if text)
+        )
 
     def silence(self) -> None:
         """Fall silent at once and forget the lines that wait."""

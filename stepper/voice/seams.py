@@ -12,6 +12,7 @@ that takes longer to start is another `Synthesiser`.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from threading import Event
 from typing import Protocol
 
@@ -45,6 +46,17 @@ class Mouth(Protocol):
         """
         ...
 
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        """Play a short sound that was not asked for by `utter`, if that can be done. From any thread."""
+        ...
+
+    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+        """Make ready lines that will probably be said next, each with its words per minute.
+
+        Called from any thread.
+        """
+        ...
+
     def hush(self) -> None:
         """Make no more sound, at once. Called from another thread than `utter`, after `cut` is set."""
         ...
@@ -68,6 +80,10 @@ class Synthesiser(Protocol):
         Raises:
             NoVoiceError: The voice has stopped for good.
         """
+        ...
+
+    def expect(self, pieces: Sequence[tuple[str, int]]) -> None:
+        """Take it what will probably be asked for next, each with its words per minute; may be left aside."""
         ...
 
     def close(self) -> None:

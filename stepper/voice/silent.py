@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from stepper.voice.ports import Line, Sound
+
 
 class TextOnlySpeaker:
     """Says nothing, and is always done with it."""
@@ -13,6 +17,12 @@ class TextOnlySpeaker:
 
     def say(self, text: str, slower: bool = False) -> None:
         """Leave the line to the screen."""
+
+    def sound(self, sound: Sound) -> None:
+        """Leave the tone out."""
+
+    def expect(self, lines: Sequence[Line]) -> None:
+        """Make nothing ready."""
 
     def silence(self) -> None:
         """Do nothing: it is quiet."""

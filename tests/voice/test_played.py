@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from threading import Event, Thread
 
 import pytest
@@ -20,11 +20,15 @@ class _BeepVoice:
 
     def __init__(self) -> None:
         self.asked: list[str] = []
+        self.expected: list[tuple[str, int]] = []
         self.closed = False
 
     def speech(self, text: str, words_per_minute: int) -> bytes:
         self.asked.append(text)
         return b"\1\1" * len(text)
+
+    def expect(self, pieces: Sequence[tuple[str, int]]) -> None:
+        self.expected = list(pieces)
 
     def close(self) -> None:
         self.closed = True
@@ -80,6 +84,14 @@ def bench() -> Iterator[_Bench]:
     made = _Bench()
     yield made
     made.mouth.close()
+
+
+def test_a_chime_is_played_and_what_is_expected_is_handed_on_in_pieces(bench: _Bench) -> None:
+    """The voice is told to make just what it will be asked for."""
+    bench.mouth.chime(b"\1\1" * 10, _RATE_HZ)
+    assert bench.outputs[0].played_bytes == 20
+    bench.mouth.expect([("a" * 10, 150)])
+    assert bench.voice.expected == [("a" * 10, 150)]
 
 
 def test_it_comes_back_when_the_line_has_been_heard(bench: _Bench) -> None:

@@ -1,11 +1,12 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from threading import Event
 
 import pytest
 
+from stepper.voice.ports import Line, Sound
 from stepper.voice.queued import QueuedSpeaker
 from stepper.voice.seams import NoVoiceError
 from stepper.voice.settings import SpeechSettings
@@ -18,6 +19,8 @@ class _SlowMouth:
         self.takes_s = takes_s
         self.said: list[tuple[str, int]] = []
         self.cut_off: list[str] = []
+        self.chimed: list[float] = []
+        self.expected: list[tuple[str, int]] = []
         self.hushed = 0
         self.closed = 0
         self.fails_with: Exception | None = None
@@ -26,6 +29,12 @@ class _SlowMouth:
         if self.fails_with is not None:
             raise self.fails_with
         (self.cut_off.append(text) if cut.wait(self.takes_s) else self.said.append((text, words_per_minute)))
+
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        self.chimed.append(len(pcm) / 2 / rate_hz)
+
+    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+        self.expected = list(lines)
 
     def hush(self) -> None:
         self.hushed += 1
@@ -52,6 +61,20 @@ def speaker(mouth: _SlowMouth, told: list[str]) -> Iterator[QueuedSpeaker]:
     made = QueuedSpeaker(mouth, SpeechSettings(), told.append)
     yield made
     made.close()
+
+
+def test_a_tone_goes_straight_to_the_mouth_and_is_no_speech(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """She hears it at once, and the ears need not be closed for it."""
+    speaker.sound(Sound.HEARD)
+    assert len(mouth.chimed) == 1
+    assert mouth.chimed[0] < 0.2
+    assert not speaker.speaking
+
+
+def test_what_is_expected_is_made_ready_at_its_speed(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """A line that is made at another speed than it is said at would be made in vain."""
+    speaker.expect((Line(text="one  two"), Line(text=" "), Line(text="one two", slower=True)))
+    assert mouth.expected == [("one two", 150), ("one two", 120)]
 
 
 def test_lines_are_said_in_order_at_their_speed(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
