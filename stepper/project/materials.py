@@ -8,7 +8,8 @@ from stepper.craft.gauge import Gauge
 from stepper.project.draft import Draft
 from stepper.project.fields import Fields
 from stepper.project.lengths import read_length
-from stepper.project.model import Fabric, Yarn
+from stepper.project.model import Fabric, Swatch, Yarn
+from stepper.project.problems import one_of
 from stepper.project.source import Mapping, Scalar
 
 MEASUREMENTS = (
@@ -137,10 +138,58 @@ def read_fabrics(fields: Fields, draft: Draft) -> dict[str, Fabric]:
             after = Fields(blocked_node, "`blocked`", draft.problems)
             blocked = _gauge(after, draft)
             after.close()
+        swatch = _swatch(inner, draft)
         inner.close()
         if gauge is not None:
-            fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked)
+            fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
     return fabrics
+
+
+def _swatch(fields: Fields, draft: Draft) -> Swatch | None:
+    """Read what a swatch weighed: `swatch: {stitches: 30, rounds: 40, grams: 6.5, yarn: MC}`."""
+    node = fields.mapping("swatch")
+    if node is None:
+        return None
+    inner = Fields(node, "`swatch`", draft.problems)
+    stitches = read_amount(inner, "stitches", draft, required=True, most=1000)
+    rounds = read_amount(
+        inner, "rows" if "rows" in inner.found else "rounds", draft, required=True, most=1000
+    )
+    grams = read_amount(inner, "grams", draft, required=True)
+    yarn = inner.text("yarn")
+    inner.close()
+    if yarn is not None and yarn.text.strip() not in draft.yarns:
+        draft.problems.append(
+            yarn.place.problem(f'there is no yarn "{yarn.text}".', f"The yarns are {one_of(draft.yarns)}.")
+        )
+    if stitches is None or rounds is None or grams is None:
+        return None
+    return Swatch(
+        stitches=stitches, rounds=rounds, grams=grams, yarn=yarn.text.strip() if yarn is not None else ""
+    )
+
+
+def read_float_limit(fields: Fields, draft: Draft) -> tuple[float | None, int | None]:
+    """Read `longest_float`, the longest float that is not caught: `2.5 cm`, `1 in` or `5 sts`.
+
+    Returns:
+        Length in mm and stitches; at most one of them is given.
+    """
+    node = fields.text("longest_float")
+    if node is None:
+        return None, None
+    counted = re.fullmatch(r"([1-9]\d?)\s*(?:sts?|stitch(?:es)?)", node.text.strip().lower())
+    if counted:
+        return None, int(counted[1])
+    values, trouble = read_length(node.text, inches=draft.inches)
+    if trouble or len(values) != 1 or not 0 < values[0] <= 500:
+        draft.problems.append(
+            node.place.problem(
+                f'`longest_float` is "{node.text}".', "Write a length or a count: 2.5 cm, or 5 sts."
+            )
+        )
+        return None, None
+    return values[0], None
 
 
 def _gauge(fields: Fields, draft: Draft) -> Gauge | None:

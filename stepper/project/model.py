@@ -28,6 +28,20 @@ class Yarn:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Swatch:
+    """A swatch that was weighed."""
+
+    stitches: float
+    """Its width. Unit: stitches."""
+    rounds: float
+    """Its height. Unit: rounds."""
+    grams: float
+    """Unit: g."""
+    yarn: str
+    """Key of the yarn; empty for the first of the file that has a skein."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Fabric:
     """One gauge of the file: a fabric, its needle, its counts before and after blocking."""
 
@@ -37,6 +51,8 @@ class Fabric:
     """As knitted, on the needles."""
     blocked: Gauge | None
     """After blocking, or nothing where the file does not say."""
+    swatch: Swatch | None = None
+    """What it weighed, if it was weighed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,5 +162,9 @@ class Project:
     Unit: mm."""
     finish_by: str | None = None
     """Date to be done by, ISO 8601."""
+    float_mm: float | None = None
+    """Longest float that is not caught, where the file gives a length. Unit: mm."""
+    float_stitches: int | None = None
+    """The same where the file gives a count. Unit: stitches."""
     cues: dict[str, str] = field(default_factory=dict)
     """The knitter's own wordings: wording to the cue it stands for."""

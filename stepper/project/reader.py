@@ -13,6 +13,7 @@ from stepper.project.lines import read_work
 from stepper.project.materials import (
     read_body,
     read_fabrics,
+    read_float_limit,
     read_wanted_ease,
     read_yarns,
     read_yes,
@@ -69,6 +70,7 @@ def _read_root(root: Mapping, draft: Draft) -> Project | None:
     draft.fabrics = read_fabrics(fields, draft)
     body = read_body(fields, draft)
     wanted_ease = read_wanted_ease(fields, draft)
+    float_mm, float_stitches = read_float_limit(fields, draft)
     draft.charts = _charts(fields, draft)
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
@@ -92,6 +94,8 @@ def _read_root(root: Mapping, draft: Draft) -> Project | None:
         body=body,
         wanted_ease=wanted_ease,
         finish_by=finish_by,
+        float_mm=float_mm,
+        float_stitches=float_stitches,
         cues=cues,
     )
 

@@ -38,3 +38,27 @@ def test_an_amount_is_a_number_above_nothing(value: str) -> None:
     """Grams, metres and stitches can be counted."""
     problems = read_project(TEXT.replace("stitches: 20, rounds: 28", f"stitches: {value}, rounds: 28")).problems
     assert "`stitches`" in problems[0].message
+
+
+def test_a_weighed_swatch_and_the_longest_float_are_read() -> None:
+    """Her own swatch, and her own limit by length or by stitches."""
+    swatch = "needle: 4 mm, swatch: {stitches: 30, rows: 40, grams: 7.5, yarn: A}"
+    text = TEXT.replace("needle: 4 mm", swatch, 1)
+    project = read_project("longest_float: 1 in\n" + text).project
+    assert project is not None
+    found = project.fabrics["plain"].swatch
+    assert found is not None
+    assert (found.stitches, found.rounds, found.grams, found.yarn) == (30, 40, 7.5, "A")
+    assert (project.float_mm, project.float_stitches) == (25.4, None)
+    counted = read_project("longest_float: 5 sts\n" + text).project
+    assert counted is not None
+    assert (counted.float_mm, counted.float_stitches) == (None, 5)
+
+
+def test_a_swatch_of_no_yarn_and_a_limit_that_is_none_are_told() -> None:
+    """What the file says wrongly is told with what would be right."""
+    swatch = "needle: 4 mm, swatch: {stitches: 30, rows: 40, grams: 7.5, yarn: Z}"
+    problems = read_project("longest_float: often\n" + TEXT.replace("needle: 4 mm", swatch, 1)).problems
+    told = " ".join(f"{each.message} {each.hint}" for each in problems)
+    assert 'there is no yarn "Z"' in told
+    assert "Write a length or a count: 2.5 cm, or 5 sts." in told

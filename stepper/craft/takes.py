@@ -1,0 +1,132 @@
+"""What each kind of stitch takes of the yarn: loops drawn, and widths of a stitch it lies straight over.
+
+A loop is the unit of plain knitting, whose length `stepper.craft.yarn` takes from the gauge. What is not one
+plain loop is given as a range, since it depends on hands and yarn; the range is part of the answer. No I/O.
+
+Source, where nothing else is named: counted from how the stitch is made (common practice); the shares of a
+loop at either end of a range are assumptions of this project.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.craft.yarn import DRY
+
+Three = tuple[float, float, float]
+"""Low, likely, high."""
+
+NOTHING: Final[Three] = (0.0, 0.0, 0.0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Take:
+    """What one stitch takes."""
+
+    loops: Three = NOTHING
+    """Unit: loops of plain knitting."""
+    widths: Three = NOTHING
+    """Unit: widths of a stitch."""
+
+
+def _loops(low: float, likely: float, high: float) -> Take:
+    return Take(loops=(low, likely, high))
+
+
+_ONE: Final = _loops(1, 1, 1)
+
+_TAKES: Final = MappingProxyType(
+    {
+        "k1b": _loops(1, 1.2, 1.5),
+        "mb": _loops(5, 12, 18),  # five stitches into one, two to three rows of them, then one again
+        "kfb": _loops(2, 2, 2),
+        "pfb": _loops(2, 2, 2),
+        "inc": _loops(2, 2, 2),
+        "kfbf": _loops(3, 3, 3),
+        "kyok": _loops(2.5, 3, 3),
+        "yo": _loops(0.5, 1, 1),  # laid over the needle, not drawn through
+        "yo2": _loops(1, 2, 2),
+        "ds": _loops(0, 0.5, 1),  # slipped, the yarn pulled tight over the needle
+        "w&t": Take(widths=(1, 1.5, 2)),
+        "bo": _loops(1, 1, 1.5),
+        "graft": _loops(0.5, 0.5, 1),  # one loop of the sewn row joins two stitches
+        "draw": Take(widths=(0.3, 0.5, 1)),  # the tail runs through; it is pulled tight
+        "rest": Take(),
+        "hold": Take(),
+        "return": Take(),
+    }
+)
+
+CAST_ON: Final = Take(loops=(1, 1, 1), widths=(0, 3, 3))
+"""One stitch of the cast-on a piece begins with. Low: a single looped one. Source: the long tail takes three
+widths besides the loops on the needle (Righetti, as in `stepper.craft.yarn.cast_on_tail_mm`)."""
+
+STRETCHY_BIND_OFF: Final = _loops(1.5, 2, 2)
+"""One stitch bound off with a yarn over before it. Source: Bestor, Cast On, Bind Off, p. 174."""
+
+SEWN_BIND_OFF: Final = Take(widths=(3, 3, 5))
+"""One stitch bound off with a needle. Source: as `stepper.craft.yarn.sewn_bind_off_tail_mm`."""
+
+RIB_AT_MOST: Final = math.sqrt(16431.497 / 12068.59)
+"""What a loop of ribbing takes at most, beside a plain one of the same count over the same width.
+
+A gauge counted on ribbing that lies drawn in hides half of it; counted flat, as a pattern prints it, the
+plain relation holds. Source: mill rules of 1x1 rib and plain fabric, whose ratio is that of loop length
+squared (textilecalculation, Feb 2015)."""
+
+FLOAT_SLACK: Final[Three] = (1.0, 1.05, 1.15)
+"""Length of a float over the straight way behind it. At least the straight way (textilethelp.com); the rest
+is an assumption of this project."""
+
+END_MM: Final[Three] = (100.0, 150.0, 200.0)
+"""An end left to weave in. Common practice: a hand's length. Unit: mm."""
+
+
+@lru_cache(maxsize=1024)
+def take_of(code: str) -> Take:
+    """Give what one stitch of a code takes.
+
+    Args:
+        code: A code of the stitch table. A cast-on is given as one within a piece, by loops alone.
+
+    Raises:
+        KeyError: The code is not in the table.
+    """
+    entry = stitch(code)
+    if entry.code in _TAKES:
+        return _TAKES[entry.code]
+    if entry.code.startswith("sl"):
+        return Take(widths=(1, 1, 1))
+    if entry.kind is Kind.CABLE:
+        return _cable(entry.code, entry.leaves)
+    return _ONE if entry.leaves else Take()
+
+
+def crossing_widths(crossing: int, over: int) -> float:
+    """Give what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
+
+    Both legs of a loop that moves `over` stitches to the side go slantwise over the height of a round.
+
+    Args:
+        crossing: Stitches that move. Range: 1 and up.
+        over: How many stitches they move. Range: 0 and up.
+
+    Returns:
+        Unit: widths of a stitch.
+
+    Source: Pythagoras; the height of a round is Kw / Kc of a width (Munden 1959).
+    """
+    height = DRY.stitches / DRY.rounds
+    return crossing * 2 * (math.hypot(height, over) - height)
+
+
+def _cable(code: str, stitches: int) -> Take:
+    parts = [int(part) for part in code.split(" ")[0].split("/")]
+    first, last, middle = parts[0], parts[-1], sum(parts[1:-1])
+    most = crossing_widths(first, last + middle) + crossing_widths(last, first + middle)
+    return Take(loops=(stitches, stitches, stitches), widths=(0, most / 2, most))

@@ -1,0 +1,68 @@
+"""What each stitch takes: against what is in print, and against how the stitch is made."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from stepper.craft.stitches import STITCHES, Kind
+from stepper.craft.takes import (
+    CAST_ON,
+    RIB_AT_MOST,
+    SEWN_BIND_OFF,
+    STRETCHY_BIND_OFF,
+    crossing_widths,
+    take_of,
+)
+
+
+@pytest.mark.parametrize("code", sorted(STITCHES))
+def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
+    """Low is never above likely, nor likely above high; a stitch that is worked takes something."""
+    take = take_of(code)
+    for low, likely, high in (take.loops, take.widths):
+        assert 0 <= low <= likely <= high
+    worked = STITCHES[code].leaves and STITCHES[code].kind is not Kind.SHIFT
+    if worked:
+        assert take.loops[2] + take.widths[2] > 0
+
+
+@pytest.mark.parametrize(
+    ("code", "loops"),
+    [
+        ("k", 1),
+        ("p", 1),
+        ("k2tog", 1),
+        ("s2kp", 1),
+        ("m1l", 1),
+        ("kfb", 2),
+        ("kfbf", 3),
+        ("yo", 1),
+        ("sl", 0),
+    ],
+)
+def test_loops_as_they_are_drawn(code: str, loops: float) -> None:
+    """Counted from how each is made (common practice): a decrease is one loop, front and back two."""
+    assert take_of(code).loops[1] == loops
+
+
+def test_ribbing_by_the_mill_rule() -> None:
+    """1x1 rib K 16431.497, plain K 12068.59 (textilecalculation, Feb 2015): loops 16.7 % longer."""
+    assert pytest.approx(1.1668, abs=1e-4) == RIB_AT_MOST
+
+
+def test_edges_as_printed() -> None:
+    """Long tail 3 widths (Righetti); a yarn over before each stitch (Bestor p. 174); sewn 3 to 5 widths."""
+    assert CAST_ON.widths[1] == 3
+    assert STRETCHY_BIND_OFF.loops[1] == 2
+    assert (SEWN_BIND_OFF.widths[0], SEWN_BIND_OFF.widths[2]) == (3, 5)
+
+
+def test_a_crossing_is_longer_the_further_it_goes() -> None:
+    """Two legs of hypot(0.76, 2) less 0.76 each for a stitch that moves two (Pythagoras)."""
+    assert crossing_widths(1, 2) == pytest.approx(2 * (math.hypot(0.76, 2) - 0.76))
+    assert crossing_widths(2, 0) == 0
+    assert take_of("2/2 rc").widths[2] == pytest.approx(4 * crossing_widths(1, 2))
+    assert take_of("3/3 lc").widths[1] > take_of("2/2 rc").widths[1] > take_of("1/1 rc").widths[1]
+    assert take_of("2/1/2 rc").loops[1] == 5
