@@ -12,6 +12,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.needles import Needles, Template
 from stepper.plan.supplies import ChartRound
 from stepper.project.model import Cell, Chart
+from stepper.project.problems import Place, nearest, one_of
 
 
 def chart_runs(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> tuple[Run, ...]:
@@ -49,15 +50,34 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
     return joined(runs)
 
 
+def chart_named(name: str, place: Place, needles: Needles) -> Chart | None:
+    """Find a chart of the garment by its name, in any case; nothing, reported, where there is none."""
+    charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
+    chart = charts.get(name.lower())
+    if chart is None:
+        hint = nearest(name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
+        needles.report(place, f'there is no chart "{name}".', hint)
+    return chart
+
+
 def chart_round(template: Template, needles: Needles) -> None:
     """Work one round of a chart, as many repeats of it as the stitches hold."""
-    chart = needles.project.charts[template.chart]
+    chart = chart_named(template.chart, template.place, needles)
+    if chart is None:
+        return
+    if template.chart_round > len(chart.rounds):
+        needles.report(
+            template.place,
+            f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
+        )
+        return
+    number = template.chart_round or needles.chart_at.get(chart.name, 0) % len(chart.rounds) + 1
     wrong = needles.flat and needles.side == "WS"
-    key = (chart.name, template.chart_round, needles.yarn, wrong, needles.count)
-    drawn = drawn_round(chart, template.chart_round, needles, wrong_side=wrong)
+    key = (chart.name, number, needles.yarn, wrong, needles.count)
+    drawn = drawn_round(chart, number, needles, wrong_side=wrong)
     inner = needles.count - drawn.edges
     if inner < 0 or not drawn.uses or inner % drawn.uses:
-        _misfit(template, chart, drawn, needles)
+        _misfit(template, chart, drawn, needles, number)
         return
     times = inner // drawn.uses
     after = sum(run.leaves for run in drawn.before + drawn.after)
@@ -65,8 +85,8 @@ def chart_round(template: Template, needles: Needles) -> None:
     repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
     phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
     phrase = needles.charted.setdefault(key, phrase)
-    needles.chart_at[chart.name] = template.chart_round
-    needles.emit(phrase, after, chart=chart.name, chart_round=template.chart_round, template=template)
+    needles.chart_at[chart.name] = number
+    needles.emit(phrase, after, chart=chart.name, chart_round=number, template=template)
 
 
 def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
@@ -79,13 +99,15 @@ def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool
     return drawn
 
 
-def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles) -> None:
+def _misfit(
+    template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int
+) -> None:
     edges = f" besides {drawn.edges} for its edges" if drawn.edges else ""
     fits, over = divmod(max(0, needles.count - drawn.edges), drawn.uses or 1)
     below, above = fits * drawn.uses + drawn.edges, (fits + 1) * drawn.uses + drawn.edges
     needles.report(
         template.place,
-        f'round {template.chart_round} of chart "{chart.name}" has {drawn.uses} stitches{edges} and does not '
+        f'round {number} of chart "{chart.name}" has {drawn.uses} stitches{edges} and does not '
         f"divide {needles.count}: {fits} repeats leave {over} over.",
         f"It would fit on {below} or {above} stitches.",
     )

@@ -126,7 +126,9 @@ def leave(
     after = facing.count - used + made
     if not (turned or facing.begins_at_turn or facing.wrong or facing.turns):
         return Left(markers=placed, gap=None, turns=(), passed=False)
-    ends = _moved(facing.end, items, used, made) if facing.around else 0
+    # A row that begins where the round does has that place at its own beginning, wherever it grows.
+    inside = facing.around and facing.end < facing.count
+    ends = _moved(facing.end, items, used, made) if inside else 0
     wrong = facing.wrong
 
     def outside(place: int) -> int:

@@ -119,7 +119,7 @@ def _take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         return
     if needles.gap is None and _lengthened(needles):
         return
-    if needles.gap is None and (not needles.drafts or needles.drafts[-1].before == 0 or not needles.count):
+    if needles.gap is None and (needles.free or _just_cast_on(needles)):
         needles.side = line.side
         return
     needles.warn(
@@ -129,6 +129,11 @@ def _take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     )
     if needles.gap is None:
         needles.side = line.side
+
+
+def _just_cast_on(needles: Needles) -> bool:
+    """Say whether no row has been worked yet on what is on the needles."""
+    return not needles.drafts or needles.drafts[-1].before == 0 or not needles.count
 
 
 def _lengthened(needles: Needles) -> bool:
@@ -188,7 +193,7 @@ def _template(sentence: Sentence) -> Template:
     if isinstance(sentence, Phrase):
         return Template(sentence.elements, sentence.place)
     if isinstance(sentence, ChartWork):
-        return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 1)
+        return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 0)
     return Template((), sentence.place, stockinette=True)
 
 
@@ -276,6 +281,21 @@ def _side_of(number: int, order: dict[int, Line]) -> str:
     return ""
 
 
+def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -> int:
+    """Give the round of a chart that a numbered row works, from 1; 0 for the one after that last worked.
+
+    Several rows take as many rounds of the chart, one after the other: "Rnds 5-8: chart fern, rounds 1-4".
+    """
+    chart = needles.project.charts.get(drawn.name)
+    whole = chart is not None and drawn.first is None and len(line.numbers) == len(chart.rounds)
+    if drawn.first is None and not whole:
+        return 0
+    first = drawn.first or 1
+    last = drawn.last or (len(chart.rounds) if chart is not None else first)
+    at = line.numbers.index(number) if number in line.numbers else 0
+    return first + at % (last - first + 1)
+
+
 def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> None:
     first = line.sentences[0]
     if isinstance(first, Worked) and isinstance(first.duration, Rounds):
@@ -289,6 +309,8 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
         work(first, needles)
         return
     template = _template(first)
+    if isinstance(first, ChartWork):
+        template = replace(template, chart_round=_chart_number(number, line, first, needles))
     needles.numbered[number] = template
     if needles.count == 0:
         needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")

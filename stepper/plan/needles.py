@@ -123,10 +123,14 @@ class Needles:
     flat: bool = False
     side: str = "RS"
     """Side of the next row."""
+    free: bool = False
+    """Whether rows were just begun, so that a line may name either side for the first of them."""
     gap: int | None = None
     """Where the last row was turned before its end, from the right side; nothing after a whole row."""
     turns: tuple[int, ...] = ()
     """Turns of short rows not worked past yet, from the right side."""
+    slipped: bool = False
+    """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""
     """How short rows are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
     needle_mm: float | None = None
@@ -218,6 +222,7 @@ class Needles:
         self.remarks = []
         self._next_side(phrase, turned=turned)
         self.gap = None
+        self.free = False
         self.count = after
         self.drafts.append(draft)
         return draft

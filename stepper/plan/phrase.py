@@ -117,8 +117,8 @@ def _with_double_stitch(items: list[Item]) -> list[Item]:
             rest = [Group(item.items, item.times - 1, item.name)] if item.times > 1 else []
             return [*items[:at], *_with_double_stitch(list(item.items)), *rest, *items[at + 1 :]]
         if item.uses:
-            if stitch(item.stitch).kind is not Kind.PLAIN:
-                return items
+            if stitch(item.stitch).kind is not Kind.PLAIN or item.stitch.startswith("sl"):
+                return items  # a slipped stitch after the turn is the pattern's own way
             rest_run = [Run(item.stitch, item.times - 1, item.yarn)] if item.times > 1 else []
             return [*items[:at], Run("ds", 1, item.yarn), *rest_run, *items[at + 1 :]]
     return items

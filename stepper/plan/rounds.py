@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.plan.charting import chart_round
 from stepper.plan.cursor import MisfitError
 from stepper.plan.facing import face
-from stepper.plan.model import Group, Item, Run
+from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.needles import Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
@@ -34,13 +34,21 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         needles.held[name] = needles.held.get(name, 0) + number
     for name, number in worked.charts:
         needles.chart_at[name] = number
-    if worked.left.passed:
+    if worked.left.passed and not needles.slipped:
         needles.remarks.append(_PASSING[needles.method or "german"])
+    if needles.gap is not None:
+        needles.slipped = _slips_first(worked.items)
     needles.markers = worked.markers
     needles.emit(
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+
+
+def _slips_first(items: tuple[Item, ...]) -> bool:
+    """Say whether the first stitch that a row works is slipped."""
+    first = next((run for run in flatten(items) if run.uses and run.stitch != "rest"), None)
+    return first is not None and first.stitch.startswith("sl")
 
 
 _PASSING = {
@@ -63,6 +71,7 @@ def _worked(template: Template, needles: Needles) -> Worked:
         wrong,
         needles.gap,
         needles.turns,
+        needles.slipped,
     )
     known = needles.known.get(key)
     if known is not None:
@@ -84,7 +93,7 @@ def _worked(template: Template, needles: Needles) -> Worked:
             gap=needles.gap,
             turns=needles.turns,
         ),
-        method=needles.method or "german",
+        method="plain" if needles.slipped else needles.method or "german",
         supplies=supplies_of(needles),
     )
     items = _altered_items(worked.items, needles)

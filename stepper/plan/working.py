@@ -9,6 +9,7 @@ from __future__ import annotations
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.charting import chart_named
 from stepper.plan.evenly import even_round
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
@@ -219,13 +220,8 @@ def _(instruction: Evenly, needles: Needles) -> None:
 
 @work.register
 def _(instruction: ChartWork, needles: Needles) -> None:
-    charts = {name.lower(): chart for name, chart in needles.project.charts.items()}
-    chart = charts.get(instruction.name.lower())
+    chart = chart_named(instruction.name, instruction.place, needles)
     if chart is None:
-        hint = (
-            nearest(instruction.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
-        )
-        needles.report(instruction.place, f'there is no chart "{instruction.name}".', hint)
         return
     first = instruction.first or 1
     last = instruction.last or len(chart.rounds)
@@ -242,7 +238,10 @@ def _(instruction: ChartWork, needles: Needles) -> None:
     if chart.right_side_only:
         plain = Template((), instruction.place, stockinette=True)
         cycle = tuple(row for drawn in cycle for row in (drawn, needles.back or plain))
-    repeat(cycle, times * len(cycle), needles, instruction.place)
+    if instruction.lasts is not None:
+        last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
+    else:
+        repeat(cycle, times * len(cycle), needles, instruction.place)
     needles.pattern = cycle
 
 
@@ -285,6 +284,7 @@ def _(instruction: Join, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Flat, needles: Needles) -> None:
+    needles.free = not needles.flat
     needles.flat = True
     needles.remarks.append("work in rows")
 

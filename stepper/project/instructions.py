@@ -246,6 +246,8 @@ class ChartWork:
     last: int | None
     times: Numbers | None
     place: Place
+    lasts: Duration | None = None
+    """How long it is worked, where the line gives rounds, a length or a count rather than times."""
 
 
 @dataclass(frozen=True, slots=True)

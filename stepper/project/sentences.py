@@ -228,13 +228,11 @@ class Builder(ElementBuilder):
     def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
         name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
         span = self._piece(piece) if piece is not None else None
-        times = None
-        if repeats is not None:
-            duration = self._repeats(repeats)
-            times = duration.number if isinstance(duration, Times | Rounds) else None
-        return ChartWork(
-            name, span[0] if span else None, span[-1] if span else None, times, self._place(chart)
-        )
+        duration = self._repeats(repeats) if repeats is not None else None
+        times = duration.number if isinstance(duration, Times) else None
+        lasts = None if isinstance(duration, Times) else duration
+        first, last = (span[0], span[-1]) if span else (None, None)
+        return ChartWork(name, first, last, times, self._place(chart), lasts)
 
     def _do_work_every(self, tree: Any) -> AtIntervals:
         return self._intervals(tree, again=False)

@@ -92,3 +92,33 @@ def test_a_chart_in_part_of_a_row_goes_on_with_its_next_round() -> None:
         "k3, p1, (yo, k2tog) 2 times, p1, k3",
         "k3, p1, k4, p1, k3",
     ]
+
+
+def test_a_chart_in_numbered_rounds_goes_on_round_by_round() -> None:
+    """`Rnd 2: chart peak` is the chart's next round; several rounds take as many of the chart."""
+    plan = plan_of(
+        project(
+            "Cast on 8 sts. Join in the round.\nRnd 1: Chart peak.\nRnd 2: Chart peak.\n"
+            "Rnds 3-6: Chart peak, rounds 1-2.\nBind off."
+        )
+    )
+    assert [round_.chart_round for round_ in plan.rounds[1:-1]] == [1, 2, 1, 2, 1, 2]
+
+
+def test_a_chart_is_worked_for_rounds_or_to_a_length() -> None:
+    """`for 3 rounds` is three rounds, not three times the chart. Source: arithmetic, 28 rounds to 10 cm."""
+    plan = plan_of(
+        project(
+            "Cast on 8 sts. Join in the round.\nChart peak for 3 rounds.\nKnit 1 round.\n"
+            "Work chart peak until piece measures 5 cm.\nBind off."
+        )
+    )
+    assert [round_.chart_round for round_ in plan.rounds[1:5]] == [1, 2, 1, None]
+    assert len(plan.rounds) == 1 + 14 + 1
+
+
+def test_a_chart_that_is_not_there_is_told_in_a_numbered_round_too() -> None:
+    """A slip of the pen is a sentence, never a traceback."""
+    outcome = compiled(project("Cast on 8 sts.\nRnd 1: Chart peek.\nRnd 2: Chart peak, round 7.\nBind off."))
+    assert [problem.hint for problem in outcome.problems] == ['Did you mean "peak"?', ""]
+    assert 'chart "peak" has 2 rounds, not 7' in outcome.problems[1].message

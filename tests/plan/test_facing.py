@@ -92,3 +92,40 @@ def test_short_rows_across_the_beginning_of_the_round_come_back_to_it() -> None:
     assert said[4] == "ds, k7"
     assert said[5] == "knit"
     assert "double stitch" in " ".join(plan.rounds[6].remarks)
+
+
+def test_a_heel_flap_with_slipped_edges_keeps_the_pattern_s_own_turns() -> None:
+    """The stitch after a turn is slipped where the line slips it, and no double stitch is asked for later.
+
+    Source: common practice; a flap of n stitches, a turn that leaves n/2 + 2, half the flap's rows picked up.
+    """
+    plan = plan_of(
+        project(
+            "Cast on 40 sts.\nJoin in the round.\nKnit 1 round.\n"
+            "Row 1 (RS): *Sl 1, k1; rep from * 9 times more, turn.\nRow 2 (WS): Sl 1, p19, turn.\n"
+            "Rep rows 1 and 2 4 times more.\n"
+            "Row 1 (RS): Sl 1, k11, ssk, k1, turn.\nRow 2 (WS): Sl 1, p5, p2tog, p1, turn.\n"
+            "Row 3: Sl 1, k to 1 st before gap, ssk, k1, turn.\nRow 4: Sl 1, p to 1 st before gap, p2tog, p1, turn.\n"
+            "Rep rows 3 and 4 once more.\nRow 5: Sl 1, k10, ssk, turn.\nRow 6: Sl 1, p10, p2tog, turn. 32 sts.\n"
+            "Next rnd: K12, pick up and knit 5 sts along the flap, pm, k20, pm, pick up and knit 5 sts along the flap.\n"
+            "Gusset rnd: K to 3 sts before marker, k2tog, k1, sm, k to marker, sm, k1, ssk, k to end. 40 sts.\n"
+            "Bind off."
+        )
+    )
+    assert not any(run.stitch == "ds" for round_ in plan.rounds for run in round_.runs)
+    assert not any("double stitch" in remark for round_ in plan.rounds for remark in round_.remarks)
+    gusset = next(round_ for round_ in plan.rounds if round_.label == "Gusset rnd")
+    assert gusset.instruction == "k14, k2tog, k1, sm, k20, sm, k1, ssk, k2"
+    assert plan.rounds[13].instruction.startswith("sl1, p5, p2tog, p1, turn")
+
+
+def test_rows_begun_after_rounds_may_name_either_side_first() -> None:
+    """"Work in rows" does not say which side comes first; the line does, and nothing is warned about."""
+    plan = plan_of(
+        project(
+            "Cast on 40 sts.\nJoin in the round.\nKnit 1 round.\nHeel: K20, hold 20 sts for instep.\nWork in rows.\n"
+            "Row 1 (WS): Purl.\nRow 2 (RS): Knit.\nBind off.\nReturn instep to needles.\nBind off."
+        )
+    )
+    assert [round_.side for round_ in plan.rounds[3:5]] == ["WS", "RS"]
+    assert plan.warnings == ()
