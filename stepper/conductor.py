@@ -11,19 +11,19 @@ sound, a speaker. So the whole session runs in a test without a disk, a screen o
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
-from stepper.session.cues import Cue, Listen, View
+from stepper.session.cues import Again, Cue, Listen, Next, View, Where
 from stepper.session.effects import Close, Effect, Refuse, TellStep, TurnTo
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.state import State
-from stepper.voice.ports import Speaker
+from stepper.voice.ports import Line, Sound, Speaker
 
 Keep = Callable[[tuple[Event, ...], State], None]
 """Keep events for good and return when that is done; the state after them is handed along for a snapshot.
@@ -52,6 +52,7 @@ class Conductor:
         speaker: Speaker | None = None,
         own_wordings: Mapping[str, str] | None = None,
         turn: Callable[[View], None] | None = None,
+        sounds: bool = True,
     ) -> None:
         """Take up a session.
 
@@ -63,8 +64,10 @@ class Conductor:
             speaker: Says lines; without one they are only shown.
             own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
             turn: Turns the screen to something; nothing where there is no screen.
+            sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
         """
         self._turn = turn
+        self._sounds = sounds
         self._session = session
         self._keep = keep
         self._show = show
@@ -104,6 +107,7 @@ class Conductor:
     def begin(self, fingerprint: str) -> None:
         """Open the sitting: keep that, and tell the recap and what comes first."""
         self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
+        self._expect(self._clock())
 
     def carry_out(self, considered: Considered) -> None:
         """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is
@@ -126,21 +130,37 @@ class Conductor:
 
     def _work_off(self, item: Cue | _Words) -> None:
         now = self._clock()
+        heard = isinstance(item, _Words) and item.heard
         cue: Cue | NotUnderstood
         if isinstance(item, _Words):
             session, own = self._session, self._own_wordings
             counting = session.state.knitting.tens is not None
             cue = understand(item.text, session.plan, at=now, own=own, counting=counting)
-            if item.heard and self._session.state.asleep and not isinstance(cue, Listen):
+            if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
         else:
             cue = item if item.at else replace(item, at=now)
         if self._speaker is not None:
-            self._speaker.silence()  # whatever is asked now matters more than what was being said
+            self._answer_with_a_sound(self._speaker, cue, heard=heard)
         if isinstance(cue, NotUnderstood):
-            self._perform((Refuse(sentence=cue.sentence),))
+            self._perform((Refuse(sentence=cue.sentence, aloud=not heard),))
         else:
             self._carry_out(self._session.consider(cue))
+            self._expect(now)
+
+    def _answer_with_a_sound(self, speaker: Speaker, cue: Cue | NotUnderstood, *, heard: bool) -> None:
+        """Fall silent for a cue and let a tone say that it was heard; what is no cue gets a tone alone."""
+        understood = not isinstance(cue, NotUnderstood)
+        if understood or not heard:
+            speaker.silence()  # whatever is asked now matters more than what was being said
+        if heard and self._sounds:
+            speaker.sound(Sound.HEARD if understood else Sound.NOT_UNDERSTOOD)
+
+    def _expect(self, now: str) -> None:
+        """Let the voice make ready what will probably be asked for next."""
+        if self._speaker is not None and not self.closed:
+            session, likely = self._session, (Next(at=now), Again(at=now), Where(at=now))
+            self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
 
     def _carry_out(self, considered: Considered) -> None:
         if considered.events:
@@ -158,4 +178,18 @@ class Conductor:
                 continue
             self._show(line)
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
-                self._speaker.say(aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
+                said = _said(line, effect)
+                self._speaker.say(said.text, slower=said.slower)
+
+
+def _said(line: str, effect: Effect) -> Line:
+    """Give a line of the screen as it is said."""
+    return Line(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
+
+
+def _lines_of(considered: Considered, session: Session) -> Iterator[Line]:
+    """Give what would be said of something, in order."""
+    for effect in considered.effects:
+        line = told(effect, session.plan)
+        if line:
+            yield _said(line, effect)

@@ -11,6 +11,7 @@ from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
 from stepper.voice.fakes import RecordingSpeaker
+from stepper.voice.ports import Sound
 from tests.plans import final_increase
 from tests.playbook import AT
 
@@ -50,6 +51,52 @@ def _conductor(log: Log, speaker: RecordingSpeaker | None = None) -> Conductor:
     return Conductor(
         Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker
     )
+
+
+def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_else() -> None:
+    """She hears that she was heard; a film that is taken for her is never talked to."""
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = _conductor(log, speaker)
+    conductor.offer_words("next step", heard=True)
+    conductor.offer_words("count is many", heard=True)
+    conductor.offer_words("", heard=True)
+    conductor.offer_words("next stop")
+    conductor.drain()
+    assert speaker.sounds == [Sound.HEARD, Sound.NOT_UNDERSTOOD, Sound.NOT_UNDERSTOOD]
+    assert not any("many" in line for line in speaker.texts)
+    assert speaker.texts[-1].startswith("Not understood")  # typed, so she waits for an answer
+    assert speaker.silenced == 2
+
+
+def test_tones_are_off_by_one_setting() -> None:
+    """Who does not want them hears the answers alone."""
+    speaker = RecordingSpeaker()
+    conductor = Conductor(
+        Session(final_increase()),
+        keep=Log().keep,
+        show=Log().show,
+        clock=lambda: AT,
+        speaker=speaker,
+        sounds=False,
+    )
+    conductor.offer_words("next step", heard=True)
+    conductor.drain()
+    assert (speaker.sounds, len(speaker.texts)) == ([], 1)
+
+
+def test_the_next_line_is_expected_before_it_is_asked_for() -> None:
+    """A voice that takes long to make a line has it ready: the first line expected is the one said next."""
+    speaker = RecordingSpeaker()
+    conductor = _conductor(Log(), speaker)
+    for _ in range(3):
+        conductor.offer(Next())
+        conductor.drain()
+        expected = [line.text for line in speaker.expected]
+        conductor.offer(Next())
+        before = len(speaker.texts)
+        conductor.drain()
+        now_said = list(speaker.texts[before:])
+        assert expected[: len(now_said)] == now_said
 
 
 def test_a_page_is_shown_where_there_is_a_screen_and_told_where_there_is_none() -> None:

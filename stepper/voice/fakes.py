@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 from threading import Condition
 
@@ -74,7 +74,7 @@ class RecordingSpeaker:
         if not self.closed:
             self.sounds.append(sound)
 
-    def expect(self, lines: Sequence[Line]) -> None:
+    def expect(self, lines: Iterable[Line]) -> None:
         """Remember what is likely."""
         self.expected = tuple(lines)
 

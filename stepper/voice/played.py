@@ -7,7 +7,7 @@ when its process dies over one, nothing of that piece has been heard and it can 
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable
 from threading import Event, Lock
 
 from stepper.voice.pieces import pieces
@@ -76,9 +76,9 @@ class PlayedMouth:
             if self._output is not None and not self._closed:
                 self._output.play(pcm, rate_hz)
 
-    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         """Have the voice make ready what will probably be said next."""
-        self._synthesiser.expect(tuple((piece, speed) for text, speed in lines for piece in self._cut(text)))
+        self._synthesiser.expect((piece, speed) for text, speed in lines for piece in self._cut(text))
 
     def hush(self) -> None:
         """Make no more sound, at once."""

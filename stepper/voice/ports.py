@@ -6,7 +6,7 @@ Everything outside this room knows these Protocols and nothing behind them. Each
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum
 from typing import Protocol
@@ -60,11 +60,12 @@ class Speaker(Protocol):
         """
         ...
 
-    def expect(self, lines: Sequence[Line]) -> None:
+    def expect(self, lines: Iterable[Line]) -> None:
         """Make ready what will probably be said next, and forget what was expected before.
 
         Args:
-            lines: The likeliest first. They are said only when `say` is called.
+            lines: The likeliest first. They are said only when `say` is called. A speaker that makes nothing
+                ready does not even look at them.
         """
         ...
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 from threading import Lock
 
 from stepper.voice.seams import NoVoiceError
@@ -62,7 +62,7 @@ class ProcessVoice:
         except WorkerGoneError:
             raise NoVoiceError("its process ended twice over the same line") from None
 
-    def expect(self, pieces: Sequence[tuple[str, int]]) -> None:
+    def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
         """Make nothing ready."""
 
     def close(self) -> None:

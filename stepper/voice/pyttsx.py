@@ -10,7 +10,7 @@ import shutil
 import sys
 import tempfile
 import time
-from collections.abc import Sequence
+from collections.abc import Iterable
 from contextlib import suppress
 from pathlib import Path
 from threading import Event, Lock
@@ -75,7 +75,7 @@ class PyttsxMouth:
     def chime(self, pcm: bytes, rate_hz: int) -> None:
         """Leave it out: the system's voice has no stream of ours to play it into."""
 
-    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         """Make nothing ready: the system's voice speaks at once or not at all."""
 
     def hush(self) -> None:

@@ -8,7 +8,7 @@ is asked for between two of them.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from threading import Condition, Event, Thread
 
@@ -71,14 +71,13 @@ class QueuedSpeaker:
         if not self._closed:
             self._mouth.chime(tone(sound, self._settings.volume), TONE_RATE_HZ)
 
-    def expect(self, lines: Sequence[ports.Line]) -> None:
+    def expect(self, lines: Iterable[ports.Line]) -> None:
         """Make ready what will probably be said next."""
         if self._deaf_to_lines:
             return
         likely = ((speakable(line.text), line.slower) for line in lines)
-        self._mouth.expect(
-            tuple((text, self._settings.words_per_minute(slower=slower)) for text, slower in likely if text)
-        )
+        speed = self._settings.words_per_minute
+        self._mouth.expect((text, speed(slower=slower)) for text, slower in likely if text)
 
     def silence(self) -> None:
         """Fall silent at once and forget the lines that wait."""

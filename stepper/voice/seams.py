@@ -12,7 +12,7 @@ that takes longer to start is another `Synthesiser`.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 from threading import Event
 from typing import Protocol
 
@@ -50,7 +50,7 @@ class Mouth(Protocol):
         """Play a short sound that was not asked for by `utter`, if that can be done. From any thread."""
         ...
 
-    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         """Make ready lines that will probably be said next, each with its words per minute.
 
         Called from any thread.
@@ -82,7 +82,7 @@ class Synthesiser(Protocol):
         """
         ...
 
-    def expect(self, pieces: Sequence[tuple[str, int]]) -> None:
+    def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
         """Take it what will probably be asked for next, each with its words per minute; may be left aside."""
         ...
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 
 from stepper.voice.ports import Line, Sound
 
@@ -21,7 +21,7 @@ class TextOnlySpeaker:
     def sound(self, sound: Sound) -> None:
         """Leave the tone out."""
 
-    def expect(self, lines: Sequence[Line]) -> None:
+    def expect(self, lines: Iterable[Line]) -> None:
         """Make nothing ready."""
 
     def silence(self) -> None:

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from threading import Event, Thread
 
 import pytest
@@ -27,7 +27,7 @@ class _BeepVoice:
         self.asked.append(text)
         return b"\1\1" * len(text)
 
-    def expect(self, pieces: Sequence[tuple[str, int]]) -> None:
+    def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
         self.expected = list(pieces)
 
     def close(self) -> None:

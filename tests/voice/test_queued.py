@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from threading import Event
 
 import pytest
@@ -33,7 +33,7 @@ class _SlowMouth:
     def chime(self, pcm: bytes, rate_hz: int) -> None:
         self.chimed.append(len(pcm) / 2 / rate_hz)
 
-    def expect(self, lines: Sequence[tuple[str, int]]) -> None:
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         self.expected = list(lines)
 
     def hush(self) -> None:
