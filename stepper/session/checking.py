@@ -1,22 +1,39 @@
-"""When a count pays: places chosen by cost, on top of the checkpoints of the plan.
+"""When a count pays: where a fault would be locked in, and in between where counting costs least.
 
 Theory of operation. Work goes on until so many stitches lie behind that counting the round costs less than an
-unnoticed fault would (`stepper.craft.counting`: Young 1974). The figures are the stitches of the round, her
-pace, and her fault rate learned from her counts; before any count the assumption there. A count is due at the
-end of the round in which a multiple of that interval is passed, so nothing about asking has to be remembered.
-No I/O, no clock.
+unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), C the time to count the round,
+M the work between two faults measured in what redoing costs. The figures are the stitches of the round, her
+pace, and her fault rate learned from her counts; before any count the assumption there. An increase or
+decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at the end of
+the round in which a multiple of the interval is passed, so nothing about asking has to be remembered.
+
+Always, whatever the figures say: before the first shaping of a section, a chart, a division, a bind-off,
+and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly). Inside a
+run of shaping rounds, such as a raglan, every round would lock a fault in; there half the interval has to
+have passed. No I/O, no clock.
 """
 
 from __future__ import annotations
 
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
+from stepper.craft.fault_finding import CHANGE_ODDS
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Stretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.remedy import tolerant
 from stepper.session.state import Asking, Place, State
 
-_SPOKEN_FOR = frozenset((Kind.EDGE, Kind.SHIFT))
+_DIVIDING = frozenset(("hold", "co"))
+_ENDING = frozenset(("bo", "graft", "draw"))
+_LACE = frozenset(("yo", "yo2"))
+
+MORE_SHARE = 0.5
+"""With "ask more" the interval is this share of the best one: that of four times as many faults."""
+SHAPED_SHARE = 0.5
+"""Share of the interval that has to have passed before a count is asked for inside a run of shaping. Source:
+chosen here; half the interval costs a quarter more than the best one (Young's cost is w + 1/w)."""
+LIFELINE_ROUNDS = 12
+"""Rounds of lace or cables after which another lifeline pays. Source: common practice, every 10 to 20."""
 
 
 def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
@@ -48,47 +65,99 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     if asking is Asking.NEVER:
         return None
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
-    locked = None if ahead is None else locks(round_, ahead)
+    lock = None if ahead is None else locks(round_, ahead)
+    if lock == SHAPING and _shaped_before(plan, done):
+        lock, soft = None, lock
+    else:
+        soft = None
     if asking is Asking.LESS:
-        return locked
-    if round_.checkpoint is not None:
-        return round_.checkpoint.reason
-    if asking is Asking.PATTERN:
-        return None
-    return locked or _by_cost(plan, state, done)
+        return lock
+    check = round_.checkpoint.reason if round_.checkpoint is not None else None
+    if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
+        return check
+    return lock or _by_cost(plan, state, done, soft or check)
+
+
+SHAPING = "before the shaping"
 
 
 def locks(done: Round, ahead: Round) -> str | None:
     """Say what the round ahead would lock a fault in with; nothing where it would not."""
-    if any(stitch(run.stitch).kind in _SPOKEN_FOR for run in ahead.runs):
-        return "before a bind-off" if any(run.stitch == "bo" for run in ahead.runs) else "before the division"
+    codes = {run.stitch for run in ahead.runs}
+    if codes & _ENDING:
+        return "before a bind-off" if "bo" in codes else "before the end"
+    if codes & _DIVIDING:
+        return "before the division" if "hold" in codes else None
     if ahead.chart is not None and ahead.chart != done.chart:
         return f"before chart {ahead.chart}"
-    return "before the shaping" if ahead.shaping and not done.shaping else None
+    return SHAPING if ahead.shaping and not done.shaping else None
 
 
-def _by_cost(plan: Plan, state: State, done: int) -> str | None:
-    """Tell whether the interval of least cost is passed in a round."""
+def _shaped_before(plan: Plan, done: int) -> bool:
+    """Tell whether the shaping of a section has begun before a round ends."""
+    section = plan.rounds[done].section
+    ahead = plan.rounds[done + 1]
+    if ahead.section != section or ahead.evenly:
+        return False
+    inside = plan.rounds[done - plan.rounds[done].number + 1 : done + 1]
+    return any(each.shaping and not each.evenly for each in inside)
+
+
+def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
+    """Tell whether the interval of least cost is passed in a round, or half of it at a shaped one."""
     verified = state.knitting.verified.place if state.knitting.verified is not None else Place()
     if verified.index > done:
         return None
-    hers = costs(stitches_per_minute(state), state.faults, state.covered)
-    before = sum(round_.progress for round_ in plan.rounds[verified.index : done]) - verified.stitch
-    after = before + plan.rounds[done].progress
-    interval = max(1.0, count_interval(max(1, plan.rounds[done].after), hers))
+    before = sum(_risk(round_) for round_ in plan.rounds[verified.index : done]) - verified.stitch
+    after = before + _risk(plan.rounds[done])
+    interval = interval_at(plan, state, done)
+    if soft is not None and after >= SHAPED_SHARE * interval:
+        return soft
     if int(max(0, before) // interval) == int(after // interval):
         return None
     rounds = done + 1 - verified.index
     return "a count pays here" if rounds < 2 else f"{rounds} rounds since the last good count"
 
 
+def interval_at(plan: Plan, state: State, done: int) -> float:
+    """Give the work between two counts that costs her least where a round ends. Unit: plain stitches."""
+    hers = costs(stitches_per_minute(state), state.faults, state.covered)
+    best = count_interval(max(1, plan.rounds[done].after), hers)
+    return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
+
+
+def _risk(round_: Round) -> float:
+    """Weigh a round by what can go wrong in it. Unit: plain stitches."""
+    return round_.progress + CHANGE_ODDS * len(round_.shaping)
+
+
 def lifeline_before(plan: Plan, state: State, done: int) -> bool:
-    """Tell whether a lifeline is worth laying after a round: a chart or lace begins on sound stitches."""
-    if done + 1 >= len(plan.rounds):
-        return False
-    ahead = plan.rounds[done + 1]
-    begins = ahead.chart is not None and ahead.chart != plan.rounds[done].chart
-    lace = any(run.stitch in ("yo", "yo2") for run in ahead.runs) and tolerant(plan.rounds[done])
-    laid = any(each.index == done + 1 for each in state.knitting.lifelines)
+    """Tell whether a lifeline is worth laying after a round: before lace, cables or a chart begin.
+
+    In lace and cables again every `LIFELINE_ROUNDS`, where a chart begins anew if it has fewer rounds.
+    """
     asking = state.knitting.asking
-    return not laid and ((begins and asking is Asking.MORE) or (lace and asking is not Asking.NEVER))
+    if done + 1 >= len(plan.rounds) or asking is Asking.NEVER:
+        return False
+    now, ahead = plan.rounds[done], plan.rounds[done + 1]
+    if any(each.index == done + 1 for each in state.knitting.lifelines):
+        return False
+    if risky(ahead) and not risky(now) and tolerant(now):
+        # A plain round between two patterned ones is not a beginning.
+        return not any(map(risky, plan.rounds[max(0, done - 1) : done])) or _long_since(state, done)
+    begins = ahead.chart is not None and ahead.chart != now.chart
+    if begins:
+        return asking is not Asking.LESS or risky(ahead)
+    return risky(now) and ahead.chart_round == 1 and _long_since(state, done)
+
+
+def risky(round_: Round) -> bool:
+    """Tell whether ripping a round loses stitches: yarn overs and cables run."""
+    codes = {run.stitch for run in round_.runs}
+    return bool(codes & _LACE) or any(stitch(code).kind is Kind.CABLE for code in codes)
+
+
+def _long_since(state: State, done: int) -> bool:
+    """Tell whether the last lifeline lies far back."""
+    last = max((each.index for each in state.knitting.lifelines), default=None)
+    return last is not None and done + 1 - last >= LIFELINE_ROUNDS

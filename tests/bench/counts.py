@@ -1,8 +1,12 @@
-"""Ten thousand sweaters with seeded faults: stitches counted and ripped under four ways of asking.
+"""Ten thousand sweaters with seeded faults: stitches counted and ripped under several ways of asking.
 
-Prints figures; fails never. `python -m tests.bench.counts [sweaters] [one fault in how many stitches]`.
-A fault stays until the next count finds it; then the work is ripped back to it and knitted again, faults and
-all. Whoever never counts finds it at the end of a section, where nothing comes out any more.
+Prints figures; fails never. `python -m tests.bench.counts [sweaters]`.
+
+Faults come at the rate the program assumes, at a third of it and at three times it. "as set out" asks by the
+assumed rate all along, which is its case before anything is learned; "rate known" asks by the true one, which
+is its case once many counts are made. What is asked when is the program's own rule (`due`), each count taken
+to be made. A fault stays until the next count finds it; then the work is ripped back to it and knitted again,
+faults and all. Whoever never counts finds it at the end of a section, where nothing comes out any more.
 """
 
 from __future__ import annotations
@@ -13,12 +17,24 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
+from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.checking import costs, locks
+from stepper.session.checking import costs, due
+from stepper.session.state import Asking, Knitting, Place, State, Verified
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
-WAYS = ("never", "each round", "each shaped round", "by cost")
+WAYS = (
+    "never",
+    "each round",
+    "each shaped round",
+    "by cost, as set out",
+    "by cost, rate known",
+    "ask more",
+    "ask less",
+)
+ASKING = {"ask more": Asking.MORE, "ask less": Asking.LESS}
+MANY = 10_000_000
+"""Stitches counted by someone whose rate is known."""
 
 
 @dataclass
@@ -34,19 +50,21 @@ class Toll:
         return (self.counted * rates.count_s + self.ripped * rates.redo_s) / 3600 / max(1, self.sweaters)
 
 
-def places(garment: Plan, way: str) -> tuple[bool, ...]:
+def places(garment: Plan, way: str, rate: float) -> tuple[bool, ...]:
     """Tell after which rounds is counted; the end of a section always shows a fault."""
-    found, since = [], 0
+    found, last_good = [], 0
+    known = {"faults": round(MANY * rate), "covered": MANY} if way == "by cost, rate known" else {}
     for done, round_ in enumerate(garment.rounds):
         ahead = garment.rounds[done + 1] if done + 1 < len(garment.rounds) else None
         last = ahead is None or ahead.section != round_.section
-        since += round_.progress
         count = way == "each round" or (way == "each shaped round" and bool(round_.shaping))
-        if way == "by cost":
-            due = since >= count_interval(max(1, round_.after), costs())
-            count = due or (ahead is not None and locks(round_, ahead) is not None)
+        if way in ASKING or way.startswith("by cost"):
+            verified = Verified(place=Place(index=last_good), stitches=round_.after)
+            asking = ASKING.get(way, Asking.PATTERN)
+            knitting = Knitting(place=Place(index=done + 1), asking=asking, verified=verified)
+            count = due(garment, State(knitting=knitting, **known), done) is not None
         found.append(count or last)
-        since = 0 if count else since
+        last_good = done + 1 if count or last else last_good
     return tuple(found)
 
 
@@ -76,7 +94,7 @@ def compare(garment: Plan, sweaters: int, rate: float, seed: int = 1) -> dict[st
     rounds = tuple(max(round_.progress, 1) for round_ in garment.rounds)
     tolls = {}
     for way in WAYS:
-        dice, counts, toll = random.Random(seed), places(garment, way), Toll()
+        dice, counts, toll = random.Random(seed), places(garment, way, rate), Toll()
         for _ in range(sweaters):
             knit(rounds, counts, rate, dice, toll)
         tolls[way] = toll
@@ -86,18 +104,18 @@ def compare(garment: Plan, sweaters: int, rate: float, seed: int = 1) -> dict[st
 def main() -> None:
     """Print the comparison."""
     sweaters = int(sys.argv[1]) if len(sys.argv) > 1 else 10_000
-    rate = 1 / float(sys.argv[2]) if len(sys.argv) > 2 else learned_fault_rate(0, 0)
-    rates = costs()
+    assumed, rates = learned_fault_rate(0, 0), costs()
     garment = load(SAMPLE).plan
-    print(
-        f"{sweaters} sweaters of {sum(r.progress for r in garment.rounds)} stitches, a fault in {1 / rate:.0f}"
-    )
-    for way, toll in compare(garment, sweaters, rate).items():
-        each = toll.sweaters
-        print(
-            f"{way:18} counted {toll.counted / each:9.0f}  ripped {toll.ripped / each:9.0f}  "
-            f"hours {toll.hours(rates):6.2f} a sweater"
-        )
+    stitches = sum(round_.progress for round_ in garment.rounds)
+    for times in (1.0, 1 / 3, 3.0):
+        rate = assumed * times
+        print(f"{sweaters} sweaters of {stitches} stitches, one fault in {1 / rate:.0f} stitches")
+        for way, toll in compare(garment, sweaters, rate).items():
+            each = toll.sweaters
+            print(
+                f"  {way:20} counted {toll.counted / each:8.0f}  ripped {toll.ripped / each:8.0f}  "
+                f"hours {toll.hours(rates):6.2f} a sweater"
+            )
 
 
 if __name__ == "__main__":

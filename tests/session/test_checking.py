@@ -1,11 +1,13 @@
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # scipy brings no types
 
 from stepper.commands.loading import load
 from stepper.craft.counting import count_interval, learned_fault_rate, overhead
-from stepper.session.checking import costs, due, lifeline_before, locks, stitches_per_minute
+from stepper.session.checking import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
 from stepper.session.events import Advanced, Counted, Noted
 from stepper.session.evolve import evolve_all
 from stepper.session.state import Asking, Knitting, Place, State, Verified
@@ -29,10 +31,11 @@ def test_the_interval_costs_least(stitches: int) -> None:
     assert overhead(count_interval(stitches, hers), stitches, hers) <= 1.005 * best.fun
 
 
-def test_ask_more_asks_where_a_count_pays() -> None:
-    """Between the checkpoints of the plan, about as far apart as the interval says."""
-    asked = [done for done in range(1, 40) if due(LONG, _state(Asking.MORE, done), done)]
-    apart = count_interval(200, costs()) / 200
+@pytest.mark.parametrize(("asking", "share"), [(Asking.PATTERN, 1.0), (Asking.MORE, MORE_SHARE)])
+def test_a_count_is_asked_where_it_pays(asking: Asking, share: float) -> None:
+    """Between the checkpoints of the plan, about as far apart as the interval says; by default too."""
+    asked = [done for done in range(1, 40) if due(LONG, _state(asking, done), done)]
+    apart = share * count_interval(200, costs()) / 200
     assert len(asked) == pytest.approx(39 / apart, abs=1.5)
 
 
@@ -55,12 +58,39 @@ def test_never_is_never() -> None:
     assert not any(due(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds)))
 
 
-def test_the_pattern_is_asked_by_as_before() -> None:
-    """Unless she says otherwise, the checkpoints of the plan and no others."""
+def test_what_locks_a_fault_in_is_always_asked_for() -> None:
+    """Right after a good count too, when no interval has passed."""
     garment = final_increase()
-    for round_ in garment.rounds:
-        reason = due(garment, _state(Asking.PATTERN, round_.index), round_.index)
-        assert reason == (round_.checkpoint.reason if round_.checkpoint else None)
+    for done, reason in {
+        0: None,
+        2: "before the shaping",
+        3: "after the increases",
+        6: "before the division",
+        7: "after the division",
+        21: "before a bind-off",
+    }.items():
+        found = due(garment, _state(Asking.PATTERN, done, verified=done), done)
+        assert (found or "").startswith(reason or ""), done
+
+
+def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
+    """In a raglan every round would lock a fault in; a count in each of them would cost more than it saves."""
+    rounds = [line for n in range(200, 280, 4) for line in (f"k{n}", f"(k{n // 4} m1)x4")]
+    raglan = plan(("yoke", ["co200", *rounds]))
+    asked, verified = [], 0
+    for done in range(1, len(raglan.rounds)):
+        if due(raglan, _state(Asking.PATTERN, done, verified), done):
+            asked.append(done)
+            verified = done + 1
+    apart = count_interval(240, costs()) / 240
+    assert asked[0] == 1, "before the first of them always"
+    assert apart / 2 <= len(rounds) / len(asked) <= apart + 1
+
+
+def test_short_rows_divide_nothing() -> None:
+    """Stitches left unworked for a turn stay on the needle."""
+    heel = plan(("heel", ["co40", "k30 turn rest10", "rest10 k20 turn rest10", "k40"]))
+    assert not any(locks(now, ahead) for now, ahead in pairwise(heel.rounds))
 
 
 def test_what_locks_a_fault_in_is_named() -> None:
@@ -82,15 +112,30 @@ def test_a_lifeline_is_suggested_before_lace_once() -> None:
     assert not lifeline_before(lace, _state(Asking.PATTERN, 0), 0)
 
 
+def test_lifelines_are_suggested_where_ripping_runs() -> None:
+    """Before a chart with the usual asking, not with "less"; in cables again when the last lies far back."""
+    garment = final_increase()
+    assert lifeline_before(garment, _state(Asking.PATTERN, 3), 3)
+    assert not lifeline_before(garment, _state(Asking.LESS, 3), 3)
+    assert not lifeline_before(garment, _state(Asking.NEVER, 3), 3)
+    cables = [("k4 2/2_rc k32", {"chart": ("rope", 1 + at % 4)}) for at in range(16)]
+    rope = plan(("body", ["co40", "k40", *cables]))
+    begun = State(knitting=Knitting(place=Place(index=2), lifelines=(Place(index=2),)))
+    assert [done for done in range(2, 17) if lifeline_before(rope, begun, done)] == [13]
+
+
 def test_counting_by_cost_loses_least_time() -> None:
     """Over forty sweaters with seeded faults, against no checking, each round and each shaped round."""
     garment = load(SAMPLE).plan
     tolls = compare(garment, 40, learned_fault_rate(0, 0))
     hours = {way: toll.hours(costs()) for way, toll in tolls.items()}
 
-    assert min(hours, key=lambda way: hours[way]) == "by cost"
-    assert tolls["by cost"].counted < tolls["each round"].counted
-    assert tolls["by cost"].ripped < tolls["each shaped round"].ripped
+    ours = tolls["by cost, as set out"]
+    assert hours["by cost, as set out"] < min(
+        hours[way] for way in ("never", "each round", "each shaped round", "ask less")
+    )
+    assert ours.counted < tolls["each round"].counted
+    assert ours.ripped < tolls["each shaped round"].ripped
 
 
 def test_pace_and_faults_are_learned_from_what_she_does() -> None:
