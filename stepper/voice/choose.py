@@ -6,7 +6,9 @@ import sys
 from collections.abc import Callable
 
 from stepper.voice.espeak import EspeakVoice
+from stepper.voice.natural import NaturalVoice
 from stepper.voice.output import open_output
+from stepper.voice.pieces import clauses, pieces
 from stepper.voice.played import PlayedMouth
 from stepper.voice.ports import Speaker
 from stepper.voice.pyttsx import PyttsxMouth
@@ -34,14 +36,18 @@ def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -
         return TextOnlySpeaker(), None
     reasons = []
     for engine in engines_to_try(settings.engine, sys.platform):
-        opened = _open_espeak if engine == "espeak" else _open_pyttsx
         try:
-            return opened(settings, tell)
+            speaker, remark = _OPEN[engine](settings, tell)
         except NoOutputError as reason:  # another voice would find no device either
             reasons.append(str(reason))
             break
         except NoVoiceError as reason:
             reasons.append(f"{_NAMES[engine]} does not start ({reason})")
+        else:
+            instead = " and ".join(reasons)
+            if instead:
+                instead = f"{instead[:1].upper()}{instead[1:]}; another voice speaks."
+            return speaker, _joined((instead, remark))
     why = " and ".join(reasons)
     return TextOnlySpeaker(), f"There is no voice, since {why}; the session goes on in text."
 
@@ -53,16 +59,34 @@ def engines_to_try(wanted: Engine, platform: str) -> tuple[Engine, ...]:
         wanted: The engine of the settings, other than "none".
         platform: The system, as Python names it.
     """
+    if wanted == "natural":  # an extra that is not there must not cost her the voice
+        return ("natural", *engines_to_try("auto", platform))
     if wanted != "auto":
         return (wanted,)
     return ("pyttsx3", "espeak") if platform in {"darwin", "win32"} else ("espeak", "pyttsx3")
 
 
-_NAMES: dict[Engine, str] = {"espeak": "eSpeak NG", "pyttsx3": "the system's own voice"}
+_NAMES: dict[Engine, str] = {
+    "espeak": "eSpeak NG",
+    "natural": "the natural voice",
+    "pyttsx3": "the system's own voice",
+}
 
 
 def _open_espeak(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    voice = EspeakVoice(settings)
+    return _played(EspeakVoice(settings), settings, tell, pieces)
+
+
+def _open_natural(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
+    return _played(NaturalVoice(settings), settings, tell, clauses)
+
+
+def _played(
+    voice: EspeakVoice | NaturalVoice,
+    settings: SpeechSettings,
+    tell: Tell,
+    cut: Callable[[str], tuple[str, ...]],
+) -> tuple[Speaker, str | None]:
     try:
         output, remark = _open_output(voice.rate_hz, settings.device)
     except NoOutputError:
@@ -72,7 +96,7 @@ def _open_espeak(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | N
     def reopen() -> Output:
         return _open_output(voice.rate_hz, settings.device)[0]
 
-    mouth = PlayedMouth(voice, output, reopen=reopen, tell=tell)
+    mouth = PlayedMouth(voice, output, reopen=reopen, tell=tell, cut=cut)
     remarks = (_voice_remark(settings, voice.voice_is_known), remark)
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
 
@@ -84,6 +108,13 @@ def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | N
         "The system's own voice speaks through the system's usual sound device." if settings.device else None,
     )
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
+
+
+_OPEN: dict[Engine, Callable[[SpeechSettings, Tell], tuple[Speaker, str | None]]] = {
+    "espeak": _open_espeak,
+    "natural": _open_natural,
+    "pyttsx3": _open_pyttsx,
+}
 
 
 def _open_output(rate_hz: int, device: str) -> tuple[Output, str | None]:

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.pieces import LONGEST_PIECE, pieces, speakable
+from stepper.voice.pieces import LONGEST_PIECE, clauses, pieces, speakable
 
 
 @pytest.mark.parametrize(
@@ -47,3 +47,17 @@ def test_a_long_text_is_cut_where_one_draws_breath() -> None:
 def test_a_word_without_end_is_cut_all_the_same() -> None:
     """Text without a space is still said in bounded pieces."""
     assert [len(piece) for piece in pieces("k" * 650)] == [300, 300, 50]
+
+
+def test_a_slow_voice_is_asked_for_a_clause_at_a_time() -> None:
+    """The first words of a line are ready while the rest is made."""
+    line = "Join in the round. Round 2: knit two, purl two, twenty five times."
+    assert clauses(line) == ("Join in the round.", "Round 2:", "knit two, purl two, twenty five times.")
+    long = ", ".join(["knit two together"] * 8)
+    assert max(map(len, clauses(long))) <= 60
+
+
+@given(st.text())
+def test_clauses_leave_nothing_out(text: str) -> None:
+    """Joined, they hold the characters of what can be spoken, in their order."""
+    assert "".join(clauses(text)).replace(" ", "") == speakable(text).replace(" ", "")

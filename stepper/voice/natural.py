@@ -1,0 +1,24 @@
+"""The natural voice of the extra `natural`, in a worker process, with what is likely made ahead."""
+
+from __future__ import annotations
+
+from stepper.voice.ahead import AheadVoice
+from stepper.voice.process_voice import ProcessVoice
+from stepper.voice.settings import SpeechSettings
+
+
+class NaturalVoice(AheadVoice):
+    """Make speech with Piper."""
+
+    def __init__(self, settings: SpeechSettings) -> None:
+        """Start the worker and wait until its model is loaded.
+
+        Raises:
+            NoVoiceError: It cannot be started.
+        """
+        voice = ProcessVoice("stepper.voice.natural_worker", settings)
+        super().__init__(voice)
+        self.voice_is_known = voice.voice_is_known
+        """Whether the voice of the settings was found; otherwise the packaged one speaks."""
+        self.process_id = voice.process_id
+        """The system's number for the worker process that was started."""
