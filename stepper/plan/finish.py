@@ -5,6 +5,7 @@ from __future__ import annotations
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
 from stepper.plan.condense import laid_flat
+from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
 from stepper.plan.needles import Draft, Needles
 from stepper.project.model import Project
@@ -31,6 +32,7 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         units=project.units,
         yarns={key: yarn.name for key, yarn in project.yarns.items()},
         finish_by=project.finish_by,
+        materials=materials_of(project),
     )
 
 

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from stepper.craft.stitches import stitch
+from stepper.plan.materials import Materials
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,6 +189,8 @@ class Plan:
     """How each yarn is called when it is read out: key to name."""
     finish_by: str | None = None
     """Date to be done by, ISO 8601, if the file names one."""
+    materials: Materials = field(default_factory=Materials)
+    """What it is made of."""
 
     @property
     def sections(self) -> tuple[str, ...]:
