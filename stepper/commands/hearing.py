@@ -9,6 +9,7 @@ from pathlib import Path
 from stepper.language.understand import NotUnderstood, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.plan.model import Plan
+from stepper.voice.ports import Recogniser
 
 _FEWEST_WORDS = 2
 # A single word heard over a film would be a guess.
@@ -27,9 +28,22 @@ def heard_in(path: Path, plan: Plan) -> Iterator[str]:
     ears = importlib.import_module("stepper.voice.ears")
     microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(path)
     speech = ears.speech_detector()
-    moonshine = importlib.import_module("stepper.voice.moonshine")
-    recogniser = moonshine.MoonshineRecogniser(heard_phrases(), lambda text: is_cue(text, plan))
+    recogniser = recogniser_for(plan)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
+
+
+def recogniser_for(plan: Plan) -> Recogniser:
+    """Load what makes words of sound.
+
+    Args:
+        plan: What is knitted, for the names a cue may hold.
+
+    Raises:
+        SurroundingsError: It is not installed.
+    """
+    moonshine = importlib.import_module("stepper.voice.moonshine")
+    recogniser: Recogniser = moonshine.MoonshineRecogniser(heard_phrases(), lambda text: is_cue(text, plan))
+    return recogniser
 
 
 def heard_phrases() -> dict[str, object]:
