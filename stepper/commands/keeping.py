@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 
 from stepper.commands.loading import Loaded, plan_of_text
 from stepper.errors import ProjectError
@@ -78,18 +79,18 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
     state = restored(journal) if journal is not None else State()
     if journal is None or state.fingerprint in ("", mark):
         return TakenUp(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
-    earlier = _plan_knitted(journal, state.fingerprint)
+    earlier = _plan_knitted(journal, state.fingerprint, loaded.path.parent)
     session = Session(loaded.plan if earlier is None else earlier, state)
     changed = session.consider_plan(loaded.plan, at, mark, comparable=earlier is not None)
     return TakenUp(session=session, changed=changed, fingerprint=mark)
 
 
-def _plan_knitted(journal: JournalReader, mark: str) -> Plan | None:
+def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:
     """Compile the project text knitted by so far; nothing where this version cannot read it any more."""
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
             try:
-                return plan_of_text(version.project_text, "the pattern as it was")
+                return plan_of_text(version.project_text, "the pattern as it was", folder)
             except ProjectError:
                 return None
     return None

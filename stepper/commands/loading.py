@@ -11,7 +11,7 @@ from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
-from stepper.project.source import read_text
+from stepper.project.source import read_picture, read_text
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,25 +33,26 @@ def load(path: Path) -> Loaded:
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
-    project, plan = _compiled(text, str(path))
+    project, plan = _compiled(text, str(path), path.parent)
     return Loaded(path=path, text=text, project=project, plan=plan)
 
 
-def plan_of_text(text: str, name: str) -> Plan:
+def plan_of_text(text: str, name: str, folder: Path) -> Plan:
     """Work out the plan of a project text that is not in a file.
 
     Args:
         text: The whole text.
         name: What to call it in problems.
+        folder: Where the pictures of its charts are.
 
     Raises:
         ProjectError: The text has problems.
     """
-    return _compiled(text, name)[1]
+    return _compiled(text, name, folder)[1]
 
 
-def _compiled(text: str, name: str) -> tuple[Project, Plan]:
-    reading = read_project(text)
+def _compiled(text: str, name: str, folder: Path) -> tuple[Project, Plan]:
+    reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
         raise ProjectError(render_problems(reading.problems, text, name))
     compiled = compile_plan(reading.project)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.plan.alter import altered, size_in
+from stepper.plan.alter import PLAIN_CHART, Altered, altered, size_in
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
 from stepper.plan.lining import blocks, work_block
@@ -124,10 +124,14 @@ def _work_garment(
     own = altered(project) if knitted else None
     if own is not None:
         needles.marks = own.marks
+        needles.project = own.project
         for place, why in own.unfit:
             needles.report(place, why, "Name a section with such a line, or write it as - note: …")
+    for chart in project.charts.values() if knitted else ():
+        if chart.caution:
+            needles.warn(chart.place, chart.caution)
     for section in own.project.sections if own is not None else project.sections:
-        _begin(section, needles)
+        _begin(section, needles, own)
         chosen = size_in(project, section.name) if knitted else None
         for block in blocks(section.lines):
             switch = switches.get((block[0].label or "").lower())
@@ -139,9 +143,12 @@ def _work_garment(
     return needles
 
 
-def _begin(section: Section, needles: Needles) -> None:
+def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     """Take up a section: its gauge, its needle, its yarn."""
     project = needles.project
+    if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
+        # A chart and the same without its bobbles bear one name: what was read of one is not the other.
+        needles.drawn, needles.charted = {}, {}
     needles.section = section.name
     needles.section_start = len(needles.drafts)
     needles.fabric = project.fabrics.get(section.gauge)
@@ -162,8 +169,13 @@ def _begin(section: Section, needles: Needles) -> None:
         needles.gap = None
         needles.turns = ()
     fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
-    if fabric_needle is not None:
-        needles.needle_mm = fabric_needle
+    mine = own.needles.get(section.name) if own is not None else None
+    if mine is not None and mine.mm is not None:
+        needles.needle_mm, needles.needle_altered = mine.mm, (mine.rule,)
+    elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
+        needles.needle_altered = (mine.rule,)
+    elif fabric_needle is not None:
+        needles.needle_mm, needles.needle_altered = fabric_needle, ()
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:

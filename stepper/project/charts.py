@@ -1,5 +1,7 @@
 """Charts drawn as text: one line a round, the first round at the bottom, one sign a stitch. No I/O.
 
+A cable is drawn over as many squares as it has stitches: `cccc` is one 2/2 RC.
+
 Source of the reading direction: chart conventions, bottom row first, one square one stitch; in the round
 every row is read from right to left. The drawing itself is kept as printed, from left to right.
 """
@@ -77,8 +79,38 @@ def draw_chart(
                 )
                 cell = Cell("k", None)
             cells.append(cell)
-        rounds.append(tuple(cells))
+        rounds.append(_crossed(name, number, cells, where, problems))
     if problems:
         return None, problems
     places = tuple(where for _, where in reversed(drawn))
     return Chart(name=name, rounds=tuple(rounds), place=place, row_places=places), []
+
+
+def _crossed(
+    name: str, number: int, cells: list[Cell], where: Place, problems: list[Problem]
+) -> tuple[Cell, ...]:
+    """Put the squares of each cable together: the first is the cable, the others are no stitch.
+
+    A cable in a square of its own stands for itself alone.
+    """
+    made = list(cells)
+    at = 0
+    while at < len(cells):
+        end = at + 1
+        while end < len(cells) and cells[end] == cells[at]:
+            end += 1
+        entry = stitches.find(cells[at].stitch) if cells[at].stitch else None
+        if entry is not None and entry.kind is stitches.Kind.CABLE and end - at > 1:
+            if (end - at) % entry.uses:
+                spot = Place(line=where.line, column=where.column + at, length=end - at)
+                problems.append(
+                    spot.problem(
+                        f'{entry.code} takes {entry.uses} squares; round {number} of chart "{name}" '
+                        f"has {end - at} of it side by side.",
+                    )
+                )
+            for square in range(at, end):
+                if (square - at) % entry.uses:
+                    made[square] = Cell("", None)
+        at = end
+    return tuple(made)

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from stepper.project.model import Chart, Fabric, Yarn
+from stepper.project.pictures import Pixels
 from stepper.project.problems import Problem
+
+Pictures = Callable[[str], Pixels | str]
+"""Gives a picture by the name the file has for it, or what is wrong with it as a sentence."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -19,3 +24,5 @@ class Draft:
     yarns: dict[str, Yarn] = field(default_factory=dict)
     fabrics: dict[str, Fabric] = field(default_factory=dict)
     charts: dict[str, Chart] = field(default_factory=dict)
+    pictures: Pictures | None = None
+    """Finds the pictures that charts name; nothing where there is no folder to look in."""

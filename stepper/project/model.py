@@ -80,6 +80,8 @@ class Chart:
     """Squares at the right that are worked once."""
     right_side_only: bool = False
     """Whether only the right-side rows are drawn, the others purled back."""
+    caution: str = ""
+    """What the knitter should know of how it was read; empty where nothing was guessed."""
 
     @property
     def width(self) -> int:

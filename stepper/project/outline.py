@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping as Table
 from dataclasses import replace
 
-from stepper.project.charts import draw_chart, read_key
+from stepper.project.charts import MAX_WIDTH, draw_chart, read_key
+from stepper.project.draft import Draft
 from stepper.project.fields import Fields
+from stepper.project.materials import read_amount
 from stepper.project.model import Cell, Chart, Section, Switch
+from stepper.project.pictures import chart_of_picture
 from stepper.project.problems import Problem, nearest, one_of
 from stepper.project.source import Mapping, Scalar, block_lines
 
 
-def read_chart(
-    name: str, node: Mapping, yarns: Table[str, object], text_lines: list[str], problems: list[Problem]
-) -> Chart | None:
-    """Read one chart of the file: its key and its drawn rows."""
+def read_chart(name: str, node: Mapping, draft: Draft) -> Chart | None:
+    """Read one chart of the file: its key and its drawn rows, or the picture it is drawn as."""
+    problems, yarns = draft.problems, draft.yarns
     fields = Fields(node, f'chart "{name}"', problems)
+    if "picture" in fields.found:
+        return _read_picture(name, fields, draft)
     key_node = fields.mapping("key", required=True)
     rows = fields.take("rows", required=True)
     repeat = fields.text("repeat")
@@ -52,10 +55,45 @@ def read_chart(
             )
         )
         return None
-    chart, found = draw_chart(name, block_lines(rows, text_lines), key, node.place)
+    chart, found = draw_chart(name, block_lines(rows, draft.text_lines), key, node.place)
     if sound:
         problems.extend(found)
     return chart and _with_repeat(_with_drawn(chart, drawn, problems), repeat, problems)
+
+
+def _read_picture(name: str, fields: Fields, draft: Draft) -> Chart | None:
+    """Read a chart drawn as a picture: its colours are those of the yarns and of the key."""
+    picture = fields.text("picture")
+    stitches = read_amount(fields, "stitches", draft, most=MAX_WIDTH)
+    key_node = fields.mapping("key")
+    repeat, drawn = fields.text("repeat"), fields.text("drawn")
+    fields.close()
+    colours = {yarn.colour: Cell("k", key) for key, yarn in draft.yarns.items() if yarn.colour}
+    inner = Fields(key_node, "`key`", draft.problems) if key_node is not None else None
+    sound = True
+    for sign, (where, value) in (inner.found if inner is not None else {}).items():
+        cell = read_key(value.text, value.place, draft.yarns) if isinstance(value, Scalar) else None
+        if not re.fullmatch(r"#[0-9a-fA-F]{6}", sign) or cell is None:
+            hint = 'Write it as "#ece6d8": A, the colour in quotes.'
+            draft.problems.append(where.place.problem(f'"{sign}" is not a colour.', hint))
+            sound = False
+        elif isinstance(cell, Problem):
+            draft.problems.append(cell)
+            sound = False
+        else:
+            colours[sign.lower()] = cell
+    if picture is None or not sound:
+        return None
+    find = draft.pictures
+    found = find(picture.text.strip()) if find is not None else "no picture can be read here."
+    if isinstance(found, str):
+        hint = "A picture is a PNG file beside the project file."
+        draft.problems.append(picture.place.problem(found, hint))
+        return None
+    wide = int(stitches) if stitches is not None else None
+    chart, problems = chart_of_picture(name, found, colours, picture.place, stitches=wide)
+    draft.problems.extend(problems)
+    return chart and _with_repeat(_with_drawn(chart, drawn, draft.problems), repeat, draft.problems)
 
 
 def _with_repeat(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:

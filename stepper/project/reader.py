@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
-from stepper.project.draft import Draft
+from stepper.project.draft import Draft, Pictures
 from stepper.project.fields import Fields
 from stepper.project.lines import read_work
 from stepper.project.materials import (
@@ -33,17 +33,18 @@ class Reading:
     problems: tuple[Problem, ...]
 
 
-def read_project(text: str) -> Reading:
+def read_project(text: str, pictures: Pictures | None = None) -> Reading:
     """Read and check the text of a project file.
 
     Args:
         text: The whole file.
+        pictures: Finds the pictures that charts name; without it they are problems.
 
     Returns:
         The project, or every problem found in one pass, in the order of the file.
     """
     root, problems = read_nodes(text)
-    draft = Draft(text_lines=text.splitlines(), problems=problems)
+    draft = Draft(text_lines=text.splitlines(), problems=problems, pictures=pictures)
     if problems:
         return Reading(project=None, problems=tuple(sorted(set(problems))))
     if not isinstance(root, Mapping):
@@ -193,7 +194,7 @@ def _charts(fields: Fields, draft: Draft) -> dict[str, Chart]:
         if not isinstance(value, Mapping):
             draft.problems.append(value.place.problem(f'chart "{name}" must hold a key and rows.'))
             continue
-        chart = outline.read_chart(name, value, draft.yarns, draft.text_lines, draft.problems)
+        chart = outline.read_chart(name, value, draft)
         if chart is not None:
             charts[name] = chart
     return charts

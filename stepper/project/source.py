@@ -14,6 +14,7 @@ from typing import Any
 import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
+from stepper.project.pictures import MAX_PIXELS, Pixels
 from stepper.project.problems import Place, Problem
 
 MAX_BYTES = 1_000_000
@@ -86,6 +87,34 @@ def read_text(path: Path) -> str:
     if not text.strip():
         raise ProjectError(f"{path}:1:1: error: the file is empty. `stepper start` writes one to fill in.")
     return text
+
+
+def read_picture(path: Path) -> Pixels | str:
+    """Read the picture of a chart.
+
+    Returns:
+        The picture, or what is wrong with it as a sentence.
+    """
+    from PIL import Image, UnidentifiedImageError
+
+    try:
+        with Image.open(path, formats=["PNG"]) as image:
+            if image.width * image.height > MAX_PIXELS:
+                return f"{path.name} is {image.width} by {image.height} pixels, too large for a chart."
+            plain = image.convert("RGBA")
+    except FileNotFoundError:
+        return f"there is no picture {path}."
+    except UnidentifiedImageError:
+        return f"{path.name} is not a PNG picture."
+    except (OSError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
+        return f"{path.name} cannot be read as a picture: {error}."
+    raw = plain.tobytes()
+    across = 4 * plain.width
+    rows = tuple(
+        tuple((raw[at], raw[at + 1], raw[at + 2], raw[at + 3]) for at in range(start, start + across, 4))
+        for start in range(0, across * plain.height, across)
+    )
+    return Pixels(width=plain.width, height=plain.height, rows=rows)
 
 
 def read_nodes(text: str) -> tuple[Node | None, list[Problem]]:

@@ -23,4 +23,4 @@ def test_a_sound_file_gives_text_project_and_plan(tmp_path: Path) -> None:
 def test_problems_are_named_by_the_name_given() -> None:
     """A text without a file is called what the caller calls it."""
     with pytest.raises(ProjectError, match=r"the old pattern:18:\d+: error"):
-        plan_of_text(project("Knit 2 rounds."), "the old pattern")
+        plan_of_text(project("Knit 2 rounds."), "the old pattern", Path())

@@ -44,3 +44,15 @@ def test_a_sign_may_stand_for_a_yarn_a_stitch_or_both() -> None:
     assert read_key("A p", HERE, yarns) == Cell("p", "A")
     assert read_key("no stitch", HERE, yarns) == Cell("", None)
     assert isinstance(read_key("Q", HERE, yarns), Problem)
+
+
+def test_a_cable_is_drawn_over_as_many_squares_as_it_has_stitches() -> None:
+    """One square is one stitch (check-values 1.7.1), so a crossing of four takes four squares."""
+    key = {"-": Cell("p", None), "c": Cell("2/2 rc", None)}
+    chart, problems = draw_chart("rope", rows("-cccc-cccccccc"), key, HERE)
+    assert problems == []
+    assert chart is not None
+    assert [cell.stitch for cell in chart.rounds[0] if cell.stitch] == ["p", "2/2 rc", "p", "2/2 rc", "2/2 rc"]
+    assert chart.width == 14
+    assert draw_chart("rope", rows("-c-"), key, HERE)[1] == []
+    assert "takes 4 squares" in draw_chart("rope", rows("-ccc-"), key, HERE)[1][0].message
