@@ -31,6 +31,7 @@ RECORDS = {
     "stepper/project/draft.py",
     "stepper/plan/model.py",
     "stepper/plan/needles.py",
+    "stepper/language/wordings.py",
     "stepper/session/cues.py",
     "stepper/session/events.py",
     "stepper/session/effects.py",

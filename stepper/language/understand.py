@@ -17,7 +17,9 @@ from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
 from stepper.language.numbers import decimal, number
-from stepper.language.vocabulary import ARTICLES, FILLERS, SAME_WORDS, VOCABULARY, Wording
+from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
+from stepper.language.vocabulary import VOCABULARY
+from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import (
     AtStitch,

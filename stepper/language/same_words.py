@@ -1,0 +1,42 @@
+"""Words that do not matter, and words that mean the same: what is compared when two texts are. No I/O."""
+
+from __future__ import annotations
+
+from typing import Final
+
+_FILLERS: Final = "please um uh er erm hm okay ok so well now hey then just stepper thanks"
+
+FILLERS: Final = frozenset(_FILLERS.split())
+"""Words at either end of what is said that mean nothing."""
+
+ARTICLES: Final = frozenset(("the", "a", "an"))
+"""Words that nobody needs to remember whether they belong."""
+
+SAME_WORDS: Final[dict[str, str]] = {
+    "color": "colour",
+    "row": "round",
+    "rows": "rounds",
+    "rnd": "round",
+    "rnds": "rounds",
+    "st": "stitch",
+    "sts": "stitches",
+    "centimetre": "cm",
+    "centimetres": "cm",
+    "centimeter": "cm",
+    "centimeters": "cm",
+    "millimetre": "mm",
+    "millimetres": "mm",
+    "millimeter": "mm",
+    "millimeters": "mm",
+    "inch": "in",
+    "inches": "in",
+    "gram": "g",
+    "grams": "g",
+    "gramme": "g",
+    "grammes": "g",
+    "thats": "that is",
+    "whats": "what is",
+    "im": "i am",
+    "ive": "i have",
+}
+"""American, British and shortened forms of a word, and the one understood."""
