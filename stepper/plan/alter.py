@@ -5,26 +5,22 @@ Only the garment as it is knitted is altered; the printed sizes are checked as t
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
+from types import MappingProxyType
+from typing import Final
 
 from stepper.craft.gauge import half_up
+from stepper.plan.alter_needles import OwnNeedle, own_needles, with_own_needles
+from stepper.plan.alter_stitches import chart_without_bobbles, with_bind_off, with_rib, without_bobbles
 from stepper.project.alterations import meets
-from stepper.project.instructions import (
-    BindOff,
-    Length,
-    Line,
-    Numbers,
-    Phrase,
-    Rounds,
-    Sentence,
-    Several,
-    UntilLength,
-    Work,
-    Worked,
-)
+from stepper.project.instructions import Length, Line, Numbers, Rounds, Sentence, UntilLength, Worked
 from stepper.project.model import Alteration, Project, Section
 from stepper.project.problems import Place
 from stepper.project.sizes import find_size
+
+PLAIN_CHART: Final = " without bobbles"
+"""What the key of a chart ends with that was made of another one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,29 +32,53 @@ class Altered:
     """Line of the file to what is altered in it, in the knitter's words."""
     unfit: tuple[tuple[Place, str], ...]
     """Rules that found nothing to alter: where they stand and why."""
+    needles: dict[str, OwnNeedle]
+    """Sections that begin with a needle of the knitter's own."""
 
 
 def altered(project: Project) -> Altered:
-    """Apply the rules that change lines: longer or shorter, another bind-off, another rib."""
+    """Apply the rules that change lines.
+
+    A rule of length, bind-off or rib that finds nothing to alter is reported; one about bobbles or needles
+    may find none, because it is often meant for whatever comes.
+    """
     marks: dict[int, tuple[str, ...]] = {}
     unfit = []
-    sections = list(project.sections)
     for rule in project.alterations:
-        if rule.kind not in ("length", "bind-off", "rib"):
+        if rule.kind not in _LINES:
             continue
+        if rule.kind == "no bobbles":
+            project, charts = _with_plain_charts(project, rule)
+        else:
+            charts = {}
         touched = 0
+        sections = list(project.sections)
         for at, section in enumerate(sections):
             if not meets(rule, section.name):
                 continue
-            lines = _lines(rule, section, project)
+            lines = _LINES[rule.kind](rule, section, project, charts)
             for old, new in zip(section.lines, lines, strict=True):
                 if old is not new:
                     touched += 1
-                    marks[old.place.line] = (*marks.get(old.place.line, ()), rule.text)
+                    if rule.kind not in _NEEDLES:
+                        marks[old.place.line] = (*marks.get(old.place.line, ()), rule.text)
             sections[at] = replace(section, lines=lines)
-        if not touched:
+        project = replace(project, sections=tuple(sections))
+        if not touched and rule.kind in _MUST_FIND:
             unfit.append((rule.place, f'"{rule.text}" finds nothing to alter there.'))
-    return Altered(project=replace(project, sections=tuple(sections)), marks=marks, unfit=tuple(unfit))
+    return Altered(project=project, marks=marks, unfit=tuple(unfit), needles=own_needles(project))
+
+
+def _with_plain_charts(project: Project, rule: Alteration) -> tuple[Project, dict[str, str]]:
+    """Add a chart without bobbles beside each chart that has some, for the sections the rule is for."""
+    names, charts = {}, dict(project.charts)
+    for name, chart in project.charts.items():
+        plain = chart_without_bobbles(chart)
+        if plain is not None:
+            # It keeps the name it is called by; only its key in the file is another.
+            charts[f"{name}{PLAIN_CHART}"] = plain
+            names[name.lower()] = f"{name}{PLAIN_CHART}"
+    return (replace(project, charts=charts) if names else project), names
 
 
 def size_in(project: Project, section: str) -> tuple[int, str] | None:
@@ -71,41 +91,39 @@ def size_in(project: Project, section: str) -> tuple[int, str] | None:
     return None
 
 
-def _lines(rule: Alteration, section: Section, project: Project) -> tuple[Line, ...]:
-    if rule.kind == "length":
-        return _resized(rule, section, project)
-    return tuple(_replaced(line, rule) for line in section.lines)
+def _bind_offs(
+    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
+) -> tuple[Line, ...]:
+    return tuple(_replaced(line, lambda each: with_bind_off(each, rule)) for line in section.lines)
 
 
-def _replaced(line: Line, rule: Alteration) -> Line:
-    sentences: tuple[Sentence, ...] = tuple(_sentence(each, rule) for each in line.sentences)
+def _ribs(rule: Alteration, section: Section, project: Project, charts: dict[str, str]) -> tuple[Line, ...]:
+    def on_its_side(line: Line) -> Line:
+        return _replaced(line, lambda each: with_rib(each, rule, line.side))
+
+    return tuple(on_its_side(line) for line in section.lines)
+
+
+def _no_bobbles(
+    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
+) -> tuple[Line, ...]:
+    return tuple(_replaced(line, lambda each: without_bobbles(each, charts)) for line in section.lines)
+
+
+def _own_needles(
+    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
+) -> tuple[Line, ...]:
+    return with_own_needles(section.lines, rule)
+
+
+def _replaced(line: Line, change: Callable[[Sentence], Sentence]) -> Line:
+    sentences: tuple[Sentence, ...] = tuple(change(each) for each in line.sentences)
     return line if sentences == line.sentences else replace(line, sentences=sentences)
 
 
-def _sentence(sentence: Sentence, rule: Alteration) -> Sentence:
-    if rule.kind == "bind-off" and isinstance(sentence, BindOff):
-        return replace(sentence, manner=rule.words)
-    if rule.kind == "rib" and isinstance(sentence, Phrase) and len(sentence.elements) == 1:
-        (group,) = sentence.elements
-        if isinstance(group, Several) and rule.rib_printed in ((), _ribbing(group)) and _ribbing(group):
-            place = group.place
-            works = tuple(Work(code, Numbers((times,), place), None, place) for code, times in rule.rib)
-            return replace(sentence, elements=(replace(group, elements=works),))
-    return sentence
-
-
-def _ribbing(group: Several) -> tuple[tuple[str, int], ...]:
-    """Give the stitches of a group that is a rib; nothing where it is none."""
-    found = tuple(
-        (one.stitch, one.times.values[0])
-        for one in group.elements
-        if isinstance(one, Work) and one.stitch in ("k", "p") and len(one.times.values) == 1
-    )
-    whole = len(found) == len(group.elements) and {code for code, _ in found} == {"k", "p"}
-    return found if whole else ()
-
-
-def _resized(rule: Alteration, section: Section, project: Project) -> tuple[Line, ...]:
+def _resized(
+    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
+) -> tuple[Line, ...]:
     """Change the longest plain stretch of a section, worked to a length if it has one."""
     found: list[tuple[bool, float, int, int]] = []
     for row, line in enumerate(section.lines):
@@ -150,3 +168,21 @@ def _longer(sentence: Worked, rule: Alteration, round_mm: float) -> Worked | Non
             return None
         return replace(sentence, duration=replace(duration, number=Numbers(numbers, duration.number.place)))
     return None
+
+
+_Change = Callable[[Alteration, Section, Project, dict[str, str]], tuple[Line, ...]]
+
+_LINES: Final[MappingProxyType[str, _Change]] = MappingProxyType(
+    {
+        "length": _resized,
+        "bind-off": _bind_offs,
+        "rib": _ribs,
+        "no bobbles": _no_bobbles,
+        "needle": _own_needles,
+        "no needle change": _own_needles,
+    }
+)
+# How each kind of rule changes the lines of a section.
+_NEEDLES: Final = ("needle", "no needle change")
+# These mark the rounds worked on the needle, not the line that changes it.
+_MUST_FIND: Final = ("length", "bind-off", "rib")

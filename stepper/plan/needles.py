@@ -181,6 +181,8 @@ class Needles:
 
     section_altered: tuple[str, ...] = ()
     """What of the whole section differs from the printed pattern."""
+    needle_altered: tuple[str, ...] = ()
+    """The rule by which the needle in hand is the knitter's own; nothing where it is the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what the knitter altered in it."""
     reshape: bool = False
@@ -214,7 +216,7 @@ class Needles:
             markers=mirrored(self.markers, after) if self.side == "WS" else self.markers,
             label=self.label,
             remarks=tuple(self.remarks),
-            altered=self.altered,
+            altered=(*self.altered, *self.needle_altered),
         )
         for name, value in told.items():
             setattr(draft, name, value)

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from stepper.plan.charting import chart_round
 from stepper.plan.cursor import MisfitError
 from stepper.plan.facing import face
-from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.model import Item, flatten
 from stepper.plan.needles import Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
@@ -96,25 +94,9 @@ def _worked(template: Template, needles: Needles) -> Worked:
         method="plain" if needles.slipped else needles.method or "german",
         supplies=supplies_of(needles),
     )
-    items = _altered_items(worked.items, needles)
-    if items is not worked.items:
-        worked = replace(worked, items=items)
     if not template.asks:
         needles.known[key] = (template, worked)
     return worked
-
-
-def _altered_items(items: tuple[Item, ...], needles: Needles) -> tuple[Item, ...]:
-    """Leave out bobbles where the knitter does."""
-    if not any(alteration.kind == "no bobbles" for alteration in needles.project.alterations):
-        return items
-
-    def without(item: Item) -> Item:
-        if isinstance(item, Group):
-            return Group(tuple(without(inner) for inner in item.items), item.times, item.name)
-        return Run("k", item.times, item.yarn) if item.stitch == "mb" else item
-
-    return tuple(without(item) for item in items)
 
 
 def repeat(

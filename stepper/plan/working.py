@@ -232,7 +232,7 @@ def _(instruction: ChartWork, needles: Needles) -> None:
         return
     times = instruction.times.of(needles.size) if instruction.times else 1
     cycle = tuple(
-        Template((), instruction.place, chart=chart.name, chart_round=number)
+        Template((), instruction.place, chart=instruction.name, chart_round=number)
         for number in range(first, last + 1)
     )
     if chart.right_side_only:
@@ -291,17 +291,12 @@ def _(instruction: Flat, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Needle, needles: Needles) -> None:
-    mm = instruction.mm
-    for alteration in needles.project.alterations:
-        if alteration.section and alteration.section.lower() != needles.section.lower():
-            continue
-        if alteration.kind == "no needle change" and needles.needle_mm is not None:
-            return
-        if alteration.kind == "needle" and alteration.mm is not None and alteration.instead_of in (None, mm):
-            mm = alteration.mm
-            needles.remarks.append(f"your own needle, {mm:g} instead of {instruction.mm:g} mm")
-    needles.needle_mm = mm
-    needles.remarks.append(f"change to {mm:g} mm needles")
+    if instruction.own:
+        printed = f"{instruction.instead_of:g} mm"
+        needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
+    needles.needle_mm = instruction.mm
+    needles.needle_altered = (instruction.own,) if instruction.own else ()
+    needles.remarks.append(f"change to {instruction.mm:g} mm needles")
 
 
 @work.register

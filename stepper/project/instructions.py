@@ -326,6 +326,10 @@ class Needle:
     mm: float
     place: Place
     printed: str
+    own: str = ""
+    """The rule by which it is the knitter's own, in her words; empty where it is the printed one."""
+    instead_of: float | None = None
+    """The printed needle, where it is her own. Unit: mm."""
 
 
 @dataclass(frozen=True, slots=True)
