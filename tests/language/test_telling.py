@@ -43,6 +43,7 @@ def test_remarks_are_said_once_at_the_beginning_of_the_round() -> None:
         opened(garment),
         """
         > next step
+        Count now: 20 expected, before the shaping.
         Change to 3.75 mm needles. With A. Round 2: knit five, make one, knit five, make one.
         > next step
         At stitch 12: knit five, make one, knit five.
