@@ -1,0 +1,208 @@
+"""How much of each yarn the garment takes, what to buy, what is left over, and where it runs short. Pure.
+
+The rows are plain records, so that a terminal, a JSON document and a page for print show the same figures.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from stepper.craft.skeins import Skein, skeins_to_buy
+from stepper.plan.model import Plan
+from stepper.plan.yarn_left import Forecast, Weighing, forecast
+from stepper.plan.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
+from stepper.session.events import Event, Undone, Weighed
+
+USUAL_SKEINS_G = (25.0, 50.0, 100.0)
+"""Skeins as shops sell them. Common practice. Unit: g."""
+FEW_METRES = 10.0
+"""What is called a few metres where nothing is known of the skein. Chosen here. Unit: m."""
+FEW_OF_A_SKEIN = 0.25
+"""Share of a skein up to which a remnant will do. Chosen here."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Quantity:
+    """A length of yarn as low, likely and high, and its weight."""
+
+    low_m: float
+    """Unit: m."""
+    likely_m: float
+    """Unit: m."""
+    high_m: float
+    """Unit: m."""
+    low_g: float | None = None
+    """Unit: g; nothing where the file names no skein."""
+    likely_g: float | None = None
+    """Unit: g."""
+    high_g: float | None = None
+    """Unit: g."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionRow:
+    """What one section takes of one yarn."""
+
+    section: str
+    quantity: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Buying:
+    """What to buy of one size of skein."""
+
+    grams: float
+    """Weight of a skein. Unit: g."""
+    metres: float
+    """Length of a skein. Unit: m."""
+    skeins: int
+    """Skeins that last even if the knitting takes as much as it may."""
+    likely_skeins: int
+    """Skeins that last if it takes what is likely."""
+    over_m: float
+    """What is likely left over of `skeins`. Unit: m."""
+    over_g: float
+    """The same. Unit: g."""
+    own: bool = False
+    """Whether it is the skein of the file."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YarnRow:
+    """Everything about one yarn."""
+
+    key: str
+    name: str
+    colour: str | None
+    """`#rrggbb`."""
+    sections: tuple[SectionRow, ...]
+    quantity: Quantity
+    """In all."""
+    parts_m: dict[str, float]
+    """What it goes into: stitches, floats, edges, ends. Unit: m."""
+    less_m: dict[str, float]
+    """How much less it may be, by cause. Unit: m."""
+    more_m: dict[str, float]
+    """How much more it may be, by cause. Unit: m."""
+    buying: tuple[Buying, ...]
+    """The skein of the file first; empty where it names none."""
+    bought: float | None
+    """Skeins in the house."""
+    forecast: Forecast | None
+    """Whether it lasts; nothing without a skein."""
+    few: bool
+    """Whether it is only a few metres, so that a remnant will do."""
+
+
+def yarn_rows(
+    plan: Plan, colours: dict[str, str | None] | None = None, events: Iterable[tuple[int, Event]] = ()
+) -> tuple[YarnRow, ...]:
+    """Work out every yarn of the garment that it takes any of, in the order of the file.
+
+    Args:
+        plan: The plan as it is knitted.
+        colours: The colour of each yarn by its key, `#rrggbb`, where there is one.
+        events: What happened, with its numbers, for the weighings among it.
+    """
+    uses = yarn_use(plan)
+    weighings = last_weighings(events)
+    keys = list(dict.fromkeys((*plan.yarns, *(key for use in uses for key in use))))
+    taken = [key for key in keys if any(key in use for use in uses)]
+    return tuple(_row(plan, key, uses, (colours or {}).get(key), weighings.get(key)) for key in taken)
+
+
+def last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
+    """Give the last weighing of each yarn that was not taken back."""
+    happened = dict(events)
+    undone: set[int] = set()
+    # From the last to the first, so that an undo that was itself undone takes nothing back.
+    for seq in sorted(happened, reverse=True):
+        event = happened[seq]
+        if isinstance(event, Undone) and seq not in undone:
+            undone.add(event.seq)
+    found = {}
+    for seq in sorted(happened):
+        event = happened[seq]
+        if isinstance(event, Weighed) and seq not in undone:
+            found[event.yarn] = Weighing(
+                index=event.place.index, stitch=event.place.stitch, grams=event.grams
+            )
+    return found
+
+
+def buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
+    """Work out how many skeins to buy and what is left over of them."""
+    sure = skeins_to_buy(quantity.high_m, skein.metres)
+    over = sure * skein.metres - quantity.likely_m
+    return Buying(
+        grams=skein.grams,
+        metres=skein.metres,
+        skeins=sure,
+        likely_skeins=skeins_to_buy(quantity.likely_m, skein.metres),
+        over_m=over,
+        over_g=skein.grams_of(over),
+        own=own,
+    )
+
+
+def _row(
+    plan: Plan,
+    key: str,
+    uses: Sequence[dict[str, Amount]],
+    colour: str | None,
+    weighing: Weighing | None,
+) -> YarnRow:
+    stock = plan.materials.stocks.get(key)
+    skein = stock.skein if stock is not None else None
+    sections = []
+    for name in plan.sections:
+        amounts = [
+            use[key]
+            for use, each in zip(uses, plan.rounds, strict=True)
+            if each.section == name and key in use
+        ]
+        if amounts:
+            sections.append(SectionRow(section=name, quantity=_quantity(total(amounts), skein)))
+    amount = total(use[key] for use in uses if key in use)
+    quantity = _quantity(amount, skein)
+    few = quantity.likely_m <= (
+        FEW_METRES if skein is None else max(FEW_METRES, FEW_OF_A_SKEIN * skein.metres)
+    )
+    return YarnRow(
+        key=key,
+        name=plan.yarns.get(key, key),
+        colour=colour,
+        sections=tuple(sections),
+        quantity=quantity,
+        parts_m={part: amount.parts[part] / 1000 for part in PARTS if amount.parts.get(part)},
+        less_m={cause: amount.down[cause] / 1000 for cause in CAUSES if amount.down.get(cause)},
+        more_m={cause: amount.up[cause] / 1000 for cause in CAUSES if amount.up.get(cause)},
+        buying=_all_buying(quantity, skein),
+        bought=stock.bought if stock is not None else None,
+        forecast=forecast(plan, key, weighing, uses),
+        few=few,
+    )
+
+
+def _all_buying(quantity: Quantity, skein: Skein | None) -> tuple[Buying, ...]:
+    if skein is None:
+        return ()
+    others = [
+        Skein(grams=grams, metres=skein.metres_in(grams)) for grams in USUAL_SKEINS_G if grams != skein.grams
+    ]
+    return (buying(quantity, skein, own=True), *(buying(quantity, other) for other in others))
+
+
+def _quantity(amount: Amount, skein: Skein | None) -> Quantity:
+    low, likely, high = (mm / 1000 for mm in (amount.low_mm, amount.likely_mm, amount.high_mm))
+    if skein is None:
+        return Quantity(low_m=low, likely_m=likely, high_m=high)
+    return Quantity(
+        low_m=low,
+        likely_m=likely,
+        high_m=high,
+        low_g=skein.grams_of(low),
+        likely_g=skein.grams_of(likely),
+        high_g=skein.grams_of(high),
+    )

@@ -1,0 +1,96 @@
+"""The rows of the yarn table: skein arithmetic against print, weighings taken back, sums that agree."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.craft.skeins import YARD_M, Skein
+from stepper.report.yarn import Quantity, YarnRow, buying, last_weighings, yarn_rows
+from stepper.session.events import Undone, Weighed
+from stepper.session.state import Place
+from tests.plan.test_compile import SWITCHBACK, plan_of
+from tests.project.samples import project
+
+
+def sample() -> dict[str, YarnRow]:
+    """Give the rows of the pullover by the key of the yarn."""
+    return {row.key: row for row in yarn_rows(plan_of(SWITCHBACK.read_text(encoding="utf-8")))}
+
+
+def weighed(grams: float, yarn: str = "MC") -> Weighed:
+    """Weigh a yarn."""
+    return Weighed(at="2027-01-05T20:00:00+01:00", place=Place(index=9), yarn=yarn, grams=grams)
+
+
+@pytest.mark.parametrize(
+    ("yards", "ball_yards", "grams", "skeins"), [(1100, 109, 50, 11), (460, 220, 100, 3)]
+)
+def test_skeins_by_the_exact_ceiling(yards: float, ball_yards: float, grams: float, skeins: int) -> None:
+    """1100 yd at 109 yd a ball are 11; 460 yd at 220 yd are 3 (check-values 10.2, 10.3, computed)."""
+    metres = yards * YARD_M
+    quantity = Quantity(low_m=metres, likely_m=metres, high_m=metres)
+    found = buying(quantity, Skein(grams=grams, metres=ball_yards * YARD_M))
+    assert (found.skeins, found.likely_skeins) == (skeins, skeins)
+    assert found.over_m == pytest.approx((skeins * ball_yards - yards) * YARD_M)
+
+
+def test_the_sections_add_up_to_the_whole() -> None:
+    """No stitch is counted twice or left out."""
+    for row in sample().values():
+        for one in ("low_m", "likely_m", "high_m", "likely_g"):
+            assert sum(getattr(each.quantity, one) for each in row.sections) == pytest.approx(
+                getattr(row.quantity, one)
+            )
+        assert sum(row.parts_m.values()) == pytest.approx(row.quantity.likely_m)
+        assert row.quantity.likely_m - sum(row.less_m.values()) == pytest.approx(row.quantity.low_m)
+        assert row.quantity.likely_m + sum(row.more_m.values()) == pytest.approx(row.quantity.high_m)
+
+
+def test_a_contrast_of_a_fifth_of_a_skein_is_named_as_a_few_metres() -> None:
+    """Pine and ember need a remnant each; chalk does not."""
+    rows = sample()
+    assert (rows["MC"].few, rows["A"].few, rows["B"].few) == (False, True, True)
+
+
+def test_skeins_for_the_file_and_for_the_usual_ones() -> None:
+    """The skein of the file first, and no size twice."""
+    found = sample()["MC"].buying
+    assert [each.grams for each in found] == [50.0, 25.0, 100.0]
+    assert [each.own for each in found] == [True, False, False]
+    for each in found:
+        assert each.metres == pytest.approx(each.grams * 3.5)
+        assert each.likely_skeins <= each.skeins
+        assert each.skeins * each.grams - sample()["MC"].quantity.likely_g == pytest.approx(each.over_g)
+
+
+def test_a_yarn_without_a_skein_has_metres_alone() -> None:
+    """No weight and nothing to buy is made up."""
+    rows = yarn_rows(plan_of(project("Cast on 40 sts.\nChart peak.")))
+    moss = next(row for row in rows if row.key == "A")
+    assert moss.quantity.likely_g is None
+    assert (moss.buying, moss.forecast) == ((), None)
+    assert moss.few
+
+
+def test_a_yarn_the_garment_takes_none_of_has_no_row() -> None:
+    """It is in the file, not in the knitting."""
+    assert [row.key for row in yarn_rows(plan_of(project("Cast on 40 sts.\nKnit 1 round.")))] == ["MC"]
+
+
+def test_the_last_weighing_counts_and_one_taken_back_does_not() -> None:
+    """Undo works here, too, and so does an undo of it."""
+    undo = Undone(at="2027-01-05T20:01:00+01:00", seq=2)
+    again = Undone(at="2027-01-05T20:02:00+01:00", seq=3)
+    events = [(1, weighed(90)), (2, weighed(40))]
+    assert last_weighings(events)["MC"].grams == 40
+    assert last_weighings([*events, (3, undo)])["MC"].grams == 90
+    assert last_weighings([*events, (3, undo), (4, again)])["MC"].grams == 40
+
+
+def test_a_weighing_reaches_the_row() -> None:
+    """What is in the balls is the scale's figure."""
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    row = next(each for each in yarn_rows(plan, {"MC": "#ece6d8"}, [(1, weighed(282))]) if each.key == "MC")
+    assert row.forecast is not None
+    assert (row.forecast.weighed, row.forecast.left_m) == (True, 987)
+    assert row.colour == "#ece6d8"
