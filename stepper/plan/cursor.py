@@ -27,6 +27,10 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import Place, nearest, one_of
 
+MOST_STITCHES = 20_000
+"""More stitches than any round has; a larger number is a slip of the pen."""
+_MOST_STEPS = 50_000
+
 
 class MisfitError(Exception):
     """The line does not fit the stitches on the needles."""
@@ -56,6 +60,8 @@ class Cursor:
     returned: list[str] = field(default_factory=list)
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
+    steps: int = 0
+    """Elements worked so far, every pass of a repeat counted."""
 
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
@@ -69,6 +75,9 @@ class Cursor:
         """
         items: list[Item] = []
         for number, element in enumerate(elements):
+            self.steps += 1
+            if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
+                raise MisfitError(element.place, "this comes to more stitches than any round has.")
             if isinstance(element, Several):
                 self._several(element, elements[number + 1 :], items)
             elif isinstance(element, Work):

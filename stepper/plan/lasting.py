@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from stepper.plan.model import Stretch
-from stepper.plan.needles import Needles, Template
-from stepper.plan.rounds import MOST_ROUNDS, repeat, work_template
+from stepper.plan.needles import MOST_ROUNDS, Needles, Template
+from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
     Duration,
     Numbers,

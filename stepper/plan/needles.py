@@ -24,6 +24,9 @@ from stepper.project.instructions import (
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Place
 
+MOST_ROUNDS = 20_000
+"""More rounds than any garment has; a larger number is a slip of the pen."""
+
 
 @dataclass(frozen=True, slots=True)
 class Template:
@@ -227,6 +230,9 @@ class Needles:
         self.free = False
         self.count = after
         self.drafts.append(draft)
+        if len(self.drafts) > MOST_ROUNDS:
+            place = Place(line=max(1, self.line), column=1)
+            self.report(place, "the garment comes to more rounds than any has.", kind="length")
         return draft
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:

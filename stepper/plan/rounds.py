@@ -6,14 +6,11 @@ from stepper.plan.charting import chart_round
 from stepper.plan.cursor import MisfitError
 from stepper.plan.facing import face
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import Needles, Template
+from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
 from stepper.project.instructions import Until
 from stepper.project.problems import Place
-
-MOST_ROUNDS = 20_000
-"""More rounds than any garment has; a larger number is a slip of the pen."""
 
 
 def work_template(template: Template, needles: Needles, **told: object) -> None:

@@ -27,6 +27,8 @@ from stepper.project.instructions import (
 from stepper.project.lengths import read_length
 from stepper.project.problems import Place, Problem
 
+MOST = 9999
+"""The largest number a line may hold: stitches, rounds or times."""
 WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 """Small numbers that patterns print in words."""
 
@@ -67,6 +69,9 @@ class ElementBuilder:
                     "Write one number for all sizes, or one for each, in the order of `sizes`.",
                 )
             )
+        if max(values) > MOST:
+            self.problems.append(place.problem(f"{max(values)} is more than any garment has."))
+            return Numbers(tuple(min(value, MOST) for value in values), place)
         return Numbers(values, place)
 
     def _one(self, place: Place) -> Numbers:

@@ -22,8 +22,9 @@ from stepper.project.instructions import (
     Work,
     Worked,
 )
+from stepper.project.parsing import legal_words
 from stepper.project.problems import Place
-from stepper.project.wording import EXAMPLES, Reading, Words, legal_words, read_line
+from stepper.project.wording import EXAMPLES, Reading, Words, read_line
 
 
 def read(text: str, sizes: int = 6) -> Reading:

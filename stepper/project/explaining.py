@@ -1,0 +1,214 @@
+"""Why a line is not understood, and which legal word was probably meant. No I/O.
+
+Theory of operation. The grammar stops at the misspelt word, or at another word of its sentence. Each word
+there is tried in turn: a legal word one slip away is put in its place, and the line is read again. A word
+that makes the whole line readable is the one that was meant; where several do, all of them are told. The
+search then goes on in the mended line, so that a line with two slips gives two problems.
+"""
+
+from __future__ import annotations
+
+import difflib
+import re
+from dataclasses import dataclass
+
+from stepper.project.parsing import Stopped, legal_words, split_label, stop_of
+from stepper.project.problems import one_of
+from stepper.project.spelling import near
+
+_MOST_REPAIRS = 4
+_MOST_TWINS = 6
+_MOST_TRIALS = 80
+"""Lines read in the search for one word; each costs about a third of a millisecond."""
+_WORD = re.compile(r"[^\W_][\w'&]*")
+_ENDINGS = ("st", "nd", "rd", "th")
+_HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
+
+
+@dataclass(frozen=True, slots=True)
+class Repair:
+    """One word, and the legal words it may stand for."""
+
+    offset: int
+    """Place of the word in the line as it stands, from 0."""
+    word: str
+    twins: tuple[str, ...]
+    """Nearest first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """One thing wrong with a line."""
+
+    offset: int
+    length: int
+    message: str
+    hint: str
+
+
+@dataclass(frozen=True, slots=True)
+class Explained:
+    """What is wrong with a line, and how it reads when the words that were meant are put in."""
+
+    slips: tuple[Slip, ...]
+    mended: str
+    """The line with the suggested words; empty where no words mend it."""
+    repairs: tuple[Repair, ...] = ()
+
+
+def explain(
+    plain: str, start: int, stopped: Stopped, names: frozenset[str], examples: tuple[str, ...]
+) -> Explained:
+    """Say what stopped the reading and what would be legal.
+
+    Args:
+        plain: The line, made plain.
+        start: Where its body begins, behind the label.
+        stopped: Where the reading of the body stopped.
+        names: Words that the garment itself adds: charts, yarns.
+        examples: Legal lines, one of which is offered where no word mends the line.
+    """
+    repairs, mended = mend(plain, names)
+    slips = [_repaired(repair) for repair in repairs]
+    if mended is None and not repairs:
+        offset = start + stopped.offset
+        found = _whole_words(plain, offset) if stopped.found else ""
+        what = f'"{found}" is not understood here' if found else "the line ends too early"
+        expected = _expected_words(stopped.expected)
+        message = f"{what}{f'; expected {expected}' if expected else ''}."
+        slips.append(Slip(offset, max(1, len(found)), message, _nearest_line(plain[start:], examples)))
+    return Explained(tuple(slips), mended or "", tuple(repairs))
+
+
+def meant_words(repair: Repair) -> str:
+    """Ask for the word that was meant."""
+    choices = one_of(f'"{twin}"' for twin in repair.twins)
+    return f"Did you mean {choices}?"
+
+
+def _repaired(repair: Repair) -> Slip:
+    word = repair.word
+    return Slip(repair.offset, len(word), f'"{word}" is not understood here.', meant_words(repair))
+
+
+def misspelt_head(label: str | None) -> Repair | None:
+    """Find a head taken for a label by a slip: "Rdn 1"; nothing where the label is one."""
+    match = re.match(r"(?:short[-\s]?)?([a-z]+)\.?\s*\d", label or "", re.I)
+    word = match.group(1) if match else ""
+    if match is None or len(word) < 2 or word.lower() in _HEADS or word.lower() in legal_words():
+        return None
+    twins = [choice for count, choice in near(word, _HEADS) if count == 1]
+    return Repair(match.start(1), word, tuple(twins)) if twins else None
+
+
+def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
+    """Put legal words for misspelt ones, one after the other, until the line reads.
+
+    Returns:
+        The words, in the order of the line, and the mended line; nothing where it still does not read.
+    """
+    known = legal_words() | {part for name in names for part in name.lower().split()}
+    text, repairs, grown = plain, list[Repair](), list[tuple[int, int]]()
+    for _ in range(_MOST_REPAIRS):
+        stop = stop_of(text)
+        if stop is None:
+            break
+        found = _best(text, stop, known)
+        if found is None:
+            return sorted(repairs, key=lambda repair: repair.offset), None
+        moved = sum(by for at, by in grown if at <= found.offset)
+        repairs.append(Repair(found.offset - moved, found.word, found.twins))
+        text = text[: found.offset] + found.twins[0] + text[found.offset + len(found.word) :]
+        grown.append((found.offset, len(found.twins[0]) - len(found.word)))
+    done = stop_of(text) is None
+    return sorted(repairs, key=lambda repair: repair.offset), text if done else None
+
+
+def _best(text: str, stop: int, known: frozenset[str]) -> Repair | None:
+    """Find the word whose legal twin lets the line be read, to its end or at least further."""
+    further: Repair | None = None
+    trials = 0
+    for count, _, match, twins in _candidates(text, stop, known):
+        fits = []
+        for twin in twins:
+            trials += 1
+            if trials > _MOST_TRIALS:
+                return further
+            trial = text[: match.start()] + twin + text[match.end() :]
+            if split_label(trial)[0] is not None and split_label(text)[0] is None:
+                continue  # a head that became a label is not what was meant
+            after = stop_of(trial)
+            if after is None:
+                fits.append(twin)
+            elif further is None and count == 1 and len(match.group()) >= 4 and after > stop + len(twin) + 2:
+                further = Repair(match.start(), match.group(), (twin,))
+        if fits:
+            return Repair(match.start(), match.group(), tuple(fits[:_MOST_TWINS]))
+    return further
+
+
+def _candidates(
+    text: str, stop: int, known: frozenset[str]
+) -> list[tuple[float, int, re.Match[str], list[str]]]:
+    """List the words around a place with their twins: fewest slips first, unknown words before known ones."""
+    words = list(_WORD.finditer(text))
+    at = next((number for number, match in enumerate(words) if match.end() > stop), len(words))
+    found = []
+    end = re.compile(r"[.!](?=\s|$)").search(text, stop)
+    for number in range(max(0, at - 6), min(len(words), at + 15)):
+        match = words[number]
+        if end is not None and match.start() > end.start():
+            break
+        word = match.group().lower()
+        away = abs(number - at)
+        penalty = 0.5 if word in known or word.isdigit() else 0.0
+        groups: dict[int, list[str]] = {}
+        twins = () if word.isdigit() else near(word, known)
+        for count, twin in [*_numbered(word), *twins]:
+            if count == 0 or (penalty and count > 1):
+                continue
+            groups.setdefault(count, []).append(twin)
+        found += [(count + penalty, away, match, twins) for count, twins in groups.items()]
+    return sorted(found, key=lambda entry: entry[:2])
+
+
+def _numbered(word: str) -> list[tuple[int, str]]:
+    """Give what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
+    if word.isdigit():
+        return [(1, f"k{word}"), (1, f"p{word}")]
+    stitch = re.fullmatch(r"([a-z]{1,3})(\d+)", word)
+    if stitch is not None:
+        return [(count, twin + stitch.group(2)) for count, twin in near(stitch.group(1), ("k", "p", "sl"))]
+    nth = re.fullmatch(r"(\d+)([a-z]{1,3})", word)
+    if nth is None:
+        return []
+    number, letters = nth.groups()
+    turned = [(1, letters + number)] if letters in ("k", "p") else []
+    return [*turned, *((count, number + ending) for count, ending in near(letters, _ENDINGS))]
+
+
+def _expected_words(expected: tuple[str, ...], most: int = 5) -> str:
+    items = list(expected)
+    if len(items) > most:
+        first = ("an instruction", "a stitch", "a number", "a length")
+        items = [item for item in first if item in items] + [item for item in items if item not in first]
+        items = items[:most]
+    if len(items) < 2:
+        return "".join(items)
+    return f"{', '.join(items[:-1])} or {items[-1]}"
+
+
+def _whole_words(plain: str, offset: int) -> str:
+    match = re.match(r"\S+?(?=[\s,.;:)\]]|$)", plain[offset:])
+    return match.group() if match else plain[offset : offset + 1]
+
+
+def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
+    """Offer the legal line that looks most like this one."""
+    plain = body.strip().lower()
+    ranked = sorted(
+        examples,
+        key=lambda example: difflib.SequenceMatcher(None, plain, example.lower()).ratio(),
+        reverse=True,
+    )
+    return f"A line that can be read: {ranked[0]}  Anything else can stand as a note: Note: …"

@@ -1,0 +1,171 @@
+"""The grammar at work: a plain line to its tree, or to the place where the reading stopped."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib import resources
+from typing import TYPE_CHECKING
+
+from stepper.craft import stitches
+
+if TYPE_CHECKING:
+    from lark import Lark
+    from lark.exceptions import UnexpectedInput
+
+_PLAIN = str.maketrans(
+    {
+        "‘": "'", "’": "'", "“": '"', "”": '"', "″": '"', "′": "'",
+        "–": "-", "—": "-", "‑": "-", "−": "-", "‒": "-",
+        "\u00a0": " ", "\u202f": " ", "\u2009": " ", "\t": " ",
+        "×": "x", "∗": "*", "＊": "*",
+    }
+)  # fmt: skip
+
+_HEAD = re.compile(
+    r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
+    re.I,
+)
+_LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
+_LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
+NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
+
+_EXPECTED = {
+    "NUMBERS": "a number",
+    "LENGTH": "a length",
+    "ROUND": '"round" or "row"',
+    "PLAIN": "an instruction",
+    "_COMMA": "a comma",
+    "_STOP": "the end of the sentence",
+    "$END": "the end of the line",
+    "_TO": '"to"',
+    "_STS": '"sts"',
+    "MORE": '"more"',
+    "_TIMES": '"times"',
+    "_UNTIL": '"until piece measures"',
+    "_FOR": '"for"',
+    "EVENLY": '"evenly"',
+    "_REP_STAR": '"rep from *"',
+    "_CLOSE": "a closing bracket",
+    "BASIC": "a stitch",
+    "NAMED": "a stitch",
+    "MARKER": '"marker"',
+    "LAST": '"last"',
+    "END": '"end"',
+    "NEEDLE": "a needle size",
+    "_EVERY": '"every"',
+    "LABEL_REF": "a named round",
+    "CHART": "a chart",
+    "BEFORE": '"before"',
+    "_COLON": "a colon",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Stopped:
+    """Where the grammar stopped: offset in the parsed text, the words there, what could stand there."""
+
+    offset: int
+    found: str
+    expected: tuple[str, ...]
+
+
+def made_plain(text: str) -> str:
+    """Put the plain twin for every typographic sign, one for one, so that columns hold."""
+    return text.translate(_PLAIN)
+
+
+def split_label(plain: str) -> tuple[str | None, str, int]:
+    """Take a label off the front; give it, the side it names, and where the rest begins."""
+    if _HEAD.match(plain):
+        return None, "", 0
+    match = _LABEL.match(plain)
+    if match is None or match.group(1).count("(") > match.group(1).count(")"):
+        return None, "", 0  # a colon inside a list of numbers ends no label
+    label = match.group(1).strip()
+    side = _LABEL_SIDE.search(label)
+    if side and side.start():
+        return label[: side.start()].strip(), side.group(1).upper(), match.end()
+    return label, "", match.end()
+
+
+def stop_of(plain: str) -> int | None:
+    """Give the offset where the reading of a plain line stops; nothing where it reads, or is a note."""
+    if NOTE.match(plain):
+        return None
+    start = split_label(plain)[2]
+    outcome = parsed(plain[start:])
+    return start + outcome.offset if isinstance(outcome, Stopped) else None
+
+
+@lru_cache(maxsize=1)
+def _parser() -> Lark:
+    """Build the parser once; the tables are kept between runs of the program where a cache can be written."""
+    from lark import Lark
+
+    text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
+    try:
+        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True, cache=True)
+    except OSError:
+        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
+
+
+@lru_cache(maxsize=4096)
+def parsed(body: str) -> object:
+    """Parse the text of a line. Garments say the same line in several places, the two sleeves above all."""
+    from lark.exceptions import UnexpectedInput
+
+    if not body.strip(" ."):
+        return Stopped(len(body), "", ("an instruction",))
+    try:
+        return _parser().parse(body)
+    except UnexpectedInput as error:
+        return _stopped(error, body)
+
+
+def _stopped(error: UnexpectedInput, body: str) -> Stopped:
+    from lark.exceptions import UnexpectedToken
+
+    expected: tuple[str, ...] = ()
+    if isinstance(error, UnexpectedToken):
+        token = error.token
+        accepts = error.accepts or error.expected
+        seen = dict.fromkeys(_EXPECTED[name] for name in sorted(accepts) if name in _EXPECTED)
+        expected = tuple(seen)
+        if token.type == "$END":
+            return Stopped(len(body.rstrip()), "", expected)
+        return Stopped(token.start_pos or 0, str(token), expected)
+    offset = error.pos_in_stream or 0
+    return Stopped(offset, body[offset : offset + 1], expected)
+
+
+@lru_cache(maxsize=1)
+def legal_words() -> frozenset[str]:
+    """Collect every word of the grammar and of the stitch table, for suggestions."""
+    text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
+    found: set[str] = set()
+    for row in text.splitlines():
+        match = re.match(r"^_?[A-Z][A-Z_]*(?:\.-?\d+)?: (.*)$", row)
+        if match and not row.startswith(("WORD", "SIGN", "LABEL_REF")):
+            plain = re.sub(r"\(\?[!=][^)]*\)", " ", match.group(1))
+            found.update(word for word in re.findall(r"(?<![\\\[])\b[a-z]{2,}\b", plain))
+            found.update(_optional_endings(plain))
+    for code in stitches.codes():
+        found.update(part for part in re.split(r"[\s\-]", code) if len(part) > 1 and part[0].isalpha())
+    found.update(
+        {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}
+    )
+    found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on"})
+    return frozenset(found - {"ls"})
+
+
+def _optional_endings(pattern: str) -> set[str]:
+    """Spell out words written with optional letters, as `needles?` and `(?:increas(?:e|ing))`."""
+    found = set()
+    for stem, letter in re.findall(r"\b([a-z]{2,})([a-z])\?", pattern):
+        found.update({stem, stem + letter})
+    for stem, endings in re.findall(r"\b([a-z]{2,})\(\?:([a-z|']+)\)", pattern):
+        found.update({stem, *(stem + ending for ending in endings.split("|"))})
+    return found
