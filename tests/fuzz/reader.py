@@ -250,6 +250,7 @@ def guided(args: argparse.Namespace, begun: float, seconds: float) -> int:
     for number, text in enumerate([*changes.small, *changes.seeds]):
         (corpus / f"seed-{number}").write_text(text, encoding="utf-8")
     options = [sys.argv[0], str(corpus), "-max_len=20000", f"-seed={args.seed}", "-timeout=60", "-verbosity=0"]
+    options.append(f"-artifact_prefix={args.keep}/")
     atheris.Setup(options, one, custom_mutator=mutate)
     atheris.Fuzz()
     return 0
