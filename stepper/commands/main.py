@@ -17,6 +17,7 @@ COMMANDS: dict[str, str] = {
     "check": "tell every problem of a project file, with line and column",
     "plan": "print every round of the garment",
     "fit": "tell what it will measure and which sizes can be blended",
+    "yarn": "tell what it takes of each yarn, what to buy, and whether it lasts",
     "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
     "where": "tell where the knitting stands",

@@ -1,0 +1,125 @@
+"""`stepper yarn FILE`: what the garment takes of each yarn, what to buy, whether what there is will last."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from contextlib import ExitStack
+from dataclasses import asdict
+from datetime import datetime
+from pathlib import Path
+
+from stepper.commands.keeping import kept_events, take_up
+from stepper.commands.loading import Loaded, load
+from stepper.errors import ProjectError, SurroundingsError
+from stepper.language.measures import plural
+from stepper.plan.model import Plan
+from stepper.project.problems import render_problems
+from stepper.project.source import read_text
+from stepper.report.leftovers import (
+    FILE_NAME,
+    Leftover,
+    fitting,
+    kept,
+    leftovers_of,
+    read_leftovers,
+    written,
+)
+from stepper.report.yarn import YarnRow, yarn_rows
+from stepper.report.yarn_lines import yarn_lines
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+    parser.add_argument(
+        "--keep", action="store_true", help=f"keep what is left over in {FILE_NAME} beside the project file"
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the yarn table.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The project file, the journal or the leftovers cannot be read or written.
+    """
+    loaded = load(args.file)
+    plan, rows = rows_of(loaded)
+    beside = loaded.path.resolve().with_name(FILE_NAME)
+    entries = _leftovers(beside)
+    remnants = {
+        row.key: tuple(fitting(row, stock.skein if stock else None, entries, plan.title))
+        for row in rows
+        for stock in (plan.materials.stocks.get(row.key),)
+    }
+    left = leftovers_of(plan, rows)
+    if args.keep:
+        _write(beside, written(kept(entries, plan.title, left)))
+    if args.json:
+        print(json.dumps(_document(plan, rows, remnants), ensure_ascii=False))
+        return 0
+    for line in yarn_lines(plan, rows, remnants):
+        print(line)
+    if args.keep:
+        print(f"\nWhat is left of {plural(len(left), 'yarn')} is kept in {beside}.")
+    return 0
+
+
+def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
+    """Give the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
+
+    Raises:
+        SurroundingsError: The journal cannot be read.
+    """
+    path = journal_path(loaded.path)
+    colours = {key: yarn.colour for key, yarn in loaded.project.yarns.items()}
+    if not path.exists():
+        return loaded.plan, yarn_rows(loaded.plan, colours)
+    with ExitStack() as stack:
+        journal = stack.enter_context(Journal.read_only(path))
+        taken = take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
+        events = kept_events(journal)
+    if taken.changed is not None:
+        taken.session.adopt(taken.changed)  # in memory alone
+    plan = taken.session.plan
+    return plan, yarn_rows(plan, colours, events)
+
+
+def _leftovers(path: Path) -> tuple[Leftover, ...]:
+    if not path.exists():
+        return ()
+    text = read_text(path)
+    entries, problems = read_leftovers(text)
+    if problems:
+        raise ProjectError(render_problems(problems, text, str(path)))
+    return entries
+
+
+def _write(path: Path, text: str) -> None:
+    """Replace the file whole, so that a full disk leaves the old one."""
+    beside = path.with_name(path.name + "-new")
+    try:
+        beside.write_text(text, encoding="utf-8")
+        beside.replace(path)
+    except OSError as error:
+        beside.unlink(missing_ok=True)
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
+
+
+def _document(
+    plan: Plan, rows: tuple[YarnRow, ...], remnants: dict[str, tuple[Leftover, ...]]
+) -> dict[str, object]:
+    return {
+        "format": 1,
+        "title": plan.title,
+        "yarns": [
+            {**asdict(row), "left_from_others": [asdict(entry) for entry in remnants[row.key]]}
+            for row in rows
+        ],
+    }
