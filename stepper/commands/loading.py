@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from stepper.errors import ProjectError
-from stepper.plan.compile import compile_plan
+from stepper.plan.compile import Reading, compile_plan
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.problems import render_problems
@@ -35,6 +35,40 @@ def load(path: Path) -> Loaded:
     text = read_text(path)
     project, plan = _compiled(text, str(path), path.parent)
     return Loaded(path=path, text=text, project=project, plan=plan)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sized:
+    """A pattern whose printed sizes hold together, whatever becomes of the blend."""
+
+    project: Project
+    plan: Plan
+    """As it is knitted; where that cannot be, the size begun with alone, without alterations."""
+    readings: frozenset[Reading]
+    """Words taken in their second reading."""
+    trouble: str
+    """Why it cannot be knitted as the file says; empty where it can."""
+
+
+def load_sizes(path: Path) -> Sized:
+    """Read a project file of which at least the printed sizes come out.
+
+    Raises:
+        ProjectError: The file has problems in its printed sizes; the text lists them all.
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    reading = read_project(text, lambda picture: read_picture(path.parent / picture))
+    if reading.project is None:
+        raise ProjectError(render_problems(reading.problems, text, str(path)))
+    compiled = compile_plan(reading.project)
+    trouble = ""
+    if compiled.plan is None:
+        trouble = render_problems(compiled.problems, text, str(path))
+        compiled = compile_plan(replace(reading.project, switches=(), alterations=()))
+    if compiled.plan is None:
+        raise ProjectError(trouble)
+    return Sized(project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble)
 
 
 def plan_of_text(text: str, name: str, folder: Path) -> Plan:

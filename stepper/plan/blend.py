@@ -1,6 +1,7 @@
 """Which size where: every pair of sizes and every labelled line at which one could give way to the other.
 
-No I/O.
+The printed sizes are known to come out when this is asked, so each way is worked once, as it would be
+knitted. No I/O.
 """
 
 from __future__ import annotations
@@ -10,9 +11,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from stepper.craft.spacing import between, summary
-from stepper.plan.compile import compile_plan
-from stepper.plan.model import Plan
-from stepper.project.instructions import Evenly
+from stepper.plan.compile import Reading, work_as_knitted
+from stepper.plan.findings import problems_of
+from stepper.plan.needles import Draft, Needles
+from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 
 
@@ -25,44 +27,80 @@ class Blend:
     """The size switched to; the same as `size` where none is."""
     label: str
     """The line of the switch; empty where none is."""
-    plan: Plan | None
-    """The garment so knitted; nothing where the arithmetic does not carry it."""
-    before: int
+    rounds: tuple[Draft, ...]
+    """The garment so worked; none where the arithmetic does not carry it."""
+    at: int = 0
+    """Index of the blended round in them."""
+    before: int = 0
     """Stitches the blended round begins with; 0 without one. Unit: stitches."""
-    after: int
+    after: int = 0
     """Stitches it ends with. Unit: stitches."""
-    gaps: tuple[tuple[int, int], ...]
+    gaps: tuple[tuple[int, int], ...] = ()
     """Plain stitches between its changes and how often, the larger first."""
-    why_not: str
+    why_not: str = ""
     """Why it cannot be knitted; empty where it can."""
+
+    @property
+    def works(self) -> bool:
+        """Whether it can be knitted."""
+        return not self.why_not
 
 
 def switch_labels(project: Project) -> tuple[str, ...]:
     """List the labelled lines where a switch makes a blended round: evenly spaced ones, labelled once."""
-    labels = [line.label for section in project.sections for line in section.lines if line.label]
-    once = {label for label, times in Counter(label.lower() for label in labels).items() if times == 1}
-    return tuple(
-        line.label
-        for section in project.sections
-        for line in section.lines
-        if line.label
-        and line.label.lower() in once
-        and any(isinstance(sentence, Evenly) for sentence in line.sentences)
-    )
+    return tuple(line.label for line in _labelled(project) if line.label and _is_even(line))
 
 
-def blends(project: Project) -> Iterator[Blend]:
-    """Try every size alone, then every pair of sizes at every line of `switch_labels`."""
-    for size in range(len(project.sizes)):
-        yield tried(project, size, size, "")
-    for label in switch_labels(project):
-        for size in range(len(project.sizes)):
-            for then in range(len(project.sizes)):
-                if then != size:
-                    yield tried(project, size, then, label)
+def _labelled(project: Project) -> tuple[Line, ...]:
+    """List the lines whose label no other line has."""
+    lines = [line for section in project.sections for line in section.lines if line.label]
+    times = Counter((line.label or "").lower() for line in lines)
+    return tuple(line for line in lines if times[(line.label or "").lower()] == 1)
 
 
-def tried(project: Project, size: int, then: int, label: str) -> Blend:
+def _is_even(line: Line) -> bool:
+    return any(isinstance(sentence, Evenly) for sentence in line.sentences)
+
+
+def blends(project: Project, readings: frozenset[Reading] = frozenset()) -> Iterator[Blend]:
+    """Try every size alone, then every pair of sizes at every labelled line where a switch is possible.
+
+    At a line that spreads no change evenly a switch is tried where both sizes come to it with the same
+    stitches.
+
+    Args:
+        project: The checked file.
+        readings: As `stepper.plan.compile.compile_plan` found them.
+    """
+    sizes = range(len(project.sizes))
+    like = work_as_knitted(replace(project, switches=()), readings)
+    alone = [tried(project, size, size, "", readings, like) for size in sizes]
+    yield from alone
+    for line in _labelled(project):
+        label = line.label or ""
+        met = [_before(each, line) for each in alone]
+        for size in sizes:
+            for then in sizes:
+                if then == size or (not _is_even(line) and (met[size] != met[then] or met[size] is None)):
+                    continue
+                blend = tried(project, size, then, label, readings, like)
+                if blend.works or _is_even(line):
+                    yield blend
+
+
+def _before(blend: Blend, line: Line) -> int | None:
+    """Give the stitches with which a size comes to a line; nothing where it works no round of its own."""
+    return next((draft.before for draft in blend.rounds if draft.line == line.place.line), None)
+
+
+def tried(
+    project: Project,
+    size: int,
+    then: int,
+    label: str,
+    readings: frozenset[Reading] = frozenset(),
+    like: Needles | None = None,
+) -> Blend:
     """Work the garment in one size and, from a labelled line on, in another.
 
     Args:
@@ -70,31 +108,35 @@ def tried(project: Project, size: int, then: int, label: str) -> Blend:
         size: Place in `sizes`, from 0.
         then: Place of the size switched to.
         label: The line of the switch; empty for none.
+        readings: As `stepper.plan.compile.compile_plan` found them.
+        like: The same garment worked another way, to be quick.
     """
     where = project.sections[0].place
-    switches = (Switch(label=label, size=then, place=where),) if label else ()
-    compiled = compile_plan(replace(project, size=size, switches=switches))
+    reshape = any(switch.reshape for switch in project.switches)
+    switches = (Switch(label=label, size=then, place=where, reshape=reshape),) if label else ()
+    blended = replace(project, size=size, switches=switches)
+    needles = work_as_knitted(blended, readings, like)
     names = project.sizes[size], project.sizes[then]
-    plan = compiled.plan
-    if plan is None:
-        problem = compiled.problems[0]
-        why = f"{problem.message} {problem.hint}".strip()
-        return Blend(
-            size=names[0], then=names[1], label=label, plan=None, before=0, after=0, gaps=(), why_not=why
-        )
-    found = next((each for each in plan.rounds if label and each.label == label), None)
-    before, after = (found.before, found.after) if found is not None else (0, 0)
-    uses = 0 if after >= before else 2
-    gaps = (
-        summary(between(found.shaping, before, flat=found.flat, uses=uses)) if found and found.shaping else ()
-    )
+    if needles.findings:
+        problem = problems_of(needles.findings, needles.findings, blended)[0]
+        _, _, said = problem.message.rpartition(f'after the switch at "{label}": ')
+        why = f"{said} {problem.hint}".strip()
+        return Blend(size=names[0], then=names[1], label=label, rounds=(), why_not=why)
+    rounds = tuple(needles.drafts)
+    at = next((index for index, each in enumerate(rounds) if label and each.label == label), None)
+    if at is None:
+        return Blend(size=names[0], then=names[1], label=label, rounds=rounds)
+    found = rounds[at]
+    uses = 0 if found.after >= found.before else 2
+    places = found.shaping or ()
+    gaps = summary(between(places, found.before, flat=found.flat, uses=uses)) if places else ()
     return Blend(
         size=names[0],
         then=names[1],
         label=label,
-        plan=plan,
-        before=before,
-        after=after,
+        rounds=rounds,
+        at=at,
+        before=found.before,
+        after=found.after,
         gaps=gaps,
-        why_not="",
     )

@@ -31,6 +31,8 @@ class Compiled:
 
     plan: Plan | None
     problems: tuple[Problem, ...]
+    readings: frozenset[Reading] = frozenset()
+    """Words that were taken in their second reading."""
 
 
 def compile_plan(project: Project) -> Compiled:
@@ -54,7 +56,22 @@ def compile_plan(project: Project) -> Compiled:
         where = project.sections[0].place
         return Compiled(plan=None, problems=(where.problem("the pattern has no rounds to knit."),))
     plan = finish(knitted, project, cautions_of(knitted.cautions))
-    return Compiled(plan=plan, problems=())
+    return Compiled(plan=plan, problems=(), readings=knitted.readings)
+
+
+def work_as_knitted(project: Project, readings: frozenset[Reading], like: Needles | None = None) -> Needles:
+    """Work the garment once, as it is knitted, for trying one blend after another; look at no printed size.
+
+    Args:
+        project: The checked file; its printed sizes are known to come out.
+        readings: Words to take in their second reading, as `compile_plan` found.
+        like: The same garment worked another way, whose rounds need not be worked out again.
+
+    Returns:
+        The worked rounds, with what did not fit in `findings`.
+    """
+    drawn = like.drawn if like is not None else {}
+    return _work_garment(project, project.size, drawn, readings, knitted=True, briefly=True, like=like)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,9 +134,14 @@ def _work_garment(
     readings: frozenset[Reading],
     *,
     knitted: bool,
+    briefly: bool = False,
+    like: Needles | None = None,
 ) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
-    needles = Needles(project=project, size=size, checking=not knitted, drawn=drawn, readings=readings)
+    checking = briefly or not knitted
+    needles = Needles(project=project, size=size, checking=checking, drawn=drawn, readings=readings)
+    if like is not None:
+        needles.known, needles.charted = like.known, like.charted
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     own = altered(project) if knitted else None
     if own is not None:

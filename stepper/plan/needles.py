@@ -87,6 +87,11 @@ class Draft:
     """Whether it adds a whole round to the length; found when it is first asked."""
 
     @property
+    def gauge(self) -> str:
+        """Name of the gauge it is knitted at; empty for none."""
+        return self.fabric.name if self.fabric is not None else ""
+
+    @property
     def height_mm(self) -> float:
         """What the round adds to the length, on the needles. Unit: mm.
 

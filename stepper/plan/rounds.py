@@ -58,7 +58,9 @@ def _worked(template: Template, needles: Needles) -> Worked:
     wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
     purl = template.stockinette and wrong
     key = (
-        id(template),
+        # Templates of one line hold the same elements, whichever pass made them; the value keeps them alive.
+        id(template.elements),
+        template.stockinette,
         needles.count,
         needles.size,
         needles.yarn,

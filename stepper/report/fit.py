@@ -1,21 +1,64 @@
-"""What the garment measures, beside the wearer, and how near each blend comes to the ease wanted. Pure."""
+"""What the garment measures, line by line, beside the wearer. Pure."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import groupby
+from typing import Protocol
 
 from stepper.craft.fit import fit_word
 from stepper.craft.gauge import Gauge
-from stepper.plan.blend import Blend
-from stepper.plan.model import Plan, Round
-from stepper.project.model import Project
+from stepper.plan.model import Item, Run
+from stepper.project.model import Fabric, Project
 
-STANDARD_EASE_MM = 76.2
-"""Ease wanted at the chest where the file says nothing: the middle of the Craft Yarn Council's standard fit,
-2 to 4 in. Unit: mm."""
-ARM_EASE_MM = 50.8
-"""Ease wanted at the upper arm where the file says nothing: 2 in, common practice. Unit: mm."""
+_AROUND = ("head", "hand", "foot")
+# What a piece without a yoke goes around, by the measurement the file gives.
+
+
+class Worked(Protocol):
+    """A round as far as measuring needs it: one of the plan, or one tried."""
+
+    @property
+    def section(self) -> str:
+        """Name of its section."""
+        ...
+
+    @property
+    def before(self) -> int:
+        """Stitches it begins with."""
+        ...
+
+    @property
+    def after(self) -> int:
+        """Stitches it ends with."""
+        ...
+
+    @property
+    def label(self) -> str | None:
+        """Label of the line it begins."""
+        ...
+
+    @property
+    def evenly(self) -> bool:
+        """Whether its changes are spread evenly."""
+        ...
+
+    @property
+    def flat(self) -> bool:
+        """Whether it is a row."""
+        ...
+
+    @property
+    def gauge(self) -> str:
+        """Name of its gauge."""
+        ...
+
+    @property
+    def phrase(self) -> tuple[Item, ...]:
+        """Its stitches."""
+        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,17 +70,22 @@ class Line:
     """As knitted. Unit: mm."""
     blocked_mm: float | None
     """After blocking; nothing where the file gives no blocked gauge. Unit: mm."""
+    stitches: int = 0
+    """Stitches around; 0 for a length."""
     measure: str = ""
     """Name of the wearer's measurement it goes with; empty for none."""
     body_mm: float | None = None
     """The wearer's measurement. Unit: mm."""
 
     @property
+    def finished_mm(self) -> float:
+        """As it is worn: blocked where that is known. Unit: mm."""
+        return self.blocked_mm or self.needles_mm
+
+    @property
     def ease_mm(self) -> float | None:
         """Finished garment less body. Unit: mm."""
-        if self.body_mm is None:
-            return None
-        return (self.blocked_mm or self.needles_mm) - self.body_mm
+        return None if self.body_mm is None else self.finished_mm - self.body_mm
 
     @property
     def word(self) -> str:
@@ -45,79 +93,133 @@ class Line:
         return fit_word(self.ease_mm) if self.measure == "bust" and self.ease_mm is not None else ""
 
 
-def lines(plan: Plan, project: Project) -> tuple[Line, ...]:
-    """Measure a garment worked from the neck down, as far as it has the places; lengths of every section."""
-    return tuple(_lines(plan, project))
+def lines(rounds: Sequence[Worked], project: Project) -> tuple[Line, ...]:
+    """Measure a garment at every line that matters, as far as it has the places.
+
+    A garment that puts stitches on hold for two parts or more is measured as one worked from the neck down;
+    any other goes around head, hand or foot, whichever the file measures. Sections are measured in length.
+    """
+    divide = divide_of(rounds)
+    found = _yoke(rounds, divide, project) if divide is not None else _piece(rounds, project)
+    return tuple(found)
 
 
-def _lines(plan: Plan, project: Project) -> Iterator[Line]:
-    divide = next((each for each in plan.rounds if _has(each, "hold")), None)
-    if divide is not None:
-        yield _around("neck", plan.rounds[0], plan.rounds[0].after, project, "neck")
-    for each in plan.rounds:
+def divide_of(rounds: Sequence[Worked]) -> int | None:
+    """Find the round that puts the sleeves on hold; nothing in a garment without a yoke."""
+    for index, each in enumerate(rounds):
+        held = {item.yarn for item in each.phrase if isinstance(item, Run) and item.stitch == "hold"}
+        if len(held) > 1:
+            return index
+    return None
+
+
+def _yoke(rounds: Sequence[Worked], divide: int, project: Project) -> Iterator[Line]:
+    first, parted = rounds[0], rounds[divide]
+    yield _around("neck", first, first.after, project, "neck")
+    for each in rounds[:divide]:
         if each.evenly and each.label:
             yield _around(each.label, each, each.after, project)
-    if divide is not None:
-        yield _around("full yoke", divide, divide.before, project)
-        chest = plan.rounds[divide.index + 1] if divide.index + 1 < len(plan.rounds) else divide
-        yield _around("chest", chest, divide.after, project, "bust")
-    for section in plan.sections:
-        rounds = [each for each in plan.rounds if each.section == section]
-        if any(_has(each, "return") for each in rounds):
-            worked = [each for each in rounds if each.after and not _has(each, "return")]
-            if worked:
-                yield _around(f"{section}, upper arm", worked[0], worked[0].after, project, "upper_arm")
-                yield _around(f"{section}, wrist", worked[-1], worked[-1].after, project, "wrist")
-        yield _long(f"{section}, length", rounds, project)
+    yield _around("full yoke", parted, parted.before, project)
+    below = rounds[divide + 1] if divide + 1 < len(rounds) else parted
+    yield _around("chest", below, parted.after, project, "bust")
+    lower = _lower_edge(rounds, divide)
+    if lower is not None:
+        yield _around("lower edge", lower, lower.after, project, "hip")
+    neckband = first.section if first.section != parted.section else ""
+    yield _long("yoke depth", [each for each in rounds[:divide] if each.section != neckband], project)
+    for section, worked in _by_section(rounds):
+        once = list({id(each): each for each in worked}.values())  # most rounds of a stretch are one record
+        if any(_has(each, "return") for each in once):
+            sleeve = [each for each in once if each.after and not _has(each, "return")]
+            if sleeve:
+                yield _around(f"{section}, upper arm", sleeve[0], sleeve[0].after, project, "upper_arm")
+                yield _around(f"{section}, wrist", sleeve[-1], sleeve[-1].after, project, "wrist")
+            yield _long(f"{section}, length", worked, project, "arm_length")
+        elif section != parted.section:
+            yield _long(f"{section}, length", worked, project)
 
 
-def _around(name: str, round_: Round, stitches: int, project: Project, measure: str = "") -> Line:
+def _piece(rounds: Sequence[Worked], project: Project) -> Iterator[Line]:
+    """Measure hat, mitten or sock: around what it goes around, where a section has one width for long."""
+    measure = next((name for name in _AROUND if name in project.body), "")
+    named = any(measure in section for section, _ in _by_section(rounds))
+    for section, worked in _by_section(rounds):
+        counts = Counter(each.after for each in worked if each.after == each.before and each.after)
+        if all(each.flat for each in worked if each.after and each.before):
+            widest = max(worked, key=lambda each: each.after)
+            yield _around(f"{section}, width", widest, widest.after, project)
+        elif counts:
+            stitches, _ = counts.most_common(1)[0]
+            here = next(each for each in worked if each.after == stitches == each.before)
+            fits = measure if measure == "head" or measure in section or not named else ""
+            yield _around(f"{section}, around", here, stitches, project, fits)
+        yield _long(f"{section}, length", worked, project)
+
+
+def _by_section(rounds: Sequence[Worked]) -> list[tuple[str, list[Worked]]]:
+    return [(name, list(worked)) for name, worked in groupby(rounds, key=lambda each: each.section)]
+
+
+def _lower_edge(rounds: Sequence[Worked], divide: int) -> Worked | None:
+    """Give the last round of the body before it is bound off."""
+    last = None
+    for each in rounds[divide + 1 :]:
+        if not each.before or not each.after:
+            break
+        last = each
+    return last
+
+
+def _around(name: str, round_: Worked, stitches: int, project: Project, measure: str = "") -> Line:
     fabric = project.fabrics.get(round_.gauge)
     gauge = fabric.gauge if fabric is not None else Gauge(stitches=1, rounds=1)
     blocked = fabric.blocked.width_mm(stitches) if fabric is not None and fabric.blocked is not None else None
-    body = project.body.get(measure)
-    if body is None and measure == "bust":
-        body = project.body.get("chest")
     return Line(
         name=name,
         needles_mm=gauge.width_mm(stitches),
         blocked_mm=blocked,
+        stitches=stitches,
         measure=measure,
-        body_mm=body,
+        body_mm=_body(project, measure),
     )
 
 
-def _long(name: str, rounds: list[Round], project: Project) -> Line:
+def _body(project: Project, measure: str) -> float | None:
+    if measure == "bust":
+        return project.body.get("bust", project.body.get("chest"))
+    return project.body.get(measure)
+
+
+def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = "") -> Line:
+    """Add up the heights of rounds worked all the way; short rows and edges add nothing to it."""
+    times_worked = Counter(map(id, rounds))
+    heights: Counter[str] = Counter()
+    for each in {id(each): each for each in rounds}.values():
+        if _whole(each):
+            heights[each.gauge] += times_worked[id(each)]
     needles = blocked = 0.0
     known = False
-    for each in rounds:
-        fabric = project.fabrics.get(each.gauge)
-        if fabric is None or not (each.before and each.after):
+    for gauge, times in heights.items():
+        fabric: Fabric | None = project.fabrics.get(gauge)
+        if fabric is None:
             continue
-        needles += fabric.gauge.round_mm
-        blocked += (fabric.blocked or fabric.gauge).round_mm
+        needles += times * fabric.gauge.round_mm
+        blocked += times * (fabric.blocked or fabric.gauge).round_mm
         known = known or fabric.blocked is not None
-    return Line(name=name, needles_mm=needles, blocked_mm=blocked if known else None)
+    return Line(
+        name=name,
+        needles_mm=needles,
+        blocked_mm=blocked if known else None,
+        measure=measure,
+        body_mm=_body(project, measure),
+    )
 
 
-def _has(round_: Round, code: str) -> bool:
-    return any(run.stitch == code for run in round_.runs)
+def _whole(round_: Worked) -> bool:
+    if not (round_.before and round_.after):
+        return False
+    return not any(isinstance(item, Run) and item.stitch == "rest" for item in round_.phrase)
 
 
-def off_by(found: Iterable[Line], project: Project) -> float | None:
-    """Add up how far the ease is from the one wanted; nothing without body measurements. Unit: mm."""
-    wanted = {"bust": STANDARD_EASE_MM, "upper_arm": ARM_EASE_MM, **project.wanted_ease}
-    if "chest" in project.wanted_ease:
-        wanted["bust"] = project.wanted_ease["chest"]
-    off = {
-        line.measure: abs(line.ease_mm - wanted[line.measure])
-        for line in found
-        if line.ease_mm is not None and line.measure in wanted
-    }
-    return sum(off.values()) if off else None
-
-
-def ranked(blends: Iterable[Blend], project: Project) -> tuple[tuple[Blend, float | None], ...]:
-    """Put the blends that can be knitted in order, the nearest to the ease wanted first."""
-    scored = [(each, off_by(lines(each.plan, project), project)) for each in blends if each.plan is not None]
-    return tuple(sorted(scored, key=lambda pair: (pair[1] is None, pair[1] or 0.0, bool(pair[0].label))))
+def _has(round_: Worked, code: str) -> bool:
+    return any(isinstance(item, Run) and item.stitch == code for item in round_.phrase)

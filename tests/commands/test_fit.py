@@ -17,7 +17,7 @@ def test_measurements_blends_and_refusals_are_printed(capsys: pytest.CaptureFixt
     assert main(["fit", SWITCHBACK]) == 0
     out = capsys.readouterr().out
     assert "(very close)" in out
-    assert "size 4, then 2 from Final increase (225 to 246, 10 or 11 apart)" in out
+    assert "size 4, then 2 from Final increase (225 to 246: 21 increases 10 or 11 apart)" in out
     assert "Cannot be knitted:" in out
 
 

@@ -1,0 +1,103 @@
+"""All that `stepper fit` tells, worked out once: for the page, the JSON document and the picture. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.plan.blend import Blend
+from stepper.plan.model import Plan
+from stepper.project.model import Project
+from stepper.report.cautions import cautions
+from stepper.report.fit import Line, lines
+from stepper.report.fit_page import spaced
+from stepper.report.ranking import Ranked, ranked, wanted_ease
+
+FORMAT = 1
+"""Version of the document. A change that breaks a reader raises it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fitting:
+    """A garment measured, and every way to blend its sizes."""
+
+    project: Project
+    now: tuple[Line, ...]
+    """As the file knits it."""
+    ranked: tuple[Ranked, ...]
+    """What can be knitted, nearest to the ease wanted first."""
+    rejected: tuple[Blend, ...]
+    """What cannot."""
+    cautions: tuple[str, ...]
+    """What should be looked at."""
+
+
+def fitting(project: Project, plan: Plan, tried: Sequence[Blend]) -> Fitting:
+    """Measure and rank.
+
+    Args:
+        project: The checked file.
+        plan: The garment as the file knits it.
+        tried: Every blend, as `stepper.plan.blend.blends` gives them.
+    """
+    now = lines(plan.rounds, project)
+    found = ranked(tried, project, now)
+    alone = [(one.blend.size, one.lines) for one in found if not one.blend.label]
+    order = {size: place for place, size in enumerate(project.sizes)}
+    alone.sort(key=lambda pair: order[pair[0]])
+    return Fitting(
+        project=project,
+        now=now,
+        ranked=found,
+        rejected=tuple(each for each in tried if not each.works),
+        cautions=cautions(now, plan.rounds, project, alone),
+    )
+
+
+def document(found: Fitting) -> dict[str, object]:
+    """Build the JSON document: plain values only, lengths in mm."""
+    return {
+        "format": FORMAT,
+        "title": found.project.title,
+        "lines": [_line(line) for line in found.now],
+        "wanted_ease_mm": wanted_ease(found.project),
+        "cautions": list(found.cautions),
+        "blends": [_ranked(one) for one in found.ranked],
+        "rejected": [{"why": each.why_not, **_blend(each)} for each in found.rejected],
+    }
+
+
+def _line(line: Line) -> dict[str, object]:
+    return {
+        "name": line.name,
+        "stitches": line.stitches or None,
+        "needles_mm": line.needles_mm,
+        "blocked_mm": line.blocked_mm,
+        "measure": line.measure or None,
+        "body_mm": line.body_mm,
+        "ease_mm": line.ease_mm if line.stitches else None,
+        "fit": line.word or None,
+    }
+
+
+def _ranked(one: Ranked) -> dict[str, object]:
+    return {
+        "off_by_mm": one.off_mm,
+        **_blend(one.blend),
+        "spacing": spaced(one.blend) if one.blend.label else None,
+        "lines": [{**_line(line), "change_mm": one.changes_mm.get(line.name)} for line in one.lines],
+        "divides": [
+            {"what": each.name, "stitches": each.stitches, "times": each.times} for each in one.later
+        ],
+    }
+
+
+def _blend(blend: Blend) -> dict[str, object]:
+    return {
+        "size": blend.size,
+        "then": blend.then,
+        "from": blend.label or None,
+        "before": blend.before,
+        "after": blend.after,
+        "gaps": [list(pair) for pair in blend.gaps],
+    }

@@ -1,0 +1,136 @@
+"""How near each blend comes to the ease wanted, and what else speaks for or against it. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from stepper.plan.blend import Blend
+from stepper.plan.model import Group, Run
+from stepper.project.model import Project
+from stepper.report.fit import Line, lines
+
+WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
+"""Ease wanted where the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
+2 to 4 in; at upper arm and neck 2 in; a hat 2 in and a sock 1 in narrower than head and foot, a mitten as
+wide as the hand: common practice without a published figure. Unit: mm."""
+
+
+def wanted_ease(project: Project) -> dict[str, float]:
+    """Give the ease wanted at each measurement: of the file, else the usual one. Unit: mm."""
+    wanted = {**WANTED_MM, **project.wanted_ease}
+    if "chest" in project.wanted_ease:
+        wanted["bust"] = project.wanted_ease["chest"]
+    return wanted
+
+
+def off_by(found: Iterable[Line], project: Project) -> float | None:
+    """Add up how far the ease is from the one wanted; nothing without body measurements. Unit: mm."""
+    wanted = wanted_ease(project)
+    widest: dict[str, float] = {}
+    for line in found:
+        if line.ease_mm is not None and line.stitches and line.measure in wanted:
+            widest[line.measure] = max(line.ease_mm, widest.get(line.measure, line.ease_mm))
+    return sum(abs(ease - wanted[measure]) for measure, ease in widest.items()) if widest else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Later:
+    """A chart or rib worked after the switch, which the stitches still divide into."""
+
+    name: str
+    stitches: int
+    """Of one repeat. Unit: stitches."""
+    times: int
+    """Repeats around."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ranked:
+    """A blend that can be knitted, measured."""
+
+    blend: Blend
+    lines: tuple[Line, ...]
+    changes_mm: dict[str, float]
+    """By the name of the line, how much wider or longer than as it is knitted now, in a line that is in both.
+    The ease changes by as much. Unit: mm."""
+    off_mm: float | None
+    """How far the ease is from the one wanted, in all; nothing without body measurements. Unit: mm."""
+    later: tuple[Later, ...]
+    crowded: float
+    """How much closer its changes stand than in a printed size; 0 for no closer. Unit: changes per stitch."""
+
+
+def ranked(blends: Iterable[Blend], project: Project, now: Iterable[Line]) -> tuple[Ranked, ...]:
+    """Put the blends that can be knitted in order, the nearest to the ease wanted first.
+
+    Among equals those without a switch come first, then those whose blended round is most like a printed one.
+
+    Args:
+        blends: As tried.
+        project: The checked file.
+        now: The garment as the file knits it.
+    """
+    works = [each for each in blends if each.works]
+    rates = _printed_rates(works)
+    standing = {line.name: line.finished_mm for line in now}
+    found = [_ranked(each, project, standing, rates) for each in works]
+    return tuple(sorted(found, key=_rank))
+
+
+def _rank(one: Ranked) -> tuple[bool, float, bool, float]:
+    return one.off_mm is None, round(one.off_mm or 0, 3), bool(one.blend.label), one.crowded
+
+
+def _ranked(
+    blend: Blend, project: Project, standing: dict[str, float], rates: dict[str, tuple[float, float]]
+) -> Ranked:
+    measured = lines(blend.rounds, project)
+    changes = {
+        line.name: line.finished_mm - standing[line.name] for line in measured if line.name in standing
+    }
+    low, high = rates.get(blend.label, (0.0, 0.0))
+    rate = (blend.after - blend.before) / blend.before if blend.before else 0.0
+    return Ranked(
+        blend=blend,
+        lines=measured,
+        changes_mm=changes,
+        off_mm=off_by(measured, project),
+        later=_later(blend),
+        crowded=max(0.0, low - rate, rate - high) if blend.label else 0.0,
+    )
+
+
+def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
+    """Give the smallest and largest share by which the printed sizes grow at each labelled line."""
+    rates: dict[str, list[float]] = {}
+    for blend in blends:
+        if blend.label:
+            continue
+        for each in blend.rounds:
+            if each.label and each.evenly and each.before:
+                rates.setdefault(each.label, []).append((each.after - each.before) / each.before)
+    return {label: (min(found), max(found)) for label, found in rates.items()}
+
+
+def _later(blend: Blend) -> tuple[Later, ...]:
+    """List the charts and ribs after the switch, each once for each number of repeats."""
+    if not blend.label:
+        return ()
+    found: dict[Later, None] = {}
+    phrases = {id(each.phrase): each.phrase for each in blend.rounds[blend.at + 1 :]}  # most rounds share one
+    for phrase in phrases.values():
+        groups = [item for item in phrase if isinstance(item, Group)]
+        for group in groups:
+            name = f"chart {group.name}" if group.name else _rib(group)
+            if name:
+                found[Later(name=name, stitches=group.uses // group.times, times=group.times)] = None
+    return tuple(found)
+
+
+def _rib(group: Group) -> str:
+    """Name a rib by its stitches; nothing for any other repeat."""
+    runs = [item for item in group.items if isinstance(item, Run)]
+    if len(runs) != len(group.items) or {run.stitch for run in runs} != {"k", "p"}:
+        return ""
+    return f"{', '.join(f'{run.stitch}{run.times}' for run in runs)} rib"

@@ -1,0 +1,83 @@
+"""The fit report in words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.plan.blend import blends, tried
+from stepper.plan.compile import compile_plan
+from stepper.project.model import Switch
+from stepper.report.fit_page import as_knitted, measured, named, rejected, signed, spaced, workable
+from stepper.report.fitting import fitting
+from tests.plan.test_blend import switchback
+
+
+def test_measurements_stand_in_columns() -> None:
+    """Needles, blocked, body, ease with the fit word; a length has no ease."""
+    project = switchback()
+    plan = compile_plan(project).plan
+    assert plan is not None
+    rows = list(measured(fitting(project, plan, ()).now, project, "Switchback"))
+    chest = next(row for row in rows if row.startswith("  chest"))
+    assert chest.split() == ["chest", "74.5", "cm", "76.3", "cm", "88", "cm", "-11.7", "cm", "(very", "close)"]
+
+
+@pytest.mark.parametrize(
+    ("size", "then", "words"),
+    [
+        (3, 1, "225 to 246: 21 increases 10 or 11 apart"),
+        (0, 0, "size 1"),
+        (5, 4, "255 to 312: 57 increases 4 or 5 apart"),  # 255 = 57 × 4 + 27
+    ],
+)
+def test_a_blend_is_named_with_its_spacing(size: int, then: int, words: str) -> None:
+    """In words, as they are counted on the needle."""
+    label = "Final increase" if size != then else ""
+    assert words in named(tried(switchback(), size, then, label))
+
+
+def test_a_blended_round_may_decrease_or_change_nothing() -> None:
+    """Where the file allows it: 255 to 228 is 27 decreases; 255 less 54 used are 201 = 27 × 7 + 12 plain ones."""
+    project = switchback()
+    where = project.sections[0].place
+    project = replace(project, switches=(Switch(label="Final increase", size=0, place=where, reshape=True),))
+    blend = tried(project, 5, 0, "Final increase")
+    assert spaced(blend) == "255 to 228: 27 decreases 7 or 8 apart"
+
+
+def test_the_best_are_told_in_full_and_the_others_in_a_line() -> None:
+    """The changes against what is knitted now, and what still divides."""
+    project = switchback()
+    plan = compile_plan(project).plan
+    assert plan is not None
+    found = fitting(project, plan, tuple(blends(project)))
+    page = list(workable(found.ranked, project, in_full=2))
+    assert page[0].startswith("Can be knitted, nearest first to the ease wanted (neck +5.1 cm, bust +7.6 cm")
+    assert page[2].strip().startswith("against now: ")
+    assert sum(row.strip().startswith("against now") for row in page) == 2
+    assert len(list(rejected(found.rejected))) == len(found.rejected) + 1
+    assert list(rejected(())) == []
+
+
+def test_two_sleeves_that_change_alike_are_told_once() -> None:
+    """A size changes both."""
+    project = switchback()
+    plan = compile_plan(project).plan
+    assert plan is not None
+    found = fitting(project, plan, [tried(project, 3, 4, "Final increase")])
+    (told,) = [row for row in workable(found.ranked, project) if "against now" in row]
+    assert told.count("upper arm") == 1
+    assert "each sleeve, upper arm +5.6 cm" in told  # 72 stitches instead of 60 at 21.5 to 10 cm
+
+
+def test_what_is_knitted_now_is_named_with_its_switches() -> None:
+    """Or, where that cannot be, what is shown in its place."""
+    assert as_knitted(switchback(), "") == "size 4, then 2 from Final increase"
+    assert as_knitted(switchback(), "trouble") == "size 4 alone"
+
+
+def test_a_difference_has_its_sign() -> None:
+    """Plus for wider."""
+    assert [signed(mm, "cm") for mm in (20, -5, 0.2, -0.2)] == ["+2 cm", "-0.5 cm", "+0 cm", "+0 cm"]
