@@ -8,15 +8,20 @@ from __future__ import annotations
 
 import argparse
 import importlib
+import os
 import sys
 from collections.abc import Callable, Iterator
+from contextlib import ExitStack
 from datetime import datetime
 from pathlib import Path
+from threading import Thread
 from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import heard_in
 from stepper.commands.keeping import Keeper, take_up
+from stepper.commands.listening import NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded, load
+from stepper.commands.preferences import Preferences, preferences
 from stepper.conductor import Conductor
 from stepper.session.cues import Enough
 from stepper.store.journal import Journal
@@ -40,6 +45,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--mute", action="store_true", help="show everything, say nothing")
     parser.add_argument("--deaf", action="store_true", help="take keys and typed cues only")
     parser.add_argument(
+        "--listen",
+        action="store_true",
+        help="listen to the microphone, which the full screen does by itself where the extra [ears] is there",
+    )
+    parser.add_argument(
         "--hear", type=Path, metavar="WAV", help="take a recording in place of the microphone"
     )
     parser.add_argument(
@@ -61,58 +71,113 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         importlib.import_module("stepper.commands.showing").write_picture(loaded, args.picture)
         return 0
+    mine = preferences()
+    for remark in mine.remarks:
+        _complain(remark)
     plain = args.plain or not sys.stdin.isatty()
     if not plain:
         showing = importlib.import_module("stepper.commands.showing")
         terminal = showing.terminal_fitness()
         if not terminal.why_not:
-            return int(showing.sit(loaded, terminal, mute=args.mute, deaf=args.deaf, recording=args.hear))
+            return int(showing.sit(loaded, terminal, mine, args))
         _complain(f"{terminal.why_not}; going on line by line.")
-    cues = _typed(plain) if args.hear is None else heard_in(args.hear, loaded.plan)
-    speaker = None if args.mute else _speaker()
-    try:
-        with Journal.open(journal_path(loaded.path), title=loaded.plan.title) as journal:
-            _knit(loaded, journal, speaker, cues, heard=args.hear is not None)
-    finally:
+    recording = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan)
+    with ExitStack() as stack:
+        speaker = None if args.mute else _speaker(mine)
         if speaker is not None:
-            speaker.close()
+            stack.callback(speaker.close)
+        journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
+        conductor = _begun(loaded, journal, speaker, mine)
+        if args.listen and not args.deaf and recording is None:
+            _open_ears(conductor, loaded, speaker, mine, stack)
+        if recording is not None:
+            _follow(conductor, recording, heard=True)
+        elif plain:
+            Thread(target=_read_typed, args=(conductor,), name="typed", daemon=True).start()
+            conductor.run()
+        else:
+            _follow(conductor, _prompted(), heard=False)
+        if speaker is not None:
+            speaker.wait(timeout=LAST_WORDS_S)
     return 0
 
 
-def _knit(
-    loaded: Loaded, journal: Journal, speaker: Speaker | None, cues: Iterator[str], *, heard: bool
-) -> None:
-    """Take up the garment where it was left and follow the cues."""
+def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Preferences) -> Conductor:
+    """Take up the garment where it was left."""
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
     journal.keep_plan(loaded.text, taken.fingerprint, now())
-    conductor = Conductor(taken.session, keep=Keeper(journal), show=_show, clock=now, speaker=speaker)
+    conductor = Conductor(
+        taken.session,
+        keep=Keeper(journal),
+        show=_show,
+        clock=now,
+        speaker=speaker,
+        own_wordings=mine.wordings,
+        sounds=mine.hearing.sounds,
+    )
     _show(f"{loaded.plan.title}.")
     if taken.changed is not None:
         conductor.carry_out(taken.changed)
     conductor.begin(taken.fingerprint)
+    return conductor
+
+
+def _follow(conductor: Conductor, cues: Iterator[str], *, heard: bool) -> None:
+    """Follow cues one by one until they end or the sitting does."""
     for line in cues:
         conductor.offer_words(line, heard=heard)
         conductor.drain()
         if conductor.closed:
-            break
+            return
     conductor.offer(Enough())
     conductor.drain()
-    if speaker is not None:
-        speaker.wait(timeout=LAST_WORDS_S)
 
 
-def _typed(plain: bool) -> Iterator[str]:
-    """Yield typed lines until the end of the input."""
-    if not plain:
-        yield from _prompted()
+def _open_ears(
+    conductor: Conductor, loaded: Loaded, speaker: Speaker | None, mine: Preferences, stack: ExitStack
+) -> None:
+    """Listen to the microphone until the stack is left; what was heard is told beside what is answered."""
+    if not ears_installed():
+        _complain(f"Nothing is heard, since {NOT_INSTALLED}; the session goes on by typed cues.")
         return
-    if hasattr(sys.stdin, "reconfigure"):
-        sys.stdin.reconfigure(errors="replace")
-    # Line by line and not through iteration over the file, which would read ahead.
-    while line := sys.stdin.readline():
-        if line.strip():
-            yield line.rstrip("\n")
+
+    def hear(text: str) -> None:
+        _complain(f'Heard "{text}".' if text else "Heard something that is no cue.")
+        conductor.offer_words(text, heard=True)
+
+    ears = LiveEars(
+        loaded.plan, speaker, mine.hearing, hear=hear, tell=lambda is_open, sentence: _complain(sentence)
+    )
+    stack.callback(ears.close)
+
+
+def _read_typed(conductor: Conductor) -> None:
+    """Hand typed lines over until the end of the input, which is the same as enough."""
+    for line in _typed():
+        conductor.offer_words(line)
+    conductor.offer(Enough())
+
+
+def _typed() -> Iterator[str]:
+    """Yield the lines of standard input, each as soon as it is whole.
+
+    They are read from the descriptor: a thread that waits inside Python's own buffer when the program ends
+    would bring it down.
+    """
+    encoding, held = sys.stdin.encoding or "utf-8", b""
+    while True:
+        try:
+            more = os.read(sys.stdin.fileno(), 65_536)
+        except (OSError, ValueError):  # the input has gone, which is its end
+            more = b""
+        *whole, held = (held + more).split(b"\n") if more else (held, b"")
+        for line in whole:
+            text = line.decode(encoding, "replace").rstrip("\r")
+            if text.strip():
+                yield text
+        if not more:
+            return
 
 
 def _prompted() -> Iterator[str]:
@@ -137,12 +202,11 @@ def now() -> str:
     return datetime.now().astimezone().isoformat(timespec="seconds")
 
 
-def _speaker() -> Speaker:
+def _speaker(mine: Preferences) -> Speaker:
     """Open the voice; where there is no sound, say so once and go on with text."""
     choose = importlib.import_module("stepper.voice.choose")
-    settings = importlib.import_module("stepper.voice.settings")
     speaker: Speaker
-    speaker, remark = choose.open_speaker(settings.SpeechSettings(), _complain)
+    speaker, remark = choose.open_speaker(mine.speech, _complain)
     if remark is not None:
         _complain(remark)
     return speaker

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import importlib
 import os
 import sys
@@ -13,7 +14,9 @@ from typing import TYPE_CHECKING, Any
 
 from stepper.commands.hearing import heard_in
 from stepper.commands.keeping import Keeper, take_up
+from stepper.commands.listening import GETTING_READY, NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded
+from stepper.commands.preferences import Preferences
 from stepper.conductor import Conductor
 from stepper.craft.colour import rgb_from_hex
 from stepper.errors import StepperError, SurroundingsError
@@ -45,7 +48,7 @@ PICTURE = (80, 24)
 """Columns and rows of a picture."""
 LAST_WORDS_S = 20.0
 """How long the last line may take to be said before the program ends. Unit: seconds."""
-_NO_MICROPHONE = "a live microphone is not built yet"
+_NO_MICROPHONE = "keys and typed cues only"
 
 
 def terminal_fitness() -> Fitness:
@@ -58,15 +61,14 @@ def terminal_fitness() -> Fitness:
     )
 
 
-def sit(loaded: Loaded, terminal: Fitness, *, mute: bool, deaf: bool, recording: Path | None) -> int:
+def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Namespace) -> int:
     """Knit on the full screen.
 
     Args:
         loaded: The project file.
         terminal: What the terminal can do.
-        mute: Whether nothing is said.
-        deaf: Whether nothing is heard.
-        recording: A recording to take cues from; nothing where there is none.
+        mine: Her settings.
+        args: What the command was called with.
 
     Returns:
         Exit code.
@@ -76,9 +78,10 @@ def sit(loaded: Loaded, terminal: Fitness, *, mute: bool, deaf: bool, recording:
         KeyboardInterrupt: She left at once.
         BrokenPipeError: The terminal has gone.
     """
-    cues = None if recording is None or deaf else heard_in(recording, loaded.plan)
+    cues = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan)
+    why_no_ears = "" if cues is not None else _why_no_ears(args, mine)
     later: list[Screen] = []
-    speaker, why_silent = _speaker(later, mute=mute)
+    speaker, why_silent = _speaker(later, mine, mute=args.mute)
     try:
         with Journal.open(journal_path(loaded.path), title=loaded.plan.title) as journal:
             screen = Screen(
@@ -89,14 +92,16 @@ def sit(loaded: Loaded, terminal: Fitness, *, mute: bool, deaf: bool, recording:
                     blocks=terminal.blocks,
                     voice=speaker,
                     why_no_voice=why_silent,
-                    why_no_ears="" if cues is not None else "closed by --deaf" if deaf else _NO_MICROPHONE,
+                    why_no_ears=why_no_ears,
                 )
             )
             later.append(screen)
-            conductor = _begun(loaded, journal, screen, speaker)
-            with stderr_aside():
+            conductor = _begun(loaded, journal, screen, speaker, mine)
+            with stderr_aside(), ExitStack() as stack:
                 if cues is not None:
                     Thread(target=_listen, args=(cues, screen), name="ears", daemon=True).start()
+                elif why_no_ears == GETTING_READY:
+                    stack.callback(_live_ears(loaded, screen, speaker, mine).close)
                 screen.run(conductor)
             print("\n".join(screen.last_lines), flush=True)
             if speaker is not None:
@@ -152,14 +157,42 @@ def latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
         yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
 
 
-def _begun(loaded: Loaded, journal: Journal, screen: Screen, speaker: Speaker | None) -> Conductor:
+def _why_no_ears(args: argparse.Namespace, mine: Preferences) -> str:
+    """Tell why nothing is heard when the screen comes up."""
+    if args.deaf:
+        return "closed by --deaf"
+    if not ears_installed():
+        return NOT_INSTALLED
+    return GETTING_READY if args.listen or mine.hearing.listen else "closed in the settings"
+
+
+def _live_ears(loaded: Loaded, screen: Screen, speaker: Speaker | None, mine: Preferences) -> LiveEars:
+    """Listen to the microphone and keep the screen honest about it."""
+
+    def tell(is_open: bool, sentence: str) -> None:
+        reason = sentence.removeprefix("Nothing is heard, since ").partition(";")[0].rstrip(".")
+        screen.ears_end("" if is_open else reason[:1].lower() + reason[1:])
+
+    return LiveEars(loaded.plan, speaker, mine.hearing, hear=screen.hear, tell=tell)
+
+
+def _begun(
+    loaded: Loaded, journal: Journal, screen: Screen, speaker: Speaker | None, mine: Preferences
+) -> Conductor:
     """Take up the garment where it was left."""
     now = importlib.import_module("stepper.commands.knit").now
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
     journal.keep_plan(loaded.text, taken.fingerprint, now())
     conductor = Conductor(
-        taken.session, keep=Keeper(journal), show=screen.show, clock=now, speaker=speaker, turn=screen.turn
+        taken.session,
+        keep=Keeper(journal),
+        show=screen.show,
+        clock=now,
+        speaker=speaker,
+        own_wordings=mine.wordings,
+        turn=screen.turn,
+        sounds=mine.hearing.sounds,
     )
     if taken.changed is not None:
         conductor.carry_out(taken.changed)
@@ -180,11 +213,12 @@ def _listen(cues: Iterator[str], screen: Screen) -> None:
     screen.ears_end(why)
 
 
-def _speaker(later: list[Screen], *, mute: bool) -> tuple[Speaker | None, str]:
+def _speaker(later: list[Screen], mine: Preferences, *, mute: bool) -> tuple[Speaker | None, str]:
     """Open the voice.
 
     Args:
         later: Holds the screen once there is one; it is told when the voice stops.
+        mine: Her settings.
         mute: Whether to leave it closed.
 
     Returns:
@@ -193,13 +227,12 @@ def _speaker(later: list[Screen], *, mute: bool) -> tuple[Speaker | None, str]:
     if mute:
         return None, "closed by --mute"
     choose: Any = importlib.import_module("stepper.voice.choose")
-    settings: Any = importlib.import_module("stepper.voice.settings")
 
     def tell(sentence: str) -> None:
         for screen in later:
             screen.remark(sentence)
 
-    speaker, remark = choose.open_speaker(settings.SpeechSettings(), tell)
+    speaker, remark = choose.open_speaker(mine.speech, tell)
     if not isinstance(speaker, TextOnlySpeaker):
         return speaker, ""
     reason = (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]

