@@ -63,6 +63,8 @@ class Advanced(Event):
     place: Place
     stitches: int
     """Stitches worked in the step. Unit: stitches."""
+    work: str = ""
+    """Kind of knitting of the round, as `stepper.plan.kinds` names it; empty in entries of version 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,6 +73,8 @@ class Returned(Event):
 
     origin: Place
     place: Place
+    stitches: int = 0
+    """Stitches no longer counted as worked; 0 in entries of version 1. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,6 +83,10 @@ class Placed(Event):
 
     origin: Place
     place: Place
+    stitches: int = 0
+    """Stitches worked since, below 0 for fewer; 0 in entries of version 1. Unit: stitches."""
+    work: str = ""
+    """Kind of knitting of the round; empty in entries of version 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,6 +95,9 @@ class Jumped(Event):
 
     origin: Place
     place: Place
+    stitches: int = 0
+    """Stitches no longer counted as worked, where it leads back. What it leads over is not knitted now and
+    counts for nothing. 0 in entries of version 1. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

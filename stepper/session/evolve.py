@@ -34,7 +34,8 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified, Worked
+from stepper.session.learning import gained, learned
+from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified
 
 
 def evolve(state: State, event: Event) -> State:
@@ -45,7 +46,7 @@ def evolve(state: State, event: Event) -> State:
     seq = state.seq + 1
     if not isinstance(event, Opened) and silent_long(state.last_cue_at, event.at):
         state = _interrupted(state)
-    state = _timed(state, event)
+    state = learned(state, event)
     match event:
         case Opened():
             return replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
@@ -100,17 +101,16 @@ def _interrupted(state: State) -> State:
 
 def _done(state: State, event: Event) -> State:
     """Fold what can be taken back again; what was taken back before is then out of reach."""
-    memento = Memento(seq=state.seq, kind=type(event).__name__, knitting=state.knitting)
+    stitches, work = gained(state, event)
+    memento = Memento(
+        seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
+    )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
-    return replace(_learned(state, event), knitting=_knitted(state.knitting, event), undo=undo, redo=())
+    return replace(_covered(state, event), knitting=_knitted(state.knitting, event), undo=undo, redo=())
 
 
-PACES_KEPT = 60
-"""Steps her pace is measured from. Bounded so that a snapshot stays small."""
-
-
-def _learned(state: State, event: Event) -> State:
-    """Learn from steps how fast she knits, from counts how often a fault comes about."""
+def _covered(state: State, event: Event) -> State:
+    """Learn from counts how often a fault comes about."""
     match event:
         case Counted():
             covered, fault = state.covered + state.uncounted, 0 if event.agrees else 1
@@ -118,15 +118,6 @@ def _learned(state: State, event: Event) -> State:
         case Advanced() if event.stitches > 0:
             return replace(state, uncounted=state.uncounted + event.stitches)
     return state
-
-
-def _timed(state: State, event: Event) -> State:
-    """Keep how long a step took; a break is left to `stepper.craft.pace` to be told from knitting."""
-    seconds = seconds_between(state.last_cue_at, event.at)
-    if not isinstance(event, Advanced) or event.stitches < 1 or not seconds or seconds <= 0:
-        return state
-    step = Worked(stitches=event.stitches, seconds=seconds)
-    return replace(state, worked=(*state.worked, step)[-PACES_KEPT:])
 
 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
@@ -205,12 +196,12 @@ def _undone(state: State, event: Undone) -> State:
     """Take the last thing back, or do again what was taken back last."""
     if state.undo and state.undo[-1].seq == event.seq:
         last = state.undo[-1]
-        again = Memento(seq=state.seq, kind=last.kind, knitting=state.knitting)
+        again = replace(last, seq=state.seq, knitting=state.knitting)
         redo = (*state.redo, again)[-UNDO_DEPTH:]
         return replace(state, knitting=last.knitting, undo=state.undo[:-1], redo=redo)
     if state.redo and state.redo[-1].seq == event.seq:
         last = state.redo[-1]
-        back = Memento(seq=state.seq, kind=last.kind, knitting=state.knitting)
+        back = replace(last, seq=state.seq, knitting=state.knitting)
         undo = (*state.undo, back)[-UNDO_DEPTH:]
         return replace(state, knitting=last.knitting, undo=undo, redo=state.redo[:-1])
     return state

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.cues import AtMarker, AtStitch, Back, GoTo, Next, Stride
 from stepper.session.decision import Decision, Refusal
@@ -16,7 +17,8 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
-    return (Advanced(at=cue.at, origin=origin, place=place, stitches=part.end - origin.stitch),)
+    stitches = part.end - origin.stitch
+    return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
 
 
 def go_back(plan: Plan, state: State, cue: Back) -> Decision:
@@ -28,7 +30,9 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     cut = parts(plan.rounds[index], state.knitting.by)
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
-    return (Returned(at=cue.at, origin=origin, place=Place(index=index, stitch=start)),)
+    place = Place(index=index, stitch=start)
+    back = worked_between(plan, place, origin)
+    return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
 
 
 def set_stitch(plan: Plan, state: State, cue: AtStitch) -> Decision:
@@ -36,8 +40,7 @@ def set_stitch(plan: Plan, state: State, cue: AtStitch) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     if not 0 <= cue.stitch <= round_.progress:
         return Refusal(sentence=f"This {_word(round_.flat)} has {round_.progress} stitches.")
-    place = _after(plan, origin.index, cue.stitch)
-    return (Placed(at=cue.at, origin=origin, place=place),)
+    return _placed(cue.at, plan, origin, _after(plan, origin.index, cue.stitch))
 
 
 def set_marker(plan: Plan, state: State, cue: AtMarker) -> Decision:
@@ -46,7 +49,7 @@ def set_marker(plan: Plan, state: State, cue: AtMarker) -> Decision:
     ahead = [each for each in markers_in(round_) if each > origin.stitch]
     if not ahead:
         return Refusal(sentence=f"No marker lies ahead in this {_word(round_.flat)}.")
-    return (Placed(at=cue.at, origin=origin, place=Place(index=origin.index, stitch=ahead[0])),)
+    return _placed(cue.at, plan, origin, Place(index=origin.index, stitch=ahead[0]))
 
 
 def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
@@ -63,7 +66,8 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     if not 1 <= number <= len(inside):
         return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
     place = Place(index=inside[number - 1].index)
-    return (Jumped(at=cue.at, origin=origin, place=place),)
+    back = max(0, worked_between(plan, place, origin))
+    return (Jumped(at=cue.at, origin=origin, place=place, stitches=back),)
 
 
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
@@ -71,6 +75,18 @@ def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
     if cue.by is state.knitting.by:
         return Refusal(sentence=f"It is by {cue.by.value} already.")
     return (StrideSet(at=cue.at, by=cue.by),)
+
+
+def worked_between(plan: Plan, start: Place, end: Place) -> int:
+    """Count the stitches from one place to another; below 0 where the other comes first."""
+    first, last = min(start.index, end.index), max(start.index, end.index)
+    whole = sum(round_.progress for round_ in plan.rounds[first:last])
+    return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
+
+
+def _placed(at: str, plan: Plan, origin: Place, place: Place) -> Decision:
+    stitches, work = worked_between(plan, origin, place), kind_of(plan.rounds[origin.index])
+    return (Placed(at=at, origin=origin, place=place, stitches=stitches, work=work),)
 
 
 def _after(plan: Plan, index: int, stitch: int) -> Place:

@@ -143,6 +143,10 @@ class Memento:
     """What the knitter did, as the name of the class of the first event of the chain of undo and redo."""
     knitting: Knitting
     """What taking it back returns to."""
+    stitches: int = 0
+    """Stitches it brought the garment; below 0 where it took some back. Unit: stitches."""
+    work: str = ""
+    """Their kind."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -153,6 +157,28 @@ class Worked:
     """Range: 1 and up. Unit: stitches."""
     seconds: float
     """From cue to cue. Range: above 0. Unit: s."""
+    work: str = ""
+    """Kind of knitting, as `stepper.plan.kinds` names it; empty where an old journal does not tell."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Done:
+    """Stitches of one kind."""
+
+    work: str
+    """Kind of knitting; empty where it is not known."""
+    stitches: int
+    """Range: 1 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Day:
+    """A day with knitting."""
+
+    date: str
+    """ISO 8601. Knitting after midnight belongs to the evening before."""
+    done: tuple[Done, ...] = ()
+    """What the garment gained; what was ripped out again is taken off."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -177,7 +203,15 @@ class State:
     breaks: tuple[Place, ...] = ()
     """Where she was interrupted, the latest last, bounded."""
     worked: tuple[Worked, ...] = ()
-    """The last steps with their times, for her pace, bounded."""
+    """The last steps of each kind with their times, for her pace, bounded."""
+    days: tuple[Day, ...] = ()
+    """The last days with knitting, in order, bounded."""
+    begun_at: str = ""
+    """When the stitches in hand were begun. ISO 8601; empty where not known."""
+    sat_since: str = ""
+    """Since when she has knitted without a rest. ISO 8601; empty where not known."""
+    rest_told: bool = False
+    """Whether it was time to remind her to rest since then."""
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0

@@ -47,6 +47,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "found": st.booleans(),
     "comparable": st.booleans(),
     "stitches": COUNTS,
+    "work": st.sampled_from(["", "plain", "rib", "colourwork"]),
     "by": st.sampled_from(By),
     "expected": COUNTS,
     "expected_end": COUNTS,

@@ -93,6 +93,36 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         events.Jumped(at=AT, origin=Place(index=4), place=Place()),
     ),
     (
+        "advanced",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18,'
+        '"work":"rib"}',
+        events.Advanced(
+            at=AT, origin=Place(index=4, stitch=2), place=Place(index=5), stitches=18, work="rib"
+        ),
+    ),
+    (
+        "returned",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":3,"stitch":12},"stitches":20}',
+        events.Returned(at=AT, origin=Place(index=4), place=Place(index=3, stitch=12), stitches=20),
+    ),
+    (
+        "placed",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":4,"stitch":84},"stitches":84,'
+        '"work":"colourwork"}',
+        events.Placed(
+            at=AT, origin=Place(index=4), place=Place(index=4, stitch=84), stitches=84, work="colourwork"
+        ),
+    ),
+    (
+        "jumped",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{},"stitches":700}',
+        events.Jumped(at=AT, origin=Place(index=4), place=Place(), stitches=700),
+    ),
+    (
         "stride-set",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","by":"repeat"}',
