@@ -20,6 +20,12 @@ _XYZ_ROWS = (
 )
 # The white of those rows, so that white has no colour at all.
 _WHITE = tuple(sum(row) for row in _XYZ_ROWS)
+# CIE XYZ to linear sRGB: the inverse of those rows.
+_LIGHT_ROWS = (
+    (3.24062548, -1.53720797, -0.49862860),
+    (-0.96893071, 1.87575606, 0.04151752),
+    (0.05571012, -0.20402105, 1.05699594),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,6 +178,51 @@ def lab(colour: Rgb) -> Lab:
         for row, white in zip(_XYZ_ROWS, _WHITE, strict=True)
     )
     return Lab(116 * y - 16, 500 * (x - y), 200 * (y - z))
+
+
+def rgb_of_lab(colour: Lab) -> Rgb | None:
+    """Give the screen colour of a colour of CIE L*a*b*; nothing where the screen has none such.
+
+    Source: the inverse of `lab`.
+    """
+    middle = (colour.lightness + 16) / 116
+    shares = (middle + colour.a / 500, middle, middle - colour.b / 200)
+    x, y, z = (white * _cube(share) for share, white in zip(shares, _WHITE, strict=True))
+    light = [row[0] * x + row[1] * y + row[2] * z for row in _LIGHT_ROWS]
+    # Half a step of the screen beyond its edge still rounds to a colour it has.
+    if any(not -0.0002 <= channel <= 1.005 for channel in light):
+        return None
+    red, green, blue = (round(255 * min(1.0, max(0.0, encoded(max(0.0, channel))))) for channel in light)
+    return Rgb(red, green, blue)
+
+
+def at_lightness(colour: Rgb, wanted: float) -> Rgb:
+    """Give the colour of the same hue at another lightness, as strong as the screen shows it there.
+
+    Args:
+        colour: The colour to begin from.
+        wanted: L*. Range: 0 to 100.
+
+    Source: hue and chroma of CIE L*a*b*; where the screen has no such colour, less chroma of the same hue.
+    """
+    own = lab(colour)
+    weak, strong = 0.0, 1.0
+    found = rgb_of_lab(Lab(wanted, own.a, own.b))
+    if found is not None:
+        return found
+    found = rgb_of_lab(Lab(wanted, 0, 0)) or Rgb(0, 0, 0)
+    for _ in range(12):  # a four-thousandth of the chroma is finer than a step of the screen
+        middle = (weak + strong) / 2
+        tried = rgb_of_lab(Lab(wanted, own.a * middle, own.b * middle))
+        if tried is None:
+            strong = middle
+        else:
+            weak, found = middle, tried
+    return found
+
+
+def _cube(share: float) -> float:
+    return share**3 if share > 6 / 29 else (share - 4 / 29) * 108 / 841
 
 
 def _root(share: float) -> float:

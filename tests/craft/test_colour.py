@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import math
+
 import colour as colour_science
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from skimage.color import rgb2lab
+from skimage.color import lab2rgb, rgb2lab
 
 from stepper.craft.colour import (
+    Lab,
     Rgb,
+    at_lightness,
     contrast,
     encoded,
     grey,
@@ -19,6 +23,7 @@ from stepper.craft.colour import (
     linear,
     luminance,
     rgb_from_hex,
+    rgb_of_lab,
 )
 
 colours = st.builds(Rgb, *[st.integers(0, 255)] * 3)
@@ -160,3 +165,29 @@ def test_values_off_the_scale_are_refused() -> None:
         Rgb(0, 256, 0)
     with pytest.raises(ValueError, match="luminance"):
         lightness(-0.1)
+
+
+@given(colours)
+def test_a_colour_goes_to_lab_and_back(colour: Rgb) -> None:
+    """To the very byte, for every colour of the screen."""
+    assert rgb_of_lab(lab(colour)) == colour
+
+
+@given(st.floats(0, 100), st.floats(-90, 90), st.floats(-90, 90))
+def test_the_way_back_agrees_with_scikit_image(lightness_: float, a: float, b: float) -> None:
+    """skimage.color.lab2rgb inside the screen's colours; outside them there is none here."""
+    found = rgb_of_lab(Lab(lightness_, a, b))
+    if found is not None:
+        expected = lab2rgb(np.array([[[lightness_, a, b]]], dtype=float))[0, 0] * 255
+        assert np.allclose(expected, (found.red, found.green, found.blue), atol=2.5)
+
+
+@given(colours, st.floats(0, 100))
+def test_a_colour_at_another_lightness_keeps_its_hue(colour: Rgb, wanted: float) -> None:
+    """Lightness to a step of the screen; hue as far as there is any colour left."""
+    found = lab(at_lightness(colour, wanted))
+    assert found.lightness == pytest.approx(wanted, abs=1.0)
+    before = lab(colour)
+    if min(abs(found.a) + abs(found.b), abs(before.a) + abs(before.b)) > 20:
+        turn = math.degrees(math.atan2(found.b, found.a) - math.atan2(before.b, before.a))
+        assert abs((turn + 180) % 360 - 180) < 8
