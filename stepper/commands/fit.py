@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from stepper.commands.loading import load_sizes
-from stepper.plan.blend import blends
+from stepper.commands.loading import Sized, load_sizes
+from stepper.errors import ProjectError, SurroundingsError
+from stepper.plan.blend import Blend, blends
 from stepper.report import fit_page
+from stepper.report.drawing import svg
+from stepper.report.drawing_png import png
 from stepper.report.fitting import Fitting, document, fitting
+from stepper.report.yoke_picture import profile_of
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -21,8 +25,15 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--all", action="store_true", help="tell every blend in full, not the first ten alone"
     )
     parser.add_argument(
-        "--picture", type=Path, metavar="OUT", help="draw the yoke's profile to OUT, a .svg or .png file"
+        "--picture", type=_picture, metavar="OUT", help="draw the yoke's profile to OUT, a .svg or .png file"
     )
+
+
+def _picture(text: str) -> Path:
+    path = Path(text)
+    if path.suffix.lower() not in (".svg", ".png"):
+        raise argparse.ArgumentTypeError(f'"{text}" must end in .svg or .png')
+    return path
 
 
 def run(args: argparse.Namespace) -> int:
@@ -35,13 +46,28 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The file has problems, or cannot be read.
     """
     sized = load_sizes(args.file)
-    found = fitting(sized.project, sized.plan, tuple(blends(sized.project, sized.readings)))
+    tried = tuple(blends(sized.project, sized.readings))
+    found = fitting(sized.project, sized.plan, tried)
+    if args.picture is not None:
+        _draw(args.picture, sized, tried)
     if args.json:
         print(json.dumps({**document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
         return 0
     for line in _text(found, sized.trouble, in_full=len(found.ranked) if args.all else fit_page.IN_FULL):
         print(line)
     return 0
+
+
+def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
+    """Write the yoke's profile to a file."""
+    drawing = profile_of(sized.project, sized.plan, tried, trouble=sized.trouble)
+    if drawing is None:
+        raise ProjectError("There is no yoke to draw: no round puts the stitches of two sleeves on hold.")
+    data = svg(drawing).encode() if path.suffix.lower() == ".svg" else png(drawing)
+    try:
+        path.write_bytes(data)
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error
 
 
 def _text(found: Fitting, trouble: str, *, in_full: int) -> Iterator[str]:

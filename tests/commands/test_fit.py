@@ -27,3 +27,40 @@ def test_the_same_as_one_json_document(capsys: pytest.CaptureFixture[str]) -> No
     document = json.loads(capsys.readouterr().out)
     assert len(document["blends"]) + len(document["rejected"]) == 96
     assert all(each["why"] for each in document["rejected"])
+
+
+def test_the_yoke_is_drawn_as_svg_and_as_png(tmp_path: Path) -> None:
+    """Both files are what their names say."""
+    assert main(["fit", SWITCHBACK, "--picture", str(tmp_path / "yoke.svg")]) == 0
+    assert (tmp_path / "yoke.svg").read_text(encoding="utf-8").startswith("<svg ")
+    assert main(["fit", SWITCHBACK, "--picture", str(tmp_path / "yoke.png")]) == 0
+    assert (tmp_path / "yoke.png").read_bytes().startswith(b"\x89PNG")
+
+
+def test_a_picture_that_cannot_be_is_told_plainly(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Another kind of file is a wrong command line; a hat has no yoke; a folder that is not there."""
+    with pytest.raises(SystemExit) as ended:
+        main(["fit", SWITCHBACK, "--picture", "yoke.gif"])
+    assert ended.value.code == 2
+    hat = SWITCHBACK.replace("switchback", "hat")
+    assert main(["fit", hat, "--picture", str(tmp_path / "yoke.svg")]) == 1
+    assert "no yoke" in capsys.readouterr().err
+    assert main(["fit", SWITCHBACK, "--picture", str(tmp_path / "not" / "there.svg")]) == 4
+
+
+def test_a_blend_that_no_arithmetic_carries_is_told_and_the_others_are_shown(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The knitter who asked for it is the one who needs to see what works."""
+    text = Path(SWITCHBACK).read_text(encoding="utf-8")
+    file = tmp_path / "garment.yaml"
+    file.write_text(text.replace("size: 4\n", "size: 6\n", 1).replace("size: 2}", "size: 1}"), encoding="utf-8")
+    assert main(["fit", str(file)]) == 0
+    out = capsys.readouterr().out
+    assert "it cannot be knitted" in out
+    assert "255" in out
+    assert "228" in out
+    assert "size 6 alone" in out
+    assert "Can be knitted, nearest first" in out

@@ -1,0 +1,106 @@
+"""How wide a yoke is at each depth, and how wide the wearer is there. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.craft.yoke import UNDERARM_SHARE
+from stepper.project.model import Project
+from stepper.report.fit import Worked, divide_of
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One round of a yoke."""
+
+    depth_mm: float
+    """From the first edge to its lower edge. Unit: mm."""
+    around_mm: float
+    """Finished, blocked where that is known. Unit: mm."""
+    label: str | None
+    """Of the line it begins, where it spreads changes evenly."""
+    before: int
+    after: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Body:
+    """The wearer from the neck to the level of the underarm."""
+
+    neck_mm: float
+    underarm_mm: float
+    """Around body and both arms. Unit: mm."""
+    collar_mm: float = 0.0
+    """How far down the neck goes straight: the height of the neckband. Unit: mm."""
+
+
+def profile(rounds: Sequence[Worked], project: Project) -> tuple[Step, ...]:
+    """Follow a yoke from its first edge down to where the sleeves part; nothing for a garment without one.
+
+    Args:
+        rounds: The garment, from the neck down.
+        project: The checked file, for its gauges.
+    """
+    divide = divide_of(rounds)
+    if divide is None:
+        return ()
+    steps = []
+    depth = 0.0
+    for each in rounds[:divide]:
+        fabric = project.fabrics.get(each.gauge)
+        if fabric is None or not each.after:
+            continue
+        gauge = fabric.blocked or fabric.gauge
+        if each.before:
+            depth += gauge.round_mm
+        label = each.label if each.evenly else None
+        steps.append(
+            Step(
+                depth_mm=depth,
+                around_mm=gauge.width_mm(each.after),
+                label=label,
+                before=each.before,
+                after=each.after,
+            )
+        )
+    return tuple(steps)
+
+
+def collar_mm(rounds: Sequence[Worked], steps: Sequence[Step]) -> float:
+    """Give the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
+    divide = divide_of(rounds)
+    if divide is None or rounds[0].section == rounds[divide].section:
+        return 0.0
+    worked = sum(1 for each in rounds[:divide] if each.section == rounds[0].section and each.after)
+    return steps[worked - 1].depth_mm if 0 < worked <= len(steps) else 0.0
+
+
+def body_of(project: Project, collar_mm: float = 0.0) -> Body | None:
+    """Work out the wearer's outline; nothing where neck, bust or upper arm is not measured.
+
+    Body and arms together are the bust and both arms less the four places where they meet, each a share of
+    the bust as in the percentage system.
+
+    Source: joined = body + 2 sleeves - 4 underarms, the underarm 8 % of the body (yoke cheat sheet citing
+        Knitting Without Tears; see `stepper.craft.yoke`). An estimate: nobody is measured there.
+    """
+    bust = project.body.get("bust", project.body.get("chest"))
+    neck, arm = project.body.get("neck"), project.body.get("upper_arm")
+    if bust is None or neck is None or arm is None:
+        return None
+    around = bust + 2 * arm - 4 * UNDERARM_SHARE * bust
+    return Body(neck_mm=neck, underarm_mm=around, collar_mm=collar_mm)
+
+
+def binds(steps: Sequence[Step], body: Body) -> tuple[Step, ...]:
+    """Give the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
+    depth = steps[-1].depth_mm
+    return tuple(step for step in steps if step.around_mm < around_body(body, step.depth_mm, depth))
+
+
+def around_body(body: Body, depth_mm: float, underarm_depth_mm: float) -> float:
+    """Give how wide the wearer is at a depth: straight along the neck, then widening evenly. Unit: mm."""
+    slope = underarm_depth_mm - body.collar_mm
+    share = max(0.0, depth_mm - body.collar_mm) / slope if slope > 0 else 1.0
+    return body.neck_mm + (body.underarm_mm - body.neck_mm) * share
