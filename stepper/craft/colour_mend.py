@@ -76,12 +76,21 @@ def mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WE
 def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
     """Give the colour of that hue nearest to one that stands apart from all others."""
     own = lab(colour)
-    fitting = []
-    for number in range(int(100 / _STEP) + 1):
-        tried = at_lightness(colour, number * _STEP)
-        if all(value_difference(tried, other) >= least and not vanishes(tried, other) for other in others):
-            fitting.append((colour_difference(own, lab(tried)), tried))
-    return min(fitting, key=lambda pair: pair[0])[1] if fitting else None
+    grounds = [lab(other).lightness for other in others]
+    steps = [number * _STEP for number in range(int(100 / _STEP) + 1)]
+    lighter = [step for step in steps if step >= own.lightness]
+    darker = [step for step in reversed(steps) if step < own.lightness]
+    found = []
+    for way in (lighter, darker):
+        for wanted in way:
+            # What is too near by its lightness alone need not be made to be refused.
+            if any(abs(wanted - ground) < least - 1 for ground in grounds):
+                continue
+            tried = at_lightness(colour, wanted)
+            if all(value_difference(tried, other) >= least and not vanishes(tried, other) for other in others):
+                found.append(tried)
+                break
+    return min(found, key=lambda tried: colour_difference(own, lab(tried)), default=None)
 
 
 def _made(yarn: str, colour: Rgb, own: Rgb, others: list[Rgb], left: tuple[Pair, ...]) -> Mend:
