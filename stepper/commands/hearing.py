@@ -6,13 +6,9 @@ import importlib
 from collections.abc import Iterator
 from pathlib import Path
 
-from stepper.language.understand import NotUnderstood, understand
-from stepper.language.vocabulary import VOCABULARY
+from stepper.commands.wordings import wordings_for
 from stepper.plan.model import Plan
 from stepper.voice.ports import Recogniser
-
-_FEWEST_WORDS = 2
-# A single word heard over a film would be a guess.
 
 
 def heard_in(path: Path, plan: Plan) -> Iterator[str]:
@@ -42,20 +38,5 @@ def recogniser_for(plan: Plan) -> Recogniser:
         SurroundingsError: It is not installed.
     """
     moonshine = importlib.import_module("stepper.voice.moonshine")
-    recogniser: Recogniser = moonshine.MoonshineRecogniser(heard_phrases(), lambda text: is_cue(text, plan))
+    recogniser: Recogniser = moonshine.MoonshineRecogniser(wordings_for(plan))
     return recogniser
-
-
-def heard_phrases() -> dict[str, object]:
-    """List every spoken wording without a slot, each with what it means."""
-    return {
-        phrase: (row.cue, tuple(row.fixed.items()))
-        for row in VOCABULARY
-        for phrase in row.spoken
-        if "{" not in phrase and len(phrase.split()) >= _FEWEST_WORDS
-    }
-
-
-def is_cue(text: str, plan: Plan) -> bool:
-    """Tell whether a transcript is a cue just as it stands."""
-    return len(text.split()) >= _FEWEST_WORDS and not isinstance(understand(text, plan), NotUnderstood)

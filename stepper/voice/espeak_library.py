@@ -26,6 +26,7 @@ _POSITION_IS_CHARACTER = 1
 _RATE, _VOLUME = 1, 2
 _FULL_VOLUME = 100
 _GO_ON = 0
+_INTERNATIONAL_ALPHABET = 2
 
 _Receiver = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.POINTER(ctypes.c_short), ctypes.c_int, ctypes.c_void_p)
 
@@ -101,6 +102,16 @@ class EspeakLibrary:
         if failed:
             raise NoVoiceError(f"its library reports error {failed}")
         return b"".join(self._parts)
+
+    def phonemes(self, text: str) -> str:
+        """Give the sounds of a text in the International Phonetic Alphabet, stress marks and all."""
+        translate = self._library.espeak_TextToPhonemes
+        translate.restype = ctypes.c_char_p
+        words = ctypes.c_char_p(text.replace("\0", " ").encode("utf-8", "replace"))
+        clauses = []
+        while words.value is not None:  # a clause at a time; the library moves the pointer on
+            clauses.append(translate(ctypes.byref(words), _CHARACTERS_ARE_UTF8, _INTERNATIONAL_ALPHABET))
+        return " ".join((clause or b"").decode("utf-8", "replace") for clause in clauses)
 
     def _make_receiver(self) -> Callable[..., Any]:
         def receive(samples: Any, sample_count: int, _events: Any) -> int:

@@ -1,4 +1,4 @@
-"""The process in which eSpeak NG runs: questions in, sound out.
+"""The process in which eSpeak NG runs: questions in, sound out, or how a text is pronounced.
 
 Run as `python -m stepper.voice.espeak_worker OPTIONS` with JSON options `voice` and `volume`. The library can
 be loaded only once in a process and its licence is not this program's; a process of its own answers both.
@@ -25,6 +25,10 @@ def main() -> None:
             about = {"rate_hz": library.rate_hz, "voice_is_known": library.voice_is_known}
             frames.send_answer(answers, frames.READY, json.dumps(about).encode())
             for question in frames.questions(asked):
+                if "phonemes" in question:
+                    sounds = [library.phonemes(text) for text in question["phonemes"]]
+                    frames.send_answer(answers, frames.SOUNDS, json.dumps(sounds).encode())
+                    continue
                 pcm = library.speech(question["text"], question["words_per_minute"])
                 frames.send_answer(answers, frames.SPEECH, pcm)
         except NoVoiceError as reason:

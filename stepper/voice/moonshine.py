@@ -1,95 +1,121 @@
-"""The bundled recogniser: the model's own transcript first, then every known phrase scored against it."""
+"""The bundled recogniser: what sounds like the model's transcript, then all that may be said scored by it."""
 
 from __future__ import annotations
 
-import random
-from array import array
-from collections.abc import Callable, Mapping
-from difflib import SequenceMatcher
+from dataclasses import dataclass
 
-from stepper.voice.moonshine_model import MoonshineModel
+from stepper.voice.candidates import Candidate, Candidates
+from stepper.voice.deciding import Scored, by_likelihood, by_sound
+from stepper.voice.likeness import distance
+from stepper.voice.moonshine_model import Encoded, MoonshineModel
 from stepper.voice.ports import Heard
+from stepper.voice.pronouncing import Pronouncer, Sounds
+from stepper.voice.thresholds import LOOSE, STRICT, TOKEN_DUE, Thresholds
+from stepper.voice.token_tree import TokenTree
+from stepper.voice.wordings import Wordings, without_address
 
-_LEAST = -8.0
-_MARGIN = 1.5
-_FURTHEST = 0.65
-_NOISE_WEIGHT = 0.3
-_NOISES = (33, 330)
-_NOISE_SAMPLES = 24_000
-# Strict: measured for cues without an address word, on synthetic voices; the distance was one of sounds there
-# and is one of letters here.
+_NEAREST = 24
+# Enough to hold a cue of another meaning beside every wording of the first.
+_SLACK = 12.0
+# What the due of the longest text may add to its log-probability.
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Evidence:
+    """What the model writes down freely, and what sounds like that."""
+
+    transcript: str
+    """Lower case, without marks."""
+    likely: float
+    """The log-probability of that."""
+    sounds: Sounds
+    nearest: tuple[Candidate, ...]
+    """The nearest in sound first."""
 
 
 class MoonshineRecogniser:
-    """Hears the phrases of a vocabulary, whole utterances only."""
+    """Hears the phrases and counts of a vocabulary, whole utterances only."""
 
-    def __init__(self, phrases: Mapping[str, object], known: Callable[[str], bool]) -> None:
-        """Load the model and score every phrase on noise alone.
+    def __init__(
+        self, wordings: Wordings, *, address: str = "", thresholds: Thresholds | None = None
+    ) -> None:
+        """Load the model and look up the sounds of every phrase.
 
         Args:
-            phrases: What can be said, without slots, each with what it means; phrases that mean the same do
-                not compete.
-            known: Whether a transcript is a cue just as it stands, slots and all.
+            wordings: What can be said.
+            address: The word that has to stand in front of it; empty for none.
+            thresholds: How sure to be; otherwise loose behind an address word and strict without one.
 
         Raises:
-            SurroundingsError: The model cannot be loaded.
+            SurroundingsError: The model or the pronunciations cannot be loaded.
         """
         self._model = MoonshineModel()
-        self._phrases, self._known = dict(phrases), known
-        rows = [(phrase, text) for phrase in self._phrases for text in _punctuated(phrase)]
-        self._rows = [phrase for phrase, _ in rows]
-        self._texts = [text for _, text in rows]
-        source = random.Random(0)
-        noise = [self._likelihoods_of_noise(source, loud) for loud in _NOISES]
-        self._on_noise = [_NOISE_WEIGHT * sum(each) / len(each) for each in zip(*noise, strict=True)]
+        self._wordings, self._address = wordings, address
+        self._thresholds = thresholds or (LOOSE if address else STRICT)
+        self._pronouncer = Pronouncer()
+        self._candidates = Candidates(wordings, address, self._pronouncer)
+        self._tree = TokenTree(wordings, address, self._model.split)
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Say which cue a stretch of sound is, or None."""
         encoded = self._model.encode(segment)
-        transcript, likely = self._model.transcribe(encoded)
-        text = _plain(transcript)
-        if not text:
-            return None
-        if self._known(text):
-            return Heard(text=text, score=1.0)
-        scores = self._model.likelihoods(encoded, self._texts)
-        best: dict[object, tuple[float, str]] = {}
-        for phrase, score, noise in zip(self._rows, scores, self._on_noise, strict=True):
-            meaning, found = self._phrases[phrase], (score - noise, phrase)
-            best[meaning] = max(best.get(meaning, found), found)
-        return decided(sorted(best.values(), reverse=True), text, likely)
+        evidence = self.evidence(encoded)
+        rest = without_address(evidence.transcript, self._address)
+        exact = rest if rest and self._wordings.known(rest) else None
+        # One number is easily written for another, so those are always weighed against each other.
+        if exact is not None and not self._wordings.has_number(exact):
+            return Heard(text=exact, score=1.0)
+        near = by_sound(evidence.nearest, self._thresholds)
+        if near is not None:
+            return Heard(text=near.text, score=max(0.0, 1 - near.distance))
+        found = by_likelihood(self.scored(encoded, evidence), self._thresholds)
+        if found is not None:
+            far = self.distance(found.text, evidence)
+            if far <= self._thresholds.furthest and self._addressed(encoded, found):
+                return Heard(text=found.text, score=max(0.0, 1 - far))
+        return Heard(text="", score=0.0) if self._address and rest else None
+
+    def encode(self, segment: bytes) -> Encoded:
+        """Take in a stretch of sound, to be asked about."""
+        return self._model.encode(segment)
+
+    def evidence(self, encoded: Encoded) -> Evidence:
+        """Write the sound down freely and look for what sounds like that."""
+        text, likely = self._model.transcribe(encoded)
+        transcript = " ".join(text.casefold().replace(",", "").rstrip(".?!").split())
+        sounds = self._pronouncer.sounds([transcript])[0]
+        nearest = tuple(self._candidates.nearest(sounds, _NEAREST))
+        return Evidence(transcript=transcript, likely=likely, sounds=sounds, nearest=nearest)
+
+    def scored(self, encoded: Encoded, evidence: Evidence) -> list[Scored]:
+        """Let the model look for the likeliest of all that may be said."""
+        least = evidence.likely + self._thresholds.least - _SLACK
+        return [
+            Scored(
+                text=each.text,
+                means=(each.frame.means, self._wordings.numbers[each.said])
+                if each.frame
+                else self._wordings.phrases[each.text],
+                score=each.score + TOKEN_DUE * each.tokens - evidence.likely,
+            )
+            for each in self._model.search(encoded, self._tree, least)
+        ]
+
+    def distance(self, text: str, evidence: Evidence) -> float:
+        """Tell how far a text is in sound from the free transcript. Range: 0 to 1."""
+        return distance(self._pronouncer.sounds([f"{self._address} {text}"])[0], evidence.sounds)
 
     def close(self) -> None:
-        """Do nothing; the model goes with the object."""
+        """Let go of the pronunciations; the model goes with the object."""
+        self._pronouncer.close()
 
-    def _likelihoods_of_noise(self, source: random.Random, loud: int) -> list[float]:
-        noise = array("h", (int(source.gauss(0, loud)) for _ in range(_NOISE_SAMPLES)))
-        return self._model.likelihoods(self._model.encode(noise.tobytes()), self._texts)
-
-
-def decided(ranked: list[tuple[float, str]], transcript: str, likely: float) -> Heard | None:
-    """Accept the best phrase if it is likely enough, clear of the next and not too far from the transcript.
-
-    Args:
-        ranked: Score and phrase, the best first, one for each meaning.
-        transcript: What the model would write down freely.
-        likely: The log-probability of that.
-    """
-    if not ranked:
-        return None
-    score, phrase = ranked[0]
-    clear = len(ranked) < 2 or score - ranked[1][0] >= _MARGIN
-    distance = 1 - SequenceMatcher(None, transcript, phrase, autojunk=False).ratio()
-    if score - likely < _LEAST or not clear or distance > _FURTHEST:
-        return None
-    return Heard(text=phrase, score=1 - distance)
-
-
-def _plain(transcript: str) -> str:
-    return " ".join(transcript.casefold().replace(",", "").rstrip(".?!").split())
-
-
-def _punctuated(phrase: str) -> tuple[str, str]:
-    text = (phrase[0].upper() + phrase[1:]).replace(" i ", " I ")
-    asked = phrase.split()[0] in ("where", "what", "how", "which", "when")
-    return (f"{text}?", f"{text}.") if asked else (f"{text}.", text)
+    def _addressed(self, encoded: Encoded, found: Scored) -> bool:
+        """Tell whether the address word was said too: the cue alone must be less likely than both."""
+        if not self._address:
+            return True
+        both = Wordings(phrases={found.text: 1, f"{self._address}, {found.text}": 2})
+        scores = {
+            each.text: each.score + TOKEN_DUE * each.tokens
+            for each in self._model.search(encoded, TokenTree(both, "", self._model.split))
+        }
+        return scores[f"{self._address}, {found.text}"] >= scores[found.text]

@@ -2,17 +2,68 @@
 
 from __future__ import annotations
 
+import heapq
 import importlib
 import importlib.util
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 from stepper.errors import SurroundingsError
+from stepper.voice.token_tree import Place, TokenTree
+from stepper.voice.wordings import Frame
 
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3
 _LONGEST = 24
 _SHORTEST_SAMPLES = 8000
+_LAYERS, _HEADS, _WIDTH = 6, 8, 36
+_BATCH: Final = 16
+# Larger batches copy more of what the decoder keeps of the sound, and are no faster on one thread.
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Encoded:
+    """A stretch of sound as the model has taken it in, to be used for any number of questions."""
+
+    states: Any
+    """The encoder's output."""
+    memory: Any
+    """What the decoder keeps of it and of the mark of the beginning."""
+    first: Any
+    """Log-probabilities of the first token."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Found:
+    """A text that was reached in a tree."""
+
+    text: str
+    frame: Frame | None
+    said: str
+    """The number in its frame, as it is said; empty without a frame."""
+    score: float
+    """Log-probability. Natural logarithm, 0 or less."""
+    tokens: int
+    """How many tokens it has, its end counted."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Branch:
+    """A beginning that several texts may share."""
+
+    place: Place
+    score: float
+    likely: Any
+    """Log-probabilities of the token after it."""
+    memory: Mapping[str, Any]
+    """What the decoder keeps of it."""
+
+
+_Step = tuple[float, int, int, Place, _Branch]
+# Log-probability, a number that makes it unique, the token, where it leads, and what it goes on from.
 
 
 class MoonshineModel:
@@ -34,64 +85,124 @@ class MoonshineModel:
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
             options = runtime.SessionOptions()
             options.intra_op_num_threads = 1
+            options.enable_cpu_mem_arena = False  # an arena never gives back what the largest batch took
             self._encoder = runtime.InferenceSession(str(folder / "encoder_model.ort"), options)
             self._decoder = runtime.InferenceSession(str(folder / "decoder_model_merged.ort"), options)
         except (ImportError, OSError, RuntimeError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
         self._ids = {token: number for number, token in enumerate(self._tokens)}
+        self._outputs = [each.name for each in self._decoder.get_outputs()]
+        self._full_stop = self._ids[b"."]
+        self._question_mark = self._ids[b"?"]
 
-    def encode(self, pcm: bytes) -> Any:
+    def encode(self, pcm: bytes) -> Encoded:
         """Encode sound at the hearing rate, signed 16-bit."""
         np = self._np
         sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
         sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
         mask = np.ones((1, len(sound)), np.int64)
-        return self._encoder.run(None, {"input_values": sound[None], "attention_mask": mask})[0]
+        states = self._encoder.run(None, {"input_values": sound[None], "attention_mask": mask})[0]
+        nothing = np.zeros((1, _HEADS, 0, _WIDTH), np.float32)
+        empty = {name.replace("present", "past_key_values"): nothing for name in self._outputs[1:]}
+        logits, memory = self._run(states, np.array([[_BEGIN]]), empty, fresh=True)
+        return Encoded(states=states, memory=memory, first=self._log(logits)[0, -1])
 
-    def transcribe(self, encoded: Any) -> tuple[str, float]:
+    def transcribe(self, encoded: Encoded) -> tuple[str, float]:
         """Give the likeliest text, as the model punctuates it, and its log-probability."""
-        np, ids, score = self._np, [_BEGIN], 0.0
+        np, ids, score = self._np, [], 0.0
+        likely, memory = encoded.first, encoded.memory
         for _ in range(_LONGEST):
-            logits = self._logits(encoded, np.array([ids]))[0, -1]
-            logits = logits - logits.max()
-            best = int(logits.argmax())
-            score -= float(np.log(np.exp(logits).sum()))
+            best = int(likely.argmax())
+            score += float(likely[best])
             if best == _END:
                 break
             ids.append(best)
+            logits, grown = self._run(encoded.states, np.array([[best]]), memory)
+            memory = memory | _decoder_part(grown)
+            likely = self._log(logits)[0, -1]
         words = b"".join(self._tokens[each] for each in ids if each >= _FIRST_WORD)
         return words.decode("utf-8", "replace").replace("\u2581", " ").strip(), score
 
-    def likelihoods(self, encoded: Any, texts: list[str]) -> list[float]:
-        """Give the log-probability of each text, as the model would punctuate it."""
-        np, rows = self._np, [self._split(text) for text in texts]
-        length = max(map(len, rows)) + 1
-        given = np.full((len(rows), length), _END, np.int64)
-        wanted = np.full((len(rows), length), -1, np.int64)
-        for number, row in enumerate(rows):
-            given[number, : len(row) + 1] = [_BEGIN, *row]
-            wanted[number, : len(row) + 1] = [*row, _END]
-        logits = self._logits(encoded, given)
-        logits = logits - logits.max(-1, keepdims=True)
-        chosen = np.take_along_axis(logits, np.maximum(wanted, 0)[..., None], 2)[..., 0]
-        each = chosen - np.log(np.exp(logits).sum(-1))
-        return [float(score) for score in np.where(wanted >= 0, each, 0).sum(1)]
+    def search(self, encoded: Encoded, tree: TokenTree, least: float = -math.inf) -> list[Found]:
+        """Look for the likeliest of everything in a tree.
 
-    def _logits(self, encoded: Any, ids: Any) -> Any:
-        np, count = self._np, len(ids)
+        A beginning is weighed once for all that share it. A branch is left when it falls below what is asked
+        for, since no text becomes likelier as it goes on, and when too many others are likelier.
+
+        Args:
+            encoded: The sound.
+            tree: What may be said.
+            least: Log-probability of the least likely text that matters.
+
+        Returns:
+            What was reached, the likeliest first, each with or without a mark at its end.
+        """
+        wide = {
+            name: self._np.repeat(kept, _BATCH, 0)
+            for name, kept in encoded.memory.items()
+            if ".encoder." in name
+        }
+        marks = [_END, self._full_stop, self._question_mark]
+        memory = _decoder_part(encoded.memory)
+        level = [_Branch(place=each, score=0.0, likely=encoded.first, memory=memory) for each in tree.start()]
+        found: dict[str, Found] = {}
+        for length in range(1, _LONGEST):
+            steps: list[_Step] = []
+            for branch in level:
+                complete = tree.complete(branch.place)
+                if complete is not None:
+                    text, frame, said = complete
+                    score = branch.score + float(branch.likely[marks].max())
+                    each = Found(text=text, frame=frame, said=said, score=score, tokens=length)
+                    found[text] = max(found.get(text, each), each, key=lambda one: one.score)
+                for token, place in tree.following(branch.place):
+                    score = branch.score + float(branch.likely[token])
+                    if score >= least:
+                        steps.append((score, len(steps), token, place, branch))
+            if not steps:
+                break
+            level = self._further(encoded, wide, heapq.nlargest(_BATCH, steps))
+        return sorted(found.values(), key=lambda each: each.score, reverse=True)
+
+    def _further(self, encoded: Encoded, wide: Mapping[str, Any], steps: list[_Step]) -> list[_Branch]:
+        """Take one more token in each branch."""
+        np, count = self._np, len(steps)
+        memory = {name: kept[:count] for name, kept in wide.items()}
+        for name in steps[0][-1].memory:
+            memory[name] = np.concatenate([before.memory[name] for *_, before in steps])
+        states = np.repeat(encoded.states, count, 0)
+        logits, grown = self._run(states, np.array([[token] for _, _, token, _, _ in steps]), memory)
+        likely, grown = self._log(logits)[:, -1], _decoder_part(grown)
+        return [
+            _Branch(
+                place=place,
+                score=score,
+                likely=likely[at],
+                memory={name: kept[at : at + 1] for name, kept in grown.items()},
+            )
+            for at, (score, _, _, place, _) in enumerate(steps)
+        ]
+
+    def _run(self, states: Any, ids: Any, memory: Any, fresh: bool = False) -> tuple[Any, dict[str, Any]]:
+        np = self._np
         feed: dict[str, Any] = {
             "input_ids": ids,
-            "encoder_hidden_states": np.repeat(encoded, count, 0),
-            "encoder_attention_mask": np.ones((count, encoded.shape[1]), np.int64),
-            "use_cache_branch": np.array([False]),
+            "encoder_hidden_states": states,
+            "encoder_attention_mask": np.ones(states.shape[:2], np.int64),
+            "use_cache_branch": np.array([not fresh]),
+            **memory,
         }
-        names = [each.name for each in self._decoder.get_inputs()]
-        for name in names:
-            if name.startswith("past"):
-                feed[name] = np.zeros((count, 8, 0, 36), np.float32)
-        return self._decoder.run(None, {name: feed[name] for name in names})[0]
+        logits, *kept = self._decoder.run(None, feed)
+        names = (name.replace("present", "past_key_values") for name in self._outputs[1:])
+        return logits, dict(zip(names, kept, strict=True))
 
-    def _split(self, text: str) -> list[int]:
+    def _log(self, logits: Any) -> Any:
+        np = self._np
+        logits -= logits.max(-1, keepdims=True)
+        logits -= np.log(np.exp(logits).sum(-1, keepdims=True))
+        return logits
+
+    def split(self, text: str) -> tuple[int, ...]:
         """Split a text into the model's tokens: the pair that comes first in its table is joined first."""
         parts = [letter.encode() for letter in "\u2581" + text.replace(" ", "\u2581")]
         while True:
@@ -101,9 +212,13 @@ class MoonshineModel:
                 if parts[at] + parts[at + 1] in self._ids
             ]
             if not pairs:
-                return [self._ids[part] for part in parts]
+                return tuple(self._ids[part] for part in parts if part in self._ids)
             _, at = min(pairs)
             parts[at : at + 2] = [parts[at] + parts[at + 1]]
+
+
+def _decoder_part(memory: Mapping[str, Any]) -> dict[str, Any]:
+    return {name: kept for name, kept in memory.items() if ".decoder." in name}
 
 
 def _read_tokens(data: bytes) -> list[bytes]:

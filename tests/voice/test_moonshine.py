@@ -1,27 +1,73 @@
 from __future__ import annotations
 
+from collections.abc import Iterator
+from importlib.util import find_spec
+from pathlib import Path
+
 import pytest
 
-from stepper.voice.moonshine import decided
+from stepper.voice.moonshine import MoonshineRecogniser
+from stepper.voice.settings import SpeechSettings
+from stepper.voice.wav import render
+from stepper.voice.wav_microphone import WavMicrophone
+from stepper.voice.wordings import Frame, Wordings
+
+WORDINGS = Wordings(
+    phrases={"next step": "next", "go back": "back", "where are we": "where", "say that again": "again"},
+    frames=(Frame(before="count is", after="", means="count"),),
+    numbers={"two hundred forty six": 246, "two hundred fifty six": 256, "forty six": 46, "twelve": 12},
+)
+
+pytestmark = pytest.mark.skipif(
+    find_spec("moonshine_voice") is None, reason="the recogniser is not installed"
+)
 
 
-def test_a_likely_phrase_clear_of_the_next_is_taken() -> None:
-    """Five below the transcript, ten above the runner-up, few letters apart: taken."""
-    heard = decided([(-10.0, "next step"), (-20.0, "go back")], "next stop", -5.0)
-    assert heard is not None
-    assert heard.text == "next step"
+@pytest.fixture(scope="module")
+def recogniser() -> Iterator[MoonshineRecogniser]:
+    """One for the tests of this module."""
+    found = MoonshineRecogniser(WORDINGS)
+    yield found
+    found.close()
+
+
+def sound(text: str, folder: Path) -> bytes:
+    """Let a synthetic voice say a text."""
+    render(text, folder / "a.wav", SpeechSettings(engine="espeak"))
+    return b"".join(WavMicrophone(folder / "a.wav").blocks())
 
 
 @pytest.mark.parametrize(
-    ("ranked", "transcript", "likely"),
-    [
-        ([], "next step", -1.0),
-        ([(-20.0, "next step"), (-40.0, "go back")], "next stop", -5.0),
-        ([(-10.0, "next step"), (-11.0, "go back")], "next stop", -5.0),
-        ([(-10.0, "next step"), (-20.0, "go back")], "who would", -5.0),
-    ],
-    ids=["nothing known", "unlikely", "not clear of the next", "too far from the transcript"],
+    "cue", ["next step", "where are we", "say that again", "count is two hundred forty six"]
 )
-def test_a_doubtful_phrase_is_left(ranked: list[tuple[float, str]], transcript: str, likely: float) -> None:
-    """Each of the conditions alone refuses."""
-    assert decided(ranked, transcript, likely) is None
+def test_a_cue_is_heard_as_that_cue(cue: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
+    """A synthetic voice is understood; a number comes back as words that can be read."""
+    heard = recogniser.recognise(sound(cue, tmp_path))
+    assert heard is not None
+    assert heard.text == cue
+
+
+@pytest.mark.parametrize(
+    "line", ["somebody followed us from the station", "please sit down and listen to me"]
+)
+def test_what_is_no_cue_is_not_heard(line: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
+    """Lines of a film are left alone."""
+    assert recogniser.recognise(sound(line, tmp_path)) is None
+
+
+def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser) -> None:
+    """Nothing at all, a tenth of a second and a second of silence."""
+    assert [recogniser.recognise(bytes(size)) for size in (0, 3200, 32_000)] == [None] * 3
+
+
+def test_behind_an_address_word_only_what_is_addressed_is_heard(tmp_path: Path) -> None:
+    """The cue comes back without the word; without it there is no cue."""
+    recogniser = MoonshineRecogniser(WORDINGS, address="computer")
+    try:
+        heard = recogniser.recognise(sound("computer, say that again", tmp_path))
+        assert heard is not None
+        assert heard.text == "say that again"
+        bare = recogniser.recognise(sound("say that again", tmp_path))
+        assert bare is None or bare.text == ""
+    finally:
+        recogniser.close()

@@ -1,0 +1,52 @@
+"""Which of the phrases is nearest in sound to what was heard."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from dataclasses import dataclass
+
+from stepper.voice.likeness import Likeness
+from stepper.voice.pronouncing import Pronounces, Sounds
+from stepper.voice.wordings import Wordings
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Candidate:
+    """Something that may have been said."""
+
+    text: str
+    """Without the address word."""
+    means: Hashable
+    distance: float
+    """How far its sounds are from those heard. Range: 0 (the same) and up, as a share of the longer."""
+
+
+class Candidates:
+    """Knows the sounds of every phrase."""
+
+    def __init__(self, wordings: Wordings, address: str, pronouncer: Pronounces) -> None:
+        """Look up the sounds of every phrase.
+
+        Args:
+            wordings: What may be said; numbers are not looked at.
+            address: What stands in front of everything; empty for nothing.
+            pronouncer: Knows how words are pronounced.
+        """
+        self._phrases = list(wordings.phrases.items())
+        self._tree = Likeness(pronouncer.sounds([f"{address} {phrase}" for phrase, _ in self._phrases]))
+
+    def nearest(self, heard: Sounds, most: int) -> list[Candidate]:
+        """List what is nearest to what was heard, the nearest first.
+
+        Args:
+            heard: The sounds that were heard, those of the address word too.
+            most: How many phrases at most.
+        """
+        if not heard or not self._phrases:
+            return []
+        costs = self._tree.rows(heard, self._tree.start(heard))[:, -1]
+        far = costs / self._tree.lengths.clip(min=len(heard))
+        return [
+            Candidate(text=self._phrases[at][0], means=self._phrases[at][1], distance=float(far[at]))
+            for at in far.argsort(kind="stable")[:most]
+        ]

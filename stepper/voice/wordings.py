@@ -1,0 +1,61 @@
+"""What a recogniser may hear, handed in from outside: phrases, counts in their frames, and an address word.
+No I/O.
+
+A phrase is a text in lower case, one space between words. What it means is any value that can be compared:
+phrases that mean the same do not compete.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frame:
+    """Words around a number: "count is" in front, "left over" behind; one of them may be empty."""
+
+    before: str
+    after: str
+    means: Hashable
+    """What the frame means with any number in it."""
+
+    def around(self, number: str) -> str:
+        """Put a spoken number into the frame."""
+        return " ".join(filter(None, (self.before, number, self.after)))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wordings:
+    """Everything that may be heard, without the address word."""
+
+    phrases: Mapping[str, Hashable]
+    """Phrases without a number, each with what it means."""
+    frames: tuple[Frame, ...] = ()
+    numbers: Mapping[str, int] = field(default_factory=dict)
+    """Every way to say each number that is scored, and the number."""
+    known: Callable[[str], bool] = lambda text: False
+    """Whether a text is a cue just as it stands, slots and all."""
+
+    def has_number(self, text: str) -> bool:
+        """Tell whether a text holds a number, in figures or in words."""
+        return any(word.isdigit() or word in self.numbers for word in text.replace("-", " ").split())
+
+    def words(self) -> frozenset[str]:
+        """List every word that can occur."""
+        texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.numbers)
+        return frozenset(word for text in texts for word in text.split())
+
+
+def without_address(text: str, address: str) -> str | None:
+    """Take the address word off the front of a text.
+
+    Args:
+        text: Words in lower case.
+        address: The address word or words; empty where none is asked for.
+
+    Returns:
+        The rest, or None when the text does not begin with the address word or there is no rest.
+    """
+    rest = text.removeprefix(f"{address} ") if address else text
+    return None if address and (rest == text or not rest) else rest

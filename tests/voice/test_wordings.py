@@ -1,0 +1,35 @@
+from __future__ import annotations
+
+from stepper.voice.wordings import Frame, Wordings, without_address
+
+
+def test_a_number_is_put_into_its_frame() -> None:
+    """In front, behind and around."""
+    assert Frame(before="count is", after="", means=1).around("ten") == "count is ten"
+    assert Frame(before="", after="left over", means=1).around("ten") == "ten left over"
+    assert Frame(before="i have", after="stitches", means=1).around("ten") == "i have ten stitches"
+
+
+def test_every_word_that_can_occur_is_listed_once() -> None:
+    """Phrases, frames and numbers together; a model is asked for each."""
+    wordings = Wordings(
+        phrases={"next step": 1}, frames=(Frame(before="count is", after="", means=2),), numbers={"ten": 10}
+    )
+    assert wordings.words() == {"next", "step", "count", "is", "ten"}
+
+
+def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
+    """The word in the middle, a word that begins like it, or nothing behind it is no address."""
+    assert without_address("stepper next step", "stepper") == "next step"
+    assert without_address("next step stepper", "stepper") is None
+    assert without_address("steppers next step", "stepper") is None
+    assert without_address("stepper", "stepper") is None
+    assert without_address("next step", "") == "next step"
+
+
+def test_a_number_is_seen_in_figures_and_in_words() -> None:
+    """Hyphens or not; a word that only holds one is none."""
+    wordings = Wordings(phrases={}, numbers={"forty": 40, "six": 6})
+    assert wordings.has_number("count is 246")
+    assert wordings.has_number("count is forty-six")
+    assert not wordings.has_number("sixteenth of nothing")
