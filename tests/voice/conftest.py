@@ -39,12 +39,12 @@ class Recording:
 
     rate_hz = 22_050
 
-    def __init__(self, room: Room) -> None:
-        self._room = room
+    def __init__(self, room: Room, source: str = "spk.monitor") -> None:
+        self._room, self._source = room, source
         self._blocks: list[tuple[float, bytes, int]] = []
 
     def __enter__(self) -> Recording:
-        command = ["parecord", "-d", "spk.monitor", "--raw", "--format=s16le", "--channels=1"]
+        command = ["parecord", "-d", self._source, "--raw", "--format=s16le", "--channels=1"]
         command += [f"--rate={self.rate_hz}", "--latency-msec=5"]
         self._process = subprocess.Popen(command, stdout=subprocess.PIPE, env=self._room.env)
         self._reader = threading.Thread(target=self._read, daemon=True)
@@ -142,9 +142,9 @@ class Room:
             timeout=10,
         ).returncode
 
-    def record(self) -> Recording:
-        """Record what the loudspeaker gives out."""
-        return Recording(self)
+    def record(self, source: str = "spk.monitor") -> Recording:
+        """Record what the loudspeaker gives out, or what goes into the microphone."""
+        return Recording(self, source)
 
     def speak(self, wav: Path, wait: bool = True) -> subprocess.Popen[bytes]:
         """Play a WAV file into the microphone."""

@@ -1,0 +1,150 @@
+"""A whole section knitted by voice: is it heard, is it answered, how soon, and what does it cost?
+
+    python tests/bench/evening.py [--looped] [--film] [--rounds N] [--voice espeak|natural] [--tail]
+
+Speaks the cues of a section into the microphone of a virtual room, takes the answers from its loudspeaker, has
+them heard again by another recogniser (PocketSphinx, its own model), and compares them with the `--plain`
+transcript. No person, no real room and no real microphone takes part.
+
+`--tail` measures instead how long the program's own voice still comes in through the microphone after the
+speaker says that it is done.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib.util
+import math
+import os
+import statistics
+import sys
+import tempfile
+import time
+import wave
+from array import array
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+sys.path.insert(0, str(ROOT))
+
+from stepper.voice.espeak import EspeakVoice
+from stepper.voice.natural import NaturalVoice
+from stepper.voice.settings import SpeechSettings
+from tests import evening
+from tests.commands.garments import stepper
+
+CUES = ["where are we", *["next step"] * 10, "say that again", "next step"]
+"""The neckband of Switchback, eleven rounds, to the first round of its yoke."""
+
+
+def the_room(folder: Path):
+    spec = importlib.util.spec_from_file_location("room", ROOT / "tests" / "voice" / "conftest.py")
+    conftest = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(conftest)
+    room = conftest.Room(folder, dict(os.environ))
+    room.start()
+    os.environ.update(room.changed)
+    return room
+
+
+def knit(room, folder: Path, args) -> None:
+    project = folder / "switchback.yaml"
+    project.write_text((ROOT / "sample_projects" / "switchback.yaml").read_text())
+    cues = CUES[: args.rounds] if args.rounds else CUES
+    voice = (NaturalVoice if args.voice == "natural" else EspeakVoice)(SpeechSettings())
+    wavs = {cue: evening.spoken(cue, folder / f"{cue.replace(' ', '-')}.wav", voice) for cue in set(cues)}
+    voice.close()
+    film = None
+    if args.film:
+        with wave.open(str(wavs["next step"])) as file:
+            samples = array("h", file.readframes(file.getnframes()))
+        film = evening.film(folder / "film.wav", 40 + 22 * len(cues), evening.root_mean_square(samples))
+    done = []
+    with evening.evening(
+        room, project, folder, looped=args.looped, film_wav=film, sounds=not args.silent
+    ) as sitting:
+        before, began = evening.process_cost(sitting.process_id)[0], time.monotonic()
+        time.sleep(20)
+        after, memory = evening.process_cost(sitting.process_id)
+        idle = (after - before) / (time.monotonic() - began)
+        for cue in cues:
+            for attempt in range(3):
+                exchange = sitting.ask(cue, wavs[cue])
+                exchange.tries = attempt + 1
+                done.append(exchange)
+                if exchange.lines:
+                    break
+                print(f"  not heard: {cue}", flush=True)
+            print(f"  {exchange.waited_s:5.2f} s  {cue}: {' '.join(exchange.lines)}", flush=True)
+        heard = sum(remark.startswith("Heard") for remark in sitting.remarks)
+        memory = max(memory, evening.process_cost(sitting.process_id)[1])
+    asked = len(cues)
+    once = sum(1 for each in done if each.lines and each.tries == 1)
+    told = evening.without_counts([line for each in done for line in each.lines])
+    copy = folder / "typed" / "switchback.yaml"
+    copy.parent.mkdir()
+    copy.write_text(project.read_text())
+    typed = stepper("knit", copy, "--plain", "--mute", typed="\n".join(cues) + "\n").stdout.splitlines()
+    expected = evening.without_counts(typed[3:])
+    again = evening.understood(done, evening.SecondEars())
+    right = sum(wanted == found for wanted, found in again)
+    waits = sorted(each.waited_s for each in done if each.lines and not math.isnan(each.waited_s))
+    p95 = waits[min(len(waits) - 1, round(0.95 * len(waits)))]
+    how = f"voice {args.voice}{', looped' if args.looped else ''}{', film at -20 dB' if args.film else ''}"
+    print(f"{how}: {once} of {asked} cues heard at once, {heard} taken for cues in {len(done)} said")
+    print(f"told as the typed transcript: {'yes' if told == expected else 'NO'} ({len(told)} lines)")
+    if told != expected:
+        print(*(f"  {a!r} / {b!r}" for a, b in zip(told, expected) if a != b), sep="\n")
+    print(f"answers heard again by another recogniser: {right} of {len(again)} the very line")
+    print(*(f"  said {a!r}\n  heard {b!r}" for a, b in again if a != b), sep="\n")
+    first = "word" if args.silent else "tone"
+    print(f"end of cue to first {first}: median {statistics.median(waits):.2f} s, p95 {p95:.2f} s, n {len(waits)}")
+    print(f"CPU while listening {idle:.1%} of a core; memory {memory:.0f} MB")
+
+
+def tail(room) -> None:
+    from stepper.voice.choose import open_speaker
+    from stepper.voice.input import open_input
+
+    speaker, _ = open_speaker(SpeechSettings(engine="espeak"))
+    longest = []
+    with room.looped():
+        microphone = open_input()
+        time.sleep(2)
+        for _ in range(15):
+            speaker.say("Knit to two stitches before the marker, knit two together.")
+            ended, last = 0.0, 0.0
+            while not ended or time.monotonic() - ended < 1.0:
+                block = microphone.take(0.01)
+                if not ended and not speaker.speaking:
+                    ended = time.monotonic()
+                if block and max(map(abs, array("h", block))) > 300:
+                    last = time.monotonic()
+            longest.append(last - ended)
+        microphone.close()
+    speaker.close()
+    print(
+        f"own voice in the microphone after the speaker is done: median {statistics.median(longest) * 1e3:.0f} ms, "
+        f"longest {max(longest) * 1e3:.0f} ms of {len(longest)} lines"
+    )
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--looped", action="store_true", help="the loudspeaker is heard by the microphone")
+    parser.add_argument("--film", action="store_true", help="film sound 20 dB below the cues")
+    parser.add_argument("--silent", action="store_true", help="no tones, to measure the first word")
+    parser.add_argument("--voice", choices=["espeak", "natural"], default="natural", help="who speaks the cues")
+    parser.add_argument("--rounds", type=int, default=0, help="so many cues only")
+    parser.add_argument("--tail", action="store_true", help="measure the echo after the last word instead")
+    args = parser.parse_args()
+    with tempfile.TemporaryDirectory() as folder:
+        room = the_room(Path(folder))
+        try:
+            tail(room) if args.tail else knit(room, Path(folder), args)
+        finally:
+            room.stop()
+
+
+if __name__ == "__main__":
+    main()
