@@ -140,6 +140,7 @@ def _work_garment(
     """Work all sections in one size, or as they are knitted, with the switches of size."""
     checking = briefly or not knitted
     needles = Needles(project=project, size=size, checking=checking, drawn=drawn, readings=readings)
+    needles.knitted = knitted
     if like is not None:
         needles.known, needles.charted = like.known, like.charted
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}

@@ -25,13 +25,40 @@ def even_round(
     Raises:
         ValueError: No such round is possible.
     """
-    if after >= before:
-        positions = increase_positions(before, after - before, flat=flat) if after > before else ()
-        runs = _increases(before, positions, yarn)
-        return (condense(runs) if grouped else runs), positions
-    positions = decrease_positions(before, before - after, flat=flat)
-    runs = _decreases(before, positions, yarn)
-    return (condense(runs) if grouped else runs), positions
+    positions = even_places(before, after, flat=flat)
+    return even_phrase(before, positions, uses_of(before, after), yarn=yarn, grouped=grouped), positions
+
+
+def even_places(before: int, after: int, *, flat: bool) -> tuple[int, ...]:
+    """Say after how many stitches of the old round each change comes.
+
+    Raises:
+        ValueError: No such round is possible.
+    """
+    if after > before:
+        return increase_positions(before, after - before, flat=flat)
+    return decrease_positions(before, before - after, flat=flat) if after < before else ()
+
+
+def uses_of(before: int, after: int) -> int:
+    """Give the stitches each change takes up: none for one made, two for two worked together."""
+    return 0 if after >= before else 2
+
+
+def even_phrase(
+    before: int, positions: tuple[int, ...], uses: int, *, yarn: str, grouped: bool = True
+) -> tuple[Item, ...]:
+    """Write a round with its changes at places.
+
+    Args:
+        before: Stitches on the needles.
+        positions: Stitches of the old round worked before each change.
+        uses: As `uses_of` gives them.
+        yarn: Key of the yarn in hand.
+        grouped: Whether to look for repeats.
+    """
+    runs = _decreases(before, positions, yarn) if uses else _increases(before, positions, yarn)
+    return condense(runs) if grouped else runs
 
 
 def _increases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:

@@ -124,6 +124,8 @@ class Needles:
     """The size knitted: place in the list of sizes, from 0."""
     checking: bool = False
     """Whether only the counts are wanted, for a size that is not knitted."""
+    knitted: bool = False
+    """Whether this is the garment as it is knitted, with the knitter's own alterations."""
     count: int = 0
     held: dict[str, int] = field(default_factory=dict)
     markers: tuple[int, ...] = ()

@@ -10,11 +10,13 @@ from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.charting import chart_named
-from stepper.plan.evenly import even_round
+from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
 from stepper.plan.model import Run
-from stepper.plan.needles import Needles, Template
+from stepper.plan.placing import placed_round
+from stepper.plan.needles import Finding, Needles, Template
+from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
     Across,
@@ -201,9 +203,7 @@ def _(instruction: Evenly, needles: Needles) -> None:
         needles.count = after
         return
     try:
-        phrase, positions = even_round(
-            before, after, yarn=needles.yarn, flat=needles.flat, grouped=not needles.checking
-        )
+        phrase, positions, altered = placed_round(before, after, needles, instruction.place)
     except ValueError as error:
         needles.report(instruction.place, f"cannot {word} from {before} to {after} stitches: {error}")
         needles.count = max(after, 0)
@@ -215,7 +215,7 @@ def _(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
-    needles.emit(phrase, after, evenly=True, shaping=positions)
+    needles.emit(phrase, after, evenly=True, shaping=positions, **altered)
 
 
 @work.register

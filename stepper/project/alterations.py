@@ -7,6 +7,8 @@ The rules, each with `in SECTION` at its end where it is for one section only:
 - `bind off in pattern`, `sewn bind-off`
 - `k1, p1 rib instead of k2, p2`
 - `size 3 in sleeves`
+- `keep 20 sts free at centre front and back`: no evenly spread change there; rounds are taken to begin at the
+  centre back unless the rule ends with `from the side`
 
 A section is named in full, or by a word of its name: `sleeves` is every section with `sleeve` in its name.
 """
@@ -15,6 +17,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Alteration, Section
@@ -31,6 +34,7 @@ EXAMPLES = (
     "sewn bind-off in neckband",
     "k1, p1 rib instead of k2, p2 in neckband",
     "size 3 in sleeves",
+    "keep 20 sts free at centre front in yoke",
     "note: free words",
 )
 """One of each, for the hint where a rule is not understood."""
@@ -55,6 +59,12 @@ _RIBBING = re.compile(
     re.I,
 )
 _SIZE = re.compile(r"size\s+(?P<size>.+?)\s+in\s+(?:the\s+)?(?P<section>.+)", re.I)
+_KEEP_FREE = re.compile(
+    r"keep\s+(?P<amount>\d[\d./\s½¼¾]*?)\s*(?P<unit>sts?|stitch(?:es)?|cm|mm|in|inch|inches)\s+free\s+at\s+"
+    r"(?P<where>(?:the |and |centre |center |front |back )*(?:centre|center|front|back))"
+    rf"(?P<side>,?\s+from\s+the\s+side)?{_IN}",
+    re.I,
+)
 _IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
 
 
@@ -67,7 +77,7 @@ def read_alteration(text: str, place: Place, *, inches: bool = False) -> Alterat
         inches: Whether a length without a unit is in inches.
     """
     plain = " ".join(text.split())
-    for read in (_read_simple, _read_length, _read_size, _read_rib, _read_bind_off):
+    for read in (_read_simple, _read_free, _read_length, _read_size, _read_rib, _read_bind_off):
         found = read(plain, place, inches)
         if found is not None:
             return found
@@ -94,6 +104,22 @@ def _read_simple(plain: str, place: Place, inches: bool) -> Alteration | None:
         return None
     section = _section(match)
     return Alteration(kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed)
+
+
+def _read_free(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _KEEP_FREE.fullmatch(plain)
+    if match is None:
+        return None
+    where = [word for word in ("front", "back") if word in match["where"].lower()]
+    words = " ".join([*where, *(["side"] if match["side"] else [])])
+    if not where:
+        return None
+    found = Alteration(kind="keep free", text=plain, place=place, section=_section(match), words=words)
+    amount, unit = match["amount"].strip(), match["unit"].lower()
+    if unit.startswith("st"):
+        return replace(found, stitches=int(amount)) if amount.isdigit() and int(amount) > 1 else None
+    values, trouble = read_length(f"{amount} {unit}", inches=inches)
+    return None if trouble or len(values) != 1 else replace(found, mm=values[0])
 
 
 def _read_length(plain: str, place: Place, inches: bool) -> Alteration | None:

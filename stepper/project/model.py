@@ -107,7 +107,7 @@ class Alteration:
     """What the knitter does differently from the pattern."""
 
     kind: str
-    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib` or
+    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib`, `keep free` or
     `size`."""
     text: str
     """In the knitter's words."""
@@ -115,13 +115,17 @@ class Alteration:
     section: str = ""
     """Name of the section it is for; empty for all."""
     mm: float | None = None
-    """`needle`: the needle used instead; `length`: how much longer, below 0 for shorter. Unit: mm."""
+    """`needle`: the needle used instead; `length`: how much longer, below 0 for shorter; `keep free`: over
+    what width. Unit: mm."""
     instead_of: float | None = None
     """The needle the pattern prints. Unit: mm."""
     rounds: int = 0
     """`length`: rounds more, below 0 for fewer; 0 where a length is given."""
     words: str = ""
-    """`bind-off`: how; `size`: the name of the size."""
+    """`bind-off`: how; `size`: the name of the size; `keep free`: `front`, `back`, both, and `side` where the
+    rounds begin at the side."""
+    stitches: int = 0
+    """`keep free`: how many; 0 where a length is given. Unit: stitches."""
     rib: tuple[tuple[str, int], ...] = ()
     """The rib worked: stitch and how many of it, in order."""
     rib_printed: tuple[tuple[str, int], ...] = ()

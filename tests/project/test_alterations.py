@@ -82,3 +82,24 @@ def test_an_unknown_section_is_a_problem_with_the_nearest() -> None:
     text = project("Cast on 8 sts.") + "\nalterations:\n  - no bobbles in sleeev\n"
     problems = read_project(text).problems
     assert any('no section "sleeev"' in problem.message for problem in problems)
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "stitches", "mm", "section"),
+    [
+        ("keep 20 sts free at centre front", "front", 20, None, ""),
+        ("keep 20 stitches free at the center back in yoke", "back", 20, None, "yoke"),
+        ("keep 8 cm free at front and back centre", "front back", 0, 80.0, ""),
+        ("keep 4 in free at centre front, from the side in the body", "front side", 0, 101.6, "body"),
+    ],
+)
+def test_a_centre_to_keep_free_is_read_with_its_width(
+    text: str, words: str, stitches: int, mm: float | None, section: str
+) -> None:
+    """By stitches or by a length; front, back or both; rounds from the back or from the side."""
+    rule = read_alteration(text, HERE)
+    assert rule is not None
+    assert (rule.kind, rule.words, rule.stitches, rule.section) == ("keep free", words, stitches, section)
+    assert rule.mm == (None if mm is None else pytest.approx(mm))
+    assert read_alteration("keep 20 sts free at the shoulder", HERE) is None
+    assert read_alteration("keep 1 st free at centre front", HERE) is None

@@ -1,0 +1,169 @@
+"""Where the changes of an evenly spread round go: even first, then out of the way where that can be done.
+
+Kept clear of themselves: the stitches beside a marker, so that nobody wonders on which side of it a change
+stands, and the motif stitches of a chart round just below, where a change would part a motif. Both are kept
+clear as long as the gaps still differ by no more than one; where they cannot be, the round stays even and the
+knitter is told of a marker. Kept clear because she says so: a centre, whatever that costs in evenness. No I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from stepper.craft.gauge import half_up
+from stepper.craft.respacing import avoiding, places_touching
+from stepper.craft.spacing import between
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.evenly import even_phrase, even_places, uses_of
+from stepper.plan.facing import mirrored
+from stepper.plan.model import Item, flatten
+from stepper.plan.needles import Draft, Needles
+from stepper.project.alterations import meets
+from stepper.project.model import Alteration
+from stepper.project.problems import Place
+
+Placed = tuple[tuple[Item, ...], tuple[int, ...], dict[str, Any]]
+"""The round, the stitches of the old round worked before each change, and what it tells besides."""
+
+
+def placed_round(before: int, after: int, needles: Needles, place: Place) -> Placed:
+    """Spread an increase or decrease evenly over a round, clear of what should stay plain.
+
+    Args:
+        before: Stitches on the needles.
+        after: Stitches to reach.
+        needles: The knitting in hand.
+        place: Of the instruction, to warn at.
+
+    Raises:
+        ValueError: No such round is possible, or not with the centre kept free.
+    """
+    positions = even_places(before, after, flat=needles.flat)
+    uses = uses_of(before, after)
+    altered: dict[str, Any] = {}
+    rules = _rules(needles)
+    if positions and rules:
+        moved = _with_free_centres(positions, before, uses, rules, needles)
+        if moved != positions:
+            texts = tuple(rule.text for rule in rules)
+            altered = {"altered": (*needles.altered, *needles.needle_altered, *texts)}
+            positions = moved
+    elif positions and not needles.checking:
+        positions = _out_of_the_way(positions, before, uses, needles, place)
+    phrase = even_phrase(before, positions, uses, yarn=needles.yarn, grouped=not needles.checking)
+    return phrase, positions, altered
+
+
+# --- by themselves ------------------------------------------------------------------------------------
+
+
+def _out_of_the_way(
+    positions: tuple[int, ...], stitches: int, uses: int, needles: Needles, place: Place
+) -> tuple[int, ...]:
+    """Keep off markers and motifs as far as the gaps allow it."""
+    markers = markers_ahead(needles)
+    for barred in _tiers(markers, motif_stitches(needles), uses):
+        try:
+            moved = avoiding(positions, stitches, barred, flat=needles.flat, uses=uses)
+        except ValueError:
+            continue
+        if _even(moved, stitches, uses, flat=needles.flat):
+            return moved
+    if set(positions) & _across(markers, uses):
+        needles.warn(place, "a change stands at a marker: the stitches leave no other even place for it.")
+    return positions
+
+
+def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Iterator[frozenset[int]]:
+    """Give what to keep clear, as much as there is first and less and less after it."""
+    beside = places_touching({side for each in markers for side in (each, each + 1)}, uses=uses)
+    if not uses:
+        beside = frozenset(markers)  # two markers a stitch apart keep nothing clear between them
+    parted = places_touching(motif, uses=uses)
+    across = _across(markers, uses)
+    for barred in (beside | parted, beside, across | parted, across, parted):
+        if barred:
+            yield barred
+
+
+def _across(markers: tuple[int, ...], uses: int) -> frozenset[int]:
+    """Give the places where a change would stand right at a marker."""
+    return frozenset(each - 1 if uses else each for each in markers)
+
+
+def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -> bool:
+    gaps = between(positions, stitches, flat=flat, uses=uses)
+    inner = gaps[1:-1] if flat else gaps
+    return not inner or max(inner) - min(inner) <= 1
+
+
+def markers_ahead(needles: Needles) -> tuple[int, ...]:
+    """Give the places of the markers inside the round that comes, in working order."""
+    wrong = needles.flat and needles.side == "WS"
+    markers = mirrored(needles.markers, needles.count) if wrong else needles.markers
+    return tuple(each for each in markers if 0 < each < needles.count)
+
+
+def motif_stitches(needles: Needles) -> tuple[int, ...]:
+    """Number the motif stitches of the round just worked, if it is one of a chart, in the order of the next.
+
+    A stitch is one of the motif where its yarn is not the one in hand, or where it is part of a cable.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or not (last.chart or _has_chart(last)):
+        return ()
+    found, number = [], 0
+    for run in flatten(last.phrase):
+        for _ in range(run.leaves):
+            number += 1
+            if run.yarn != needles.yarn or stitch(run.stitch).kind is Kind.CABLE:
+                found.append(number)
+    if needles.flat:
+        return tuple(sorted(number + 1 - each for each in found))
+    return tuple(found)
+
+
+def _has_chart(draft: Draft) -> bool:
+    return any(getattr(item, "name", "") for item in draft.phrase)
+
+
+# --- because she says so ------------------------------------------------------------------------------
+
+
+def _rules(needles: Needles) -> list[Alteration]:
+    if not needles.knitted:
+        return []
+    rules = needles.project.alterations
+    return [rule for rule in rules if rule.kind == "keep free" and meets(rule, needles.section)]
+
+
+def _with_free_centres(
+    positions: tuple[int, ...], stitches: int, uses: int, rules: list[Alteration], needles: Needles
+) -> tuple[int, ...]:
+    kept = {number for rule in rules for number in free_stitches(rule, stitches, needles)}
+    barred = places_touching(kept, uses=uses) | _across(markers_ahead(needles), uses)
+    try:
+        return avoiding(positions, stitches, barred, flat=needles.flat, uses=uses)
+    except ValueError as error:
+        said = " and ".join(f'"{rule.text}"' for rule in rules)
+        raise ValueError(f"with {said}, {error}") from None
+
+
+def free_stitches(rule: Alteration, stitches: int, needles: Needles) -> set[int]:
+    """Number the stitches of a round that a rule keeps free, the first being 1.
+
+    Rounds are taken to begin at the centre back, or at the side where the rule says so; rows at the centre
+    front.
+    """
+    width = rule.stitches
+    if rule.mm is not None and needles.fabric is not None:
+        width = half_up(rule.mm / needles.fabric.gauge.stitch_mm)
+    side = "side" in rule.words.split()
+    centres = []
+    if "front" in rule.words:
+        centres.append(stitches // 4 if side else 0 if needles.flat else stitches // 2)
+    if "back" in rule.words:
+        centres.append(3 * stitches // 4 if side else stitches // 2 if needles.flat else 0)
+    first = [centre - width // 2 for centre in centres]
+    return {number % stitches + 1 for start in first for number in range(start, start + min(width, stitches))}
