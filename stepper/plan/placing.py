@@ -3,7 +3,8 @@
 Kept clear of themselves: the stitches beside a marker, so that nobody wonders on which side of it a change
 stands, and the motif stitches of a chart round just below, where a change would part a motif. Both are kept
 clear as long as the gaps still differ by no more than one; where they cannot be, the round stays even and the
-knitter is told of a marker. Kept clear because she says so: a centre, whatever that costs in evenness. No I/O.
+knitter is told of a marker. Kept clear because she says so: a centre, whatever that costs in evenness.
+No I/O.
 """
 
 from __future__ import annotations

@@ -10,13 +10,11 @@ from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.charting import chart_named
-from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
 from stepper.plan.model import Run
+from stepper.plan.needles import Needles, Template
 from stepper.plan.placing import placed_round
-from stepper.plan.needles import Finding, Needles, Template
-from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
     Across,
