@@ -9,8 +9,10 @@ from __future__ import annotations
 
 import re
 from decimal import Decimal
+from fractions import Fraction
 
-from stepper.language.numbers import LARGEST, spoken_decimal, words
+from stepper.language.abbreviations import unabbreviated
+from stepper.language.numbers import LARGEST, decimal, spoken_decimal, words
 
 _UNITS = {
     "mm": ("millimetre", "millimetres"),
@@ -23,9 +25,46 @@ _UNITS = {
 _FIGURE = re.compile(r"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d|[.,]\d)")
 
 
+_PARTS = "½⅓⅔¼¾⅛⅜⅝⅞"
+_FRACTION = re.compile(
+    rf"(?<![\w.,/-])(\d+[- ]?[{_PARTS}]|[{_PARTS}]|\d+[- ]\d/\d|\d/\d)"
+    r"(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d)"
+)
+
+
 def aloud(line: str) -> str:
-    """Say a line's figures and units in words: "32.5 cm" is "thirty two point five centimetres"."""
-    return _FIGURE.sub(_said, line)
+    """Say a line's abbreviations, figures and units in words.
+
+    "32.5 cm" is "thirty two point five centimetres", "10½" "ten and a half", "k2tog" "knit two together".
+    """
+    return _FIGURE.sub(_said, _FRACTION.sub(_part_said, unabbreviated(line)))
+
+
+def _part_said(match: re.Match[str]) -> str:
+    """Say a number with a fraction: "10½ in" is "ten and a half inches", "½ in" "a half of an inch"."""
+    value = decimal(match.group(1).replace("-", " "))
+    if value is None or value.denominator not in _PART_NAMES or value > LARGEST:
+        return match.group()
+    whole, part = divmod(value, 1)
+    said = _named_part(part)
+    if whole:
+        said = f"{words(int(whole))} and {said}"
+    unit = match.group(2)
+    if unit is None:
+        return said
+    one, many = _UNITS[unit]
+    article = "an" if one.startswith("i") else "a"
+    return f"{said} {many}" if whole else f"{said} of {article} {one}"
+
+
+_PART_NAMES = {2: "half", 3: "third", 4: "quarter", 8: "eighth"}
+
+
+def _named_part(part: Fraction) -> str:
+    name = _PART_NAMES[part.denominator]
+    if part.numerator == 1:
+        return f"an {name}" if name.startswith("e") else f"a {name}"
+    return f"{words(part.numerator)} {name}s"
 
 
 def _said(match: re.Match[str]) -> str:

@@ -20,7 +20,11 @@ from stepper.language.numbers import words
         ("246, as it should be.", "two hundred forty six, as it should be."),
         ("246: that is 2 more.", "two hundred forty six: that is two more."),
         ("12, 14 and 9.", "twelve, fourteen and nine."),
-        ("k2tog, 2027-02-14, 2/2 RC, about 20000", "k2tog, 2027-02-14, 2/2 RC, about 20000"),
+        ("2027-02-14, 2/2 RC, about 20000", "2027-02-14, 2/2 RC, about 20000"),
+        ("k2tog, 3.75 mm, 10½", "knit two together, three point seven five millimetres, ten and a half"),
+        ("Work 10½ in, then ¾ in.", "Work ten and a half inches, then three quarters of an inch."),
+        ("10 1/2 in to reach, ⅛ in.", "ten and a half inches to reach, an eighth of an inch."),
+        ("K2, p2, ssk, 12 sts, 3 rnds", "knit two, purl two, slip slip knit, twelve stitches, three rounds"),
         ("2 left in 4 in the yoke, 20 in all", "two left in four in the yoke, twenty in all"),
         (
             "12.5 in to reach, 30 rounds to 4 in.",

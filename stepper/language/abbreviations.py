@@ -1,0 +1,71 @@
+"""Say abbreviations as a knitter says them: "k2tog" is "knit two together", "sts" is "stitches". No I/O.
+
+What is worked comes from the stitch table and is said in words already. This is for what the printed pattern
+adds in its own words, and for notes: remarks, instructions, labels.
+"""
+
+from __future__ import annotations
+
+import re
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.stitches import STITCHES, find
+
+_WORDS: Final = MappingProxyType(
+    {
+        "st": "stitch", "sts": "stitches", "rnd": "round", "rnds": "rounds", "rep": "repeat",
+        "reps": "repeats", "beg": "beginning", "bor": "beginning of the round", "eor": "end of the round",
+        "rs": "right side", "ws": "wrong side", "patt": "pattern", "cont": "continue", "foll": "following",
+        "rem": "remaining", "tog": "together", "tbl": "through the back loop", "wyib": "with yarn in back",
+        "wyif": "with yarn in front", "kwise": "knitwise", "pwise": "purlwise", "psso": "pass it over",
+        "dpn": "double pointed needle", "dpns": "double pointed needles", "approx": "about",
+        "st st": "stockinette stitch", "ch": "chain",
+    }
+)  # fmt: skip
+# Source: common practice in printed patterns. "alt" and "pat" are left out: they are words or names as well.
+
+_NOT_ALONE: Final = frozenset(
+    ("hold", "return", "rest", "turn", "bead", "graft", "draw", "co", "bo", "pu", "ds", "pm")
+)
+# Codes of the table that are words of their own, too short to be told from a name, or a time of day.
+
+_CODES: Final = [code for code in STITCHES if len(code) > 1 and code not in _NOT_ALONE]
+_EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *_WORDS), key=len, reverse=True))
+_NO_TIME: Final = r"(?<!(?<!\w)\d )(?<!(?<!\w)\d\d )(?<!\d\.\d\d )(?<!\d:\d\d )pm"
+_ALONE: Final = re.compile(rf"(?<![\w.&/-])(?:{_EITHER}|{_NO_TIME})(?![\w&/-])", re.IGNORECASE)
+_COUNTED: Final = re.compile(
+    r"(?<![\w.&/-])(k|p|sl|CO |BO )(\d{1,3})( tbl| wyi[bf])?(?![\w&/.-])", re.IGNORECASE
+)
+
+
+def unabbreviated(line: str) -> str:
+    """Say the abbreviations of a line in words; what might be a word or a name is left alone.
+
+    Returns:
+        The line; figures stay figures. Always: doing it twice changes nothing.
+    """
+    line = _COUNTED.sub(_counted, line)
+    return _ALONE.sub(_said, line)
+
+
+def _counted(match: re.Match[str]) -> str:
+    """Say "k3" or "sl1 wyib"."""
+    letters = match.group(1).strip()
+    if letters.lower() in ("co", "bo") and not letters.isupper():
+        return match.group()
+    entry = find(letters.lower() + (match.group(3) or "").lower())
+    if entry is None:
+        return match.group()
+    count = match.group(2)
+    return entry.said if count == "1" else entry.counted.format(n=count)
+
+
+def _said(match: re.Match[str]) -> str:
+    found = match.group()
+    code = " ".join(found.lower().split())
+    if code not in _WORDS:
+        # Said without its own commas, or "slip, slip, knit, knit one" would be four things.
+        return STITCHES[code].said.replace(",", "")
+    said = _WORDS[code]
+    return said[:1].upper() + said[1:] if match.start() == 0 and found[:1].isupper() else said
