@@ -19,7 +19,7 @@ from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Again, Cue, Listen, Next, View, Where
-from stepper.session.effects import Close, Effect, Refuse, TellStep, TurnTo
+from stepper.session.effects import Close, Effect, Refuse, RestHands, TellStep, TurnTo
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.state import State
@@ -53,6 +53,7 @@ class Conductor:
         own_wordings: Mapping[str, str] | None = None,
         turn: Callable[[View], None] | None = None,
         sounds: bool = True,
+        rest: bool = True,
     ) -> None:
         """Take up a session.
 
@@ -65,9 +66,11 @@ class Conductor:
             own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
             turn: Turns the screen to something; nothing where there is no screen.
             sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
+            rest: Whether she wants to be reminded to rest her hands.
         """
         self._turn = turn
         self._sounds = sounds
+        self._rest = rest
         self._session = session
         self._keep = keep
         self._show = show
@@ -172,6 +175,8 @@ class Conductor:
         for effect in effects:
             if isinstance(effect, TurnTo) and self._turn is not None:
                 self._turn(effect.view)
+                continue
+            if isinstance(effect, RestHands) and not self._rest:
                 continue
             line = told(effect, self._session.plan)
             if not line or isinstance(effect, Close):

@@ -84,6 +84,23 @@ def test_tones_are_off_by_one_setting() -> None:
     assert (speaker.sounds, len(speaker.texts)) == ([], 1)
 
 
+@pytest.mark.parametrize("rest", [True, False])
+def test_the_reminder_to_rest_is_off_by_one_setting(rest: bool) -> None:
+    """With it the hands are remembered at the end of a round; without it nothing of it is said or shown."""
+    log = Log()
+    times = iter(f"2025-03-03T{20 + each // 20}:{each * 3 % 60:02}:00+01:00" for each in range(30))
+    conductor = Conductor(
+        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: next(times), rest=rest
+    )
+    conductor.begin("a")
+    for _ in range(20):
+        conductor.offer(Next())
+    conductor.drain()
+    reminders = [line for line in log.lines if "rest your hands" in line]
+    assert len(reminders) == (1 if rest else 0)
+    assert all("Pain is for a doctor" in line for line in reminders)
+
+
 def test_the_next_line_is_expected_before_it_is_asked_for() -> None:
     """A voice that takes long to make a line has it ready: the first line expected is the one said next."""
     speaker = RecordingSpeaker()

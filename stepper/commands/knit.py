@@ -115,6 +115,7 @@ def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Pref
         speaker=speaker,
         own_wordings=mine.wordings,
         sounds=mine.hearing.sounds,
+        rest=mine.care.rest,
     )
     _show(f"{loaded.plan.title}.")
     if taken.changed is not None:

@@ -20,7 +20,7 @@ COMMANDS: dict[str, str] = {
     "yarn": "tell what it takes of each yarn, what to buy, and whether it lasts",
     "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
-    "where": "tell where the knitting stands",
+    "where": "tell where the knitting stands, of one garment or of all in a folder",
 }
 """Every command and what it does. Each is a module of the same name in this package."""
 

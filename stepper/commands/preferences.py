@@ -5,6 +5,8 @@
 rate_wpm = 140
 [ears]                  # how it listens: the fields of `HearingSettings`
 device = "headset"
+[care]                  # what it looks after: the fields of `CareSettings`
+rest = false
 [wordings]              # her own words for a cue, and the wording of the vocabulary that they stand for
 "weiter bitte" = "next step"
 ```
@@ -27,9 +29,18 @@ from typing import Any, TypeVar, get_args
 from stepper.language.understand import phrases
 from stepper.voice.settings import Engine, HearingSettings, SpeechSettings
 
-_Record = TypeVar("_Record", SpeechSettings, HearingSettings)
+_TABLES = ("voice", "ears", "care", "wordings")
 
-_TABLES = ("voice", "ears", "wordings")
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareSettings:
+    """What the program is to look after besides the knitting."""
+
+    rest: bool = True
+    """Whether it reminds her to rest her hands after fifty minutes, at the end of a round."""
+
+
+_Record = TypeVar("_Record", SpeechSettings, HearingSettings, CareSettings)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,6 +49,7 @@ class Preferences:
 
     speech: SpeechSettings = field(default_factory=SpeechSettings)
     hearing: HearingSettings = field(default_factory=HearingSettings)
+    care: CareSettings = field(default_factory=CareSettings)
     wordings: Mapping[str, str] = field(default_factory=dict)
     """The knitter's own wordings: hers to one of the vocabulary's."""
     remarks: tuple[str, ...] = ()
@@ -92,14 +104,15 @@ def parsed(tables: Mapping[str, Any], name: str) -> Preferences:
         name: What to call the file in a remark.
     """
     remarks = [
-        f'{name}: there is no table [{table}];{_nearest(table, _TABLES)} they are {", ".join(_TABLES)}.'
+        f"{name}: there is no table [{table}];{_nearest(table, _TABLES)} they are {', '.join(_TABLES)}."
         for table in tables
         if table not in _TABLES
     ]
     speech = _followed(SpeechSettings(), _table(tables, "voice", name, remarks), f"{name}: [voice]", remarks)
     hearing = _followed(HearingSettings(), _table(tables, "ears", name, remarks), f"{name}: [ears]", remarks)
+    care = _followed(CareSettings(), _table(tables, "care", name, remarks), f"{name}: [care]", remarks)
     wordings = _wordings(_table(tables, "wordings", name, remarks), name, remarks)
-    return Preferences(speech=speech, hearing=hearing, wordings=wordings, remarks=tuple(remarks))
+    return Preferences(speech=speech, hearing=hearing, care=care, wordings=wordings, remarks=tuple(remarks))
 
 
 def _table(tables: Mapping[str, Any], table: str, name: str, remarks: list[str]) -> Mapping[str, Any]:

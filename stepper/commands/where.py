@@ -1,30 +1,50 @@
-"""`stepper where FILE`: where the knitting stands. Reads only, also while a session is open."""
+"""`stepper where [FILE or FOLDER]`: where the knitting stands. Reads only, also while a session is open.
+
+With a project file it answers as a sitting would; with a folder, or nothing for the folder one is in, it
+lists every garment there in a few words.
+"""
 
 from __future__ import annotations
 
 import argparse
 import json
+import re
 from collections.abc import Iterator
 from contextlib import ExitStack
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 from stepper.commands.keeping import take_up
 from stepper.commands.loading import load
+from stepper.errors import StepperError
 from stepper.language.places import on_day
 from stepper.language.telling import told
+from stepper.report.leftovers import FILE_NAME as LEFTOVERS
+from stepper.report.needles_page import Garment, needles_lines, outlook_fields
 from stepper.session.cues import HowFar, Where
 from stepper.session.machine import Session
+from stepper.session.outlook import outlook
 from stepper.session.respond import respond
-from stepper.session.standing import Standing, standing_of
+from stepper.session.standing import standing_of
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
+
+ENDINGS = (".yaml", ".yml")
+"""What a project file's name ends with, in any case."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
-    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+    parser.add_argument(
+        "path",
+        type=Path,
+        nargs="?",
+        default=Path(),
+        metavar="FILE",
+        help="the project file, or a folder of them; the folder you are in where nothing is given",
+    )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
@@ -35,34 +55,81 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        StepperError: The project file or the journal cannot be read.
+        StepperError: The project file or its journal cannot be read; in a folder that is told in a line.
     """
-    loaded = load(args.file)
-    path = journal_path(loaded.path)
-    with ExitStack() as stack:
-        journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
-        taken = take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
-    if taken.changed is not None:
-        taken.session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
-    standing = standing_of(taken.session.plan, taken.session.state)
+    now = datetime.now().astimezone().isoformat(timespec="seconds")
+    if args.path.is_dir():
+        return _folder(args.path, now, as_json=args.json)
+    garment, session, changed = _garment(args.path, now)
     if args.json:
-        print(json.dumps(asdict(standing), ensure_ascii=False, indent=2))
+        print(json.dumps(_document(garment), ensure_ascii=False, indent=2))
         return 0
-    for line in _lines(taken.session, standing, changed=taken.changed is not None):
+    for line in _lines(session, garment, now, changed=changed):
         print(line)
     return 0
 
 
-def _lines(session: Session, standing: Standing, *, changed: bool) -> Iterator[str]:
+def _garment(path: Path, now: str) -> tuple[Garment, Session, bool]:
+    """Find out where a garment stands, without writing anything."""
+    loaded = load(path)
+    journal_at = journal_path(loaded.path)
+    with ExitStack() as stack:
+        journal = stack.enter_context(Journal.read_only(journal_at)) if journal_at.exists() else None
+        taken = take_up(loaded, journal, now)
+    session = taken.session
+    if taken.changed is not None:
+        session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
+    standing, ahead = standing_of(session.plan, session.state), outlook(session.plan, session.state, now)
+    garment = Garment(file=path.name, standing=standing, outlook=ahead, begun=session.state.seq > 0)
+    return garment, session, taken.changed is not None
+
+
+def _document(garment: Garment) -> dict[str, Any]:
+    return {**asdict(garment.standing), **outlook_fields(garment.outlook)}
+
+
+def _lines(session: Session, garment: Garment, now: str, *, changed: bool) -> Iterator[str]:
     """Give the answer in words, the same as in a sitting."""
+    standing, plan = garment.standing, session.plan
     yield f"{standing.title}."
-    plan, state = session.plan, session.state
-    if state.seq == 0:
+    if not garment.begun:
         yield "Nothing is knitted yet."
-    for cue in (Where(), HowFar()):
+    # Nobody comes back from a silence here, so the place is not said twice.
+    state = replace(session.state, last_cue_at="")
+    for cue in (Where(at=now), HowFar(at=now)):
         for effect in respond(plan, state, cue, (), state):
             yield told(effect, plan)
     if standing.last_cue_at is not None:
         yield f"Last knitted{on_day(standing.last_cue_at)}."
     if changed:
         yield "The pattern has changed since then; the next sitting says how."
+
+
+def _folder(folder: Path, now: str, *, as_json: bool) -> int:
+    """List every garment of a folder; what cannot be read is told in a line and keeps nothing back."""
+    garments: list[Garment] = []
+    problems: list[tuple[str, str]] = []
+    for path in sorted(each for each in folder.iterdir() if each.suffix.lower() in ENDINGS):
+        if path.name == LEFTOVERS or not path.is_file():
+            continue
+        try:
+            garments.append(_garment(path, now)[0])
+        except StepperError as error:
+            problems.append((path.name, _in_a_line(str(error), path)))
+    if as_json:
+        found = [{"file": each.file, "begun": each.begun, **_document(each)} for each in garments]
+        troubles = [{"file": name, "text": text} for name, text in problems]
+        document = {"format": 1, "garments": found, "problems": troubles}
+        print(json.dumps(document, ensure_ascii=False, indent=2))
+        return 0
+    for line in needles_lines(garments, problems):
+        print(line)
+    return 0
+
+
+def _in_a_line(text: str, path: Path) -> str:
+    """Keep of an error what fits a list: its first line, and how many problems there are."""
+    first, *others = text.splitlines()
+    count = sum(f"{path}:" in line and " error: " in line for line in others)
+    told = re.sub(r"^(\d+):\d+: error: ", r"line \1: ", first.replace(f"{path}:", ""))
+    return told + (f" And {count} more." if count else "")

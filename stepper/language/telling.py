@@ -11,7 +11,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
-from stepper.language import mending
+from stepper.language import mending, outlook
 from stepper.language.changes import told_changes
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
@@ -184,6 +184,11 @@ def _far(effect: effects.TellFar, plan: Plan) -> str:
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
 
+def _rest(effect: effects.RestHands, plan: Plan) -> str:
+    knitted = f"{effect.minutes} minutes of knitting: rest your hands for a while and stretch them."
+    return f"{knitted} Pain is for a doctor, not for a program."
+
+
 FAR_OFF: Final = 1.5
 """How many times off the gauge a measurement may be before it is doubted. Source: chosen here; knitting over
 fewer than ten rounds can be measured wrong by a third, a number misheard is wrong by more."""
@@ -291,6 +296,10 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.AskLength: _ask_length,
         effects.TellStride: _stride,
         effects.TellFar: _far,
+        effects.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
+        effects.TellDue: lambda effect, plan: outlook.due(effect.outlook),
+        effects.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),
+        effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,
         effects.TellUndone: _undone,

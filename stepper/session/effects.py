@@ -13,6 +13,7 @@ from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
+from stepper.session.outlook import Outlook
 from stepper.session.remedy import Remedy
 from stepper.session.state import Asking, Mend, Place, Seen
 from stepper.session.steps import By, Part
@@ -152,6 +153,35 @@ class TellFar(Effect):
     section_rounds: int
     rounds: int
     stitches: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTimeLeft(Effect):
+    """Say how much knitting is left and when it will be done."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellDue(Effect):
+    """Say what each evening must bring to be done by the day the file names."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFilm(Effect):
+    """Say what a film of two hours would bring."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RestHands(Effect):
+    """Remind her to rest her hands."""
+
+    minutes: int
+    """How long she has knitted without a rest. Unit: minutes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

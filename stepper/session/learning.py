@@ -107,6 +107,13 @@ def moment(at: str) -> datetime | None:
         return None
 
 
+def minutes_knitted(state: State, at: str) -> int:
+    """Give how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
+    now = moment(at)
+    seconds = _seconds(state.sat_since, now) if now is not None else None
+    return 5 * int((seconds or 0) // 300)
+
+
 def _seconds(last: str, now: datetime) -> float | None:
     before = moment(last)
     if before is None or (before.tzinfo is None) is not (now.tzinfo is None):

@@ -34,6 +34,8 @@ class Outlook:
     """What is ahead, in time."""
 
     paces: Paces
+    today: str | None
+    """Day of the question, ISO 8601; nothing where its time is not known."""
     seconds_left: float
     """Knitting time of what is left, breaks left out. Unit: s."""
     likely: str | None
@@ -93,6 +95,7 @@ def outlook(plan: Plan, state: State, at: str) -> Outlook:
     film_rounds, film_to = _film(plan, state.place, paces)
     return Outlook(
         paces=paces,
+        today=None if today is None else today.isoformat(),
         seconds_left=left,
         likely=likely,
         early=early,

@@ -18,12 +18,15 @@ from stepper.session.effects import (
     Close,
     Effect,
     Lead,
+    RestHands,
     TellAsleep,
     TellAwake,
     TellChanges,
     TellCounted,
+    TellDue,
     TellExpected,
     TellFar,
+    TellFilm,
     TellFinished,
     TellHelp,
     TellKept,
@@ -35,6 +38,7 @@ from stepper.session.effects import (
     TellStep,
     TellStop,
     TellStride,
+    TellTimeLeft,
     TellUndone,
     TurnTo,
 )
@@ -65,6 +69,8 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import silent_long
+from stepper.session.learning import minutes_knitted
+from stepper.session.outlook import outlook
 from stepper.session.remedy import off_by
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Place, State
@@ -92,7 +98,8 @@ def respond(
     if isinstance(cue, cues.Look):
         return (*back, TurnTo(view=cue.view))
     if not events and cue is not None:
-        return (*back, *_ANSWERS[type(cue)](plan, after))
+        ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
+        return (*back, *_ANSWERS[type(cue)](plan, after), *ahead)
     effects: list[Effect] = [*back]
     for event in events:
         effects += _TOLD[type(event)](plan, before, event, after)
@@ -154,6 +161,17 @@ def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
     )
 
 
+def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Look ahead in time, where anything is left."""
+    if state.place.index >= len(plan.rounds):
+        return
+    seen = outlook(plan, state, at)
+    yield TellTimeLeft(outlook=seen)
+    if seen.evenings is not None:
+        yield TellDue(outlook=seen)
+    yield TellFilm(outlook=seen)
+
+
 def _help(plan: Plan, state: State) -> Iterator[Effect]:
     yield TellHelp(cues=welcome_in(mode_of(plan, state)))
 
@@ -210,6 +228,8 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
     yield from inquiry.mend_here(after)
+    if after.rest_told and not before.rest_told:
+        yield RestHands(minutes=minutes_knitted(after, event.at))
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 

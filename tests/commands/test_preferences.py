@@ -21,6 +21,12 @@ def test_without_a_file_everything_is_as_usual(tmp_path: Path) -> None:
     assert preferences(tmp_path / "none.toml") == Preferences()
 
 
+def test_the_reminder_to_rest_is_off_with_one_setting(tmp_path: Path) -> None:
+    """It is on unless she says otherwise."""
+    assert preferences(tmp_path / "none.toml").care.rest
+    assert not preferences(written(tmp_path, "[care]\nrest = false\n")).care.rest
+
+
 def test_what_is_written_is_followed(tmp_path: Path) -> None:
     """Rate, volume, voice, devices, sounds and her own wordings come from the file."""
     found = preferences(

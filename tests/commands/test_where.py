@@ -1,10 +1,12 @@
 from __future__ import annotations
 
 import json
+import subprocess
+import sys
 from pathlib import Path
 
 from stepper.store.location import journal_path
-from tests.commands.garments import CUFF, Sitting, garment, stepper
+from tests.commands.garments import CUFF, Sitting, environment, garment, stepper
 
 FIELDS = {
     "title",
@@ -77,3 +79,62 @@ def test_a_changed_pattern_is_taken_into_account_and_told(tmp_path: Path) -> Non
     )
     assert words[-1] == "The pattern has changed since then; the next sitting says how."
     assert stepper("where", path).stdout.splitlines() == words
+
+
+def test_time_is_told_in_words_and_figures(tmp_path: Path) -> None:
+    """The finish, what each evening must bring, and what a film would bring."""
+    path = garment(tmp_path, CUFF.replace("sizes: 1\n", "sizes: 1\nfinish_by: 2099-12-24\n"))
+    words = stepper("where", path).stdout
+    found = json.loads(stepper("where", path, "--json").stdout)
+
+    assert "of knitting left, at a usual pace until yours is known. Done about" in words
+    assert "To be done by 24 December 2099: 1 round" in words
+    assert "A two-hour film is enough to finish it." in words
+    assert (found["finish_by"], found["rounds_an_evening"], found["pace_measured"]) == (
+        "2099-12-24",
+        1,
+        False,
+    )
+    assert found["finish_early"] <= found["finish"] <= found["finish_late"]
+
+
+def test_a_folder_is_listed_whatever_is_in_it(tmp_path: Path) -> None:
+    """A broken file, a journal that is none and one that is open in a session are a line each, never the
+    end."""
+    path = garment(tmp_path, CUFF, "first.yaml")
+    garment(tmp_path, CUFF.replace("title: Cuff", "title: Second"), "second.yml")
+    garment(tmp_path, CUFF, "odd.yaml").with_suffix(".journal").write_text("no journal", encoding="utf-8")
+    garment(tmp_path, CUFF.replace("Cast on 24", "Cats on 24"), "torn.yaml")
+    (tmp_path / "shopping.yaml").write_text("- milk\n", encoding="utf-8")
+    (tmp_path / "notes.txt").write_text("none of ours", encoding="utf-8")
+    sitting = Sitting(path)
+    sitting.say("next step")
+
+    ended = stepper("where", tmp_path)
+    found = json.loads(stepper("where", tmp_path, "--json").stdout)
+    sitting.kill()
+
+    lines = ended.stdout.splitlines()
+    assert (ended.returncode, ended.stderr) == (0, "")
+    assert lines[0].startswith("Cuff (first.yaml): cuff, round 2 of 17, 5 % done, last touched ")
+    assert lines[2].startswith("Second (second.yml): not begun, 17 rounds")
+    assert [line.partition(":")[0] for line in lines[3:]] == ["odd.yaml", "shopping.yaml", "torn.yaml"]
+    assert "is not a journal" in lines[3]
+    assert 'line 20: "Cats" is not understood here.' in lines[5]
+    assert [each["file"] for each in found["garments"]] == ["first.yaml", "second.yml"]
+    assert [each["file"] for each in found["problems"]] == ["odd.yaml", "shopping.yaml", "torn.yaml"]
+
+
+def test_without_a_name_it_is_the_folder_one_is_in(tmp_path: Path) -> None:
+    """Nothing to type where nothing has to be told apart."""
+    garment(tmp_path)
+    ended = subprocess.run(
+        [sys.executable, "-m", "stepper", "where"],
+        cwd=tmp_path,
+        env=environment(),
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=True,
+    )
+    assert ended.stdout.startswith("Cuff (cuff.yaml): not begun")

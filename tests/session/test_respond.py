@@ -4,7 +4,7 @@ import pytest
 
 from stepper.session import cues, events
 from stepper.session.control import ask
-from stepper.session.effects import AskLength, Lead, TellFinished, TellStep, TurnTo
+from stepper.session.effects import AskLength, Lead, RestHands, TellFinished, TellStep, TurnTo
 from stepper.session.machine import Session
 from stepper.session.respond import _ANSWERS, _TOLD, step_at
 from stepper.session.rules import RULES, Mode
@@ -89,6 +89,9 @@ def test_questions_are_answered_in_one_line_each() -> None:
         226 stitches now, 246 at the end.
         > how far to go
         5 rounds left in yoke, 20 altogether, 3578 stitches.
+        About 2 hours 20 minutes of knitting left, at a usual pace until yours is known. Done about
+            6 March, with usual evenings until yours are known; in 8 cases of 10 between 4 March and 9 March.
+        A two-hour film brings 17 rounds: done to Body, round 12 of 15.
         > where are the increases
         21 increases: 15 gaps of 11 and 6 of 10; 1 done, next in 7 stitches.
         > go to body
@@ -101,6 +104,33 @@ def test_questions_are_answered_in_one_line_each() -> None:
         No increases or decreases in this round; the next are 1 round on: Yoke, round 2 of 6, Final increase.
         """,
     )
+
+
+def test_a_rest_is_suggested_at_the_end_of_a_round_once() -> None:
+    """Fifty minutes of knitting, then one line in front of the next round, and none at the round after."""
+    session = Session(GARMENT)
+    session.adopt(session.consider_opening("2025-03-03T20:00:00+01:00", "a"))
+    minutes, told_at = 0, []
+    while session.state.place.index < len(GARMENT.rounds) - 1:
+        minutes += 3
+        at = f"2025-03-03T{20 + minutes // 60}:{minutes % 60:02}:00+01:00"
+        considered = session.consider(cues.Next(at=at))
+        rests = [each for each in considered.effects if isinstance(each, RestHands)]
+        if rests:
+            told_at.append((minutes, rests[0].minutes, considered.effects.index(rests[0])))
+            assert isinstance(considered.effects[-1], TellStep)
+            assert considered.state.place.stitch == 0
+        session.adopt(considered)
+    assert minutes > 70
+    assert [(told, said) for told, said, _ in told_at] == [(told_at[0][0], 50)]
+    assert 50 <= told_at[0][0] < 56
+
+
+def test_nothing_is_foretold_of_a_finished_garment() -> None:
+    """Every round is done; there is no day to name."""
+    session = Session(GARMENT, _at(len(GARMENT.rounds)))
+    effects = session.consider(cues.HowFar(at=AT)).effects
+    assert [type(each).__name__ for each in effects] == ["TellFar"]
 
 
 def test_a_stretch_too_short_to_measure_is_not_asked_about() -> None:

@@ -1,0 +1,81 @@
+"""Time in words: what is left, when it will be done, what an evening must and a film will bring. No I/O."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from stepper.language.measures import plural
+from stepper.language.places import done_name, on_day
+from stepper.plan.model import Plan
+from stepper.session.outlook import Outlook
+from stepper.session.state import Place
+
+FAR_DAYS = 300
+"""From so many days on a date is said with its year. Chosen here. Unit: days."""
+
+
+def time_left(seen: Outlook) -> str:
+    """Say how much knitting is left and when it will be done, and what of that is a guess."""
+    guess = "" if seen.paces.measured else ", at a usual pace until yours is known"
+    line = f"{hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
+    if seen.likely is None:
+        return line
+    usual = ", with usual evenings until yours are known" if seen.assumed_days else ""
+    likely = f"Done about {day(seen.likely, seen.today)}{usual}"
+    if seen.late is None or seen.early is None:
+        return f"{line} {likely}; it is too early to say how surely."
+    if seen.early == seen.late:
+        return f"{line} {likely}."
+    between = f"between {day(seen.early, seen.today)} and {day(seen.late, seen.today)}"
+    return f"{line} {likely}; in 8 cases of 10 {between}."
+
+
+def due(seen: Outlook) -> str:
+    """Say what each evening must bring to be done in time; nothing where the file names no day."""
+    if seen.finish_by is None or seen.evenings is None:
+        return ""
+    name = day(seen.finish_by, seen.today)
+    if seen.rounds_each is None or seen.seconds_each is None:
+        return f"The {name} of the file has passed."
+    each = f"{plural(seen.rounds_each, 'round')}, {hours(seen.seconds_each)}"
+    when = "tonight" if seen.evenings == 1 else f"each of {seen.evenings} evenings"
+    return f"To be done by {name}: {each}, {when}."
+
+
+def film(seen: Outlook, plan: Plan) -> str:
+    """Say what a film of two hours would bring from here."""
+    if seen.film_to.index >= len(plan.rounds):
+        return "A two-hour film is enough to finish it."
+    if not seen.film_rounds:
+        return f"A two-hour film brings you to stitch {seen.film_to.stitch} of this round."
+    to = done_name(Place(index=seen.film_to.index), plan)
+    return f"A two-hour film brings {plural(seen.film_rounds, 'round')}: done to {to}."
+
+
+def hours(seconds: float) -> str:
+    """Say how long something takes, no finer than anyone can foresee: "about 3 hours 20 minutes".
+
+    Args:
+        seconds: Range: 0 and up. Unit: s.
+    """
+    minutes = round(seconds / 60)
+    if minutes < 1:
+        return "less than a minute"
+    if minutes < 60:
+        return f"about {plural(minutes, 'minute')}"
+    if minutes >= 600:
+        return f"about {round(minutes / 60)} hours"
+    whole, rest = divmod(round(minutes, -1), 60)
+    return f"about {plural(whole, 'hour')}{f' {rest} minutes' if rest else ''}"
+
+
+def day(iso: str, today: str | None) -> str:
+    """Say a day: "12 March", with its year where it is far off.
+
+    Args:
+        iso: ISO 8601.
+        today: ISO 8601; nothing where not known.
+    """
+    name = on_day(iso).removeprefix(" on ")
+    away = 0 if today is None else (date.fromisoformat(iso[:10]) - date.fromisoformat(today)).days
+    return f"{name} {iso[:4]}" if abs(away) > FAR_DAYS else name

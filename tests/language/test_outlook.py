@@ -1,0 +1,99 @@
+"""Time in words. The numbers are checked in tests/session/test_outlook.py."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.craft.pace import Stretch
+from stepper.craft.paces import measure_paces
+from stepper.language.outlook import day, due, film, hours, time_left
+from stepper.session.outlook import Outlook
+from stepper.session.state import Place
+from tests.plans import final_increase
+
+SEEN = Outlook(
+    paces=measure_paces({"plain": [Stretch(stitches=300, seconds=600)]}),
+    today="2026-11-25",
+    seconds_left=90_000,
+    likely="2027-01-12",
+    early="2027-01-02",
+    late="2027-01-25",
+    assumed_days=0,
+    finish_by="2027-02-14",
+    evenings=82,
+    rounds_each=6,
+    seconds_each=1100,
+    film_rounds=3,
+    film_to=Place(index=5, stitch=12),
+)
+
+
+@pytest.mark.parametrize(
+    ("seconds", "said"),
+    [
+        (20, "less than a minute"),
+        (60, "about 1 minute"),
+        (3540, "about 59 minutes"),
+        (3600, "about 1 hour"),
+        (8400, "about 2 hours 20 minutes"),
+        (35_990, "about 10 hours"),
+        (90_000, "about 25 hours"),
+    ],
+)
+def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: str) -> None:
+    """Minutes up to an hour, tens of minutes up to ten hours, hours beyond."""
+    assert hours(seconds) == said
+
+
+def test_what_is_left_and_when() -> None:
+    """The likely day and the range, with nothing said of guesses where there are none."""
+    assert time_left(SEEN) == (
+        "About 25 hours of knitting left. Done about 12 January; in 8 cases of 10 between 2 January and 25 January."
+    )
+
+
+def test_a_guess_is_called_one() -> None:
+    """The pace and the evenings are marked, each by itself."""
+    unmeasured = replace(SEEN, paces=measure_paces({}))
+    assert "at a usual pace until yours is known" in time_left(unmeasured)
+    assert "usual evenings" not in time_left(unmeasured)
+    assert "with usual evenings until yours are known" in time_left(replace(SEEN, assumed_days=4))
+
+
+def test_too_little_to_say_how_surely() -> None:
+    """No range is invented; evenings all alike need none."""
+    assert time_left(replace(SEEN, late=None)).endswith("it is too early to say how surely.")
+    assert time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
+    assert time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
+
+
+def test_what_an_evening_must_bring() -> None:
+    """So many rounds each evening, tonight where it is the last, nothing where the day has passed."""
+    assert due(SEEN) == "To be done by 14 February: 6 rounds, about 18 minutes, each of 82 evenings."
+    assert due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
+    past = replace(SEEN, evenings=0, rounds_each=None, seconds_each=None)
+    assert due(past) == "The 14 February of the file has passed."
+    assert due(replace(SEEN, finish_by=None, evenings=None)) == ""
+
+
+def test_what_a_film_brings() -> None:
+    """Whole rounds, or how far in a round longer than a film, or the end."""
+    plan = final_increase()
+    assert (
+        film(SEEN, plan)
+        == "A two-hour film brings 3 rounds: done to Yoke, round 3 of 6, chart cairn round 1."
+    )
+    assert (
+        film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
+    )
+    done = replace(SEEN, film_to=Place(index=len(plan.rounds)))
+    assert film(done, plan) == "A two-hour film is enough to finish it."
+
+
+def test_a_far_day_has_its_year() -> None:
+    """12 March of which year is only asked when it is not the next one."""
+    assert day("2027-03-12", "2026-11-25") == "12 March"
+    assert day("2028-03-12", "2026-11-25") == "12 March 2028"
+    assert day("2027-03-12", None) == "12 March"

@@ -1,0 +1,76 @@
+"""The list of a folder in words; `tests/commands/test_where.py` runs it on real files."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.report.needles_page import Garment, needles_lines, outlook_fields
+from stepper.session.outlook import outlook
+from stepper.session.standing import standing_of
+from stepper.session.state import Knitting, Place, State
+from tests.plans import final_increase
+
+NOW = "2026-11-25T20:00:00+01:00"
+PLAN = final_increase()
+
+
+def garment(file: str, index: int, touched: str = "", finish_by: str | None = None) -> Garment:
+    """Give a garment at a round."""
+    plan = replace(PLAN, title=file.partition(".")[0].capitalize(), finish_by=finish_by)
+    state = State(knitting=Knitting(place=Place(index=index)), last_cue_at=touched)
+    return Garment(
+        file=file,
+        standing=standing_of(plan, state),
+        outlook=outlook(plan, state, NOW),
+        begun=bool(touched),
+    )
+
+
+def test_the_last_touched_comes_first_and_the_unbegun_after() -> None:
+    """What is on the needles before what is not; what cannot be read last, in its line."""
+    lines = list(
+        needles_lines(
+            [
+                garment("old.yaml", 3, "2026-10-01T20:00:00+01:00"),
+                garment("planned.yaml", 0, finish_by="2026-12-24"),
+                garment("done.yaml", len(PLAN.rounds), "2026-09-01T20:00:00+01:00"),
+                garment("new.yaml", 4, "2026-11-24T20:00:00+01:00", "2026-12-04"),
+            ],
+            [("torn.yaml", "line 3: no.")],
+        )
+    )
+    assert [line.split()[0] for line in lines] == [
+        "New",
+        "About",
+        "Old",
+        "About",
+        "Planned",
+        "Done",
+        "torn.yaml:",
+    ]
+    assert lines[0] == "New (new.yaml): yoke, round 3 of 6, 21 % done, last touched 24 November."
+    assert lines[1].endswith("(partly a guess); due 4 December: 2 rounds an evening.")
+    assert lines[4].startswith("Planned (planned.yaml): not begun, 23 rounds, about 2 hours 40 minutes; ")
+    assert lines[4].endswith("; due 24 December: 1 round an evening.")
+    assert lines[5] == "Done (done.yaml): finished, last touched 1 September."
+    assert lines[6] == "torn.yaml: cannot be read: line 3: no."
+
+
+def test_a_day_that_has_passed_is_said_to_have() -> None:
+    """Nothing is asked of evenings gone by."""
+    assert "was due 4 November" in list(needles_lines([garment("a.yaml", 3, NOW, "2026-11-04")], []))[1]
+
+
+def test_an_empty_folder_says_so() -> None:
+    """And what to do about it."""
+    assert list(needles_lines([], [])) == ["No project files here. `stepper start` writes one."]
+
+
+def test_the_figures_are_those_of_the_outlook() -> None:
+    """A program that reads them gets what she is told."""
+    each = garment("a.yaml", 3, NOW, "2026-12-04")
+    fields = outlook_fields(each.outlook)
+    assert (fields["finish_by"], fields["evenings"], fields["rounds_an_evening"]) == ("2026-12-04", 10, 2)
+    assert fields["finish_early"] <= fields["finish"] <= fields["finish_late"]
+    assert (fields["pace_measured"], fields["assumed_days"]) == (False, 7)
+    assert fields["stitches_per_minute"]["plain"] == 30
