@@ -11,9 +11,9 @@ from stepper.commands.loading import Sized, load_sizes
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.plan.blend import Blend, blends
 from stepper.report import fit_page
-from stepper.report.drawing import svg
-from stepper.report.drawing_png import png
 from stepper.report.fitting import Fitting, document, fitting
+from stepper.report.plot import svg
+from stepper.report.plot_png import png
 from stepper.report.yoke_picture import profile_of
 
 

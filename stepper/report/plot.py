@@ -1,4 +1,4 @@
-"""A drawing as a list of shapes, and the SVG it makes. Pure; `drawing_png` makes a PNG of the same."""
+"""A drawing as a list of shapes, and the SVG it makes. Pure; `plot_png` makes a PNG of the same."""
 
 from __future__ import annotations
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from stepper.report.drawing import Area, Drawing, Label, Path, Point
+from stepper.report.plot import Area, Drawing, Label, Path, Point
 
 if TYPE_CHECKING:
     from PIL.ImageDraw import ImageDraw

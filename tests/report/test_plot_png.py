@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
 
-from stepper.report.drawing import Area, Drawing, Label, Path
-from stepper.report.drawing_png import SHARP, dashes, png
+from stepper.report.plot import Area, Drawing, Label, Path
+from stepper.report.plot_png import SHARP, dashes, png
 
 
 def test_a_png_has_the_shapes_where_they_belong() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from xml.etree import ElementTree
 
-from stepper.report.drawing import Area, Drawing, Label, Path, svg
+from stepper.report.plot import Area, Drawing, Label, Path, svg
 
 DRAWING = Drawing(
     width=100,
