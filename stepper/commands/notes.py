@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import argparse
 from contextlib import ExitStack
+from datetime import datetime
 from pathlib import Path
 
-from stepper.commands.keeping import kept_events
+from stepper.commands.keeping import kept_events, take_up
 from stepper.commands.loading import load
 from stepper.report.notes import notes
 from stepper.store.journal import Journal
@@ -29,9 +30,12 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     path = journal_path(loaded.path)
+    now = datetime.now().astimezone().isoformat(timespec="seconds")
     with ExitStack() as stack:
         journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
         events = kept_events(journal) if journal is not None else []
-    for line in notes(loaded.project, loaded.plan, events):
+        taken_up = take_up(loaded, journal, now)
+    plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan
+    for line in notes(loaded.project, plan, events):
         print(line)
     return 0

@@ -2,11 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import datetime
 
+from stepper.language.measures import length, plural, weight
+from stepper.language.places import place_name, round_word
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.session.events import Counted, Event, Measured, Noted, Weighed
+from stepper.report.course import repeats, time_taken
+from stepper.session.events import (
+    Counted,
+    Event,
+    LifelineLaid,
+    Measured,
+    Noted,
+    Opened,
+    PlanChanged,
+    Remedied,
+    Respaced,
+    Weighed,
+)
+from stepper.session.replay import standing
+from stepper.session.state import Place
 
 
 def notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
@@ -14,47 +31,170 @@ def notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> 
 
     Args:
         project: The checked file.
-        plan: Its plan.
-        events: What happened, with its numbers; empty where nothing is knitted.
+        plan: Its plan, as knitted.
+        events: All that happened, with its numbers, from the first on; empty where nothing is knitted.
     """
-    happened = [event for _, event in events]
+    kept = list(events)
     yield f"# {project.title}"
     yield ""
-    yield f"- Size {project.sizes[project.size]}"
-    for switch in project.switches:
-        yield f"- Size {project.sizes[switch.size]} from {switch.label} on"
-    for yarn in project.yarns.values():
-        yield f"- Yarn {yarn.key}: {yarn.name}"
-    needles = sorted({each.needle_mm for each in plan.rounds if each.needle_mm is not None})
-    yield f"- Needles: {', '.join(f'{each:g} mm' for each in needles)}"
+    yield from _chosen(project, plan)
     yield ""
     yield "## Altered"
     yield ""
-    for rule in project.alterations:
-        yield f"- {rule.text}"
-    if not project.alterations:
-        yield "Nothing."
+    yield from _altered(project, plan)
     yield ""
     yield "## As it went"
     yield ""
-    if not happened:
+    if not any(not isinstance(event, Opened) for _, event in kept):
         yield "Nothing is knitted yet."
         return
-    yield f"- From {happened[0].at[:10]} to {happened[-1].at[:10]}"
+    yield from _course(plan, kept)
+
+
+def _chosen(project: Project, plan: Plan) -> Iterator[str]:
+    yield f"- Size {project.sizes[project.size]}"
+    for switch in project.switches:
+        yield f"- Size {project.sizes[switch.size]} from {switch.label} on{_blended(plan, switch.label)}"
+    for yarn in project.yarns.values():
+        skein = ""
+        if yarn.grams is not None and yarn.metres is not None:
+            skein = f", {yarn.metres:g} m to {yarn.grams:g} g"
+        bought = f", {_skeins(yarn.bought)} bought" if yarn.bought is not None else ""
+        yield f"- Yarn {yarn.key}: {yarn.name}{skein}{bought}"
+    needles = sorted({each.needle_mm for each in plan.rounds if each.needle_mm is not None})
+    if needles:
+        yield f"- Needles: {', '.join(f'{each:g} mm' for each in needles)}"
+    for fabric in project.fabrics.values():
+        blocked = ""
+        if fabric.blocked is not None:
+            blocked = f"; blocked {_gauge(fabric.blocked.stitches, fabric.blocked.rounds, project.units)}"
+        gauge = _gauge(fabric.gauge.stitches, fabric.gauge.rounds, project.units)
+        yield f"- Gauge, {fabric.name}: {gauge}{blocked}"
+
+
+def _skeins(skeins: float) -> str:
+    """Say how many skeins: "1 skein", "2.5 skeins"."""
+    return f"{skeins:g} skein{'' if skeins == 1 else 's'}"
+
+
+def _gauge(stitches: float, rounds: float, units: str) -> str:
+    over, factor = ("4 in", 1.016) if units == "in" else ("10 cm", 1.0)
+    return f"{round(stitches * factor, 2):g} stitches and {round(rounds * factor, 2):g} rounds to {over}"
+
+
+def _blended(plan: Plan, label: str) -> str:
+    found = next((each for each in plan.rounds if (each.label or "").lower() == label.lower()), None)
+    if found is None or found.before == found.after:
+        return ""
+    return f", {found.before} to {found.after} stitches in that round"
+
+
+def _altered(project: Project, plan: Plan) -> Iterator[str]:
+    """List the rules, each with where it shows; one that changes no round says so."""
+    for rule in project.alterations:
+        if rule.kind == "note":
+            yield f"- {rule.text}"
+            continue
+        rounds = [each for each in plan.rounds if rule.text in each.altered]
+        sections = list(dict.fromkeys(each.section for each in rounds))
+        where = (
+            f"{plural(len(rounds), 'round')} in {', '.join(sections)}" if rounds else "changes nothing here"
+        )
+        yield f"- {rule.text} ({where})"
+    if not project.alterations:
+        yield "Nothing."
+
+
+# --- what happened ------------------------------------------------------------------------------------
+
+
+def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
+    happened = [event for _, event in standing(kept)]
+    everything = [event for _, event in kept]
+    yield f"- {_dates(everything)}"
+    yield f"- {_hours(time_taken(everything))} of knitting, breaks left out"
     for event in happened:
-        line = _told(event)
+        line = _told(event, plan)
         if line:
             yield f"- {event.at[:10]}: {line}"
+    for index, times in repeats(happened):
+        if index < len(plan.rounds):
+            often = "" if times == 1 else f", {times} times"
+            yield f"- Worked again: {place_name(plan.rounds[index])}{often}"
 
 
-def _told(event: Event) -> str:
+def _dates(events: Sequence[Event]) -> str:
+    days = sorted({event.at[:10] for event in events if _is_time(event.at)})
+    sittings = sum(isinstance(event, Opened) for event in events)
+    if not days:
+        return plural(sittings, "sitting")
+    span = f"On {days[0]}" if days[0] == days[-1] else f"From {days[0]} to {days[-1]}, on {len(days)} days"
+    return f"{span}, {plural(max(1, sittings), 'sitting')}"
+
+
+def _is_time(text: str) -> bool:
+    try:
+        datetime.fromisoformat(text)
+    except ValueError:
+        return False
+    return True
+
+
+def _hours(seconds: float) -> str:
+    minutes = round(seconds / 60)
+    hours, rest = divmod(minutes, 60)
+    return f"{hours} h {rest} min" if hours else f"{rest} min"
+
+
+def _told(event: Event, plan: Plan) -> str:
     match event:
         case Counted() if not event.agrees:
-            return f"counted {event.stitches} where {event.expected} were expected"
+            return f"counted {event.stitches} where {event.expected} were expected, {_at(event.place, plan)}"
+        case Remedied():
+            return _remedy(event, plan)
+        case Respaced():
+            return (
+                f"increases or decreases spread anew, {event.made} made where {event.planned} were planned, "
+                f"{_at(event.place, plan)}"
+            )
         case Measured():
-            return f"{event.section} measured {event.length_mm / 10:g} cm"
+            return f"{event.section} measured {length(event.length_mm, plan.units)}{_corrected(event)}"
         case Weighed():
-            return f"{event.grams:g} g of {event.yarn} left"
+            return f"{weight(event.grams)} of {plan.yarns.get(event.yarn, event.yarn)} left"
+        case LifelineLaid():
+            return f"lifeline, {_at(event.place, plan)}"
+        case PlanChanged():
+            return f"the pattern was changed, {_at(event.place, plan)}"
         case Noted():
             return event.text
     return ""
+
+
+def _corrected(event: Measured) -> str:
+    """Say what a measurement changed in the plan."""
+    if event.correction is None or event.correction.rounds == event.rounds_before:
+        return ""
+    return f": {event.correction.rounds} rounds instead of {event.rounds_before}"
+
+
+def _remedy(event: Remedied, plan: Plan) -> str:
+    """Say how a count that was off was mended."""
+    off = f"{abs(event.difference)} {'too many' if event.difference > 0 else 'too few'}"
+    side = "fewer" if event.difference > 0 else "more"
+    ways = {
+        "accept": f"{off} accepted; made good by working {abs(event.difference)} {side}",
+        "plain": f"{off}, made good by working {abs(event.difference)} {side}",
+        "drop": f"{off}, mended by dropping a stitch down to the fault",
+        "tink": f"{off}, unknit back to the fault",
+        "rip": f"{off}, ripped back",
+    }
+    where = event.mend.index if event.mend is not None else event.place.index
+    return f"{ways.get(event.remedy, off)}, {_at(Place(index=where), plan)}"
+
+
+def _at(place: Place, plan: Plan) -> str:
+    if place.index >= len(plan.rounds):
+        return "at the end"
+    round_ = plan.rounds[place.index]
+    label = f" ({round_.label})" if round_.label else ""
+    return f"{round_.section} {round_word(round_)} {round_.number}{label}"

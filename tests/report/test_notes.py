@@ -2,20 +2,143 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+import pytest
+
 from stepper.plan.compile import compile_plan
+from stepper.plan.lengthen import Correction
+from stepper.plan.model import Plan
+from stepper.plan.respace import Respacing
+from stepper.project.model import Project
 from stepper.report.notes import notes
-from stepper.session.events import Noted
-from stepper.session.state import Place
+from stepper.session.events import (
+    Advanced,
+    Counted,
+    Event,
+    LifelineLaid,
+    Measured,
+    Noted,
+    Opened,
+    PlanChanged,
+    Remedied,
+    Respaced,
+    Undone,
+    Weighed,
+)
+from stepper.session.state import Mend, Place
 from tests.plan.test_blend import switchback
 
+AT = "2027-01-05T20:00:00+01:00"
 
-def test_the_record_holds_the_blend_the_alterations_and_what_was_noted() -> None:
-    """What somebody else would need to knit the same."""
+
+def knitted() -> tuple[Project, Plan]:
+    """Compile the sample."""
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    event = Noted(at="2027-01-05T20:00:00+01:00", place=Place(), text="ran short of ember")
-    text = "\n".join(notes(project, plan, [(1, event)]))
-    assert "- Size 4\n- Size 2 from Final increase on" in text
-    assert "- no bobbles" in text
-    assert "- 2027-01-05: ran short of ember" in text
+    return project, plan
+
+
+def record(*events: Event, units: str = "cm") -> str:
+    """Write the record of some events."""
+    project, plan = knitted()
+    changed = replace(project, units=units), replace(plan, units=units)
+    return "\n".join(notes(*changed, enumerate((Opened(at=AT, fingerprint="x"), *events), start=1)))
+
+
+def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -> None:
+    """What somebody else would need to knit the same."""
+    text = record()
+    assert "- Size 4\n- Size 2 from Final increase on, 225 to 246 stitches in that round" in text
+    assert "- Yarn MC: chalk, 175 m to 50 g, 6 skeins bought" in text
+    assert "- Needles: 3.5 mm, 3.75 mm" in text
+    assert "- Gauge, stockinette: 22 stitches and 30 rounds to 10 cm; blocked 21.5 stitches and 29 rounds" in text
+    assert "- no bobbles (changes nothing here)" in text
+    assert "- front rib two rounds longer" in text
+    assert "Nothing is knitted yet." in text
+
+
+def test_an_alteration_says_where_it_shows() -> None:
+    """12 rounds more in the body make a stretch of rounds that are all marked."""
+    project, _ = knitted()
+    from stepper.project.alterations import read_alteration
+
+    rule = read_alteration("body 4 cm longer", project.sections[0].place)
+    assert rule is not None
+    altered = replace(project, alterations=(rule,))
+    plan = compile_plan(altered).plan
+    assert plan is not None
+    marked = sum(bool(round_.altered) for round_ in plan.rounds)
+    assert f"- body 4 cm longer ({marked} rounds in body)" in list(notes(altered, plan, ()))
+
+
+@pytest.mark.parametrize(
+    ("event", "line"),
+    [
+        (
+            Counted(at=AT, place=Place(index=40), stitches=245, expected=246, expected_end=246),
+            "counted 245 where 246 were expected, yoke round 30 (Final increase)",
+        ),
+        (
+            Remedied(at=AT, origin=Place(index=40), place=Place(index=40), remedy="accept", difference=-1,
+                     stitches=0, minutes=0.0, mend=Mend(index=41, stitch=3, change=1)),
+            "1 too few accepted; made good by working 1 more, yoke round 31",
+        ),
+        (
+            Remedied(at=AT, origin=Place(index=40), place=Place(index=30), remedy="rip", difference=2,
+                     stitches=900, minutes=30.0),
+            "2 too many, ripped back, yoke round 20",
+        ),
+        (
+            Respaced(at=AT, origin=Place(index=40), place=Place(index=40), made=10, planned=12,
+                     respacing=Respacing(index=40, section="yoke", before=225, after=246, places=())),
+            "increases or decreases spread anew, 10 made where 12 were planned, yoke round 30 (Final increase)",
+        ),
+        (
+            Measured(at=AT, place=Place(index=60), length_mm=300, section="body", rounds_before=96,
+                     correction=Correction(stretch=1, rounds=90, rounds_per_10cm=29.0)),
+            "body measured 30 cm: 90 rounds instead of 96",
+        ),
+        (Weighed(at=AT, place=Place(), yarn="A", grams=42.5), "42.5 g of pine left"),
+        (Noted(at=AT, place=Place(), text="ran short of ember"), "ran short of ember"),
+        (LifelineLaid(at=AT, place=Place(index=40)), "lifeline, yoke round 30 (Final increase)"),
+        (
+            PlanChanged(at=AT, old_fingerprint="a", new_fingerprint="b", origin=Place(), place=Place(index=3),
+                        corrections=(), changes=(), have=1, want=1),
+            "the pattern was changed, neckband round 4",
+        ),
+    ],
+)  # fmt: skip
+def test_where_the_knitting_left_the_plan_is_told_with_its_day(event: Event, line: str) -> None:
+    """Counts, remedies, spacing, lengths, weights, notes."""
+    assert f"- 2027-01-05: {line}" in record(event).splitlines()
+
+
+def test_lengths_are_in_the_unit_of_the_file() -> None:
+    """300 mm are 11.81 in. Source: 1 in = 25.4 mm exactly."""
+    measured = Measured(at=AT, place=Place(), length_mm=300, section="body")
+    assert "body measured 11.81 in" in record(measured, units="in")
+
+
+def test_what_was_taken_back_is_left_out() -> None:
+    """An undone count is no count, and neither is the undoing."""
+    wrong = Counted(at=AT, place=Place(index=40), stitches=99, expected=246, expected_end=246)
+    text = record(wrong, Undone(at=AT, seq=2))
+    assert "99" not in text.split("## As it went")[1]
+
+
+def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
+    """Five minutes on the first evening, four on the second; round 2 was worked twice."""
+    def step(index: int, at: str) -> Advanced:
+        return Advanced(at=at, origin=Place(index=index), place=Place(index=index + 1), stitches=9)
+
+    text = record(
+        step(0, "2027-01-05T20:02:00+01:00"),
+        step(1, "2027-01-05T20:05:00+01:00"),
+        Opened(at="2027-01-09T20:00:00+01:00", fingerprint="x"),
+        step(1, "2027-01-09T20:04:00+01:00"),
+    )
+    assert "- From 2027-01-05 to 2027-01-09, on 2 days, 2 sittings" in text
+    assert "- 9 min of knitting, breaks left out" in text
+    assert "- Worked again: Neckband, round 2 of 11" in text

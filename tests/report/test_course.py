@@ -1,0 +1,49 @@
+"""Time and repetition, from a made-up evening."""
+
+from __future__ import annotations
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.report.course import repeats, time_taken
+from stepper.session.events import Advanced, Closed, Event, Opened, Returned
+from stepper.session.state import Place
+from tests.session.samples import EVENTS
+
+
+def at(minute: int) -> str:
+    """Give a time of the evening."""
+    return f"2027-01-05T{20 + minute // 60:02}:{minute % 60:02}:00+01:00"
+
+
+def step(index: int, minute: int) -> Event:
+    """Finish a round."""
+    return Advanced(at=at(minute), origin=Place(index=index), place=Place(index=index + 1), stitches=20)
+
+
+def test_breaks_and_the_time_between_sittings_do_not_count() -> None:
+    """Four and nine minutes of knitting; twenty without a cue, and the night, are none."""
+    evening: list[Event] = [
+        Opened(at=at(0), fingerprint=""),
+        step(0, 4),
+        step(1, 24),
+        step(2, 33),
+        Closed(at=at(33), place=Place(index=3)),
+        Opened(at=at(40), fingerprint=""),
+    ]
+    assert time_taken(evening) == (4 + 9) * 60
+    assert time_taken(()) == 0
+
+
+@given(st.lists(EVENTS, max_size=20))
+def test_time_is_never_less_than_none(events: list[Event]) -> None:
+    """Whatever the clock did."""
+    assert time_taken(events) >= 0
+
+
+def test_rounds_finished_twice_were_worked_again() -> None:
+    """Back two rounds and forward again."""
+    back = Returned(at=at(5), origin=Place(index=3), place=Place(index=1))
+    events = [step(0, 1), step(1, 2), step(2, 3), back, step(1, 6), step(2, 7), step(3, 8)]
+    assert repeats(events) == ((1, 1), (2, 1))
+    assert repeats(events[:3]) == ()
