@@ -18,6 +18,7 @@ COMMANDS: dict[str, str] = {
     "plan": "print every round of the garment",
     "fit": "tell what it will measure and which sizes can be blended",
     "yarn": "tell what it takes of each yarn, what to buy, and whether it lasts",
+    "colours": "tell which yarns vanish beside each other in grey or for other eyes, and what would mend it",
     "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
     "where": "tell where the knitting stands, of one garment or of all in a folder",

@@ -1,0 +1,133 @@
+"""`stepper colours FILE`: which yarns vanish beside each other, in grey or for other eyes."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import shutil
+from collections.abc import Iterator
+from dataclasses import asdict, replace
+from pathlib import Path
+
+from stepper.commands.loading import load
+from stepper.commands.showing import terminal_fitness
+from stepper.craft.colour import Rgb
+from stepper.errors import SurroundingsError
+from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
+from stepper.report.colour_picture import colour_picture
+from stepper.report.colours import Colours, Drawn, colours_of, mended, shades
+from stepper.report.drawing import png_of, svg_of
+from stepper.screen.ansi import ansi
+from stepper.screen.panels import panel, side_by_side
+from stepper.screen.style import Depth
+from stepper.screen.yarns import yarns_of
+
+PIPED_COLUMNS = 92
+"""Columns written where the output goes to no terminal."""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+    parser.add_argument(
+        "--picture",
+        type=Path,
+        metavar="OUT",
+        help="write the charts as a picture: a name ending in .png or .svg",
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the charts, the pairs and the verdict.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The file has problems, or the picture cannot be written.
+    """
+    loaded = load(args.file)
+    found = colours_of(loaded.project, loaded.plan)
+    if args.picture is not None:
+        _write(args.picture, found, loaded.plan.title)
+    if args.json:
+        print(json.dumps(_document(found, loaded.plan.title), ensure_ascii=False))
+        return 0
+    print(f"{loaded.plan.title}: colours")
+    print()
+    for line in _lines(found):
+        print(line)
+    if args.picture is not None:
+        print(f"\nThe picture is in {args.picture}.")
+    return 0
+
+
+def _lines(found: Colours) -> Iterator[str]:
+    why = nothing_to_compare(found)
+    if why:
+        yield why
+        return
+    depth = terminal_fitness().depth
+    columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
+    yield from _charts(found, depth, columns, found.charts)
+    yield from pair_lines(found)
+    yield ""
+    yield from verdict_lines(found)
+    change = found.mend
+    changed = () if change is None else found.with_yarn(change.yarn)
+    if change is not None and changed:
+        yield ""
+        yield f"With {found.names[change.yarn]} in {change.colour.hex}:"
+        yield ""
+        yield from _charts(replace(found, colours=mended(found)), depth, columns, changed)
+
+
+def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[Drawn, ...]) -> Iterator[str]:
+    colours: dict[str, Rgb | None] = {key: found.colours.get(key) for key in found.names}
+    yarns = yarns_of(found.names, colours)
+    signs = {key: yarns.of(key).sign for key in found.names}
+    if charts:
+        yield ", ".join(f"{signs[key]} {name}" for key, name in found.names.items())
+        if depth is Depth.NONE:
+            yield "Without colours the digits say how light it is: 0 black to 9 white."
+        yield ""
+    for chart in charts:
+        yield f"chart {chart.name}"
+        panels = [
+            panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
+            for name, shade in shades(found)
+        ]
+        for line in side_by_side(panels, columns):
+            yield ansi(line, depth)
+        yield ""
+
+
+def _write(path: Path, found: Colours, title: str) -> None:
+    drawing = colour_picture(found, title)
+    ending = path.suffix.lower()
+    if ending not in (".png", ".svg"):
+        raise SurroundingsError(f"{path}: a picture is written as .png or .svg.")
+    try:
+        if ending == ".png":
+            path.write_bytes(png_of(drawing))
+        else:
+            path.write_text(svg_of(drawing), encoding="utf-8")
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
+
+
+def _document(found: Colours, title: str) -> dict[str, object]:
+    return {
+        "format": 1,
+        "title": title,
+        "pairs": [{**asdict(pair), "hard": pair.hard} for pair in found.pairs],
+        "without_colour": list(found.unknown),
+        "mend": None
+        if found.mend is None
+        else {
+            **asdict(found.mend),
+            "colour": found.mend.colour.hex,
+            "from": found.colours[found.mend.yarn].hex,
+        },
+    }

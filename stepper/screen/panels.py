@@ -1,0 +1,84 @@
+"""A chart several times side by side, each time as other eyes see it. No I/O.
+
+In colour every square has its yarn's letter; in the other panels it has none, so that what vanishes vanishes.
+Where there are no colours, a digit stands for how light a square is: 0 black to 9 white.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from stepper.craft.colour import Rgb, lightness, luminance
+from stepper.screen.rows import Row, Span, joined, padded, row
+from stepper.screen.style import BOLD, Depth, painted
+
+SQUARE = 2
+"""Columns of a square, so that it is about as wide as high."""
+_GAP = 3
+
+Squares = Sequence[Sequence[str | None]]
+
+
+def panel(
+    title: str, squares: Squares, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth
+) -> list[Row]:
+    """Draw a chart under its title.
+
+    Args:
+        title: What it is drawn as: `in grey`.
+        squares: Keys of the yarns, rounds from the top, squares from the left; nothing for no stitch.
+        signs: The letter of each yarn to put into its squares; empty for none.
+        colours: The colour of each yarn; one that has none is shown by its letter.
+        depth: What the terminal shows.
+    """
+    wide = max([len(title), *(len(line) * SQUARE for line in squares)])
+    drawn = [joined(_square(key, signs, colours, depth) for key in line) for line in squares]
+    return [padded(row(title, BOLD), wide), *(padded(line, wide) for line in drawn)]
+
+
+def side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
+    """Put panels beside each other, as many as fit, the others below.
+
+    Args:
+        panels: Each with rows of one width.
+        columns: How wide the terminal is.
+    """
+    lines: list[list[list[Row]]] = []
+    used = 0
+    for each in panels:
+        wide = _width(each)
+        if lines and used + _GAP + wide <= columns:
+            lines[-1].append(each)
+            used += _GAP + wide
+        else:
+            lines.append([each])
+            used = wide
+    rows: list[Row] = []
+    for number, line in enumerate(lines):
+        rows += [()] if number else []
+        for at in range(max(len(each) for each in line)):
+            cells: list[Span] = []
+            for each in line:
+                cells += [Span(" " * _GAP)] if cells else []
+                cells += each[at] if at < len(each) else (Span(" " * _width(each)),)
+            rows.append(tuple(cells))
+    return rows
+
+
+def _width(drawn: list[Row]) -> int:
+    return sum(len(span.text) for span in drawn[0])
+
+
+def _square(key: str | None, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth) -> Span:
+    if key is None:
+        return Span(" " * SQUARE)
+    colour = colours.get(key)
+    sign = signs.get(key, "")
+    if colour is None or depth is Depth.NONE:
+        sign = sign or ("?" if colour is None else str(_tenth(colour)))
+        return Span(sign.rjust(SQUARE))
+    return Span(sign.rjust(SQUARE), painted(colour, depth))
+
+
+def _tenth(colour: Rgb) -> int:
+    return min(9, int(lightness(luminance(colour)) / 10))
