@@ -14,13 +14,15 @@ from typing import Any, Final
 from stepper.language import mending, outlook
 from stepper.language.changes import told_changes
 from stepper.language.measures import gauge, length, plural, weight
+from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
 from stepper.language.vocabulary import recommended
-from stepper.plan.model import Plan, Round
+from stepper.plan.model import Group, Plan, Round
 from stepper.session import effects
 from stepper.session.effects import Effect, Lead
 from stepper.session.state import Place
+from stepper.session.steps import Part
 from stepper.session.tally import Shaping, shaping_at
 
 
@@ -44,9 +46,18 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
-    said = f"{_lead(effect, round_)}: {yarn}{said_items(part.items, round_, plan)}."
+    what = _the_same_again(part) or said_items(part.items, round_, plan)
+    said = f"{_lead(effect, round_)}: {yarn}{what}."
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]
     return " ".join([*remarks, said])
+
+
+def _the_same_again(part: Part) -> str:
+    """Say how often a long repeat that was just read out is worked again; nothing for any other part."""
+    if not part.again:
+        return ""
+    times = sum(item.times for item in part.items if isinstance(item, Group))
+    return "the same again" if times == 1 else f"the same again, {words(times)} times"
 
 
 def _lead(effect: effects.TellStep, round_: Round) -> str:

@@ -9,7 +9,7 @@ the same stitch could not be told apart: markers and turns go with the part in f
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
 
@@ -45,6 +45,8 @@ class Part:
     """What is worked."""
     repeat: tuple[int, int] | None = None
     """Which repeat it is and of how many, from 1, where it is one."""
+    again: bool = False
+    """Whether it is a long repeat that has just been read out in parts, to be worked again and again."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,6 +55,7 @@ class _Piece:
 
     items: tuple[Item, ...]
     repeat: tuple[int, int] | None = None
+    again: bool = False
 
 
 def parts(round_: Round, by: By) -> tuple[Part, ...]:
@@ -90,11 +93,49 @@ def rest_of(part: Part, stitches: int) -> Part:
     if not part.start < stitches < part.end:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
-    return Part(start=stitches, end=part.end, items=items, repeat=part.repeat)
+    again = part.again and all(isinstance(item, Group) for item in items)
+    return Part(start=stitches, end=part.end, items=items, repeat=part.repeat, again=again)
 
 
 def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
     """Put items together until a breath is full; a last run alone goes with the breath before it."""
+    between: list[Item] = []
+    for item in phrase:
+        if not isinstance(item, Run) and _is_long(item):
+            yield from _short_breaths(between)
+            between = []
+            # Read out once, in parts, it is in the fingers; then only how often is to be kept in mind.
+            yield from _repetition(item, 1)
+            if item.times > 1:
+                yield _Piece(items=(Group(item.items, item.times - 1, item.name),), again=True)
+        else:
+            between.append(item)
+    yield from _short_breaths(between)
+
+
+def _is_long(group: Group) -> bool:
+    """Tell whether a repeat is more than a breath, a last plain end not counted."""
+    return _worked(group) > BREATH + 1
+
+
+def _worked(item: Item) -> int:
+    """Count what is worked in an item as it is said: markers and turns apart, an inner repeat once."""
+    if isinstance(item, Run):
+        return int(item.progress > 0)
+    return sum(_worked(inner) for inner in item.items)
+
+
+def _repetition(group: Group, number: int) -> Iterator[_Piece]:
+    """Give one repetition, in breaths where it is long."""
+    if not _is_long(group):
+        yield _Piece(items=group.items, repeat=(number, group.times))
+        return
+    for at, piece in enumerate(_short_breaths(group.items)):
+        yield _Piece(items=piece.items, repeat=(number, group.times) if at == 0 and group.times > 1 else None)
+
+
+def _short_breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
+    """Put items that are short enough together until a breath is full."""
     breaths: list[list[Item]] = [[]]
     length = 0
     for item in phrase:
@@ -121,7 +162,7 @@ def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
         yield from _breaths(between)
         between = []
         for number in range(1, item.times + 1):
-            yield _Piece(items=item.items, repeat=(number, item.times))
+            yield from _repetition(item, number)
     yield from _breaths(between)
 
 
@@ -168,7 +209,8 @@ def _laid_out(pieces: list[_Piece]) -> tuple[Part, ...]:
             waiting += piece.items
         else:
             items = waiting + piece.items
-            laid.append(Part(start=place, end=place + progress, items=items, repeat=piece.repeat))
+            end = place + progress
+            laid.append(Part(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again))
             waiting = ()
             place += progress
     if not laid:
@@ -177,7 +219,7 @@ def _laid_out(pieces: list[_Piece]) -> tuple[Part, ...]:
 
 
 def _longer(part: Part, items: tuple[Item, ...]) -> Part:
-    return Part(start=part.start, end=part.end, items=part.items + items, repeat=part.repeat)
+    return replace(part, items=part.items + items)
 
 
 def _length(item: Item) -> int:

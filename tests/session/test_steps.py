@@ -1,12 +1,17 @@
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.commands.loading import load
 from stepper.plan.model import Group, Item, Plan, Run, flatten
 from stepper.session.steps import BREATH, By, Part, part_at, parts, rest_of
 from tests.plans import final_increase, phrase, plan
+
+_SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
 
 def _one(text: str) -> Plan:
@@ -43,6 +48,27 @@ def test_by_round_a_repeat_stays_whole() -> None:
         (0, 3, phrase("k3")),
         (3, 34, phrase("(k2 k2tog k2 yo k1)x4 k3")),
     ]
+
+
+def test_by_round_a_long_repeat_is_read_once_in_parts_and_then_worked_again() -> None:
+    """Nine things in one breath are kept by nobody: the repeat follows on in parts, then only how often."""
+    cut = parts(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x15").rounds[1], By.ROUND)
+
+    assert [(p.start, p.end, p.repeat, p.again) for p in cut] == [
+        (0, 7, (1, 15), False),
+        (7, 15, None, False),
+        (15, 225, None, True),
+    ]
+    assert cut[2].items == phrase("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x14")
+
+
+def test_by_round_a_long_repeat_that_is_begun_is_read_out_to_its_end() -> None:
+    """Who goes on in the middle of it hears what is left of it; at its beginning how often it is left."""
+    again = parts(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4").rounds[1], By.ROUND)[-1]
+    assert rest_of(again, 30) == Part(
+        start=30, end=60, items=phrase("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x2"), again=True
+    )
+    assert not rest_of(again, 31).again
 
 
 def test_by_repeat_every_repetition_is_a_step() -> None:
@@ -154,3 +180,16 @@ def test_a_breath_is_no_longer_than_four_items(index: int) -> None:
 
     for part in parts(final_increase().rounds[index], By.ROUND):
         assert length(part) <= BREATH or len(part.items) == 1
+
+
+@pytest.mark.parametrize("path", sorted(_SAMPLES.glob("*.yaml")), ids=lambda path: path.stem)
+def test_no_step_of_a_sample_holds_more_than_a_breath(path: Path) -> None:
+    """Four things and a last plain end, markers and turns apart; a long repeat comes back as how often."""
+    for round_ in load(path).plan.rounds:
+        for part in parts(round_, By.ROUND):
+            worked = [run for item in part.items for run in _once(item) if run.progress]
+            assert part.again or len(worked) <= BREATH + 1, (round_.section, round_.number, part.items)
+
+
+def _once(item: Item) -> list[Run]:
+    return [item] if isinstance(item, Run) else [run for inner in item.items for run in _once(inner)]
