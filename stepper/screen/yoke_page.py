@@ -14,8 +14,7 @@ from functools import lru_cache
 from typing import Final, NamedTuple
 
 from stepper.craft.colour import Rgb
-from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Round
+from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
@@ -49,26 +48,17 @@ def rings_of(course: Course) -> Rings | None:
 
     Nothing where these are not worked in the round.
     """
-    rounds = course.rounds
-    if not rounds:
+    yoke = yoke_of(course.rounds)
+    if yoke is None:
         return None
-    end = next((r.index for r in rounds if any(run.stitch == "hold" for run in r.runs)), None)
-    end = course.section_ends[0] if end is None else end
-    chosen = [r for r in rounds[:end] if r.progress and not r.flat and not _casts_on(r)]
-    if len(chosen) < 2:
-        return None
+    chosen = yoke.rounds
     drawn = [squares(each) for each in chosen]
-    outer = max(each.after for each in chosen)
     return Rings(
         first=chosen[0].index,
         yarns=tuple(tuple(square.yarn for square in each) for each in drawn),
         signs=tuple(tuple(square.sign for square in each) for each in drawn),
-        inner=min(0.8, max(0.15, chosen[0].before / outer if chosen[0].before else chosen[0].after / outer)),
+        inner=yoke.inner,
     )
-
-
-def _casts_on(round_: Round) -> bool:
-    return all(stitch(run.stitch).kind is Kind.EDGE for run in round_.runs)
 
 
 def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:

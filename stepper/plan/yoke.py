@@ -1,0 +1,47 @@
+"""The yoke from above: which rounds it is made of, and how wide the neck is beside it. No I/O.
+
+A ring is a round, the neck inside. Both the full screen and the page for print draw from these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Round
+
+NARROWEST, WIDEST = 0.15, 0.8
+"""Share of the radius that is left to the neck at least and at most, so that every ring can be seen."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Yoke:
+    """A yoke as rings."""
+
+    rounds: tuple[Round, ...]
+    """From the neck outwards."""
+    inner: float
+    """Radius of the neck, as a share of the whole. Range: above 0, below 1."""
+
+
+def yoke_of(rounds: Sequence[Round]) -> Yoke | None:
+    """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
+
+    Nothing where these are not worked in the round.
+    """
+    if not rounds:
+        return None
+    end = next((each.index for each in rounds if any(run.stitch == "hold" for run in each.runs)), None)
+    if end is None:
+        section = rounds[0].section
+        end = next((each.index for each in rounds if each.section != section), len(rounds))
+    chosen = tuple(each for each in rounds[:end] if each.progress and not each.flat and not _casts_on(each))
+    if len(chosen) < 2:
+        return None
+    neck = (chosen[0].before or chosen[0].after) / max(each.after for each in chosen)
+    return Yoke(rounds=chosen, inner=min(WIDEST, max(NARROWEST, neck)))
+
+
+def _casts_on(round_: Round) -> bool:
+    return all(stitch(run.stitch).kind is Kind.EDGE for run in round_.runs)
