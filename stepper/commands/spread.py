@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Iterator
 
+from stepper.craft.gauge import Gauge
 from stepper.craft.spacing import between, summary
 from stepper.errors import ProjectError
 from stepper.plan.abbreviate import instruction
 from stepper.plan.evenly import even_round
+from stepper.plan.offers import costs, nearest_counts
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -16,6 +19,24 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("to", choices=["to"], metavar="to", help="the word to")
     parser.add_argument("after", type=int, metavar="240", help="stitches to reach")
     parser.add_argument("--flat", action="store_true", help="in rows: half a gap at each end")
+    parser.add_argument(
+        "--multiple",
+        type=int,
+        default=1,
+        metavar="4",
+        help="what the count must be a multiple of: a rib, a chart",
+    )
+    parser.add_argument("--plus", type=int, default=0, metavar="2", help="and so many stitches over")
+    parser.add_argument("--gauge", type=float, metavar="22", help="stitches to 10 cm, for what a count costs")
+
+
+def _instead(after: int, near: tuple[int, ...], args: argparse.Namespace) -> Iterator[str]:
+    """Offer the nearest counts that are a multiple, with what each costs."""
+    over = f" and {args.plus} over" if args.plus else ""
+    yield f"{after} is not a multiple of {args.multiple}{over}. Nearest:"
+    gauge = Gauge(stitches=args.gauge, rounds=args.gauge) if args.gauge is not None else None
+    for count in near:
+        yield f"  {count}: {costs(count - after, gauge, 'cm')}"
 
 
 def run(args: argparse.Namespace) -> int:
@@ -30,6 +51,11 @@ def run(args: argparse.Namespace) -> int:
     before, after = args.before, args.after
     if before < 1 or after < 0:
         raise ProjectError(f"Stitches are counted from 1 up (got {before} to {after}).")
+    if args.multiple < 1 or args.plus < 0 or (args.gauge is not None and not args.gauge > 0):
+        raise ProjectError("A multiple is from 1 up, stitches over it from 0 up, a gauge above 0.")
+    near = nearest_counts(after, args.multiple, args.plus)
+    if near != (after,):
+        raise ProjectError("\n".join(_instead(after, near, args)))
     try:
         phrase, places = even_round(before, after, yarn="", flat=args.flat)
     except ValueError as error:

@@ -8,6 +8,7 @@ from stepper.craft.gauge import Gauge, half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, Run, Stretch, flatten
+from stepper.plan.offers import priced
 from stepper.plan.phrase import Worked
 from stepper.plan.supplies import ChartRound, Choice
 from stepper.project.instructions import (
@@ -200,6 +201,8 @@ class Needles:
 
     def report(self, place: Place, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit."""
+        gauge = self.fabric.gauge if self.fabric is not None else None
+        hint = priced(hint, self.count, gauge, self.project.units)
         self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
     def warn(self, place: Place, message: str) -> None:

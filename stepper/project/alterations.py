@@ -22,7 +22,7 @@ from dataclasses import replace
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Alteration, Section
 from stepper.project.problems import Place, Problem, nearest, one_of
-from stepper.project.sizes import find_size
+from stepper.project.sizes import find_size, nearest_size
 
 EXAMPLES = (
     "no bobbles",
@@ -202,6 +202,6 @@ def check_alterations(
         if alteration.kind == "size" and sizes and find_size(alteration.words, tuple(sizes)) is None:
             problems.append(
                 alteration.place.problem(
-                    f'there is no size "{alteration.words}".', f"The sizes are {one_of(sizes)}."
+                    f'there is no size "{alteration.words}".', nearest_size(alteration.words, tuple(sizes))
                 )
             )

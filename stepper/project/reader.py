@@ -20,7 +20,7 @@ from stepper.project.materials import (
 )
 from stepper.project.model import Alteration, Chart, Fabric, Project, Section, Switch, Yarn
 from stepper.project.problems import Place, Problem, nearest, one_of
-from stepper.project.sizes import find_size, read_sizes
+from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
 from stepper.project.wording import Words
 
@@ -148,7 +148,7 @@ def _size(node: Scalar | None, draft: Draft) -> int:
         draft.problems.append(
             node.place.problem(
                 f'there is no size "{node.text}".',
-                f"The sizes are {one_of(draft.sizes)}.",
+                nearest_size(node.text, draft.sizes),
             )
         )
         return 0

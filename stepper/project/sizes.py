@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from difflib import get_close_matches
 
 
 def read_sizes(text: str) -> tuple[str, ...]:
@@ -22,3 +23,29 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
         if size.lower() == wanted:
             return place
     return None
+
+
+_WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra large": "xl"}
+# Sizes that are printed as letters and said as words.
+
+
+def nearest_size(name: str, sizes: tuple[str, ...]) -> str:
+    """Give the size of the file nearest to a name it does not have: by number, by letter or by spelling.
+
+    Returns:
+        A sentence with the nearest, or with all of them where none is near; empty without sizes.
+    """
+    wanted = " ".join(name.split()).lower()
+    wanted = _WORDS.get(wanted, wanted)
+    near = ""
+    numbers = {float(size): size for size in sizes if re.fullmatch(r"\d+(?:\.\d+)?", size)}
+    if numbers and re.fullmatch(r"\d+(?:\.\d+)?", wanted):
+        near = numbers[min(numbers, key=lambda number: abs(number - float(wanted)))]
+    else:
+        lowered = {size.lower(): size for size in sizes}
+        close = [wanted] if wanted in lowered else get_close_matches(wanted, lowered, n=1, cutoff=0.5)
+        near = lowered[close[0]] if close else ""
+    if not sizes:
+        return ""
+    listed = ", ".join(sizes)
+    return f"The nearest is {near}; the sizes are {listed}." if near else f"The sizes are {listed}."

@@ -23,3 +23,17 @@ def test_nothing_to_change_is_said(capsys: pytest.CaptureFixture[str]) -> None:
     """As many as there are."""
     assert main(["spread", "80", "to", "80"]) == 0
     assert "nothing to change" in capsys.readouterr().out
+
+
+def test_a_count_that_must_be_a_multiple_offers_the_nearest_with_their_cost(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """Source: check-values 6.5: 209 at 22 to 10 cm; 204 is 5 off, 216 is 7 off."""
+    assert main(["spread", "180", "to", "209", "--multiple", "12", "--gauge", "22"]) == 1
+    told = capsys.readouterr().err
+    assert "209 is not a multiple of 12" in told
+    assert "204: 5 fewer, 2.3 cm narrower" in told
+    assert "216: 7 more, 3.2 cm wider" in told
+    assert main(["spread", "180", "to", "204", "--multiple", "12"]) == 0
+    assert main(["spread", "100", "to", "106", "--multiple", "4", "--plus", "2"]) == 0
+    assert main(["spread", "100", "to", "106", "--multiple", "0"]) == 1

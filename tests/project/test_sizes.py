@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.sizes import find_size, read_sizes
+from stepper.project.sizes import find_size, nearest_size, read_sizes
 
 
 @pytest.mark.parametrize(
@@ -26,3 +26,27 @@ def test_a_size_is_found_whatever_the_case() -> None:
     """`m` means size M."""
     assert find_size("m", ("S", "M")) == 1
     assert find_size("XL", ("S", "M")) is None
+
+
+@pytest.mark.parametrize(
+    ("name", "sizes", "near"),
+    [
+        ("7", ("1", "2", "6"), "6"),
+        ("0", ("1", "2", "6"), "1"),
+        ("34", ("32", "36", "40"), "32"),
+        ("medium", ("S", "M", "L"), "M"),
+        ("XL", ("S", "M", "L"), "L"),
+        ("2x", ("1X", "2X-3X", "4X"), "2X-3X"),
+    ],
+)
+def test_an_unknown_size_is_answered_with_the_nearest(name: str, sizes: tuple[str, ...], near: str) -> None:
+    """Numbers by their distance, letters by their words or their spelling; all are listed."""
+    told = nearest_size(name, sizes)
+    assert told.startswith(f"The nearest is {near}; ")
+    assert all(size in told for size in sizes)
+
+
+def test_a_size_like_none_is_answered_with_all() -> None:
+    """Nothing is guessed."""
+    assert nearest_size("grandmother", ("1", "2")) == "The sizes are 1, 2."
+    assert nearest_size("1", ()) == ""
