@@ -33,7 +33,22 @@ class Candidates:
             pronouncer: Knows how words are pronounced.
         """
         self._phrases = list(wordings.phrases.items())
-        self._tree = Likeness(pronouncer.sounds([f"{address} {phrase}" for phrase, _ in self._phrases]))
+        self._alone = pronouncer.sounds([phrase for phrase, _ in self._phrases])
+        front = pronouncer.sounds([address])[0]
+        self._tree = Likeness([front + sounds for sounds in self._alone])
+
+    def alike(self, within: float) -> frozenset[str]:
+        """Name the phrases that sound like a phrase of another meaning, the address word left aside.
+
+        Args:
+            within: How far apart they may be. Range: 0 to 1.
+        """
+        tree, found = Likeness(self._alone), set()
+        for (text, means), sounds in zip(self._phrases, self._alone, strict=True):
+            shares = tree.rows(sounds, tree.start(sounds))[:, -1] / tree.lengths.clip(min=len(sounds))
+            if any(self._phrases[at][1] != means for at in (shares <= within).nonzero()[0]):
+                found.add(text)
+        return frozenset(found)
 
     def nearest(self, heard: Sounds, most: int) -> list[Candidate]:
         """List what is nearest to what was heard, the nearest first.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
@@ -34,16 +35,31 @@ def by_sound(nearest: Sequence[Candidate], thresholds: Thresholds) -> Candidate 
     return best if is_clear else None
 
 
-def by_likelihood(scored: Sequence[Scored], thresholds: Thresholds) -> Scored | None:
-    """Take the likeliest text if it is likely enough and clear of the next of another meaning.
+def by_likelihood(scored: Sequence[Scored], thresholds: Thresholds, written: str = "") -> Scored | None:
+    """Take the likeliest meaning if it is likely enough and clear of the next.
+
+    All ways to say the same thing count together; the likeliest of them stands for it.
 
     Args:
         scored: In any order.
         thresholds: What it takes.
+        written: What the model wrote down freely, where that is a cue; less is asked for when it agrees.
     """
-    ranked = sorted(scored, key=lambda each: each.score, reverse=True)
-    if not ranked or ranked[0].score < thresholds.least:
+    meanings: dict[Hashable, list[Scored]] = {}
+    for each in scored:
+        meanings.setdefault(each.means, []).append(each)
+    ranked = sorted(((_together(each), each) for each in meanings.values()), key=lambda each: -each[0])
+    if not ranked or ranked[0][0] < thresholds.least:
         return None
-    best = ranked[0]
-    rival = next((each for each in ranked if each.means != best.means), None)
-    return best if rival is None or best.score - rival.score >= thresholds.clear else None
+    score, texts = ranked[0]
+    agrees = any(each.text == written for each in texts)
+    clear = thresholds.agreed if agrees else thresholds.clear
+    if len(ranked) > 1 and score - ranked[1][0] < clear:
+        return None
+    return max(texts, key=lambda each: each.score)
+
+
+def _together(texts: Sequence[Scored]) -> float:
+    """Add up the likelihoods of several texts; as a logarithm."""
+    best = max(each.score for each in texts)
+    return best + math.log(sum(math.exp(each.score - best) for each in texts))

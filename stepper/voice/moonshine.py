@@ -10,7 +10,7 @@ from stepper.voice.likeness import distance
 from stepper.voice.moonshine_model import Encoded, MoonshineModel
 from stepper.voice.ports import Heard
 from stepper.voice.pronouncing import Pronouncer, Sounds
-from stepper.voice.thresholds import LOOSE, STRICT, TOKEN_DUE, Thresholds
+from stepper.voice.thresholds import ALIKE_WITHIN, LOOSE, STRICT, TOKEN_DUE, Thresholds
 from stepper.voice.token_tree import TokenTree
 from stepper.voice.wordings import Wordings, without_address
 
@@ -54,6 +54,8 @@ class MoonshineRecogniser:
         self._thresholds = thresholds or (LOOSE if address else STRICT)
         self._pronouncer = Pronouncer()
         self._candidates = Candidates(wordings, address, self._pronouncer)
+        self._number_words = wordings.number_words()
+        self._alike = self._candidates.alike(ALIKE_WITHIN)
         self._tree = TokenTree(wordings, address, self._model.split)
 
     def recognise(self, segment: bytes) -> Heard | None:
@@ -62,18 +64,23 @@ class MoonshineRecogniser:
         evidence = self.evidence(encoded)
         rest = without_address(evidence.transcript, self._address)
         exact = rest if rest and self._wordings.known(rest) else None
-        # One number is easily written for another, so those are always weighed against each other.
-        if exact is not None and not self._wordings.has_number(exact):
-            return Heard(text=exact, score=1.0)
-        near = by_sound(evidence.nearest, self._thresholds)
-        if near is not None:
-            return Heard(text=near.text, score=max(0.0, 1 - near.distance))
-        found = by_likelihood(self.scored(encoded, evidence), self._thresholds)
+        # One number is easily written for another, and one of two cues that sound alike for the other: such
+        # are always weighed against each other.
+        if not self._has_number(evidence.transcript):
+            if exact is not None and exact not in self._alike:
+                return Heard(text=exact, score=1.0)
+            near = by_sound(evidence.nearest, self._thresholds)
+            if near is not None and near.text not in self._alike:
+                return Heard(text=near.text, score=max(0.0, 1 - near.distance))
+        found = by_likelihood(self.scored(encoded, evidence), self._thresholds, exact or "")
         if found is not None:
             far = self.distance(found.text, evidence)
             if far <= self._thresholds.furthest and self._addressed(encoded, found):
                 return Heard(text=found.text, score=max(0.0, 1 - far))
         return Heard(text="", score=0.0) if self._address and rest else None
+
+    def _has_number(self, text: str) -> bool:
+        return any(word.isdigit() or word in self._number_words for word in text.replace("-", " ").split())
 
     def encode(self, segment: bytes) -> Encoded:
         """Take in a stretch of sound, to be asked about."""

@@ -26,11 +26,19 @@ class Thresholds:
     logarithm, 0 or less."""
     clear: float
     """And when the next cue of another meaning is so much less likely. A natural logarithm."""
+    agreed: float
+    """Or so much less likely, when the free transcript is that very cue. A natural logarithm."""
     furthest: float
     """And when its sounds are no farther than this from those of the transcript. Range: 0 to 1."""
 
 
-STRICT: Final = Thresholds(sounds_within=0.28, sounds_clear=0.08, least=-8.0, clear=1.5, furthest=0.65)
-LOOSE: Final = Thresholds(sounds_within=0.3, sounds_clear=0.08, least=-12.0, clear=1.5, furthest=0.9)
+STRICT: Final = Thresholds(
+    sounds_within=0.28, sounds_clear=0.08, least=-8.0, clear=1.5, agreed=1.0, furthest=0.65
+)
+LOOSE: Final = Thresholds(
+    sounds_within=0.3, sounds_clear=0.08, least=-12.0, clear=1.5, agreed=1.0, furthest=0.9
+)
+ALIKE_WITHIN: Final = 0.3
+"""Two cues of different meaning that are no farther apart in sound are never told apart by sound alone."""
 TOKEN_DUE: Final = 1.3
 """What a text is given for each of its tokens, since each costs it some likelihood whatever was said."""

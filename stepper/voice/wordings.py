@@ -37,9 +37,9 @@ class Wordings:
     known: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue just as it stands, slots and all."""
 
-    def has_number(self, text: str) -> bool:
-        """Tell whether a text holds a number, in figures or in words."""
-        return any(word.isdigit() or word in self.numbers for word in text.replace("-", " ").split())
+    def number_words(self) -> frozenset[str]:
+        """List every word that makes a text one about a number."""
+        return frozenset(word for said in self.numbers for word in said.split()) - {"and"}
 
     def words(self) -> frozenset[str]:
         """List every word that can occur."""

@@ -47,3 +47,12 @@ def test_silence_is_near_to_nothing() -> None:
     """No sounds, or no phrases, no candidates."""
     assert heard("") == []
     assert Candidates(Wordings(phrases={}), "", Dictionary()).nearest(("g",), 4) == []
+
+
+def test_wordings_of_different_meaning_that_sound_alike_are_named() -> None:
+    """Two wordings of one cue may sound alike as they please."""
+    wordings = Wordings(
+        phrases={"go back": "back", "go bag": "other", "step back": "back", "next step": "next"}
+    )
+    assert Candidates(wordings, "", Dictionary()).alike(0.1) == {"go back", "go bag"}
+    assert Candidates(wordings, "", Dictionary()).alike(0.0) == frozenset()

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.voice.candidates import Candidate
@@ -53,3 +55,18 @@ def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
 def test_an_unlikely_text_is_left(texts: list[Scored]) -> None:
     """Each of the conditions alone refuses."""
     assert by_likelihood(texts, STRICT) is None
+
+
+def test_ways_to_say_the_same_count_together() -> None:
+    """Three ways, each as likely as the one rival: together three times as likely (log 3 = 1.0986)."""
+    texts = [scored(f"way {each}", 5.0, "same") for each in range(3)] + [scored("rival", 5.0)]
+    assert by_likelihood(texts, replace(STRICT, clear=1.09)) is not None
+    assert by_likelihood(texts, replace(STRICT, clear=1.1)) is None
+
+
+def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:
+    """As it does not when it is another text or none."""
+    texts = [scored("next", 5.0), scored("text", 5.0 - (STRICT.agreed + STRICT.clear) / 2)]
+    assert by_likelihood(texts, STRICT) is None
+    assert by_likelihood(texts, STRICT, "text") is None
+    assert by_likelihood(texts, STRICT, "next") is not None

@@ -27,9 +27,7 @@ def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
     assert without_address("next step", "") == "next step"
 
 
-def test_a_number_is_seen_in_figures_and_in_words() -> None:
-    """Hyphens or not; a word that only holds one is none."""
-    wordings = Wordings(phrases={}, numbers={"forty": 40, "six": 6})
-    assert wordings.has_number("count is 246")
-    assert wordings.has_number("count is forty-six")
-    assert not wordings.has_number("sixteenth of nothing")
+def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() -> None:
+    """ "And" stands in many a cue that holds no number."""
+    wordings = Wordings(phrases={"knit and purl": 1}, numbers={"one hundred and six": 106})
+    assert wordings.number_words() == {"one", "hundred", "six"}
