@@ -8,6 +8,7 @@ from stepper.plan.condense import laid_flat
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
 from stepper.plan.needles import Draft, Needles
+from stepper.plan.strands import longest_floats, with_strands
 from stepper.project.model import Project
 
 
@@ -24,11 +25,12 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         rounds.append(
             _round(index, draft, following, number[draft.section], of[draft.section], project, seen)
         )
+    laid, more = with_strands(rounds, project)
     return Plan(
         title=project.title,
-        rounds=tuple(rounds),
+        rounds=laid,
         stretches=tuple(needles.stretches),
-        warnings=cautions,
+        warnings=tuple(sorted((*cautions, *more), key=lambda caution: caution.line)),
         units=project.units,
         yarns={key: yarn.name for key, yarn in project.yarns.items()},
         finish_by=project.finish_by,
@@ -103,42 +105,6 @@ def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
             places.extend(used + number * entry.uses for number in range(run.times))
         used += run.uses
     return tuple(places)
-
-
-def longest_floats(runs: tuple[Run, ...], *, flat: bool) -> tuple[tuple[str, int], ...]:
-    """Give the longest float of each yarn: stitches of other yarns between two of its own.
-
-    In the round the last stitch joins the first, so a float can cross the beginning of the round.
-
-    Args:
-        runs: The round, laid out flat.
-        flat: Whether the row has ends, which no float crosses.
-
-    Returns:
-        Yarn and stitches, in the order in which the yarns first appear; nothing with fewer than two yarns.
-        Unit: stitches.
-    """
-    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
-    yarns = tuple(dict.fromkeys(run.yarn for run in worked))
-    if len(yarns) < 2:
-        return ()
-    floats = []
-    for yarn in yarns:
-        longest = since = 0
-        lead: int | None = None
-        for run in worked:
-            if run.yarn == yarn:
-                if lead is None:
-                    lead = since
-                else:
-                    longest = max(longest, since)
-                since = 0
-            else:
-                since += run.leaves
-        if not flat:
-            longest = max(longest, since + (lead or 0))
-        floats.append((yarn, longest))
-    return tuple(floats)
 
 
 def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:

@@ -1,0 +1,154 @@
+"""Every float, where to catch it, which yarn lies below, and three yarns at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.plan.model import Plan, Run
+from stepper.plan.strands import Float, catches, catching, floats, longest_floats
+from stepper.project.reader import read_project
+from tests.plan.test_compile import SWITCHBACK, plan_of
+from tests.project.samples import HEAD, project
+
+
+def row(text: str) -> tuple[Run, ...]:
+    """Make runs of a drawn round, in the order knitted."""
+    return tuple(Run("k", 1, sign) for sign in text)
+
+
+@pytest.mark.parametrize(
+    ("text", "flat", "floats"),
+    [
+        # Source: worked by hand on the drawing; around the join by common practice (check-values 5.8).
+        ("AAMMMMMMAA", False, {"A": 6, "M": 4}),
+        ("AAMMMMMMAA", True, {"A": 6, "M": 0}),
+        ("AMMMMM", False, {"A": 5, "M": 1}),
+        ("MMMM", False, {}),
+        ("BMMAMMB", False, {"B": 5, "M": 2, "A": 6}),
+    ],
+)
+def test_the_longest_float_of_each_yarn(text: str, flat: bool, floats: dict[str, int]) -> None:
+    """Stitches of other yarns between two of its own; the join joins the ends of a round."""
+    assert dict(longest_floats(row(text), flat=flat)) == floats
+
+
+@given(st.text("AMB", min_size=1, max_size=24), st.booleans())
+def test_a_float_is_seen_by_walking_the_round_twice(text: str, flat: bool) -> None:
+    """An oracle that knows no join: walk the drawing once for a row, twice for a round, and look back."""
+    walked = text if flat else text * 2
+    if len(set(text)) < 2:
+        assert floats(row(text), flat=flat) == ()
+        return
+    seen = set()
+    for at, sign in enumerate(walked):
+        before = walked.rfind(sign, 0, at)
+        if before >= 0 and at - before > 1:
+            seen.add((sign, (before + 1) % len(text), at - before - 1))
+    found = {(each.yarn, each.start, each.stitches) for each in floats(row(text), flat=flat)}
+    assert found == seen
+    assert dict(longest_floats(row(text), flat=flat)) == {
+        sign: max((n for yarn, _, n in seen if yarn == sign), default=0) for sign in text
+    }
+
+
+def test_a_float_across_the_join_begins_before_it() -> None:
+    """Six stitches from the ninth on: two before the join and four after it (check-values 5.8)."""
+    assert floats(row("MMMMAAAAMM"), flat=False) == (
+        Float(yarn="M", start=4, stitches=4),
+        Float(yarn="A", start=8, stitches=6),
+    )
+
+
+@given(st.integers(0, 99), st.integers(1, 99), st.integers(1, 12))
+def test_no_part_of_a_caught_float_is_over_the_limit(start: int, stitches: int, limit: int) -> None:
+    """Cut at the catches, also across the join of a round of a hundred."""
+    places = catches(Float(yarn="A", start=start, stitches=stitches), limit, 100)
+    cuts = [0, *((place - start - 1) % 100 + 1 for place in places), stitches]
+    parts = [after - before for before, after in pairwise(cuts)]
+    assert all(0 < part <= limit for part in parts)
+    assert len(places) == -(-stitches // limit) - 1  # and no more catches than needed
+
+
+def remarks(plan: Plan, number: int, section: str = "body") -> str:
+    """Give what is said before a round."""
+    found = next(each for each in plan.rounds if each.section == section and each.number == number)
+    return ". ".join(found.remarks)
+
+
+def test_the_long_floats_of_the_sample_are_caught_in_the_middle() -> None:
+    """Trail round 1, `....aa....` at 22 sts: eight stitches, over 5 (2.5 cm); caught behind the tenth.
+
+    Source: worked by hand on the chart; limit as check-values 5.4 and 5.6.
+    """
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    said = remarks(plan, 5, "yoke")
+    assert "Catch pine behind stitch 10 of each repeat: it floats over 8 stitches" in said
+    assert "Catch" not in remarks(plan, 7, "yoke")
+
+
+def test_one_order_from_below_to_above_for_the_whole_garment() -> None:
+    """Chalk lies above in every pair; pine, with the fewest stitches, below; each set is told once."""
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    said = [words for each in plan.rounds for words in each.remarks if words.startswith("Carry")]
+    assert said == [
+        "Carry pine below chalk, in every round with both",
+        "Carry pine lowest, above it ember, then chalk, in every round with them",
+        "Carry ember below chalk, in every round with both",
+    ]
+
+
+def test_three_yarns_are_named_a_round_ahead_and_before_the_first_stitch() -> None:
+    """Twelve rounds of ridge, from round 17 of the yoke on."""
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    assert "From the next round on 3 yarns at once, in 12 rounds" in remarks(plan, 16, "yoke")
+    caution = next(each for each in plan.warnings if "3 yarns" in each.text)
+    assert caution.text.startswith("yoke, rounds 17 to 28: 3 yarns in one round (")
+    assert caution.line == plan.rounds[11 + 16].line
+
+
+def chart_plan(
+    cells: str, *, first: str = "", work: str = "Cast on 40 sts.\nJoin in the round.\nChart peak."
+) -> Plan:
+    """Compile a chart of one round at 20 stitches, 5 mm each."""
+    return plan_of(first + project(work, head=HEAD.replace("      a..a\n      .aa.\n", f"      {cells}\n")))
+
+
+@pytest.mark.parametrize(
+    ("first", "caught"),
+    [
+        ("", True),
+        ("longest_float: 3.5 cm\n", False),
+        ("longest_float: 7 sts\n", False),
+        ("longest_float: 1 in\n", True),
+    ],
+)
+def test_the_limit_can_be_set_by_length_or_by_stitches(first: str, caught: bool) -> None:
+    """Seven stitches of 5 mm: over 2.5 cm and an inch, not over 3.5 cm or seven stitches."""
+    said = remarks(chart_plan("a.......", first=first), 2)
+    assert ("Catch moss behind stitch 4 of each repeat: it floats over 7 stitches" in said) is caught
+
+
+def test_a_plain_change_of_yarn_is_no_stranding() -> None:
+    """A heel in another yarn has nothing to carry."""
+    plan = plan_of(
+        project("Cast on 40 sts.\nJoin in the round.\nWith A, knit 3 rounds.\nWith MC, knit 3 rounds.")
+    )
+    assert not any(words.startswith(("Carry", "Catch")) for each in plan.rounds for words in each.remarks)
+
+
+def test_places_that_differ_are_told_one_by_one() -> None:
+    """No repeat to go by: stitches of the round."""
+    text = project("Cast on 40 sts.\nJoin in the round.\nKnit 1 round.")
+    plan, found = plan_of(text), read_project(text).project
+    assert found is not None
+    runs = tuple(Run("k", times, yarn) for times, yarn in ((1, "A"), (9, "MC"), (1, "A"), (9, "MC"), (20, "A")))
+    worked = replace(plan.rounds[1], phrase=runs, runs=runs)
+    assert catching(worked, found) == (
+        "Catch moss behind stitches 6 and 16: it floats over 9 stitches. "
+        "Catch oat behind stitches 24, 28, 33 and 37: it floats over 21 stitches"
+    )
