@@ -1,10 +1,14 @@
 """Fault finding: which stretch between markers to count next when the total is wrong.
 
-Theory of operation. One fault sits in one of the sections between markers, each with its odds. A count of
-neighbouring sections says whether the fault is among them. Where to cut so that few counts (or few counted
-stitches) remain is an optimal search tree over an ordered row, solved exactly from short rows to long ones.
-No way of asking can need fewer counts on average than the entropy of the odds, and the best cuts need fewer
-than two more. No I/O.
+Theory of operation. One fault sits in one of the sections between markers, each with its odds. Two things can
+be spared. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
+that few counts remain is an optimal search tree over an ordered row, solved exactly from short rows to long
+ones. No way of asking can need fewer counts on average than the entropy of the odds, and the best cuts need
+fewer than two more. *Stitches*: whoever counts two sections together counts as many stitches as whoever
+counts them one after the other and may stop after the first, so the fewest stitches are counted section by
+section, the one with the highest odds for its stitches first; the last is never counted, since what is left
+is the fault's. Halving needs the fewest questions and counts about twice the stitches. Where a question costs
+something itself, a tree weighs both. No I/O.
 """
 
 from __future__ import annotations
@@ -45,9 +49,9 @@ class NextCount:
 
     count: tuple[int, int]
     """Sections to count: first and one past the last, 0-based."""
-    if_wrong: tuple[int, int]
-    """Sections left under suspicion when that count is off: the same."""
-    if_right: tuple[int, int]
+    if_wrong: tuple[int, ...]
+    """Sections left under suspicion when that count is off, in order."""
+    if_right: tuple[int, ...]
     """Sections left under suspicion when that count is as it should be."""
     stitches: int
     """Stitches that should be found."""
@@ -97,57 +101,112 @@ def entropy_bits(odds: Sequence[float]) -> float:
 
 
 def next_count(
-    sections: Sequence[Section], suspects: tuple[int, int] | None = None, *, sparing: Sparing = "counts"
+    sections: Sequence[Section],
+    suspects: Sequence[int] | None = None,
+    *,
+    sparing: Sparing = "stitches",
+    question: float = 0.0,
+    in_order: bool = False,
 ) -> NextCount | None:
     """Choose the sections to count next.
 
-    The cut splits the suspects into two neighbouring parts; the part with fewer stitches is counted, since
-    the other follows from the wrong total.
-
     Args:
         sections: All sections of the round, in order.
-        suspects: First section under suspicion and one past the last; all of them at first.
+        suspects: Sections under suspicion, in order; all of them at first. To spare counts they have to be
+            neighbours.
         sparing: Whether few counts or few counted stitches are wanted.
+        question: What a question costs besides the counting, where stitches are spared. Range: 0 and up.
+            Unit: stitches counted.
+        in_order: Whether sections are counted from the first suspect on only, because a later one can be
+            found only from those before it.
 
     Returns:
         The count to make; None when one section is left, which then holds the fault.
 
     Raises:
-        ValueError: There are no suspects, they lie outside the sections, or `sparing` is another word.
+        ValueError: There are no suspects, they lie outside the sections or out of order, `sparing` is another
+            word, or counts are to be spared among sections that are no neighbours.
 
-    Source: optimal alphabetic tree by dynamic programming (Gilbert and Moore 1959); its mean depth lies
-        between the entropy and the entropy plus 2.
+    Source: few counts: optimal alphabetic tree by dynamic programming (Gilbert and Moore 1959); its mean
+        depth lies between the entropy and the entropy plus 2. Few stitches: order of falling odds per cost,
+        the classical rule of search theory (D. Blackwell, in Matula 1964, from memory), the last inferred.
     """
-    first, end = suspects or (0, len(sections))
-    if not 0 <= first < end <= len(sections):
-        raise ValueError(f"suspects must be some of the {len(sections)} sections (got {first} to {end}).")
+    left = tuple(range(len(sections))) if suspects is None else tuple(suspects)
+    if not left or list(left) != sorted(set(left)) or not 0 <= left[0] <= left[-1] < len(sections):
+        raise ValueError(f"suspects must be some of the {len(sections)} sections (got {left}).")
     if sparing not in ("counts", "stitches"):
         raise ValueError(f'sparing must be "counts" or "stitches" (got "{sparing}").')
-    if end - first == 1:
+    if len(left) == 1:
         return None
-    row = sections[first:end]
-    tree = _Tree(row, sparing)
-    cut = tree.cut(0, len(row))
-    left, right = (first, first + cut), (first + cut, end)
-    counted, other = (left, right) if tree.stitches(0, cut) <= tree.stitches(cut, len(row)) else (right, left)
-    counts, stitches = tree.expected(0, len(row))
+    row = [sections[at] for at in left]
+    neighbours = left[-1] - left[0] == len(left) - 1
+    if sparing == "stitches":
+        counted, counts, stitches = _one_by_one(row, in_order=in_order)
+        if question and neighbours:
+            tree = _halved(row, question=question, in_order=in_order)
+            if tree[2] + question * tree[1] < stitches + question * counts - 1e-9:
+                counted, counts, stitches = tree
+    elif not neighbours:
+        raise ValueError("counts are spared among neighbouring sections only.")
+    else:
+        counted, counts, stitches = _halved(row, question=None, in_order=in_order)
+    count = (left[counted[0]], left[counted[-1]] + 1)
     return NextCount(
-        count=counted,
-        if_wrong=counted,
-        if_right=other,
-        stitches=sum(section.stitches for section in sections[slice(*counted)]),
+        count=count,
+        if_wrong=tuple(left[at] for at in counted),
+        if_right=tuple(each for at, each in enumerate(left) if at not in counted),
+        stitches=sum(section.stitches for section in sections[slice(*count)]),
         expected_counts=counts,
         expected_stitches=stitches,
         least_counts=entropy_bits([section.odds for section in row]),
     )
 
 
-class _Tree:
-    """The best way to cut every run of neighbouring sections, worked out from short runs to long."""
+def _one_by_one(row: Sequence[Section], *, in_order: bool) -> tuple[tuple[int, ...], float, float]:
+    """Count section by section: which first, and the counts and stitches expected."""
+    places = range(len(row))
+    if in_order:
+        orders = [list(places)]
+    else:
+        dense = sorted(places, key=lambda at: (-row[at].odds / row[at].stitches, at))
+        # The last is never counted, so each is tried there: a long or unlikely one is worth leaving.
+        orders = [[at for at in dense if at != last] + [last] for last in places]
+    stitches, counts, order = min((*_walked(row, order), order) for order in orders)
+    return (order[0],), counts, stitches
 
-    def __init__(self, row: Sequence[Section], sparing: Sparing) -> None:
+
+def _walked(row: Sequence[Section], order: Sequence[int]) -> tuple[float, float]:
+    """Give the stitches and counts expected when sections are counted in an order, all but the last."""
+    total = math.fsum(section.odds for section in row)
+    left, stitches, counts = total, 0.0, 0.0
+    for at in order[:-1]:
+        stitches += left * row[at].stitches
+        counts += left
+        left -= row[at].odds
+    # Rounding keeps the last binary digit from choosing between equal orders.
+    return round(stitches / total, 9), round(counts / total, 9)
+
+
+def _halved(
+    row: Sequence[Section], *, question: float | None, in_order: bool
+) -> tuple[tuple[int, ...], float, float]:
+    """Cut the row into two parts and count the one with fewer stitches; the other follows from the total."""
+    tree = _Tree(row, question, in_order=in_order)
+    cut, end = tree.cut(0, len(row)), len(row)
+    left = in_order or tree.stitches(0, cut) <= tree.stitches(cut, end)
+    return (tuple(range(cut) if left else range(cut, end)), *tree.expected(0, end))
+
+
+class _Tree:
+    """The best way to cut every run of neighbouring sections, worked out from short runs to long.
+
+    Without a price for a question the counts are spared, and stitches decide between equals; with one, both.
+    """
+
+    def __init__(self, row: Sequence[Section], question: float | None, *, in_order: bool) -> None:
         self._odds = _running([section.odds for section in row])
         self._stitches = _running([float(section.stitches) for section in row])
+        self._question, self._in_order = question, in_order
         # For each run: cut, then odds-weighted counts and stitches below it.
         self._best: dict[tuple[int, int], tuple[int, float, float]] = {}
         for start in range(len(row)):
@@ -157,21 +216,21 @@ class _Tree:
                 run = (start, start + length)
                 options = [self._weigh(*run, cut) for cut in range(start + 1, start + length)]
                 # The other cost decides between equals, then the earlier cut.
-                self._best[run] = min(options, key=lambda option: self._rank(option, sparing))
+                self._best[run] = min(options, key=self._rank)
 
     def _weigh(self, start: int, end: int, cut: int) -> tuple[int, float, float]:
         odds = self._odds[end] - self._odds[start]
-        fewer = min(self.stitches(start, cut), self.stitches(cut, end))
+        left = self.stitches(start, cut)
+        fewer = left if self._in_order else min(left, self.stitches(cut, end))
         _, left_counts, left_stitches = self._best[start, cut]
         _, right_counts, right_stitches = self._best[cut, end]
         return cut, odds + left_counts + right_counts, odds * fewer + left_stitches + right_stitches
 
-    @staticmethod
-    def _rank(option: tuple[int, float, float], sparing: Sparing) -> tuple[float, float]:
+    def _rank(self, option: tuple[int, float, float]) -> tuple[float, float]:
         _, counts, stitches = option
+        price = counts if self._question is None else stitches + self._question * counts
         # Rounding keeps the last binary digit from choosing between equal trees.
-        pair = (round(counts, 9), round(stitches, 9))
-        return pair if sparing == "counts" else pair[::-1]
+        return round(price, 9), round(stitches, 9)
 
     def stitches(self, start: int, end: int) -> float:
         return self._stitches[end] - self._stitches[start]

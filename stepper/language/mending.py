@@ -14,8 +14,9 @@ from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
 from stepper.plan.model import Plan, Run
 from stepper.session import effects
-from stepper.session.diagnosis import Cause, Likely
+from stepper.session.diagnosis import Likely
 from stepper.session.effects import Effect
+from stepper.session.foretelling import Cause
 from stepper.session.remedy import Remedy
 from stepper.session.state import Asking, Mend, Place, Seen
 

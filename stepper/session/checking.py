@@ -5,7 +5,8 @@ unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), 
 M the work between two faults measured in what redoing costs. The figures are the stitches of the round, her
 pace, and her fault rate learned from her counts; before any count the assumption there. An increase or
 decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at the end of
-the round in which a multiple of the interval is passed, so nothing about asking has to be remembered.
+the round in which the interval is passed; where it is not made, again after twice, four times, eight times as
+much, so that nobody is nagged and nothing about asking has to be remembered.
 
 Always, whatever the figures say: before the first shaping of a section, a chart, a division, a bind-off,
 and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly). Inside a
@@ -108,15 +109,21 @@ def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | Non
     verified = state.knitting.verified.place if state.knitting.verified is not None else Place()
     if verified.index > done:
         return None
-    before = sum(_risk(round_) for round_ in plan.rounds[verified.index : done]) - verified.stitch
+    worked = plan.rounds[verified.index : done]
+    before = max(0.0, sum(_risk(round_) for round_ in worked) - verified.stitch)
     after = before + _risk(plan.rounds[done])
     interval = interval_at(plan, state, done)
-    if soft is not None and after >= SHAPED_SHARE * interval:
+    if soft is not None and SHAPED_SHARE <= after / interval < 2:
         return soft
-    if int(max(0, before) // interval) == int(after // interval):
+    if _times_due(before / interval) == _times_due(after / interval):
         return None
     rounds = done + 1 - verified.index
-    return "a count pays here" if rounds < 2 else f"{rounds} rounds since the last good count"
+    return "a count pays here" if rounds < 2 else f"{rounds} rounds without a count"
+
+
+def _times_due(intervals: float) -> int:
+    """Count how often a count was due in so many intervals: after 1, 2, 4, 8 of them."""
+    return int(intervals).bit_length()
 
 
 def interval_at(plan: Plan, state: State, done: int) -> float:

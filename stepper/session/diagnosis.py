@@ -1,51 +1,25 @@
 """Say what probably happened: seven kinds of single fault, each weighed by what is known.
 
-Theory of operation. Every kind, in every round since the last good count, foretells four things: by how many
-stitches the count is off, how many changes too many or too few the round shows, how many stitches are left
-over at its end (or missing), and whether a loose loop hangs below. What is known of these is compared with
-what is foretold; a kind that foretells otherwise is out, the others are ranked by how often such a thing
-happens: once for each place where it can. Two kinds that foretell the same cannot be told apart, and then the
-likelier comes first. The odds are assumptions; no source was found. No I/O.
+Theory of operation. What each kind foretells in every round since the last good count
+(`stepper.session.foretelling`) is compared with what is known: the count, the counts between landmarks, what
+was seen in the fabric. A kind that foretells otherwise is out; the others are ranked by their odds, by the
+share of their places that lies where the fault was narrowed to, and by whether she was interrupted in that
+round. Two kinds that foretell the same cannot be told apart, and then the likelier comes first. No I/O.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from enum import Enum
 
-from stepper.craft.fault_finding import CHANGE_ODDS
-from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Group, Item, Plan, Round, flatten
-from stepper.session.fault import BREAK_ODDS, window
-from stepper.session.state import Fault, Seen, State
+from stepper.plan.model import Plan
+from stepper.session.fault import BREAK_ODDS, Search, search, window
+from stepper.session.foretelling import Cause, Foretold, foretold
+from stepper.session.landmarks import turned
+from stepper.session.state import Fault, Seen, Sight, State
 
-
-class Cause(Enum):
-    """What can have happened."""
-
-    LEFT_OUT = "left out"
-    """An increase or decrease left out."""
-    ONE_TOO_MANY = "one too many"
-    """An increase or decrease where none belongs."""
-    REPEAT_TWICE = "repeat twice"
-    REPEAT_LEFT_OUT = "repeat left out"
-    YARN_OVER = "yarn over dropped"
-    DROPPED = "stitch dropped"
-    OTHER_ROUND = "other round"
-    """A round worked for another."""
-
-
-ODDS = {
-    Cause.LEFT_OUT: CHANGE_ODDS,
-    Cause.ONE_TOO_MANY: CHANGE_ODDS / 2,
-    Cause.REPEAT_TWICE: CHANGE_ODDS / 4,
-    Cause.REPEAT_LEFT_OUT: CHANGE_ODDS / 4,
-    Cause.YARN_OVER: CHANGE_ODDS,
-    Cause.DROPPED: 0.5,
-    Cause.OTHER_ROUND: CHANGE_ODDS,
-}
-"""How often each happens for each place where it can, a plain stitch gone wrong being 1. Assumptions."""
+_LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
+_SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
+_UNMADE = (Cause.LEFT_OUT, Cause.YARN_OVER)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,147 +37,132 @@ class Likely:
     """What was seen that speaks for it."""
     other: int | None = None
     """The round that was worked in its place."""
+    changes: int = 0
+    """Increases and decreases too many it shows in its round."""
+    left: int = 0
+    """Stitches it leaves over at the end of its round."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Foretold:
-    """What a kind of fault in a round leads to."""
+def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = None) -> tuple[Likely, ...]:
+    """Rank what may have happened, the likeliest first; nothing where no single fault explains it.
 
-    cause: Cause
-    code: str
-    difference: int
-    changes: int
-    left: int
-    loop: bool
-    places: float
-    other: int | None = None
-
-
-def diagnose(plan: Plan, state: State, fault: Fault) -> tuple[Likely, ...]:
-    """Rank what may have happened, the likeliest first; nothing where no single fault explains it."""
-    seen = {each.seen: each.number for each in fault.sights}
-    found: list[tuple[float, int, _Foretold]] = []
+    Args:
+        plan: The plan as knitted.
+        state: Where she was interrupted, and the last good count.
+        fault: What was counted and seen.
+        looking: How far the counting between landmarks has come; worked out where it is not given.
+    """
+    looking = looking if looking is not None else search(plan, state, fault)
+    found: list[tuple[float, int, Foretold]] = []
     for index in window(plan, fault, state.knitting.verified):
-        broken = BREAK_ODDS * sum(each.index == index for each in state.breaks)
-        for told in _foretold(plan, index):
-            if _fits(told, fault, seen):
-                found.append((ODDS[told.cause] * (told.places + broken / CHANGE_ODDS), index, told))
+        stitches = max(1, plan.rounds[index].progress)
+        broken = BREAK_ODDS / stitches * sum(each.index == index for each in state.breaks)
+        for told in foretold(plan, index):
+            if _fits(told, index, fault):
+                there = _there(told, looking, turned=turned(plan, index, fault.place.index))
+                found.append((told.odds * there * (1 + broken), index, told))
+    found = _by_landmark(found, looking) or found
     total = sum(odds for odds, _, _ in found)
+    if not total:
+        return ()
     best: dict[tuple[Cause, int], Likely] = {}
     for odds, index, told in found:
-        known = tuple(each.seen for each in fault.sights)
         before = best.get((told.cause, index))
-        likely = Likely(
-            cause=told.cause, index=index, code=told.code, odds=odds / total, known=known, other=told.other
-        )
-        if before is not None:
-            likely = before if before.odds >= likely.odds else likely
-        best[told.cause, index] = likely
+        if odds and (before is None or before.odds < odds / total):
+            best[told.cause, index] = _likely(told, index, odds / total, fault)
     return tuple(sorted(best.values(), key=lambda each: -each.odds))
 
 
-def _fits(told: _Foretold, fault: Fault, seen: dict[Seen, int]) -> bool:
+def _likely(told: Foretold, index: int, odds: float, fault: Fault) -> Likely:
+    return Likely(
+        cause=told.cause,
+        index=index,
+        code=told.code,
+        odds=odds,
+        known=tuple(each.seen for each in fault.sights if each.index in (None, index)),
+        other=told.other,
+        changes=told.changes,
+        left=told.left,
+    )
+
+
+def _there(told: Foretold, looking: Search, *, turned: bool) -> float:
+    """Give the share of the places of a fault that lies among the sections under suspicion."""
+    if looking.sections is None or not looking.suspects:
+        return 1.0
+    if not looking.single:
+        return 1.0 if told.cause in _SPREAD else 0.0
+    edges = looking.sections.edges
+    total = max(1, edges[-1])
+    there = sum(
+        told.inside(edges[at] / total, edges[at + 1] / total, turned=turned) for at in looking.suspects
+    )
+    if told.cause not in _SPREAD:
+        return there
+    # What shifts the whole rest of a round can show far from where it happened.
+    return (there + len(looking.suspects) / len(looking.sections.counts)) / 2
+
+
+def _by_landmark(
+    found: list[tuple[float, int, Foretold]], looking: Search
+) -> list[tuple[float, int, Foretold]]:
+    """Keep what agrees with the landmarks themselves: a change that was not made cannot be counted to."""
+    if looking.sections is None or looking.sections.kind != "change":
+        return found
+    made = looking.sections.index
+    if looking.landmark < 0:
+        return [each for each in found if each[1] == made and each[2].cause in _UNMADE]
+    if looking.landmark > 0:
+        return [each for each in found if each[1] == made and each[2].cause is Cause.ONE_TOO_MANY]
+    if looking.found is None or looking.suspects[-1] == len(looking.sections.counts) - 1:
+        return found
+    return [each for each in found if not (each[1] == made and each[2].cause in _UNMADE)]
+
+
+def _fits(told: Foretold, index: int, fault: Fault) -> bool:
     """Compare what is foretold with what is known."""
-    if (fault.difference or not seen) and told.difference != fault.difference:
+    if (fault.difference or not fault.sights) and told.difference != fault.difference:
         return False
-    if Seen.LOOP in seen and told.loop != bool(seen[Seen.LOOP]):
-        return False
-    if Seen.CHANGES in seen and told.changes != seen[Seen.CHANGES]:
-        return False
-    if Seen.LEFT in seen and told.left != seen[Seen.LEFT]:
-        return False
-    whole = told.cause is Cause.OTHER_ROUND
-    return Seen.WHOLE not in seen or whole == bool(seen[Seen.WHOLE])
+    return all(_agrees(told, index, sight) for sight in fault.sights)
 
 
-def _foretold(plan: Plan, index: int) -> Iterator[_Foretold]:
-    round_ = plan.rounds[index]
-    yield from _of_stitches(round_)
-    yield from _of_repeats(round_)
-    yield from _of_rounds(plan, index)
+def _agrees(told: Foretold, index: int, sight: Sight) -> bool:
+    """Compare one thing seen; in a round that is not to blame everything is as it should be."""
+    if sight.seen is Seen.LOOP:
+        return told.loop == bool(sight.number)
+    here = sight.index in (None, index)
+    if sight.seen is Seen.CHANGES:
+        return sight.number == (told.changes if here else 0)
+    if sight.seen is Seen.LEFT:
+        return sight.number == (told.left if here else 0)
+    return bool(sight.number) == (here and told.cause is Cause.OTHER_ROUND)
 
 
-def _of_stitches(round_: Round) -> Iterator[_Foretold]:
-    """Foretell the faults of single stitches."""
-    plain = sum(run.times for run in round_.runs if stitch(run.stitch).kind is Kind.PLAIN)
-    times: dict[str, int] = {}
-    for run in round_.runs:
-        times[run.stitch] = times.get(run.stitch, 0) + run.times
-    for code, often in times.items():
-        entry = stitch(code)
-        if entry.kind not in (Kind.INCREASE, Kind.DECREASE):
-            continue
-        if code in ("yo", "yo2"):
-            # A yarn over that slips off leaves a slack strand; one never made leaves nothing.
-            yield _Foretold(Cause.YARN_OVER, code, -entry.change, -1, 0, loop=True, places=often)
-        yield _Foretold(Cause.LEFT_OUT, code, -entry.change, -1, 0, loop=False, places=often)
-        yield _Foretold(Cause.ONE_TOO_MANY, code, entry.change, 1, 0, loop=False, places=often)
-    if plain:
-        yield _Foretold(Cause.DROPPED, "", -1, 0, 0, loop=True, places=plain)
-        if not round_.shaping:
-            yield _Foretold(Cause.ONE_TOO_MANY, "yo", 1, 1, 0, loop=False, places=plain / 100)
-
-
-def _of_repeats(round_: Round) -> Iterator[_Foretold]:
-    """Foretell the faults of whole repeats: the round no longer comes out at its end."""
-    for at, item in enumerate(round_.phrase):
-        if not isinstance(item, Group) or not item.uses:
-            continue
-        once = tuple(flatten(item.items))
-        for more, cause in ((True, Cause.REPEAT_TWICE), (False, Cause.REPEAT_LEFT_OUT)):
-            times = item.times + (1 if more else -1)
-            items = (
-                round_.phrase[:at] + ((Group(item.items, times),) if times else ()) + round_.phrase[at + 1 :]
-            )
-            change, changes = worked_out(items, round_.before)
-            left = sum(run.uses for run in once) * (-1 if more else 1)
-            off, off_changes = change - (round_.after - round_.before), changes - len(round_.shaping)
-            yield _Foretold(cause, "", off, off_changes, left, loop=False, places=item.times)
-
-
-def _of_rounds(plan: Plan, index: int) -> Iterator[_Foretold]:
-    """Foretell a neighbouring round worked in place of this one."""
-    round_ = plan.rounds[index]
-    for other in (index + 1, index - 1, index + 2):
-        if not 0 <= other < len(plan.rounds) or plan.rounds[other].runs == round_.runs:
-            continue
-        wrong = plan.rounds[other]
-        change, changes = worked_out(wrong.phrase, round_.before)
-        off, off_changes = change - (round_.after - round_.before), changes - len(round_.shaping)
-        left = round_.before - sum(run.uses for run in wrong.runs)
-        yield _Foretold(Cause.OTHER_ROUND, "", off, off_changes, left, loop=False, places=0.5, other=other)
-
-
-def worked_out(items: Iterable[Item], before: int) -> tuple[int, int]:
-    """Work items over a count of stitches; what is left over is worked plain, what is missing is left.
+def questions(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int] | None:
+    """Choose what to look at next, and in which round: the thing that tells the likeliest two apart.
 
     Returns:
-        Stitches gained, and changes made.
+        Nothing when none does, or when everything was looked at.
     """
-    used = change = changes = 0
-    short = False
-    for run in flatten(tuple(items)):
-        entry = stitch(run.stitch)
-        if entry.uses:
-            fit = min(run.times, (before - used) // entry.uses)
-            short = short or fit < run.times
-        else:
-            fit = 0 if short else run.times  # nothing is made once the stitches have run out
-        used += fit * entry.uses
-        change += fit * entry.change
-        changes += fit * (entry.kind in (Kind.INCREASE, Kind.DECREASE))
-    return change, changes
-
-
-def questions(plan: Plan, fault: Fault, likely: tuple[Likely, ...]) -> Seen | None:
-    """Choose what to look at next: the thing that tells the likeliest two apart; nothing when none does."""
-    asked = {each.seen for each in fault.sights}
-    if len({each.cause for each in likely}) < 2:
+    others = [each for each in likely if each.cause is not likely[0].cause] if likely else []
+    if not others:
         return None
-    first, second = likely[0], next(each for each in likely if each.cause is not likely[0].cause)
-    ends, whole = (Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT), Cause.OTHER_ROUND
-    loops = (Cause.DROPPED, Cause.YARN_OVER)
-    for seen, kinds in ((Seen.LOOP, loops), (Seen.LEFT, ends), (Seen.WHOLE, (whole,))):
-        if seen not in asked and (first.cause in kinds) != (second.cause in kinds):
-            return seen
-    return Seen.CHANGES if Seen.CHANGES not in asked else None
+    asked = {(each.seen, None if each.seen is Seen.LOOP else each.index) for each in fault.sights}
+    first, second = likely[0], others[0]
+    for seen in (Seen.LOOP, Seen.LEFT, Seen.WHOLE, Seen.CHANGES):
+        for index in (first.index, second.index):
+            new = (seen, None if seen is Seen.LOOP else index) not in asked and (seen, None) not in asked
+            if new and shows(first, seen, index) != shows(second, seen, index):
+                return seen, index
+    return None
+
+
+def shows(likely: Likely, seen: Seen, index: int) -> int:
+    """Give what there is to see in a round if this is what happened; as `Seen` says."""
+    if seen is Seen.LOOP:
+        return int(likely.cause in _LOOPED)
+    if index != likely.index:
+        return 0
+    if seen is Seen.CHANGES:
+        return likely.changes
+    return likely.left if seen is Seen.LEFT else int(likely.cause is Cause.OTHER_ROUND)

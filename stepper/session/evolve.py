@@ -166,7 +166,8 @@ def _seen(fault: Fault | None, event: Observed) -> Fault:
     """Add what was seen; where no fault was looked for yet, looking begins."""
     fault = fault if fault is not None else Fault(place=event.place, difference=0)
     if event.sight is not None:
-        others = tuple(each for each in fault.sights if each.seen is not event.sight.seen)
+        new = (event.sight.seen, event.sight.index)
+        others = tuple(each for each in fault.sights if (each.seen, each.index) != new)
         fault = replace(fault, sights=(*others, event.sight))
     return fault if event.index is None else replace(fault, index=event.index)
 

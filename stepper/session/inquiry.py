@@ -44,18 +44,18 @@ def next_question(plan: Plan, state: State) -> Iterator[Effect]:
         return
     if inquiry.fault.difference:
         yield _found(found)
-    if not found.single:
+    if not found.single and not inquiry.causes:
         return
     yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
-    look = questions(plan, inquiry.fault, inquiry.causes)
+    look = questions(inquiry.fault, inquiry.causes)
     if look is not None:
-        yield AskLook(seen=look, index=inquiry.causes[0].index)
+        yield AskLook(seen=look[0], index=look[1])
 
 
 def _found(found: Search) -> Effect:
     if found.sections is None:
         return TellFound(kind="", difference=found.difference)
-    first, end = _marks(found, *found.suspects)
+    first, end = _marks(found, found.suspects[0], found.suspects[-1] + 1) if found.suspects else (0, None)
     kind = found.sections.kind
     return TellFound(kind=kind, first=first, end=end, difference=found.difference, single=found.single)
 

@@ -30,6 +30,12 @@ class Sections:
     """Where the sections begin and end. From 0 to all stitches. Unit: stitches on the needles."""
     every: int = 1
     """Every how manieth landmark is an edge; above 1 where there are very many."""
+    marks: tuple[int, ...] = ()
+    """Where all landmarks are, where not every one is an edge or one can be missing: changes."""
+    index: int | None = None
+    """The round the landmarks were made in; nothing for markers."""
+    turned: bool = False
+    """Whether the work lies the other way round than when they were made."""
 
     @property
     def counts(self) -> tuple[int, ...]:
@@ -51,9 +57,14 @@ def sections_at(plan: Plan, place: Place) -> Sections | None:
         if not seen:
             seen, kind = _repeats(round_), "repeat"
         if seen:
+            other_way = turned(plan, index, place.index)
+            if other_way:
+                seen = [total - each for each in reversed(seen)]
             every = -(-len(seen) // (MOST_SECTIONS - 1))
             edges = (0, *seen[every - 1 :: every], total)
-            return Sections(kind=kind, edges=edges, every=every)
+            return Sections(
+                kind=kind, edges=edges, every=every, marks=tuple(seen), index=index, turned=other_way
+            )
         if round_.before != round_.after:
             return None
     return None
@@ -61,7 +72,12 @@ def sections_at(plan: Plan, place: Place) -> Sections | None:
 
 def _markers_at(plan: Plan, place: Place) -> tuple[int, tuple[int, ...]]:
     """Give the stitches on both needles and where the markers hang among them."""
-    before = plan.rounds[place.index - 1].markers if 0 < place.index <= len(plan.rounds) else ()
+    before: tuple[int, ...] = ()
+    if 0 < place.index <= len(plan.rounds):
+        last = plan.rounds[place.index - 1]
+        before = last.markers
+        if turned(plan, last.index, place.index):
+            before = tuple(sorted(last.after - each for each in before))
     if place.index >= len(plan.rounds):
         total = plan.rounds[-1].after if plan.rounds else 0
         return total, tuple(sorted({each for each in before if 0 < each < total}))
@@ -71,6 +87,11 @@ def _markers_at(plan: Plan, place: Place) -> tuple[int, tuple[int, ...]]:
     worked = [each for each in markers_in(round_) if each <= place.stitch and place.stitch]
     still = [each - now.used + right for each in before if each > now.used or not place.stitch]
     return now.count, tuple(sorted({each for each in (*worked, *still) if 0 < each < now.count}))
+
+
+def turned(plan: Plan, made: int, now: int) -> bool:
+    """Tell whether the work lies the other way round than when a row was worked."""
+    return now < len(plan.rounds) and plan.rounds[made].side != plan.rounds[now].side
 
 
 def _changes(round_: Round) -> list[int]:
@@ -86,7 +107,9 @@ def _changes(round_: Round) -> list[int]:
 
 
 def _repeats(round_: Round) -> list[int]:
-    """Give the places just after each repeat of the round."""
+    """Give the places just after each repeat of the round; none where all of it looks alike."""
+    if len(round_.runs) < 2:
+        return []
     places, place = [], 0
     for item in round_.phrase:
         if isinstance(item, Group) and item.leaves:

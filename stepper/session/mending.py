@@ -24,7 +24,7 @@ from stepper.session.cues import (
     WhatHappened,
 )
 from stepper.session.decision import Decision, Refusal
-from stepper.session.diagnosis import Likely, diagnose
+from stepper.session.diagnosis import Likely, diagnose, questions
 from stepper.session.events import (
     AskingSet,
     LifelineLaid,
@@ -34,7 +34,7 @@ from stepper.session.events import (
     Tallied,
     Tinked,
 )
-from stepper.session.fault import Search, search
+from stepper.session.fault import Search, most_counted, search
 from stepper.session.landmarks import Sections
 from stepper.session.remedy import Remedy, remedies
 from stepper.session.state import Answer, Fault, Place, Seen, Sight, State
@@ -60,7 +60,7 @@ def inquire(plan: Plan, state: State) -> Inquiry | None:
     if fault is None:
         return None
     found = search(plan, state, fault)
-    causes = diagnose(plan, state, fault)
+    causes = diagnose(plan, state, fault, found)
     ways = tuple(
         replace(way, minutes=way.stitches / stitches_per_minute(state))
         for way in remedies(plan, state.knitting, fault, found, causes)
@@ -76,9 +76,10 @@ def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
     ask = inquiry.search.next
     if ask is None:
         return Refusal(sentence="No count between landmarks is asked for now.")
-    if not 0 <= cue.stitches <= 2 * ask.stitches:
-        return Refusal(sentence=f"{cue.stitches} cannot be; {ask.stitches} are expected there.")
     first, end = ask.count
+    assert inquiry.search.sections is not None
+    if not 0 <= cue.stitches <= most_counted(inquiry.search.sections, first, end):
+        return Refusal(sentence=f"{cue.stitches} cannot be; {ask.stitches} are expected there.")
     return (Searched(at=cue.at, answers=(Answer(first=first, end=end, stitches=cue.stitches),)),)
 
 
@@ -114,8 +115,22 @@ def saw(plan: Plan, state: State, cue: Saw) -> Decision:
         return Refusal(sentence=NO_FAULT)
     if state.place == Place():
         return Refusal(sentence="Nothing is knitted yet.")
-    sight = Sight(seen=cue.seen, number=cue.sign * cue.number)
+    sight = Sight(seen=cue.seen, number=cue.sign * cue.number, index=_looked_at(plan, state, cue.seen))
     return (Observed(at=cue.at, place=state.place, sight=sight),)
+
+
+def _looked_at(plan: Plan, state: State, seen: Seen) -> int | None:
+    """Find the round a thing was seen in: the one asked about, or else the last one worked.
+
+    A loop hangs below all of them, and what is told of changes unasked may be of any round.
+    """
+    inquiry = inquire(plan, state)
+    asked = questions(inquiry.fault, inquiry.causes) if inquiry is not None else None
+    if asked is not None and asked[0] is seen:
+        return None if seen is Seen.LOOP else asked[1]
+    if seen is not Seen.LEFT:
+        return None
+    return state.place.index if state.place.stitch else state.place.index - 1
 
 
 def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:

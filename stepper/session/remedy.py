@@ -14,8 +14,9 @@ from stepper.craft.counting import RIP_SHARE
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.diagnosis import Cause, Likely
+from stepper.session.diagnosis import Likely
 from stepper.session.fault import Search
+from stepper.session.foretelling import Cause
 from stepper.session.state import Fault, Knitting, Mend, Place, Seen
 from stepper.session.tally import tally
 

@@ -73,6 +73,8 @@ class Sight:
     seen: Seen
     number: int
     """What it means is said by `seen`."""
+    index: int | None = None
+    """The round it was seen in; nothing where that is not known or does not matter."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

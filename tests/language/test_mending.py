@@ -6,7 +6,8 @@ from stepper.language.mending import LINES, told_cause
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
-from stepper.session.diagnosis import Cause, Likely
+from stepper.session.diagnosis import Likely
+from stepper.session.foretelling import Cause
 from stepper.session.state import Asking, Mend, Place, Seen
 from tests.plans import final_increase
 

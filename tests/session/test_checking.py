@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from collections.abc import Iterable
 from itertools import pairwise
 
 import pytest
@@ -7,6 +8,7 @@ from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # sci
 
 from stepper.commands.loading import load
 from stepper.craft.counting import count_interval, learned_fault_rate, overhead
+from stepper.plan.model import Plan
 from stepper.session.checking import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
 from stepper.session.events import Advanced, Counted, Noted
 from stepper.session.evolve import evolve_all
@@ -31,12 +33,29 @@ def test_the_interval_costs_least(stitches: int) -> None:
     assert overhead(count_interval(stitches, hers), stitches, hers) <= 1.005 * best.fun
 
 
+def asked_and_counted(garment: Plan, asking: Asking, rounds: Iterable[int]) -> list[int]:
+    """List the rounds after which a count is asked for, each one made and right."""
+    asked, verified = [], 0
+    for done in rounds:
+        if due(garment, _state(asking, done, verified), done):
+            asked.append(done)
+            verified = done + 1
+    return asked
+
+
 @pytest.mark.parametrize(("asking", "share"), [(Asking.PATTERN, 1.0), (Asking.MORE, MORE_SHARE)])
 def test_a_count_is_asked_where_it_pays(asking: Asking, share: float) -> None:
     """Between the checkpoints of the plan, about as far apart as the interval says; by default too."""
-    asked = [done for done in range(1, 40) if due(LONG, _state(asking, done), done)]
+    asked = asked_and_counted(LONG, asking, range(1, 40))
     apart = share * count_interval(200, costs()) / 200
-    assert len(asked) == pytest.approx(39 / apart, abs=1.5)
+    assert apart <= 39 / len(asked) <= apart + 1
+
+
+def test_who_does_not_count_is_not_nagged() -> None:
+    """Asked again after twice, four times, eight times the interval."""
+    asked = [done for done in range(1, 40) if due(LONG, _state(Asking.PATTERN, done), done)]
+    rounds = count_interval(200, costs()) / 200
+    assert len(asked) == int(40 / rounds).bit_length()
 
 
 def test_the_more_faults_the_more_counts() -> None:
@@ -77,11 +96,7 @@ def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
     """In a raglan every round would lock a fault in; a count in each of them would cost more than it saves."""
     rounds = [line for n in range(200, 280, 4) for line in (f"k{n}", f"(k{n // 4} m1)x4")]
     raglan = plan(("yoke", ["co200", *rounds]))
-    asked, verified = [], 0
-    for done in range(1, len(raglan.rounds)):
-        if due(raglan, _state(Asking.PATTERN, done, verified), done):
-            asked.append(done)
-            verified = done + 1
+    asked = asked_and_counted(raglan, Asking.PATTERN, range(1, len(raglan.rounds)))
     apart = count_interval(240, costs()) / 240
     assert asked[0] == 1, "before the first of them always"
     assert apart / 2 <= len(rounds) / len(asked) <= apart + 1

@@ -77,6 +77,7 @@ def test_a_measurement_corrects_the_rounds_left() -> None:
         > next step
         Round 9: knit all one hundred fifty six.
         > next step
+        Count now: 156 expected, 17 rounds without a count.
         Round 10: knit two, purl two, thirty nine times.
         """,
     )

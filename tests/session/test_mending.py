@@ -43,7 +43,7 @@ def _at(index: int, stitch: int = 0) -> Session:
 
 
 def test_a_fault_is_found_named_and_mended() -> None:
-    """The whole way: a count, two counts between markers, a look, a remedy, and its place in the next
+    """The whole way: a count, three counts between markers, a look, a remedy, and its place in the next
     round."""
     session = _at(2)
     check(
@@ -51,8 +51,10 @@ def test_a_fault_is_found_named_and_mended() -> None:
         """
         > count is 79
         79: that is 1 fewer than the 80 expected.
-        Count from the beginning of the round to the second marker: 40 expected. Then say: there are, and the number.
-        > there are 40
+        Count from the beginning of the round to the first marker: 20 expected. Then say: there are, and the number.
+        > there are 20
+        Count from the first marker to the second marker: 20 expected. Then say: there are, and the number.
+        > there are 20
         Count from the second marker to the third marker: 20 expected. Then say: there are, and the number.
         > there are 19
         The fault lies from the second marker to the third marker: 1 too few.
@@ -74,7 +76,7 @@ def test_a_fault_is_found_named_and_mended() -> None:
 
 def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
-    session = after(_at(2), "count is 79", "there are 40", "there are 19", "take remedy 2")
+    session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 2")
 
     assert session.state.place == Place(index=1, stitch=40)
     assert session.state.knitting.fault is None
@@ -86,7 +88,9 @@ def test_taking_work_back_moves_the_place() -> None:
         ("count is 161", "161 cannot be; 80 are expected."),
         ("between 20 20 20 20", "These add up to 80, but the whole count was 79."),
         ("between 20 20 39", "3 counts were given for 4 stretches."),
-        ("there are 400", "400 cannot be; 40 are expected there."),
+        ("there are 400", "400 cannot be; 20 are expected there."),
+        ("there are -4", '"-4" is no whole number that I know.'),
+        ("count is minus four", '"minus four" is no whole number that I know.'),
         ("mistake in round 4", "Round 4 is not knitted yet."),
         ("mistake in round 40", "This section has 4 rounds."),
         ("take remedy 9", "There are 3 remedies."),

@@ -35,6 +35,7 @@ def test_next_leads_through_the_steps_and_on_to_the_next_round() -> None:
         At stitch 218: knit ten, make one, knit ten, make one, knit six.
         > next step
         Count now: 246 expected, after the increases.
+        A lifeline pays here. When it is in, say: lifeline here.
         Round 3, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
         """,
     )
@@ -110,6 +111,7 @@ def test_a_stitch_sets_the_place_and_the_last_one_finishes_the_round() -> None:
         This round has 246 stitches.
         > stitch 246
         Count now: 246 expected, after the increases.
+        A lifeline pays here. When it is in, say: lifeline here.
         Round 3, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
         """,
     )

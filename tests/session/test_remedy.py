@@ -6,8 +6,9 @@ import pytest
 
 from stepper.commands.loading import load
 from stepper.plan.model import Plan, Round
-from stepper.session.diagnosis import Cause, diagnose
+from stepper.session.diagnosis import diagnose
 from stepper.session.fault import search
+from stepper.session.foretelling import Cause
 from stepper.session.landmarks import sections_at
 from stepper.session.remedy import Remedy, must_be_exact, off_by, remedies, tolerant
 from stepper.session.state import Answer, Fault, Knitting, Mend, Place, Seen, Sight, State, Verified

@@ -1,0 +1,316 @@
+"""A second knitter for tests: hands, needles and loops, and no knowledge of `stepper.session` at all.
+
+She reads a round of the plan, code by code, and works it with a table of her own: what each stitch takes off
+the left needle and puts on the right (Craft Yarn Council, list of abbreviations; cables as printed, n/m). Each
+loop on the needles remembers what made it; markers hang between the loops and travel with them, and so does what
+can be seen there. She makes one mistake where she is told to. Whatever is asked of her afterwards she answers by looking at the loops.
+"""
+
+from __future__ import annotations
+
+import random
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field, replace
+from typing import Literal
+
+from stepper.plan.model import Group, Item, Plan, Round
+
+Mistake = Literal[
+    "left out",
+    "one too many",
+    "repeat twice",
+    "repeat left out",
+    "yarn over dropped",
+    "stitch dropped",
+    "other round",
+]
+MISTAKES: tuple[Mistake, ...] = (
+    "left out", "one too many", "repeat twice", "repeat left out", "yarn over dropped", "stitch dropped", "other round"
+)  # fmt: skip
+
+HANDS: dict[str, tuple[int, int]] = {
+    **dict.fromkeys(("k", "p", "k tbl", "p tbl", "sl", "sl wyib", "sl wyif", "sl kwise", "sl pwise"), (1, 1)),
+    **dict.fromkeys(("k1b", "mb", "ds"), (1, 1)),
+    **dict.fromkeys(("m1", "m1l", "m1r", "m1p", "m1lp", "m1rp", "yo", "rli", "lli"), (0, 1)),
+    **dict.fromkeys(("kfb", "pfb", "inc"), (1, 2)),
+    **dict.fromkeys(("kfbf", "kyok"), (1, 3)),
+    "yo2": (0, 2),
+    **dict.fromkeys(("k2tog", "p2tog", "k2tog tbl", "p2tog tbl", "ssk", "ssp", "skp", "dec"), (2, 1)),
+    **dict.fromkeys(
+        ("k3tog", "p3tog", "k3tog tbl", "p3tog tbl", "sssk", "sssp", "sk2p", "s2kp", "s2pp"), (3, 1)
+    ),
+    **dict.fromkeys(("co", "pu", "return"), (0, 1)),
+    **dict.fromkeys(("bo", "graft", "draw", "hold"), (1, 0)),
+    "rest": (1, 1),
+    **dict.fromkeys(("pm", "sm", "rm", "turn", "w&t"), (0, 0)),
+}
+"""Takes from the left needle, gives to the right. Source: Craft Yarn Council master list, from memory."""
+_CABLE = re.compile(r"(\d+)/(\d+)(?:/(\d+))? [rl]p?c")
+_PLAIN = frozenset(code for code, hands in HANDS.items() if hands == (1, 1)) - {"rest"}
+_EDGES = frozenset(("co", "pu", "return", "bo", "graft", "draw", "hold", "rest"))
+
+
+def hands(code: str) -> tuple[int, int]:
+    """Give what a code takes and gives."""
+    cable = _CABLE.fullmatch(code)
+    if cable is not None:
+        width = sum(int(part) for part in cable.groups() if part)
+        return width, width
+    return HANDS[code]
+
+
+def changing(code: str) -> bool:
+    """Tell whether a code is an increase or a decrease."""
+    takes, gives = hands(code)
+    return takes != gives and code not in _EDGES
+
+
+class Marker:
+    """Hangs between two loops."""
+
+
+@dataclass(frozen=True)
+class Sight:
+    """Something to be seen between two loops: the end of a change or of a repeat made there."""
+
+    kind: str
+    """`change` or `repeat`."""
+    index: int
+    """The round it was made in."""
+
+
+Loop = str
+"""A stitch on the needles: the code that made it."""
+Needle = tuple[Loop | Marker | Sight, ...]
+
+
+@dataclass(frozen=True)
+class Step:
+    """One thing the hands do."""
+
+    code: str
+    ends_repeat: bool = False
+
+
+def steps(items: tuple[Item, ...]) -> list[Step]:
+    """Read a round: one step for each stitch; the last of each repetition of an outer repeat is marked."""
+    read: list[Step] = []
+    for item in items:
+        if not isinstance(item, Group):
+            read += [Step(item.stitch)] * item.times
+            continue
+        for _ in range(item.times):
+            inner = [Step(each.code) for each in steps(item.items)]
+            last = max((at for at, each in enumerate(inner) if hands(each.code)[1]), default=None)
+            if last is not None:
+                inner[last] = replace(inner[last], ends_repeat=True)
+            read += inner
+    return read
+
+
+@dataclass
+class Knitting:
+    """What is on the needles, and what can be seen of what was done."""
+
+    needle: Needle = ()
+    loose: int = 0
+    """Loops hanging below."""
+    left: dict[int, int] = field(default_factory=dict)
+    """Stitches over at the end of each round; below 0 where they ran out."""
+    changes: dict[int, int] = field(default_factory=dict)
+    """Increases and decreases to be seen in each round."""
+    swapped: frozenset[int] = frozenset()
+    """Rounds that look like another."""
+
+    @property
+    def count(self) -> int:
+        """Stitches on the needles."""
+        return _loops(self.needle)
+
+    def turn(self) -> None:
+        """Turn the work: what was worked last comes first."""
+        self.needle = self.needle[::-1]
+
+    def copy(self) -> Knitting:
+        """Take a photograph."""
+        return Knitting(self.needle, self.loose, dict(self.left), dict(self.changes), self.swapped)
+
+    def work(self, index: int, todo: list[Step], *, falls: int | None = None) -> None:
+        """Work a round step by step.
+
+        Args:
+            index: Which round it is.
+            todo: What the hands do.
+            falls: The step whose loop falls off the needle once it is made.
+        """
+        left = list(reversed(self.needle))  # the next stitch is the last of the list
+        right: list[Loop | Marker | Sight] = []
+        before, wants, short, changes = self.count, 0, False, 0
+        fresh = not any(isinstance(each, Marker) for each in self.needle)
+        for at, step in enumerate(todo):
+            takes, gives = hands(step.code)
+            wants += takes
+            if step.code in ("sm", "rm") and not fresh:
+                self._meet(left, right, keep=step.code == "sm")
+            if step.code == "pm" or (step.code == "sm" and fresh):
+                right.append(Marker())  # "place marker every 14 sts" stands between the rounds
+            if not self._take(left, right, takes) or (short and not takes):
+                short = True
+                continue  # the stitches have run out
+            if at == falls:
+                self.loose += 1
+            else:
+                right += [step.code] * gives
+                changes += changing(step.code)
+                right += [Sight("change", index)] * changing(step.code)
+            right += [Sight("repeat", index)] * step.ends_repeat
+        right += ["k" if isinstance(each, Loop) else each for each in reversed(left)]  # as anyone would
+        self.left[index] = before - wants
+        self.changes[index] = changes
+        self.needle = tuple(right)
+
+    @staticmethod
+    def _meet(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], *, keep: bool) -> None:
+        """Slip or remove the marker in front, if there is one before the next loop."""
+        while left and not isinstance(left[-1], Loop):
+            each = left.pop()
+            if not isinstance(each, Marker):
+                right.append(each)
+                continue
+            right += [each] * keep
+            return
+
+    @staticmethod
+    def _take(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], takes: int) -> bool:
+        """Take loops off the left needle, slipping what hangs in front of them; not if there are too few."""
+        if _loops(left[-3 * takes :]) < takes and _loops(left) < takes:
+            return False
+        while takes:
+            each = left.pop()
+            if isinstance(each, Loop):
+                takes -= 1
+            else:
+                right.append(each)
+        return True
+
+    # What she is asked
+
+    def edges(self, kind: str) -> list[int]:
+        """Count the stitches from the beginning to each landmark: markers, or the changes or repeats of the
+        last round in which there are any."""
+        seen = [each.index for each in self.needle if isinstance(each, Sight) and each.kind == kind]
+        latest, found, place = max(seen, default=-1), list[int](), 0
+        for each in self.needle:
+            if isinstance(each, Loop):
+                place += 1
+            elif isinstance(each, Marker):
+                found += [place] if kind == "marker" else []
+            elif (each.kind, each.index) == (kind, latest) and place not in found:
+                found.append(place)
+        return [each for each in found if 0 < each < place]
+
+    def between(self, kind: str, first: int, end: int | None) -> int:
+        """Count from one landmark to another; where there are not so many, to the end."""
+        edges = [0, *self.edges(kind)]
+        start = edges[first] if first < len(edges) else self.count
+        return (edges[end] if end is not None and end < len(edges) else self.count) - start
+
+
+def _loops(needle: Iterable[Loop | Marker | Sight]) -> int:
+    return sum(isinstance(each, Loop) for each in needle)
+
+
+def knitted_right(plan: Plan) -> list[Knitting]:
+    """Knit a whole garment without a mistake; give a photograph before each round."""
+    now, photographs = Knitting(), []
+    for round_ in plan.rounds:
+        if not round_.before:
+            now.needle = ()
+        elif round_.side != plan.rounds[round_.index - 1].side:
+            now.turn()
+        photographs.append(now.copy())
+        now = now.copy()
+        now.loose, now.left, now.changes = 0, {}, {}
+        now.work(round_.index, steps(round_.phrase))
+        assert now.count == round_.after, (round_.section, round_.number, now.count, round_.after)
+    return photographs
+
+
+def with_mistake(
+    plan: Plan, before: Knitting, index: int, mistake: Mistake, dice: random.Random
+) -> Knitting | None:
+    """Work a round with one mistake at a random place; nothing where the round has no room for it."""
+    now, round_ = before.copy(), plan.rounds[index]
+    todo = steps(round_.phrase)
+    if mistake == "other round":
+        return _swapped(plan, now, index, dice)
+    if mistake in ("repeat twice", "repeat left out"):
+        again = _repeated(round_, dice, more=mistake == "repeat twice")
+        if again is None:
+            return None
+        now.work(index, again)
+        return now
+    places = list(_places(todo, mistake))
+    if not places:
+        return None
+    at = dice.choice(places)
+    if mistake == "left out":
+        todo[at : at + 1] = [Step("k")] * hands(todo[at].code)[0]
+    elif mistake == "one too many":
+        code = dice.choice([each.code for each in todo if changing(each.code)])
+        takes = hands(code)[0]
+        fit = [at for at in _places(todo, "stitch dropped") if all(
+            each.code in _PLAIN for each in todo[at : at + takes]) and at + takes <= len(todo)]  # fmt: skip
+        if not fit:
+            return None
+        at = dice.choice(fit)
+        todo[at : at + takes] = [Step(code)]
+    now.work(index, todo, falls=at if mistake in ("yarn over dropped", "stitch dropped") else None)
+    return now
+
+
+def _places(todo: list[Step], mistake: Mistake) -> Iterator[int]:
+    """Say at which steps a mistake can be made."""
+    for at, step in enumerate(todo):
+        fits = {
+            "left out": changing(step.code),
+            "one too many": changing(step.code),
+            "yarn over dropped": step.code == "yo",
+            "stitch dropped": step.code in _PLAIN,
+        }[mistake]  # type: ignore[index] # the others are dealt with before
+        if fits:
+            yield at
+
+
+def _repeated(round_: Round, dice: random.Random, *, more: bool) -> list[Step] | None:
+    """Work one repetition of a repeat twice, or leave one out."""
+    groups = [at for at, item in enumerate(round_.phrase) if isinstance(item, Group) and item.uses]
+    if not groups:
+        return None
+    at = dice.choice(groups)
+    item = round_.phrase[at]
+    assert isinstance(item, Group)
+    whole = dice.randrange(item.times)
+    todo = steps(round_.phrase[:at])
+    once = steps((Group(item.items, 1),))
+    for number in range(item.times):
+        if number == whole:
+            todo += once * 2 if more else []
+        else:
+            todo += once
+    return todo + steps(round_.phrase[at + 1 :])
+
+
+def _swapped(plan: Plan, now: Knitting, index: int, dice: random.Random) -> Knitting | None:
+    """Work the round before or after in its place."""
+    near = [at for at in (index - 1, index + 1) if 0 < at < len(plan.rounds)]
+    other = plan.rounds[dice.choice(near)]
+    hung = {run.stitch for run in plan.rounds[index].runs} & {"pm", "sm"}
+    if hung and not any(isinstance(each, Marker) for each in now.needle):
+        return None  # markers that were never hung give it away
+    if other.runs == plan.rounds[index].runs or any(run.stitch in _EDGES for run in other.runs):
+        return None  # nobody binds off or divides in the place of a round by mistake
+    now.work(index, steps(other.phrase))
+    now.swapped |= {index}
+    return now
