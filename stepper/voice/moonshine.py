@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from stepper.voice.candidates import Candidate, Candidates
@@ -120,9 +121,10 @@ class MoonshineRecogniser:
         """Tell whether the address word was said too: the cue alone must be less likely than both."""
         if not self._address:
             return True
-        both = Wordings(phrases={found.text: 1, f"{self._address}, {found.text}": 2})
+        ways = Wordings(phrases={found.text: 1, f"{self._address}, {found.text}": 2})
         scores = {
             each.text: each.score + TOKEN_DUE * each.tokens
-            for each in self._model.search(encoded, TokenTree(both, "", self._model.split))
+            for each in self._model.search(encoded, TokenTree(ways, "", self._model.split))
         }
-        return scores[f"{self._address}, {found.text}"] >= scores[found.text]
+        both = scores.get(f"{self._address}, {found.text}", -math.inf)
+        return both >= scores.get(found.text, -math.inf)

@@ -7,7 +7,7 @@ import importlib
 import importlib.util
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Final
 
@@ -21,6 +21,7 @@ _LONGEST = 24
 _SHORTEST_SAMPLES = 8000
 _LAYERS, _HEADS, _WIDTH = 6, 8, 36
 _BATCH: Final = 16
+_ENDS: Final = 10
 # Larger batches copy more of what the decoder keeps of the sound, and are no faster on one thread.
 
 
@@ -36,7 +37,7 @@ class Encoded:
     """Log-probabilities of the first token."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class Found:
     """A text that was reached in a tree."""
 
@@ -62,6 +63,8 @@ class _Branch:
     """What the decoder keeps of it."""
 
 
+_End = tuple[float, int, int, "Found", "_Branch"]
+# Log-probability with the mark, a number that makes it unique, the mark or the end, the text, its place.
 _Step = tuple[float, int, int, Place, _Branch]
 # Log-probability, a number that makes it unique, the token, where it leads, and what it goes on from.
 
@@ -135,26 +138,22 @@ class MoonshineModel:
             least: Log-probability of the least likely text that matters.
 
         Returns:
-            What was reached, the likeliest first, each with or without a mark at its end.
+            The likeliest of what was reached, the likeliest first, each with or without a mark at its end.
         """
         wide = {
             name: self._np.repeat(kept, _BATCH, 0)
             for name, kept in encoded.memory.items()
             if ".encoder." in name
         }
-        marks = [_END, self._full_stop, self._question_mark]
         memory = _decoder_part(encoded.memory)
         level = [_Branch(place=each, score=0.0, likely=encoded.first, memory=memory) for each in tree.start()]
-        found: dict[str, Found] = {}
+        ends: list[_End] = []
         for length in range(1, _LONGEST):
             steps: list[_Step] = []
             for branch in level:
                 complete = tree.complete(branch.place)
                 if complete is not None:
-                    text, frame, said = complete
-                    score = branch.score + float(branch.likely[marks].max())
-                    each = Found(text=text, frame=frame, said=said, score=score, tokens=length)
-                    found[text] = max(found.get(text, each), each, key=lambda one: one.score)
+                    ends += self._ends(branch, Found(*complete, score=branch.score, tokens=length), len(ends))
                 for token, place in tree.following(branch.place):
                     score = branch.score + float(branch.likely[token])
                     if score >= least:
@@ -162,11 +161,43 @@ class MoonshineModel:
             if not steps:
                 break
             level = self._further(encoded, wide, heapq.nlargest(_BATCH, steps))
-        return sorted(found.values(), key=lambda each: each.score, reverse=True)
+        return self._ended(encoded, wide, ends)
+
+    def _ends(self, branch: _Branch, found: Found, number: int) -> list[_End]:
+        """Give the ways in which a complete text may end: as it is, or with a mark."""
+        tokens = (_END, self._full_stop, self._question_mark)
+        scores = [branch.score + float(branch.likely[token]) for token in tokens]
+        return [
+            (score, number + at, token, found, branch)
+            for at, (score, token) in enumerate(zip(scores, tokens, strict=True))
+        ]
+
+    def _ended(self, encoded: Encoded, wide: Mapping[str, Any], ends: list[_End]) -> list[Found]:
+        """Weigh the end itself behind a mark: behind many a full stop somebody goes on talking."""
+        scores: dict[Found, float] = {}
+        best = heapq.nlargest(_ENDS, ends)
+        after: dict[int, _Branch] = {}
+        for length in {found.tokens for _, _, _, found, _ in best}:
+            marked = [
+                (score, number, token, branch.place, branch)
+                for score, number, token, found, branch in best
+                if token != _END and found.tokens == length
+            ]
+            branches = self._further(encoded, wide, marked)
+            after |= {step[1]: branch for step, branch in zip(marked, branches, strict=True)}
+        for score, number, _, found, _ in best:
+            behind = float(after[number].likely[_END]) if number in after else 0.0
+            scores[found] = max(scores.get(found, -math.inf), score + behind)
+        texts: dict[str, Found] = {}
+        for found, score in sorted(scores.items(), key=lambda each: -each[1]):
+            texts.setdefault(found.text, replace(found, score=score))
+        return list(texts.values())
 
     def _further(self, encoded: Encoded, wide: Mapping[str, Any], steps: list[_Step]) -> list[_Branch]:
         """Take one more token in each branch."""
         np, count = self._np, len(steps)
+        if not steps:
+            return []
         memory = {name: kept[:count] for name, kept in wide.items()}
         for name in steps[0][-1].memory:
             memory[name] = np.concatenate([before.memory[name] for *_, before in steps])
