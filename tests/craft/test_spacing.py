@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from itertools import combinations, pairwise
+from math import gcd
 
 import numpy as np
 import pytest
@@ -71,6 +72,14 @@ def test_positions_are_within_one_for_every_pair_up_to_400() -> None:
         assert min(circle) >= 1
         assert places[0] >= 1
         assert places[-1] <= (n if k == n else n - 1), (n, k)
+
+
+def test_gaps_are_the_shares_of_numpy_for_every_pair_up_to_400() -> None:
+    """The smaller and larger gaps are as many as numpy.array_split makes: every pair up to 60, then one in 29."""
+    for n, k in [pair for pair in ALL_PAIRS if pair[0] <= 60] + ALL_PAIRS[::29]:
+        places = increase_positions(n, k, flat=False)
+        shares = [len(part) for part in np.array_split(np.arange(n), k)]
+        assert sorted(_circle(places, n), reverse=True) == shares, (n, k)
 
 
 def test_flat_positions_are_within_one_for_every_pair_up_to_400() -> None:
@@ -153,13 +162,32 @@ def test_euclidean_rhythms_are_the_same_circle(ones: int, length: int, pattern: 
     assert ours in _rotations(pattern)
 
 
-def test_bjorklund_agrees_up_to_rotation_for_all_pairs_to_40() -> None:
-    """Not only the spread but the mixing of larger and smaller gaps is the most even one."""
-    for length in range(2, 41):
-        for ones in range(1, length):
-            places = set(increase_positions(length, ones, flat=False))
-            ours = "".join("x" if i in places else "." for i in range(length))
-            assert ours in _rotations(_bjorklund(ones, length)), (ones, length)
+def test_bjorklund_agrees_up_to_rotation_for_every_pair_up_to_400() -> None:
+    """Not only the spread but the mixing of larger and smaller gaps is the most even one.
+
+    A pair with a common divisor is its reduced pair over and over in both, so these stand for all.
+    """
+    for length, ones in ALL_PAIRS:
+        if ones == length or gcd(length, ones) > 1:
+            continue
+        circle = bytearray(b"." * length)
+        for place in increase_positions(length, ones, flat=False):
+            circle[place] = ord("x")
+        ours, theirs = circle.decode(), _bjorklund(ones, length)
+        assert ours in theirs + theirs, (ones, length)
+
+
+def test_a_pair_with_a_common_divisor_is_its_reduced_pair_over_and_over() -> None:
+    """So what holds for reduced pairs holds for all of them."""
+    for length, ones in ALL_PAIRS[::7]:
+        divisor = gcd(length, ones)
+        if divisor == 1 or ones == length:
+            continue
+        short = increase_positions(length // divisor, ones // divisor, flat=False)
+        step = length // divisor
+        again = tuple(place + turn * step for turn in range(divisor) for place in short)
+        assert increase_positions(length, ones, flat=False) == again, (ones, length)
+        assert _bjorklund(ones, length) in _rotations(_bjorklund(ones // divisor, step) * divisor)
 
 
 def test_published_round_example_51_plus_4() -> None:
