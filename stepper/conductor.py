@@ -18,8 +18,8 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
-from stepper.session.cues import Again, Cue, Listen, Next, View, Where
-from stepper.session.effects import Close, Effect, Refuse, RestHands, TellStep, TurnTo
+from stepper.session.cues import Again, Beat, Cue, Listen, Next, View, Where
+from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnTo
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.state import State
@@ -54,6 +54,7 @@ class Conductor:
         turn: Callable[[View], None] | None = None,
         sounds: bool = True,
         rest: bool = True,
+        later: Callable[[float, Cue], None] | None = None,
     ) -> None:
         """Take up a session.
 
@@ -67,10 +68,13 @@ class Conductor:
             turn: Turns the screen to something; nothing where there is no screen.
             sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
             rest: Whether she wants to be reminded to rest her hands.
+            later: Offers a cue after so many seconds, on whatever thread; without it nothing is read along by
+                itself.
         """
         self._turn = turn
         self._sounds = sounds
         self._rest = rest
+        self._later = later
         self._session = session
         self._keep = keep
         self._show = show
@@ -143,7 +147,7 @@ class Conductor:
                 return
         else:
             cue = item if item.at else replace(item, at=now)
-        if self._speaker is not None:
+        if self._speaker is not None and not isinstance(cue, Beat):  # a clock interrupts nobody
             self._answer_with_a_sound(self._speaker, cue, heard=heard)
         if isinstance(cue, NotUnderstood):
             self._perform((Refuse(sentence=cue.sentence, aloud=not heard),))
@@ -178,6 +182,8 @@ class Conductor:
                 continue
             if isinstance(effect, RestHands) and not self._rest:
                 continue
+            if isinstance(effect, BeatIn) and self._later is not None:
+                self._later(effect.seconds, Beat(seq=effect.seq))
             line = told(effect, self._session.plan)
             if not line or isinstance(effect, Close):
                 continue

@@ -6,9 +6,10 @@ import pytest
 
 from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
-from stepper.session.cues import Again, Enough, Look, Next, View, Where
+from stepper.session.cues import Again, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
+from stepper.session.reading import runs
 from stepper.session.state import State
 from stepper.voice.fakes import RecordingSpeaker
 from stepper.voice.ports import Sound
@@ -66,6 +67,33 @@ def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_e
     assert not any("many" in line for line in speaker.texts)
     assert speaker.texts[-1].startswith("Not understood")  # typed, so she waits for an answer
     assert speaker.silenced == 2
+
+
+def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> None:
+    """Reading along goes on by itself, and a line that is being said is not cut off by the clock."""
+    asked: list[tuple[float, Cue]] = []
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = Conductor(
+        Session(final_increase()),
+        keep=log.keep,
+        show=log.show,
+        clock=lambda: AT,
+        speaker=speaker,
+        later=lambda seconds, cue: asked.append((seconds, cue)),
+    )
+    while len(runs(conductor.session.plan.rounds[conductor.session.state.place.index])) < 2:
+        conductor.offer(Next())
+        conductor.drain()
+    conductor.offer(ReadAlong())
+    conductor.drain()
+    ((seconds, beat),) = asked
+    assert seconds > 0
+    before, silenced = len(speaker.texts), speaker.silenced
+    conductor.offer(beat)
+    conductor.drain()
+    assert len(speaker.texts) == before + 1
+    assert speaker.silenced == silenced
+    assert len(asked) == 2
 
 
 def test_tones_are_off_by_one_setting() -> None:

@@ -14,7 +14,7 @@ from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from datetime import datetime
 from pathlib import Path
-from threading import Thread
+from threading import Thread, Timer
 from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import heard_in
@@ -23,7 +23,7 @@ from stepper.commands.listening import NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded, load
 from stepper.commands.preferences import Preferences, preferences
 from stepper.conductor import Conductor
-from stepper.session.cues import Enough
+from stepper.session.cues import Cue, Enough
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
@@ -107,6 +107,12 @@ def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Pref
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
     journal.keep_plan(loaded.text, taken.fingerprint, now())
+
+    def later(seconds: float, cue: Cue) -> None:
+        timer = Timer(seconds, lambda: conductor.offer(cue))
+        timer.daemon = True
+        timer.start()
+
     conductor = Conductor(
         taken.session,
         keep=Keeper(journal),
@@ -115,6 +121,7 @@ def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Pref
         speaker=speaker,
         own_wordings=mine.wordings,
         sounds=mine.hearing.sounds,
+        later=later,
         rest=mine.care.rest,
     )
     _show(f"{loaded.plan.title}.")

@@ -193,6 +193,7 @@ def _begun(
         own_wordings=mine.wordings,
         turn=screen.turn,
         sounds=mine.hearing.sounds,
+        later=screen.later,
         rest=mine.care.rest,
     )
     if taken.changed is not None:

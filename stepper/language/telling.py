@@ -47,7 +47,8 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
     what = _the_same_again(part) or said_items(part.items, round_, plan)
-    said = f"{_lead(effect, round_)}: {yarn}{what}."
+    lead = _lead(effect, round_)
+    said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]
     return " ".join([*remarks, said])
 
@@ -67,6 +68,8 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
         inside = f"repeat {part.repeat[0]} of {part.repeat[1]}"
     elif part.start:
         inside = f"at stitch {part.start}"
+    if lead is Lead.RUN:
+        return sentence_case(inside) if part.repeat is not None else ""
     if lead is Lead.PART and inside:
         return sentence_case(inside)
     if lead is Lead.FULL:
@@ -262,6 +265,22 @@ def _awake(effect: effects.TellAwake, plan: Plan) -> str:
     return "Listening."
 
 
+_READING = {
+    "held": "Waiting. Say: go on.",
+    "slower": "Slower.",
+    "faster": "Faster.",
+    "limit": "That is as far as it goes.",
+}
+
+
+def _reading(effect: effects.TellReading, plan: Plan) -> str:
+    if effect.change != "end":
+        return _READING[effect.change]
+    round_ = plan.rounds[effect.index]
+    count = plural(effect.count, "stitch", "stitches")
+    return f"End of {round_word(round_)} {round_.number}: {count}. Say next step when it is right."
+
+
 def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
     return "That is shown on the full screen only."
 
@@ -313,12 +332,15 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,
+        effects.TellLasting: lasting,
         effects.TellUndone: _undone,
         effects.TellAsleep: _asleep,
         effects.TellAwake: _awake,
         effects.TurnTo: _turn_to,
         effects.TellHelp: _help,
         effects.TellStop: _stop,
+        effects.TellReading: _reading,
+        effects.BeatIn: _nothing,
         effects.Close: _nothing,
         **mending.LINES,
     }

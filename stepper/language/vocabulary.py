@@ -26,7 +26,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Next,
         says="finishes this step and says the next one",
-        spoken=("next step", "move on", "carry on", "step done", "next one please", "go on"),
+        spoken=("next step", "move on", "carry on", "step done", "next one please"),
         typed=("next", "n", "next round", "forward"),
     ),
     Wording(
@@ -183,6 +183,32 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="says what can be said",
         spoken=("what can i say", "what can you do", "help me please"),
         typed=("help", "h", "?"),
+    ),
+    Wording(
+        cue=cues.ReadAlong,
+        says="reads the round run by run at your pace",
+        spoken=("read along", "read it along", "read along with me"),
+    ),
+    Wording(
+        cue=cues.Slower,
+        says="reads along more slowly",
+        spoken=("read slower", "a bit slower", "slower please"),
+    ),
+    Wording(
+        cue=cues.Faster,
+        says="reads along faster",
+        spoken=("read faster", "a bit faster", "faster please"),
+    ),
+    Wording(
+        cue=cues.Hold,
+        says="waits with reading along",
+        spoken=("hold on", "hold it there", "hold the reading"),
+        typed=("hold",),
+    ),
+    Wording(
+        cue=cues.GoOn,
+        says="goes on with reading along, or with the next step",
+        spoken=("go on", "go on reading"),
     ),
     Wording(
         cue=cues.Look,

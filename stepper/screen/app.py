@@ -11,7 +11,7 @@ import asyncio
 import errno
 from collections.abc import Callable, Sequence
 from contextlib import suppress
-from threading import Lock
+from threading import Lock, Timer
 from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
@@ -79,6 +79,16 @@ class Screen:
     def hear(self, text: str) -> None:
         """Take words from the ears."""
         self._hand_over(lambda: self._words(text, by_ear=True))
+
+    def later(self, seconds: float, cue: Cue) -> None:
+        """Give a cue to the session after a while."""
+
+        def due() -> None:
+            self._hand_over(lambda: self._beat(cue))
+
+        timer = Timer(seconds, due)
+        timer.daemon = True
+        timer.start()
 
     def ears_end(self, why: str) -> None:
         """Take it that nothing is heard any more, and why; empty where something is heard again."""
@@ -246,6 +256,18 @@ class Screen:
             self._sitting.offer(cue)
             self._sitting.drain()
         self._worked()
+
+    def _beat(self, cue: Cue) -> None:
+        """Work off what a clock sends; where that tells nothing the screen stays as it is."""
+        assert self._sitting is not None
+        before, self._lines = self._lines, []
+        self._sitting.offer(cue)
+        self._sitting.drain()
+        if self._lines:
+            self._heard = None
+            self._worked()
+        else:
+            self._lines = before
 
     def _worked(self) -> None:
         """Draw conclusions once the queue is worked off."""

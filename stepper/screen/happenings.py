@@ -174,6 +174,13 @@ _WHAT: Final[MappingProxyType[type[Event], Callable[[Any, Plan], str]]] = Mappin
             f"spaced anew from {_where(event.place, plan)}, {event.made} made, {event.planned} planned"
         ),
         events.LifelineLaid: lambda event, plan: f"lifeline at {_where(event.place, plan)}",
+        events.ReadingSet: lambda event, plan: (
+            "reading along ended"
+            if event.reading is None
+            else "reading along held"
+            if event.reading.held
+            else "reading along"
+        ),
         events.AskingSet: lambda event, plan: f"counts asked for: {event.asking.value}",
         events.Tallied: lambda event, plan: f"count aloud, {sum(event.tens or ())} so far",
     }

@@ -252,6 +252,39 @@ class ThatIsAll(Cue):
     """End the count aloud and compare it."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadAlong(Cue):
+    """Read the round in hand run by run at her pace, without a cue for each."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Slower(Cue):
+    """Read along more slowly."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Faster(Cue):
+    """Read along faster."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hold(Cue):
+    """Wait with reading along."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoOn(Cue):
+    """Go on with reading along; elsewhere the same as `Next`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beat(Cue):
+    """The time for a run that is read along is over. Sent by a clock, never said."""
+
+    seq: int = 0
+    """Number of the last event when the beat was asked for; after any other it is out of date."""
+
+
 class View(Enum):
     """What a screen can show."""
 
@@ -304,6 +337,11 @@ CUES: tuple[type[Cue], ...] = (
     CountAloud,
     Ten,
     ThatIsAll,
+    ReadAlong,
+    Slower,
+    Faster,
+    Hold,
+    GoOn,
     Look,
 )
-"""Every kind of cue, in the order of the help."""
+"""Every kind of cue that can be said, in the order of the help."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue
+from stepper.session import reading
+from stepper.session.cues import Beat, Cue
 from stepper.session.decision import Decision
 from stepper.session.rules import RULES, mode_of
 from stepper.session.state import State
@@ -21,4 +22,6 @@ def decide(plan: Plan, state: State, cue: Cue) -> Decision:
         No events where the cue only asks. Always: at most one event that undo can take back, so that one cue
         is one undo.
     """
+    if isinstance(cue, Beat):  # sent by a clock, so no rule for what can be said covers it
+        return reading.beat(plan, state, cue)
     return RULES[mode_of(plan, state), type(cue)](plan, state, cue)

@@ -28,6 +28,8 @@ class Lead(Enum):
     """Round, label."""
     PART = "part"
     """Where in the round."""
+    RUN = "run"
+    """Nothing, but for the number of a repeat that begins: while reading along."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -210,6 +212,26 @@ class TellKept(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellLasting(Effect):
+    """Say whether what is left of a yarn lasts for the rest of the garment."""
+
+    yarn: str
+    """Key of the yarn."""
+    beside: int
+    """Whole skeins taken to lie beside the ball that was weighed."""
+    doubtful: bool
+    """Whether the weighing can be read in another way as well, or fits none."""
+    over_g: float
+    """What is likely left at the end; below 0 for what is missing. Unit: g."""
+    out: int | None
+    """Index of the round in which it likely runs out; nothing where it lasts."""
+    out_soonest: int | None
+    """The same if it takes as much as it may."""
+    buy: int
+    """Skeins to buy so that it lasts even then."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellUndone(Effect):
     """Say what was taken back or done again."""
 
@@ -374,6 +396,28 @@ class TellSpot(Effect):
     """Stitches since it. Unit: stitches."""
     marker: int
     """Which marker of the round, from 1; 0 for the beginning of the round."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellReading(Effect):
+    """Say what became of reading along."""
+
+    change: str
+    """`held`, `slower`, `faster`, `limit` (it goes no further) or `end`."""
+    index: int
+    """The round."""
+    count: int = 0
+    """Stitches there should be at the end of it. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BeatIn(Effect):
+    """Send a `Beat` after a while."""
+
+    seconds: float
+    """Range: above 0. Unit: s."""
+    seq: int
+    """What the beat is to carry."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
-from stepper.session.state import Answer, Asking, Mend, Place, Sight
+from stepper.session.state import Answer, Asking, Mend, Place, Reading, Sight
 from stepper.session.steps import By
 
 
@@ -237,20 +237,6 @@ class Tinked(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LifelineLaid(Event):
-    """A lifeline was laid through the stitches."""
-
-    place: Place
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class AskingSet(Event):
-    """It was changed how often a count is asked for."""
-
-    asking: Asking
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Respaced(Event):
     """The increases or decreases left in a round were spread anew."""
 
@@ -265,11 +251,33 @@ class Respaced(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class LifelineLaid(Event):
+    """A lifeline was laid through the stitches."""
+
+    place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskingSet(Event):
+    """It was changed how often a count is asked for."""
+
+    asking: Asking
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Tallied(Event):
     """A part of a count made aloud; none where the count begins."""
 
     tens: tuple[int, ...]
     """All parts so far. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingSet(Event):
+    """Reading along began, was held, went on, changed its pace, or came to its end."""
+
+    reading: Reading | None
+    """As it is now; nothing where it ended."""
 
 
 EVENTS: tuple[type[Event], ...] = (
@@ -296,5 +304,6 @@ EVENTS: tuple[type[Event], ...] = (
     LifelineLaid,
     AskingSet,
     Tallied,
+    ReadingSet,
 )
 """Every kind of event."""

@@ -23,6 +23,7 @@ from stepper.session.events import (
     Opened,
     Placed,
     PlanChanged,
+    ReadingSet,
     Remedied,
     Respaced,
     Returned,
@@ -35,7 +36,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.learning import gained, learned
-from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, State, Verified
+from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, Reading, State, Verified
 
 
 def evolve(state: State, event: Event) -> State:
@@ -46,8 +47,10 @@ def evolve(state: State, event: Event) -> State:
     seq = state.seq + 1
     if not isinstance(event, Opened) and silent_long(state.last_cue_at, event.at):
         state = _interrupted(state)
-    state = learned(state, event)
+    state = replace(learned(state, event), reading=_read_on(state, event))
     match event:
+        case ReadingSet():
+            return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
         case Opened():
             return replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
         case PlanChanged():
@@ -62,6 +65,19 @@ def evolve(state: State, event: Event) -> State:
             return _undone(replace(state, seq=seq, last_cue_at=event.at), event)
         case _:
             return _done(replace(state, seq=seq, last_cue_at=event.at), event)
+
+
+def _read_on(state: State, event: Event) -> Reading | None:
+    """Give what becomes of reading along: it goes on in its round, waits where the place was taken back, and
+    ends where she leaves the round."""
+    reading = state.reading
+    if reading is None or isinstance(event, Opened | Closed | PlanChanged | FellAsleep):
+        return None
+    if isinstance(event, Advanced | Placed | Returned | Jumped | Tinked | Remedied | Respaced):
+        if event.place.index != reading.index:
+            return None
+        return reading if isinstance(event, Advanced | Placed) else replace(reading, held=True)
+    return replace(reading, held=True) if isinstance(event, Undone) else reading
 
 
 def evolve_all(state: State, events: Iterable[Event]) -> State:

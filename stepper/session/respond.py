@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, inquiry, respacing
+from stepper.session import cues, inquiry, reading, respacing
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import (
     AskLength,
@@ -57,6 +57,7 @@ from stepper.session.events import (
     Opened,
     Placed,
     PlanChanged,
+    ReadingSet,
     Remedied,
     Respaced,
     Returned,
@@ -94,16 +95,18 @@ def respond(
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """
-    back = _place_first(plan, before, cue)
+    back = _place_first(plan, before, cue) if not isinstance(cue, cues.Beat) else ()
     if isinstance(cue, cues.Look):
         return (*back, TurnTo(view=cue.view))
+    if not events and isinstance(cue, cues.Beat):
+        return ()
     if not events and cue is not None:
         ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
         return (*back, *_ANSWERS[type(cue)](plan, after), *ahead)
     effects: list[Effect] = [*back]
     for event in events:
         effects += _TOLD[type(event)](plan, before, event, after)
-    return tuple(effects)
+    return (*effects, *reading.next_beat(plan, after))
 
 
 def _place_first(plan: Plan, before: State, cue: cues.Cue | None) -> tuple[Effect, ...]:
@@ -220,7 +223,8 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     """Tell the next step; where a round was finished, first what pays to be checked there."""
     origin, place = event.origin, event.place
     if place.index == origin.index:
-        yield step_at(plan, after, Lead.PART)
+        running = after.reading is not None and not after.reading.held
+        yield reading.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
     yield from inquiry.checks_due(plan, after, done.index)
@@ -269,6 +273,7 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
 
 def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:
     yield TellKept(yarn=event.yarn, grams=event.grams)
+    yield from lasting(plan, event)
 
 
 def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Effect]:
@@ -339,5 +344,6 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         LifelineLaid: inquiry.lifeline_laid,
         AskingSet: inquiry.asking_set,
         Tallied: inquiry.tallied,
+        ReadingSet: reading.told_setting,
     }
 )

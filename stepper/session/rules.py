@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, mending, moves, respacing
+from stepper.session import checks, control, cues, mending, moves, reading, respacing
 from stepper.session.decision import Handler
 from stepper.session.state import State
 
@@ -40,7 +40,7 @@ def mode_of(plan: Plan, state: State) -> Mode:
 
 # cue: (while knitting, when finished, while asleep, when closed)
 _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = {
-    cues.Next: (moves.advance, control.all_done, control.sleeping, control.over),
+    cues.Next: (reading.step, control.all_done, control.sleeping, control.over),
     cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
     cues.Again: (control.ask, control.ask, control.sleeping, control.over),
     cues.Where: (control.ask, control.ask, control.sleeping, control.over),
@@ -76,6 +76,11 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.CountAloud: (mending.count_aloud, mending.count_aloud, control.sleeping, control.over),
     cues.Ten: (mending.ten, mending.ten, control.sleeping, control.over),
     cues.ThatIsAll: (mending.that_is_all, mending.that_is_all, control.sleeping, control.over),
+    cues.ReadAlong: (reading.begin, control.all_done, control.sleeping, control.over),
+    cues.Slower: (reading.correct_pace, control.all_done, control.sleeping, control.over),
+    cues.Faster: (reading.correct_pace, control.all_done, control.sleeping, control.over),
+    cues.Hold: (reading.hold, control.all_done, control.sleeping, control.over),
+    cues.GoOn: (reading.go_on, control.all_done, control.sleeping, control.over),
 }
 
 RULES: Final = MappingProxyType(

@@ -184,6 +184,18 @@ class Day:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reading:
+    """A round that is read out run by run at her pace."""
+
+    index: int
+    """The round."""
+    factor: float = 1.0
+    """Time for a stitch as a share of what her steps so far took. Range: 0.25 to 4."""
+    held: bool = False
+    """Whether it waits for "go on"."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class State:
     """Where the session stands."""
 
@@ -194,6 +206,8 @@ class State:
     """What can be taken back, the latest last."""
     redo: tuple[Memento, ...] = ()
     """What can be done again, the latest last."""
+    reading: Reading | None = None
+    """What is being read along; nothing most of the time."""
     asleep: bool = False
     """Whether the ears are closed."""
     closed: bool = False

@@ -11,7 +11,7 @@ from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Answer, Asking, Mend, Place, Seen, Sight
+from stepper.session.state import Answer, Asking, Mend, Place, Reading, Seen, Sight
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -81,6 +81,8 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
         places=st.lists(COUNTS, max_size=4).map(tuple),
     ),
     "asking": st.sampled_from(Asking),
+    "reading": st.none()
+    | st.builds(Reading, index=COUNTS, factor=st.floats(0.25, 4, allow_nan=False), held=st.booleans()),
     "tens": st.lists(COUNTS, max_size=4).map(tuple),
 }
 """A strategy for each field of any event, by its name."""

@@ -22,13 +22,19 @@ from stepper.session.codec import (
 )
 from stepper.session.events import Event
 from stepper.session.evolve import evolve_all
-from stepper.session.state import Answer, Asking, Mend, Place, Seen, Sight, State
+from stepper.session.state import Answer, Asking, Mend, Place, Reading, Seen, Sight, State
 from stepper.session.steps import By
 from tests.session.samples import EVENTS, of_kind
 
 AT = "2025-03-03T20:15:00+01:00"
 
 FROZEN: tuple[tuple[str, int, str, Event], ...] = (
+    (
+        "reading-set",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","reading":{"index":4,"factor":1.25,"held":true}}',
+        events.ReadingSet(at=AT, reading=Reading(index=4, factor=1.25, held=True)),
+    ),
     (
         "opened",
         1,
@@ -209,18 +215,6 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         events.Tinked(at=AT, origin=Place(index=4, stitch=9), place=Place(index=4), stitches=9),
     ),
     (
-        "lifeline-laid",
-        1,
-        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4}}',
-        events.LifelineLaid(at=AT, place=Place(index=4)),
-    ),
-    (
-        "asking-set",
-        1,
-        '{"at":"2025-03-03T20:15:00+01:00","asking":"less"}',
-        events.AskingSet(at=AT, asking=Asking.LESS),
-    ),
-    (
         "respaced",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":9},"place":{"index":4,"stitch":8},"made":1,'
@@ -233,6 +227,18 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             planned=2,
             respacing=Respacing(index=4, section="yoke", before=20, after=23, places=(3, 7, 14)),
         ),
+    ),
+    (
+        "lifeline-laid",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4}}',
+        events.LifelineLaid(at=AT, place=Place(index=4)),
+    ),
+    (
+        "asking-set",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","asking":"less"}',
+        events.AskingSet(at=AT, asking=Asking.LESS),
     ),
     (
         "tallied",
