@@ -18,6 +18,7 @@ from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
 from stepper.language.vocabulary import recommended
+from stepper.language.yarn_left import lasting
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import effects
 from stepper.session.effects import Effect, Lead

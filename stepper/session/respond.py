@@ -77,6 +77,7 @@ from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Place, State
 from stepper.session.steps import part_at, parts, rest_of
 from stepper.session.tally import between_markers, count_at
+from stepper.session.yarn_left import lasting
 
 MEASURE_ROUNDS_LEFT = 3
 """Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the

@@ -1,0 +1,33 @@
+"""Whether a yarn lasts, in a sentence short enough to be heard. No I/O."""
+
+from __future__ import annotations
+
+from stepper.language.measures import plural
+from stepper.language.places import round_word
+from stepper.plan.model import Plan
+from stepper.session.effects import TellLasting
+
+
+def lasting(effect: TellLasting, plan: Plan) -> str:
+    """Say whether a yarn lasts, where it would run out, and what to buy by then."""
+    beside = f"With {plural(effect.beside, 'whole skein')} beside it: " if effect.beside else ""
+    line = f"{beside}{_lasts(effect, plan)}"
+    if effect.doubtful:
+        line = f"{line} I am not sure how to read that weight: weigh all that is left."
+    return line[:1].upper() + line[1:]
+
+
+def _lasts(effect: TellLasting, plan: Plan) -> str:
+    if effect.out_soonest is None:
+        return f"it lasts, with about {max(0, round(effect.over_g))} grams over."
+    more = plural(effect.buy, "more skein")
+    if effect.out is None:
+        return (
+            f"it likely lasts, but may run out in {_where(effect.out_soonest, plan)}. {more} would make sure."
+        )
+    return f"it does not last: it runs out about {_where(effect.out, plan)}. Buy {more}."
+
+
+def _where(index: int, plan: Plan) -> str:
+    round_ = plan.rounds[index]
+    return f"{round_.section}, {round_word(round_)} {round_.number}"

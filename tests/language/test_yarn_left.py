@@ -1,0 +1,45 @@
+"""Whether a yarn lasts, for the ear."""
+
+from __future__ import annotations
+
+from stepper.language.yarn_left import lasting
+from stepper.session.effects import TellLasting
+from tests.plan.test_compile import SWITCHBACK, plan_of
+
+PLAN = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+
+
+def told(
+    *,
+    out: int | None = None,
+    soonest: int | None = None,
+    buy: int = 0,
+    beside: int = 0,
+    doubtful: bool = False,
+) -> str:
+    """Say one forecast of chalk."""
+    effect = TellLasting(
+        yarn="MC", beside=beside, doubtful=doubtful, over_g=38.4, out=out, out_soonest=soonest, buy=buy
+    )
+    return lasting(effect, PLAN)
+
+
+def test_it_lasts() -> None:
+    """With what will be over, and what was taken to lie beside the ball."""
+    assert told() == "It lasts, with about 38 grams over."
+    assert told(beside=2) == "With 2 whole skeins beside it: it lasts, with about 38 grams over."
+
+
+def test_it_may_not_last_or_does_not() -> None:
+    """Where it ends, and what to buy by then."""
+    assert told(soonest=200, buy=1) == (
+        "It likely lasts, but may run out in left sleeve, round 41. 1 more skein would make sure."
+    )
+    assert told(out=210, soonest=200, buy=2) == (
+        "It does not last: it runs out about left sleeve, round 51. Buy 2 more skeins."
+    )
+
+
+def test_a_weight_that_can_be_read_two_ways_is_doubted() -> None:
+    """She is asked for one that cannot."""
+    assert told(doubtful=True).endswith("I am not sure how to read that weight: weigh all that is left.")
