@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from stepper.voice.candidates import Candidate, Candidates
@@ -34,51 +35,73 @@ class Evidence:
     """The nearest in sound first."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Manner:
+    """One of the two manners of listening: behind an address word, or for cues alone."""
+
+    address: str
+    thresholds: Thresholds
+    candidates: Candidates
+    tree: TokenTree
+
+
 class MoonshineRecogniser:
     """Hears the phrases and counts of a vocabulary, whole utterances only."""
 
     def __init__(
-        self, wordings: Wordings, *, address: str = "", thresholds: Thresholds | None = None
+        self,
+        wordings: Wordings,
+        *,
+        address: str = "",
+        is_addressed: Callable[[], bool] = lambda: True,
+        loose: Thresholds = LOOSE,
+        strict: Thresholds = STRICT,
     ) -> None:
         """Load the model and look up the sounds of every phrase.
 
         Args:
             wordings: What can be said.
-            address: The word that has to stand in front of it; empty for none.
-            thresholds: How sure to be; otherwise loose behind an address word and strict without one.
+            address: The word that stands in front of it while that is asked for; empty for never.
+            is_addressed: Whether that is asked for now.
+            loose: How sure to be behind the address word.
+            strict: How sure to be without it.
 
         Raises:
             SurroundingsError: The model or the pronunciations cannot be loaded.
         """
         self._model = MoonshineModel()
-        self._wordings, self._address = wordings, address
-        self._thresholds = thresholds or (LOOSE if address else STRICT)
-        self._pronouncer = Pronouncer()
-        self._candidates = Candidates(wordings, address, self._pronouncer)
+        self._wordings, self._is_addressed = wordings, is_addressed
         self._number_words = wordings.number_words()
-        self._alike = self._candidates.alike(ALIKE_WITHIN)
-        self._tree = TokenTree(wordings, address, self._model.split)
+        self._pronouncer = Pronouncer()
+        self._alone = self._manner("", strict)
+        self._behind = self._manner(address, loose) if address else self._alone
+        self._alike = self._alone.candidates.alike(ALIKE_WITHIN)
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Say which cue a stretch of sound is, or None."""
-        encoded = self._model.encode(segment)
+        manner, encoded = self.manner, self._model.encode(segment)
         evidence = self.evidence(encoded)
-        rest = without_address(evidence.transcript, self._address)
+        rest = without_address(evidence.transcript, manner.address)
         exact = rest if rest and self._wordings.known(rest) else None
         # One number is easily written for another, and one of two cues that sound alike for the other: such
         # are always weighed against each other.
         if not self._has_number(evidence.transcript):
             if exact is not None and exact not in self._alike:
                 return Heard(text=exact, score=1.0)
-            near = by_sound(evidence.nearest, self._thresholds)
+            near = by_sound(evidence.nearest, manner.thresholds)
             if near is not None and near.text not in self._alike:
                 return Heard(text=near.text, score=max(0.0, 1 - near.distance))
-        found = by_likelihood(self.scored(encoded, evidence), self._thresholds, exact or "")
+        found = by_likelihood(self.scored(encoded, evidence), manner.thresholds, exact or "")
         if found is not None:
             far = self.distance(found.text, evidence)
-            if far <= self._thresholds.furthest and self._addressed(encoded, found):
+            if far <= manner.thresholds.furthest and self._addressed(encoded, found):
                 return Heard(text=found.text, score=max(0.0, 1 - far))
-        return Heard(text="", score=0.0) if self._address and rest else None
+        return Heard(text="", score=0.0) if manner.address and rest else None
+
+    @property
+    def manner(self) -> _Manner:
+        """How it listens now."""
+        return self._behind if self._is_addressed() else self._alone
 
     def _has_number(self, text: str) -> bool:
         return any(word.isdigit() or word in self._number_words for word in text.replace("-", " ").split())
@@ -92,12 +115,12 @@ class MoonshineRecogniser:
         text, likely = self._model.transcribe(encoded)
         transcript = " ".join(text.casefold().replace(",", "").rstrip(".?!").split())
         sounds = self._pronouncer.sounds([transcript])[0]
-        nearest = tuple(self._candidates.nearest(sounds, _NEAREST))
+        nearest = tuple(self.manner.candidates.nearest(sounds, _NEAREST))
         return Evidence(transcript=transcript, likely=likely, sounds=sounds, nearest=nearest)
 
     def scored(self, encoded: Encoded, evidence: Evidence) -> list[Scored]:
         """Let the model look for the likeliest of all that may be said."""
-        least = evidence.likely + self._thresholds.least - _SLACK
+        least = evidence.likely + self.manner.thresholds.least - _SLACK
         return [
             Scored(
                 text=each.text,
@@ -106,25 +129,33 @@ class MoonshineRecogniser:
                 else self._wordings.phrases[each.text],
                 score=each.score + TOKEN_DUE * each.tokens - evidence.likely,
             )
-            for each in self._model.search(encoded, self._tree, least)
+            for each in self._model.search(encoded, self.manner.tree, least)
         ]
 
     def distance(self, text: str, evidence: Evidence) -> float:
         """Tell how far a text is in sound from the free transcript. Range: 0 to 1."""
-        return distance(self._pronouncer.sounds([f"{self._address} {text}"])[0], evidence.sounds)
+        return distance(self._pronouncer.sounds([f"{self.manner.address} {text}"])[0], evidence.sounds)
 
     def close(self) -> None:
         """Let go of the pronunciations; the model goes with the object."""
         self._pronouncer.close()
 
+    def _manner(self, address: str, thresholds: Thresholds) -> _Manner:
+        return _Manner(
+            address=address,
+            thresholds=thresholds,
+            candidates=Candidates(self._wordings, address, self._pronouncer),
+            tree=TokenTree(self._wordings, address, self._model.split),
+        )
+
     def _addressed(self, encoded: Encoded, found: Scored) -> bool:
         """Tell whether the address word was said too: the cue alone must be less likely than both."""
-        if not self._address:
+        if not self.manner.address:
             return True
-        ways = Wordings(phrases={found.text: 1, f"{self._address}, {found.text}": 2})
+        both = f"{self.manner.address}, {found.text}"
+        ways = Wordings(phrases={found.text: 1, both: 2})
         scores = {
             each.text: each.score + TOKEN_DUE * each.tokens
             for each in self._model.search(encoded, TokenTree(ways, "", self._model.split))
         }
-        both = scores.get(f"{self._address}, {found.text}", -math.inf)
-        return both >= scores.get(found.text, -math.inf)
+        return scores.get(both, -math.inf) >= scores.get(found.text, -math.inf)

@@ -61,13 +61,18 @@ def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser
 
 
 def test_behind_an_address_word_only_what_is_addressed_is_heard(tmp_path: Path) -> None:
-    """The cue comes back without the word; without it there is no cue."""
-    recogniser = MoonshineRecogniser(WORDINGS, address="computer")
+    """The cue comes back without the word; without it there is no cue, until the word is no longer asked for."""
+    is_addressed = True
+    recogniser = MoonshineRecogniser(WORDINGS, address="computer", is_addressed=lambda: is_addressed)
     try:
         heard = recogniser.recognise(sound("computer, say that again", tmp_path))
         assert heard is not None
         assert heard.text == "say that again"
         bare = recogniser.recognise(sound("say that again", tmp_path))
         assert bare is None or bare.text == ""
+        is_addressed = False
+        heard = recogniser.recognise(sound("say that again", tmp_path))
+        assert heard is not None
+        assert heard.text == "say that again"
     finally:
         recogniser.close()
