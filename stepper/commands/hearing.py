@@ -3,20 +3,25 @@
 from __future__ import annotations
 
 import importlib
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from importlib.util import find_spec
 from pathlib import Path
 
+from stepper.commands.model_folders import model_folders
+from stepper.commands.preferences import Preferences, preferences
 from stepper.commands.wordings import wordings_for
+from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
 from stepper.voice.ports import Recogniser
 
 
-def heard_in(path: Path, plan: Plan) -> Iterator[str]:
+def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = None) -> Iterator[str]:
     """Open a recording at once and give the cues it holds, in order, as they are asked for.
 
     Args:
         path: A WAV file.
         plan: What is knitted, for the names a cue may hold.
+        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
 
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
@@ -24,19 +29,62 @@ def heard_in(path: Path, plan: Plan) -> Iterator[str]:
     ears = importlib.import_module("stepper.voice.ears")
     microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(path)
     speech = ears.speech_detector()
-    recogniser = recogniser_for(plan)
+    recogniser = recogniser_for(plan, is_addressed=is_addressed)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
 
 
-def recogniser_for(plan: Plan) -> Recogniser:
+def recogniser_for(
+    plan: Plan | None, mine: Preferences | None = None, is_addressed: Callable[[], bool] | None = None
+) -> Recogniser:
     """Load what makes words of sound.
 
     Args:
         plan: What is knitted, for the names a cue may hold.
+        mine: Her settings; read from their file where they are not given.
+        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
 
     Raises:
         SurroundingsError: It is not installed.
     """
-    moonshine = importlib.import_module("stepper.voice.moonshine")
-    recogniser: Recogniser = moonshine.MoonshineRecogniser(wordings_for(plan))
+    mine = mine if mine is not None else preferences()
+    settings = mine.hearing
+    wordings = wordings_for(plan, mine.wordings)
+    is_bundled = settings.recogniser == "bundled" or (
+        settings.recogniser == "auto"
+        and not settings.model
+        and (find_spec("moonshine_voice") is not None or not _models())
+    )
+    recogniser: Recogniser
+    if is_bundled:
+        moonshine = importlib.import_module("stepper.voice.moonshine")
+        recogniser = moonshine.MoonshineRecogniser(
+            wordings,
+            address=settings.address_word.casefold(),
+            is_addressed=is_addressed or (lambda: settings.address),
+        )
+        return recogniser
+    vosk = importlib.import_module("stepper.voice.vosk_ears")
+    address = settings.address_word.casefold() if settings.address else ""
+    recogniser = vosk.VoskRecogniser(wordings, _model(settings.model), address=address)
     return recogniser
+
+
+def _models() -> list[Path]:
+    listed: list[Path] = importlib.import_module("stepper.voice.vosk_model").models_in(*model_folders())
+    return listed
+
+
+def _model(name: str) -> Path:
+    """Find the model of the settings.
+
+    Raises:
+        SurroundingsError: There is none of that name, or none at all.
+    """
+    models = _models()
+    if not name and models:
+        return models[0]
+    found = [each for each in models if each.name == name] or [Path(name)] * bool(name)
+    if not found or not found[0].is_dir():
+        what = f'There is no Vosk model "{name}"' if name else "There is no Vosk model"
+        raise SurroundingsError(f"{what}; put one in place with: stepper voice install PATH-OR-ADDRESS")
+    return found[0]

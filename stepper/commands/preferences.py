@@ -27,7 +27,7 @@ from pathlib import Path
 from typing import Any, TypeVar, get_args
 
 from stepper.language.understand import phrases
-from stepper.voice.settings import Engine, HearingSettings, SpeechSettings
+from stepper.voice.settings import Engine, HearingSettings, Listener, SpeechSettings
 
 _TABLES = ("voice", "ears", "care", "wordings")
 
@@ -136,8 +136,8 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
             value, fits = float(value), True
         if not fits:
             remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {value!r}).")
-        elif key == "engine" and value not in get_args(Engine):
-            remarks.append(f'{where} engine must be one of {", ".join(get_args(Engine))} (got "{value}").')
+        elif key in _CHOICES and value not in _CHOICES[key]:
+            remarks.append(f'{where} {key} must be one of {", ".join(_CHOICES[key])} (got "{value}").')
         else:
             try:
                 record = replace(record, **{key: value})
@@ -145,6 +145,8 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
                 remarks.append(f"{where} {error}")
     return record
 
+
+_CHOICES: dict[str, tuple[str, ...]] = {"engine": get_args(Engine), "recogniser": get_args(Listener)}
 
 _KINDS: dict[type, str] = {
     bool: "true or false",

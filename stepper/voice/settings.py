@@ -55,12 +55,16 @@ class SpeechSettings:
         return max(SLOWEST_WPM, round(self.rate_wpm * SLOWER_SHARE)) if slower else self.rate_wpm
 
 
+Listener = Literal["auto", "bundled", "vosk"]
+"""Which recogniser listens."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HearingSettings:
     """How the program is to listen; every field has a value that suits most people.
 
     Raises:
-        ValueError: A time is out of its range.
+        ValueError: A time is out of its range, or the address word is empty.
     """
 
     listen: bool = True
@@ -71,7 +75,17 @@ class HearingSettings:
     """Whether a soft tone says that a cue was heard, and another that it was not understood."""
     deaf_tail_s: float = 0.35
     """How long the ears stay closed after the last word of the program's own. Range: 0 to 2. Unit: s."""
+    recogniser: Listener = "auto"
+    """What makes words of sound: what is there, the bundled one, or Vosk with a model of its own."""
+    model: str = ""
+    """Name of the Vosk model, or the path of its folder; empty for the first that is found."""
+    address: bool = False
+    """Whether a cue has to begin with the address word from the start, as while a film is on."""
+    address_word: str = "computer"
+    """The word or words in front of a cue while that is asked for; two syllables at least."""
 
     def __post_init__(self) -> None:
         if not 0 <= self.deaf_tail_s <= 2:
             raise ValueError(f"deaf_tail_s must be from 0 to 2 seconds (got {self.deaf_tail_s}).")
+        if not self.address_word.strip():
+            raise ValueError("address_word must be a word.")

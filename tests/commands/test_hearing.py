@@ -6,10 +6,12 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.hearing import heard_in
+from stepper.commands.hearing import heard_in, recogniser_for
 from stepper.commands.loading import load
+from stepper.commands.preferences import Preferences
 from stepper.commands.wordings import wordings_for
-from stepper.voice.settings import SpeechSettings
+from stepper.errors import SurroundingsError
+from stepper.voice.settings import HearingSettings, SpeechSettings
 from stepper.voice.wav import render
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
@@ -34,3 +36,18 @@ def test_a_recording_of_cues_is_heard_in_order(tmp_path: Path) -> None:
     meanings = wordings_for(plan).phrases
     heard = list(heard_in(tmp_path / "all.wav", plan))
     assert [meanings[each] for each in heard] == [meanings[each] for each in CUES]
+
+
+def test_a_vosk_model_that_is_not_there_is_said_with_the_way_to_get_one(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By name, or none at all; a folder that is no model is refused as such."""
+    monkeypatch.setenv("STEPPER_DATA", str(tmp_path))
+    monkeypatch.chdir(tmp_path)
+    for model in ("", "small-model"):
+        mine = Preferences(hearing=HearingSettings(recogniser="vosk", model=model))
+        with pytest.raises(SurroundingsError, match="stepper voice install PATH-OR-ADDRESS"):
+            recogniser_for(None, mine)
+    mine = Preferences(hearing=HearingSettings(model=str(tmp_path)))
+    with pytest.raises(SurroundingsError, match="is not a Vosk model"):
+        recogniser_for(None, mine)
