@@ -1,13 +1,15 @@
-"""`stepper plan FILE`: every round of the garment, as text or as a JSON document."""
+"""`stepper plan FILE`: every round of the garment, as text, as a JSON document or as a page to print."""
 
 from __future__ import annotations
 
 import argparse
+import importlib
 import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
-from stepper.commands.loading import load
+from stepper.commands.loading import Loaded, load
+from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
@@ -17,6 +19,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
+    parser.add_argument(
+        "--html", type=Path, metavar="OUT", help="write one page to print, with boxes to tick, and end"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -26,9 +31,14 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        StepperError: The file has problems, or cannot be read.
+        StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    plan = load(args.file).plan
+    loaded = load(args.file)
+    if args.html is not None:
+        write_page(loaded, args.html)
+        print(f"{args.html} is written.")
+        return 0
+    plan = loaded.plan
     if args.json:
         document = plan_document(plan, spoken=spoken_once(plan))
         print(json.dumps(document, ensure_ascii=False))
@@ -36,6 +46,24 @@ def run(args: argparse.Namespace) -> int:
     for line in plan_lines(plan):
         print(line)
     return 0
+
+
+def write_page(loaded: Loaded, target: Path) -> None:
+    """Write the page to print, for the garment as it is knitted; a file that is there is replaced whole.
+
+    Raises:
+        SurroundingsError: The journal cannot be read or the page not be written.
+    """
+    # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
+    page = importlib.import_module("stepper.report.page").page
+    plan, yarns = importlib.import_module("stepper.commands.yarn").rows_of(loaded)
+    beside = target.with_name(target.name + "-new")
+    try:
+        beside.write_text(page(plan, loaded.project, yarns), encoding="utf-8")
+        beside.replace(target)
+    except OSError as error:
+        beside.unlink(missing_ok=True)
+        raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
 
 
 def spoken_once(plan: Plan) -> Callable[[Round], str]:

@@ -46,3 +46,21 @@ def test_a_round_said_once_is_said_right_every_time(path: Path) -> None:
     plan = load(path).plan
     say = spoken_once(plan)
     assert [say(round_) for round_ in plan.rounds] == [spoken(round_, plan) for round_ in plan.rounds]
+
+
+def test_the_page_is_written_beside_nothing_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """One file, replaced whole the second time, and said to be there."""
+    target = tmp_path / "plan.html"
+    for _ in range(2):
+        assert main(["plan", str(SWITCHBACK), "--html", str(target)]) == 0
+    assert [each.name for each in tmp_path.iterdir()] == ["plan.html"]
+    assert target.read_text(encoding="utf-8").startswith('<!DOCTYPE html>\n<html lang="en">')
+    assert "is written" in capsys.readouterr().out
+
+
+def test_a_page_that_cannot_be_written_is_a_sentence(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A folder that is not there is the surroundings' fault."""
+    assert main(["plan", str(SWITCHBACK), "--html", str(tmp_path / "none" / "plan.html")]) == 4
+    assert "cannot be written" in capsys.readouterr().err

@@ -1,0 +1,29 @@
+"""Rounds that are worked alike, one after the other, put together for reading. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from stepper.plan.model import Round
+
+
+def alike(rounds: Sequence[Round]) -> Iterator[tuple[Round, Round]]:
+    """Put rounds together that are worked just alike, with nothing to say or count between.
+
+    Yields:
+        First and last round of each stretch, in order. Always: the stretches follow on without a gap.
+    """
+    at = 0
+    while at < len(rounds):
+        last = at
+        while last + 1 < len(rounds) and _goes_on(rounds[last], rounds[last + 1]):
+            last += 1
+        yield rounds[at], rounds[last]
+        at = last + 1
+
+
+def _goes_on(one: Round, other: Round) -> bool:
+    same = other.section == one.section and other.flat == one.flat and other.altered == one.altered
+    if not same or other.remarks or other.label or one.checkpoint is not None:
+        return False
+    return other.instruction == one.instruction and other.before == one.before and other.after == one.after

@@ -1,0 +1,191 @@
+"""The pieces of a garment laid flat, with their measurements, as they follow from the plan. Pure.
+
+A piece is what grows in one go from its first edge: what is worked in the round lies double, so it is half as
+wide as it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve
+is another. Finished measurements: after blocking where the file gives that gauge, otherwise as knitted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from stepper.plan.model import Plan, Round
+from stepper.project.model import Project
+from stepper.report.fit import divide_of
+
+KEPT_MM = 25.0
+"""A width kept over so much height has straight sides; one kept for less is a step on a slope. Chosen here.
+Unit: mm."""
+SHARE = 0.25
+"""How much of a straight stretch may be given to the slopes beside it. Chosen here."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Level:
+    """A piece at one height."""
+
+    depth_mm: float
+    """From its first edge. Unit: mm."""
+    around_mm: float
+    """All stitches side by side. Unit: mm."""
+    wide_mm: float
+    """As it lies. Unit: mm."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """A section in a piece."""
+
+    name: str
+    start_mm: float
+    end_mm: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """One piece laid flat."""
+
+    levels: tuple[Level, ...]
+    """From its first edge to its last; at least one."""
+    parts: tuple[Part, ...]
+    doubled: bool
+    """Whether it lies double."""
+    divided_mm: float | None = None
+    """Depth at which sleeves part from it; nothing where none do. Unit: mm."""
+    sleeve: bool = False
+
+    @property
+    def long_mm(self) -> float:
+        """From the first edge to the last. Unit: mm."""
+        return self.levels[-1].depth_mm
+
+    @property
+    def widest(self) -> Level:
+        """Where it is widest, the first such place."""
+        return max(self.levels, key=lambda level: level.wide_mm)
+
+    @property
+    def sides(self) -> tuple[Level, ...]:
+        """The levels an outline is drawn through: steps of a few rounds become slopes."""
+        return tuple(_sides(self.levels))
+
+
+def pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
+    """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
+    divide = divide_of(plan.rounds)
+    found: list[Piece] = []
+    for rounds in _pieces(plan.rounds):
+        piece = _laid(rounds, project, divide)
+        if piece is not None:
+            found.append(piece)
+    return tuple(found)
+
+
+def shapes(found: Iterable[Piece]) -> tuple[Piece, ...]:
+    """Put pieces of the same shape together, as the two of a pair: one is drawn for both."""
+    alike: dict[tuple[Level, ...], Piece] = {}
+    for piece in found:
+        first = alike.get(piece.levels)
+        if first is None or len(first.parts) != len(piece.parts) or first.doubled is not piece.doubled:
+            alike[piece.levels] = piece
+            continue
+        both = tuple(
+            replace(part, name=f"{part.name}, {other.name}")
+            for part, other in zip(first.parts, piece.parts, strict=True)
+        )
+        alike[piece.levels] = replace(first, parts=both)
+    return tuple(alike.values())
+
+
+def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
+    """Part the rounds where something new is cast on or held stitches are taken up again."""
+    held: list[Round] = []
+    for each in rounds:
+        taken_up = each.before == 0 or any(run.stitch == "return" for run in each.runs)
+        if held and taken_up and held[-1].section != each.section:
+            yield held
+            held = []
+        held.append(each)
+    if held:
+        yield held
+
+
+def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piece | None:
+    divided = divide is not None and any(each.index == divide for each in rounds)
+    sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
+    # What hangs from a divided garment is worn closed, also where it is worked in rows.
+    flat = all(each.flat for each in rounds if each.before and each.after)
+    doubled = divided or sleeve or not flat
+    levels: list[Level] = []
+    parts: list[Part] = []
+    depth, divided_mm = 0.0, None
+    for each in rounds:
+        fabric = project.fabrics.get(each.gauge)
+        if fabric is None:
+            continue
+        gauge = fabric.blocked or fabric.gauge
+        before = depth
+        if each.before and each.after and not any(run.stitch == "rest" for run in each.runs):
+            depth += gauge.round_mm
+        stitches = each.before if each.index == divide else each.after
+        if stitches:
+            around = gauge.width_mm(stitches)
+            levels.append(Level(depth_mm=depth, around_mm=around, wide_mm=around / 2 if doubled else around))
+        if each.index == divide:
+            divided_mm = depth
+        if parts and parts[-1].name == each.section:
+            parts[-1] = Part(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
+        else:
+            parts.append(Part(name=each.section, start_mm=before, end_mm=depth))
+    if not levels or not depth:
+        return None
+    # Stitches taken up or picked up first of all belong to the edge the piece begins with.
+    edge = next((number for number, each in enumerate(rounds) if not _takes_up(each)), 0)
+    first = _at(levels[max(0, min(edge, len(levels)) - 1)], 0.0)
+    return Piece(
+        levels=(first, *(level for level in levels if level.depth_mm > 0)),
+        parts=tuple(part for part in parts if part.end_mm > part.start_mm),
+        doubled=doubled,
+        divided_mm=divided_mm if divided else None,
+        sleeve=sleeve,
+    )
+
+
+def _takes_up(round_: Round) -> bool:
+    return round_.before == 0 or any(run.stitch in ("return", "pu") for run in round_.runs)
+
+
+def _sides(levels: Sequence[Level]) -> Iterator[Level]:
+    """Draw a straight side where a width is kept, a slope through what is kept for less."""
+    first, last = levels[0], levels[-1]
+    yield first
+    for start, end in _kept(levels):
+        middle = (start.depth_mm + end.depth_mm) / 2
+        tall = end.depth_mm - start.depth_mm
+        if tall < KEPT_MM:
+            if first.depth_mm < middle < last.depth_mm:
+                yield _at(start, middle)
+            continue
+        ease = min(SHARE * tall, KEPT_MM / 2)
+        if start is not first:
+            yield _at(start, start.depth_mm + ease)
+        if end is not last:
+            yield _at(start, end.depth_mm - ease)
+    yield last
+
+
+def _kept(levels: Sequence[Level]) -> Iterator[tuple[Level, Level]]:
+    """Give the stretches over which a width is kept."""
+    start = end = levels[0]
+    for level in levels[1:]:
+        if level.wide_mm == end.wide_mm:
+            end = level
+            continue
+        yield start, end
+        start = end = level
+    yield start, end
+
+
+def _at(level: Level, depth_mm: float) -> Level:
+    return Level(depth_mm=depth_mm, around_mm=level.around_mm, wide_mm=level.wide_mm)

@@ -1,0 +1,216 @@
+"""The plan for paper: one page that needs nothing else, to print and tick off. Pure.
+
+Everything on it comes from the same plan as the session. What comes from the file is escaped; the page may
+fetch nothing and run nothing, and says so to the browser.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from stepper.language.measures import gauge, length, plural
+from stepper.language.places import sentence_case
+from stepper.plan.model import Plan
+from stepper.plan.yoke import yoke_of
+from stepper.project.model import Fabric, Project
+from stepper.report.fit import Line, lines
+from stepper.report.fit_page import signed
+from stepper.report.markup import figure, table, tag, text
+from stepper.report.outline import pieces
+from stepper.report.page_charts import chart_drawing, legend
+from stepper.report.page_rounds import rounds_part
+from stepper.report.page_style import STYLE, footer
+from stepper.report.page_yarns import Shade, shades
+from stepper.report.page_yoke import yoke_drawing
+from stepper.report.schematic import schematic
+from stepper.report.yarn import Quantity, YarnRow
+
+_SECURITY = "default-src 'none'; style-src 'unsafe-inline'"
+
+
+def page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
+    """Write the page.
+
+    Args:
+        plan: The plan as knitted.
+        project: The checked file.
+        yarns: What it takes of each yarn.
+
+    Returns:
+        A whole HTML document.
+    """
+    drawn = shades(project, (run.yarn for each in plan.rounds for run in each.runs if run.yarn in plan.yarns))
+    head = [
+        '<meta charset="utf-8">',
+        '<meta name="viewport" content="width=device-width, initial-scale=1">',
+        f'<meta http-equiv="Content-Security-Policy" content="{text(_SECURITY)}">',
+        tag("title", text(plan.title)),
+        tag("style", STYLE + footer(plan.title)),
+    ]
+    main = [
+        tag("header", _opening(plan, project)),
+        *_measurements(plan, project),
+        *_yarn(yarns, project, drawn),
+        *_yoke(plan, drawn),
+        *_charts(project, drawn),
+        *_alterations(project),
+        *_counts(plan),
+        tag("h2", "Rounds", class_="fresh"),
+        *rounds_part(plan),
+    ]
+    body = tag("main", main)
+    return f'<!DOCTYPE html>\n<html lang="en">{tag("head", head)}{tag("body", body)}</html>\n'
+
+
+def _opening(plan: Plan, project: Project) -> Iterator[str]:
+    yield tag("h1", text(plan.title))
+    sizes = f"Size {project.sizes[project.size]}"
+    for switch in project.switches:
+        sizes += f", size {project.sizes[switch.size]} from {switch.label}"
+    total = sum(each.progress for each in plan.rounds)
+    yield tag("p", text(f"{sizes}. {plural(len(plan.rounds), 'round')}, {total} stitches."), class_="lead")
+    if plan.finish_by is not None:
+        yield tag("p", text(f"To be done by {plan.finish_by}."), class_="lead")
+    cautions = dict.fromkeys(sentence_case(caution.text) for caution in plan.warnings)
+    if cautions:
+        yield tag("ul", (tag("li", text(each)) for each in cautions), class_="cautions")
+
+
+def _measurements(plan: Plan, project: Project) -> Iterator[str]:
+    found = pieces(plan, project)
+    yield tag("h2", "Finished measurements", id="measurements")
+    if found:
+        drawing = schematic(found, title=plan.title, units=plan.units)
+        yield figure(drawing, "Laid flat, to scale. What is worked in the round is measured all around.")
+    measured = lines(plan.rounds, project)
+    worn = any(line.body_mm is not None for line in measured)
+    head = ["", "On the needles", "Blocked", *(("Wearer", "Ease") if worn else ())]
+    if measured:
+        rows = (_measured(line, plan.units, worn=worn) for line in measured)
+        yield table(head, rows, named="measurements", class_="figures")
+    yield tag("h3", "Gauge", id="gauge")
+    yield table(
+        ("", "Needle", "On the needles", "Blocked"),
+        (_gauge(fabric, plan.units) for fabric in project.fabrics.values()),
+        named="gauge",
+        class_="figures",
+    )
+
+
+def _measured(line: Line, units: str, *, worn: bool) -> Iterator[str]:
+    yield text(sentence_case(line.name))
+    yield text(length(line.needles_mm, units))
+    yield text(length(line.blocked_mm, units)) if line.blocked_mm is not None else "–"
+    if worn:
+        yield text(length(line.body_mm, units)) if line.body_mm is not None else "–"
+        eased = line.ease_mm is not None and line.stitches
+        yield text(signed(line.ease_mm or 0.0, units)) if eased else "–"
+
+
+def _gauge(fabric: Fabric, units: str) -> Iterator[str]:
+    yield text(sentence_case(fabric.name))
+    yield f"{fabric.needle_mm:g} mm" if fabric.needle_mm is not None else "–"
+    over = 101.6 if units == "in" else 100.0
+    for each in (fabric.gauge, fabric.blocked):
+        if each is None:
+            yield "–"
+            continue
+        stitches = f"{over / each.width_mm(1):.4g} sts"
+        yield text(f"{stitches}, {gauge(100 / each.round_mm, units)}")
+
+
+def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, Shade]) -> Iterator[str]:
+    if not yarns:
+        return
+    yield tag("h2", "Yarn", id="yarn")
+    head = ("", "Metres", "Grams", "Skeins to buy", "In the house")
+    yield table(head, (_yarn_row(row, drawn) for row in yarns), named="yarn", class_="figures")
+    yield tag(
+        "p",
+        "What is likely, and from how little to how much it may be; the skeins last even then.",
+        class_="lead",
+    )
+
+
+def _yarn_row(row: YarnRow, drawn: dict[str, Shade]) -> Iterator[str]:
+    shade = drawn.get(row.key)
+    letter = f" ({shade.letter})" if shade is not None and shade.letter else ""
+    square = ""
+    if shade is not None:
+        square = '<svg class="swatch" viewBox="0 0 14 14" aria-hidden="true"><rect x=".5" y=".5" width="13" '
+        square += f'height="13" fill="{shade.colour}" stroke="#8a867d"/></svg> '
+    few = tag("p", "a few metres: a remnant will do", class_="remark") if row.few else ""
+    yield tag("p", square + text(f"{row.name}{letter}")) + few
+    amount = row.quantity
+    yield f"{amount.likely_m:.0f} ({amount.low_m:.0f}–{amount.high_m:.0f})"
+    yield _grams(amount)
+    own = next((each for each in row.buying if each.own), None)
+    yield f"{own.skeins} of {own.grams:g} g" if own is not None else "–"
+    yield f"{row.bought:g}" if row.bought is not None else "–"
+
+
+def _grams(amount: Quantity) -> str:
+    if amount.likely_g is None or amount.low_g is None or amount.high_g is None:
+        return "–"
+    return f"{amount.likely_g:.0f} ({amount.low_g:.0f}–{amount.high_g:.0f})"
+
+
+def _yoke(plan: Plan, drawn: dict[str, Shade]) -> Iterator[str]:
+    yoke = yoke_of(plan.rounds)
+    divided = any(run.stitch == "hold" for each in plan.rounds for run in each.runs)
+    if yoke is None or not divided:
+        return
+    yield tag("h2", "The yoke from above")
+    caption = "Neck inside; the round begins at the top, at the centre back, and goes clockwise."
+    used = dict.fromkeys(run.yarn for each in yoke.rounds for run in each.runs if run.yarn in drawn)
+    names = [_named(drawn[key]) for key in used]
+    yield figure(yoke_drawing(yoke, drawn, plan.title), text(f"{caption} {', '.join(names)}."))
+
+
+def _named(shade: Shade) -> str:
+    stripes = f", with {plural(shade.stripes, 'line')} along it" if shade.stripes else ""
+    return f"{shade.name}{stripes}"
+
+
+def _charts(project: Project, drawn: dict[str, Shade]) -> Iterator[str]:
+    if not project.charts:
+        return
+    yield tag("h2", "Charts")
+    yield tag(
+        "p",
+        "Read from the bottom up and from right to left; in rows, wrong-side rows from left to right.",
+        class_="lead",
+    )
+    ground = next(iter(drawn), "")
+    for chart in project.charts.values():
+        yield tag("h3", text(sentence_case(chart.name)))
+        entries = [tag("li", f"{square} {text(words)}") for square, words in legend(chart, drawn, ground)]
+        drawing = chart_drawing(chart, drawn, ground)
+        yield figure(drawing, tag("ul", entries, class_="legend"))
+
+
+def _alterations(project: Project) -> Iterator[str]:
+    yield tag("h2", "Alterations")
+    if not project.alterations:
+        yield tag("p", "None: knitted as printed.")
+        return
+    yield tag("ul", (tag("li", text(rule.text)) for rule in project.alterations))
+
+
+def _counts(plan: Plan) -> Iterator[str]:
+    counted = [(each, each.checkpoint) for each in plan.rounds if each.checkpoint is not None]
+    if not counted:
+        return
+    yield tag("h2", "Counts", id="counts")
+    rows = (
+        (
+            text(f"{sentence_case(each.section)}, {'row' if each.flat else 'round'} {each.number}"),
+            text(sentence_case(due.reason)),
+            str(due.expect),
+            "",
+        )
+        for each, due in counted
+    )
+    yield table(
+        ("Count at the end of", "Why here", "Stitches", "Counted"), rows, named="counts", class_="counts"
+    )

@@ -1,0 +1,176 @@
+"""The charts as drawings for print: yarns by colour and letter, stitches by symbol, rounds numbered. Pure.
+
+Source of the symbols: the Craft Yarn Council's chart symbols, from memory: an empty square for knit, a dash
+for purl, a ring for a yarn over, strokes that lean as the decreases lean. What has no symbol there is written
+as its abbreviation.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.stitches import stitch
+from stepper.language.measures import plural
+from stepper.project.model import Cell, Chart
+from stepper.report.markup import number, svg, tag, text
+from stepper.report.page_yarns import Shade
+
+SQUARE: Final = 14.0
+"""Side of a square. Unit: of the drawing."""
+_MARGIN: Final = 1.6 * SQUARE
+_NOTHING: Final = "#c9c5bc"
+
+_STROKES: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        "p": "M3 7H11",
+        "k2tog": "M3 11L11 3",
+        "p2tog": "M3 11L11 3M8 11H11",
+        "ssk": "M3 3L11 11",
+        "skp": "M3 3L11 11",
+        "ssp": "M3 3L11 11M3 11H6",
+        "k3tog": "M2 11L7 3M5 11L10 3M8 11L12 5",
+        "sssk": "M12 11L7 3M9 11L4 3M6 11L2 5",
+        "s2kp": "M7 3V11M3 11L7 4L11 11",
+        "sk2p": "M3 11L7 3L11 11M7 3V7",
+        "sl": "M3 3L7 11L11 3",
+        "m1": "M7 3V11M3 7H11",
+        "m1l": "M3 3V11H11",
+        "m1r": "M11 3V11H3",
+        "yo": "",
+    }
+)
+"""Strokes in a square of 14; a yarn over is a ring."""
+
+
+def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str:
+    """Draw a chart, the first round at the bottom, numbered at the right where it is read from.
+
+    Args:
+        chart: What to draw.
+        shades: The looks of every yarn by its key.
+        ground: Key of the yarn in hand where a square names none.
+    """
+    wide, high = chart.width * SQUARE, len(chart.rounds) * SQUARE
+    inner: list[str] = []
+    for row, cells in enumerate(reversed(chart.rounds)):
+        y = _MARGIN / 2 + row * SQUARE
+        inner += _row(cells, y, shades, ground)
+        rounds_on = len(chart.rounds) - row
+        shown = 2 * rounds_on - 1 if chart.right_side_only else rounds_on
+        x = _MARGIN / 2 + wide + 0.4 * SQUARE
+        inner.append(tag("text", str(shown), x=x, y=y + 0.74 * SQUARE, class_="number"))
+    inner += _grid(chart, wide, high)
+    for column in range(1, chart.width + 1):
+        if column == 1 or column % 5 == 0 or column == chart.width:
+            x = _MARGIN / 2 + wide - (column - 0.5) * SQUARE
+            y = _MARGIN / 2 + high + 0.95 * SQUARE
+            inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
+    title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
+    title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
+    drawing = svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart")
+    # The squares stay about as large from chart to chart, as far as the sheet is wide enough.
+    style = f'style="width:{number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"'
+    return drawing.replace("<svg ", f"<svg {style} ", 1)
+
+
+def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+    for column, cell in enumerate(cells):
+        x = _MARGIN / 2 + column * SQUARE
+        if not cell.stitch:
+            yield tag("rect", x=x, y=y, width=SQUARE, height=SQUARE, fill=_NOTHING)
+            continue
+        shade = shades[cell.yarn or ground]
+        yield tag("rect", x=x, y=y, width=SQUARE, height=SQUARE, fill=shade.colour)
+        yield _sign(cell.stitch, shade, x, y)
+
+
+def _sign(code: str, shade: Shade, x: float, y: float) -> str:
+    """Draw the symbol of a stitch, or the letter of its yarn where it is a plain one."""
+    if code == "k":
+        return _letters(shade.letter, shade.ink, x, y, 0.66) if shade.letter else ""
+    if code == "yo":
+        middle = SQUARE / 2
+        return tag(
+            "circle", cx=x + middle, cy=y + middle, r=3.6, fill="none", stroke=shade.ink, stroke_width=1.2
+        )
+    strokes = _STROKES.get(code)
+    if strokes:
+        moved = f"translate({number(x)} {number(y)})"
+        return tag("path", d=strokes, transform=moved, fill="none", stroke=shade.ink, stroke_width=1.3)
+    return _letters(code.replace(" ", ""), shade.ink, x, y, min(0.66, 1.5 / len(code)))
+
+
+def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
+    size, middle = share * SQUARE, SQUARE / 2
+    return tag(
+        "text", text(words), x=x + middle, y=y + middle + 0.36 * size, font_size=size, fill=ink,
+        text_anchor="middle",
+    )  # fmt: skip
+
+
+def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
+    """Draw the lines between the squares, and heavy ones around the repeat where it has edges."""
+    left, top = _MARGIN / 2, _MARGIN / 2
+    lines = "".join(
+        f"M{number(left + each * SQUARE)} {number(top)}v{number(high)}" for each in range(chart.width + 1)
+    )
+    lines += "".join(
+        f"M{number(left)} {number(top + each * SQUARE)}h{number(wide)}"
+        for each in range(len(chart.rounds) + 1)
+    )
+    yield tag("path", d=lines, class_="grid")
+    if chart.edge_left or chart.edge_right:
+        begin = left + chart.edge_left * SQUARE
+        inside = wide - (chart.edge_left + chart.edge_right) * SQUARE
+        yield tag("rect", x=begin, y=top, width=inside, height=high, class_="repeat")
+
+
+def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple[str, str]]:
+    """Give what stands in the squares of a chart, each sign drawn and in words, in the order met."""
+    found: dict[tuple[str, str], tuple[str, str]] = {}
+    for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
+        if not cell.stitch:
+            found.setdefault(("", ""), (_swatch("", _NOTHING, ""), "no stitch"))
+            continue
+        key = cell.yarn or ground
+        shade = shades[key]
+        coloured = any(each.yarn for cells in chart.rounds for each in cells)
+        said = abbreviation(cell.stitch)
+        words = (
+            f"{said}, {shade.name}" if coloured and cell.stitch != "k" else shade.name if coloured else said
+        )
+        sign = _sign(cell.stitch, shade, 0, 0)
+        found.setdefault((cell.stitch, key), (_swatch(sign, shade.colour, words), words))
+    return list(found.values())
+
+
+def abbreviation(code: str) -> str:
+    """Say what a stitch of a chart is, in the abbreviation it is listed under, or "knit" and "purl"."""
+    return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, stitch(code).code)
+
+
+def _swatch(sign: str, colour: str, words: str) -> str:
+    square = tag("rect", x=0.5, y=0.5, width=13, height=13, fill=colour, stroke="#8a867d")
+    return svg(SQUARE, SQUARE, [square, sign], title=words or "no stitch", class_="swatch")
+
+
+def _read_out(chart: Chart, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+    """Read the rounds out, each from right to left, for those who do not see the drawing."""
+    for place, cells in enumerate(chart.rounds, start=1):
+        said: list[list[str | int]] = []
+        for cell in reversed(cells):
+            name = "no stitch" if not cell.stitch else _said(cell, shades, ground)
+            if said and said[-1][1] == name:
+                said[-1][0] = int(said[-1][0]) + 1
+            else:
+                said.append([1, name])
+        shown = 2 * place - 1 if chart.right_side_only else place
+        yield f"Round {shown}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
+
+
+def _said(cell: Cell, shades: Mapping[str, Shade], ground: str) -> str:
+    name = shades[cell.yarn or ground].name if cell.yarn else ""
+    stitched = "" if cell.stitch == "k" and name else abbreviation(cell.stitch)
+    return " ".join(filter(None, [stitched, name]))
