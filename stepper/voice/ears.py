@@ -5,6 +5,7 @@ from __future__ import annotations
 import importlib
 import math
 from array import array
+from collections import deque
 from collections.abc import Callable, Iterator
 from typing import Any
 
@@ -14,6 +15,8 @@ from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5
+_WARM_UP_CHUNKS = 8
+"""What the detector hears of a quiet stretch before it is asked: a quarter of a second."""
 
 
 def speech_detector() -> Callable[[bytes], float]:
@@ -43,14 +46,25 @@ def listen(
         speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
     """
     gate, rest = Gate(), b""
+    passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             gate.reset()
+            passed_over.clear()
             rest = b""
         rest += block
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
-            utterance = gate.take(chunk, speech=speech(chunk) >= _SPEECH, level_db=level_db(chunk))
+            level = level_db(chunk)
+            is_speech = False
+            if gate.matters(level):
+                for earlier in passed_over:  # the detector goes by what came before
+                    speech(earlier)
+                passed_over.clear()
+                is_speech = speech(chunk) >= _SPEECH
+            else:
+                passed_over.append(chunk)
+            utterance = gate.take(chunk, speech=is_speech, level_db=level)
             heard = recogniser.recognise(utterance) if utterance else None
             if heard is not None:
                 yield heard

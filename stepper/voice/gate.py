@@ -34,6 +34,14 @@ class Gate:
         self._quiet = 0
         self._peak = 0.0
 
+    def matters(self, level_db: float) -> bool:
+        """Tell whether it makes a difference if a chunk of this level is speech.
+
+        Away from an utterance one that is not louder than the room stays out whatever it is, so nobody need
+        find out. In a quiet room that is nearly all there is.
+        """
+        return bool(self._utterance) or level_db >= self._floor_db() + _NEARER_DB
+
     def take(self, chunk: bytes, *, speech: bool, level_db: float) -> bytes | None:
         """Take the next chunk.
 

@@ -54,3 +54,36 @@ def test_an_utterance_never_lasts_longer_than_five_seconds(chunks: list[tuple[bo
     for utterance in run(Gate(), chunks):
         assert len(utterance) % 1024 == 0
         assert len(utterance) <= 5 * 32_000 + 1024
+
+
+@given(st.lists(st.tuples(st.booleans(), st.floats(-100, 0)), max_size=400))
+def test_what_does_not_matter_makes_no_difference(chunks: list[tuple[bool, float]]) -> None:
+    """Where the gate says that it need not know, speech and no speech lead to the same utterances."""
+    knowing, sparing = Gate(), Gate()
+    for speech, level in chunks:
+        asked = sparing.matters(level)
+        assert knowing.take(CHUNK, speech=speech, level_db=level) == sparing.take(
+            CHUNK, speech=speech and asked, level_db=level
+        )
+
+
+@given(st.lists(st.integers(12, 40), min_size=1, max_size=30), st.booleans())
+def test_the_levels_of_accepted_cues_are_left_out_and_those_of_refused_ones_are_not(
+    lengths: list[int], accepted: bool
+) -> None:
+    """Source: the 85th percentile worked out here over what should count, as the rule says."""
+    gate, counted = Gate(), [-60.0] * 30
+    run(gate, QUIET)
+    for length in lengths:
+        before = len(counted)
+        for speech, level in [(True, -30.0)] * length + [(False, -60.0)] * 20:
+            was_open = bool(gate._utterance)
+            utterance = gate.take(CHUNK, speech=speech, level_db=level)
+            if not was_open and not gate._utterance:
+                counted.append(level)
+            if utterance is not None and not accepted:
+                counted += gate._own_levels
+                gate.refuse()
+        assert len(counted) > before
+        recent = sorted(counted[-469:])
+        assert gate._floor_db() == recent[int(0.85 * (len(recent) - 1))]
