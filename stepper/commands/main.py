@@ -21,6 +21,7 @@ COMMANDS: dict[str, str] = {
     "colours": "tell which yarns vanish beside each other in grey or for other eyes, and what would mend it",
     "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
+    "voice": "set up ears and mouth: what is there, install a model, try what is heard",
     "where": "tell where the knitting stands, of one garment or of all in a folder",
 }
 """Every command and what it does. Each is a module of the same name in this package."""

@@ -32,23 +32,31 @@ class Candidates:
             address: What stands in front of everything; empty for nothing.
             pronouncer: Knows how words are pronounced.
         """
-        self._phrases = list(wordings.phrases.items())
-        self._alone = pronouncer.sounds([phrase for phrase, _ in self._phrases])
+        phrases = list(wordings.phrases.items())
+        said = pronouncer.sounds([phrase for phrase, _ in phrases])
+        self.unspeakable = tuple(text for (text, _), sounds in zip(phrases, said, strict=True) if not sounds)
+        """The phrases that have no sound, and so can never be heard."""
+        self._phrases = [each for each, sounds in zip(phrases, said, strict=True) if sounds]
+        self._alone = [sounds for sounds in said if sounds]
         front = pronouncer.sounds([address])[0]
         self._tree = Likeness([front + sounds for sounds in self._alone])
 
-    def alike(self, within: float) -> frozenset[str]:
-        """Name the phrases that sound like a phrase of another meaning, the address word left aside.
+    def alike(self, within: float) -> list[tuple[str, str, float]]:
+        """List the phrases that sound like a phrase of another meaning, the address word left aside.
 
         Args:
             within: How far apart they may be. Range: 0 to 1.
+
+        Returns:
+            Each pair once, and how far apart the two are, the nearest first.
         """
-        tree, found = Likeness(self._alone), set()
-        for (text, means), sounds in zip(self._phrases, self._alone, strict=True):
+        tree, found = Likeness(self._alone), []
+        for one, sounds in enumerate(self._alone):
             shares = tree.rows(sounds, tree.start(sounds))[:, -1] / tree.lengths.clip(min=len(sounds))
-            if any(self._phrases[at][1] != means for at in (shares <= within).nonzero()[0]):
-                found.add(text)
-        return frozenset(found)
+            for other in (shares <= within).nonzero()[0]:
+                if one < other and self._phrases[one][1] != self._phrases[other][1]:
+                    found.append((self._phrases[one][0], self._phrases[other][0], float(shares[other])))
+        return sorted(found, key=lambda pair: pair[2])
 
     def nearest(self, heard: Sounds, most: int) -> list[Candidate]:
         """List what is nearest to what was heard, the nearest first.

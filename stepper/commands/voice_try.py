@@ -1,0 +1,172 @@
+"""`stepper voice try`: what is heard, how far it is from each cue, and which wordings sound alike."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import threading
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from stepper.commands.hearing import recogniser_for
+from stepper.commands.preferences import Preferences, preferences
+from stepper.errors import SurroundingsError
+from stepper.language.understand import normal
+from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
+from stepper.voice.seams import NoInputError
+
+if TYPE_CHECKING:
+    from stepper.voice.moonshine import MoonshineRecogniser
+
+SECONDS = 6.0
+"""How long it records where nothing else is asked for. Unit: s."""
+_SHOWN = 5
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument(
+        "--hear", type=Path, metavar="WAV", help="take a recording in place of the microphone"
+    )
+    parser.add_argument(
+        "--seconds", type=float, default=SECONDS, help=f"how long to record ({SECONDS:g}, at most 60)"
+    )
+    parser.add_argument("--all", action="store_true", help="show the distance from every cue")
+    parser.add_argument(
+        "--film", action="store_true", help="listen as while a film is on: behind the address word"
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Record or read, and tell.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        SurroundingsError: There is no microphone, the recording cannot be heard, or no recogniser is there.
+    """
+    mine = preferences()
+    for remark in mine.remarks:
+        print(remark)
+    is_addressed = args.film or mine.hearing.address
+    microphone = _microphone(args, mine)
+    try:
+        recogniser = recogniser_for(None, mine, lambda: is_addressed)
+        try:
+            for line in warnings(recogniser, mine):
+                print(line)
+            if args.hear is None:
+                print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
+                threading.Timer(min(60.0, args.seconds), microphone.close).start()
+            listen_and_tell(microphone, Telling(recogniser, _say, everything=args.all), _say)
+        finally:
+            recogniser.close()
+    finally:
+        microphone.close()
+    return 0
+
+
+def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
+    """Say which of her own wordings will be hard to hear.
+
+    Args:
+        recogniser: Which recogniser listens.
+        mine: Her settings.
+    """
+    own = {normal(wording) or wording.casefold(): wording for wording in mine.wordings}
+    for wording in mine.wordings:
+        if len(wording.split()) < 2:
+            yield f'"{wording}" is a single word, which is easily heard where nobody said it.'
+        if "{" in mine.wordings[wording]:
+            yield f'"{wording}" stands for a cue with a number or a name, which it has no place for.'
+    moonshine = importlib.import_module("stepper.voice.moonshine")
+    if isinstance(recogniser, moonshine.MoonshineRecogniser):
+        for phrase in recogniser.unspeakable:
+            yield f'"{own.get(phrase, phrase)}" has no sound, so it is never heard.'
+        for one, other, distance in recogniser.alike:
+            if one in own or other in own:
+                pair = f'"{own.get(one, one)}" and "{own.get(other, other)}"'
+                yield f"{pair} sound alike ({distance:.2f} apart)."
+    for phrase in getattr(recogniser, "left_out", ()):
+        if phrase in own:
+            yield f'The model does not know all words of "{own[phrase]}", so it is never heard.'
+
+
+class Telling:
+    """A recogniser that tells what it makes of each utterance."""
+
+    def __init__(self, recogniser: Recogniser, tell: Callable[[str], None], *, everything: bool) -> None:
+        """Put another one behind it.
+
+        Args:
+            recogniser: What makes words of sound.
+            tell: Takes each line.
+            everything: Tell the distance from every cue, not only from the nearest few.
+        """
+        self._recogniser, self._tell, self._everything = recogniser, tell, everything
+        self.count = 0
+        """How many utterances there were."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Recognise it, and tell."""
+        self.count += 1
+        heard = self._recogniser.recognise(segment)
+        taken = f'taken for "{heard.text}"' if heard and heard.text else "taken for no cue"
+        self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
+        moonshine = importlib.import_module("stepper.voice.moonshine")
+        if isinstance(self._recogniser, moonshine.MoonshineRecogniser):
+            for line in _distances(self._recogniser, segment, self._everything):
+                self._tell(line)
+        return heard
+
+    def close(self) -> None:
+        """Close the one behind."""
+        self._recogniser.close()
+
+
+def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[[str], None]) -> None:
+    """Listen until the microphone ends.
+
+    Args:
+        microphone: Where the sound comes from.
+        recogniser: What makes words of it.
+        tell: Takes a line when nobody spoke.
+    """
+    ears = importlib.import_module("stepper.voice.ears")
+    for _ in ears.listen(microphone, recogniser, ears.speech_detector()):
+        pass
+    if not recogniser.count:
+        tell("Nobody was heard to speak near the microphone.")
+
+
+def _distances(recogniser: MoonshineRecogniser, utterance: bytes, everything: bool) -> Iterator[str]:
+    evidence = recogniser.evidence(recogniser.encode(utterance))
+    yield (
+        f'   It sounds like: "{evidence.transcript}".'
+        if evidence.transcript
+        else "   No words were made out."
+    )
+    shown: set[object] = set()
+    for each in evidence.nearest:
+        if each.means not in shown and (everything or len(shown) < _SHOWN):
+            shown.add(each.means)
+            yield f"   {each.distance:4.2f} from {each.text}"
+
+
+def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
+    microphone: Microphone
+    if args.hear is not None:
+        microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(args.hear)
+    else:
+        live = importlib.import_module("stepper.voice.live_microphone")
+        try:
+            microphone = live.LiveMicrophone(mine.hearing.device)
+        except NoInputError as reason:
+            raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
+    return microphone
+
+
+def _say(line: str) -> None:
+    print(line, flush=True)
