@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from stepper.craft.spacing import between, summary
+from stepper.plan.alter import Altered, altered
 from stepper.plan.compile import Reading, work_as_knitted
 from stepper.plan.findings import problems_of
 from stepper.plan.needles import Draft, Needles
@@ -73,8 +74,9 @@ def blends(project: Project, readings: frozenset[Reading] = frozenset()) -> Iter
         readings: As `stepper.plan.compile.compile_plan` found them.
     """
     sizes = range(len(project.sizes))
-    like = work_as_knitted(replace(project, switches=()), readings)
-    alone = [tried(project, size, size, "", readings, like) for size in sizes]
+    own = altered(project)
+    like = work_as_knitted(replace(project, switches=()), readings, own=own)
+    alone = [tried(project, size, size, "", readings, like, own) for size in sizes]
     yield from alone
     for line in _labelled(project):
         label = line.label or ""
@@ -83,7 +85,7 @@ def blends(project: Project, readings: frozenset[Reading] = frozenset()) -> Iter
             for then in sizes:
                 if then == size or (not _is_even(line) and (met[size] != met[then] or met[size] is None)):
                     continue
-                blend = tried(project, size, then, label, readings, like)
+                blend = tried(project, size, then, label, readings, like, own)
                 if blend.works or _is_even(line):
                     yield blend
 
@@ -100,6 +102,7 @@ def tried(
     label: str,
     readings: frozenset[Reading] = frozenset(),
     like: Needles | None = None,
+    own: Altered | None = None,
 ) -> Blend:
     """Work the garment in one size and, from a labelled line on, in another.
 
@@ -110,12 +113,13 @@ def tried(
         label: The line of the switch; empty for none.
         readings: As `stepper.plan.compile.compile_plan` found them.
         like: The same garment worked another way, to be quick.
+        own: Its alterations as applied, to be quick.
     """
     where = project.sections[0].place
     reshape = any(switch.reshape for switch in project.switches)
     switches = (Switch(label=label, size=then, place=where, reshape=reshape),) if label else ()
     blended = replace(project, size=size, switches=switches)
-    needles = work_as_knitted(blended, readings, like)
+    needles = work_as_knitted(blended, readings, like, own)
     names = project.sizes[size], project.sizes[then]
     if needles.findings:
         problem = problems_of(needles.findings, needles.findings, blended)[0]

@@ -59,19 +59,27 @@ def compile_plan(project: Project) -> Compiled:
     return Compiled(plan=plan, problems=(), readings=knitted.readings)
 
 
-def work_as_knitted(project: Project, readings: frozenset[Reading], like: Needles | None = None) -> Needles:
+def work_as_knitted(
+    project: Project,
+    readings: frozenset[Reading],
+    like: Needles | None = None,
+    own: Altered | None = None,
+) -> Needles:
     """Work the garment once, as it is knitted, for trying one blend after another; look at no printed size.
 
     Args:
         project: The checked file; its printed sizes are known to come out.
         readings: Words to take in their second reading, as `compile_plan` found.
         like: The same garment worked another way, whose rounds need not be worked out again.
+        own: Its alterations as applied, which are the same for every size.
 
     Returns:
         The worked rounds, with what did not fit in `findings`.
     """
     drawn = like.drawn if like is not None else {}
-    return _work_garment(project, project.size, drawn, readings, knitted=True, briefly=True, like=like)
+    return _work_garment(
+        project, project.size, drawn, readings, knitted=True, briefly=True, like=like, own=own
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -136,6 +144,7 @@ def _work_garment(
     knitted: bool,
     briefly: bool = False,
     like: Needles | None = None,
+    own: Altered | None = None,
 ) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
     checking = briefly or not knitted
@@ -144,7 +153,8 @@ def _work_garment(
     if like is not None:
         needles.known, needles.charted = like.known, like.charted
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
-    own = altered(project) if knitted else None
+    if knitted and own is None:
+        own = altered(project)
     if own is not None:
         needles.marks = own.marks
         needles.project = own.project

@@ -61,6 +61,14 @@ def even_phrase(
     return condense(runs) if grouped else runs
 
 
+def tallied(before: int, after: int, *, yarn: str) -> tuple[Item, ...]:
+    """Write a round that has the right stitches in no particular order, where only its counts are wanted."""
+    changes = abs(after - before)
+    plain = before - uses_of(before, after) * changes
+    runs = (Run("k", plain, yarn), Run("m1" if after > before else "k2tog", changes, yarn))
+    return tuple(run for run in runs if run.times)
+
+
 def _increases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:
     runs: list[Run] = []
     worked = 0

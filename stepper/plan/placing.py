@@ -16,7 +16,7 @@ from stepper.craft.gauge import half_up
 from stepper.craft.respacing import avoiding, places_touching
 from stepper.craft.spacing import between
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.evenly import even_phrase, even_places, uses_of
+from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
 from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import Draft, Needles
@@ -52,8 +52,9 @@ def placed_round(before: int, after: int, needles: Needles, place: Place) -> Pla
             positions = moved
     elif positions and not needles.checking:
         positions = _out_of_the_way(positions, before, uses, needles, place)
-    phrase = even_phrase(before, positions, uses, yarn=needles.yarn, grouped=not needles.checking)
-    return phrase, positions, altered
+    if needles.checking:
+        return tallied(before, after, yarn=needles.yarn), positions, altered
+    return even_phrase(before, positions, uses, yarn=needles.yarn), positions, altered
 
 
 # --- by themselves ------------------------------------------------------------------------------------

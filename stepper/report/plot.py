@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from html import escape
 from typing import Literal
-from xml.sax.saxutils import escape, quoteattr
 
 Point = tuple[float, float]
 """Across from the left and down from the top. Unit: px."""
@@ -80,18 +80,18 @@ def _elements(shapes: Iterable[Shape]) -> Iterator[str]:
             bold = ' font-weight="bold"' if shape.bold else ""
             x, y = map(_short, shape.at)
             yield (
-                f'<text x="{x}" y="{y}" fill={quoteattr(shape.colour)} '
+                f'<text x="{x}" y="{y}" fill="{escape(shape.colour)}" '
                 f'font-size="{_short(shape.size)}" text-anchor="{shape.anchor}"{bold}>'
                 f"{escape(shape.text)}</text>"
             )
             continue
         points = " ".join(f"{_short(x)},{_short(y)}" for x, y in shape.points)
         if isinstance(shape, Area):
-            yield f'<polygon points="{points}" fill={quoteattr(shape.colour)}/>'
+            yield f'<polygon points="{points}" fill="{escape(shape.colour)}"/>'
             continue
         dash = f' stroke-dasharray="{" ".join(map(_short, shape.dash))}"' if shape.dash else ""
         yield (
-            f'<polyline points="{points}" fill="none" stroke={quoteattr(shape.colour)} '
+            f'<polyline points="{points}" fill="none" stroke="{escape(shape.colour)}" '
             f'stroke-width="{_short(shape.width)}" stroke-linejoin="round"{dash}/>'
         )
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from stepper.craft.spacing import between, summary
 from stepper.plan.condense import laid_flat
-from stepper.plan.evenly import even_round
+from stepper.plan.evenly import even_round, tallied
 
 
 def test_the_blended_round_of_the_scenario() -> None:
@@ -62,6 +62,9 @@ def test_the_round_uses_and_leaves_what_it_says(before: int, data: st.DataObject
     assert sum(item.uses for item in phrase) == before
     assert sum(item.leaves for item in phrase) == after
     assert len(places) == abs(after - before)
+    short = tallied(before, after, yarn="MC")
+    assert sum(item.uses for item in short) == before
+    assert sum(item.leaves for item in short) == after
 
 
 def test_what_cannot_be_done_is_refused() -> None:

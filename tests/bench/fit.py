@@ -1,0 +1,60 @@
+"""How long the fit of the sample takes, and how long its picture. Prints figures; fails on nothing.
+
+    python tests/bench/fit.py
+"""
+
+from __future__ import annotations
+
+import resource
+import subprocess
+import sys
+import time
+from pathlib import Path
+from statistics import median
+
+from stepper.commands.loading import load_sizes
+from stepper.plan.blend import blends
+from stepper.report.fitting import fitting
+from stepper.report.plot import svg
+from stepper.report.plot_png import png
+from stepper.report.yoke_picture import profile_of
+
+SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+TIMES = 7
+
+
+def cpu_of_command(*words: str) -> float:
+    """Give the processor time of one cold run of the program. Unit: s."""
+    before = resource.getrusage(resource.RUSAGE_CHILDREN)
+    subprocess.run([sys.executable, "-m", "stepper", *words], check=True, stdout=subprocess.DEVNULL)
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+
+
+def main() -> None:
+    """Measure and print."""
+    cold = sorted(cpu_of_command("fit", str(SAMPLE)) for _ in range(TIMES))
+    plain = sorted(cpu_of_command("check", str(SAMPLE)) for _ in range(TIMES))
+    print(f"stepper fit, cold process: CPU {median(cold):.2f} s, least {cold[0]:.2f} s")
+    print(f"stepper check, cold process: CPU {median(plain):.2f} s, least {plain[0]:.2f} s")
+    sized = load_sizes(SAMPLE)
+    tries, ranks = [], []
+    for _ in range(TIMES):
+        start = time.process_time()
+        tried = tuple(blends(sized.project, sized.readings))
+        middle = time.process_time()
+        fitting(sized.project, sized.plan, tried)
+        tries.append(middle - start)
+        ranks.append(time.process_time() - middle)
+    print(f"{len(tried)} ways worked: CPU {median(tries) * 1000:.0f} ms; measured and ranked: {median(ranks) * 1000:.0f} ms")
+    start = time.process_time()
+    drawing = profile_of(sized.project, sized.plan, tried)
+    assert drawing is not None
+    svg(drawing)
+    middle = time.process_time()
+    png(drawing)
+    print(f"yoke picture: SVG {(middle - start) * 1000:.0f} ms, PNG {(time.process_time() - middle) * 1000:.0f} ms")
+
+
+if __name__ == "__main__":
+    main()
