@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import shutil
+import sys
 from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.commands.showing import terminal_fitness
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
@@ -18,6 +19,7 @@ from stepper.report.colour_picture import colour_picture
 from stepper.report.colours import Colours, Drawn, colours_of, mended, shades
 from stepper.report.drawing import png_of, svg_of
 from stepper.screen.ansi import ansi
+from stepper.screen.fitness import fitness
 from stepper.screen.panels import panel, side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.yarns import yarns_of
@@ -68,7 +70,13 @@ def _lines(found: Colours) -> Iterator[str]:
     if why:
         yield why
         return
-    depth = terminal_fitness().depth
+    # Not `showing.terminal_fitness`: that loads the whole screen.
+    depth = fitness(
+        os.environ,
+        is_terminal=sys.stdout.isatty(),
+        encoding=sys.stdout.encoding or "",
+        windows=sys.platform == "win32",
+    ).depth
     columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)

@@ -95,7 +95,7 @@ def png_of(drawing: Drawing) -> bytes:
             place, each.text, font=fonts[each.size], fill=_triple(INK), anchor="ls", stroke_width=stroke
         )
     written = io.BytesIO()
-    image.save(written, format="PNG", optimize=True)
+    image.save(written, format="PNG")
     return written.getvalue()
 
 
