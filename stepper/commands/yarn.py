@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import argparse
+import importlib
 import json
 from contextlib import ExitStack
 from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
-from stepper.commands.keeping import kept_events, take_up
 from stepper.commands.loading import Loaded, load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.language.measures import plural
@@ -81,13 +82,15 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     colours = {key: yarn.colour for key, yarn in loaded.project.yarns.items()}
     if not path.exists():
         return loaded.plan, yarn_rows(loaded.plan, colours)
+    # The session is loaded only where there is something knitted to take up.
+    keeping: Any = importlib.import_module("stepper.commands.keeping")
     with ExitStack() as stack:
         journal = stack.enter_context(Journal.read_only(path))
-        taken = take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
-        events = kept_events(journal)
+        taken = keeping.take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
+        events = keeping.kept_events(journal)
     if taken.changed is not None:
         taken.session.adopt(taken.changed)  # in memory alone
-    plan = taken.session.plan
+    plan: Plan = taken.session.plan
     return plan, yarn_rows(plan, colours, events)
 
 
