@@ -5,8 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.plan.blend import blends, switch_labels, tried
+from stepper.plan.compile import compile_plan
+from stepper.plan.invariants import broken_invariants
+from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
+from stepper.report.fit_page import spaced
+from tests.project.samples import project as project_text
 
 SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 
@@ -42,3 +47,71 @@ def test_a_rejected_pair_says_why_with_its_numbers() -> None:
     assert blend.rounds == ()
     assert "228" in blend.why_not
     assert "255" in blend.why_not
+
+
+def blended(size: str, *then: str) -> Plan:
+    """Compile the sample begun in a size, with its switches in the file's own words."""
+    text = SWITCHBACK.read_text(encoding="utf-8").replace("  size: 4\n", f"  size: {size}\n", 1)
+    old = "    - {from: Final increase, size: 2}\n"
+    assert old in text
+    project = read_project(text.replace(old, "".join(f"    - {each}\n" for each in then))).project
+    assert project is not None
+    compiled = compile_plan(project)
+    assert compiled.plan is not None, compiled.problems
+    assert broken_invariants(compiled.plan) == ()
+    return compiled.plan
+
+
+def counts(plan: Plan) -> list[tuple[int, int, int]]:
+    """Give before, after and the changes of every evenly spread round."""
+    return [(each.before, each.after, len(each.shaping)) for each in plan.rounds if each.evenly]
+
+
+def test_several_switches_in_one_garment() -> None:
+    """Size 4, size 2 from the second increase, size 5 from the last: every round starts from what is really there.
+
+    Source: the sample's own counts; 150 to 195 is 45, 195 to 312 is 117.
+    """
+    plan = blended("4", "{from: Second increase, size: 2}", "{from: Final increase, size: 5}")
+    assert counts(plan) == [(100, 150, 50), (150, 195, 45), (195, 312, 117)]
+    assert [each.size for each in plan.rounds if each.evenly] == ["4", "2", "5"]
+
+
+def test_a_blended_round_may_have_more_or_fewer_increases_than_either_size_prints() -> None:
+    """Size 2 prints 51 increases there, size 5 prints 72; from 2 to 5 it takes 117, from 5 to 2 six."""
+    printed = [counts(blended(size, f"{{from: Final increase, size: {size}}}"))[2][2] for size in ("2", "5")]
+    assert printed == [51, 72]
+    assert counts(blended("2", "{from: Final increase, size: 5}"))[2] == (195, 312, 117)
+    assert counts(blended("5", "{from: Final increase, size: 2}"))[2] == (240, 246, 6)
+
+
+def test_a_blended_round_may_have_no_increase_at_all() -> None:
+    """Where the two sizes meet in one count, the round is knitted plain and says so."""
+    text = project_text("Cast on 20 (24, 30) sts.\nJoin in the round.\nMore: Increase evenly to 24 (30, 36) sts.")
+    project = read_project(text.replace("knit: {size: M}", "knit: {size: M, then: [{from: More, size: S}]}")).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    assert counts(plan) == [(24, 24, 0)]
+    assert any("nothing to increase" in warning.text for warning in plan.warnings)
+    assert spaced(tried(project, 1, 0, "More")) == "24 as they are"
+
+
+def test_a_blended_round_may_decrease_where_she_allows_it() -> None:
+    """255 to 228: 27 decreases, 201 stitches left plain between them = 27 × 7 + 12."""
+    plan = blended("6", "{from: Final increase, size: 1, reshape: yes}")
+    assert counts(plan)[2] == (255, 228, 27)
+
+
+def test_a_switch_is_offered_at_a_plain_line_only_where_the_counts_meet() -> None:
+    """A labelled line that spreads nothing can change sizes where both come to it with the same stitches."""
+    work = """
+        Cast on 20 (20, 24) sts.
+        Join in the round.
+        Plain part: Knit 4 (6, 8) rounds.
+        Bind off.
+    """
+    project = read_project(project_text(work)).project
+    assert project is not None
+    found = {(each.size, each.then) for each in blends(project) if each.label == "Plain part"}
+    assert found == {("S", "M"), ("M", "S")}
