@@ -23,6 +23,8 @@ MANY: Final = 3
 """Yarns in a round that are named in advance. Source: two at most in Fair Isle proper (Starmore)."""
 _APART: Final = 3
 """Rounds with fewer yarns between two with many that do not end the stretch. Chosen here."""
+_CATCH: Final = "Catch "
+"""What a remark on floats begins with."""
 _MOST_PLACES: Final = 8
 """Places to catch that are told one by one. Chosen here: more are not kept in mind."""
 
@@ -140,6 +142,11 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
     return tuple(done), tuple(cautions)
 
 
+def catches_of(round_: Round) -> tuple[str, ...]:
+    """Give the remarks of a round that hold all through it: where its floats are caught."""
+    return tuple(remark for remark in round_.remarks if remark.startswith(_CATCH))
+
+
 def catching(round_: Round, project: Project) -> str:
     """Say where the long floats of a round are caught; nothing where there is none."""
     fabric = project.fabrics.get(round_.gauge)
@@ -157,7 +164,7 @@ def catching(round_: Round, project: Project) -> str:
         name = project.yarns[yarn].name if yarn in project.yarns else yarn
         over = max(one.stitches for one in found)
         sentences.append(
-            f"Catch {name} behind {_where(places, round_, limit)}: it floats over {over} stitches"
+            f"{_CATCH}{name} behind {_where(places, round_, limit)}: it floats over {over} stitches"
         )
     return ". ".join(sentences)
 

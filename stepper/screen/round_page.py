@@ -8,6 +8,7 @@ from __future__ import annotations
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
+from stepper.plan.strands import catches_of
 from stepper.screen.ahead import duration, facts, next_shaping, pace_of, progress
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
@@ -111,7 +112,7 @@ def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
     assert part is not None
     rows: list[Row] = []
     begins = part.start == 0
-    for remark in round_.remarks if begins else ():
+    for remark in round_.remarks if begins else catches_of(round_):
         for line in wrapped(sentence_case(remark.rstrip(".")), columns - 4):
             rows.append((patch(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
     yarn = in_yarn(round_, scene.plan) if begins else ""

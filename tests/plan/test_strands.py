@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Plan, Run
-from stepper.plan.strands import Float, catches, catching, floats, longest_floats
+from stepper.plan.strands import Float, catches, catches_of, catching, floats, longest_floats
 from stepper.project.reader import read_project
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project
@@ -146,9 +146,19 @@ def test_places_that_differ_are_told_one_by_one() -> None:
     text = project("Cast on 40 sts.\nJoin in the round.\nKnit 1 round.")
     plan, found = plan_of(text), read_project(text).project
     assert found is not None
-    runs = tuple(Run("k", times, yarn) for times, yarn in ((1, "A"), (9, "MC"), (1, "A"), (9, "MC"), (20, "A")))
+    runs = tuple(
+        Run("k", times, yarn) for times, yarn in ((1, "A"), (9, "MC"), (1, "A"), (9, "MC"), (20, "A"))
+    )
     worked = replace(plan.rounds[1], phrase=runs, runs=runs)
     assert catching(worked, found) == (
         "Catch moss behind stitches 6 and 16: it floats over 9 stitches. "
         "Catch oat behind stitches 24, 28, 33 and 37: it floats over 21 stitches"
     )
+
+
+def test_the_remarks_that_hold_all_round_long_are_the_catches() -> None:
+    """Which yarn lies below is said once; where to catch holds in every repeat."""
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    round_ = next(each for each in plan.rounds if each.section == "yoke" and each.number == 5)
+    assert len(round_.remarks) == 2
+    assert catches_of(round_) == (round_.remarks[1],)

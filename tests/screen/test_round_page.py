@@ -59,3 +59,15 @@ def test_a_long_answer_does_not_push_the_round_away() -> None:
     assert "of 3" in text
     assert "Knit two, purl two" in text
     assert "You can say" in text
+
+
+def test_where_a_float_is_caught_stays_on_the_screen_all_round_long() -> None:
+    """In the second repeat it holds as in the first; a change of needle is said once."""
+    remarks = (
+        "Change to 4 mm needles",
+        "Catch pine behind stitch 5 of each repeat: it floats over 8 stitches",
+    )
+    desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": remarks})]))).do("next", "stitch 10")
+    text = " ".join("\n".join(text_of(row) for row in round_page(desk.scene(), terminal())).split())
+    assert "Catch pine behind stitch 5" in text
+    assert "Change to 4 mm" not in text
