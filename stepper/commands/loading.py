@@ -6,10 +6,11 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from stepper.errors import ProjectError
-from stepper.plan.compile import Reading, compile_plan
+from stepper.plan.compile import Reading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.project.problems import render_problems
+from stepper.project.problems import Problem, render_problems
+from stepper.project.reader import Reading as FileReading
 from stepper.project.reader import read_project
 from stepper.project.source import read_picture, read_text
 
@@ -60,7 +61,7 @@ def load_sizes(path: Path) -> Sized:
     text = read_text(path)
     reading = read_project(text, lambda picture: read_picture(path.parent / picture))
     if reading.project is None:
-        raise ProjectError(render_problems(reading.problems, text, str(path)))
+        raise ProjectError(render_problems(_all_problems(reading), text, str(path)))
     compiled = compile_plan(reading.project)
     trouble = ""
     if compiled.plan is None:
@@ -88,8 +89,14 @@ def plan_of_text(text: str, name: str, folder: Path) -> Plan:
 def _compiled(text: str, name: str, folder: Path) -> tuple[Project, Plan]:
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
-        raise ProjectError(render_problems(reading.problems, text, name))
+        raise ProjectError(render_problems(_all_problems(reading), text, name))
     compiled = compile_plan(reading.project)
     if compiled.plan is None:
         raise ProjectError(render_problems(compiled.problems, text, name))
     return reading.project, compiled.plan
+
+
+def _all_problems(reading: FileReading) -> tuple[Problem, ...]:
+    """Put the problems of the wording and those of the arithmetic together: all of a file in one run."""
+    faults = faults_of(reading.partial) if reading.partial is not None else ()
+    return (*reading.problems, *faults)

@@ -132,6 +132,7 @@ _ENTRIES: tuple[Stitch, ...] = (
     _dec("s2kp", 3, "centred double decrease", "s2pp"),
     _dec("s2pp", 3, "centred double decrease purlwise", "s2kp"),
     _dec("dec", 2, "decrease one"),
+    _other("bead", 0, 0, "slide up a bead", Kind.MARK),
     _other("co", 0, 1, "cast on one", Kind.EDGE, "cast on {n}"),
     _other("bo", 1, 0, "bind off one", Kind.EDGE, "bind off {n}"),
     _other("pu", 0, 1, "pick up and knit one", Kind.EDGE, "pick up and knit {n}"),
@@ -183,6 +184,18 @@ ALIASES: dict[str, str] = {
     "ptbl": "p tbl",
     "k1 tbl": "k tbl",
     "p1 tbl": "p tbl",
+    "inc 1": "inc",
+    "inc1": "inc",
+    "inc one": "inc",
+    "dec 1": "dec",
+    "dec1": "dec",
+    "dec one": "dec",
+    "pb": "bead",
+    "place bead": "bead",
+    "place a bead": "bead",
+    "slide bead": "bead",
+    "slide bead up": "bead",
+    "slide a bead up": "bead",
     "bobble": "mb",
     "make bobble": "mb",
     "place marker": "pm",
@@ -194,10 +207,17 @@ ALIASES: dict[str, str] = {
 """Other printed forms of a code. British `yfwd`, `yon`, `yrn` all equal a yarn over in count."""
 
 _CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
+_UK_CABLE = re.compile(r"^(c|t)([2-9]|1\d|20)(f|b)$")
+_INTO_ONE = re.compile(r"^\((?:(?:[kp]1(?: tbl)?|yo)(?:, )?){2,9}\) in one$")
 
 
 @lru_cache(maxsize=256)
 def _cable(code: str) -> Stitch | None:
+    match = _UK_CABLE.match(code)
+    if match is not None:
+        what = "cable" if match.group(1) == "c" else "twist"
+        said = f"{what} {match.group(2)} {'front' if match.group(3) == 'f' else 'back'}"
+        return Stitch(code=code, uses=int(match.group(2)), leaves=int(match.group(2)), said=said, kind=Kind.CABLE)
     match = _CABLE.match(code)
     if match is None:
         return None
@@ -207,6 +227,18 @@ def _cable(code: str) -> Stitch | None:
     said = f"{' over '.join(str(count) for count in counts)} {lean}{purl} cross"
     total = sum(counts)
     return Stitch(code=code, uses=total, leaves=total, said=said, kind=Kind.CABLE)
+
+
+@lru_cache(maxsize=64)
+def _into_one(code: str) -> Stitch | None:
+    """Read several stitches worked into one: `(k1, yo, k1) in one` uses one and leaves three."""
+    if _INTO_ONE.match(code) is None:
+        return None
+    parts = code[1 : code.index(")")].split(", ")
+    said = " ".join(STITCHES[ALIASES.get(part, part).replace("1", "")].said for part in parts)
+    return Stitch(
+        code=code, uses=1, leaves=len(parts), said=f"{said}, all into one stitch", kind=Kind.INCREASE
+    )
 
 
 def find(code: str) -> Stitch | None:
@@ -219,7 +251,7 @@ def find(code: str) -> Stitch | None:
         The entry, or nothing where the abbreviation is not in the table.
     """
     name = " ".join(code.lower().split())
-    return STITCHES.get(ALIASES.get(name, name)) or _cable(name)
+    return STITCHES.get(ALIASES.get(name, name)) or _cable(name) or _into_one(name)
 
 
 @lru_cache(maxsize=1024)

@@ -14,6 +14,7 @@ from stepper.plan.finish import finish
 from stepper.plan.lining import blocks, work_block
 from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles
+from stepper.plan.righting import Righting
 from stepper.plan.supplies import ChartRound, Choice
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
@@ -49,7 +50,7 @@ def compile_plan(project: Project) -> Compiled:
     if tried.knitted.choices:
         tried = _settled(project, tried)
     knitted = tried.knitted
-    problems = problems_of(tried.findings, knitted.findings, project)
+    problems = _problems(tried, project)
     if problems:
         return Compiled(plan=None, problems=problems)
     if not knitted.drafts:
@@ -57,6 +58,26 @@ def compile_plan(project: Project) -> Compiled:
         return Compiled(plan=None, problems=(where.problem("the pattern has no rounds to knit."),))
     plan = finish(knitted, project, cautions_of(knitted.cautions))
     return Compiled(plan=plan, problems=(), readings=knitted.readings)
+
+
+def faults_of(partial: Project) -> tuple[Problem, ...]:
+    """Find what does not come out in a project of which some lines could not be read.
+
+    Args:
+        partial: As much of the project as there is (`stepper.project.reader.Reading`).
+
+    Returns:
+        The faults of the rest, in the order of the file; none that may come from the lines not read.
+    """
+    tried = _try(partial, frozenset())
+    if tried.knitted.choices:
+        tried = _settled(partial, tried)
+    return _problems(tried, partial)
+
+
+def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
+    right = Righting(project=project, findings=findings_of)
+    return problems_of(tried.findings, tried.knitted.findings, project, right)
 
 
 def work_as_knitted(
@@ -184,6 +205,7 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
         needles.drawn, needles.charted = {}, {}
     needles.section = section.name
     needles.section_start = len(needles.drafts)
+    needles.shaky, needles.fresh = False, True
     needles.fabric = project.fabrics.get(section.gauge)
     needles.yarn = section.yarn
     needles.pattern = ()

@@ -20,6 +20,7 @@ from stepper.project.instructions import (
     Hold,
     Mark,
     PickUp,
+    Return,
     Several,
     TurnHere,
     Until,
@@ -103,13 +104,17 @@ class Cursor:
                 raise MisfitError(element.place, "no rows were worked there to pick up from.")
             self.advance(Run("pu", number, self.yarn), items)
         else:
-            number = self.supplies.held.get(element.name, 0)
-            if not number or element.name in self.returned:
-                hint = nearest(element.name, self.supplies.held)
-                hint = hint or f"On hold: {one_of(self.supplies.held) or 'nothing'}."
-                raise MisfitError(element.place, f'nothing is on hold for "{element.name}".', hint)
-            self.returned.append(element.name)
-            self.advance(Run("return", number, element.name), items)
+            self._across(element, items)
+
+    def _across(self, element: Across, items: list[Item]) -> None:
+        """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
+        held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
+        if element.name not in held and not self.used and self.facing.end and not nearest(element.name, held):
+            self.advance(Run("k", self.facing.end, self.yarn), items)
+            return
+        name, number = held_stitches(element, held, self.size)
+        self.returned.append(name)
+        self.advance(Run("return", number, name), items)
 
     def _turn(self, element: TurnHere, items: list[Item]) -> None:
         if self.used == 0:
@@ -191,13 +196,16 @@ class Cursor:
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
-        times = element.times.of(self.size)
+        times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         name = element.name or "holder"
         self._need(times, f"hold {times}", element.place)
         self.held.append((name, times))
         self.advance(Run("hold", times, name), items)
 
     def _mark(self, element: Mark, items: list[Item]) -> None:
+        if element.name == "all":
+            self.waiting, self.placed = [], []
+            return
         if element.stitch == "pm":
             self.placed.append(self.made)
         elif self.waiting and self.waiting[0] == self.used:
@@ -361,6 +369,25 @@ class Cursor:
         items.append(Group(tuple(once), times))
 
 
+def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> tuple[str, int]:
+    """Find the held stitches that a line means: their name and number.
+
+    Raises:
+        MisfitError: there are none by that name, or not so many.
+    """
+    name = element.name or (next(iter(held)) if len(held) == 1 else "")
+    if name not in held:
+        hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
+        what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
+        raise MisfitError(element.place, what, hint)
+    printed = element.number.of(size) if element.number is not None else held[name]
+    if printed != held[name]:
+        raise MisfitError(
+            element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
+        )
+    return name, held[name]
+
+
 def _at_markers(element: Several) -> bool:
     """Say whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
     to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
@@ -371,7 +398,7 @@ def _fixed_uses(element: Element, size: int) -> int:
     """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
     if isinstance(element, Work):
         return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
-    if isinstance(element, Hold):
+    if isinstance(element, Hold) and element.times is not None:
         return element.times.of(size)
     if isinstance(element, Mark | TurnHere | PickUp | Across):
         return 0

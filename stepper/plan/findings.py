@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from stepper.plan.model import Caution
 from stepper.plan.needles import Finding
 from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 
+Right = Callable[[Finding], str]
+"""Says where a count that differs would come right."""
+
 
 def problems_of(
-    findings: Iterable[Finding], blended: Iterable[Finding], project: Project
+    findings: Iterable[Finding], blended: Iterable[Finding], project: Project, right: Right | None = None
 ) -> tuple[Problem, ...]:
     """Put the findings of all sizes together, in the order of the file.
 
@@ -19,17 +22,18 @@ def problems_of(
         findings: What was found in every size and in the blend.
         blended: Those of them met on the way that is knitted.
         project: The checked file, for the names of the sizes.
+        right: Says where a count that differs would come right; nothing where nobody has to know.
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
     for finding in findings:
         key = (finding.place.line, finding.place.column, finding.kind)
         places.setdefault(key, []).append(finding)
     in_blend = {id(finding) for finding in blended} if project.switches else set()
-    problems = [_problem(group, in_blend, project) for group in places.values()]
+    problems = [_problem(group, in_blend, project, right) for group in places.values()]
     return tuple(sorted(set(problems)))
 
 
-def _problem(group: list[Finding], in_blend: set[int], project: Project) -> Problem:
+def _problem(group: list[Finding], in_blend: set[int], project: Project, right: Right | None) -> Problem:
     first = group[0]
     sizes = sorted({finding.size for finding in group})
     several = len(project.sizes) > 1
@@ -41,28 +45,31 @@ def _problem(group: list[Finding], in_blend: set[int], project: Project) -> Prob
     message = head + first.message
     hint = first.hint
     if first.kind == "count":
-        message += _difference(first, group) + "."
-        hint = hint or _likely_cause(first, group, project, only_blend=only_blend)
+        message += _difference(first) + "."
+        hint = hint or _taught(first, group, project, right, only_blend=only_blend)
     others = [project.sizes[size] for size in sizes if size != first.size]
     if others and several:
         message = f"{message.rstrip('.')} (also size {one_of(others)})."
     return first.place.problem(message, hint)
 
 
-def _numbers(finding: Finding) -> tuple[int, int]:
-    words = [int(word) for word in finding.message.replace(",", " ").split() if word.isdigit()]
-    return words[0], words[-1]
-
-
-def _difference(first: Finding, group: list[Finding]) -> str:
-    printed, counted = _numbers(first)
-    more = counted - printed
+def _difference(first: Finding) -> str:
+    more = first.counted - first.printed
     return f", {abs(more)} {'more' if more > 0 else 'fewer'}"
+
+
+def _taught(
+    first: Finding, group: list[Finding], project: Project, right: Right | None, *, only_blend: bool
+) -> str:
+    """Say how the line was read, where the count would come right, and what most often lies behind it."""
+    told = [f"Read as: {first.read}."] if first.read else []
+    found = right(first) if right is not None and not only_blend else ""
+    told += [found] if found else []
+    return "\n".join([*told, _likely_cause(first, group, project, only_blend=only_blend)])
 
 
 def _likely_cause(first: Finding, group: list[Finding], project: Project, *, only_blend: bool) -> str:
     """Say what most often lies behind such a difference."""
-    printed, counted = _numbers(first)
     if only_blend:
         return (
             "The count belongs to the size alone; the blend comes here with other stitches. Switch at a line "
@@ -71,11 +78,13 @@ def _likely_cause(first: Finding, group: list[Finding], project: Project, *, onl
     sizes = {finding.size for finding in group}
     if len(sizes) == len(project.sizes) and len(sizes) > 1:
         return "It differs in every size, so an instruction before it is left out, doubled or misread."
-    others = {finding.size: _numbers(finding) for finding in group}
-    if any(counted == other_printed for size, (other_printed, _) in others.items() if size != first.size):
+    others = {finding.size: finding.printed for finding in group}
+    if any(first.counted == printed for size, printed in others.items() if size != first.size):
         return "Two numbers of the list seem to be exchanged."
-    if sorted(str(printed)) == sorted(str(counted)):
+    if sorted(str(first.printed)) == sorted(str(first.counted)):
         return "Two digits seem to be exchanged."
+    if len(project.sizes) == 1:
+        return "Compare the numbers of the line with the printed page."
     return "Compare this size's numbers in the line with the printed page; the other sizes come out right."
 
 

@@ -10,7 +10,8 @@ from __future__ import annotations
 from stepper.craft.stitches import stitch
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
-from stepper.project.instructions import AtIntervals, EdgeRows, Element, Numbers, Together, Until, Work
+from stepper.plan.supplies import Choice
+from stepper.project.instructions import AtIntervals, EdgeRows, Element, Leg, Numbers, Together, Until, Work
 from stepper.project.problems import Place, nearest
 
 
@@ -19,16 +20,18 @@ def named_round(label: str, place: Place, needles: Needles) -> Template | None:
     template = needles.named.get(label)
     if template is None:
         hint = nearest(label, needles.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
-        needles.report(place, f'"{label}" has not been written out in this section.', hint)
+        needles.miss(place, f'"{label}" has not been written out in this section.', hint)
     return template
 
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round every so many rounds, plain rounds between."""
-    template = named_round(instruction.label, instruction.place, needles)
+    template = _round_of(instruction, needles)
     if template is None:
         return
-    for leg in instruction.legs:
+    if instruction.at_once:
+        work_template(template, needles)
+    for leg in _legs(instruction, needles):
         every, times = leg.every.of(needles.size), leg.times.of(needles.size)
         for _ in range(times):
             before = len(needles.findings)
@@ -39,6 +42,34 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             work_template(template, needles)
             if len(needles.findings) > before:
                 return
+
+
+def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
+    """Give the round that is worked at intervals: written in the line itself, or by its name."""
+    if instruction.round is None:
+        return named_round(instruction.label, instruction.place, needles)
+    return Template(instruction.round.elements, instruction.round.place, side=needles.line_side)
+
+
+def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
+    """Give the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
+    if not instruction.at_once:
+        return instruction.legs
+    first, *rest = instruction.legs
+    times = first.times.of(needles.size)
+    place = first.times.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"next and every … {times} times",
+            first=f"{times + 1} times in all",
+            second=f"{times} times in all",
+            line=instruction.place.line,
+        )
+    )
+    if (place.line, place.column) not in needles.readings:
+        return instruction.legs
+    return (Leg(first.every, Numbers((times - 1,), place), first.more), *rest)
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
@@ -64,11 +95,14 @@ def work_together(instruction: Together, needles: Needles) -> None:
     """Work two shapings side by side, each at its own intervals, until both are done."""
     due: dict[int, list[Template]] = {}
     for part in instruction.parts:
-        template = named_round(part.label, part.place, needles)
+        template = _round_of(part, needles)
         if template is None:
             return
-        at = 0
-        for leg in part.legs:
+        at = _begins(part, needles)
+        if part.at_once:
+            at += 1
+            due.setdefault(at, []).append(template)
+        for leg in _legs(part, needles):
             for _ in range(leg.times.of(needles.size)):
                 plain = leg.every.of(needles.size) - 1
                 if needles.flat and template.side:
@@ -88,6 +122,15 @@ def work_together(instruction: Together, needles: Needles) -> None:
             work_template(plain_cycle(needles)[0], needles)
         if len(needles.findings) > before:
             return
+
+
+def _begins(part: AtIntervals, needles: Needles) -> int:
+    """Give how many rounds pass before a shaping beside another begins."""
+    if part.after is None:
+        return 0
+    origin = 0 if part.after.start == "cast-on" else needles.section_start
+    length = part.after.length
+    return max(0, needles.rounds_for(length, origin=origin, measured=True, blocked=False)[0])
 
 
 def _other(side: str) -> str:

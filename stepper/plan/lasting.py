@@ -100,6 +100,9 @@ def last_for(
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
     """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
     wanted = duration.number.of(needles.size)
+    if needles.lost:
+        needles.regain(wanted)
+        return
     begun = needles.count
     for number in range(MOST_ROUNDS):
         if needles.count == wanted:

@@ -80,6 +80,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
             if not isinstance(sentence, Count):
                 work(sentence, needles)
         return
+    needles.remarks.extend(first.said)
     _take_side(first, needles, turns=_turns(first))
     for sentence in first.sentences:
         work(sentence, needles)
@@ -214,6 +215,8 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
     for number in sorted(order):
         line = order[number]
         _start_line(line, needles)
+        if number == min(line.numbers, default=number):
+            needles.remarks.extend(line.said)
         alone = len(line.numbers) == 1 and not line.every
         side = line.side if alone else _side_of(number, order)
         _take_side(replace(line, side=side), needles, turns=turns)
@@ -312,6 +315,8 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
     if isinstance(first, ChartWork):
         template = replace(template, chart_round=_chart_number(number, line, first, needles))
     needles.numbered[number] = template
+    if line.label:
+        needles.named[line.label.lower()] = replace(template, side=line.side)
     if needles.count == 0:
         needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")
         return

@@ -114,6 +114,12 @@ class Finding:
     size: int = 0
     kind: str = "misfit"
     """`misfit`, `count` or `length`: findings of one kind at one place are told once for all sizes."""
+    printed: int = 0
+    """`count`: the stitches that the pattern prints."""
+    counted: int = 0
+    """`count`: the stitches that the lines come to."""
+    read: str = ""
+    """`count`: how the line was read, round by round."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -199,11 +205,39 @@ class Needles:
     reshape: bool = False
     """Whether the line in hand may decrease where it says increase, and the other way round."""
 
+    lost: bool = False
+    """Whether the count is not known: a line was not read or did not fit, and no printed count came since."""
+    shaky: bool = False
+    """Whether a line of the section was not read: what seems to be missing may have stood in it."""
+    unread: bool = False
+    """The same of any line so far."""
+    fresh: bool = True
+    """Whether the section has worked no stitch yet."""
+    off: int = 0
+    """What the printed count last told has more than the lines; a count as far off is no new fault."""
+
     def report(self, place: Place, message: str, hint: str = "", kind: str = "misfit") -> None:
-        """Note something that does not fit."""
+        """Note something that does not fit; nothing where the count is not known anyway."""
         gauge = self.fabric.gauge if self.fabric is not None else None
         hint = priced(hint, self.count, gauge, self.project.units)
-        self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
+        if not self.lost:
+            self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
+
+    def miss(self, place: Place, message: str, hint: str = "", *, anywhere: bool = False) -> None:
+        """Note something that is not there; where it may have stood in a line not read, the count is lost."""
+        if self.unread if anywhere else self.shaky:
+            self.lost = True
+        else:
+            self.report(place, message, hint)
+
+    def lose(self) -> None:
+        """Go on past a line that was not read."""
+        self.lost = self.shaky = self.unread = True
+
+    def regain(self, count: int) -> None:
+        """Go on with a count that is known again."""
+        self.lost, self.off, self.count = False, 0, count
+        self.markers, self.turns, self.gap = (), (), None
 
     def warn(self, place: Place, message: str) -> None:
         """Note something the knitter should know."""

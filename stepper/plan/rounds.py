@@ -9,19 +9,24 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
-from stepper.project.instructions import Until
+from stepper.project.instructions import ChartPart, Element, Mark, Several, Until
 from stepper.project.problems import Place
 
 
 def work_template(template: Template, needles: Needles, **told: object) -> None:
-    """Work one round of a pattern once."""
+    """Work one round of a pattern once; nothing where the count is not known."""
+    if needles.lost:
+        return
     if template.chart:
         chart_round(template, needles)
         return
     try:
-        worked = _worked(template, needles)
+        worked = _fitted(template, needles)
     except MisfitError as misfit:
+        if needles.shaky and _asks_markers(template.elements):
+            needles.lost = True
         needles.report(misfit.place, misfit.message, misfit.hint)
+        needles.lost = True
         return
     for name in worked.returned:
         del needles.held[name]
@@ -38,6 +43,35 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+
+
+def _fitted(template: Template, needles: Needles) -> Worked:
+    """Work out a round; where a printed count differed before, with that count if only that fits."""
+    try:
+        return _worked(template, needles)
+    except MisfitError:
+        if not needles.off or needles.count + needles.off <= 0:
+            raise
+        counted, needles.count = needles.count, needles.count + needles.off
+        try:
+            worked = _worked(template, needles)
+        except MisfitError:
+            needles.count = counted
+            raise
+        needles.off = 0
+        return worked
+
+
+_AT_MARKERS = ("marker", "markers", "turn", "past")
+
+
+def _asks_markers(elements: tuple[Element, ...]) -> bool:
+    return any(
+        isinstance(element, Mark)
+        or (isinstance(element, Until | Several | ChartPart) and element.goal in _AT_MARKERS)
+        or (isinstance(element, Several) and _asks_markers(element.elements))
+        for element in elements
+    )
 
 
 def _slips_first(items: tuple[Item, ...]) -> bool:
@@ -102,6 +136,8 @@ def repeat(
     templates: tuple[Template, ...], rounds: int, needles: Needles, place: Place, *, start: int = 0
 ) -> None:
     """Work a cycle of rounds for a number of rounds, beginning with one of the cycle (from 0)."""
+    if needles.lost:
+        return
     if rounds > MOST_ROUNDS:
         needles.report(place, f"{rounds} rounds are more than any garment has.", kind="length")
         return

@@ -10,11 +10,13 @@ from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.charting import chart_named
+from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
 from stepper.plan.model import Run
-from stepper.plan.needles import Needles, Template
+from stepper.plan.needles import Finding, Needles, Template
 from stepper.plan.placing import placed_round
+from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
     Across,
@@ -41,6 +43,7 @@ from stepper.project.instructions import (
     Sentence,
     Together,
     TurnMethod,
+    Unread,
     WithYarn,
     Work,
     Worked,
@@ -62,11 +65,17 @@ def _(instruction: Phrase, needles: Needles) -> None:
     if all(isinstance(element, Mark) for element in instruction.elements):
         for element in instruction.elements:
             if isinstance(element, Mark):
+                if element.name == "all":
+                    needles.markers = ()
+                    needles.remarks.append("remove the markers")
+                    continue
                 name = f" for {element.name}" if element.name else ""
                 needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
         return
+    if needles.lost and needles.fresh and _brings_stitches(instruction.elements):
+        needles.regain(0)
     template = Template(instruction.elements, instruction.place, side=needles.line_side)
-    if needles.count == 0 and not _brings_stitches(instruction.elements):
+    if needles.count == 0 and not needles.lost and not _brings_stitches(instruction.elements):
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
         return
@@ -111,17 +120,19 @@ def _(instruction: Repeated, needles: Needles) -> None:
     cycle = _repeated_cycle(instruction, needles)
     if not cycle:
         return
-    in_all = not instruction.again and not getattr(instruction.duration, "more", False)
+    total = getattr(instruction.duration, "total", False)
+    in_all = total or (not instruction.again and not getattr(instruction.duration, "more", False))
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
         recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
         if recent == cycle:
             start -= len(cycle)
-            needles.warn(
-                instruction.place,
-                f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
-                'included; write "repeat" if they come on top.',
-            )
+            if not total:
+                needles.warn(
+                    instruction.place,
+                    f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
+                    'included; write "repeat" if they come on top.',
+                )
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
     needles.pattern = cycle
 
@@ -131,7 +142,7 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
         missing = [number for number in instruction.numbers if number not in needles.numbered]
         if missing:
             known = one_of(str(number) for number in sorted(needles.numbered)) or "none"
-            needles.report(
+            needles.miss(
                 instruction.place,
                 f"round {one_of(map(str, missing))} has not been written out in this section.",
                 f"The rounds written out are {known}.",
@@ -143,7 +154,7 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
         draft.template for draft in needles.drafts[needles.section_start :] if draft.template is not None
     ]
     if len(history) < wanted:
-        needles.report(instruction.place, f"only {len(history)} rounds come before this line in the section.")
+        needles.miss(instruction.place, f"only {len(history)} rounds come before this line in the section.")
         return ()
     return tuple(history[-wanted:])
 
@@ -183,6 +194,10 @@ def _(instruction: Labelled, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Evenly, needles: Needles) -> None:
+    if needles.lost:
+        if instruction.to is not None:
+            needles.regain(instruction.to.of(needles.size))
+        return
     before = needles.count
     if instruction.to is not None:
         after = instruction.to.of(needles.size)
@@ -248,6 +263,9 @@ def _(instruction: ChartWork, needles: Needles) -> None:
 
 @work.register
 def _(instruction: BindOff, needles: Needles) -> None:
+    if needles.lost:
+        needles.regain(0)
+        return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
         return
@@ -261,13 +279,16 @@ def _(instruction: BindOff, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Return, needles: Needles) -> None:
-    number = needles.held.pop(instruction.name, None)
-    if number is None:
-        hint = nearest(instruction.name, needles.held) or f"On hold: {one_of(needles.held) or 'nothing'}."
-        needles.report(instruction.place, f'nothing is on hold for "{instruction.name}".', hint)
+    if needles.lost and needles.fresh:
+        needles.regain(0)
+    try:
+        name, number = held_stitches(instruction, needles.held, needles.size)
+    except MisfitError as misfit:
+        needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
         return
+    del needles.held[name]
     rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
-    needles.emit((*rest, Run("return", number, instruction.name)), needles.count + number)
+    needles.emit((*rest, Run("return", number, name)), needles.count + number)
 
 
 @work.register
@@ -292,9 +313,26 @@ def _(instruction: Needle, needles: Needles) -> None:
     if instruction.own:
         printed = f"{instruction.instead_of:g} mm"
         needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
-    needles.needle_mm = instruction.mm
+    mm = instruction.mm or _by_word(instruction, needles)
+    if not mm:
+        return
+    needles.needle_mm = mm
     needles.needle_altered = (instruction.own,) if instruction.own else ()
-    needles.remarks.append(f"change to {instruction.mm:g} mm needles")
+    needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def _by_word(instruction: Needle, needles: Needles) -> float:
+    """Give the needle meant by `smaller` or `larger`, where the gauges of the file name just two. Unit: mm."""
+    sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
+    if len(sizes) == 2:
+        return sizes[0] if instruction.printed == "smaller" else sizes[1]
+    needles.report(
+        instruction.place,
+        f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
+        f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
+        "Give the size in millimetres, for example 3.75 mm needles.",
+    )
+    return 0.0
 
 
 @work.register
@@ -344,12 +382,25 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Remark, needles: Needles) -> None:
-    needles.remarks.append(instruction.text)
+    if needles.count == 0 and len(needles.drafts) > needles.section_start:
+        last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
+        last.remarks = (*last.remarks, f"when it is done: {instruction.text}")
+    else:
+        needles.remarks.append(instruction.text)
+
+
+@work.register
+def _(instruction: Unread, needles: Needles) -> None:
+    needles.lose()
 
 
 @work.register
 def _(instruction: Count, needles: Needles) -> None:
     printed = instruction.number.of(needles.size)
+    if needles.lost:
+        if not instruction.change:
+            needles.regain(printed)
+        return
     if instruction.change and needles.drafts:
         last = needles.drafts[-1]
         changed = (last.after - last.before) * instruction.change
@@ -361,12 +412,22 @@ def _(instruction: Count, needles: Needles) -> None:
                 f"The round goes from {last.before} to {last.after} stitches.",
             )
         return
-    if printed != needles.count and not _picked_up_to(printed, instruction.place, needles):
-        needles.report(
-            instruction.place,
-            f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
-            kind="count",
+    short = printed - needles.count
+    if not short:
+        needles.off = 0
+    elif short != needles.off and not _picked_up_to(printed, instruction.place, needles):
+        needles.findings.append(
+            Finding(
+                place=instruction.place,
+                message=f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
+                size=needles.size,
+                kind="count",
+                printed=printed,
+                counted=needles.count,
+                read=read_as(needles.drafts[needles.line_start :]),
+            )
         )
+        needles.off = short
 
 
 def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:

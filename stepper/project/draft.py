@@ -24,5 +24,7 @@ class Draft:
     yarns: dict[str, Yarn] = field(default_factory=dict)
     fabrics: dict[str, Fabric] = field(default_factory=dict)
     charts: dict[str, Chart] = field(default_factory=dict)
+    faulty: set[str] = field(default_factory=set)
+    """Names of charts that are there but could not be read: lines that speak of them are not checked."""
     pictures: Pictures | None = None
     """Finds the pictures that charts name; nothing where there is no folder to look in."""

@@ -39,9 +39,11 @@ class ElementBuilder:
 
     place_of: Callable[[int, int], Place]
     words: int
-    """How many sizes the pattern has."""
+    """How many sizes the pattern has; 0 where that is not known."""
     problems: list[Problem] = field(default_factory=list)
     inches: bool = False
+    said: list[str] = field(default_factory=list)
+    """Words that are worth no stitches, to be said beside the line."""
 
     # --- small parts ---
 
@@ -62,7 +64,7 @@ class ElementBuilder:
             return Numbers((WORDS.index(text),), self._place(token))
         values = tuple(int(part) for part in re.findall(r"\d+", text))
         place = self._place(token)
-        if len(values) not in (1, self.words):
+        if self.words and len(values) not in (1, self.words):
             self.problems.append(
                 place.problem(
                     f'"{token}" has {len(values)} numbers; the pattern has {self.words} sizes.',
@@ -82,7 +84,7 @@ class ElementBuilder:
         values, trouble = read_length(str(token), inches=self.inches)
         if trouble:
             self.problems.append(place.problem(trouble))
-        elif len(values) not in (1, self.words):
+        elif self.words and len(values) not in (1, self.words):
             self.problems.append(
                 place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
             )
@@ -130,6 +132,7 @@ class ElementBuilder:
         numbers = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         along = " ".join(str(t) for t in tree.children if isinstance(t, Token) and t.type == "EDGE_TAIL")
         place = self._tree_place(tree)
+        self._say_where("pu", tree)
         if not str(tree.children[0]).lower().startswith("p"):
             self.problems.append(place.problem("only picking up goes by the rows of an edge."))
         return PickUp(self._numbers(numbers[0]), self._numbers(numbers[1]), along.lower(), place)
@@ -156,12 +159,36 @@ class ElementBuilder:
     def _el_across(self, tree: Any) -> Element:
         words = re.sub(r"^\S+\s+across\s+(the\s+)?(held\s+)?", "", str(tree.children[0]), flags=re.I)
         words = re.sub(r"\s+(from\s+(the\s+)?holder|on\s+hold)$", "", words, flags=re.I)
-        return Across(named(words), self._tree_place(tree))
+        number, words = self._number_in(words, tree)
+        return Across(named(words), self._tree_place(tree), number)
+
+    def _number_in(self, words: str, tree: Any) -> tuple[Numbers | None, str]:
+        """Take the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
+        match = re.match(r"\s*(\d+(?:\s*[(\[][\d\s,;]+[)\]])?)\s+", words)
+        words = re.sub(r"^\s*held\b\s*", "", words[match.end() :] if match else words, flags=re.I)
+        words = re.sub(r"^(sts|stitches)$", "", words.strip(), flags=re.I)
+        if match is None:
+            return None, words
+        values = tuple(int(part) for part in re.findall(r"\d+", match.group(1)))
+        place = self._tree_place(tree)
+        if self.words and len(values) not in (1, self.words):
+            self.problems.append(
+                place.problem(f"{len(values)} numbers stand here; the pattern has {self.words} sizes.")
+            )
+        return Numbers(values, place), words
 
     def _el_edge(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
         code = "pu" if words.startswith("p") else "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
+        self._say_where(code, tree)
         return Work(code, self._numbers(tree.children[1]), None, self._tree_place(tree))
+
+    def _say_where(self, code: str, tree: Any) -> None:
+        """Keep the words that say where stitches are picked up, or how they are cast on or bound off."""
+        tails = [str(token) for token in tree.children[1:] if token.type in _TAILS]
+        if tails:
+            what = {"pu": "pick up", "co": "cast on", "bo": "bind off"}[code]
+            self.said.append(" ".join(f"{what} {' '.join(tails)}".split()))
 
     def _el_cable(self, tree: Any) -> Element:
         place = self._tree_place(tree)
@@ -237,6 +264,8 @@ class ElementBuilder:
         words = str(tree.children[0]).lower()
         code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"
         _, _, name = words.partition(" for ")
+        if code == "rm" and words.endswith("markers"):
+            name = "all"
         return Mark(code, name.strip(), self._tree_place(tree))
 
     def _el_hold(self, tree: Any) -> Element:
@@ -245,12 +274,27 @@ class ElementBuilder:
         name = next((str(token) for token in tokens if token.type == "FOR_NAME"), "")
         return Hold(self._numbers(number), named(name), self._tree_place(tree))
 
+    def _el_hold_all(self, tree: Any) -> Element:
+        name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
+        return Hold(None, named(name), self._tree_place(tree))
+
+    def _el_double(self, tree: Any) -> Element:
+        place = self._tree_place(tree)
+        return Work("ds", self._one(place), None, place)
+
+    def _el_into(self, tree: Any) -> Element:
+        inside = re.findall(r"[kp]1\s+tbl|[kp]1|yo", str(tree.children[0]).lower())
+        place = self._tree_place(tree)
+        code = f"({', '.join(' '.join(word.split()) for word in inside)}) in one"
+        return Work(code, self._one(place), None, place)
+
     def _el_turn(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
         method = "wrap" if words.startswith("w") else "german" if "make" in words else ""
         return TurnHere(method, self._tree_place(tree))
 
 
+_TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER")
 _GOALS = {
     "to_end": "end",
     "to_last": "last",

@@ -14,14 +14,13 @@ from dataclasses import dataclass
 
 from stepper.project.parsing import Stopped, legal_words, split_label, stop_of
 from stepper.project.problems import one_of
-from stepper.project.spelling import near
+from stepper.project.spelling import near, slips
 
 _MOST_REPAIRS = 4
 _MOST_TWINS = 6
 _MOST_TRIALS = 80
 """Lines read in the search for one word; each costs about a third of a millisecond."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
-_ENDINGS = ("st", "nd", "rd", "th")
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
 
@@ -174,17 +173,19 @@ def _candidates(
 
 def _numbered(word: str) -> list[tuple[int, str]]:
     """Give what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
-    if word.isdigit():
-        return [(1, f"k{word}"), (1, f"p{word}")]
-    stitch = re.fullmatch(r"([a-z]{1,3})(\d+)", word)
-    if stitch is not None:
-        return [(count, twin + stitch.group(2)) for count, twin in near(stitch.group(1), ("k", "p", "sl"))]
-    nth = re.fullmatch(r"(\d+)([a-z]{1,3})", word)
-    if nth is None:
+    digits = re.sub(r"\D", "", word)
+    if not digits:
         return []
-    number, letters = nth.groups()
-    turned = [(1, letters + number)] if letters in ("k", "p") else []
-    return [*turned, *((count, number + ending) for count, ending in near(letters, _ENDINGS))]
+    twins = [f"k{digits}", f"p{digits}", f"sl{digits}"]
+    twins += [] if word.isdigit() else [_nth(digits)]
+    found = [(slips(word, twin), twin) for twin in twins]
+    return sorted((count, twin) for count, twin in found if count == 1)
+
+
+def _nth(digits: str) -> str:
+    """Write an ordinal: 1st, 2nd, 3rd, 4th, 11th."""
+    teens = digits[-2:-1] == "1"
+    return digits + ("th" if teens else {"1": "st", "2": "nd", "3": "rd"}.get(digits[-1], "th"))
 
 
 def _expected_words(expected: tuple[str, ...], most: int = 5) -> str:

@@ -1,9 +1,24 @@
-"""Reading a mapping key by key: what is missing, what is given twice, what is not a key at all. No I/O."""
+"""Reading a mapping key by key: what is missing, what is given twice, what is not a key at all. No I/O.
+
+A misspelt key is told once and then taken for the key that was meant, so that nothing seems to be missing.
+"""
 
 from __future__ import annotations
 
 from stepper.project.problems import Place, Problem, nearest, one_of
 from stepper.project.source import Mapping, Node, Scalar, Sequence
+from stepper.project.spelling import near
+
+KEYS = frozenset(
+    {
+        "title", "finish_by", "units", "sizes", "knit", "size", "then", "from", "reshape", "yarn",
+        "name", "colour", "color", "skein", "grams", "metres", "bought", "gauge", "tension",
+        "needle", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
+        "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
+        "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
+    }
+)  # fmt: skip
+"""Keys of the outline. One of these is never taken for another of them, misspelt."""
 
 
 class Fields:
@@ -29,14 +44,33 @@ class Fields:
         return self.found[name][0].place if name in self.found else self.node.place
 
     def take(self, name: str, *, required: bool = False) -> Node | None:
-        """Take the value of a key."""
+        """Take the value of a key, or of the one key that is a misspelling of it."""
         self.asked.append(name)
         if name in self.found:
             return self.found[name][1]
+        meant = self._misspelt(name)
+        if meant is not None:
+            self.asked.append(meant)
+            key, value = self.found[meant]
+            self.problems.append(
+                key.place.problem(f"`{meant}` is not a key of {self.what}.", f'Did you mean "{name}"?')
+            )
+            self.found[name] = (key, value)
+            return value
         if required:
             self.problems.append(
                 self.node.place.problem(f"{self.what} has no `{name}`.", f"Add a line `{name}: …`.")
             )
+        return None
+
+    def _misspelt(self, name: str) -> str | None:
+        """Find the key that is this one with a slip: no legal key, and nearest to this of all legal ones."""
+        for other in self.found:
+            if other in self.asked or other.lower() in KEYS:
+                continue
+            twins = near(other, KEYS | {name})
+            if twins and any(twin == name and count == twins[0][0] for count, twin in twins):
+                return other
         return None
 
     def text(self, name: str, *, required: bool = False) -> Scalar | None:
@@ -75,5 +109,7 @@ class Fields:
         """Report every key that nothing asked for."""
         for name, (key, _) in self.found.items():
             if name not in self.asked:
-                hint = nearest(name, self.asked) or f"The keys here are {one_of(self.asked)}."
+                asked = [each for each in dict.fromkeys(self.asked) if each not in self.found]
+                hint = nearest(name, asked) or nearest(name, self.asked)
+                hint = hint or f"The keys here are {one_of(dict.fromkeys(self.asked))}."
                 self.problems.append(key.place.problem(f"`{name}` is not a key of {self.what}.", hint))

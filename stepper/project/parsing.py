@@ -9,6 +9,7 @@ from importlib import resources
 from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
+from stepper.project.recast import Recast, as_printed, recast
 
 if TYPE_CHECKING:
     from lark import Lark
@@ -91,13 +92,49 @@ def split_label(plain: str) -> tuple[str | None, str, int]:
     return label, "", match.end()
 
 
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """A line as far as it reads: its label, and its tree or the place where the reading stopped."""
+
+    label: str | None
+    side: str
+    start: int
+    """Where the body begins behind the label, in the words it was read in."""
+    outcome: object
+    """The tree; `Stopped`, counted in the line as it stands; nothing where all of it is only to be said."""
+    recast: Recast
+
+
+def understood(plain: str) -> Understood:
+    """Read a plain line as it stands; or else in the grammar's own words."""
+    label, side, start = split_label(plain)
+    outcome = parsed(plain[start:])
+    first = Understood(label, side, start, outcome, as_printed(plain))
+    if not isinstance(outcome, Stopped):
+        return first
+    made = recast(plain)
+    if made.text == plain:
+        return first
+    label, side, start = split_label(made.text)
+    label = label or made.name or None
+    if made.kept and not made.text[start:].strip(" .,;"):
+        return Understood(label, side, start, None, made)
+    second = parsed(made.text[start:])
+    if not isinstance(second, Stopped):
+        return Understood(label, side, start, second, made)
+    reached, _ = made.place(start + second.offset, 1)
+    if reached <= first.start + outcome.offset:
+        return first
+    found = Stopped(reached - first.start, second.found, second.expected)
+    return Understood(first.label, first.side, first.start, found, first.recast)
+
+
 def stop_of(plain: str) -> int | None:
     """Give the offset where the reading of a plain line stops; nothing where it reads, or is a note."""
     if NOTE.match(plain):
         return None
-    start = split_label(plain)[2]
-    outcome = parsed(plain[start:])
-    return start + outcome.offset if isinstance(outcome, Stopped) else None
+    read = understood(plain)
+    return read.start + read.outcome.offset if isinstance(read.outcome, Stopped) else None
 
 
 @lru_cache(maxsize=1)

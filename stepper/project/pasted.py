@@ -338,7 +338,7 @@ class _Sorter:
         places = [(text, Place(line=1, column=1)) for text in rows]
         if rows[-1].endswith((",", ";", "-", "(", "[")) or rows[0].startswith("#"):
             return None  # in the file such a row would take the next one to itself, or be a comment
-        return read_rows(places, self.words, draft)[1]
+        return read_rows(places, self.words, draft).line
 
     def _why(self, sentence: str) -> str:
         draft = Draft(text_lines=[])

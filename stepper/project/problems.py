@@ -9,6 +9,8 @@ import difflib
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from stepper.project.spelling import near
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
 class Problem:
@@ -21,7 +23,7 @@ class Problem:
     message: str
     """What is wrong: a statement with the value found."""
     hint: str = ""
-    """What to write instead, a sentence; empty where nothing better is known."""
+    """What to write instead, or how it was read: sentences, a line each; empty where nothing is known."""
     length: int = 1
     """How many characters the caret marks. Range: 1 and up."""
 
@@ -53,7 +55,7 @@ def render_problem(problem: Problem, lines: Sequence[str], name: str) -> str:
             parts.append(f"{problem.line:5} | {shown}")
             parts.append(f"      | {' ' * start}{'^' * length}")
     if problem.hint:
-        parts.append(f"  {problem.hint}")
+        parts += [f"  {line}" for line in problem.hint.split("\n")]
     return "\n".join(parts)
 
 
@@ -81,8 +83,14 @@ def render_problems(problems: Iterable[Problem], text: str, name: str) -> str:
 
 
 def nearest(word: str, choices: Iterable[str]) -> str:
-    """Give the nearest of the choices as a sentence `Did you mean “…”?`, or nothing."""
+    """Give the nearest of the choices as a sentence `Did you mean “…”?`, or nothing.
+
+    A word with fewer slips is nearer; where none has few, the one that looks most alike.
+    """
     options = {choice.lower(): choice for choice in choices}
+    meant = near(word.lower(), tuple(options))
+    if meant:
+        return f'Did you mean "{options[meant[0][1]]}"?'
     close = difflib.get_close_matches(word.lower(), options, n=1, cutoff=0.6)
     return f'Did you mean "{options[close[0]]}"?' if close else ""
 

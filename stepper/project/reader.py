@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import datetime
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
 from stepper.project.draft import Draft, Pictures
 from stepper.project.fields import Fields
+from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
 from stepper.project.materials import (
     read_body,
@@ -31,6 +32,8 @@ class Reading:
 
     project: Project | None
     problems: tuple[Problem, ...]
+    partial: Project | None = None
+    """With problems: as much of the project as there is, so that the rest of its counts can be checked."""
 
 
 def read_project(text: str, pictures: Pictures | None = None) -> Reading:
@@ -57,7 +60,26 @@ def read_project(text: str, pictures: Pictures | None = None) -> Reading:
         return Reading(project=None, problems=tuple(draft.problems))
     project = _read_root(root, draft)
     found = tuple(sorted(set(draft.problems)))
-    return Reading(project=None if found else project, problems=found)
+    if not found:
+        return Reading(project=project, problems=())
+    return Reading(project=None, problems=found, partial=_as_far_as_known(project, draft))
+
+
+def _as_far_as_known(project: Project | None, draft: Draft) -> Project | None:
+    """Take the lines that speak of what could not be read as unread themselves: one fault is told once."""
+    if project is None:
+        return None
+    sections = []
+    for section in project.sections:
+        lines = tuple(_known(line, draft) for line in section.lines)
+        sections.append(replace(section, lines=lines))
+    return replace(project, sections=tuple(sections))
+
+
+def _known(line: Line, draft: Draft) -> Line:
+    words = line.text.lower().split()
+    faulty = any(name.lower() in " ".join(words) for name in draft.faulty)
+    return replace(line, sentences=(Unread(line.place),)) if faulty else line
 
 
 def _read_root(root: Mapping, draft: Draft) -> Project | None:
@@ -79,10 +101,10 @@ def _read_root(root: Mapping, draft: Draft) -> Project | None:
     fields.close()
     outline.check_labels(sections, switches, draft.problems)
     check_alterations(alterations, sections, draft.sizes, draft.problems)
-    if title is None or not draft.sizes or not sections:
+    if not draft.sizes or not sections:
         return None
     return Project(
-        title=title.text.strip(),
+        title=title.text.strip() if title is not None else "",
         units="in" if draft.inches else "cm",
         sizes=draft.sizes,
         size=size,
@@ -193,10 +215,14 @@ def _charts(fields: Fields, draft: Draft) -> dict[str, Chart]:
     for name, (_, value) in outer.found.items():
         if not isinstance(value, Mapping):
             draft.problems.append(value.place.problem(f'chart "{name}" must hold a key and rows.'))
+            draft.faulty.add(name)
             continue
+        before = len(draft.problems)
         chart = outline.read_chart(name, value, draft)
         if chart is not None:
             charts[name] = chart
+        if chart is None or len(draft.problems) > before:
+            draft.faulty.add(name)
     return charts
 
 
@@ -243,7 +269,7 @@ def _sections(fields: Fields, draft: Draft) -> tuple[Section, ...]:
     sections = []
     names: dict[str, Place] = {}
     words = Words(
-        sizes=len(draft.sizes) or 1,
+        sizes=len(draft.sizes),
         names={*draft.charts, *draft.yarns, *draft.fabrics},
         inches=draft.inches,
     )

@@ -8,41 +8,29 @@ from typing import Any
 
 from lark import Token, Tree
 
-from stepper.project.elements import ElementBuilder, named
+from stepper.project.elements import named
 from stepper.project.instructions import (
-    AtIntervals,
     BindOff,
     BreakYarn,
     ChartWork,
     Count,
-    Duration,
-    EdgeRows,
     Element,
-    Evenly,
     Flat,
     Join,
-    Labelled,
-    Leg,
     MarkEvery,
     Needle,
-    Numbers,
     Phrase,
-    Remark,
     Repeated,
     Return,
     Rounds,
     Sentence,
     Times,
-    Together,
     TurnMethod,
-    UntilCount,
-    UntilLength,
     WithYarn,
     Worked,
 )
 from stepper.project.lengths import read_needle
-
-_NTHS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+from stepper.project.shapings import ShapingBuilder, code_of, side_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +45,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(ElementBuilder):
+class Builder(ShapingBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -94,7 +82,7 @@ class Builder(ElementBuilder):
         spans = list(tree.find_data("span"))
         numbers = self._span(spans[0]) if spans else ()
         sides = [str(token).upper() for side in tree.find_data("side") for token in side.children]
-        side = {"RIGHT SIDE": "RS", "WRONG SIDE": "WS"}.get(sides[0], sides[0]) if sides else ""
+        side = side_of(sides[0]) if sides else ""
         rows = any(
             token.type == "ROUND" and token.lower().startswith("row")
             for token in tree.scan_values(lambda value: isinstance(value, Token))
@@ -117,7 +105,7 @@ class Builder(ElementBuilder):
 
     def _do_worked_rounds(self, tree: Any) -> Worked:
         plain, number, more, _ = tree.children
-        return Worked(_code(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree))
+        return Worked(code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree))
 
     def _do_worked_rounds_in(self, tree: Any) -> Worked:
         number, more, _, manner = tree.children
@@ -127,7 +115,7 @@ class Builder(ElementBuilder):
 
     def _do_worked_until(self, tree: Any) -> Worked:
         plain, until = tree.children
-        return Worked(_code(plain), self._until(until), self._tree_place(tree))
+        return Worked(code_of(plain), self._until(until), self._tree_place(tree))
 
     def _do_worked_until_in(self, tree: Any) -> Worked:
         manner, until = tree.children
@@ -136,41 +124,6 @@ class Builder(ElementBuilder):
     def _do_worked_once(self, tree: Any) -> Worked:
         place = self._tree_place(tree)
         return Worked(_manner(tree.children[0]), Rounds(self._one(place), False), place)
-
-    def _until(self, tree: Any) -> Duration:
-        if tree.data == "for_rounds":
-            number, more, _ = tree.children
-            return Rounds(self._numbers(number), more is not None)
-        if tree.data == "until_count":
-            return UntilCount(self._numbers(tree.children[0]))
-        if tree.data == "for_length":
-            length, blocked = tree.children
-            return UntilLength(self._length(length), False, "here", blocked is not None)
-        length, from_, blocked, ending = tree.children
-        start = "section"
-        if from_ is not None:
-            words = re.sub(r"^from\s+(the\s+)?", "", str(from_.children[0]).lower())
-            start = "cast-on" if re.match(r"cast|beg", words) else "section"
-        ending_round, ending_side = None, ""
-        if ending is not None:
-            if ending.data == "ending_round":
-                ending_round = self._numbers(ending.children[1]).values[0]
-            else:
-                ending_side = str(ending.children[0]).upper()[:2]
-        return UntilLength(self._length(length), True, start, blocked is not None, ending_round, ending_side)
-
-    def _repeats(self, tree: Any) -> Duration:
-        place = self._tree_place(tree)
-        if tree.data == "n_times":
-            return Times(self._numbers(tree.children[0]), any(tree.children[1:]))
-        if tree.data == "twice":
-            word = str(tree.children[0]).lower()
-            return Times(Numbers((2 if word == "twice" else 1,), place), tree.children[1] is not None)
-        if tree.data == "once_more":
-            return Times(self._one(place), True)
-        if tree.data == "repeats":
-            return self._until(tree.children[0])
-        return self._until(tree)
 
     def _do_rep_span(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -189,33 +142,19 @@ class Builder(ElementBuilder):
         number, repeats = tree.children[2], tree.children[4]
         return Repeated((), self._numbers(number), self._repeats(repeats), True, self._tree_place(tree))
 
+    def _do_work_spans(self, tree: Any) -> list[Sentence]:
+        place = self._tree_place(tree)
+        at = [number for number, child in enumerate(tree.children) if getattr(child, "data", "") == "span"]
+        return [
+            Repeated(self._span(tree.children[n]), None, self._repeats(tree.children[n + 1]), False, place)
+            for n in at
+        ]
+
     def _do_work_span(self, tree: Any) -> Repeated:
         _, span, repeats = tree.children
         place = self._tree_place(tree)
         duration = self._repeats(repeats) if repeats is not None else Times(self._one(place), False)
         return Repeated(self._span(span), None, duration, False, place)
-
-    def _do_evenly_to(self, tree: Any) -> list[Sentence]:
-        return self._evenly(tree, to=True)
-
-    def _do_evenly_by(self, tree: Any) -> list[Sentence]:
-        return self._evenly(tree, to=False)
-
-    def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:
-        place = self._tree_place(tree)
-        lead = next(iter(tree.find_data("lead")), None)
-        change = next(tree.find_data("change")).children[0]
-        token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
-        numbers = self._numbers(token)
-        direction = -1 if change.lower().startswith("dec") else 1
-        made: list[Sentence] = []
-        if lead is not None and len(lead.children) == 3:
-            rounds = self._numbers(lead.children[1])
-            if rounds.values[0] > 1:
-                before = Numbers(tuple(value - 1 for value in rounds.values), rounds.place)
-                made.append(Worked(_code(lead.children[0]), Rounds(before, False), place))
-        made.append(Evenly(direction, numbers if to else None, None if to else numbers, place))
-        return made
 
     def _do_chart(self, tree: Any) -> ChartWork:
         chart, round_, piece, repeats = (*tree.children, None, None, None)[:4]
@@ -234,93 +173,11 @@ class Builder(ElementBuilder):
         first, last = (span[0], span[-1]) if span else (None, None)
         return ChartWork(name, first, last, times, self._place(chart), lasts)
 
-    def _do_work_every(self, tree: Any) -> AtIntervals:
-        return self._intervals(tree, again=False)
-
-    def _do_rep_every(self, tree: Any) -> AtIntervals:
-        return self._intervals(tree, again=True)
-
-    def _intervals(self, tree: Any, *, again: bool) -> AtIntervals:
-        label = next(
-            child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"
-        )
-        legs = tuple(
-            self._leg(child)
-            for child in tree.children
-            if isinstance(child, Tree) and child.data in ("leg", "leg_each", "leg_side")
-        )
-        return AtIntervals(_label(label), legs, again, self._tree_place(tree))
-
-    def _do_work_times(self, tree: Any) -> AtIntervals:
-        return self._on_end(tree, again=False)
-
-    def _do_rep_times(self, tree: Any) -> AtIntervals:
-        return self._on_end(tree, again=True)
-
-    def _on_end(self, tree: Any, *, again: bool) -> AtIntervals:
-        """Read a named round worked several times without plain rounds between."""
-        label = next(child for child in tree.children if getattr(child, "type", "") == "LABEL_REF")
-        repeats = self._repeats(tree.children[-1])
-        assert isinstance(repeats, Times)
-        place = self._tree_place(tree)
-        leg = Leg(self._one(place), repeats.number, repeats.more)
-        return AtIntervals(_label(label), (leg,), again, place)
-
-    def _leg(self, tree: Any) -> Leg:
-        if tree.data == "leg_each":
-            every = self._one(self._tree_place(tree))
-        elif tree.data == "leg_side":
-            every = Numbers((2,), self._tree_place(tree))
-        else:
-            token = tree.children[0]
-            if token.type == "OTHER":
-                every = Numbers((2,), self._place(token))
-            elif str(token).lower() in _NTHS:
-                every = Numbers((_NTHS.index(str(token).lower()) + 2,), self._place(token))
-            else:
-                every = self._numbers(token)
-        repeats = self._repeats(tree.children[-1])
-        assert isinstance(repeats, Times)
-        return Leg(every, repeats.number, repeats.more)
-
-    def _do_work_label(self, tree: Any) -> Labelled:
-        label = next(
-            child for child in tree.children if isinstance(child, Token) and child.type == "LABEL_REF"
-        )
-        return Labelled(_label(label), self._place(label))
-
-    def _do_together(self, tree: Any) -> Sentence:
-        place = self._tree_place(tree)
-        parts = []
-        for child in tree.children:
-            (made,) = self._sentence(child)
-            if isinstance(made, AtIntervals):
-                parts.append(made)
-            else:
-                self.problems.append(made.place.problem("say how often it is worked, beside the other."))
-        return Together(tuple(parts), place)
-
-    def _do_edge_rows(self, tree: Any) -> Sentence:
-        tokens = {token.type: token for token in reversed(tree.children) if token.type != "NUMBERS"}
-        numbers = [token for token in tree.children if token.type == "NUMBERS"]
-        edge_first = tree.children[0].type == "EDGE"
-        number = numbers[0] if edge_first else numbers[-1]
-        rest = [token for token in numbers if token is not number]
-        place = self._tree_place(tree)
-        words = str(tokens["EDGE"]).lower()
-        if words.startswith("p"):
-            self.problems.append(place.problem("stitches are picked up along one edge, not on several rows."))
-        stitch = "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
-        rows = self._numbers(rest[0]) if rest else self._one(place)
-        return EdgeRows(stitch, self._numbers(number), rows, place)
-
-    def _do_beginning_rows(self, tree: Any) -> Sentence:
-        return self._do_edge_rows(tree)
-
     def _do_facing(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
-        return [Remark(f"with {side} facing", self._place(token)), *self._sentence(tree.children[1])]
+        self.said.append(f"with {side} facing")
+        return self._sentence(tree.children[1])
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -347,6 +204,9 @@ class Builder(ElementBuilder):
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
         place = self._place(token)
+        word = re.match(r"smaller|larger", str(token).lower())
+        if word:
+            return [Needle(0.0, place, word.group())]
         mm = read_needle(str(token))
         if mm is None:
             self.problems.append(
@@ -381,7 +241,8 @@ class Builder(ElementBuilder):
             str(tree.children[0]),
             flags=re.I,
         )
-        return Return(named(name), self._tree_place(tree))
+        number, name = self._number_in(name, tree)
+        return Return(named(name), self._tree_place(tree), number)
 
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
@@ -428,10 +289,6 @@ def _every(words: str, numbers: tuple[int, ...]) -> str:
     return "odd" if numbers and numbers[0] % 2 else "even"
 
 
-def _code(token: Token) -> str:
-    return "p" if token.lower().startswith("p") else "k"
-
-
 def _manner(tree: Any) -> str:
     if tree is None:
         return "pattern"
@@ -448,7 +305,3 @@ def _manner(tree: Any) -> str:
         if word in words:
             return manner
     return "pattern"
-
-
-def _label(token: Token) -> str:
-    return " ".join(str(token).lower().split())

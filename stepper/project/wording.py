@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 
 from stepper.project.explaining import Explained, explain, meant_words, misspelt_head
 from stepper.project.instructions import Line, Remark, Sentence
-from stepper.project.parsing import NOTE, Stopped, made_plain, parsed, split_label
+from stepper.project.parsing import NOTE, Stopped, made_plain, understood
 from stepper.project.problems import Place, Problem
 from stepper.project.sentences import Builder, Head
 
@@ -65,7 +65,7 @@ class Words:
     """The names that a garment adds to the legal words: charts, yarns, labels."""
 
     sizes: int
-    """How many sizes the pattern has; every list must have as many entries, or one."""
+    """How many sizes the pattern has; every list must have as many entries, or one. 0 where nobody knows."""
     names: set[str] = field(default_factory=set)
     inches: bool = False
 
@@ -87,10 +87,10 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
         return Reading(line=_line(None, Head(), (remark,), text, whole))
-    label, side, start = split_label(plain)
-    outcome = parsed(plain[start:])
-    if isinstance(outcome, Stopped):
-        told = explain(plain, start, outcome, frozenset(words.names), EXAMPLES)
+    read = understood(plain)
+    label, side = read.label, read.side
+    if isinstance(read.outcome, Stopped):
+        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES)
         problems = tuple(
             place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
         )
@@ -105,13 +105,22 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
             problems=(place.problem(f'"{head_slip.word}" is not understood here.', hint),),
             meant=read_line(mended, lambda _offset, _length: whole, words).line,
         )
-    builder = Builder(place_of=lambda offset, length: place_of(start + offset, length), words=words.sizes)
-    head, sentences = builder.build(outcome, inches=words.inches)
+    said = tuple(read.recast.kept)
+    if read.outcome is None:
+        remarks = tuple(Remark(words_, whole) for words_ in said)
+        return Reading(line=_line(label, Head(), remarks, text, whole))
+
+    def printed_at(offset: int, length: int) -> Place:
+        return place_of(*read.recast.place(read.start + offset, length))
+
+    builder = Builder(place_of=printed_at, words=words.sizes)
+    head, sentences = builder.build(read.outcome, inches=words.inches)
     if builder.problems:
         return Reading(line=None, problems=tuple(builder.problems))
     if side:
         head = replace(head, side=side, rows=True)
-    return Reading(line=_line(label, head, sentences, text, whole))
+    said = (*said, *builder.said)
+    return Reading(line=_line(label, head, sentences, text, whole, said))
 
 
 def _meant(told: Explained, place_of: Callable[[int, int], Place], words: Words) -> Line | None:
@@ -131,7 +140,14 @@ def _meant(told: Explained, place_of: Callable[[int, int], Place], words: Words)
     return read_line(told.mended, place, words).line
 
 
-def _line(label: str | None, head: Head, sentences: tuple[Sentence, ...], text: str, place: Place) -> Line:
+def _line(
+    label: str | None,
+    head: Head,
+    sentences: tuple[Sentence, ...],
+    text: str,
+    place: Place,
+    said: tuple[str, ...] = (),
+) -> Line:
     return Line(
         label=label,
         numbers=head.numbers,
@@ -141,4 +157,5 @@ def _line(label: str | None, head: Head, sentences: tuple[Sentence, ...], text: 
         text=" ".join(text.split()),
         place=place,
         every=head.every,
+        said=said,
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.plan.test_compile import faults, plan_of
+from tests.plan.test_compile import compiled, faults, plan_of
 from tests.project.samples import project
 
 
@@ -76,3 +76,39 @@ def test_stitches_are_bound_off_and_cast_on_within_a_row() -> None:
     """A buttonhole: three bound off in one row, three cast on in the next."""
     said = rows("Row 1 (RS): K10, bind off 3 sts, k to end. 37 sts.\nRow 2: P27, cast on 3 sts, p to end. 40 sts.", "Cast on 40 sts.\nWork flat.")
     assert said == ["k10, bind off 3, k27", "p27, cast on 3, p10"]
+
+
+def test_all_stitches_left_go_on_hold_and_come_back() -> None:
+    """A split hem: the front waits while the back is ribbed, then both are joined (check-values 6.16, 6.17)."""
+    plan = plan_of(
+        project(
+            "Cast on 42 sts. Work flat.\nK2, p2 rib for 3 cm.\nBreak yarn and place all sts on hold for front.\n"
+            "Cast on 46 sts.\nK2, p2 rib for 5 cm, ending with a WS row.\n"
+            "Joining rnd (RS): K across back, k across front sts. 88 sts.\nJoin in the round.\nKnit 2 rnds.\nBind off.".replace(
+                "K2, p2 rib for", "Work in k2, p2 rib for"
+            )
+        )
+    )
+    hold = next(round_ for round_ in plan.rounds if round_.held)
+    assert (hold.after, hold.held) == (0, {"front": 42})
+    joining = next(round_ for round_ in plan.rounds if round_.label == "Joining rnd")
+    assert (joining.before, joining.after, joining.held) == (46, 88, {})
+    assert [round_.flat for round_ in plan.rounds[joining.index + 1 :]] == [False, False, False]
+
+
+def test_held_stitches_are_found_without_a_name_and_checked_by_number() -> None:
+    """"K across 16 held sts" means the only ones on hold, and the printed number has to be theirs."""
+    work = "Cast on 40 sts. Work flat.\nK12, place next 16 sts on a stitch holder, k12.\nP24. 24 sts.\nK24, k across {} held sts.\nBind off."
+    assert plan_of(project(work.format(16))).rounds[-2].after == 40
+    bad = compiled(project(work.format(18)))
+    assert "prints 18 held stitches; 16 are on hold" in bad.problems[0].message
+
+
+def test_markers_are_removed_all_at_once() -> None:
+    """After "remove all markers" no line can work to one."""
+    plan = plan_of(
+        project("Cast on 40 sts. Join in the round.\nPlace marker every 10 sts.\nK to end, removing markers.\nKnit 1 rnd.\nBind off.")
+    )
+    kept = plan_of(project("Cast on 40 sts. Join in the round.\nPlace marker every 10 sts.\nKnit 1 rnd.\nRemove all markers.\nKnit 1 rnd.\nBind off."))
+    assert [round_.markers for round_ in kept.rounds[1:3]] == [(10, 20, 30), ()]
+    assert [round_.markers for round_ in plan.rounds[1:4]] == [(), (), ()]

@@ -29,6 +29,8 @@ def finding(size: int, printed: int, counted: int) -> Finding:
         message=f"the pattern prints {printed} stitches; the lines so far come to {counted}",
         size=size,
         kind="count",
+        printed=printed,
+        counted=counted,
     )
 
 

@@ -29,5 +29,6 @@ def test_a_run_of_like_rounds_is_numbered_one_by_one() -> None:
 
 
 def test_more_rounds_than_any_garment_has_are_a_slip() -> None:
-    """`Knit 99999 rounds` would fill the memory."""
-    assert "more than any garment" in faults(project("Cast on 8 sts.\nKnit 99999 rounds."))
+    """Rounds without end would fill the memory, whether one number asks for them or several together."""
+    assert "more than any garment" in faults(project("Cast on 8 sts.\nKnit 9 rounds.\nRep last 9 rounds 9999 times."))
+    assert "more rounds than any has" in faults(project("Cast on 8 sts.\n" + "Knit 9999 rounds.\n" * 3))

@@ -35,7 +35,8 @@ def words_of(line: str) -> list[tuple[int, str]]:
 
 def slips_of(word: str) -> Iterator[str]:
     """Give every word one slip away: a letter too few, too many or wrong, or two exchanged. Digits stay."""
-    for at in range(len(word) + 1):
+    begin = len(word) - len(word.lstrip("0123456789"))
+    for at in range(begin, len(word) + 1):
         for letter in LETTERS:
             yield word[:at] + letter + word[at:]
         if at == len(word):

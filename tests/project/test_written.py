@@ -58,7 +58,7 @@ def plan_of(project: Project) -> Plan:
     [
         ("us_hat", 49, 2),
         ("flat_scarf", 50, 1),
-        ("round_cowl", 39, 3),
+        ("round_cowl", 40, 3),
         ("pdf_breaks", 48, 1),
         ("named_sizes", 96, 1),
     ],

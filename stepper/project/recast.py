@@ -1,0 +1,117 @@
+"""A printed line in the words that the grammar reads, each letter with its place in the line as printed. No I/O.
+
+Theory of operation. A line that does not read as it stands is taken through the table of
+`stepper.project.synonyms`. Every letter that is moved keeps its place, and every letter that is put in takes the
+place of the words it stands for, so that a problem is shown where it is printed. Words that are worth no
+stitches are cut out and kept, to be said beside the line. A name in the head of a line, as in "Row 5 (dec
+row):", becomes its label.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from stepper.project.synonyms import KEPT, SYNONYMS, Synonym
+
+_MOST = 8
+"""How often one row of the table is tried again on what it made."""
+_PIECES = re.compile(r"\\(\d)")
+_HEAD_NAME = re.compile(
+    r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
+    r"(?P<cut>\(\s*(?![rw]s\b|and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
+    re.I,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Recast:
+    """A line in the grammar's words."""
+
+    text: str
+    places: tuple[int, ...]
+    """Place of each letter in the line as printed, from 0; one more for its end."""
+    kept: tuple[str, ...] = ()
+    """Words taken out, to be said beside the line."""
+    name: str = ""
+    """Name in the head of the line; empty where it has none."""
+
+    def place(self, offset: int, length: int) -> tuple[int, int]:
+        """Give a stretch of the text as printed: where it begins, and its length."""
+        first = self.places[min(offset, len(self.places) - 1)]
+        last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
+        return first, max(1, last + 1 - first)
+
+
+def as_printed(plain: str) -> Recast:
+    """Give a line without any change."""
+    return Recast(plain, tuple(range(len(plain) + 1)))
+
+
+@lru_cache(maxsize=1024)
+def recast(plain: str) -> Recast:
+    """Put a line into the grammar's words.
+
+    Args:
+        plain: The line, made plain.
+    """
+    made = _without_name(as_printed(plain))
+    for synonym in SYNONYMS:
+        low = made.text.lower()
+        if not any(piece in low for piece in synonym.has):
+            continue
+        for _ in range(_MOST if synonym.again else 1):
+            changed = _put(made, synonym)
+            if changed.text == made.text:
+                break
+            made = changed
+    return made
+
+
+def _without_name(line: Recast) -> Recast:
+    match = _HEAD_NAME.match(line.text)
+    if match is None:
+        return line
+    name, what = match.group("name").strip(), match.group("what").lower()
+    if not re.search(r"\b(?:row|rnd|round)$", name, re.I):
+        name = f"{name} {what}"
+    start, end = match.span("cut")
+    return Recast(
+        f"{line.text[:start]} {line.text[end:]}",
+        (*line.places[:start], line.places[start], *line.places[end:]),
+        name=name,
+    )
+
+
+def _put(line: Recast, synonym: Synonym) -> Recast:
+    """Put the words of one row of the table wherever its pattern stands."""
+    text: list[str] = []
+    places: list[int] = []
+    kept = list(line.kept)
+    done = 0
+    for match in synonym.pattern.finditer(line.text):
+        text.append(line.text[done : match.start()])
+        places.extend(line.places[done : match.start()])
+        if synonym.words == KEPT:
+            kept.append(match.group().strip(" ,.;()"))
+        else:
+            _lay(match, synonym.words, line, text, places)
+        done = match.end()
+    text.append(line.text[done:])
+    places.extend(line.places[done:])
+    return Recast("".join(text), tuple(places), tuple(kept), line.name)
+
+
+def _lay(match: re.Match[str], words: str, line: Recast, text: list[str], places: list[int]) -> None:
+    """Lay down the words of a row, with what stood in the brackets of its pattern."""
+    here = line.places[match.start()]
+    for number, piece in enumerate(_PIECES.split(words)):
+        if number % 2 == 0:
+            text.append(piece)
+            places.extend([here] * len(piece))
+        elif match.group(int(piece)) is not None:
+            start, end = match.span(int(piece))
+            text.append(line.text[start:end])
+            places.extend(line.places[start:end])
+            here = line.places[max(start, end - 1)]
