@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from stepper.language.measures import gauge, length, plural
-from stepper.language.places import sentence_case
+from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
 from stepper.plan.yoke import yoke_of
 from stepper.project.model import Fabric, Project
@@ -70,7 +70,8 @@ def _opening(plan: Plan, project: Project) -> Iterator[str]:
     total = sum(each.progress for each in plan.rounds)
     yield tag("p", text(f"{sizes}. {plural(len(plan.rounds), 'round')}, {total} stitches."), class_="lead")
     if plan.finish_by is not None:
-        yield tag("p", text(f"To be done by {plan.finish_by}."), class_="lead")
+        due = f"To be done by{on_day(plan.finish_by).removeprefix(' on')} {plan.finish_by[:4]}."
+        yield tag("p", text(due), class_="lead")
     cautions = dict.fromkeys(sentence_case(caution.text) for caution in plan.warnings)
     if cautions:
         yield tag("ul", (tag("li", text(each)) for each in cautions), class_="cautions")
@@ -84,13 +85,13 @@ def _measurements(plan: Plan, project: Project) -> Iterator[str]:
         yield figure(drawing, "Laid flat, to scale. What is worked in the round is measured all around.")
     measured = lines(plan.rounds, project)
     worn = any(line.body_mm is not None for line in measured)
-    head = ["", "On the needles", "Blocked", *(("Wearer", "Ease") if worn else ())]
+    head = ["Where", "On the needles", "Blocked", *(("Wearer", "Ease") if worn else ())]
     if measured:
         rows = (_measured(line, plan.units, worn=worn) for line in measured)
         yield table(head, rows, named="measurements", class_="figures")
     yield tag("h3", "Gauge", id="gauge")
     yield table(
-        ("", "Needle", "On the needles", "Blocked"),
+        ("Fabric", "Needle", "On the needles", "Blocked"),
         (_gauge(fabric, plan.units) for fabric in project.fabrics.values()),
         named="gauge",
         class_="figures",
@@ -123,7 +124,7 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, Shade]) -
     if not yarns:
         return
     yield tag("h2", "Yarn", id="yarn")
-    head = ("", "Metres", "Grams", "Skeins to buy", "In the house")
+    head = ("Yarn", "Metres", "Grams", "Skeins to buy", "In the house")
     yield table(head, (_yarn_row(row, drawn) for row in yarns), named="yarn", class_="figures")
     yield tag(
         "p",
@@ -164,11 +165,11 @@ def _yoke(plan: Plan, drawn: dict[str, Shade]) -> Iterator[str]:
     caption = "Neck inside; the round begins at the top, at the centre back, and goes clockwise."
     used = dict.fromkeys(run.yarn for each in yoke.rounds for run in each.runs if run.yarn in drawn)
     names = [_named(drawn[key]) for key in used]
-    yield figure(yoke_drawing(yoke, drawn, plan.title), text(f"{caption} {', '.join(names)}."))
+    yield figure(yoke_drawing(yoke, drawn, plan.title), text(f"{caption} Yarns: {', '.join(names)}."))
 
 
 def _named(shade: Shade) -> str:
-    stripes = f", with {plural(shade.stripes, 'line')} along it" if shade.stripes else ""
+    stripes = f" (with {plural(shade.stripes, 'line')} along it)" if shade.stripes else ""
     return f"{shade.name}{stripes}"
 
 

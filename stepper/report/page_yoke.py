@@ -1,8 +1,8 @@
 """The yoke from above as a drawing for print. Pure.
 
 Every round is a ring, the neck inside. A ring is one circle in the yarn most of it is in; each further yarn
-is a circle over it, dashed stitch by stitch, so the drawing stays small whatever the pattern. The beginning of
-the round is at the top, the centre back; seen from above the work runs clockwise.
+is a circle over it, dashed stitch by stitch, so the drawing stays small whatever the pattern. The beginning
+of the round is at the top, the centre back; seen from above the work runs clockwise.
 """
 
 from __future__ import annotations
@@ -45,12 +45,9 @@ def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
     inner += [tag("circle", r=each, class_="edge") for each in edges]
     inner.append(tag("path", d=f"M0 {number(-_RADIUS - 3)}v6", class_="edge"))
     labels = [f"{each.label} to {each.after} stitches" for each in yoke.rounds if each.label]
-    words = (
-        f"{title}: the yoke from above, {plural(count, 'round')} "
-        f"from {yoke.rounds[0].after} stitches at the neck to {yoke.rounds[-1].after} at the outer edge"
-        + (f"; {', '.join(labels)}" if labels else "")
-        + "."
-    )
+    first, last = yoke.rounds[0].after, yoke.rounds[-1].after
+    words = f"{title}: the yoke from above, {plural(count, 'round')} from {first} stitches at the neck"
+    words += f" to {last} at the outer edge{'; ' if labels else ''}{', '.join(labels)}."
     side = 2 * (_RADIUS + _MARGIN)
     moved = f"translate({number(side / 2)} {number(side / 2)})"
     return svg(side, side, [tag("g", inner, transform=moved)], title=words, class_="yoke")

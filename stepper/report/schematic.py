@@ -218,8 +218,9 @@ def _sleeve(sheet: _Sheet, sleeve: Piece, arm: _Armhole, *, mirrored: bool) -> N
     sheet.words((x, y - letters), [names, length(sleeve.long_mm, units)], anchor)
     beyond = last.wide_mm / 2
     sheet.span(at(sleeve.long_mm + letters, -beyond), at(sleeve.long_mm + letters, beyond))
-    x, y = at(sleeve.long_mm + 2.4 * letters, 0)
-    sheet.words((x, y + letters), [f"wrist {length(last.around_mm, units)}"], "middle")
+    x = at(sleeve.long_mm + letters, 0)[0]
+    y = max(at(sleeve.long_mm + letters, side)[1] for side in (-beyond, beyond)) + 1.5 * letters
+    sheet.words((x, y), [f"wrist {length(last.around_mm, units)}"], "middle")
     deep = 2 * letters
     half = _width_at(sleeve, deep) / 2
     sheet.line([at(deep, -half), at(deep, half)], "measure")
