@@ -13,14 +13,17 @@ from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import recogniser_for
+from stepper.commands.voice_enrol import voice_path
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
 from stepper.voice.deafness import Deafness
+from stepper.voice.known_voice import KnowingRecogniser, kept_voice
 from stepper.voice.settings import HearingSettings
+from stepper.voice.speaker_vector import SpeakerEncoder
 
 if TYPE_CHECKING:
     from stepper.voice.live_microphone import LiveMicrophone
-    from stepper.voice.ports import Speaker
+    from stepper.voice.ports import Recogniser, Speaker
 
 GETTING_READY = "getting ready"
 """Why nothing is heard in the first seconds."""
@@ -77,6 +80,12 @@ class LiveEars:
         """Tell whether to leave out what comes in now: before all is loaded nobody is answered late."""
         return not self._ready or (self._speaking is not None and self._speaking())
 
+    def _recogniser(self) -> Recogniser:
+        """Load what makes words of sound, behind what knows her voice, where that is known."""
+        recogniser = recogniser_for(self._plan)
+        kept = self._settings.know_voice and kept_voice(voice_path())
+        return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
+
     def _listen(self) -> None:
         try:
             why = self._heard_out()
@@ -103,7 +112,7 @@ class LiveEars:
                 return ""
         try:
             speech = ears.speech_detector()
-            recogniser = recogniser_for(self._plan)
+            recogniser = self._recogniser()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")
             for heard in ears.listen(microphone, recogniser, speech):

@@ -15,6 +15,7 @@ from stepper.voice.vosk_model import models_in
 
 PARTS: dict[str, tuple[str, str]] = {
     "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),
+    "enrol": ("voice_enrol", "get to know your voice, so that others are not heard"),
     "try": ("voice_try", "tell what is heard, and how far it is from each cue"),
 }
 """Every sub-command: its module, and what it does."""

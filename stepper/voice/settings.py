@@ -73,6 +73,8 @@ class HearingSettings:
     """Part of the name of the microphone to listen through; empty for the usual one."""
     sounds: bool = True
     """Whether a soft tone says that a cue was heard, and another that it was not understood."""
+    know_voice: bool = True
+    """Whether voices other than hers are refused, once hers is known (`stepper voice enrol`)."""
     deaf_tail_s: float = 0.35
     """How long the ears stay closed after the last word of the program's own. Range: 0 to 2. Unit: s."""
     recogniser: Listener = "auto"

@@ -1,0 +1,168 @@
+"""`stepper voice enrol`: get to know her voice, so that others at the table cannot knit along.
+
+Fifteen seconds of her speech become 256 numbers and a threshold. The recording is gone when the command ends,
+unless she names a file for it.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import sys
+import time
+import wave
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+from stepper.commands.model_folders import data_folder
+from stepper.commands.preferences import preferences
+from stepper.errors import SurroundingsError
+from stepper.voice.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
+from stepper.voice.ports import HEARING_RATE_HZ, Microphone
+from stepper.voice.speaker_vector import SpeakerEncoder, likeness
+
+SPEECH_S = 15.0
+"""Speech that is taken. Unit: s."""
+PATIENCE_S = 120.0
+"""Time in which it has to be said. Unit: s."""
+_CHUNK_BYTES = 1024
+_SPEECH = 0.5
+
+TO_READ = (
+    "Next step. Where are we? Say that again, please.",
+    "The kettle is on, the lamp is lit, and I have all the evening for this yoke.",
+    "My count is two hundred and forty six, which is as it should be.",
+    "Nobody telephones after nine, so I can take my time over the colours.",
+    "Go back one step. That was wrong. How many stitches should there be?",
+    "The next increase comes four rounds on, just after the second marker.",
+)
+"""Something to read, with cues in it; invented."""
+_OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
+# Voices that stand in for the others at the table; they are synthetic, and people may be more alike.
+
+
+def voice_path() -> Path:
+    """Give the place of what is kept of her voice."""
+    return data_folder(os.environ, sys.platform) / "voice.json"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what the command takes."""
+    parser.add_argument("--hear", type=Path, metavar="WAV", help="take a recording, not the microphone")
+    parser.add_argument("--keep-recording", type=Path, metavar="WAV", help="keep what was said in this file")
+    parser.add_argument("--forget", action="store_true", help="forget the voice that is kept")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Enrol.
+
+    Returns:
+        Exit code.
+
+    Raises:
+        SurroundingsError: Nothing can be heard, too little was said, or the encoder is not installed.
+    """
+    path = voice_path()
+    if args.forget:
+        path.unlink(missing_ok=True)
+        print("No voice is kept; every voice is heard.")
+        return 0
+    encoder = SpeakerEncoder()
+    speech = b"".join(_speech(_microphone(args.hear), live=args.hear is None))
+    if args.keep_recording is not None:
+        _write(speech, args.keep_recording)
+    enrolment = enrol(speech, encoder)
+    keep_voice(enrolment.voice, path)
+    for line in report(enrolment, encoder):
+        print(line)
+    kept = f" The recording is in {args.keep_recording}." if args.keep_recording else ""
+    print(f"Kept in {path}: {len(enrolment.voice.vector)} numbers and the threshold, no sound.{kept}")
+    print("Other voices are refused from now on. To undo it: stepper voice enrol --forget")
+    return 0
+
+
+def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
+    """Tell the threshold and what it costs."""
+    own = len(enrolment.own)
+    lines = [
+        f"Threshold {enrolment.voice.threshold:.2f}, set so that about one in twenty of your cues is "
+        f"refused; of the {own} pieces just heard, {enrolment.refused}."
+    ]
+    others = _others(enrolment, encoder)
+    if others:
+        through = enrolment.let_through(others)
+        lines.append(
+            f"Of {len(others)} pieces by {len(_OTHERS)} synthetic voices it lets {through} through. "
+            "Voices of people near you may be more like yours."
+        )
+    began = time.perf_counter()
+    encoder.vector(bytes(round(PIECE_S * HEARING_RATE_HZ) * 2))
+    lines.append(f"It costs {(time.perf_counter() - began) * 1e3:.0f} ms for each cue.")
+    return lines
+
+
+def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
+    """Measure how like hers the voices of others are; nothing where none can be made."""
+    espeak: Any = importlib.import_module("stepper.voice.espeak")
+    settings: Any = importlib.import_module("stepper.voice.settings")
+    resample: Any = importlib.import_module("stepper.voice.resample")
+    found = []
+    for name in _OTHERS:
+        try:
+            voice = espeak.EspeakVoice(settings.SpeechSettings(voice=name))
+        except SurroundingsError:
+            return []
+        try:
+            said = b"".join(voice.speech(line, 150) for line in TO_READ[:3])
+        finally:
+            voice.close()
+        sound = resample.at_rate(said, voice.rate_hz, HEARING_RATE_HZ)
+        found += [likeness(encoder.vector(piece), enrolment.voice.vector) for piece in pieces_of(sound)]
+    return found
+
+
+def _microphone(recording: Path | None) -> Microphone:
+    microphone: Microphone
+    if recording is not None:
+        microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(recording)
+    else:
+        live: Any = importlib.import_module("stepper.voice.live_microphone")
+        microphone = live.LiveMicrophone(preferences().hearing.device)
+    return microphone
+
+
+def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
+    """Yield the chunks that are speech, until there is enough of it."""
+    detect = importlib.import_module("stepper.voice.ears").speech_detector()
+    if live:
+        print("Read this aloud, as you would speak to the program, again from the top until it is enough:")
+        print("\n".join(f"  {line}" for line in TO_READ), flush=True)
+    rest, taken_s, told_s, ends_at = b"", 0.0, 0.0, time.monotonic() + PATIENCE_S
+    try:
+        for block in microphone.blocks():
+            rest += block
+            while len(rest) >= _CHUNK_BYTES and taken_s < SPEECH_S:
+                chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
+                if detect(chunk) >= _SPEECH:
+                    taken_s += _CHUNK_BYTES / 2 / HEARING_RATE_HZ
+                    yield chunk
+            if live and taken_s - told_s >= 5:
+                told_s = taken_s
+                print(f"{taken_s:.0f} of {SPEECH_S:.0f} seconds of speech.", flush=True)
+            if taken_s >= SPEECH_S or (live and time.monotonic() > ends_at):
+                return
+    finally:
+        microphone.close()
+
+
+def _write(speech: bytes, path: Path) -> None:
+    try:
+        with path.open("wb") as raw, wave.open(raw, "wb") as file:
+            file.setnchannels(1)
+            file.setsampwidth(2)
+            file.setframerate(HEARING_RATE_HZ)
+            file.writeframes(speech)
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
