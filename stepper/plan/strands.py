@@ -1,22 +1,22 @@
-"""Strands behind the work: every float, where to catch the long ones, which yarn lies below, three at once.
+"""What is said of strands: where the long floats are caught, which yarn lies below, when there are three.
 
 What is found is said before the round as a remark, and so is read out, shown and printed with it. No I/O.
 
-Source: a float is caught when it is over an inch (J. Richards, "Stranding and catching in the back"); the
-strand carried below makes the larger stitch and shows more, and keeping it the same matters most
+Source: the strand carried below makes the larger stitch and shows more, and keeping it the same matters most
 (moderndailyknitting, 6 March 2023); three yarns in a round are slower and thicker (common practice).
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.floats import Float, floats, places_to_catch
 from stepper.plan.materials import float_limit
-from stepper.plan.model import Caution, Group, Round, Run
+from stepper.plan.model import Caution, Group, Round
 from stepper.project.model import Project
 
 MANY: Final = 3
@@ -27,85 +27,6 @@ _CATCH: Final = "Catch "
 """What a remark on floats begins with."""
 _MOST_PLACES: Final = 8
 """Places to catch that are told one by one. Chosen here: more are not kept in mind."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Float:
-    """One yarn passing behind stitches of others."""
-
-    yarn: str
-    start: int
-    """Stitches of the round before the first one it passes. Unit: stitches."""
-    stitches: int
-    """How many it passes. Range: 1 and up. Unit: stitches."""
-
-
-def floats(runs: Sequence[Run], *, flat: bool) -> tuple[Float, ...]:
-    """Find every float of a round, also the ones that go around the join.
-
-    Args:
-        runs: The round, laid out flat.
-        flat: Whether the row has ends, which no float crosses.
-
-    Returns:
-        In the order of the yarns and of the round; one around the join begins before the end of the round.
-    """
-    segments: dict[str, list[tuple[int, int]]] = {}
-    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
-    place = 0
-    for run in worked:
-        own = segments.setdefault(run.yarn, [])
-        end = place + run.leaves
-        if own and own[-1][1] == place:
-            own[-1] = (own[-1][0], end)
-        else:
-            own.append((place, end))
-        place = end
-    if len(segments) < 2:
-        return ()
-    found = []
-    for yarn, own in segments.items():
-        starts = [start for start, _ in own[1:]] + ([] if flat else [own[0][0] + place])
-        for (_, end), start in zip(own, starts, strict=False):
-            if start > end:
-                found.append(Float(yarn=yarn, start=end % place, stitches=start - end))
-    return tuple(found)
-
-
-def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int], ...]:
-    """Give the longest float of each yarn: stitches of other yarns between two of its own.
-
-    Args:
-        runs: The round, laid out flat.
-        flat: Whether the row has ends, which no float crosses.
-
-    Returns:
-        Yarn and stitches, in the order in which the yarns first appear; nothing with fewer than two yarns.
-        Unit: stitches.
-    """
-    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
-    longest = dict.fromkeys((run.yarn for run in worked), 0)
-    if len(longest) < 2:
-        return ()
-    for each in floats(runs, flat=flat):
-        longest[each.yarn] = max(longest[each.yarn], each.stitches)
-    return tuple(longest.items())
-
-
-def catches(one: Float, limit: int, total: int) -> tuple[int, ...]:
-    """Give the stitches behind which a float is caught, so that no part of it is over the limit.
-
-    Args:
-        one: The float.
-        limit: Longest part left free. Range: 1 and up. Unit: stitches.
-        total: Stitches in the round.
-
-    Returns:
-        Numbers of stitches in the round, from 1, as far apart as can be; nothing where it need not be caught.
-    """
-    parts = -(-one.stitches // limit)
-    steps = [(part * one.stitches + parts // 2) // parts for part in range(1, parts)]
-    return tuple((one.start + step - 1) % total + 1 for step in steps)
 
 
 def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round, ...], tuple[Caution, ...]]:
@@ -127,14 +48,8 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
         cautions.append(Caution(line=first.line, text=_many_ahead(stretch, rounds, stranded, names)))
     for index, words in _carried(rounds, stranded, names):
         said.setdefault(index, []).append(words)
-    known: dict[tuple[int, str], str] = {}
-    for index in stranded:
-        each = rounds[index]
-        key = (id(each.phrase), each.gauge)
-        if key not in known:
-            known[key] = catching(each, project)
-        if known[key]:
-            said.setdefault(index, []).append(known[key])
+    for index, words in _caught(rounds, stranded, project):
+        said.setdefault(index, []).append(words)
     done = [
         replace(each, remarks=(*each.remarks, *said[each.index])) if each.index in said else each
         for each in rounds
@@ -147,26 +62,58 @@ def catches_of(round_: Round) -> tuple[str, ...]:
     return tuple(remark for remark in round_.remarks if remark.startswith(_CATCH))
 
 
-def catching(round_: Round, project: Project) -> str:
-    """Say where the long floats of a round are caught; nothing where there is none."""
-    fabric = project.fabrics.get(round_.gauge)
-    limit, _ = float_limit(project, fabric)
+Caught = dict[str, tuple[int, ...]]
+"""Places where floats are caught, by yarn. Unit: stitches of the round, from 1."""
+
+
+def _caught(
+    rounds: Sequence[Round], stranded: dict[int, tuple[str, ...]], project: Project
+) -> Iterator[tuple[int, str]]:
+    """Say for each round where its long floats are caught."""
+    known: dict[tuple[object, ...], tuple[Caught, str]] = {}
+    below: Caught = {}
+    last = -1
+    for index in stranded:
+        each = rounds[index]
+        below = below if index == last + 1 and each.before == each.after else {}
+        key = (id(each.phrase), each.gauge, tuple(below.items()))
+        if key not in known:
+            known[key] = catching(each, project, below)
+        below, words = known[key]
+        last = index
+        if words:
+            yield index, words
+
+
+def catching(round_: Round, project: Project, below: Mapping[str, tuple[int, ...]]) -> tuple[Caught, str]:
+    """Find where the long floats of a round are caught.
+
+    Args:
+        round_: The round.
+        project: The checked file, for the gauge, the limit and the names.
+        below: Where those of the round below are caught.
+
+    Returns:
+        The places by yarn, and the words for them; both empty where there is no long float.
+    """
+    limit, _ = float_limit(project, project.fabrics.get(round_.gauge))
     if limit is None:
-        return ""
+        return {}, ""
     total = sum(run.leaves for run in round_.runs)
     long: dict[str, list[Float]] = {}
     for one in floats(round_.runs, flat=round_.flat):
         if one.stitches > limit:
             long.setdefault(one.yarn, []).append(one)
+    caught: Caught = {}
     sentences = []
     for yarn, found in long.items():
-        places = sorted({place for one in found for place in catches(one, limit, total)})
+        places = places_to_catch(found, limit, total, frozenset(below.get(yarn, ())))
+        caught[yarn] = places
         name = project.yarns[yarn].name if yarn in project.yarns else yarn
         over = max(one.stitches for one in found)
-        sentences.append(
-            f"{_CATCH}{name} behind {_where(places, round_, limit)}: it floats over {over} stitches"
-        )
-    return ". ".join(sentences)
+        where = _where(list(places), round_, limit)
+        sentences.append(f"{_CATCH}{name} behind {where}: it floats over {over} stitches")
+    return caught, ". ".join(sentences)
 
 
 def _where(places: list[int], round_: Round, limit: int) -> str:

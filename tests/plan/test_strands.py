@@ -1,77 +1,16 @@
-"""Every float, where to catch it, which yarn lies below, and three yarns at once."""
+"""Where floats are caught, which yarn lies below, and three yarns at once, as they are said."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import pairwise
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from stepper.plan.model import Plan, Run
-from stepper.plan.strands import Float, catches, catches_of, catching, floats, longest_floats
+from stepper.plan.strands import catches_of, catching
 from stepper.project.reader import read_project
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project
-
-
-def row(text: str) -> tuple[Run, ...]:
-    """Make runs of a drawn round, in the order knitted."""
-    return tuple(Run("k", 1, sign) for sign in text)
-
-
-@pytest.mark.parametrize(
-    ("text", "flat", "floats"),
-    [
-        # Source: worked by hand on the drawing; around the join by common practice (check-values 5.8).
-        ("AAMMMMMMAA", False, {"A": 6, "M": 4}),
-        ("AAMMMMMMAA", True, {"A": 6, "M": 0}),
-        ("AMMMMM", False, {"A": 5, "M": 1}),
-        ("MMMM", False, {}),
-        ("BMMAMMB", False, {"B": 5, "M": 2, "A": 6}),
-    ],
-)
-def test_the_longest_float_of_each_yarn(text: str, flat: bool, floats: dict[str, int]) -> None:
-    """Stitches of other yarns between two of its own; the join joins the ends of a round."""
-    assert dict(longest_floats(row(text), flat=flat)) == floats
-
-
-@given(st.text("AMB", min_size=1, max_size=24), st.booleans())
-def test_a_float_is_seen_by_walking_the_round_twice(text: str, flat: bool) -> None:
-    """An oracle that knows no join: walk the drawing once for a row, twice for a round, and look back."""
-    walked = text if flat else text * 2
-    if len(set(text)) < 2:
-        assert floats(row(text), flat=flat) == ()
-        return
-    seen = set()
-    for at, sign in enumerate(walked):
-        before = walked.rfind(sign, 0, at)
-        if before >= 0 and at - before > 1:
-            seen.add((sign, (before + 1) % len(text), at - before - 1))
-    found = {(each.yarn, each.start, each.stitches) for each in floats(row(text), flat=flat)}
-    assert found == seen
-    assert dict(longest_floats(row(text), flat=flat)) == {
-        sign: max((n for yarn, _, n in seen if yarn == sign), default=0) for sign in text
-    }
-
-
-def test_a_float_across_the_join_begins_before_it() -> None:
-    """Six stitches from the ninth on: two before the join and four after it (check-values 5.8)."""
-    assert floats(row("MMMMAAAAMM"), flat=False) == (
-        Float(yarn="M", start=4, stitches=4),
-        Float(yarn="A", start=8, stitches=6),
-    )
-
-
-@given(st.integers(0, 99), st.integers(1, 99), st.integers(1, 12))
-def test_no_part_of_a_caught_float_is_over_the_limit(start: int, stitches: int, limit: int) -> None:
-    """Cut at the catches, also across the join of a round of a hundred."""
-    places = catches(Float(yarn="A", start=start, stitches=stitches), limit, 100)
-    cuts = [0, *((place - start - 1) % 100 + 1 for place in places), stitches]
-    parts = [after - before for before, after in pairwise(cuts)]
-    assert all(0 < part <= limit for part in parts)
-    assert len(places) == -(-stitches // limit) - 1  # and no more catches than needed
 
 
 def remarks(plan: Plan, number: int, section: str = "body") -> str:
@@ -150,7 +89,9 @@ def test_places_that_differ_are_told_one_by_one() -> None:
         Run("k", times, yarn) for times, yarn in ((1, "A"), (9, "MC"), (1, "A"), (9, "MC"), (20, "A"))
     )
     worked = replace(plan.rounds[1], phrase=runs, runs=runs)
-    assert catching(worked, found) == (
+    caught, words = catching(worked, found, {})
+    assert caught == {"A": (6, 16), "MC": (24, 28, 33, 37)}
+    assert words == (
         "Catch moss behind stitches 6 and 16: it floats over 9 stitches. "
         "Catch oat behind stitches 24, 28, 33 and 37: it floats over 21 stitches"
     )
@@ -162,3 +103,18 @@ def test_the_remarks_that_hold_all_round_long_are_the_catches() -> None:
     round_ = next(each for each in plan.rounds if each.section == "yoke" and each.number == 5)
     assert len(round_.remarks) == 2
     assert catches_of(round_) == (round_.remarks[1],)
+
+
+def test_no_catch_of_the_sample_lies_above_another_where_it_could_be_moved() -> None:
+    """Trail rounds 1 and 2 were both caught behind stitch 10: the second moves to the next stitch."""
+    plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
+    behind = [
+        catches_of(each)[0].split(" of ")[0]
+        for each in plan.rounds
+        if each.chart == "trail" and catches_of(each)
+    ]
+    assert behind[:3] == [
+        "Catch pine behind stitch 10",
+        "Catch pine behind stitch 1",
+        "Catch pine behind stitch 5",
+    ]

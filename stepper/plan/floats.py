@@ -1,0 +1,116 @@
+"""Floats: every strand that passes behind stitches of another yarn, and where a long one is caught. No I/O.
+
+Source: a float is caught when it is over an inch (J. Richards, "Stranding and catching in the back"); in the
+round it can cross the beginning of the round (common practice).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Run
+
+_SHIFTS: Final = (0, 1, -1, 2, -2)
+"""Stitches by which catches are moved off those of the round below, the least first."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Float:
+    """One yarn passing behind stitches of others."""
+
+    yarn: str
+    start: int
+    """Stitches of the round before the first one it passes. Unit: stitches."""
+    stitches: int
+    """How many it passes. Range: 1 and up. Unit: stitches."""
+
+
+def floats(runs: Sequence[Run], *, flat: bool) -> tuple[Float, ...]:
+    """Find every float of a round, also the ones that go around the join.
+
+    Args:
+        runs: The round, laid out flat.
+        flat: Whether the row has ends, which no float crosses.
+
+    Returns:
+        In the order of the yarns and of the round; one around the join begins before the end of the round.
+    """
+    segments: dict[str, list[tuple[int, int]]] = {}
+    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
+    place = 0
+    for run in worked:
+        own = segments.setdefault(run.yarn, [])
+        end = place + run.leaves
+        if own and own[-1][1] == place:
+            own[-1] = (own[-1][0], end)
+        else:
+            own.append((place, end))
+        place = end
+    if len(segments) < 2:
+        return ()
+    found = []
+    for yarn, own in segments.items():
+        starts = [start for start, _ in own[1:]] + ([] if flat else [own[0][0] + place])
+        for (_, end), start in zip(own, starts, strict=False):
+            if start > end:
+                found.append(Float(yarn=yarn, start=end % place, stitches=start - end))
+    return tuple(found)
+
+
+def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int], ...]:
+    """Give the longest float of each yarn: stitches of other yarns between two of its own.
+
+    Args:
+        runs: The round, laid out flat.
+        flat: Whether the row has ends, which no float crosses.
+
+    Returns:
+        Yarn and stitches, in the order in which the yarns first appear; nothing with fewer than two yarns.
+        Unit: stitches.
+    """
+    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
+    longest = dict.fromkeys((run.yarn for run in worked), 0)
+    if len(longest) < 2:
+        return ()
+    for each in floats(runs, flat=flat):
+        longest[each.yarn] = max(longest[each.yarn], each.stitches)
+    return tuple(longest.items())
+
+
+def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ...]:
+    """Give the stitches behind which a float is caught, so that no part of it is over the limit.
+
+    Args:
+        one: The float.
+        limit: Longest part left free. Range: 1 and up. Unit: stitches.
+        total: Stitches in the round.
+        shift: Stitches by which all places are moved, as far as the limit allows.
+
+    Returns:
+        Numbers of stitches in the round, from 1, as far apart as can be; nothing where it need not be caught.
+    """
+    parts = -(-one.stitches // limit)
+    steps = [(part * one.stitches + parts // 2) // parts for part in range(1, parts)]
+    if steps:
+        # The first part grows by what the last one loses; neither goes over the limit, or to nothing.
+        most = min(limit - steps[0], one.stitches - steps[-1] - 1)
+        least = max(1 - steps[0], one.stitches - steps[-1] - limit)
+        steps = [step + max(least, min(most, shift)) for step in steps]
+    return tuple((one.start + step - 1) % total + 1 for step in steps)
+
+
+def places_to_catch(
+    found: Sequence[Float], limit: int, total: int, below: frozenset[int] = frozenset()
+) -> tuple[int, ...]:
+    """Give the places where the floats of one yarn are caught, away from those of the round below.
+
+    A catch right above another shows through (common practice). All places of a round move alike, so that a
+    repeat stays a repeat; where the limit leaves no room they stay.
+    """
+    tried = [
+        sorted({place for one in found for place in catches(one, limit, total, shift)}) for shift in _SHIFTS
+    ]
+    return tuple(min(tried, key=lambda places: len(below.intersection(places))))
