@@ -124,6 +124,8 @@ def forecast_sentences(found: Forecast, plan: Plan, skein: Skein, bought: float 
     if found.weighed:
         beside = f" with {plural(found.beside, 'whole skein')} beside the ball" if found.beside else ""
         yield f"Weighed: {left} left{beside}. {_factor(found.factor)}"
+        low, high = run_length(found.rest_low_m, units).split()[0], run_length(found.rest_high_m, units)
+        yield f"Still needed: {run_length(found.rest_m, units)} ({low} to {high})."
         if found.doubtful:
             yield "That weighing can be read in more than one way, or fits none well: weigh all that is left."
     else:

@@ -66,6 +66,7 @@ def test_lasting_likely_but_not_surely() -> None:
     )
     told = " ".join(forecast_sentences(found, plan, Skein(grams=50, metres=120), 3))
     assert "10 % more than the gauge says" in told
+    assert "Still needed: 95 m (80 to 110 m)." in told
     assert "It likely lasts, but may run out in body, round 51 of 61." in told
     assert "Buy 1 more skein before then to be sure; 0 if it goes as is likely." in told
 
