@@ -82,24 +82,23 @@ OVERFLOWING = """() => {
 }"""
 
 
-@pytest.mark.parametrize("opened", IDS, indirect=True)
+@pytest.mark.parametrize("opened", ["cardigan", "shawl", "switchback"], indirect=True)
 def test_nothing_is_wider_than_the_sheet(opened: Any) -> None:
     """On A4 and Letter, in print and on the screen, and on a telephone 320 px wide (SC 1.4.10)."""
     for media, wide in [
         ("print", SHEETS["A4"] * MM),
         ("print", SHEETS["Letter"] * MM),
         ("screen", 320),
-        ("screen", 794),
     ]:
         opened.emulate_media(media=media)
         opened.set_viewport_size({"width": int(wide), "height": 900})
         assert opened.evaluate(OVERFLOWING) == [], (media, wide)
 
 
-@pytest.mark.parametrize("opened", ["hat", "shawl", "switchback"], indirect=True)
+@pytest.mark.parametrize("opened", ["shawl", "switchback"], indirect=True)
 def test_axe_finds_nothing(opened: Any) -> None:
-    """All rules of axe-core, the best practices and the size of what is touched among them, on a page with
-    rounds, one with rows and lace, one with colours, yoke and sleeves: the other samples hold nothing else."""
+    """All rules of axe-core, the best practices and the size of what is touched among them, on a page with rows
+    and lace and one with rounds, colours, yoke and sleeves: the other samples hold nothing else."""
     rules = {"rules": {"target-size": {"enabled": True}}, "resultTypes": ["violations"]}
     found = axe_api.Axe().run(opened, options=rules).response
     assert [(each["id"], each["nodes"][0]["html"]) for each in found["violations"]] == []
