@@ -41,7 +41,7 @@ def scored(text: str, score: float, means: str = "") -> Scored:
 def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
     """Whatever the order they come in, and whatever else means the same."""
     found = by_likelihood(
-        [scored("go back", -9.0), scored("next", 0.0), scored("move on", 0.0, "next")], STRICT
+        [scored("go back", -9.0), scored("next", 5.0), scored("move on", 5.0, "next")], STRICT
     )
     assert found is not None
     assert found.text == "next"

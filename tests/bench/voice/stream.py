@@ -1,0 +1,120 @@
+"""One long stream of sound with cues in it, and what a recogniser makes of it, as through a microphone."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from stepper.voice.ears import listen, speech_detector
+from stepper.voice.ports import Heard, Recogniser
+from tests.bench.voice.film import film, loudness
+from tests.bench.voice.material import Clip, read
+from tests.bench.voice.voices import RATE_HZ
+
+_BLOCK = RATE_HZ * 40 // 1000
+_LATEST_S = 1.6
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Event:
+    """A cue in the stream."""
+
+    clip: Clip
+    start_s: float
+    end_s: float
+
+
+@dataclass(slots=True)
+class Outcome:
+    """What was heard, and how long it took."""
+
+    heard: list[tuple[float, str]] = field(default_factory=list)
+    """When the utterance was complete, in stream time, and its text."""
+    took_s: list[float] = field(default_factory=list)
+    """How long the recogniser took over each utterance, as the clock on the wall goes."""
+    cpu_s: list[float] = field(default_factory=list)
+    utterances_s: list[float] = field(default_factory=list)
+    all_cpu_s: float = 0.0
+    """Processor time for all of it: detector, gate and recogniser."""
+
+
+class _Stream:
+    """A microphone that gives a stream as fast as it is taken, and knows how far it is."""
+
+    def __init__(self, sound: np.ndarray) -> None:
+        self._sound, self.at_s = sound, 0.0
+
+    def blocks(self) -> Iterator[bytes]:
+        for start in range(0, len(self._sound), _BLOCK):
+            self.at_s = (start + _BLOCK) / RATE_HZ
+            yield self._sound[start : start + _BLOCK].tobytes()
+
+    def close(self) -> None:
+        pass
+
+
+class _Watched:
+    """A recogniser with a stop watch."""
+
+    def __init__(self, inner: Recogniser, outcome: Outcome, stream: _Stream) -> None:
+        self._inner, self._outcome, self._stream = inner, outcome, stream
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        wall, cpu = time.perf_counter(), time.process_time()
+        heard = self._inner.recognise(segment)
+        self._outcome.took_s.append(time.perf_counter() - wall)
+        self._outcome.cpu_s.append(time.process_time() - cpu)
+        self._outcome.utterances_s.append(self._stream.at_s)
+        return heard
+
+    def close(self) -> None:
+        pass
+
+
+def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
+    """Let a recogniser listen to a stream."""
+    outcome, stream = Outcome(), _Stream(sound)
+    began = time.process_time()
+    for heard in listen(stream, _Watched(recogniser, outcome, stream), speech_detector()):
+        if heard.text:
+            outcome.heard.append((stream.at_s, heard.text))
+    outcome.all_cpu_s = time.process_time() - began
+    return outcome
+
+
+def with_cues(
+    clips: Sequence[Clip], talk: Sequence[Clip], ratio_db: float | None, seed: int
+) -> tuple[np.ndarray, list[Event]]:
+    """Put cues into the sound of a film, three seconds apart, each so many dB louder than the film."""
+    lengths = [len(read(clip)) / RATE_HZ for clip in clips]
+    total = 20 + sum(lengths) + 3 * len(clips)
+    if ratio_db is None:
+        behind = np.random.default_rng(seed).standard_normal(round(total * RATE_HZ)).astype(np.float32) * 3e-4
+    else:
+        behind = film(talk, total, seed)
+        behind *= 0.1 * 10 ** (-ratio_db / 20) / loudness(behind)
+    sound, at, events = behind.copy(), 16.0, []
+    for clip, length in zip(clips, lengths, strict=True):
+        speech = read(clip).astype(np.float32) / 32_768
+        speech *= 0.1 / loudness(speech)
+        start = round(at * RATE_HZ)
+        sound[start : start + len(speech)] += speech
+        events.append(Event(clip=clip, start_s=at, end_s=at + length))
+        at += length + 3
+    return as_16_bit(sound), events
+
+
+def as_16_bit(sound: np.ndarray) -> np.ndarray:
+    """Turn a float stream into signed 16-bit."""
+    return (np.clip(sound / max(1.0, np.abs(sound).max()), -1, 1) * 32_767).astype(np.int16)
+
+
+def answer_to(event: Event, outcome: Outcome) -> tuple[str | None, float]:
+    """Give what was heard in answer to a cue, and how long after its end the utterance was complete."""
+    for at, text in outcome.heard:
+        if event.start_s < at <= event.end_s + _LATEST_S:
+            return text, at - event.end_s
+    return None, 0.0
