@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.model import Stretch
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
+from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import (
     Duration,
@@ -17,7 +18,7 @@ from stepper.project.instructions import (
     Work,
     Worked,
 )
-from stepper.project.problems import Place
+from stepper.project.problems import Place, one_of
 
 
 def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
@@ -53,8 +54,11 @@ def _rib(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
     over = needles.count % (knit + purl)
     if over and not (needles.flat and over == knit):
         multiple = f"a multiple of {knit + purl}{f', or {knit} more' if needles.flat else ''}"
+        near = nearest_counts(needles.count, knit + purl)
         needles.report(
-            place, f"k{knit}, p{purl} rib needs {multiple}; {needles.count} stitches are on the needles."
+            place,
+            f"k{knit}, p{purl} rib needs {multiple}; {needles.count} stitches are on the needles.",
+            f"It would fit on {one_of(map(str, near))} stitches.",
         )
         return None
     pair = (Work("k", Numbers((knit,), place), None, place), Work("p", Numbers((purl,), place), None, place))

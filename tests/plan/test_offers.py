@@ -56,3 +56,9 @@ def test_other_hints_are_left_as_they_are() -> None:
     assert priced("Cast on first.", 20, None, "cm") == "Cast on first."
     with pytest.raises(ValueError, match="multiple"):
         nearest_counts(5, 0)
+
+
+def test_a_rib_named_by_its_stitches_offers_counts_too() -> None:
+    """44 stitches and k3, p3 rib: 42 or 48, at 20 to 10 cm 1 cm narrower or 2 cm wider (check-values 6.3)."""
+    told = faults(project("Cast on 44 sts.\nJoin in the round.\nWork in k3, p3 rib for 2 cm."))
+    assert "42 is 2 fewer, 1 cm narrower; 48 is 4 more, 2 cm wider." in told
