@@ -87,7 +87,8 @@ def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
             if any(abs(wanted - ground) < least - 1 for ground in grounds):
                 continue
             tried = at_lightness(colour, wanted)
-            if all(value_difference(tried, other) >= least and not vanishes(tried, other) for other in others):
+            apart = min(value_difference(tried, other) for other in others)
+            if apart >= least and not any(vanishes(tried, other) for other in others):
                 found.append(tried)
                 break
     return min(found, key=lambda tried: colour_difference(own, lab(tried)), default=None)
