@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from stepper.plan.lengthen import renumbered
 from stepper.session.cues import GoTo, Respace, Undo
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
@@ -105,3 +108,14 @@ def test_after_undo_the_round_is_as_planned_and_redo_brings_the_spacing_back() -
     assert spaced != GARMENT
     session.adopt(session.consider(Undo(at=AT)))
     assert session.plan == GARMENT
+
+
+def test_the_new_spacing_goes_along_when_the_pattern_changes_before_it() -> None:
+    """A round added before it moves the increases along; they stay where she put them."""
+    session = session_in_the_round()
+    session.adopt(session.consider(Respace(at=AT, stitch=142, made=10)))
+    spaced = session.plan.rounds[INDEX].shaping
+    rounds = (*GARMENT.rounds[:2], GARMENT.rounds[1], *GARMENT.rounds[2:])
+    session.adopt(session.consider_plan(replace(GARMENT, rounds=renumbered(rounds)), AT, "new"))
+    assert session.state.place == Place(index=INDEX + 1, stitch=142)
+    assert session.plan.rounds[INDEX + 1].shaping == spaced != GARMENT.rounds[INDEX].shaping
