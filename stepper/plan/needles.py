@@ -224,11 +224,10 @@ class Needles:
             self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
     def miss(self, place: Place, message: str, hint: str = "", *, anywhere: bool = False) -> None:
-        """Note something that is not there; where it may have stood in a line not read, the count is lost."""
-        if self.unread if anywhere else self.shaky:
-            self.lost = True
-        else:
+        """Note something that is not there, unless it may have stood in a line not read; lose the count."""
+        if not (self.unread if anywhere else self.shaky):
             self.report(place, message, hint)
+        self.lost = True
 
     def lose(self) -> None:
         """Go on past a line that was not read."""

@@ -29,7 +29,9 @@ def test_next_and_every_has_two_readings_and_both_are_told() -> None:
     assert counts(head)[-1] == 12
     assert counts(head + " 14 sts.")[-1] == 14
     told = plan_of(project(head + " 14 sts.\nBind off.")).warnings[0].text
-    assert "4 times in all" in told and "3 times in all" in told and "alone fits" in told
+    assert "4 times in all" in told
+    assert "3 times in all" in told
+    assert "alone fits" in told
 
 
 def test_a_total_counts_the_times_already_worked() -> None:
