@@ -144,6 +144,9 @@ class Evening:
             ends_at = cued_until + patience_s
             while len(self.told) == before and time.monotonic() < ends_at:
                 time.sleep(0.02)
+            answered_by = time.monotonic() + (5.0 if len(self.told) > before else 0.0)
+            while not any(at > cued_until for at in out.loud_at()) and time.monotonic() < answered_by:
+                time.sleep(0.02)
             quiet_since = time.monotonic()
             while time.monotonic() - quiet_since < 1.5:
                 loud = [at for at in out.loud_at() if at > quiet_since]
@@ -165,13 +168,9 @@ class Evening:
                 time.sleep(0.05)
 
     def close(self) -> None:
-        """End the sitting by the end of its input."""
-        assert self._process.stdin is not None
-        self._process.stdin.close()
-        try:
-            self._process.wait(40)
-        except subprocess.TimeoutExpired:
-            self._process.kill()
+        """End the sitting at once: all that was answered is on the disk, and nobody waits for last words."""
+        self._process.terminate()
+        self._process.wait(10)
 
     def wait_for(self, come: Any, seconds: float) -> None:
         """Wait for something that must happen."""

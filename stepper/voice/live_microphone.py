@@ -18,6 +18,9 @@ STALLED_S = 4.0
 """A microphone that gives nothing for so long is gone. One that has been idle may take 2 s to wake up."""
 REOPEN_EVERY_S = 5.0
 """How often a microphone that has gone is looked for. Unit: seconds."""
+SILENT_S = 20.0
+"""Nothing but noughts for so long: a microphone that is muted, or that the system does not let us hear. One
+that works always gives some noise."""
 _LOOK_S = 0.5
 
 
@@ -46,6 +49,8 @@ class LiveMicrophone:
         """
         self._name, self._deaf, self._there = device, deaf, there
         self._reopen_every_s = reopen_every_s
+        self._silent_since: float | None = None
+        self._told_silent = False
         self._closed = Event()
         self._lock = Lock()
         self.remark: str | None = None
@@ -65,6 +70,7 @@ class LiveMicrophone:
             block = device.take(_LOOK_S)
             if block is not None:
                 came_at = time.monotonic()
+                self._mind_silence(block, came_at)
                 yield block
             elif not self._closed.is_set() and (device.lost or time.monotonic() - came_at > STALLED_S):
                 self._lose(device)
@@ -77,6 +83,18 @@ class LiveMicrophone:
             device, self._input = self._input, None
         if device is not None:
             device.close()
+
+    def _mind_silence(self, block: bytes, now: float) -> None:
+        """Tell once when nothing but noughts has come in for long, and when that is over."""
+        if any(block):
+            if self._told_silent:
+                self._there(True, "The microphone can be heard again.")
+            self._silent_since, self._told_silent = None, False
+        elif block:
+            self._silent_since = self._silent_since if self._silent_since is not None else now
+            if not self._told_silent and now - self._silent_since > SILENT_S:
+                self._told_silent = True
+                self._there(False, "The microphone gives nothing but silence: is it muted, or not allowed?")
 
     def _opened(self) -> Input:
         try:

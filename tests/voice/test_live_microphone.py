@@ -2,11 +2,14 @@ from __future__ import annotations
 
 import threading
 import time
+from pathlib import Path
 
 import pytest
 
+import stepper.voice.live_microphone as live_microphone
 from stepper.voice.live_microphone import LiveMicrophone
 from stepper.voice.seams import NoInputError
+from tests.sine import tone
 
 
 @pytest.mark.usefixtures("no_sound")
@@ -26,6 +29,27 @@ def test_a_name_that_is_not_there_is_told_and_the_usual_one_used() -> None:
         assert len(next(microphone.blocks())) == 1280
     finally:
         microphone.close()
+
+
+@pytest.mark.sound
+def test_a_microphone_that_is_muted_is_told_once_and_when_it_is_heard_again(
+    room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path  # type: ignore[no-untyped-def]
+) -> None:
+    """A system that does not allow the microphone gives noughts without a word; she is told."""
+    monkeypatch.setattr(live_microphone, "SILENT_S", 0.5)
+    told: list[bool] = []
+    microphone = LiveMicrophone(there=lambda here, say: told.append(here))
+    blocks = microphone.blocks()
+    try:
+        while not told:
+            next(blocks)
+        playing = room.speak(tone(tmp_path / "tone.wav", seconds=0.3), wait=False)
+        while len(told) < 2:
+            next(blocks)
+        playing.wait(10)
+    finally:
+        microphone.close()
+    assert told == [False, True]
 
 
 @pytest.mark.sound
