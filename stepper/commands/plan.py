@@ -93,7 +93,8 @@ def plan_lines(plan: Plan) -> Iterator[str]:
             yield ""
             yield f"{section} ({first.of} rounds)"
         last = _last_alike(plan, index)
-        yield from _lines(first, plan.rounds[last])
+        told = plan.rounds[index - 1].altered if index else ()
+        yield from _lines(first, plan.rounds[last], told)
         index = last + 1
     for caution in plan.warnings:
         yield ""
@@ -109,6 +110,7 @@ def _last_alike(plan: Plan, index: int) -> int:
         same = (
             round_.phrase == first.phrase
             and round_.section == first.section
+            and round_.altered == first.altered
             and not (round_.remarks or round_.label or plan.rounds[last].checkpoint)
         )
         if not same:
@@ -117,7 +119,8 @@ def _last_alike(plan: Plan, index: int) -> int:
     return last
 
 
-def _lines(first: Round, last: Round) -> Iterator[str]:
+def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:
+    """Write some like rounds; what is altered in the round before them too need not be told again."""
     for remark in first.remarks:
         yield f"         {remark}"
     numbers = f"{first.number}" if first is last else f"{first.number}-{last.number}"
@@ -126,6 +129,9 @@ def _lines(first: Round, last: Round) -> Iterator[str]:
     count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
     yield f"  {numbers:>6} {label}{first.instruction}.{count}{size}"
     for words in first.altered:
-        yield f"         altered: {words}"
+        if words not in told:
+            yield f"         altered from here: {words}"
+    if told and not first.altered:
+        yield "         as printed from here"
     if last.checkpoint:
         yield f"         count {last.checkpoint.expect}: {last.checkpoint.reason}"

@@ -12,7 +12,7 @@ from stepper.commands.main import main
 from stepper.commands.plan import plan_lines, spoken_once
 from stepper.language.phrasing import spoken
 from tests.plan.test_compile import plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 
@@ -35,6 +35,16 @@ def test_text_puts_like_rounds_together() -> None:
     lines = list(plan_lines(plan_of(project("Cast on 8 sts.\nKnit 100 rounds.\nBind off."))))
     assert len(lines) < 12
     assert any("2-101 knit. 8 sts" in line for line in lines)
+
+
+def test_what_is_altered_is_told_where_it_begins_and_where_it_ends() -> None:
+    """Not in every line between, which would hide where something changes."""
+    head = HEAD.replace("sections:", "alterations:\n  - needle 3.5 mm instead of 4.5 mm\nsections:")
+    work = "Cast on 8 sts.\nChange to 4.5 mm needles.\nKnit 2 rounds.\nPurl 2 rounds.\nChange to 5 mm needles.\nKnit 2 rounds."
+    lines = [line.strip() for line in plan_lines(plan_of(project(work, head=head)))]
+    told = [line for line in lines if line.startswith(("altered", "as printed"))]
+    assert told == ["altered from here: needle 3.5 mm instead of 4.5 mm", "as printed from here"]
+    assert "your own needle, 3.5 instead of 4.5 mm" in lines
 
 
 SAMPLES = sorted(SWITCHBACK.parent.glob("*.yaml"))
