@@ -14,6 +14,7 @@ from stepper.report import fit_page
 from stepper.report.fitting import Fitting, document, fitting
 from stepper.report.plot import svg
 from stepper.report.plot_png import png
+from stepper.report.ranking import nearest_to
 from stepper.report.yoke_picture import profile_of
 
 
@@ -75,6 +76,9 @@ def _text(found: Fitting, trouble: str, *, in_full: int) -> Iterator[str]:
     if trouble:
         yield "As the file has it, it cannot be knitted:"
         yield trouble
+        near = nearest_to(project, found.ranked)
+        if near is not None:
+            yield f"The nearest that can be knitted: {fit_page.named(near.blend)}."
         yield ""
     yield from fit_page.measured(
         found.now, project, f"{project.title}, {fit_page.as_knitted(project, trouble)}"

@@ -78,6 +78,25 @@ def ranked(blends: Iterable[Blend], project: Project, now: Iterable[Line]) -> tu
     return tuple(sorted(found, key=_rank))
 
 
+def nearest_to(project: Project, found: Iterable[Ranked]) -> Ranked | None:
+    """Find what can be knitted most like what the file asks: sizes first, then the line of the switch.
+
+    Args:
+        project: The checked file, with its size and its first switch.
+        found: What can be knitted.
+    """
+    order = {size: place for place, size in enumerate(project.sizes)}
+    switch = project.switches[0] if project.switches else None
+    then = switch.size if switch is not None else project.size
+    label = switch.label.lower() if switch is not None else ""
+
+    def far(one: Ranked) -> tuple[int, bool, int]:
+        begun, ended = order[one.blend.size] - project.size, order[one.blend.then] - then
+        return abs(begun) + abs(ended), one.blend.label.lower() != label, abs(begun)
+
+    return min(found, key=far, default=None)
+
+
 def _rank(one: Ranked) -> tuple[bool, float, bool, float]:
     return one.off_mm is None, round(one.off_mm or 0, 3), bool(one.blend.label), one.crowded
 

@@ -62,5 +62,6 @@ def test_a_blend_that_no_arithmetic_carries_is_told_and_the_others_are_shown(
     assert "it cannot be knitted" in out
     assert "255" in out
     assert "228" in out
+    assert "The nearest that can be knitted: size 6, then 1 from " in out
     assert "size 6 alone" in out
     assert "Can be knitted, nearest first" in out

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.blend import blends, tried
-from stepper.project.model import Project
+from stepper.project.model import Project, Switch
 from stepper.project.reader import read_project
 from stepper.report.fit import lines
-from stepper.report.ranking import Ranked, off_by, ranked, wanted_ease
+from stepper.report.ranking import Ranked, nearest_to, off_by, ranked, wanted_ease
 from tests.plan.test_blend import switchback
 
 
@@ -92,3 +92,16 @@ def test_among_equals_no_switch_comes_first_and_then_the_least_crowded_round() -
     crowded = [one.crowded for one in found[1:]]
     assert crowded == sorted(crowded)
     assert {one.off_mm for one in found} == {found[0].off_mm}
+
+
+def test_the_nearest_to_a_blend_that_fails_keeps_its_sizes_before_its_line() -> None:
+    """Size 6 to 1 fails at the last increase and works at an earlier one."""
+    project = switchback()
+    where = project.sections[0].place
+    asked = replace(project, size=5, switches=(Switch(label="Final increase", size=0, place=where),))
+    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
+    near = nearest_to(asked, ranked(list(blends(project)), project, now))
+    assert near is not None
+    assert (near.blend.size, near.blend.then) == ("6", "1")
+    assert near.blend.label in ("First increase", "Second increase")
+    assert nearest_to(asked, ()) is None
