@@ -18,6 +18,7 @@ import pyte
 import pytest
 
 from stepper.commands.keeping import kept_events, restored
+from stepper.commands.listening import ears_installed
 from stepper.commands.loading import load
 from stepper.commands.showing import latest_events, yarns
 from stepper.craft.colour import rgb_from_hex
@@ -357,6 +358,31 @@ def test_a_recording_is_heard_and_shown_as_it_is_heard(path: Path) -> None:
 
     assert window.over() == 130
     assert _steps(path) == 1
+
+
+@pytest.mark.skipif(not ears_installed() or Path("/dev/snd").exists(), reason="no ears, or a sound card")
+def test_without_a_microphone_the_screen_says_so_and_keys_go_on(path: Path) -> None:
+    """Ears that cannot open are told where they are shown, with the reason."""
+    window = Window(path, PULSE_SERVER="unix:/nowhere/at/all", XDG_RUNTIME_DIR="/nowhere", columns=160)
+    window.see("No ears: no microphone can be opened (PortAudio: ")
+    window.press(" ")
+    window.see("Knit two, purl two, six times.")
+    window.kill()
+
+
+def test_a_round_is_read_along_by_itself_and_held_by_a_word(path: Path) -> None:
+    """The next run comes without a key; after "hold on" nothing comes."""
+    window = Window(path, "--deaf")
+    window.see("Cast on twenty four.")
+    window.press(" ")
+    window.see("Knit two, purl two, six times.")
+    window.press("/read along\r")
+    window.see("Repeat 1 of 6: knit two.")
+    window.see("Purl two.")
+    window.press("/hold on\r")
+    window.see("Waiting. Say: go on.")
+    window.kill()
+    assert 1 < _steps(path) < 4
 
 
 def test_yarns_have_the_colours_of_the_file(path: Path) -> None:

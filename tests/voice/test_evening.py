@@ -47,7 +47,8 @@ def test_rounds_are_knitted_by_voice_with_the_film_on_and_the_loudspeaker_in_the
                     break
         heard = [remark for remark in sitting.remarks if remark.startswith("Heard")]
     told = [each.lines for each in done if each.lines]
-    assert heard == ['Heard "next step".'] * len(CUES)
+    assert len(heard) == len(CUES)  # the program's own voice would be more
+    assert all(remark.endswith('next step".') for remark in heard)
     assert len(told) == len(CUES)
 
     (tmp_path / "typed").mkdir()
