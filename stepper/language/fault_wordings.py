@@ -120,10 +120,10 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         spoken=(
             "respace the rest",
             "space the rest anew",
-            "respace with {made} made",
+            "respace with {number} made",
             "respace at stitch {stitch} with {made} made",
         ),
-        typed=("respace", "respace at stitch {stitch}", "respace {made}"),
+        typed=("respace", "respace at stitch {stitch}", "respace {number}"),
     ),
     Wording(
         cue=cues.Lifeline,

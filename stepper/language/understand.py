@@ -29,6 +29,7 @@ from stepper.session.cues import (
     FaultIn,
     GoTo,
     Note,
+    Respace,
     Saw,
     SectionCount,
     Ten,
@@ -179,6 +180,7 @@ _NUMBER_FIELD: Final[Mapping[type[Cue], str]] = {
     Saw: "number",
     FaultIn: "round_number",
     Choose: "number",
+    Respace: "made",
     Tink: "stitches",
 }
 
