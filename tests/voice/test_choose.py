@@ -26,6 +26,7 @@ _LINE = "Knit to two stitches before the marker, knit two together, slip marker.
         ("auto", "win32", ("pyttsx3", "espeak")),
         ("espeak", "win32", ("espeak",)),
         ("pyttsx3", "linux", ("pyttsx3",)),
+        ("natural", "linux", ("natural", "espeak", "pyttsx3")),
     ],
 )
 def test_each_system_has_its_usual_voice(wanted: Engine, platform: str, tried: tuple[Engine, ...]) -> None:
@@ -64,6 +65,22 @@ def test_who_wants_no_voice_is_told_nothing() -> None:
     speaker, remark = open_speaker(SpeechSettings(engine="none"))
     assert isinstance(speaker, TextOnlySpeaker)
     assert remark is None
+
+
+@pytest.mark.sound
+@pytest.mark.usefixtures("room")
+def test_where_the_natural_voice_cannot_start_another_speaks_and_that_is_told(tmp_path: Path) -> None:
+    """A model she named that is none costs her no speech."""
+    bad = tmp_path / "voice.onnx"
+    bad.write_bytes(b"no model")
+    speaker, remark = open_speaker(SpeechSettings(engine="natural", voice=str(bad)))
+    try:
+        assert not isinstance(speaker, TextOnlySpeaker)
+        assert remark is not None
+        assert remark.startswith("The natural voice does not start (")
+        assert "; another voice speaks." in remark
+    finally:
+        speaker.close()
 
 
 @pytest.mark.sound
