@@ -18,6 +18,7 @@ from stepper.session.events import (
     Event,
     LifelineLaid,
     Measured,
+    Mend,
     Noted,
     Opened,
     PlanChanged,
@@ -26,7 +27,7 @@ from stepper.session.events import (
     Undone,
     Weighed,
 )
-from stepper.session.state import Mend, Place
+from stepper.session.state import Place
 from tests.plan.test_blend import switchback
 
 AT = "2027-01-05T20:00:00+01:00"
