@@ -65,3 +65,17 @@ def test_a_blend_that_no_arithmetic_carries_is_told_and_the_others_are_shown(
     assert "The nearest that can be knitted: size 6, then 1 from " in out
     assert "size 6 alone" in out
     assert "Can be knitted, nearest first" in out
+
+
+@pytest.mark.parametrize("sample", sorted(Path(SWITCHBACK).parent.glob("*.yaml")), ids=lambda path: path.stem)
+def test_every_sample_is_measured_and_its_sizes_ranked(
+    sample: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Hat, mittens, socks, cardigan, shawl and pullover: each has lengths, and every size of it can be knitted."""
+    assert main(["fit", str(sample), "--json"]) == 0
+    document = json.loads(capsys.readouterr().out)
+    assert document["trouble"] is None
+    assert any(line["name"].endswith("length") for line in document["lines"])
+    assert all(line["needles_mm"] > 0 for line in document["lines"])
+    alone = [blend for blend in document["blends"] if blend["from"] is None]
+    assert len(alone) == len({blend["size"] for blend in alone}) >= 1
