@@ -21,6 +21,9 @@ def test_what_there_is_is_told(
     assert main(["voice"]) == 0
     told = capsys.readouterr().out
     assert "bundled recogniser" in told
+    assert "Microphones: " in told
+    assert "Loudspeakers: " in told
+    assert "Every voice is heard" in told
     assert str(tmp_path / "data" / "models" / "one") in told
     assert str(Path("models/two")) in told
 
