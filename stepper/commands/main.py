@@ -14,6 +14,7 @@ from stepper.errors import StepperError
 COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
     "start": "write a commented project file, from your answers or from the text of a printed pattern",
+    "wording": "print every wording of a pattern line that is read, or what it says of one word",
     "check": "tell every problem of a project file, with line and column",
     "plan": "print every round of the garment",
     "fit": "tell what it will measure and which sizes can be blended",

@@ -8,7 +8,8 @@ every row is read from right to left. The drawing itself is kept as printed, fro
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
 
 from stepper.craft import stitches
 from stepper.project.model import Cell, Chart
@@ -39,6 +40,11 @@ def read_key(meaning: str, place: Place, yarns: Mapping[str, object]) -> Cell | 
     )
 
 
+def _usual(widths: Iterable[int]) -> int:
+    """Give the width that most rounds have; of equals, the one met first."""
+    return Counter(widths).most_common(1)[0][0]
+
+
 def draw_chart(
     name: str, lines: Sequence[tuple[str, Place]], key: Mapping[str, Cell], place: Place
 ) -> tuple[Chart | None, list[Problem]]:
@@ -57,7 +63,8 @@ def draw_chart(
     problems: list[Problem] = []
     if not drawn:
         return None, [place.problem(f'chart "{name}" has no rounds.')]
-    width = len(drawn[-1][0])
+    width = _usual(len(text) for text, _ in reversed(drawn))
+    usual = "round 1 has" if width == len(drawn[-1][0]) else "most have"
     if width > MAX_WIDTH or len(drawn) > MAX_ROUNDS:
         return None, [place.problem(f'chart "{name}" is larger than {MAX_WIDTH} by {MAX_ROUNDS} squares.')]
     rounds: list[tuple[Cell, ...]] = []
@@ -65,7 +72,7 @@ def draw_chart(
         if len(text) != width:
             problems.append(
                 where.problem(
-                    f'round {number} of chart "{name}" has {len(text)} squares; round 1 has {width}.',
+                    f'round {number} of chart "{name}" has {len(text)} squares; {usual} {width}.',
                     "Every line of a chart is as long as the others; draw `no stitch` where there is none.",
                 )
             )

@@ -1,0 +1,88 @@
+"""One key, word or number of a legal file changed: the same plan, another legal plan, or an error where it was.
+
+What is promised of every such change:
+
+* never a traceback: a plan that keeps every invariant, or at least one problem;
+* no problem stands on a row before the one touched, save where that row names what was touched (a switch of
+  size, an alteration), is the head of the same numbered rounds, or begins the part that now lacks a key. Problems
+  behind it are what follows from it: a count printed further on, a repeat that no longer divides.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from hypothesis import HealthCheck, given, note, settings
+
+from stepper.plan.compile import compile_plan, faults_of
+from stepper.plan.invariants import broken_invariants
+from stepper.project.problems import Problem, render_problems
+from stepper.project.reader import read_project
+from tests.project.changes import Changed, changed_files
+
+_NUMBERED = re.compile(r"\s*(?:short\s+)?(?:rnds?|rounds?|rows?|all|next)\b[^:]*:", re.I)
+_NAMING = re.compile(r"\s*(?:- \{from|then|knit:|size:|alterations:|- (?!name))")
+
+
+def first_row(text: str, row: int) -> int:
+    """Give the first row of the numbered rounds that a row belongs to; the row itself where it is none."""
+    rows = text.split("\n")
+    while row > 1 and _NUMBERED.match(rows[row - 1]) and _NUMBERED.match(rows[row - 2]):
+        row -= 1
+    return row
+
+
+def names_it(text: str, problem: Problem) -> bool:
+    """Say whether a problem stands where other parts of the file are named: switches, alterations."""
+    return bool(_NAMING.match(text.split("\n")[problem.line - 1]))
+
+
+@given(changed_files())
+@settings(max_examples=120, deadline=None, suppress_health_check=list(HealthCheck))
+def test_one_change_gives_a_plan_or_an_error_where_it_was(changed: Changed) -> None:
+    """A slip while typing is told where it was made, and nothing falls over."""
+    note(f"row {changed.row}: {changed.said}")
+    reading = read_project(changed.text)
+    if reading.project is None:
+        faults = faults_of(reading.partial) if reading.partial is not None else ()
+        problems = (*reading.problems, *faults)
+        assert render_problems(problems, changed.text, "a.yaml")
+    else:
+        compiled = compile_plan(reading.project)
+        if compiled.plan is not None:
+            assert broken_invariants(compiled.plan) == ()
+            return
+        problems = compiled.problems
+    assert problems
+    earliest = first_row(changed.text, changed.row)
+    early = [
+        problem for problem in problems if problem.line < earliest and not names_it(changed.text, problem)
+    ]
+    if changed.kind == "key":
+        early = [problem for problem in early if "has no `" not in problem.message]
+    note(render_problems(early, changed.text, "early"))
+    assert early == []
+
+
+@given(changed_files())
+@settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+def test_a_change_of_white_space_alone_gives_the_same_plan(changed: Changed) -> None:
+    """The words count, not how far they stand apart."""
+    reading = read_project(changed.text)
+    if reading.project is None:
+        return
+    rows = changed.text.split("\n")
+    spread = [
+        re.sub(r"(?<=\S) (?=\S)", "  ", row) if row.startswith("      ") and "|" not in row else row
+        for row in rows
+    ]
+    again = read_project("\n".join(spread))
+    if again.project is None or any(re.match(r"\s+[.\w^/\\]{3,}$", row) for row in rows):
+        return  # the rows of a chart are drawn, not written
+    one, other = compile_plan(reading.project).plan, compile_plan(again.project).plan
+    assert (one is None) == (other is None)
+    if one is not None and other is not None:
+        assert [replace(round_, remarks=()) for round_ in one.rounds] == [
+            replace(round_, remarks=()) for round_ in other.rounds
+        ]
