@@ -203,7 +203,7 @@ def _increases(steps: Sequence[Step], scales: _Scales) -> Iterator[Shape]:
                 at=(_LEFT + 8, y - 6),
                 text=f"{step.label}: {step.before} to {step.after}",
                 colour=_INK,
-                size=14,
+                size=12.5,
             )
         above = step.depth_mm
 
