@@ -19,7 +19,7 @@ from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, View, Where
-from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnTo
+from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.state import State
@@ -52,6 +52,7 @@ class Conductor:
         speaker: Speaker | None = None,
         own_wordings: Mapping[str, str] | None = None,
         turn: Callable[[View], None] | None = None,
+        film: Callable[[bool], None] | None = None,
         sounds: bool = True,
         rest: bool = True,
         later: Callable[[float, Cue], None] | None = None,
@@ -66,12 +67,14 @@ class Conductor:
             speaker: Says lines; without one they are only shown.
             own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
             turn: Turns the screen to something; nothing where there is no screen.
+            film: Takes whether the ears are to ask for the address word from now on.
             sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
             rest: Whether she wants to be reminded to rest her hands.
             later: Offers a cue after so many seconds, on whatever thread; without it nothing is read along by
                 itself.
         """
         self._turn = turn
+        self._film = film
         self._sounds = sounds
         self._rest = rest
         self._later = later
@@ -180,6 +183,8 @@ class Conductor:
             if isinstance(effect, TurnTo) and self._turn is not None:
                 self._turn(effect.view)
                 continue
+            if isinstance(effect, TurnFilm) and self._film is not None:
+                self._film(effect.on)
             if isinstance(effect, RestHands) and not self._rest:
                 continue
             if isinstance(effect, BeatIn) and self._later is not None:

@@ -160,6 +160,19 @@ def test_a_page_is_shown_where_there_is_a_screen_and_told_where_there_is_none() 
     assert len(log.lines) == 1
 
 
+def test_the_ears_are_told_whether_a_film_is_on_and_so_is_she() -> None:
+    """By words as by any other door; nothing is kept, since it is nothing of the garment."""
+    log, turned = Log(), list[bool]()
+    conductor = Conductor(
+        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, film=turned.append
+    )
+    for words in ("film on", "the film is over"):
+        conductor.offer_words(words)
+        conductor.drain()
+    assert turned == [True, False]
+    assert [line.split(":")[0] for line in log.lines] == ["shown The film is on", "shown The film is off"]
+
+
 def test_what_happened_is_kept_before_it_is_shown_and_said() -> None:
     """Disk before voice: what the knitter was told can never be lost."""
     log = Log()

@@ -15,6 +15,22 @@ from stepper.plan.model import Plan
 from stepper.voice.ports import Recogniser
 
 
+class FilmSwitch:
+    """Whether a film is on, so that a cue needs the address word; turned and asked by any thread."""
+
+    def __init__(self, is_on: bool) -> None:
+        """Start as her settings say."""
+        self._is_on = is_on
+
+    def __call__(self) -> bool:
+        """Tell whether it is on."""
+        return self._is_on
+
+    def turn(self, is_on: bool) -> None:
+        """Turn it on or off."""
+        self._is_on = is_on
+
+
 def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = None) -> Iterator[str]:
     """Open a recording at once and give the cues it holds, in order, as they are asked for.
 

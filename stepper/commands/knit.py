@@ -17,7 +17,7 @@ from pathlib import Path
 from threading import Thread, Timer
 from typing import TYPE_CHECKING
 
-from stepper.commands.hearing import heard_in
+from stepper.commands.hearing import FilmSwitch, heard_in
 from stepper.commands.keeping import Keeper, take_up
 from stepper.commands.listening import NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded, load
@@ -81,15 +81,16 @@ def run(args: argparse.Namespace) -> int:
         if not terminal.why_not:
             return int(showing.sit(loaded, terminal, mine, args))
         _complain(f"{terminal.why_not}; going on line by line.")
-    recording = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan)
+    film = FilmSwitch(mine.hearing.address)
+    recording = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film)
     with ExitStack() as stack:
         speaker = None if args.mute else _speaker(mine)
         if speaker is not None:
             stack.callback(speaker.close)
         journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
-        conductor = _begun(loaded, journal, speaker, mine)
+        conductor = _begun(loaded, journal, speaker, mine, film)
         if args.listen and not args.deaf and recording is None:
-            _open_ears(conductor, loaded, speaker, mine, stack)
+            _open_ears(conductor, loaded, speaker, mine, film, stack)
         if recording is not None:
             _follow(conductor, recording, heard=True)
         elif plain:
@@ -102,7 +103,9 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Preferences) -> Conductor:
+def _begun(
+    loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+) -> Conductor:
     """Take up the garment where it was left."""
     taken = take_up(loaded, journal, now())
     # The project text is kept before anything refers to it by its fingerprint.
@@ -121,6 +124,7 @@ def _begun(loaded: Loaded, journal: Journal, speaker: Speaker | None, mine: Pref
         speaker=speaker,
         own_wordings=mine.wordings,
         sounds=mine.hearing.sounds,
+        film=film.turn,
         later=later,
         rest=mine.care.rest,
     )
@@ -143,7 +147,12 @@ def _follow(conductor: Conductor, cues: Iterator[str], *, heard: bool) -> None:
 
 
 def _open_ears(
-    conductor: Conductor, loaded: Loaded, speaker: Speaker | None, mine: Preferences, stack: ExitStack
+    conductor: Conductor,
+    loaded: Loaded,
+    speaker: Speaker | None,
+    mine: Preferences,
+    film: FilmSwitch,
+    stack: ExitStack,
 ) -> None:
     """Listen to the microphone until the stack is left; what was heard is told beside what is answered."""
     if not ears_installed():
@@ -155,7 +164,12 @@ def _open_ears(
         conductor.offer_words(text, heard=True)
 
     ears = LiveEars(
-        loaded.plan, speaker, mine.hearing, hear=hear, tell=lambda is_open, sentence: _complain(sentence)
+        loaded.plan,
+        speaker,
+        mine.hearing,
+        hear=hear,
+        tell=lambda is_open, sentence: _complain(sentence),
+        is_addressed=film,
     )
     stack.callback(ears.close)
 

@@ -47,6 +47,7 @@ class LiveEars:
         *,
         hear: Callable[[str], None],
         tell: Callable[[bool, str], None],
+        is_addressed: Callable[[], bool] | None = None,
     ) -> None:
         """Get ready in a thread, and listen there.
 
@@ -57,7 +58,9 @@ class LiveEars:
             hear: Takes the words of a cue. From a thread.
             tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
                 setting could not be followed, why nothing is heard. From a thread.
+            is_addressed: Whether the address word is asked for now; otherwise as the settings say.
         """
+        self._is_addressed = is_addressed
         self._plan, self._settings, self._hear, self._tell = plan, settings, hear, tell
         self._speaking = Deafness(speaker, settings.deaf_tail_s) if speaker is not None else None
         self._ready = False
@@ -82,7 +85,7 @@ class LiveEars:
 
     def _recogniser(self) -> Recogniser:
         """Load what makes words of sound, behind what knows her voice, where that is known."""
-        recogniser = recogniser_for(self._plan)
+        recogniser = recogniser_for(self._plan, is_addressed=self._is_addressed)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 

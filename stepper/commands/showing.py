@@ -12,7 +12,7 @@ from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING, Any
 
-from stepper.commands.hearing import heard_in
+from stepper.commands.hearing import FilmSwitch, heard_in
 from stepper.commands.keeping import Keeper, take_up
 from stepper.commands.listening import GETTING_READY, NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded
@@ -78,7 +78,8 @@ def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Nam
         KeyboardInterrupt: She left at once.
         BrokenPipeError: The terminal has gone.
     """
-    cues = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan)
+    film = FilmSwitch(mine.hearing.address)
+    cues = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film)
     why_no_ears = "" if cues is not None else _why_no_ears(args, mine)
     later: list[Screen] = []
     speaker, why_silent = _speaker(later, mine, mute=args.mute)
@@ -96,12 +97,12 @@ def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Nam
                 )
             )
             later.append(screen)
-            conductor = _begun(loaded, journal, screen, speaker, mine)
+            conductor = _begun(loaded, journal, screen, speaker, mine, film)
             with stderr_aside(), ExitStack() as stack:
                 if cues is not None:
                     Thread(target=_listen, args=(cues, screen), name="ears", daemon=True).start()
                 elif why_no_ears == GETTING_READY:
-                    stack.callback(_live_ears(loaded, screen, speaker, mine).close)
+                    stack.callback(_live_ears(loaded, screen, speaker, mine, film).close)
                 screen.run(conductor)
             print("\n".join(screen.last_lines), flush=True)
             if speaker is not None:
@@ -166,18 +167,25 @@ def _why_no_ears(args: argparse.Namespace, mine: Preferences) -> str:
     return GETTING_READY if args.listen or mine.hearing.listen else "closed in the settings"
 
 
-def _live_ears(loaded: Loaded, screen: Screen, speaker: Speaker | None, mine: Preferences) -> LiveEars:
+def _live_ears(
+    loaded: Loaded, screen: Screen, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+) -> LiveEars:
     """Listen to the microphone and keep the screen honest about it."""
 
     def tell(is_open: bool, sentence: str) -> None:
         reason = sentence.removeprefix("Nothing is heard, since ").partition(";")[0].rstrip(".")
         screen.ears_end("" if is_open else reason[:1].lower() + reason[1:])
 
-    return LiveEars(loaded.plan, speaker, mine.hearing, hear=screen.hear, tell=tell)
+    return LiveEars(loaded.plan, speaker, mine.hearing, hear=screen.hear, tell=tell, is_addressed=film)
 
 
 def _begun(
-    loaded: Loaded, journal: Journal, screen: Screen, speaker: Speaker | None, mine: Preferences
+    loaded: Loaded,
+    journal: Journal,
+    screen: Screen,
+    speaker: Speaker | None,
+    mine: Preferences,
+    film: FilmSwitch,
 ) -> Conductor:
     """Take up the garment where it was left."""
     now = importlib.import_module("stepper.commands.knit").now
@@ -192,6 +200,7 @@ def _begun(
         speaker=speaker,
         own_wordings=mine.wordings,
         turn=screen.turn,
+        film=film.turn,
         sounds=mine.hearing.sounds,
         later=screen.later,
         rest=mine.care.rest,

@@ -282,6 +282,12 @@ def _reading(effect: effects.TellReading, plan: Plan) -> str:
     return f"End of {round_word(round_)} {round_.number}: {count}. Say next step when it is right."
 
 
+def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
+    if effect.on:
+        return "The film is on: I listen only to what begins with the address word."
+    return "The film is off: no address word any more."
+
+
 def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
     return "That is shown on the full screen only."
 
@@ -338,6 +344,7 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellAsleep: _asleep,
         effects.TellAwake: _awake,
         effects.TurnTo: _turn_to,
+        effects.TurnFilm: _turn_film,
         effects.TellHelp: _help,
         effects.TellStop: _stop,
         effects.TellReading: _reading,

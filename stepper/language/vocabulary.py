@@ -167,6 +167,18 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("listen",),
     ),
     Wording(
+        cue=cues.Film,
+        fixed={"on": True},
+        says="asks for the address word in front of every cue",
+        spoken=("film on", "the film is on", "a film is on"),
+    ),
+    Wording(
+        cue=cues.Film,
+        fixed={"on": False},
+        says="needs no address word any more",
+        spoken=("film off", "the film is off", "the film is over"),
+    ),
+    Wording(
         cue=cues.Enough,
         says="says where you stop and closes",
         spoken=(

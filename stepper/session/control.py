@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue, Enough, Listen, Look, Redo, Undo, Wait
+from stepper.session.cues import Cue, Enough, Listen, Redo, Undo, Wait
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Closed, FellAsleep, Undone, WokeUp
 from stepper.session.state import State
@@ -43,8 +43,8 @@ def ask(plan: Plan, state: State, cue: Cue) -> Decision:
     return ()
 
 
-def look(plan: Plan, state: State, cue: Look) -> Decision:
-    """Change nothing; something is shown."""
+def look(plan: Plan, state: State, cue: Cue) -> Decision:
+    """Change nothing; the screen or the ears are turned."""
     return ()
 
 

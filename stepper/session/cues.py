@@ -295,6 +295,13 @@ class View(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Film(Cue):
+    """Ask for the address word in front of every spoken cue, as while a film is on, or no more."""
+
+    on: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Look(Cue):
     """Turn the screen to something."""
 
@@ -342,6 +349,7 @@ CUES: tuple[type[Cue], ...] = (
     Faster,
     Hold,
     GoOn,
+    Film,
     Look,
 )
 """Every kind of cue that can be said, in the order of the help."""

@@ -258,6 +258,13 @@ class TurnTo(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TurnFilm(Effect):
+    """Ask for the address word from now on, or no more, and say so."""
+
+    on: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellHelp(Effect):
     """Say what can be said."""
 

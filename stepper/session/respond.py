@@ -40,6 +40,7 @@ from stepper.session.effects import (
     TellStride,
     TellTimeLeft,
     TellUndone,
+    TurnFilm,
     TurnTo,
 )
 from stepper.session.events import (
@@ -99,6 +100,8 @@ def respond(
     back = _place_first(plan, before, cue) if not isinstance(cue, cues.Beat) else ()
     if isinstance(cue, cues.Look):
         return (*back, TurnTo(view=cue.view))
+    if isinstance(cue, cues.Film):
+        return (*back, TurnFilm(on=cue.on))
     if not events and isinstance(cue, cues.Beat):
         return ()
     if not events and cue is not None:

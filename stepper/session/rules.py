@@ -61,6 +61,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Listen: (control.already_awake, control.already_awake, control.wake_up, control.over),
     cues.Enough: (control.close, control.close, control.close, control.over),
     cues.Help: (control.ask, control.ask, control.ask, control.over),
+    cues.Film: (control.look, control.look, control.sleeping, control.over),
     cues.Look: (control.look, control.look, control.sleeping, control.over),
     cues.SectionCount: (mending.section_count, mending.section_count, control.sleeping, control.over),
     cues.MarkerCounts: (mending.marker_counts, mending.marker_counts, control.sleeping, control.over),

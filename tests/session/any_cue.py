@@ -39,6 +39,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Redo, at=_NOW),
     st.builds(cues.Help, at=_NOW),
+    st.builds(cues.Film, at=_NOW, on=st.booleans()),
     st.builds(cues.Look, at=_NOW, view=st.sampled_from(cues.View)),
     st.builds(cues.Count, at=_NOW, stitches=st.integers(220, 250)),
     st.builds(cues.SectionCount, at=_NOW, stitches=_COUNTS),

@@ -35,6 +35,7 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.Choose: cues.Choose(number=1),
     cues.Ask: cues.Ask(asking=Asking.MORE),
     cues.Ten: cues.Ten(stitches=10),
+    cues.Film: cues.Film(on=True),
     cues.Look: cues.Look(view=cues.View.CHART),
 }
 
