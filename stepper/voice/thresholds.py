@@ -3,10 +3,10 @@
 The strict row is for cues without an address word, the loose one for cues behind it, since whoever says the
 address word means the program.
 
-Source: chosen on the development voices of `tests/bench/voice` (261 cues and counts, 244 lines of talk of which
-half hold a cue's own words) for few false cues at no great loss; `sounds_within` and `sounds_clear` are from
-earlier measurements on other synthetic voices and were found good there too. The likelihoods cannot be compared
-with those of a score that is corrected for noise: here each token has its due instead.
+Source: chosen on the development voices of `tests/bench/voice` (261 cues and counts, 244 lines of talk, half
+of which hold a cue's own words) for few false cues at no great loss; `sounds_within` and `sounds_clear` are
+from earlier measurements on other synthetic voices and were found good there too. The likelihoods cannot be
+compared with those of a score that is corrected for noise: here each token has its due instead.
 """
 
 from __future__ import annotations
@@ -24,8 +24,8 @@ class Thresholds:
     sounds_clear: float
     """And when the nearest cue of another meaning is so much farther. Range: 0 to 1."""
     least: float
-    """Taken for its likelihood when that, the due for its tokens added, is above that of the free transcript by
-    so much. A natural logarithm; below 0 it may be less likely."""
+    """Taken for its likelihood when that, the due for its tokens added, is above that of the free transcript
+    by so much. A natural logarithm; below 0 it may be less likely."""
     clear: float
     """And when the next cue of another meaning is so much less likely. A natural logarithm."""
     agreed: float
@@ -35,7 +35,7 @@ class Thresholds:
 
 
 STRICT: Final = Thresholds(
-    sounds_within=0.28, sounds_clear=0.08, least=1.0, clear=1.0, agreed=0.7, furthest=0.55
+    sounds_within=0.28, sounds_clear=0.08, least=1.5, clear=1.0, agreed=0.7, furthest=0.65
 )
 LOOSE: Final = Thresholds(
     sounds_within=0.3, sounds_clear=0.08, least=-4.0, clear=1.0, agreed=0.7, furthest=0.75
