@@ -88,6 +88,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
 
 def _start_line(line: Line, needles: Needles) -> None:
     needles.line = line.place.line
+    needles.place = line.place
     needles.line_start = len(needles.drafts)
     needles.line_side = line.side
     needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))

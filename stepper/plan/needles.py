@@ -162,6 +162,10 @@ class Needles:
     """What is to be said before the next round."""
     label: str | None = None
     line: int = 0
+    place: Place | None = None
+    """Where the line in hand stands."""
+    fits: set[int] = field(default_factory=set)
+    """Rounds that were worked, by the identity of their template."""
     line_start: int = 0
     """Index of the first draft of the line."""
     line_side: str = ""
@@ -227,10 +231,10 @@ class Needles:
         """Note something that is not there, unless it may have stood in a line not read; lose the count."""
         if not (self.unread if anywhere else self.shaky):
             self.report(place, message, hint)
-        self.lost = True
+        self.lose()
 
     def lose(self) -> None:
-        """Go on past a line that was not read."""
+        """Go on past a line that was not read or does not fit: count, markers and holds are not known."""
         self.lost = self.shaky = self.unread = True
 
     def regain(self, count: int) -> None:

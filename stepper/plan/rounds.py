@@ -23,11 +23,9 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     try:
         worked = _fitted(template, needles)
     except MisfitError as misfit:
-        if needles.shaky and _asks_markers(template.elements):
-            needles.lost = True
-        needles.report(misfit.place, misfit.message, misfit.hint)
-        needles.lost = True
+        _report(misfit, template, needles)
         return
+    needles.fits.add(id(template))
     for name in worked.returned:
         del needles.held[name]
     for name, number in worked.held:
@@ -43,6 +41,19 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+
+
+def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
+    """Tell what does not fit: where the round is written, or where it is asked for once more than it fits."""
+    if needles.shaky and _asks_markers(template.elements):
+        needles.lost = True
+    place, message = misfit.place, misfit.message
+    again = id(template) in needles.fits and needles.place is not None
+    if again and needles.place is not None and needles.place.line > place.line:
+        message = f"the round of line {place.line} fits no more often here: {message}"
+        place = needles.place
+    needles.report(place, message, misfit.hint)
+    needles.lose()
 
 
 def _fitted(template: Template, needles: Needles) -> Worked:

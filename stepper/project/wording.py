@@ -8,6 +8,7 @@ Where the grammar stops, `stepper.project.explaining` says why and which word wa
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
@@ -70,6 +71,9 @@ class Words:
     inches: bool = False
 
 
+_SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
+
+
 def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) -> Reading:
     """Read one printed line.
 
@@ -81,6 +85,8 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     Returns:
         The line, or the problems that stopped it; never both.
     """
+    if _SPACES.search(text):
+        return _read_spread(text, place_of, words)
     plain = made_plain(text)
     whole = place_of(len(plain) - len(plain.lstrip()), len(plain.strip()) or 1)
     note = NOTE.match(plain)
@@ -121,6 +127,18 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
         head = replace(head, side=side, rows=True)
     said = (*said, *builder.said)
     return Reading(line=_line(label, head, sentences, text, whole, said))
+
+
+def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words) -> Reading:
+    """Read a line whose words stand further apart than a space; places stay those of the line as typed."""
+    more = {at for match in _SPACES.finditer(text) for at in range(match.start() + 1, match.end())}
+    places = [at for at in range(len(text)) if at not in more]
+
+    def place(offset: int, length: int) -> Place:
+        first, last = (places[min(at, len(places) - 1)] for at in (offset, offset + max(length, 1) - 1))
+        return place_of(first, max(length, last - first + 1))
+
+    return read_line(_SPACES.sub(" ", text), place, words)
 
 
 def _meant(told: Explained, place_of: Callable[[int, int], Place], words: Words) -> Line | None:

@@ -55,6 +55,18 @@ def test_case_does_not_matter(example: str) -> None:
     assert read(example.lower()).problems == ()
 
 
+def test_words_may_stand_further_apart() -> None:
+    """A page sets its lines to one width; places are those of the line as it stands."""
+    labelled = read("Dec  round:  K1,   k2tog,  k to  end.").line
+    assert labelled is not None
+    assert labelled.label == "Dec round"
+    line = read("Short   row 1  (RS):  K27,  turn.").line
+    assert line is not None
+    assert (line.numbers, line.side, line.text) == ((1,), "RS", "Short row 1 (RS): K27, turn.")
+    problem = read("Knit  2   ronds.").problems[0]
+    assert (problem.column, problem.length) == (11, 5)
+
+
 def test_typographic_signs_are_read_as_their_plain_twins() -> None:
     """Text copied from a page has dashes, quotes and spaces of every kind."""
     assert read("Rnds 1–4:\u00a0Knit.").line is not None
