@@ -12,9 +12,15 @@ from typing import Final
 
 from stepper.craft.gauge import half_up
 from stepper.plan.alter_needles import OwnNeedle, own_needles, with_own_needles
-from stepper.plan.alter_stitches import chart_without_bobbles, with_bind_off, with_rib, without_bobbles
+from stepper.plan.alter_stitches import (
+    chart_without_bobbles,
+    with_bind_off,
+    with_count,
+    with_rib,
+    without_bobbles,
+)
 from stepper.project.alterations import meets
-from stepper.project.instructions import Length, Line, Numbers, Rounds, Sentence, UntilLength, Worked
+from stepper.project.instructions import Evenly, Length, Line, Numbers, Rounds, Sentence, UntilLength, Worked
 from stepper.project.model import Alteration, Project, Section
 from stepper.project.problems import Place
 from stepper.project.sizes import find_size
@@ -39,8 +45,8 @@ class Altered:
 def altered(project: Project) -> Altered:
     """Apply the rules that change lines.
 
-    A rule of length, bind-off or rib that finds nothing to alter is reported; one about bobbles or needles
-    may find none, because it is often meant for whatever comes.
+    A rule of length, count, bind-off or rib that finds nothing to alter is reported; one about bobbles or
+    needles may find none, because it is often meant for whatever comes.
     """
     marks: dict[int, tuple[str, ...]] = {}
     unfit = []
@@ -102,6 +108,16 @@ def _ribs(rule: Alteration, section: Section, project: Project, charts: dict[str
         return _replaced(line, lambda each: with_rib(each, rule, line.side))
 
     return tuple(on_its_side(line) for line in section.lines)
+
+
+def _counts(rule: Alteration, section: Section, project: Project, charts: dict[str, str]) -> tuple[Line, ...]:
+    return tuple(
+        _replaced(line, lambda each: with_count(each, rule.stitches))
+        if (line.label or "").casefold() == rule.words.casefold()
+        and any(isinstance(each, Evenly) for each in line.sentences)
+        else line
+        for line in section.lines
+    )
 
 
 def _no_bobbles(
@@ -178,6 +194,7 @@ _LINES: Final[MappingProxyType[str, _Change]] = MappingProxyType(
         "bind-off": _bind_offs,
         "rib": _ribs,
         "no bobbles": _no_bobbles,
+        "count": _counts,
         "needle": _own_needles,
         "no needle change": _own_needles,
     }
@@ -185,4 +202,4 @@ _LINES: Final[MappingProxyType[str, _Change]] = MappingProxyType(
 # How each kind of rule changes the lines of a section.
 _NEEDLES: Final = ("needle", "no needle change")
 # These mark the rounds worked on the needle, not the line that changes it.
-_MUST_FIND: Final = ("length", "bind-off", "rib")
+_MUST_FIND: Final = ("length", "bind-off", "rib", "count")

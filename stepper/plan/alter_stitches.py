@@ -8,7 +8,9 @@ from stepper.project.instructions import (
     BindOff,
     ChartPart,
     ChartWork,
+    Count,
     Element,
+    Evenly,
     Numbers,
     Phrase,
     Sentence,
@@ -25,6 +27,15 @@ def with_bind_off(sentence: Sentence, rule: Alteration) -> Sentence:
     """Bind off the way the rule says; a grafted or drawn-up end stays as it is."""
     if isinstance(sentence, BindOff) and sentence.how == "bind off":
         return replace(sentence, manner=rule.words)
+    return sentence
+
+
+def with_count(sentence: Sentence, stitches: int) -> Sentence:
+    """Spread the change to another count, and expect that one at the end of the line."""
+    if isinstance(sentence, Evenly):
+        return replace(sentence, to=Numbers((stitches,), sentence.place), by=None)
+    if isinstance(sentence, Count) and not sentence.change:
+        return replace(sentence, number=Numbers((stitches,), sentence.place))
     return sentence
 
 

@@ -7,6 +7,7 @@ The rules, each with `in SECTION` at its end where it is for one section only:
 - `bind off in pattern`, `sewn bind-off`
 - `k1, p1 rib instead of k2, p2`
 - `size 3 in sleeves`
+- `240 sts at Final increase`: another count for an evenly spread line, by its label
 - `keep 20 sts free at centre front and back`: no evenly spread change there; rounds are taken to begin at the
   centre back unless the rule ends with `from the side`
 
@@ -34,6 +35,7 @@ EXAMPLES = (
     "sewn bind-off in neckband",
     "k1, p1 rib instead of k2, p2 in neckband",
     "size 3 in sleeves",
+    "240 sts at Final increase",
     "keep 20 sts free at centre front in yoke",
     "note: free words",
 )
@@ -59,6 +61,7 @@ _RIBBING = re.compile(
     re.I,
 )
 _SIZE = re.compile(r"size\s+(?P<size>.+?)\s+in\s+(?:the\s+)?(?P<section>.+)", re.I)
+_COUNT = re.compile(r"(?P<count>\d+)\s*(?:sts?|stitch(?:es)?)\s+at\s+(?:the\s+)?(?P<label>.+)", re.I)
 _KEEP_FREE = re.compile(
     r"keep\s+(?P<amount>\d[\d./\s½¼¾]*?)\s*(?P<unit>sts?|stitch(?:es)?|cm|mm|in|inch|inches)\s+free\s+at\s+"
     r"(?P<where>(?:the |and |centre |center |front |back )*(?:centre|center|front|back))"
@@ -77,7 +80,7 @@ def read_alteration(text: str, place: Place, *, inches: bool = False) -> Alterat
         inches: Whether a length without a unit is in inches.
     """
     plain = " ".join(text.split())
-    for read in (_read_simple, _read_free, _read_length, _read_size, _read_rib, _read_bind_off):
+    for read in (_read_simple, _read_free, _read_count, _read_length, _read_size, _read_rib, _read_bind_off):
         found = read(plain, place, inches)
         if found is not None:
             return found
@@ -120,6 +123,14 @@ def _read_free(plain: str, place: Place, inches: bool) -> Alteration | None:
         return replace(found, stitches=int(amount)) if amount.isdigit() and int(amount) > 1 else None
     values, trouble = read_length(f"{amount} {unit}", inches=inches)
     return None if trouble or len(values) != 1 else replace(found, mm=values[0])
+
+
+def _read_count(plain: str, place: Place, inches: bool) -> Alteration | None:
+    match = _COUNT.fullmatch(plain)
+    if match is None or int(match["count"]) < 1:
+        return None
+    label = match["label"].strip()
+    return Alteration(kind="count", text=plain, place=place, stitches=int(match["count"]), words=label)
 
 
 def _read_length(plain: str, place: Place, inches: bool) -> Alteration | None:

@@ -107,8 +107,8 @@ class Alteration:
     """What the knitter does differently from the pattern."""
 
     kind: str
-    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib`, `keep free` or
-    `size`."""
+    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib`, `size`, `keep free` or
+    `count`."""
     text: str
     """In the knitter's words."""
     place: Place
@@ -122,10 +122,10 @@ class Alteration:
     rounds: int = 0
     """`length`: rounds more, below 0 for fewer; 0 where a length is given."""
     words: str = ""
-    """`bind-off`: how; `size`: the name of the size; `keep free`: `front`, `back`, both, and `side` where the
-    rounds begin at the side."""
+    """`bind-off`: how; `size`: the name of the size; `count`: the label of the line; `keep free`: `front`,
+    `back` or both, and `side` where the rounds begin at the side."""
     stitches: int = 0
-    """`keep free`: how many; 0 where a length is given. Unit: stitches."""
+    """`keep free`: how many; 0 where a length is given. `count`: how many to reach. Unit: stitches."""
     rib: tuple[tuple[str, int], ...] = ()
     """The rib worked: stitch and how many of it, in order."""
     rib_printed: tuple[tuple[str, int], ...] = ()

@@ -115,3 +115,20 @@ def test_a_switch_is_offered_at_a_plain_line_only_where_the_counts_meet() -> Non
     assert project is not None
     found = {(each.size, each.then) for each in blends(project) if each.label == "Plain part"}
     assert found == {("S", "M"), ("M", "S")}
+
+
+def test_a_blend_that_a_later_chart_does_not_carry_offers_the_nearest_counts_with_their_cost() -> None:
+    """22 stitches and 6 more are 28, a multiple of 4; 22 and 4 more are 26: 24 or 28 would do, 1 cm each at 20 to 10 cm."""
+    work = """
+        Cast on 20 (22, 24) sts.
+        Join in the round.
+        More: Increase 4 (6, 8) sts evenly.
+        Chart peak.
+        Bind off.
+    """
+    project = read_project(project_text(work)).project
+    assert project is not None
+    blend = tried(project, 1, 0, "More")
+    assert not blend.works
+    assert 'chart "peak" has 4 stitches and does not divide 26' in blend.why_not
+    assert "24 is 2 fewer, 1 cm narrower; 28 is 2 more, 1 cm wider." in blend.why_not
