@@ -202,13 +202,25 @@ def check_alterations(
     sizes: Sequence[str],
     problems: list[Problem],
 ) -> None:
-    """Report alterations for a section or a size that the file does not have."""
+    """Report alterations for a section, a label or a size that the file does not have."""
     names = [section.name for section in sections]
     for alteration in alterations:
         if alteration.section and names and not any(meets(alteration, name) for name in names):
             hint = nearest(alteration.section, names) or f"The sections are {one_of(names)}."
             problems.append(
                 alteration.place.problem(f'there is no section "{alteration.section}" to alter.', hint)
+            )
+        labels = {line.label for section in sections for line in section.lines if line.label}
+        if (
+            alteration.kind == "count"
+            and names
+            and alteration.words.casefold() not in map(str.casefold, labels)
+        ):
+            hint = nearest(alteration.words, labels) or (
+                f"The labelled lines are {one_of(sorted(labels))}." if labels else "No line has a label."
+            )
+            problems.append(
+                alteration.place.problem(f'there is no line labelled "{alteration.words}" to alter.', hint)
             )
         if alteration.kind == "size" and sizes and find_size(alteration.words, tuple(sizes)) is None:
             problems.append(

@@ -131,14 +131,14 @@ def test_grafted_stitches_are_not_bound_off_another_way() -> None:
 WITH_COUNT = """
     Cast on 20 (22, 24) sts.
     Join in the round.
-    More: Increase 5 (5, 8) sts evenly. 25 (27, 32) sts.
+    {label}: Increase 5 (5, 8) sts evenly. 25 (27, 32) sts.
     Bind off.
 """
 
 
 def test_another_count_at_a_line_is_spread_and_expected_there() -> None:
     """22 to 28 instead of 27: six increases, 22 = 6 × 3 + 4; the printed sizes are checked as printed."""
-    plan = ribbed("28 sts at more", WITH_COUNT)
+    plan = ribbed("28 sts at more", WITH_COUNT.format(label="More"))
     round_ = next(each for each in plan.rounds if each.evenly)
     assert (round_.before, round_.after, len(round_.shaping)) == (22, 28, 6)
     assert round_.altered == ("28 sts at more",)
@@ -146,6 +146,7 @@ def test_another_count_at_a_line_is_spread_and_expected_there() -> None:
 
 
 def test_another_count_needs_a_line_that_spreads_one() -> None:
-    """Named by its label; any other is told."""
-    head = HEAD.replace("sections:", "alterations:\n  - 28 sts at Less\nsections:")
-    assert "finds nothing to alter" in faults(project(WITH_COUNT, head=head))
+    """A labelled line that only knits has no count to change."""
+    head = HEAD.replace("sections:", "alterations:\n  - 28 sts at Plain\nsections:")
+    work = "Cast on 20 sts.\nJoin in the round.\nPlain: Knit 2 rounds.\nBind off."
+    assert "finds nothing to alter" in faults(project(work, head=head))

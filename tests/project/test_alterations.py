@@ -103,3 +103,13 @@ def test_a_centre_to_keep_free_is_read_with_its_width(
     assert rule.mm == (None if mm is None else pytest.approx(mm))
     assert read_alteration("keep 20 sts free at the shoulder", HERE) is None
     assert read_alteration("keep 1 st free at centre front", HERE) is None
+
+
+def test_an_unknown_label_of_a_count_is_a_problem_with_the_nearest() -> None:
+    """`28 sts at Mor` was meant for the line "More"."""
+    text = project("Cast on 20 sts.\nMore: Increase evenly to 24 sts.").replace(
+        "sections:", "alterations:\n  - 28 sts at Mor\nsections:"
+    )
+    (problem,) = read_project(text).problems
+    assert 'no line labelled "Mor"' in problem.message
+    assert problem.hint == 'Did you mean "More"?'
