@@ -87,3 +87,11 @@ def test_the_levels_of_accepted_cues_are_left_out_and_those_of_refused_ones_are_
         assert len(counted) > before
         recent = sorted(counted[-469:])
         assert gate._floor_db() == recent[int(0.85 * (len(recent) - 1))]
+
+
+def test_a_cue_ends_where_it_is_no_louder_than_a_film_that_goes_on() -> None:
+    """Ten decibels above talk that never stops, which is less than what silence would make it: it comes out."""
+    gate = Gate()
+    film = [(True, -30.0)] * 200
+    (utterance,) = run(gate, [*film, *[(True, -20.0)] * 31, *film])
+    assert 31 <= len(utterance) // 1024 <= 31 + 8 + 5
