@@ -10,7 +10,7 @@ mistake, and known to the session.
 from __future__ import annotations
 
 import random
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import islice
 
 from stepper.craft.stitches import Kind, stitch
@@ -50,6 +50,10 @@ class Trial:
     """Stitches on the needles."""
     looks: int
     """Things that were looked at."""
+    session: Session = field(repr=False, compare=False)
+    """As it stands then."""
+    knitting: fabric.Knitting = field(repr=False, compare=False)
+    """What is on the needles."""
 
 
 def one_stitch(round_: Round) -> bool:
@@ -81,9 +85,9 @@ def trial(
         if last + 1 < len(plan.rounds) and one_stitch(plan.rounds[last + 1]):
             last += 1
             code = plan.rounds[last].runs[0].stitch
-            _turned(plan, knitting, last)
+            turned(plan, knitting, last)
             knitting.work(last, [fabric.Step(code)] * knitting.count)
-    _turned(plan, knitting, last + 1)
+    turned(plan, knitting, last + 1)
     verified = Verified(place=Place(index=max(0, index - dice.randint(0, 3))), stitches=0)
     place = Place(index=last + 1)
     session = Session(plan, State(seq=1, knitting=Knitting(place=place, verified=verified)))
@@ -99,7 +103,7 @@ def trial(
     return _looked_for(session, knitting, mistake, index, first)
 
 
-def _turned(plan: Plan, knitting: fabric.Knitting, index: int) -> None:
+def turned(plan: Plan, knitting: fabric.Knitting, index: int) -> None:
     """Turn the work in front of a row that is worked from the other side."""
     if index < len(plan.rounds) and plan.rounds[index].side != plan.rounds[index - 1].side:
         knitting.turn()
@@ -149,6 +153,8 @@ def _looked_for(
         stitches=stitches,
         all_stitches=knitting.count,
         looks=looks,
+        session=session,
+        knitting=knitting,
     )
 
 

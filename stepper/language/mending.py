@@ -12,13 +12,14 @@ from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words, words
 from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
-from stepper.plan.model import Plan, Run
+from stepper.plan.absorb import Mend, made_good
+from stepper.plan.model import Plan, Round, Run
 from stepper.session import effects
 from stepper.session.diagnosis import Likely
 from stepper.session.effects import Effect
 from stepper.session.foretelling import Cause
 from stepper.session.remedy import Remedy
-from stepper.session.state import Asking, Mend, Place, Seen
+from stepper.session.state import Asking, Place, Seen
 
 LIKELY_TOLD: Final = 3
 """Causes told; more than three are not compared by ear."""
@@ -122,15 +123,37 @@ def _way(remedy: Remedy, plan: Plan) -> str:
     if remedy.kind == "plain" and remedy.mend is not None:
         return _mended(remedy.mend, plan)
     if remedy.kind == "accept" and remedy.mend is not None:
-        shaped = plan.rounds[remedy.mend.index].shaping
-        how = "let the shaping take it up" if shaped else "make it good in the pattern"
-        return f"go on as it is and {how}, {_mended(remedy.mend, plan)}"
+        return f"go on as it is, {_accepted(remedy.mend, plan)}"
     if remedy.kind == "drop":
         return "drop down one column to the fault and work it up again"
     if remedy.kind == "tink":
         return f"undo {plural(remedy.undone, 'stitch', 'stitches')} one by one, to {_at(remedy.place, plan)}"
     to = "the lifeline" if remedy.lifeline else "the last sound place"
     return f"rip {plural(remedy.undone, 'stitch', 'stitches')} back to {to}, {_at(remedy.place, plan)}"
+
+
+def _accepted(mend: Mend, plan: Plan) -> str:
+    """Say where a count that is gone on with is made good, by the plan in which it is not yet."""
+    round_ = plan.rounds[mend.index] if mend.index < len(plan.rounds) else None
+    good = made_good(round_, mend) if round_ is not None and round_.before else None
+    if round_ is None or good is None:
+        last = plan.rounds[mend.index - 1]
+        return f"with {last.before - mend.change} stitches to the end of {last.section}"
+    if not mend.spread:
+        return f"and make it good in the pattern: {_mended(mend, plan)}"
+    was, now = len(round_.shaping), len(good.shaping)
+    if not now:
+        return f"and work {_name(round_)} without {_changes_of(round_)}"
+    return f"and the shaping takes it up: {_name(round_)} with {now} {_changes_of(round_)} instead of {was}"
+
+
+def _changes_of(round_: Round) -> str:
+    up = any(stitch(run.stitch).kind is Kind.INCREASE for run in round_.runs)
+    return "increases" if up else "decreases"
+
+
+def _name(round_: Round) -> str:
+    return f"{round_.section} {round_word(round_)} {round_.number}"
 
 
 def _at(place: Place, plan: Plan) -> str:
@@ -140,7 +163,7 @@ def _at(place: Place, plan: Plan) -> str:
 
 
 def _mended(mend: Mend, plan: Plan) -> str:
-    round_ = plan.rounds[mend.index]
+    round_ = plan.rounds[min(mend.index, len(plan.rounds) - 1)]
     many = plural(abs(mend.change), "stitch", "stitches")
     side = "more" if mend.change > 0 else "fewer"
     return (
@@ -156,7 +179,13 @@ def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
     if effect.remedy == "drop":
         return "Drop down one column to the fault and work it up again, then count."
     assert effect.mend is not None
-    return f"{sentence_case(_mended(effect.mend, plan))}; I will say so there."
+    mend = effect.mend
+    if mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before:
+        return "Go on; all that follows is said for the stitches you have."
+    if mend.spread:
+        round_ = plan.rounds[mend.index]
+        return f"Go on; {_name(round_)} then has {len(round_.shaping)} {_changes_of(round_)}, spread anew."
+    return f"{sentence_case(_mended(mend, plan))}; I will say so there."
 
 
 def _said(runs: tuple[Run, ...], place: Place, plan: Plan) -> str:
@@ -165,6 +194,8 @@ def _said(runs: tuple[Run, ...], place: Place, plan: Plan) -> str:
 
 def _mend(effect: effects.TellMend, plan: Plan) -> str:
     mend = effect.mend
+    if mend.spread:
+        return "This round takes up the count that was off, so it differs from the pattern."
     how = "make one for the stitch that is missing" if mend.change > 0 else "work two together as one"
     times = "" if abs(mend.change) == 1 else f", {abs(mend.change)} times"
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."

@@ -13,7 +13,6 @@ from stepper.screen.style import Badge, Depth, badge
 from stepper.session.checking import due
 from stepper.session.checks import expected_at_end
 from stepper.session.mending import inquire
-from stepper.session.remedy import off_by
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
@@ -39,16 +38,15 @@ def verdict(plan: Plan, state: State) -> Verdict:
     if asked is not None:
         return asked
     if knitting.verified is None:
-        worked = f"in {plural(state.uncounted, 'stitch', 'stitches')}" if state.uncounted else "yet"
+        worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
         return Verdict(badge=Badge.CALM, word="not counted", detail=worked)
     return _stands(plan, state, knitting.verified.place, knitting.verified.stitches)
 
 
 def expected(plan: Plan, state: State) -> tuple[int, int]:
     """Count the stitches there should be now and at the end of the round. Unit: stitches."""
-    place, knitting = state.place, state.knitting
-    now = count_at(plan, place.index, place.stitch) + off_by(knitting, place)
-    return now, expected_at_end(plan, place) + off_by(knitting, Place(index=place.index + 1))
+    place = state.place
+    return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
 
 
 def _fault(plan: Plan, state: State) -> Verdict:

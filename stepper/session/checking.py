@@ -128,7 +128,7 @@ def _times_due(intervals: float) -> int:
 
 def interval_at(plan: Plan, state: State, done: int) -> float:
     """Give the work between two counts that costs her least where a round ends. Unit: plain stitches."""
-    hers = costs(stitches_per_minute(state), state.faults, state.covered)
+    hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
     best = count_interval(max(1, plan.rounds[done].after), hers)
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
 

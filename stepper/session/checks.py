@@ -10,7 +10,6 @@ from stepper.plan.model import Plan
 from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed
-from stepper.session.remedy import off_by
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
@@ -24,14 +23,13 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     expected, end = count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
     if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):
         return Refusal(sentence=f"{cue.stitches} cannot be; {expected} are expected.")
-    off = off_by(state.knitting, place)
     return (
         Counted(
             at=cue.at,
             place=place,
             stitches=cue.stitches,
-            expected=expected + off,
-            expected_end=end + off_by(state.knitting, Place(index=place.index + 1)),
+            expected=expected,
+            expected_end=end,
         ),
     )
 

@@ -25,7 +25,7 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 5
+STATE_VERSION: Final = 6
 """Version of the form a state is written in. Goes up with every change to `State` or what is in it."""
 
 

@@ -18,7 +18,8 @@ from stepper.session.landmarks import turned
 from stepper.session.state import Fault, Seen, Sight, State
 
 _LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
-_SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
+SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
+"""What shifts a whole round or the rest of it, so that it can show far from where it happened."""
 _UNMADE = (Cause.LEFT_OUT, Cause.YARN_OVER)
 
 
@@ -91,13 +92,13 @@ def _there(told: Foretold, looking: Search, *, turned: bool) -> float:
     if looking.sections is None or not looking.suspects:
         return 1.0
     if not looking.single:
-        return 1.0 if told.cause in _SPREAD else 0.0
+        return 1.0 if told.cause in SPREAD else 0.0
     edges = looking.sections.edges
     total = max(1, edges[-1])
     there = sum(
         told.inside(edges[at] / total, edges[at + 1] / total, turned=turned) for at in looking.suspects
     )
-    if told.cause not in _SPREAD:
+    if told.cause not in SPREAD:
         return there
     # What shifts the whole rest of a round can show far from where it happened.
     return (there + len(looking.suspects) / len(looking.sections.counts)) / 2

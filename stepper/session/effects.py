@@ -9,13 +9,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
 from stepper.session.outlook import Outlook
 from stepper.session.remedy import Remedy
-from stepper.session.state import Asking, Mend, Place, Seen
+from stepper.session.state import Asking, Place, Seen
 from stepper.session.steps import By, Part
 
 

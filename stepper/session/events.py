@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
-from stepper.session.state import Answer, Asking, Mend, Place, Reading, Sight
+from stepper.session.state import Answer, Asking, Place, Reading, Sight
 from stepper.session.steps import By
 
 
@@ -53,6 +54,8 @@ class PlanChanged(Event):
     """Whether the round in hand is in the new plan; if not, the place is the nearest to it."""
     comparable: bool = True
     """Whether the old plan could still be read; if not, `changes` is empty without saying anything."""
+    mends: tuple[Mend, ...] = ()
+    """The counts that are off as they apply to the new plan."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -224,6 +227,8 @@ class Remedied(Event):
     """What it costs at her pace. Unit: minutes."""
     mend: Mend | None = None
     """What is still to be worked; nothing where it is done with that."""
+    undone: int = 0
+    """Stitches taken back; 0 in entries that do not tell. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 
+from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
 from stepper.session.events import (
@@ -122,18 +123,18 @@ def _done(state: State, event: Event) -> State:
         seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
-    return replace(_covered(state, event), knitting=_knitted(state.knitting, event), undo=undo, redo=())
+    knitting = _covered(state.knitting, _knitted(state.knitting, event), event, stitches)
+    return replace(state, knitting=knitting, undo=undo, redo=())
 
 
-def _covered(state: State, event: Event) -> State:
-    """Learn from counts how often a fault comes about."""
-    match event:
-        case Counted():
-            covered, fault = state.covered + state.uncounted, 0 if event.agrees else 1
-            return replace(state, uncounted=0, covered=covered, faults=state.faults + fault)
-        case Advanced() if event.stitches > 0:
-            return replace(state, uncounted=state.uncounted + event.stitches)
-    return state
+def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> Knitting:
+    """Learn from counts how often a fault comes about; what is taken back is not counted any more."""
+    if not isinstance(event, Counted):
+        return replace(after, uncounted=max(0, before.uncounted + stitches))
+    # Counting again while a fault is looked for finds no other.
+    fault = 0 if event.agrees or before.fault is not None else 1
+    covered = before.covered + before.uncounted
+    return replace(after, uncounted=0, covered=covered, faults=before.faults + fault)
 
 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
@@ -155,7 +156,7 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
         case Remedied():
-            return replace(_back_at(knitting, event.place), fault=None, mend=event.mend)
+            return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
         case Tinked():
             return _back_at(knitting, event.place)
         case Respaced():
@@ -172,7 +173,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Tallied():
             return replace(knitting, tens=event.tens)
         case Measured() if event.correction is not None:
-            return replace(knitting, corrections=_with(knitting.corrections, event.correction))
+            corrections = _with(knitting.corrections, event.correction)
+            return replace(knitting, corrections=corrections, mends=_moved(knitting.mends, event))
         case Measured() | Weighed() | Noted():
             return knitting  # kept in the journal; nothing of the knitting moves
     return knitting
@@ -195,7 +197,32 @@ def _back_at(knitting: Knitting, place: Place) -> Knitting:
     if verified is not None and (verified.place.index, verified.place.stitch) > here:
         verified = None
     lifelines = tuple(each for each in knitting.lifelines if (each.index, each.stitch) <= here)
-    return replace(knitting, place=place, verified=verified, lifelines=lifelines)
+    mends = tuple(each for each in knitting.mends if not _ripped(each, knitting.verified, place))
+    return replace(knitting, place=place, verified=verified, lifelines=lifelines, mends=mends)
+
+
+def _ripped(mend: Mend, verified: Verified | None, place: Place) -> bool:
+    """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
+    sound = verified.place if verified is not None else Place()
+    return place.index < mend.origin and (place.index, place.stitch) <= (sound.index, sound.stitch)
+
+
+def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
+    """Give the counts that are off once a remedy is chosen."""
+    if event.mend is None:
+        return _back_at(knitting, event.place).mends
+    # An old journal does not tell from where on the count is off: from the place where it was chosen.
+    new = event.mend if event.mend.origin >= 0 else replace(event.mend, origin=event.place.index)
+    return (*knitting.mends, new)
+
+
+def _moved(mends: tuple[Mend, ...], event: Measured) -> tuple[Mend, ...]:
+    """Move what lies behind a stretch that became longer or shorter."""
+    if event.correction is None:
+        return mends
+    longer_by = event.correction.rounds - event.rounds_before
+    end = event.place.index + event.rounds_left - longer_by
+    return tuple(replace(each, index=each.index + longer_by * (each.index >= end)) for each in mends)
 
 
 def _other_rounds(respacings: tuple[Respacing, ...], new: Respacing) -> tuple[Respacing, ...]:
@@ -226,5 +253,11 @@ def _undone(state: State, event: Undone) -> State:
 
 def _carried(state: State, event: PlanChanged) -> State:
     """Move to the new plan. What happened before belongs to the old one and cannot be taken back any more."""
-    knitting = replace(state.knitting, place=event.place, corrections=event.corrections, verified=None)
+    knitting = replace(
+        state.knitting,
+        place=event.place,
+        corrections=event.corrections,
+        mends=event.mends,
+        verified=None,
+    )
     return replace(state, knitting=knitting, undo=(), redo=(), fingerprint=event.new_fingerprint)

@@ -26,7 +26,7 @@ from stepper.session.effects import (
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
 from stepper.session.fault import Search
 from stepper.session.mending import inquire
-from stepper.session.remedy import must_be_exact, off_by
+from stepper.session.remedy import must_be_exact
 from stepper.session.state import State
 from stepper.session.tally import markers_in
 from stepper.session.tinking import reverse
@@ -80,7 +80,7 @@ def ways(plan: Plan, state: State) -> Iterator[Effect]:
     if inquiry is not None:
         yield TellRemedies(
             remedies=inquiry.remedies,
-            exact_at=must_be_exact(plan, state.place),
+            exact_at=must_be_exact(plan, state.place, inquiry.fault.difference),
             difference=inquiry.fault.difference,
         )
 
@@ -127,17 +127,16 @@ def checks_due(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
     reason = due(plan, state, done)
     if reason is not None:
-        expect = plan.rounds[done].after + off_by(state.knitting, state.place)
-        yield AskCount(expect=expect, reason=reason)
+        yield AskCount(expect=plan.rounds[done].after, reason=reason)
     if lifeline_before(plan, state, done):
         yield TellLifeline(laid=False)
 
 
 def mend_here(state: State) -> Iterator[Effect]:
     """Remind of a mend in the round that begins."""
-    mend = state.knitting.mend
-    if mend is not None and mend.index == state.place.index and state.place.stitch <= mend.stitch:
-        yield TellMend(mend=mend)
+    for mend in state.knitting.mends:
+        if mend.index == state.place.index and state.place.stitch <= mend.stitch:
+            yield TellMend(mend=mend)
 
 
 def spot(plan: Plan, state: State, *, marked: bool = False) -> Iterator[Effect]:

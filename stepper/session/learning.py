@@ -85,7 +85,7 @@ def gained(state: State, event: Event) -> tuple[int, str]:
             event.origin.index,
             event.origin.stitch,
         ):
-            return -event.stitches, ""
+            return -(event.undone or event.stitches), ""
         case Undone():
             return _taken_back(state, event.seq)
     return 0, ""

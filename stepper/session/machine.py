@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from stepper.plan.absorb import Mend, absorbed
 from stepper.plan.carry import carry, carry_corrections
 from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
@@ -40,14 +41,27 @@ class Considered:
 
 
 def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
-    """Give the plan as it is knitted: lengths corrected by measuring, shaping spread anew on the way.
+    """Give the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
+    shaping spread anew on the way.
 
     Args:
         plan: As compiled.
         knitting: Where the session stands.
     """
-    plan = corrected(plan, knitting.corrections)
+    plan = absorbed(corrected(plan, knitting.corrections), knitting.mends)
     return respaced(plan, knitting.respacings) if knitting.respacings else plan
+
+
+def _carried(old: Plan, new: Plan, mends: tuple[Mend, ...]) -> tuple[Mend, ...]:
+    """Move the counts that are off to the rounds of another plan; one made good in a round that is gone goes
+    with it."""
+    moved = []
+    for mend in mends:
+        good = carry(old, new, index=mend.index, stitch=0)
+        origin = carry(old, new, index=max(0, mend.origin), stitch=0)
+        if good.found:
+            moved.append(replace(mend, index=good.index, origin=min(origin.index, good.index)))
+    return tuple(moved)
 
 
 class Session:
@@ -108,7 +122,8 @@ class Session:
         """
         place, knitting = self._state.place, self._state.knitting
         corrections = carry_corrections(self._base, plan, knitting.corrections)
-        new = as_knitted(plan, replace(knitting, corrections=corrections))
+        mends = _carried(self._plan, corrected(plan, corrections), knitting.mends)
+        new = as_knitted(plan, replace(knitting, corrections=corrections, mends=mends))
         carried = carry(self._plan, new, index=place.index, stitch=place.stitch)
         event = PlanChanged(
             at=at,
@@ -117,6 +132,7 @@ class Session:
             origin=place,
             place=Place(index=carried.index, stitch=carried.stitch),
             corrections=corrections,
+            mends=mends,
             changes=carried.changes if comparable else (),
             have=carried.have,
             want=carried.want,
@@ -142,7 +158,8 @@ class Session:
         after = evolve_all(self._state, events)
         plan = self._plan
         was, now = self._state.knitting, after.knitting
-        if (was.corrections, was.respacings) != (now.corrections, now.respacings):
+        before = (was.corrections, was.respacings, was.mends)
+        if before != (now.corrections, now.respacings, now.mends):
             plan = as_knitted(self._base, now)
         effects = respond(plan, self._state, cue, events, after)
         return Considered(events=events, effects=effects, state=after, base=self._base, plan=plan)

@@ -170,6 +170,7 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
             stitches=way.stitches,
             minutes=round(way.minutes, 2),
             mend=way.mend,
+            undone=way.undone,
         ),
     )
 

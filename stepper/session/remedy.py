@@ -2,22 +2,25 @@
 
 Five ways. *plain*: work stitches more or less in the next plain round. *drop*: drop one column down to
 the fault and work it up again. *tink*: undo stitches one by one back to the fault. *rip*: rip to the last
-lifeline or good count. *accept*: go on, and let the next shaping take it up. A way that is not true here is
-not offered: nothing is worked over a chart whose repeats no longer divide. No I/O.
+lifeline or good count. *accept*: go on, the rounds to come following the count in hand
+(`stepper.plan.absorb`), until the next shaping takes it up, or to the bind-off. A way that is not true here
+is not offered: nothing is worked over a chart whose repeats do not divide. No I/O.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.craft.counting import RIP_SHARE
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
-from stepper.session.diagnosis import Likely
+from stepper.session.diagnosis import SPREAD, Likely
 from stepper.session.fault import Search
 from stepper.session.foretelling import Cause
-from stepper.session.state import Fault, Knitting, Mend, Place, Seen
+from stepper.session.landmarks import turned
+from stepper.session.state import Fault, Knitting, Place, Seen
 from stepper.session.tally import tally
 
 MEND_STITCHES = 3.0
@@ -63,9 +66,8 @@ def remedies(
         causes: What probably happened.
     """
     now = knitting.place
-    by = must_be_exact(plan, now)
     found = [
-        *_in_next_rounds(plan, now, fault, search, by),
+        *_in_next_rounds(plan, now, fault, search),
         *_column(plan, now, fault, causes),
         *_tinked(plan, now, fault, causes, search),
         *_ripped(plan, knitting, fault, causes),
@@ -73,19 +75,33 @@ def remedies(
     return tuple(sorted(found, key=lambda each: (each.stitches, each.kind)))
 
 
-def must_be_exact(plan: Plan, place: Place) -> int | None:
-    """Find the first round from a place on that works out with its own count only."""
-    start = place.index + (1 if place.stitch else 0)
-    for round_ in plan.rounds[start:]:
-        if not tolerant(round_):
-            return round_.index
+def must_be_exact(plan: Plan, place: Place, off: int = 1) -> int | None:
+    """Find the first round from a place on that works out with its own count only.
+
+    Args:
+        plan: The plan as knitted.
+        place: Where the knitting stands.
+        off: Stitches too many; below 0 for too few. A repeat may divide it.
+
+    Returns:
+        Its index; nothing where all that follows can be worked with the count in hand, to the bind-off.
+    """
+    for round_ in plan.rounds[_start(place) :]:
+        if round_.before == 0 or refitted(round_, off) is None:
+            return round_.index if round_.before else None
     return None
+
+
+def _start(place: Place) -> int:
+    """Give the first round that is still to be worked as a whole."""
+    return place.index + (1 if place.stitch else 0)
 
 
 def tolerant(round_: Round) -> bool:
     """Tell whether a round is the same plain stitch all along, and so can be worked over any count."""
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
-    return len(worked) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
+    alike = {(run.stitch, run.yarn) for run in worked}
+    return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
 
 
 def _cost(kind: str, stitches: float, place: Place, **more: object) -> Remedy:
@@ -94,33 +110,62 @@ def _cost(kind: str, stitches: float, place: Place, **more: object) -> Remedy:
     return Remedy(kind=kind, stitches=whole, minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on
 
 
-def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search, by: int | None) -> list[Remedy]:
-    """Mend in the next plain round, or in the next shaping."""
+def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search) -> list[Remedy]:
+    """Mend in the next plain round, or let the next shaping take it up."""
     off = fault.difference
-    if not off or abs(off) > MOST_MENDED:
+    # A stitch that hangs loose runs down; no stitch made beside it holds it.
+    if not off or _looped(fault) or not _goes_on(plan, now, off, search):
         return []
-    found = []
-    start = now.index + (1 if now.stitch else 0)
-    end = len(plan.rounds) if by is None else by
-    if start < end and start < len(plan.rounds):
-        at = _spot(search, plan.rounds[start])
-        mend = Mend(index=start, stitch=at, change=-off)
-        cost = MEND_STITCHES * abs(off)
-        found.append(_cost("plain", cost, now, mend=mend, by=by))
-    shaped = plan.rounds[by] if by is not None else None
-    # In a chart it can be made good only where the spot is known; the pattern then goes on as if whole.
-    sure = shaped is not None and (bool(shaped.shaping) or search.found is not None)
-    # The stitch made or saved stands for a plain one; a round of decreases alone has none to spare.
-    if shaped is not None and sure and not _locked(shaped) and _plain(shaped) >= abs(off):
-        mend = Mend(index=shaped.index, stitch=_spot(search, shaped), change=-off)
-        # Next to shaping a stitch more or less is hardly any work; waiting for it is what it costs.
-        found.append(_cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by))
-    return found
+    ways = (_plain_round(plan, now, off, search), _accepted(plan, now, off, search))
+    return [way for way in ways if way is not None]
 
 
-def _plain(round_: Round) -> int:
-    """Count the plain stitches of a round."""
-    return sum(run.times for run in round_.runs if stitch(run.stitch).kind is Kind.PLAIN)
+def _goes_on(plan: Plan, now: Place, off: int, search: Search) -> bool:
+    """Tell whether the round in hand can be finished with the count that is off."""
+    if not now.stitch or now.index >= len(plan.rounds):
+        return True
+    behind = search.found is not None and search.found[1] <= now.stitch
+    return behind or refitted(plan.rounds[now.index], off) is not None
+
+
+def _plain_round(plan: Plan, now: Place, off: int, search: Search) -> Remedy | None:
+    """Make it good in the first plain round to come."""
+    by = must_be_exact(plan, now, off)
+    for round_ in plan.rounds[_start(now) : by]:
+        if round_.before == 0:
+            return None
+        if tolerant(round_) and abs(off) <= MOST_MENDED:
+            mend = Mend(index=round_.index, stitch=_spot(search, round_), change=-off, origin=now.index)
+            return _cost("plain", MEND_STITCHES * abs(off), now, mend=mend, by=by)
+    return None
+
+
+def _accepted(plan: Plan, now: Place, off: int, search: Search) -> Remedy | None:
+    """Go on with the count in hand: to the shaping that takes it up, or to the bind-off."""
+    by = must_be_exact(plan, now, off)
+    end = _end(plan, _start(now))
+    spot = _spot(search, plan.rounds[_start(now)]) if _start(now) < len(plan.rounds) else 0
+    if by is None:
+        mend = Mend(index=end, stitch=spot, change=-off, origin=now.index)
+        return _cost("accept", 1, now, mend=mend) if _start(now) < end else None
+    shaped = plan.rounds[by]
+    spread = Mend(index=by, stitch=spot, change=-off, origin=now.index, spread=True)
+    if made_good(shaped, spread) is not None:
+        # Another change more or fewer is hardly any work; waiting for it is what it costs.
+        return _cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=spread, by=by)
+    sure = bool(shaped.shaping) or search.found is not None
+    mend = replace(spread, stitch=_spot(search, shaped), spread=False)
+    if not sure or _locked(shaped) or abs(off) > MOST_MENDED or made_good(shaped, mend) is None:
+        return None
+    return _cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by)
+
+
+def _end(plan: Plan, start: int) -> int:
+    """Give the round after the last one that is worked on the stitches in hand."""
+    for round_ in plan.rounds[start:]:
+        if round_.before == 0:
+            return round_.index
+    return len(plan.rounds)
 
 
 def _locked(round_: Round) -> bool:
@@ -145,8 +190,7 @@ def _spot(search: Search, round_: Round) -> int:
 
 def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
     """Drop down one column, where a single stitch was lost there and nothing was crossed above."""
-    looped = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
-    if not looped or not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER):
+    if not _looped(fault) or not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER):
         return []
     if fault.difference != -1:
         return []
@@ -158,6 +202,11 @@ def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) ->
     return [_cost("drop", COLUMN_STITCHES * (len(above) + 1), now)]
 
 
+def _looped(fault: Fault) -> bool:
+    """Tell whether she saw a loose loop."""
+    return any(each.seen is Seen.LOOP and each.number for each in fault.sights)
+
+
 def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], search: Search) -> list[Remedy]:
     """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
     # The earliest round it can have been: what is undone too little would leave the fault in.
@@ -165,14 +214,22 @@ def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], se
     if index < now.index - 1:
         return []
     # Back to where the stretch begins that the fault is in; it is then worked anew as the plan has it.
-    found = search.found
-    round_ = plan.rounds[index]
-    start = _place_of(round_, found[0] if found else 0)
+    start = 0 if any(each.cause in SPREAD for each in causes) else _sound_up_to(plan, index, fault, search)
     if index == now.index and start >= now.stitch:
         start = 0
     place = Place(index=index, stitch=start)
     undone = worked_between(plan, place, now)
     return [_cost("tink", 2 * undone, place, undone=undone)] if undone else []
+
+
+def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
+    """Give the place in a round up to which the stitches are known to be right."""
+    if search.found is None or search.sections is None:
+        return 0
+    first = search.found[0]
+    if turned(plan, index, fault.place.index):
+        first = search.sections.edges[-1] - search.found[1]
+    return _place_of(plan.rounds[index], first)
 
 
 def _place_of(round_: Round, column: int) -> int:
@@ -220,11 +277,3 @@ def worked_between(plan: Plan, place: Place, now: Place) -> int:
     """Count the stitches worked from one place to a later one."""
     rounds = sum(round_.progress for round_ in plan.rounds[place.index : now.index])
     return rounds - place.stitch + now.stitch
-
-
-def off_by(knitting: Knitting, place: Place) -> int:
-    """Give by how much the count at a place differs from the plan until a mend is worked."""
-    mend = knitting.mend
-    if mend is None or (place.index, place.stitch) > (mend.index, mend.stitch):
-        return 0
-    return -mend.change

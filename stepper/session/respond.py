@@ -73,7 +73,6 @@ from stepper.session.events import (
 from stepper.session.evolve import silent_long
 from stepper.session.learning import minutes_knitted
 from stepper.session.outlook import outlook
-from stepper.session.remedy import off_by
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Place, State
 from stepper.session.steps import part_at, parts, rest_of
@@ -152,8 +151,8 @@ def _spacing(plan: Plan, state: State) -> Iterator[Effect]:
 def _how_many(plan: Plan, state: State) -> Iterator[Effect]:
     place = state.place
     between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    now = count_at(plan, place.index, place.stitch) + off_by(state.knitting, place)
-    end = expected_at_end(plan, place) + off_by(state.knitting, Place(index=place.index + 1))
+    now = count_at(plan, place.index, place.stitch)
+    end = expected_at_end(plan, place)
     yield TellExpected(now=now, end=end, between=between)
 
 
@@ -289,8 +288,8 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
     yield TellUndone(kind=kind, again=bool(before.redo) and before.redo[-1].seq == event.seq)
     was, now = before.knitting, after.knitting
-    moved = (was.place, was.by, was.corrections, was.respacings)
-    if moved != (now.place, now.by, now.corrections, now.respacings):
+    moved = (was.place, was.by, was.corrections, was.respacings, was.mends)
+    if moved != (now.place, now.by, now.corrections, now.respacings, now.mends):
         yield step_at(plan, after, Lead.FULL)
 
 

@@ -14,6 +14,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
 from stepper.session.steps import By
@@ -104,18 +105,6 @@ class Fault:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Mend:
-    """Stitches to work more or less in a round to come."""
-
-    index: int
-    """The round."""
-    stitch: int
-    """Where in it. Unit: stitches of the round."""
-    change: int
-    """Stitches to gain; below 0 to lose. Unit: stitches."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo gives back."""
 
@@ -127,12 +116,19 @@ class Knitting:
     """Rounds whose shaping was spread anew, at most one for each."""
     verified: Verified | None = None
     fault: Fault | None = None
-    mend: Mend | None = None
+    mends: tuple[Mend, ...] = ()
+    """Counts that are off and where each is made good, in the order in which they were chosen."""
     lifelines: tuple[Place, ...] = ()
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
     """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
     asking: Asking = Asking.PATTERN
+    uncounted: int = 0
+    """Stitches worked since the last count. Unit: stitches."""
+    covered: int = 0
+    """Stitches her counts have covered. Unit: stitches."""
+    faults: int = 0
+    """Faults her counts have found."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -228,12 +224,6 @@ class State:
     """Since when she has knitted without a rest. ISO 8601; empty where not known."""
     rest_told: bool = False
     """Whether it was time to remind her to rest since then."""
-    uncounted: int = 0
-    """Stitches worked since the last count. Unit: stitches."""
-    covered: int = 0
-    """Stitches her counts have covered. Unit: stitches."""
-    faults: int = 0
-    """Counts that were not as they should be."""
 
     @property
     def place(self) -> Place:

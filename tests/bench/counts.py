@@ -61,8 +61,9 @@ def places(garment: Plan, way: str, rate: float) -> tuple[bool, ...]:
         if way in ASKING or way.startswith("by cost"):
             verified = Verified(place=Place(index=last_good), stitches=round_.after)
             asking = ASKING.get(way, Asking.PATTERN)
-            knitting = Knitting(place=Place(index=done + 1), asking=asking, verified=verified)
-            count = due(garment, State(knitting=knitting, **known), done) is not None
+            place = Place(index=done + 1)
+            knitting = Knitting(place=place, asking=asking, verified=verified, **known)
+            count = due(garment, State(knitting=knitting), done) is not None
         found.append(count or last)
         last_good = done + 1 if count or last else last_good
     return tuple(found)

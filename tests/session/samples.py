@@ -6,12 +6,13 @@ from typing import Any
 
 from hypothesis import strategies as st
 
+from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Answer, Asking, Mend, Place, Reading, Seen, Sight
+from stepper.session.state import Answer, Asking, Place, Reading, Seen, Sight
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -33,6 +34,14 @@ CHANGES = st.builds(
     knitted=st.booleans(),
 )
 
+MENDS = st.builds(
+    Mend,
+    index=COUNTS,
+    stitch=COUNTS,
+    change=st.integers(-9, 9),
+    origin=st.integers(-1, 99),
+    spread=st.booleans(),
+)
 FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "at": TIMES,
     "fingerprint": st.text(),
@@ -64,12 +73,15 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "text": st.text(),
     "seq": st.integers(1, 70),
     "answers": st.lists(st.builds(Answer, first=COUNTS, end=COUNTS, stitches=COUNTS), max_size=4).map(tuple),
-    "sight": st.none() | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99)),
+    "sight": st.none()
+    | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99), index=st.none() | COUNTS),
     "index": st.none() | COUNTS,
     "remedy": st.sampled_from(["plain", "drop", "tink", "rip", "accept"]),
     "difference": st.integers(-99, 99),
     "minutes": POSITIVE,
-    "mend": st.none() | st.builds(Mend, index=COUNTS, stitch=COUNTS, change=st.integers(-9, 9)),
+    "mend": st.none() | MENDS,
+    "mends": st.lists(MENDS, max_size=2).map(tuple),
+    "undone": COUNTS,
     "made": COUNTS,
     "planned": COUNTS,
     "respacing": st.builds(

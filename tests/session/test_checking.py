@@ -166,4 +166,4 @@ def test_pace_and_faults_are_learned_from_what_she_does() -> None:
 
     assert stitches_per_minute(State()) == 30
     assert stitches_per_minute(state) == 60
-    assert (state.faults, state.covered, state.uncounted) == (1, 60, 0)
+    assert (state.knitting.faults, state.knitting.covered, state.knitting.uncounted) == (1, 60, 0)

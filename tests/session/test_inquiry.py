@@ -2,12 +2,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.absorb import Mend
 from stepper.session.cues import Again, Next
 from stepper.session.effects import AskCount, TellLifeline, TellMend, TellSpot
 from stepper.session.evolve import SILENCE_S, silent_long
 from stepper.session.inquiry import checks_due, mend_here, spot
 from stepper.session.machine import Session
-from stepper.session.state import Asking, Knitting, Mend, Place, State
+from stepper.session.state import Asking, Knitting, Place, State
 from tests.plans import plan
 
 LACE = plan(("shawl", [("co40", {"markers": (10, 30)}), ("k40", {"markers": (10, 30)}), "(k2 yo k2tog)x10"]))
@@ -36,7 +37,7 @@ def test_after_a_long_silence_the_place_is_said_first() -> None:
 def test_a_mend_is_told_in_its_round_and_not_before() -> None:
     """It is worked there."""
     mend = Mend(index=2, stitch=20, change=1)
-    knitting = Knitting(place=Place(index=2), mend=mend)
+    knitting = Knitting(place=Place(index=2), mends=(mend,))
     assert list(mend_here(State(knitting=knitting))) == [TellMend(mend=mend)]
     assert list(mend_here(State(knitting=replace(knitting, place=Place(index=1))))) == []
 

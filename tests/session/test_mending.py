@@ -60,23 +60,32 @@ def test_a_fault_is_found_named_and_mended() -> None:
         The fault lies from the second marker to the third marker: 1 too few.
         Probably a stitch was dropped in yoke round 2, to go by the count.
         > what can i do
-        1, work 1 stitch more in yoke round 3 at stitch 50, about 3 stitches of work, 1 minute; 2, undo 40
-            stitches one by one, to yoke round 2, stitch 40, about 80 stitches of work, 3 minutes; 3, rip 80
-            stitches back to the last sound place, the beginning of yoke round 2, about 180 stitches of work,
-            6 minutes. Say: take remedy, and the number.
-        > take remedy one
+        1, go on as it is, with 79 stitches to the end of yoke, about 1 stitch of work, 1 minute; 2, work 1 stitch
+            more in yoke round 3 at stitch 50, about 3 stitches of work, 1 minute; 3, undo 40 stitches one by one,
+            to yoke round 2, stitch 40, about 80 stitches of work, 3 minutes; 4, rip 80 stitches back to the last
+            sound place, the beginning of yoke round 2, about 180 stitches of work, 6 minutes. Say: take remedy, and
+            the number.
+        > take remedy two
         Work 1 stitch more in yoke round 3 at stitch 50; I will say so there.
         Mend in this round: at stitch 50, make one for the stitch that is missing.
-        Yoke, round 3 of 4: knit all eighty.
+        Yoke, round 3 of 4: knit fifty, make one, knit twenty nine.
         > how many stitches
         79 stitches now, 80 at the end.
+        > undo that
+        Taken back: the remedy.
+        Yoke, round 3 of 4: knit all eighty.
+        > take remedy one
+        Go on; all that follows is said for the stitches you have.
+        Yoke, round 3 of 4: knit all seventy nine.
+        > count is 79
+        79, as it should be.
         """,
     )
 
 
 def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
-    session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 2")
+    session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 3")
 
     assert session.state.place == Place(index=1, stitch=40)
     assert session.state.knitting.fault is None
@@ -93,7 +102,7 @@ def test_taking_work_back_moves_the_place() -> None:
         ("count is minus four", '"minus four" is no whole number that I know.'),
         ("mistake in round 4", "Round 4 is not knitted yet."),
         ("mistake in round 40", "This section has 4 rounds."),
-        ("take remedy 9", "There are 3 remedies."),
+        ("take remedy 9", "There are 4 remedies."),
         ("unknit 0", "That undoes nothing."),
         ("unknit 900", "So many stitches are not knitted yet."),
         ("count is lots", '"lots" is no whole number that I know.'),

@@ -1,21 +1,23 @@
 from __future__ import annotations
 
-from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from stepper.commands.loading import load
+from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
+from stepper.session.cues import Choose
 from stepper.session.diagnosis import diagnose
 from stepper.session.fault import search
-from stepper.session.foretelling import Cause
 from stepper.session.landmarks import sections_at
-from stepper.session.remedy import Remedy, must_be_exact, off_by, remedies, tolerant
-from stepper.session.state import Answer, Fault, Knitting, Mend, Place, Seen, Sight, State, Verified
-from tests import knitter
-from tests.knitter import Row
+from stepper.session.mending import inquire
+from stepper.session.remedy import Remedy, must_be_exact, remedies, tolerant
+from stepper.session.state import Answer, Fault, Knitting, Place, State, Verified
+from tests import fabric, hunt
+from tests.hunt import Trial
 from tests.plans import final_increase, plan
-from tests.session.test_diagnosis import GARMENTS, LACE, seeded
+from tests.session.test_diagnosis import SAMPLES
 
 
 def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:
@@ -31,41 +33,70 @@ def after(round_: Round, lifelines: tuple[Place, ...] = ()) -> State:
     return State(knitting=Knitting(place=place, verified=verified, lifelines=lifelines))
 
 
-def carried_out(garment: Plan, way: Remedy, round_: Round, row: Row) -> tuple[int, int]:
-    """Carry a remedy out in the fabric; give the count then and what it should be."""
+def carried_out(trial: Trial, number: int, photographs: list[fabric.Knitting]) -> None:
+    """Choose a remedy and carry it out in the fabric, stitch by stitch, as the session then says; check that
+    no round leaves stitches over, and that the count is right where it was to be made good."""
+    inquiry = inquire(trial.session.plan, trial.session.state)
+    assert inquiry is not None
+    way = inquiry.remedies[number - 1]
+    chosen = trial.session.consider(Choose(number=number))
+    place, garment = chosen.state.place, chosen.plan
     if way.kind == "drop":
-        return row.count + row.loops, round_.after
+        assert trial.knitting.count + trial.knitting.loose == garment.rounds[place.index - 1].after
+        return
     if way.mend is None:
-        # Taken back to a place before the fault, and knitted again without one.
-        assert (way.place.index, way.place.stitch) <= (round_.index, round_.progress)
-        count = garment.rounds[way.place.index].before
-        for again in garment.rounds[way.place.index : round_.index + 1]:
-            count = knitter.work(knitter.operations(again.phrase), count).count
-        return count, round_.after
-    count = row.count
-    for between in garment.rounds[round_.index + 1 : way.mend.index]:
-        count = knitter.mended(between, count, 0, 0).count
-    last = garment.rounds[way.mend.index]
-    return knitter.mended(last, count, way.mend.stitch, way.mend.change).count, last.after
+        _taken_back(trial, place, garment, photographs)
+        return
+    knitting = trial.knitting.copy()
+    stop = min(way.mend.index + 1, len(garment.rounds))
+    for round_ in garment.rounds[place.index : stop]:
+        if not round_.before:
+            break
+        if round_.index > place.index:
+            hunt.turned(garment, knitting, round_.index)
+        assert knitting.count == round_.before, (way, round_.instruction)
+        knitting.work(round_.index, fabric.steps(round_.phrase))
+        assert (knitting.left[round_.index], knitting.count) == (0, round_.after), (way, round_.instruction)
+    if way.mend.index < len(garment.rounds) and garment.rounds[way.mend.index].before:
+        assert knitting.count == trial.session.plan.rounds[way.mend.index].after
 
 
-@pytest.mark.parametrize(("name", "path"), GARMENTS, ids=[name for name, _ in GARMENTS])
-def test_every_remedy_brings_the_count_right(name: str, path: object) -> None:
-    """Whatever is chosen, carried out in the fabric it leaves the stitches the pattern wants."""
-    garment = load(path).plan if path else LACE if name == "lace" else final_increase()  # type: ignore[arg-type] # a path
+def _taken_back(trial: Trial, place: Place, garment: Plan, photographs: list[fabric.Knitting]) -> None:
+    """Knit again from a place, without a mistake; what stays on the needle has to be sound."""
+    assert place.index <= trial.index
+    knitting = photographs[place.index].copy()
+    knitting.work(place.index, fabric.steps(garment.rounds[place.index].phrase))
+    assert knitting.count == garment.rounds[place.index].after
+    if place.stitch:
+        worked = trial.knitting.copy()
+        if place.index + 1 < len(garment.rounds):
+            hunt.turned(garment, worked, place.index + 1)
+        kept = [
+            [each for each in needle if isinstance(each, str)][: place.stitch]
+            for needle in (worked.needle, knitting.needle)
+        ]
+        assert kept[0] == kept[1]
+
+
+PLACES = 4
+"""Random places for each kind in each garment."""
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=[path.stem for path in SAMPLES])
+def test_every_remedy_brings_the_count_right(path: Path) -> None:
+    """Whatever is chosen, carried out in the fabric of a second knitter it leaves the stitches the pattern
+    wants, and no round on the way comes out wrong."""
+    garment = load(path).plan
+    photographs = fabric.knitted_right(garment)
     tried = set()
-    for cause in Cause:
-        for round_, row in seeded(garment, cause, 30, 2):
-            if row.count == round_.after or round_.index + 1 >= len(garment.rounds):
-                continue
-            state = after(round_)
-            sights = (Sight(seen=Seen.LOOP, number=int(row.loops > 0)),)
-            fault = Fault(place=state.place, difference=row.count - round_.after, sights=sights)
-            for way in ways(garment, state, fault):
-                have, want = carried_out(garment, way, round_, row)
-                assert have == want, (cause, way, round_.index)
+    for mistake in fabric.MISTAKES:
+        for trial in hunt.trials(garment, photographs, mistake, PLACES, 11):
+            inquiry = inquire(trial.session.plan, trial.session.state)
+            assert inquiry is not None
+            for number, way in enumerate(inquiry.remedies, 1):
                 tried.add(way.kind)
-    assert tried >= {"plain", "rip"}
+                carried_out(trial, number, photographs)
+    assert tried >= {"plain", "accept", "rip"}
 
 
 def test_the_cheapest_comes_first() -> None:
@@ -92,12 +123,34 @@ def test_nothing_is_worked_over_a_chart_that_no_longer_divides() -> None:
 
 
 def test_the_shaping_takes_up_what_is_off() -> None:
-    """A stitch too few before the increases is one increase more in them."""
+    """A stitch too few before the increases is one increase more in them, spread anew."""
     garment = final_increase()
     accept = next(way for way in ways(garment, after(garment.rounds[1]), _off(2, -1)) if way.kind == "accept")
 
     assert accept.mend is not None
-    assert (accept.mend.index, accept.mend.change) == (3, 1)
+    assert (accept.mend.origin, accept.mend.index, accept.mend.change) == (2, 3, 1)
+    assert accept.mend.spread
+    assert len(absorbed(garment, [accept.mend]).rounds[3].shaping) == 22
+
+
+def test_a_whole_repeat_is_gone_on_with() -> None:
+    """A repeat of the chart too many divides: the chart is worked once more in each round, and what has to be
+    right is the division."""
+    garment = final_increase()
+    assert must_be_exact(garment, Place(index=4), 1) == 4
+    assert must_be_exact(garment, Place(index=4), 6) == 7
+    assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"rip"}
+
+
+def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
+    """To the end of the piece, whatever divides; nothing has to be mended by then."""
+    scarf = plan(("scarf", ["co40", *["k40"] * 5, "bo40"]))
+    accept = next(way for way in ways(scarf, after(scarf.rounds[3]), _off(4, -1)) if way.kind == "accept")
+
+    assert must_be_exact(scarf, Place(index=4), -1) is None
+    assert accept.mend is not None
+    assert accept.mend.index == len(scarf.rounds)
+    assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
 
 
 def test_a_lifeline_is_where_ripping_ends() -> None:
@@ -111,21 +164,13 @@ def test_a_lifeline_is_where_ripping_ends() -> None:
     assert rip.place == Place(index=9)
 
 
-def test_the_count_is_off_until_it_is_mended() -> None:
-    """What is expected on the needles follows the remedy."""
-    knitting = Knitting(place=Place(index=4), mend=Mend(index=5, stitch=20, change=1))
-
-    assert off_by(knitting, Place(index=5, stitch=20)) == -1
-    assert off_by(knitting, Place(index=5, stitch=21)) == 0
-    assert off_by(knitting, Place(index=6)) == 0
-
-
 def test_a_rib_is_not_mended_out_of_step() -> None:
     """Only the same stitch all along takes one more or less."""
     rib, plain = plan(("cuff", ["co40", "(k2 p2)x10", "k40"])).rounds[1:]
 
     assert not tolerant(rib)
     assert tolerant(plain)
+    assert must_be_exact(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Place(index=1), 1) == 1
 
 
 def test_a_round_of_decreases_alone_is_not_mended_in() -> None:
@@ -147,9 +192,8 @@ def test_in_a_chart_a_known_spot_is_made_good() -> None:
     )
     fault = Fault(place=Place(index=4), difference=-1, answers=answers)
     accept = next(way for way in ways(garment, state, fault) if way.kind == "accept")
-    row = knitter.without(garment.rounds[3], 100)
 
     assert accept.mend is not None
     assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
-    have, want = carried_out(garment, accept, garment.rounds[3], replace(row, made=row.made[:245]))
-    assert have == want == 246
+    chart = absorbed(garment, [accept.mend]).rounds[4]
+    assert (chart.before, chart.after, len(chart.shaping)) == (245, 246, 1)
