@@ -142,7 +142,7 @@ def _best(text: str, stop: int, known: frozenset[str]) -> Repair | None:
             elif further is None and count == 1 and len(match.group()) >= 4 and after > stop + len(twin) + 2:
                 further = Repair(match.start(), match.group(), (twin,))
         if fits:
-            return Repair(match.start(), match.group(), tuple(fits[:_MOST_TWINS]))
+            return Repair(match.start(), match.group(), tuple(dict.fromkeys(fits))[:_MOST_TWINS])
     return further
 
 

@@ -194,7 +194,7 @@ def legal_words() -> frozenset[str]:
     found.update(
         {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}
     )
-    found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on"})
+    found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on", "rc", "lc", "rpc", "lpc"})
     return frozenset(found - {"ls"})
 
 

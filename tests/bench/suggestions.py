@@ -39,6 +39,7 @@ def main() -> None:
                     continue
                 hint = reading.problems[0].hint.lower()
                 offered = re.findall(r'"([^"]*)"', hint) if hint.startswith("did you mean") else []
+                offered = [re.sub(r"(?<=sl)\d+$", "", each) for each in offered]  # sl1 is sl with its number
                 kind = "only" if offered == [word.lower()] else "among" if word.lower() in offered else "missing"
                 counts[kind] += 1
                 if kind == "missing":

@@ -57,7 +57,7 @@ def test_a_pasted_page_is_summed_up(tmp_path: Path, capsys: pytest.CaptureFixtur
     path = tmp_path / "hat.yaml"
     assert main(["start", str(path), "--paste", str(PAGES / "us_hat.txt")]) == 0
     shown = capsys.readouterr().out
-    assert "10 lines of the pattern, 2 left as notes." in shown
+    assert "11 lines of the pattern, 1 left as notes." in shown
     assert "marked LOOK" in shown
     assert "It is sound as it stands: 49 rounds." in shown
 

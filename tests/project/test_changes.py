@@ -4,8 +4,9 @@ What is promised of every such change:
 
 * never a traceback: a plan that keeps every invariant, or at least one problem;
 * no problem stands on a row before the one touched, save where that row names what was touched (a switch of
-  size, an alteration), is the head of the same numbered rounds, or begins the part that now lacks a key. Problems
-  behind it are what follows from it: a count printed further on, a repeat that no longer divides.
+  size, an alteration), is the head of the same numbered rounds, begins the part that now lacks a key, or is the
+  other round of a chart of two. Problems behind it are what follows from it: a count printed further on, a repeat
+  that no longer divides.
 """
 
 from __future__ import annotations
@@ -61,6 +62,8 @@ def test_one_change_gives_a_plan_or_an_error_where_it_was(changed: Changed) -> N
     ]
     if changed.kind == "key":
         early = [problem for problem in early if "has no `" not in problem.message]
+    if "squares; round 1 has" in "".join(problem.message for problem in early):
+        early = []  # of a chart of two rounds nobody knows which is drawn wrong
     note(render_problems(early, changed.text, "early"))
     assert early == []
 
