@@ -2,9 +2,18 @@
 
 from __future__ import annotations
 
-from stepper.project.fields import Fields
+import re
+from pathlib import Path
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from hypothesis.strategies import DataObject
+
+from stepper.project.fields import KEYS, Fields
 from stepper.project.problems import Problem
+from stepper.project.reader import read_project
 from stepper.project.source import Mapping, read_nodes
+from tests.project.slips import slips_of
 
 
 def fields(text: str) -> tuple[Fields, list[Problem]]:
@@ -43,3 +52,26 @@ def test_wrong_shapes_are_told() -> None:
     assert opened.items("b") == []
     assert opened.mapping("c") is None
     assert len(problems) == 3
+
+
+SWITCHBACK = (Path(__file__).parents[2] / "sample_projects" / "switchback.yaml").read_text(encoding="utf-8")
+KEY_PLACES = [
+    match
+    for match in re.finditer(r"(?:(?<=^)|(?<=[\s{]))[a-z_]+(?=: |:$)", SWITCHBACK, re.M)
+    if match.group() in KEYS
+    and "#" not in SWITCHBACK[SWITCHBACK.rfind("\n", 0, match.start()) : match.start()]
+]
+
+
+@given(st.sampled_from(KEY_PLACES), st.data())
+@settings(max_examples=80, deadline=None)
+def test_a_misspelt_key_is_told_once_and_taken_for_the_one_meant(
+    match: re.Match[str], data: DataObject
+) -> None:
+    """One slip in one key gives one problem, with the key that was meant; nothing else seems to be missing."""
+    key = match.group()
+    slip = data.draw(st.sampled_from([each for each in slips_of(key) if each not in KEYS]))
+    text = SWITCHBACK[: match.start()] + slip + SWITCHBACK[match.end() :]
+    (problem,) = read_project(text).problems
+    assert problem.message.startswith(f"`{slip}` is not a key of")
+    assert problem.hint == f'Did you mean "{key}"?'
