@@ -83,7 +83,7 @@ class HearingSettings:
     """Name of the Vosk model, or the path of its folder; empty for the first that is found."""
     address: bool = False
     """Whether a cue has to begin with the address word from the start, as while a film is on."""
-    address_word: str = "computer"
+    address_word: str = "stepper"
     """The word or words in front of a cue while that is asked for; two syllables at least."""
 
     def __post_init__(self) -> None:
