@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, given, settings
 
-from stepper.plan.compile import Compiled, compile_plan
+from stepper.plan.compile import Compiled, compile_plan, faults_of
 from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.project.problems import render_problems
@@ -299,3 +299,27 @@ def test_a_shaping_round_counts_itself_where_only_that_meets_the_count() -> None
     on_top = plan_of(project(text.format(14)))
     assert (in_all.warnings, in_all.rounds[-2].after) == ((), 16)
     assert (len(on_top.warnings), on_top.rounds[-2].after) == (1, 14)
+
+
+@pytest.mark.parametrize(
+    ("work", "told"),
+    [
+        # the count comes again with a printed one, an even change, a bind-off; until then nothing is told
+        ("Cast on 80 sts.\nSing.\n*K3, p2; rep from * to end. 33 sts.\nK1, k2tog, k to end. 30 sts.", ["prints 30"]),
+        ("Cast on 80 sts.\nSing.\nIncrease evenly to 90 sts.\nKnit 1 row. 91 sts.", ["prints 91"]),
+        ("Cast on 80 sts.\nSing.\nK to marker, sm, k to end.\nReturn hood to needles.\nWork dec rnd 2 times.", []),
+        ("Cast on 80 sts.\nSing.\nRep rnds 1-4 3 times.\nBind off.\nBind off.", ["to bind off"]),
+        # one fault is told once, not again by the count behind it
+        ("Cast on 81 sts.\n*K2, p2; rep from * to end. 80 sts.\nKnit 1 row. 80 sts.\nBind off.", ["81 it has"]),
+        ("Cast on 80 sts.\nKnit 1 row. 78 sts.\nKnit 1 row. 78 sts.\nBind off.", ["prints 78"]),
+        ("Cast on 80 sts.\nK10, hold 20 for hood, k to end. 62 sts.\n*K2; rep from * to end. 62 sts.\nBind off.", ["prints 62"]),
+    ],
+)
+def test_what_follows_from_a_fault_is_not_told_again(work: str, told: list[str]) -> None:
+    """A knitter with one slip in her file gets one error, and one with two gets two."""
+    partial = read_project(project(work, sizes="one", size="one"))
+    given_project = partial.partial or partial.project
+    assert given_project is not None
+    found = [problem.message for problem in faults_of(given_project)]
+    assert len(found) == len(told)
+    assert all(words in message for words, message in zip(told, found, strict=True))

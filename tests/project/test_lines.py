@@ -27,3 +27,25 @@ def test_work_must_be_a_block() -> None:
     """A folded block runs the lines together, and their places are lost."""
     text = project("Cast on 8 sts.").replace("work: |", "work: >")
     assert "block" in read_project(text).problems[0].message
+
+
+def test_a_note_does_not_swallow_the_line_below_it() -> None:
+    """A comma at the end of a note would else cost her two rounds."""
+    found = read_project(project("Cast on 8 sts.\nNote: slowly,\nKnit 2 rows.\nNote: loosely,\nand with care.\nBind off."))
+    assert found.project is not None
+    assert [line.text for line in found.project.sections[0].lines] == [
+        "Cast on 8 sts.",
+        "Note: slowly,",
+        "Knit 2 rows.",
+        "Note: loosely, and with care.",
+        "Bind off.",
+    ]
+
+
+def test_a_line_that_cannot_be_read_keeps_its_place() -> None:
+    """What was meant, or that nobody knows, so that the counts behind it are checked all the same."""
+    found = read_project(project("Cast on 8 sts.\nKnti 2 rows.\nSing a song of sixpence.\nBind off."))
+    assert (found.project, len(found.problems)) == (None, 2)
+    assert found.partial is not None
+    kinds = [type(line.sentences[0]).__name__ for line in found.partial.sections[0].lines]
+    assert kinds == ["Phrase", "Worked", "Unread", "BindOff"]
