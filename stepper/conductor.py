@@ -18,10 +18,12 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
-from stepper.session.cues import Again, Beat, Cue, Listen, Next, View, Where
+from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
 from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
 from stepper.session.events import Event
+from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
+from stepper.session.silence import SILENCE_S, patience
 from stepper.session.state import State
 from stepper.voice.ports import Line, Sound, Speaker
 
@@ -56,6 +58,7 @@ class Conductor:
         sounds: bool = True,
         rest: bool = True,
         later: Callable[[float, Cue], None] | None = None,
+        silence_s: float = SILENCE_S,
     ) -> None:
         """Take up a session.
 
@@ -71,13 +74,18 @@ class Conductor:
             sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
             rest: Whether she wants to be reminded to rest her hands.
             later: Offers a cue after so many seconds, on whatever thread; without it nothing is read along by
-                itself.
+                itself, and nothing is said in a long silence.
+            silence_s: Time without a cue, on top of what the step in hand takes, after which the place is
+                said; never where it is 0. Unit: s.
         """
         self._turn = turn
         self._film = film
         self._sounds = sounds
         self._rest = rest
         self._later = later
+        self._silence_s = silence_s
+        self._last_at = ""
+        self._watching = False
         self._session = session
         self._keep = keep
         self._show = show
@@ -118,6 +126,7 @@ class Conductor:
         """Open the sitting: keep that, and tell the recap and what comes first."""
         self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
         self._expect(self._clock())
+        self._watch(self._clock())
 
     def carry_out(self, considered: Considered) -> None:
         """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is
@@ -150,6 +159,9 @@ class Conductor:
                 return
         else:
             cue = item if item.at else replace(item, at=now)
+        if isinstance(cue, Silence):
+            self._in_silence(cue, now)
+            return
         if self._speaker is not None and not isinstance(cue, Beat):  # a clock interrupts nobody
             self._answer_with_a_sound(self._speaker, cue, heard=heard)
         if isinstance(cue, NotUnderstood):
@@ -157,6 +169,27 @@ class Conductor:
         else:
             self._carry_out(self._session.consider(cue))
             self._expect(now)
+            self._watch(now)
+
+    def _watch(self, now: str) -> None:
+        """Remember when something was asked, and have the silence after it noticed; one alarm at a time."""
+        self._last_at = now
+        if self._later is not None and self._silence_s and not self._watching and not self.closed:
+            self._watching = True
+            self._later(self._patience(), Silence())
+
+    def _patience(self) -> float:
+        return patience(self._session.plan, self._session.state, self._silence_s)
+
+    def _in_silence(self, cue: Silence, now: str) -> None:
+        """Say the place where nothing was asked since; else set the alarm to what is left of the time."""
+        self._watching = False
+        left = self._patience() - (seconds_between(self._last_at, now) or 0.0)
+        if left > 1 and self._later is not None:
+            self._watching = True
+            self._later(left, Silence())
+        elif self._queue.empty():  # what she asks meanwhile matters more, and says the place itself
+            self._carry_out(self._session.consider(cue))
 
     def _answer_with_a_sound(self, speaker: Speaker, cue: Cue | NotUnderstood, *, heard: bool) -> None:
         """Fall silent for a cue and let a tone say that it was heard; what is no cue gets a tone alone."""

@@ -1,12 +1,13 @@
 from __future__ import annotations
 
+from datetime import datetime, timedelta
 from threading import Thread
 
 import pytest
 
 from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
-from stepper.session.cues import Again, Cue, Enough, Look, Next, ReadAlong, View, Where
+from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.reading import runs
@@ -86,14 +87,95 @@ def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> N
         conductor.drain()
     conductor.offer(ReadAlong())
     conductor.drain()
-    ((seconds, beat),) = asked
+    ((seconds, beat),) = [(after, cue) for after, cue in asked if isinstance(cue, Beat)]
     assert seconds > 0
     before, silenced = len(speaker.texts), speaker.silenced
     conductor.offer(beat)
     conductor.drain()
     assert len(speaker.texts) == before + 1
     assert speaker.silenced == silenced
-    assert len(asked) == 2
+    assert sum(isinstance(cue, Beat) for _, cue in asked) == 2
+
+
+class Alarm:
+    """A clock that goes on only when it is told to, and the alarms set on it."""
+
+    def __init__(self) -> None:
+        self.minutes = 0.0
+        self.set: list[tuple[float, Cue]] = []
+
+    def now(self) -> str:
+        """Give the time."""
+        return (datetime.fromisoformat(AT) + timedelta(minutes=self.minutes)).isoformat()
+
+    def later(self, seconds: float, cue: Cue) -> None:
+        """Set an alarm."""
+        self.set.append((seconds, cue))
+
+
+def _watched(alarm: Alarm, log: Log, **more: float) -> Conductor:
+    conductor = Conductor(
+        Session(final_increase()),
+        keep=log.keep,
+        show=log.show,
+        clock=alarm.now,
+        later=alarm.later,
+        **more,  # type: ignore[arg-type] # a time in seconds
+    )
+    conductor.begin("f")
+    return conductor
+
+
+def test_in_a_long_silence_the_place_is_said_once() -> None:
+    """Five minutes after the 225 stitches in hand should be worked; a question asked meanwhile begins it anew,
+    and one alarm is set at a time. No test waits: the clock is told what time it is."""
+    alarm, log = Alarm(), Log()
+    conductor = _watched(alarm, log)
+    ((seconds, silence),) = alarm.set
+    assert seconds == 300 + 225 / 30 * 60
+    alarm.minutes = 2
+    conductor.offer(Where())
+    conductor.drain()
+    assert len(alarm.set) == 1
+    log.lines.clear()
+    alarm.minutes = seconds / 60
+    conductor.offer(silence)
+    conductor.drain()
+    assert log.lines == []
+    assert alarm.set[1][0] == 120
+    alarm.minutes += 2
+    conductor.offer(alarm.set[1][1])
+    conductor.drain()
+    assert log.lines == ["shown You are at the beginning of neckband round 1."]
+    assert len(alarm.set) == 2, "not again before she asks something"
+    conductor.offer(AtStitch(stitch=20))
+    conductor.drain()
+    assert len(alarm.set) == 3
+
+
+def test_in_the_round_the_stitch_is_said() -> None:
+    """What she asks at that very moment comes first, and says the place itself."""
+    alarm, log = Alarm(), Log()
+    conductor = _watched(alarm, log)
+    conductor.offer(AtStitch(stitch=20))
+    conductor.drain()
+    log.lines.clear()
+    alarm.minutes = 60
+    conductor.offer(alarm.set[0][1])
+    conductor.drain()
+    assert log.lines == ["shown You are 20 stitches past the beginning of the round."]
+    log.lines.clear()
+    conductor.offer(Where())
+    conductor.drain()
+    assert log.lines[0] == "shown You are 20 stitches past the beginning of the round."
+    assert log.lines[-1].endswith("cast on two hundred five.")
+
+
+def test_silence_is_let_be_by_one_setting() -> None:
+    """Zero is never."""
+    alarm = Alarm()
+    _watched(alarm, Log(), silence_s=0)
+    assert alarm.set == []
 
 
 def test_tones_are_off_by_one_setting() -> None:
@@ -246,7 +328,7 @@ def test_while_the_ears_are_closed_the_film_is_not_answered() -> None:
 
     conductor.offer_words("start listening", heard=True)
     conductor.drain()
-    assert speaker.texts[-1] == "Listening."
+    assert "Listening." in speaker.texts[-2:]
 
 
 def test_words_that_are_no_cue_are_answered() -> None:

@@ -127,6 +127,7 @@ def _begun(
         film=film.turn,
         later=later,
         rest=mine.care.rest,
+        silence_s=60.0 * mine.care.silence_minutes,
     )
     _show(f"{loaded.plan.title}.")
     if taken.changed is not None:

@@ -7,6 +7,7 @@ rate_wpm = 140
 device = "headset"
 [care]                  # what it looks after: the fields of `CareSettings`
 rest = false
+silence_minutes = 10
 [wordings]              # her own words for a cue, and the wording of the vocabulary that they stand for
 "weiter bitte" = "next step"
 ```
@@ -38,6 +39,18 @@ class CareSettings:
 
     rest: bool = True
     """Whether it reminds her to rest her hands after fifty minutes, at the end of a round."""
+    silence_minutes: float = 5.0
+    """Time without a cue, on top of what the step in hand takes, after which it says the place; 0 for never.
+    Range: 0 and up. Unit: minutes."""
+
+    def __post_init__(self) -> None:
+        """Refuse a time that cannot be.
+
+        Raises:
+            ValueError: The time is below 0.
+        """
+        if not self.silence_minutes >= 0:
+            raise ValueError(f"silence_minutes must be 0 or more (got {self.silence_minutes}).")
 
 
 _Record = TypeVar("_Record", SpeechSettings, HearingSettings, CareSettings)

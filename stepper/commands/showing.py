@@ -204,6 +204,7 @@ def _begun(
         sounds=mine.hearing.sounds,
         later=screen.later,
         rest=mine.care.rest,
+        silence_s=60.0 * mine.care.silence_minutes,
     )
     if taken.changed is not None:
         conductor.carry_out(taken.changed)

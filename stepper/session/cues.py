@@ -285,6 +285,11 @@ class Beat(Cue):
     """Number of the last event when the beat was asked for; after any other it is out of date."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Silence(Cue):
+    """Nothing was asked for a long while. Sent by a clock, never said."""
+
+
 class View(Enum):
     """What a screen can show."""
 

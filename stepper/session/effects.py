@@ -404,6 +404,8 @@ class TellSpot(Effect):
     """Stitches since it. Unit: stitches."""
     marker: int
     """Which marker of the round, from 1; 0 for the beginning of the round."""
+    index: int | None = None
+    """The round, where it is still to be begun."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

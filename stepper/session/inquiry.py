@@ -140,7 +140,7 @@ def mend_here(state: State) -> Iterator[Effect]:
 
 
 def spot(plan: Plan, state: State, *, marked: bool = False) -> Iterator[Effect]:
-    """Say the place in the round before a break and after it; between rounds nothing needs saying.
+    """Say the place before a break and after it: how far past which marker, or which round begins.
 
     Args:
         plan: The plan as knitted.
@@ -148,7 +148,11 @@ def spot(plan: Plan, state: State, *, marked: bool = False) -> Iterator[Effect]:
         marked: Whether only a place behind a marker is worth saying, because another line says the stitch.
     """
     place = state.place
-    if place.index >= len(plan.rounds) or not place.stitch:
+    if place.index >= len(plan.rounds):
+        return
+    if not place.stitch:
+        if not marked:
+            yield TellSpot(past=0, marker=0, index=place.index)
         return
     behind = [each for each in markers_in(plan.rounds[place.index]) if each <= place.stitch]
     if marked and not behind:

@@ -70,10 +70,10 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.evolve import silent_long
 from stepper.session.learning import minutes_knitted
 from stepper.session.outlook import outlook
 from stepper.session.rules import mode_of, welcome_in
+from stepper.session.silence import was_silent
 from stepper.session.state import Place, State
 from stepper.session.steps import part_at, parts, rest_of
 from stepper.session.tally import between_markers, count_at
@@ -96,27 +96,37 @@ def respond(
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """
-    back = _place_first(plan, before, cue) if not isinstance(cue, cues.Beat) else ()
+    if isinstance(cue, cues.Silence):
+        return () if before.asleep or before.closed else tuple(inquiry.spot(plan, before))
+    if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
+        return _answer(plan, before, cue, events, after)
+    # Back from a silence: the place before anything else, and what comes next after it.
+    first = tuple(inquiry.spot(plan, before)) if before.place.stitch else ()
+    told = _answer(plan, before, cue, events, after)
+    breaks_off = (
+        after.closed or after.asleep or isinstance(cue, cues.Look | cues.Film | cues.Undo | cues.Redo)
+    )
+    if breaks_off or any(isinstance(each, TellStep | TellFinished) for each in told):
+        return (*first, *told)
+    return (*first, *told, step_at(plan, after, Lead.FULL))
+
+
+def _answer(
+    plan: Plan, before: State, cue: cues.Cue | None, events: tuple[Event, ...], after: State
+) -> tuple[Effect, ...]:
     if isinstance(cue, cues.Look):
-        return (*back, TurnTo(view=cue.view))
+        return (TurnTo(view=cue.view),)
     if isinstance(cue, cues.Film):
-        return (*back, TurnFilm(on=cue.on))
+        return (TurnFilm(on=cue.on),)
     if not events and isinstance(cue, cues.Beat):
         return ()
     if not events and cue is not None:
         ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
-        return (*back, *_ANSWERS[type(cue)](plan, after), *ahead)
-    effects: list[Effect] = [*back]
+        return (*_ANSWERS[type(cue)](plan, after), *ahead)
+    effects: list[Effect] = []
     for event in events:
         effects += _TOLD[type(event)](plan, before, event, after)
     return (*effects, *reading.next_beat(plan, after))
-
-
-def _place_first(plan: Plan, before: State, cue: cues.Cue | None) -> tuple[Effect, ...]:
-    """Say the place where she comes back from a long silence, before anything else."""
-    if cue is None or before.asleep or not silent_long(before.last_cue_at, cue.at):
-        return ()
-    return tuple(inquiry.spot(plan, before))
 
 
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
@@ -300,9 +310,9 @@ def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> 
 
 def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
     yield TellAwake()
-    yield from inquiry.spot(plan, after)
     if after.place.stitch:
-        yield step_at(plan, after, Lead.PART)
+        yield from inquiry.spot(plan, after)
+    yield step_at(plan, after, Lead.PART if after.place.stitch else Lead.FULL)
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:

@@ -64,11 +64,13 @@ def test_closed_ears_open_again() -> None:
         _at(8),
         """
         > stop listening
+        You are at the beginning of body round 1.
         Not listening until you say: start listening.
         > next step
         Not listening. Say: start listening.
         > start listening
         Listening.
+        Body, round 1 of 15: knit all one hundred fifty six.
         > start listening
         I am listening.
         > where am i

@@ -9,15 +9,17 @@ from stepper.session import cues
 
 
 def test_every_cue_is_in_the_list() -> None:
-    """The rules, the help and the tests read the list, so a cue that is missing there does not exist."""
+    """The rules, the help and the tests read the list, so a cue that is missing there cannot be asked for; only
+    what a clock sends is not in it."""
     defined = {
         each
         for _, each in inspect.getmembers(cues, inspect.isclass)
         if issubclass(each, cues.Cue) and each is not cues.Cue
     }
 
-    assert set(cues.CUES) == defined
-    assert len(cues.CUES) == len(defined)
+    by_a_clock = {cues.Beat, cues.Silence}
+    assert set(cues.CUES) == defined - by_a_clock
+    assert len(cues.CUES) == len(defined - by_a_clock)
 
 
 def test_a_cue_cannot_be_changed_on_its_way() -> None:

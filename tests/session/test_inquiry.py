@@ -3,8 +3,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.absorb import Mend
-from stepper.session.cues import Again, Next
-from stepper.session.effects import AskCount, TellLifeline, TellMend, TellSpot
+from stepper.session.cues import Again, HowMany, Next
+from stepper.session.effects import AskCount, TellExpected, TellLifeline, TellMend, TellSpot, TellStep
 from stepper.session.evolve import SILENCE_S, silent_long
 from stepper.session.inquiry import checks_due, mend_here, spot
 from stepper.session.machine import Session
@@ -18,7 +18,9 @@ def test_the_place_is_told_from_the_last_marker() -> None:
     """Whoever looks at her needles finds it at once."""
     state = State(knitting=Knitting(place=Place(index=1, stitch=31)))
     assert list(spot(LACE, state)) == [TellSpot(past=1, marker=2)]
-    assert list(spot(LACE, State(knitting=Knitting(place=Place(index=1))))) == []
+    begun = State(knitting=Knitting(place=Place(index=1)))
+    assert list(spot(LACE, begun)) == [TellSpot(past=0, marker=0, index=1)]
+    assert list(spot(LACE, begun, marked=True)) == []
 
 
 def test_after_a_long_silence_the_place_is_said_first() -> None:
@@ -29,6 +31,8 @@ def test_after_a_long_silence_the_place_is_said_first() -> None:
 
     assert isinstance(session.consider(Again(at=later)).effects[0], TellSpot)
     assert not isinstance(session.consider(Again(at=earlier)).effects[0], TellSpot)
+    asked = session.consider(HowMany(at=later)).effects
+    assert [type(each) for each in asked] == [TellSpot, TellExpected, TellStep], "and what comes next"
     assert session.consider(Next(at=later)).state.breaks == (Place(index=1, stitch=31),)
     assert silent_long(earlier, later) is (SILENCE_S <= 40 * 60)
     assert not silent_long("", later)
