@@ -64,7 +64,13 @@ def respread(
 
 
 def avoiding(
-    positions: Sequence[int], stitches: int, forbidden: Collection[int], *, flat: bool = False, uses: int = 0
+    positions: Sequence[int],
+    stitches: int,
+    forbidden: Collection[int],
+    *,
+    flat: bool = False,
+    uses: int = 0,
+    within: int | None = None,
 ) -> tuple[int, ...]:
     """Move changes off places that must stay plain, as little and as evenly as possible.
 
@@ -76,6 +82,7 @@ def avoiding(
         forbidden: Places no change may stand at, in the same counting as `positions`.
         flat: Worked in rows; a gap at an end counts as half a one.
         uses: Stitches of the old round each change takes up; 0 for increases.
+        within: Largest difference between gaps that will do; nothing for any.
 
     Returns:
         Places in order, as many as given; the given ones when none of them is forbidden. Otherwise: no
@@ -84,7 +91,8 @@ def avoiding(
         off the join unless it was given there.
 
     Raises:
-        ValueError: The positions are not in order within the round, or too few places are left.
+        ValueError: The positions are not in order within the round, or too few places are left, or none with
+            gaps within that difference.
 
     Source: derived here (search over the difference, then shortest path).
     """
@@ -98,11 +106,13 @@ def avoiding(
     allowed = (at_join.union(usual)) - barred
     search = _Search(tuple(positions), stitches, sum(1 << place for place in allowed), flat, uses)
     widest = 2 * stitches + 2  # an end, half a gap, may have to hold nearly all stitches
-    if len(allowed) < len(positions) or not search.can(widest):
+    if len(allowed) < len(positions) or (within is None and not search.can(widest)):
         raise ValueError(
             f"{len(positions)} changes cannot be placed on {stitches} stitches: "
             f"{len(allowed)} places are free to carry one."
         )
+    if within is not None and not search.can(within):
+        raise ValueError(f"no places off the forbidden ones have gaps within {within}.")
     least, most = 0, 1
     while not search.can(most):  # most often one is enough, so halving starts from small differences
         least, most = most + 1, 2 * most

@@ -67,7 +67,7 @@ def _out_of_the_way(
     markers = markers_ahead(needles)
     for barred in _tiers(markers, motif_stitches(needles), uses):
         try:
-            moved = avoiding(positions, stitches, barred, flat=needles.flat, uses=uses)
+            moved = avoiding(positions, stitches, barred, flat=needles.flat, uses=uses, within=1)
         except ValueError:
             continue
         if _even(moved, stitches, uses, flat=needles.flat):

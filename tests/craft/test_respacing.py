@@ -183,3 +183,11 @@ def test_respread_of_a_fresh_flat_row_agrees_with_whole_gaps() -> None:
     """From the start of a row with no half gap asked for, the sizes are those of `gaps`."""
     places = respread(120, 10)
     assert summary(between(places, 120, flat=True)) == summary(gaps(120, 10, flat=True))
+
+
+def test_a_difference_that_will_not_do_is_refused() -> None:
+    """20 increases on 220 stitches cannot keep 41 free with gaps within one (220 / 20 = 11)."""
+    places = increase_positions(220, 20, flat=False)
+    with pytest.raises(ValueError, match="within 1"):
+        avoiding(places, 220, places_touching(range(90, 131)), within=1)
+    assert avoiding(places, 220, {places[3]}, within=1) == avoiding(places, 220, {places[3]})
