@@ -8,7 +8,7 @@ from stepper.project.draft import Draft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.problems import Place
 from stepper.project.source import Node, Scalar, block_lines
-from stepper.project.wording import Words, read_line
+from stepper.project.wording import Words, read_line, reads
 
 
 def read_work(node: Node, words: Words, draft: Draft) -> tuple[Line, ...]:
@@ -74,6 +74,8 @@ def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> Rows
         joined = " ".join(
             row[0].strip() if number else row[0].rstrip() for number, row in enumerate(rows[:count])
         )
+        if not reads(joined):
+            continue
         reading = read_line(joined, Placer(rows[:count]), words)
         if reading.line is not None:
             return Rows(taken=count, line=reading.line)

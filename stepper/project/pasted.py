@@ -20,7 +20,7 @@ from stepper.project.instructions import BreakYarn, Count, Line, Needle, Phrase,
 from stepper.project.lines import read_rows
 from stepper.project.problems import Place
 from stepper.project.quoting import writable
-from stepper.project.wording import Words
+from stepper.project.wording import Words, reads
 
 MARK = "LOOK"
 """The word that stands wherever the knitter has to look."""
@@ -338,7 +338,7 @@ class _Sorter:
         places = [(text, Place(line=1, column=1)) for text in rows]
         if rows[-1].endswith((",", ";", "-", "(", "[")) or rows[0].startswith("#"):
             return None  # in the file such a row would take the next one to itself, or be a comment
-        return read_rows(places, self.words, draft).line
+        return read_rows(places, self.words, draft).line if reads(rows[0]) else None
 
     def _why(self, sentence: str) -> str:
         draft = Draft(text_lines=[])

@@ -14,7 +14,7 @@ from dataclasses import dataclass, field, replace
 
 from stepper.project.explaining import Explained, explain, meant_words, misspelt_head
 from stepper.project.instructions import Line, Remark, Sentence
-from stepper.project.parsing import NOTE, Stopped, made_plain, understood
+from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
 from stepper.project.problems import Place, Problem
 from stepper.project.sentences import Builder, Head
 
@@ -69,6 +69,11 @@ class Words:
     """How many sizes the pattern has; every list must have as many entries, or one. 0 where nobody knows."""
     names: set[str] = field(default_factory=set)
     inches: bool = False
+
+
+def reads(text: str) -> bool:
+    """Say whether the grammar reads a line, without asking why where it does not."""
+    return stop_of(made_plain(" ".join(text.split()))) is None
 
 
 _SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
