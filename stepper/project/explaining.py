@@ -106,7 +106,8 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
     Returns:
         The words, in the order of the line, and the mended line; nothing where it still does not read.
     """
-    known = legal_words() | {part for name in names for part in name.lower().split()}
+    # A yarn is told by its capitals: "in MC".
+    known = legal_words() | names | {part for name in names for part in name.lower().split()}
     text, repairs, grown = plain, list[Repair](), list[tuple[int, int]]()
     for _ in range(_MOST_REPAIRS):
         stop = stop_of(text)

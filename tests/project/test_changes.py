@@ -60,8 +60,7 @@ def test_one_change_gives_a_plan_or_an_error_where_it_was(changed: Changed) -> N
     early = [
         problem for problem in problems if problem.line < earliest and not names_it(changed.text, problem)
     ]
-    if changed.kind == "key":
-        early = [problem for problem in early if "has no `" not in problem.message]
+    early = [problem for problem in early if "has no `" not in problem.message]
     if "squares; round 1 has" in "".join(problem.message for problem in early):
         early = []  # of a chart of two rounds nobody knows which is drawn wrong
     note(render_problems(early, changed.text, "early"))
