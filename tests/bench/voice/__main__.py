@@ -154,7 +154,7 @@ class Bench:
     def cost(self) -> None:
         """Print load time, memory, and the processor's share while listening."""
         began = time.perf_counter()
-        recogniser = self.recogniser("computer")
+        recogniser = self.recogniser("stepper")
         print(f"load {time.perf_counter() - began:.2f} s")
         stream = as_16_bit(film(self.talk, 300, 5) * 0.05)
         outcome = hear(stream, recogniser)
@@ -174,7 +174,7 @@ def main() -> None:
     parser.add_argument("--hours", type=float, default=0.5)
     parser.add_argument("--people", type=Path)
     parser.add_argument("--people-hours", type=float, default=0.5)
-    parser.add_argument("--address", default="computer")
+    parser.add_argument("--address", default="stepper")
     parser.add_argument("--vosk", type=Path)
     parser.add_argument("--development", action="store_true")
     parser.add_argument("--verbose", action="store_true")
