@@ -26,7 +26,7 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
     word = match.group(1).lower() if match else ("in" if inches else "cm")
     body = text[: match.start()] if match else text
     values = []
-    for part in re.split(r"[(\[\]),;]+", body):
+    for part in re.split(r"[(\[\]),;:]+", body):
         if not part.strip():
             continue
         value = read_number(part)

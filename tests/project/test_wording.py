@@ -55,6 +55,16 @@ def test_case_does_not_matter(example: str) -> None:
     assert read(example.lower()).problems == ()
 
 
+def test_a_list_may_be_parted_by_colons() -> None:
+    """Common in British magazines; the colon of a list ends no head and no label. Source: common practice."""
+    line = read("Dec row: K to last 3 (4:5:6:7:8) sts, k2tog, k1. 80 [84:92:96:100:104] sts.").line
+    assert line is not None
+    assert line.label == "Dec row"
+    assert [sentence.number.values for sentence in line.sentences if isinstance(sentence, Count)] == [
+        (80, 84, 92, 96, 100, 104)
+    ]
+
+
 def test_words_may_stand_further_apart() -> None:
     """A page sets its lines to one width; places are those of the line as it stands."""
     labelled = read("Dec  round:  K1,   k2tog,  k to  end.").line
