@@ -181,6 +181,9 @@ def _remedy(event: Remedied, plan: Plan) -> str:
     """Say how a count that was off was mended."""
     off = f"{abs(event.difference)} {'too many' if event.difference > 0 else 'too few'}"
     side = "fewer" if event.difference > 0 else "more"
+    mend = event.mend
+    if mend is not None and (mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before):
+        return f"{off} accepted and worked to the end, from {_at(event.place, plan)} on"
     ways = {
         "accept": f"{off} accepted; made good by working {abs(event.difference)} {side}",
         "plain": f"{off}, made good by working {abs(event.difference)} {side}",

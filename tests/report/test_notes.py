@@ -143,3 +143,14 @@ def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
     assert "- From 2027-01-05 to 2027-01-09, on 2 days, 2 sittings" in text
     assert "- 9 min of knitting, breaks left out" in text
     assert "- Worked again: Neckband, round 2 of 11" in text
+
+
+def test_a_count_gone_on_with_to_the_end_is_not_called_made_good() -> None:
+    """Nothing makes it good, and the record says so."""
+    _, plan = knitted()
+    place = Place(index=len(plan.rounds) - 3)
+    mend = Mend(index=len(plan.rounds), stitch=0, change=1, origin=place.index)
+    event = Remedied(
+        at=AT, origin=place, place=place, remedy="accept", difference=-1, stitches=1, minutes=0.1, mend=mend
+    )
+    assert "1 too few accepted and worked to the end, from " in record(event)
