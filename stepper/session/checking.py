@@ -9,9 +9,9 @@ the round in which the interval is passed; where it is not made, again after twi
 much, so that nobody is nagged and nothing about asking has to be remembered.
 
 Always, whatever the figures say: before the first shaping of a section, a chart, a division, a bind-off,
-and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly). Inside a
-run of shaping rounds, such as a raglan, every round would lock a fault in; there half the interval has to
-have passed. No I/O, no clock.
+and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly); a good
+count one plain round before serves. Inside a run of shaping rounds, such as a raglan, every round would lock
+a fault in; there half the interval has to have passed. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -71,6 +71,8 @@ def due(plan: Plan, state: State, done: int) -> str | None:
         lock, soft = None, lock
     else:
         soft = None
+    if lock is not None and _just_counted(state, done) and tolerant(round_):
+        lock = None  # one plain round ago it was right
     if asking is Asking.LESS:
         return lock
     check = round_.checkpoint.reason if round_.checkpoint is not None else None
@@ -92,6 +94,12 @@ def locks(done: Round, ahead: Round) -> str | None:
     if ahead.chart is not None and ahead.chart != done.chart:
         return f"before chart {ahead.chart}"
     return SHAPING if ahead.shaping and not done.shaping else None
+
+
+def _just_counted(state: State, done: int) -> bool:
+    """Tell whether the stitches were counted and right when a round began."""
+    verified = state.knitting.verified
+    return verified is not None and verified.place == Place(index=done)
 
 
 def _shaped_before(plan: Plan, done: int) -> bool:

@@ -108,10 +108,10 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
 def most_counted(sections: Sections, first: int, end: int) -> int:
     """Give the most stitches a count of some sections can be.
 
-    Where the changes themselves are the landmarks one may be missing, or all; then she counts on to the end.
+    Where changes or repeats are the landmarks one may be missing, or all; then she counts on to the end.
     """
     wanted = sum(sections.counts[first:end])
-    return max(2 * wanted, 2 * sections.edges[-1] if sections.kind == "change" else 0)
+    return max(2 * wanted, 0 if sections.kind == "marker" else 2 * sections.edges[-1])
 
 
 def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int, int], ...]:

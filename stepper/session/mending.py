@@ -158,7 +158,8 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
     if inquiry is None:
         return Refusal(sentence=NO_FAULT)
     if not 1 <= cue.number <= len(inquiry.remedies):
-        return Refusal(sentence=f"There are {len(inquiry.remedies)} remedies.")
+        many = len(inquiry.remedies)
+        return Refusal(sentence="There is 1 remedy." if many == 1 else f"There are {many} remedies.")
     way = inquiry.remedies[cue.number - 1]
     return (
         Remedied(

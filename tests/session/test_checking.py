@@ -88,8 +88,16 @@ def test_what_locks_a_fault_in_is_always_asked_for() -> None:
         7: "after the division",
         21: "before a bind-off",
     }.items():
-        found = due(garment, _state(Asking.PATTERN, done, verified=done), done)
+        found = due(garment, _state(Asking.PATTERN, done, verified=max(0, done - 1)), done)
         assert (found or "").startswith(reason or ""), done
+
+
+def test_a_count_one_plain_round_ago_serves() -> None:
+    """Nobody wants to count two hundred stitches twice with one plain round between."""
+    garment = final_increase()
+    assert due(garment, _state(Asking.PATTERN, 2, verified=2), 2) is None
+    assert due(garment, _state(Asking.LESS, 2, verified=2), 2) is None
+    assert due(garment, _state(Asking.PATTERN, 2, verified=1), 2) == "before the shaping"
 
 
 def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
