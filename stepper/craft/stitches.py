@@ -217,7 +217,8 @@ def _cable(code: str) -> Stitch | None:
     if match is not None:
         what = "cable" if match.group(1) == "c" else "twist"
         said = f"{what} {match.group(2)} {'front' if match.group(3) == 'f' else 'back'}"
-        return Stitch(code=code, uses=int(match.group(2)), leaves=int(match.group(2)), said=said, kind=Kind.CABLE)
+        over = int(match.group(2))
+        return Stitch(code=code, uses=over, leaves=over, said=said, kind=Kind.CABLE)
     match = _CABLE.match(code)
     if match is None:
         return None

@@ -461,4 +461,4 @@ class Line:
     every: str = ""
     """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""
     said: tuple[str, ...] = ()
-    """Words of the line that are worth no stitches, to be said with its first round: where, how, with what."""
+    """Words of the line that are worth no stitches, to be said with its first round: where and how."""

@@ -1,8 +1,8 @@
-"""A printed line in the words that the grammar reads, each letter with its place in the line as printed. No I/O.
+"""A printed line in the words that the grammar reads, each letter with its place as printed. No I/O.
 
 Theory of operation. A line that does not read as it stands is taken through the table of
-`stepper.project.synonyms`. Every letter that is moved keeps its place, and every letter that is put in takes the
-place of the words it stands for, so that a problem is shown where it is printed. Words that are worth no
+`stepper.project.synonyms`. Every letter that is moved keeps its place, and every letter that is put in takes
+the place of the words it stands for, so that a problem is shown where it is printed. Words that are worth no
 stitches are cut out and kept, to be said beside the line. A name in the head of a line, as in "Row 5 (dec
 row):", becomes its label.
 """
