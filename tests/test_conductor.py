@@ -146,7 +146,7 @@ def test_in_a_long_silence_the_place_is_said_once() -> None:
     alarm.minutes += 2
     conductor.offer(alarm.set[1][1])
     conductor.drain()
-    assert log.lines == ["shown You are at the beginning of neckband round 1."]
+    assert log.lines == ["shown You begin neckband round 1."]
     assert len(alarm.set) == 2, "not again before she asks something"
     conductor.offer(AtStitch(stitch=20))
     conductor.drain()

@@ -248,7 +248,7 @@ def _tally(effect: effects.TellTally, plan: Plan) -> str:
 def _spot(effect: effects.TellSpot, plan: Plan) -> str:
     past = plural(effect.past, "stitch", "stitches")
     if effect.index is not None:
-        return f"You are at {_at(Place(index=effect.index), plan)}."
+        return f"You begin {_name(plan.rounds[effect.index])}."
     if not effect.marker:
         return f"You are {past} past the beginning of the round."
     marker = f"the {ordinal_words(effect.marker)} marker"

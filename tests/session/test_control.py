@@ -64,7 +64,7 @@ def test_closed_ears_open_again() -> None:
         _at(8),
         """
         > stop listening
-        You are at the beginning of body round 1.
+        You begin body round 1.
         Not listening until you say: start listening.
         > next step
         Not listening. Say: start listening.

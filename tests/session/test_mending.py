@@ -143,7 +143,7 @@ def test_a_count_aloud_is_kept_and_can_be_laid_down() -> None:
         > ten and four
         24 so far.
         > stop listening
-        You are at the beginning of yoke round 3.
+        You begin yoke round 3.
         Not listening until you say: start listening.
         > start listening
         Listening.
