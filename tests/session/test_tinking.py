@@ -2,10 +2,12 @@ from __future__ import annotations
 
 import random
 
+import pytest
+
 from stepper.plan.model import Run
-from stepper.session.cues import Next, Tink, Undo
+from stepper.session.cues import Count, Next, Tink, Undo
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Place, State, Verified
 from stepper.session.tinking import reverse
 from tests import knitter
 from tests.plans import final_increase, plan
@@ -62,3 +64,41 @@ def test_undo_gives_the_state_back_exactly() -> None:
         session.adopt(session.consider(Undo(at=AT)))
     assert session.state.knitting == before
     session.adopt(session.consider(Next(at=AT)))
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_undone_stitch_by_stitch_the_state_is_exactly_as_before(seed: int) -> None:
+    """Stitches worked and undone one by one leave no trace in the knitting: not in the place, not in what is
+    still to be counted, not in what is known to be right. Taking the steps back does the same."""
+    dice = random.Random(seed)
+    garment = final_increase()
+    start = Place(index=dice.randrange(1, 12))
+    verified = Verified(place=start, stitches=garment.rounds[start.index].before)
+    knitting = Knitting(place=start, verified=verified, uncounted=dice.randrange(500), covered=900, faults=2)
+    session = Session(garment, State(seq=1, knitting=knitting))
+    steps = dice.randint(1, 4)
+    for _ in range(steps):
+        session.adopt(session.consider(Next(at=AT)))
+    worked = session.state
+    while session.state.place != start:
+        session.adopt(session.consider(Tink(at=AT, stitches=1)))
+    assert session.state.knitting == knitting
+
+    session = Session(garment, worked)
+    for _ in range(steps):
+        session.adopt(session.consider(Undo(at=AT)))
+    assert session.state.knitting == knitting
+
+
+def test_a_count_taken_back_gives_back_what_was_not_counted() -> None:
+    """A slip of the tongue is no fault of hers, and what was not counted is still to be counted."""
+    garment = final_increase()
+    knitting = Knitting(place=Place(index=3), uncounted=450, covered=900, faults=2)
+    session = Session(garment, State(seq=1, knitting=knitting))
+    session.adopt(session.consider(Count(at=AT, stitches=224)))
+    assert (session.state.knitting.uncounted, session.state.knitting.faults) == (0, 3)
+    session.adopt(session.consider(Count(at=AT, stitches=223)))
+    assert session.state.knitting.faults == 3, "the same fault counted again is no other"
+    for _ in range(2):
+        session.adopt(session.consider(Undo(at=AT)))
+    assert session.state.knitting == knitting
