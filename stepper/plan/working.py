@@ -18,6 +18,7 @@ from stepper.plan.needles import Finding, Needles, Template
 from stepper.plan.placing import placed_round
 from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
+from stepper.plan.supplies import Choice
 from stepper.project.instructions import (
     Across,
     AtIntervals,
@@ -41,6 +42,7 @@ from stepper.project.instructions import (
     Repeated,
     Return,
     Sentence,
+    Times,
     Together,
     TurnMethod,
     Unread,
@@ -120,7 +122,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
     cycle = _repeated_cycle(instruction, needles)
     if not cycle:
         return
-    total = getattr(instruction.duration, "total", False)
+    total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
     in_all = total or (not instruction.again and not getattr(instruction.duration, "more", False))
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
@@ -135,6 +137,28 @@ def _(instruction: Repeated, needles: Needles) -> None:
                 )
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
     needles.pattern = cycle
+
+
+def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
+    """Say whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
+    duration, place = instruction.duration, instruction.place
+    plain = isinstance(duration, Times) and not duration.more and not duration.total
+    if not instruction.again or not plain or not isinstance(duration, Times):
+        return False
+    times = duration.number.of(needles.size)
+    if times < 2:
+        return False
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"rep … {times} times",
+            first=f"{times} times on top of the once",
+            second=f"{times} times in all",
+            line=place.line,
+            quiet=True,
+        )
+    )
+    return (place.line, place.column) in needles.readings
 
 
 def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, ...]:

@@ -50,3 +50,12 @@ def test_a_definition_is_worked_only_where_it_is_called() -> None:
     again = plan_of(project(define + "Rep dec round every 3rd round 2 times.\nBind off."))
     assert [r.after for r in work.rounds] == [20, 20, 20, 18, 18, 18, 16, 0]
     assert [r.after for r in again.rounds] == [20, 18, 18, 18, 16, 16, 16, 14, 0]
+
+
+def test_a_repeat_whose_times_may_count_the_first_takes_the_reading_that_fits() -> None:
+    """"Rep rnds 1 and 2 3 times" is on top of the once, unless only the other reading meets the printed count."""
+    work = "Cast on 20 sts. Join in the round.\nRnd 1: K1, ssk, k to end.\nRnd 2: Knit.\nRep rnds 1 and 2 3 times. {} sts.\nBind off."
+    assert plan_of(project(work.format(16))).warnings == ()
+    told = plan_of(project(work.format(17))).warnings
+    assert "3 times on top of the once" in told[0].text
+    assert "read as 3 times in all, which alone fits" in told[0].text
