@@ -101,6 +101,7 @@ class Bench:
             wrong = sum(bool(text) and not self.same(event.clip.said, text) for event, text, _ in answers)
             what = f'"{address}" + {kind.split()[-1]}' if address else kind
             print(f"{what:22} {name:6} heard {share(len(right), len(events))}, wrong {share(wrong, len(events))}")
+            self.by_voice(answers)
             if self.args.verbose:
                 for event, text, _ in answers:
                     if text is None or not self.same(event.clip.said, text):
@@ -108,6 +109,14 @@ class Bench:
             if ratio is None:
                 self.times(outcome, right)
         recogniser.close()
+
+    def by_voice(self, answers) -> None:
+        """Print how many cues of each voice were heard."""
+        said, heard = Counter(), Counter()
+        for event, text, _ in answers:
+            said[event.clip.voice.label] += 1
+            heard[event.clip.voice.label] += bool(text) and self.same(event.clip.said, text)
+        print("    by voice: " + ", ".join(f"{voice} {heard[voice]}/{said[voice]}" for voice in sorted(said)))
 
     def times(self, outcome: Outcome, late: list[float]) -> None:
         took = dict(zip(outcome.utterances_s, outcome.took_s, strict=True))
