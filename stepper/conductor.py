@@ -85,7 +85,7 @@ class Conductor:
         self._later = later
         self._silence_s = silence_s
         self._last_at = ""
-        self._watching = False
+        self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
         self._session = session
         self._keep = keep
         self._show = show
@@ -172,22 +172,33 @@ class Conductor:
             self._watch(now)
 
     def _watch(self, now: str) -> None:
-        """Remember when something was asked, and have the silence after it noticed; one alarm at a time."""
+        """Remember when something was asked, and have the silence after it noticed.
+
+        An alarm that is set already stays unless it would ring too late; it is looked at again when it rings.
+        """
         self._last_at = now
-        if self._later is not None and self._silence_s and not self._watching and not self.closed:
-            self._watching = True
-            self._later(self._patience(), Silence())
+        if self._later is None or not self._silence_s or self.closed:
+            return
+        wait, passed = self._patience(), seconds_between(self._alarm_set_at, now)
+        if passed is None or wait < self._alarm_in - passed:
+            self._set_alarm(wait, now)
+
+    def _set_alarm(self, seconds: float, now: str) -> None:
+        assert self._later is not None
+        self._alarm, self._alarm_set_at, self._alarm_in = self._alarm + 1, now, seconds
+        self._later(seconds, Silence(alarm=self._alarm))
 
     def _patience(self) -> float:
         return patience(self._session.plan, self._session.state, self._silence_s)
 
     def _in_silence(self, cue: Silence, now: str) -> None:
         """Say the place where nothing was asked since; else set the alarm to what is left of the time."""
-        self._watching = False
+        if cue.alarm != self._alarm:
+            return
+        self._alarm_set_at = ""
         left = self._patience() - (seconds_between(self._last_at, now) or 0.0)
-        if left > 1 and self._later is not None:
-            self._watching = True
-            self._later(left, Silence())
+        if left > 1:
+            self._set_alarm(left, now)
         elif self._queue.empty():  # what she asks meanwhile matters more, and says the place itself
             self._carry_out(self._session.consider(cue))
 

@@ -157,18 +157,20 @@ def test_in_the_round_the_stitch_is_said() -> None:
     """What she asks at that very moment comes first, and says the place itself."""
     alarm, log = Alarm(), Log()
     conductor = _watched(alarm, log)
-    conductor.offer(AtStitch(stitch=20))
+    conductor.offer(AtStitch(stitch=205))
     conductor.drain()
+    assert [round(seconds) for seconds, _ in alarm.set] == [750, 340], "less is left to work, so it rings sooner"
     log.lines.clear()
     alarm.minutes = 60
-    conductor.offer(alarm.set[0][1])
-    conductor.drain()
-    assert log.lines == ["shown You are 20 stitches past the beginning of the round."]
+    for _, silence in alarm.set:
+        conductor.offer(silence)
+        conductor.drain()
+    assert log.lines == ["shown You are 205 stitches past the beginning of the round."]
     log.lines.clear()
     conductor.offer(Where())
     conductor.drain()
-    assert log.lines[0] == "shown You are 20 stitches past the beginning of the round."
-    assert log.lines[-1].endswith("cast on two hundred five.")
+    assert log.lines[0] == "shown You are 205 stitches past the beginning of the round."
+    assert log.lines[-1].endswith("cast on twenty.")
 
 
 def test_silence_is_let_be_by_one_setting() -> None:

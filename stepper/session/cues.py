@@ -289,6 +289,9 @@ class Beat(Cue):
 class Silence(Cue):
     """Nothing was asked for a long while. Sent by a clock, never said."""
 
+    alarm: int = 0
+    """Number of the alarm; one that was set anew since is out of date."""
+
 
 class View(Enum):
     """What a screen can show."""
