@@ -76,13 +76,16 @@ class _Manner:
     """Names of the yarns where they are said."""
     knitted: bool
     """Whether every stitch is knitted, so that this need not be said."""
+    across: bool
+    """Whether held stitches that come back are worked at once."""
 
     @classmethod
     def of(cls, round_: Round, plan: Plan) -> _Manner:
         """Look at the whole round."""
         worked = [run for run in round_.runs if stitch(run.stitch).kind in _WORKED]
         coloured = len(_yarns(round_)) > 1
-        return cls(plan.yarns if coloured else None, coloured and all(run.stitch == "k" for run in worked))
+        plain = coloured and all(run.stitch == "k" for run in worked)
+        return cls(plan.yarns if coloured else None, plain, bool(worked))
 
 
 _BIND_OFF = re.compile(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
@@ -131,7 +134,7 @@ def _said_run(run: Run, manner: _Manner) -> str:
     if run.stitch == "hold":
         return f"hold {_number(run.times)} for {run.yarn}"
     if run.stitch == "return":
-        return f"return {_number(run.times)} of {run.yarn}"
+        return f"{'work across' if manner.across else 'return'} {_number(run.times)} of {run.yarn}"
     named = manner.yarns is not None and entry.kind in _WORKED
     yarn = manner.yarns.get(run.yarn, run.yarn) if named and manner.yarns is not None else ""
     if manner.knitted and run.stitch == "k":

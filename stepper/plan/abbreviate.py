@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from stepper.plan.model import Item, Run, flatten
 
 
@@ -29,6 +31,8 @@ def instruction(
     text = ", ".join(
         _item(item, coloured=coloured, last=number == len(phrase) - 1) for number, item in enumerate(phrase)
     )
+    if not _is_shift(phrase):  # held stitches that come back in a worked round are worked across
+        text = re.sub(r"\breturn (\d+) of\b", r"work across \1 of", text)
     return f"chart {chart}, round {chart_round}: {text}" if chart else text
 
 

@@ -67,7 +67,7 @@ def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> Rows
     if first.line is not None and not _goes_on(rows, 1):
         return Rows(taken=1, line=first.line)
     for count in range(2, min(len(rows), 8) + 1):
-        if rows[count - 2][0].rstrip().endswith((".", "!")):
+        if rows[count - 2][0].rstrip().endswith((".", "!")) and not _beside(rows[count - 1][0]):
             break
         if _goes_on(rows, count):
             continue
@@ -89,7 +89,14 @@ def _is_note(line: Line) -> bool:
 
 def _goes_on(rows: list[tuple[str, Place]], count: int) -> bool:
     """Say whether the row at the end of the first so many cannot be the end of a sentence."""
-    return count < len(rows) and rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "["))
+    if count >= len(rows):
+        return False
+    return rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "[")) or _beside(rows[count][0])
+
+
+def _beside(row: str) -> bool:
+    """Say whether a row names a shaping beside that of the row before: "At the same time, …"."""
+    return row.lstrip().lower().startswith(("at the same time", "and at the same time"))
 
 
 class Placer:

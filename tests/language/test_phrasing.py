@@ -8,7 +8,9 @@ from hypothesis import given
 
 from stepper.language.phrasing import in_yarn, said_items, spoken
 from stepper.plan.model import flatten
+from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, phrase, plan
+from tests.project.samples import project
 from tests.session.test_steps import ROUNDS
 
 
@@ -95,3 +97,12 @@ def test_a_round_without_stitches_is_said_as_it_is_written() -> None:
     garment = plan(("body", ["turn"]))
 
     assert spoken(garment.rounds[0], garment) == "turn"
+
+
+def test_held_stitches_that_come_back_in_a_round_are_worked_across() -> None:
+    """"Return twelve" would leave them unknitted; put back alone, they are only returned."""
+    work = "Cast on 12 sts.\nHold 12 sts for left sleeve.\nCast on 40 sts.\n{}\nBind off."
+    joined = plan_of(project(work.format("K40, k across left sleeve sts.")))
+    assert spoken(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
+    put = plan_of(project(work.format("Return left sleeve to needles.")))
+    assert spoken(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve"

@@ -68,7 +68,7 @@ def test_held_stitches_are_worked_across_in_the_middle_of_a_round() -> None:
         )
     )
     joined = plan.rounds[-2]
-    assert joined.instruction == "k20, return 12 of left sleeve, k20, return 12 of right sleeve"
+    assert joined.instruction == "k20, work across 12 of left sleeve, k20, work across 12 of right sleeve"
     assert joined.held == {}
 
 

@@ -46,7 +46,8 @@ def test_a_shaping_begins_beside_another_when_the_piece_is_long_enough() -> None
     """Armhole from the start, neck from 5 cm on. Source: arithmetic, 28 rows to 10 cm, so the neck waits 14 rows."""
     rows = counts(
         "Cast on 60 sts. Work flat.\nArmhole row (RS): K1, ssk, k to end.\nNeck row (RS): K to last 3 sts, k2tog, k1.\n"
-        "Work armhole row every 2nd row 6 times. At the same time, when piece measures 5 cm, work neck row every 2nd row 3 times."
+        "Work armhole row every 2nd row 6 times.\n"
+        "AT THE SAME TIME, when piece measures 5 cm, work neck row every 2nd row 3 times."
     )
     changes = [before - after for before, after in zip([60, *rows], rows, strict=False)]
     assert sum(changes[:14]) == 6
