@@ -59,9 +59,10 @@ class VoskRecogniser:
             raise SurroundingsError(
                 f"The model in {folder} knows none of the wordings: it is of another language than they are."
             )
-        self._recogniser = vosk.KaldiRecognizer(
-            self._model, HEARING_RATE_HZ, json.dumps([*grammar, _ANYTHING_ELSE], ensure_ascii=False)
-        )
+        if knows(_ANYTHING_ELSE):  # a model without it complains, and takes everything for some phrase
+            grammar.append(_ANYTHING_ELSE)
+        told = json.dumps(grammar, ensure_ascii=False)
+        self._recogniser = vosk.KaldiRecognizer(self._model, HEARING_RATE_HZ, told)
         self._recogniser.SetWords(True)
 
     def recognise(self, segment: bytes) -> Heard | None:
