@@ -94,6 +94,12 @@ def _ears(state: State) -> cues.Cue:
     return cues.Listen() if state.asleep else cues.Wait()
 
 
+def _reading(state: State) -> cues.Cue:
+    if state.reading is None:
+        return cues.ReadAlong()
+    return cues.GoOn() if state.reading.held else cues.Hold()
+
+
 def _tally(state: State) -> cues.Cue:
     return cues.CountAloud() if state.knitting.tens is None else cues.ThatIsAll()
 
@@ -115,6 +121,12 @@ KEYS: Final[tuple[Key, ...]] = (
         keys=("c",), says="count aloud; again to end it", cue=_tally, kinds=(cues.CountAloud, cues.ThatIsAll)
     ),
     Key(keys=("+",), says="ten more in that count", cue=lambda s: cues.Ten(stitches=10), kinds=(cues.Ten,)),
+    Key(
+        keys=("k",),
+        says="read along; again to hold it, to go on",
+        cue=_reading,
+        kinds=(cues.ReadAlong, cues.Hold, cues.GoOn),
+    ),
     _key("x", cues.WhatHappened, "what probably went wrong"),
     _key("y", cues.Remedies, "how to mend it"),
     _key("p", cues.Respace, "space the rest of the round anew"),
