@@ -117,3 +117,18 @@ def test_the_crown_of_the_hat_ends_in_eight() -> None:
     assert crown[-1].before == 8
     assert crown[-1].instruction.startswith("draw the yarn through the 8 sts")
     assert {round_.before - round_.after for round_ in crown[:-1]} == {0, 8}
+
+
+def test_a_plain_row_of_the_shawl_s_chart_is_said_as_one_stretch() -> None:
+    """Edge, repeat and edge of a plain chart row are knitted alike; three numbers in a row would have to be added."""
+    plan = plan_named("shawl")
+    for round_ in plan.rounds:
+        assert not re.search(r"\bk\d+, k\d+\b(?!tog)", round_.instruction), round_.instruction
+
+
+def test_a_new_yarn_is_named_once() -> None:
+    """"With clover. Round 1: in clover, knit all sixty" would be the same thing twice."""
+    plan = plan_named("socks")
+    heel = next(round_ for round_ in plan.rounds if round_.section == "first heel")
+    assert "with clover" in heel.remarks
+    assert spoken(heel, plan) == "knit all sixty"

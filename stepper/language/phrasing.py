@@ -42,6 +42,8 @@ def in_yarn(round_: Round, plan: Plan) -> str:
     if not before or before == yarns:
         return ""
     (yarn,) = yarns
+    if f"with {plan.yarns.get(yarn, yarn)}" in round_.remarks:
+        return ""  # the change is said before the round
     return f"in {plan.yarns.get(yarn, yarn)}, "
 
 

@@ -141,6 +141,7 @@ class Cursor:
             )
         self._need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
+        outside, items = items, []
         for run in drawn.before:
             self.advance(run, items)
         times = inner // drawn.uses if drawn.uses else 0
@@ -155,6 +156,7 @@ class Cursor:
             items.append(Group(tuple(once), times, drawn.name))
         for run in drawn.after:
             self.advance(run, items)
+        outside.extend(_run_together(items))
 
     def advance(self, run: Run, items: list[Item]) -> None:
         """Work a run, carrying the markers that it passes."""
@@ -386,6 +388,22 @@ def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> 
             element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
         )
     return name, held[name]
+
+
+def _alike(one: Run, other: Run) -> bool:
+    return (one.stitch, one.yarn) == (other.stitch, other.yarn)
+
+
+def _run_together(items: list[Item]) -> list[Item]:
+    """Make one run of equal stitches side by side: the plain row of a chart is read as one stretch."""
+    made: list[Item] = []
+    for item in items:
+        last = made[-1] if made else None
+        if isinstance(item, Run) and isinstance(last, Run) and _alike(item, last):
+            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
+        else:
+            made.append(item)
+    return made
 
 
 def _at_markers(element: Several) -> bool:
