@@ -47,7 +47,8 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
-    what = _the_same_again(part) or said_items(part.items, round_, plan)
+    # Asked for once more, it is read out in full: what "the same" was may be what she forgot.
+    what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
     lead = _lead(effect, round_)
     said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]

@@ -130,3 +130,22 @@ def test_spacing_is_summed_up(text: str, line: str) -> None:
     place = Place(index=1)
 
     assert told(effects.TellSpacing(place=place, next_index=None), garment) == line
+
+
+def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again() -> None:
+    """ "The same again" is short for the ear; "say again" gives what the same was."""
+    made = plan(("body", ["co60", "(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4"]))
+    check(
+        made,
+        """
+        > next step
+        Round 2, repeat 1 of 4: knit one, purl two, knit two, purl two.
+        > next step
+        At stitch 7: knit one, purl two, knit two, purl two, knit one.
+        > next step
+        At stitch 15: the same again, three times.
+        > say again
+        At stitch 15: knit one, purl two, knit two, purl two, knit one, purl two, knit two, purl two, knit one,
+            three times.
+        """,
+    )
