@@ -63,7 +63,10 @@ def _extra(line: Line) -> tuple[Sentence, ...]:
 
 
 def work_block(block: list[Line], section: Section, needles: Needles) -> None:
-    """Work one line, or the lines of one numbering."""
+    """Work one line, or the lines of one numbering, of those that are for the size in hand."""
+    block = [line for line in block if not line.only or needles.size in line.only]
+    if not block:
+        return
     first = block[0]
     if _numbered(first):
         _work_numbered(block, needles)

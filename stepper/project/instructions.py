@@ -462,3 +462,5 @@ class Line:
     """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""
     said: tuple[str, ...] = ()
     """Words of the line that are worth no stitches, to be said with its first round: where and how."""
+    only: tuple[int, ...] = ()
+    """Sizes that the line is for, by their places from 0; empty for all."""

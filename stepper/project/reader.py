@@ -272,6 +272,7 @@ def _sections(fields: Fields, draft: Draft) -> tuple[Section, ...]:
         sizes=len(draft.sizes),
         names={*draft.charts, *draft.yarns, *draft.fabrics},
         inches=draft.inches,
+        size_names=draft.sizes,
     )
     for item in fields.items("sections", required=True):
         if not isinstance(item, Mapping):

@@ -17,6 +17,7 @@ from stepper.project.instructions import Line, Remark, Sentence
 from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
 from stepper.project.problems import Place, Problem
 from stepper.project.sentences import Builder, Head
+from stepper.project.sizes import find_size, nearest_size
 
 EXAMPLES = (
     "Cast on 80 sts.",
@@ -69,6 +70,8 @@ class Words:
     """How many sizes the pattern has; every list must have as many entries, or one. 0 where nobody knows."""
     names: set[str] = field(default_factory=set)
     inches: bool = False
+    size_names: tuple[str, ...] = ()
+    """The sizes by name, for lines that are for some of them."""
 
 
 def reads(text: str) -> bool:
@@ -98,6 +101,9 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
         return Reading(line=_line(None, Head(), (remark,), text, whole))
+    only = _SIZES_ONLY.match(plain) if words.size_names else None
+    if only is not None:
+        return _for_sizes(text, only, place_of, words)
     read = understood(plain)
     label, side = read.label, read.side
     if isinstance(read.outcome, Stopped):
@@ -144,6 +150,28 @@ def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words)
         return place_of(first, max(length, last - first + 1))
 
     return read_line(_SPACES.sub(" ", text), place, words)
+
+
+_SIZES_ONLY = re.compile(r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)", re.I)
+
+
+def _for_sizes(
+    text: str, only: re.Match[str], place_of: Callable[[int, int], Place], words: Words
+) -> Reading:
+    """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
+    names = [name for name in re.split(r"\s*(?:,|&|\band\b)\s*", only.group(1)) if name]
+    found = [find_size(name, words.size_names) for name in names]
+    places = tuple(size for size in found if size is not None)
+    if len(places) != len(names):
+        missing = names[found.index(None)]
+        place = place_of(only.start(1), len(only.group(1)))
+        hint = nearest_size(missing, words.size_names)
+        return Reading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
+    start = only.end()
+    reading = read_line(text[start:], lambda at, length: place_of(start + at, length), words)
+    if reading.line is None:
+        return reading
+    return Reading(line=replace(reading.line, only=places))
 
 
 def _meant(told: Explained, place_of: Callable[[int, int], Place], words: Words) -> Line | None:

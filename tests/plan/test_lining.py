@@ -81,3 +81,11 @@ def test_from_round_to_flat_and_back() -> None:
     assert not joined.flat
     assert [round_.flat for round_ in plan.rounds[joined.index + 1 :]] == [True, True, False, False]
     assert plan.rounds[joined.index + 2].side == "WS"
+
+
+def test_a_line_for_some_sizes_is_worked_in_those_alone() -> None:
+    """"Sizes M and L only: ..." changes the counts of M and L; a size that is not there is a problem."""
+    work = "Cast on 80 sts. Join in the round.\nSizes M and L only: Increase evenly to 84 sts.\nKnit 1 rnd. 80 (84, 84) sts.\nBind off."
+    assert [len(plan_of(project(work, size=size)).rounds) for size in ("S", "M", "L")] == [3, 4, 4]
+    reading = read_project(project(work.replace("M and L", "M and Q")))
+    assert 'there is no size "Q"' in reading.problems[0].message
