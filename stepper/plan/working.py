@@ -9,6 +9,7 @@ from __future__ import annotations
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
@@ -50,7 +51,7 @@ from stepper.project.instructions import (
     Work,
     Worked,
 )
-from stepper.project.problems import Place, nearest, one_of
+from stepper.project.problems import Place, one_of
 
 
 @singledispatch
@@ -334,62 +335,17 @@ def _(instruction: Flat, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Needle, needles: Needles) -> None:
-    if instruction.own:
-        printed = f"{instruction.instead_of:g} mm"
-        needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
-    mm = instruction.mm or _by_word(instruction, needles)
-    if not mm:
-        return
-    needles.needle_mm = mm
-    needles.needle_altered = (instruction.own,) if instruction.own else ()
-    needles.remarks.append(f"change to {mm:g} mm needles")
-
-
-def _by_word(instruction: Needle, needles: Needles) -> float:
-    """Give the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
-    sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
-    if len(sizes) == 2:
-        return sizes[0] if instruction.printed == "smaller" else sizes[1]
-    needles.report(
-        instruction.place,
-        f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
-        f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
-        "Give the size in millimetres, for example 3.75 mm needles.",
-    )
-    return 0.0
+    change_needle(instruction, needles)
 
 
 @work.register
 def _(instruction: WithYarn, needles: Needles) -> None:
-    key = _yarn_key(instruction.yarn, instruction.place, needles)
-    if key is not None and key != needles.yarn:
-        needles.yarn = key
-        needles.remarks.append(f"with {needles.project.yarns[key].name}")
+    take_yarn(instruction, needles)
 
 
 @work.register
 def _(instruction: BreakYarn, needles: Needles) -> None:
-    words = "break the yarn"
-    if instruction.yarn:
-        key = _yarn_key(instruction.yarn, instruction.place, needles)
-        if key is None:
-            return
-        words = f"break {needles.project.yarns[key].name}"
-    if needles.count == 0 and needles.drafts:
-        # The stitches are off: there may be no round left to say it with.
-        last = needles.drafts[-1]
-        last.remarks = (*last.remarks, f"{words} when it is done")
-    else:
-        needles.remarks.append(words)
-
-
-def _yarn_key(name: str, place: Place, needles: Needles) -> str | None:
-    keys = {key.lower(): key for key in needles.project.yarns}
-    key = keys.get(name.lower())
-    if key is None:
-        hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
-        needles.report(place, f'there is no yarn "{name}".', hint)
-    return key
+    break_yarn(instruction, needles)
 
 
 @work.register

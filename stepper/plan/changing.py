@@ -1,0 +1,67 @@
+"""Needles and yarns changed on the way. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.needles import Needles
+from stepper.project.instructions import BreakYarn, Needle, WithYarn
+from stepper.project.problems import Place, nearest, one_of
+
+
+def change_needle(instruction: Needle, needles: Needles) -> None:
+    """Go on with another needle."""
+    if instruction.own:
+        printed = f"{instruction.instead_of:g} mm"
+        needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
+    mm = instruction.mm or _by_word(instruction, needles)
+    if not mm:
+        return
+    needles.needle_mm = mm
+    needles.needle_altered = (instruction.own,) if instruction.own else ()
+    needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def _by_word(instruction: Needle, needles: Needles) -> float:
+    """Give the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
+    sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
+    if len(sizes) == 2:
+        return sizes[0] if instruction.printed == "smaller" else sizes[1]
+    needles.report(
+        instruction.place,
+        f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
+        f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
+        "Give the size in millimetres, for example 3.75 mm needles.",
+    )
+    return 0.0
+
+
+def take_yarn(instruction: WithYarn, needles: Needles) -> None:
+    """Go on with another yarn."""
+    key = _yarn_key(instruction.yarn, instruction.place, needles)
+    if key is not None and key != needles.yarn:
+        needles.yarn = key
+        needles.remarks.append(f"with {needles.project.yarns[key].name}")
+
+
+def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
+    """Have a yarn cut, before the next round or after the last."""
+    words = "break the yarn"
+    if instruction.yarn:
+        key = _yarn_key(instruction.yarn, instruction.place, needles)
+        if key is None:
+            return
+        words = f"break {needles.project.yarns[key].name}"
+    if needles.count == 0 and needles.drafts:
+        # The stitches are off: there may be no round left to say it with.
+        last = needles.drafts[-1]
+        last.remarks = (*last.remarks, f"{words} when it is done")
+    else:
+        needles.remarks.append(words)
+
+
+def _yarn_key(name: str, place: Place, needles: Needles) -> str | None:
+    keys = {key.lower(): key for key in needles.project.yarns}
+    key = keys.get(name.lower())
+    if key is None:
+        hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
+        needles.report(place, f'there is no yarn "{name}".', hint)
+    return key
