@@ -28,6 +28,7 @@ MAY_IMPORT = {
 RECORDS = {
     "stepper/project/model.py",
     "stepper/project/instructions.py",
+    "stepper/project/stitchwork.py",
     "stepper/project/draft.py",
     "stepper/plan/model.py",
     "stepper/plan/needles.py",

@@ -20,10 +20,11 @@ from stepper.plan.alter_stitches import (
     without_bobbles,
 )
 from stepper.project.alterations import meets
-from stepper.project.instructions import Evenly, Length, Line, Numbers, Rounds, Sentence, UntilLength, Worked
+from stepper.project.instructions import Evenly, Line, Rounds, Sentence, UntilLength, Worked
 from stepper.project.model import Alteration, Project, Section
 from stepper.project.problems import Place
 from stepper.project.sizes import find_size
+from stepper.project.stitchwork import Length, Numbers
 
 PLAIN_CHART: Final = " without bobbles"
 """What the key of a chart ends with that was made of another one."""

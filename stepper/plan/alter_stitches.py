@@ -4,21 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.project.instructions import (
-    BindOff,
-    ChartPart,
-    ChartWork,
-    Count,
-    Element,
-    Evenly,
-    Numbers,
-    Phrase,
-    Sentence,
-    Several,
-    Work,
-    Worked,
-)
+from stepper.project.instructions import BindOff, ChartWork, Count, Evenly, Phrase, Sentence, Worked
 from stepper.project.model import Alteration, Chart
+from stepper.project.stitchwork import ChartPart, Element, Numbers, Several, Work
 
 BOBBLE = "mb"
 

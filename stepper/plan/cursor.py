@@ -13,20 +13,20 @@ from stepper.plan.condense import condense, joined
 from stepper.plan.facing import Facing
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.supplies import Choice, Supplies
-from stepper.project.instructions import (
+from stepper.project.instructions import Return
+from stepper.project.problems import Place, nearest, one_of
+from stepper.project.stitchwork import (
     Across,
     ChartPart,
     Element,
     Hold,
     Mark,
     PickUp,
-    Return,
     Several,
     TurnHere,
     Until,
     Work,
 )
-from stepper.project.problems import Place, nearest, one_of
 
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""

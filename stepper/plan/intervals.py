@@ -11,8 +11,9 @@ from stepper.craft.stitches import stitch
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
-from stepper.project.instructions import AtIntervals, EdgeRows, Element, Leg, Numbers, Together, Until, Work
+from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Place, nearest
+from stepper.project.stitchwork import Element, Numbers, Until, Work
 
 
 def named_round(label: str, place: Place, needles: Needles) -> Template | None:

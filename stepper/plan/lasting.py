@@ -6,19 +6,9 @@ from stepper.plan.model import Stretch
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
-from stepper.project.instructions import (
-    Duration,
-    Numbers,
-    Rounds,
-    Several,
-    Times,
-    Until,
-    UntilCount,
-    UntilLength,
-    Work,
-    Worked,
-)
+from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, Worked
 from stepper.project.problems import Place, one_of
+from stepper.project.stitchwork import Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:

@@ -17,19 +17,17 @@ from stepper.project.instructions import (
     AtIntervals,
     ChartWork,
     Count,
-    Element,
     Labelled,
     Line,
     Phrase,
     Rounds,
     Sentence,
-    Several,
     Together,
-    TurnHere,
     Worked,
 )
 from stepper.project.model import Section
 from stepper.project.problems import one_of
+from stepper.project.stitchwork import Element, Several, TurnHere
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:

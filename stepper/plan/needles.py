@@ -11,19 +11,10 @@ from stepper.plan.model import Item, Run, Stretch, flatten
 from stepper.plan.offers import priced
 from stepper.plan.phrase import Worked
 from stepper.plan.supplies import ChartRound, Choice
-from stepper.project.instructions import (
-    Across,
-    ChartPart,
-    Element,
-    Length,
-    Line,
-    PickUp,
-    Several,
-    Until,
-    Work,
-)
+from stepper.project.instructions import Line
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Place
+from stepper.project.stitchwork import Across, ChartPart, Element, Length, PickUp, Several, Until, Work
 
 MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""

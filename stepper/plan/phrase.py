@@ -13,8 +13,8 @@ from stepper.plan.cursor import Cursor, MisfitError
 from stepper.plan.facing import Facing, Left, leave
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.supplies import Supplies
-from stepper.project.instructions import Element
 from stepper.project.problems import Place
+from stepper.project.stitchwork import Element
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

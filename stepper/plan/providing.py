@@ -12,8 +12,8 @@ from stepper.plan.facing import face
 from stepper.plan.model import flatten
 from stepper.plan.needles import Draft, Needles
 from stepper.plan.supplies import ChartRound, Supplies
-from stepper.project.instructions import ChartPart, PickUp
 from stepper.project.problems import nearest, one_of
+from stepper.project.stitchwork import ChartPart, PickUp
 
 
 def supplies_of(needles: Needles) -> Supplies:

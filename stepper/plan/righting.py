@@ -11,9 +11,10 @@ from dataclasses import dataclass, field, fields, is_dataclass, replace
 from typing import Any
 
 from stepper.plan.needles import Finding
-from stepper.project.instructions import Count, Line, Numbers
+from stepper.project.instructions import Count, Line
 from stepper.project.model import Project
 from stepper.project.problems import one_of
+from stepper.project.stitchwork import Numbers
 
 _MOST_NUMBERS = 12
 _MOST_TOLD = 3
@@ -93,9 +94,7 @@ class Righting:
 
     def _up_to(self, finding: Finding) -> Project:
         """Leave out the sections behind a count, and the switches of size."""
-        kept = tuple(
-            section for section in self.project.sections if section.place.line <= finding.place.line
-        )
+        kept = tuple(section for section in self.project.sections if section.place.line <= finding.place.line)
         return replace(self.project, sections=kept, switches=(), alterations=())
 
 

@@ -9,8 +9,8 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
-from stepper.project.instructions import ChartPart, Element, Mark, Several, Until
 from stepper.project.problems import Place
+from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until
 
 
 def work_template(template: Template, needles: Needles, **told: object) -> None:

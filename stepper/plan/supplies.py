@@ -9,8 +9,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Run
-from stepper.project.instructions import ChartPart, PickUp
 from stepper.project.problems import Place
+from stepper.project.stitchwork import ChartPart, PickUp
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

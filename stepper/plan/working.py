@@ -21,24 +21,19 @@ from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import (
-    Across,
     AtIntervals,
     BindOff,
     BreakYarn,
     ChartWork,
     Count,
     EdgeRows,
-    Element,
     Evenly,
     Flat,
-    Hold,
     Join,
     Labelled,
-    Mark,
     MarkEvery,
     Needle,
     Phrase,
-    PickUp,
     Remark,
     Repeated,
     Return,
@@ -48,10 +43,10 @@ from stepper.project.instructions import (
     TurnMethod,
     Unread,
     WithYarn,
-    Work,
     Worked,
 )
 from stepper.project.problems import Place, one_of
+from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 
 @singledispatch

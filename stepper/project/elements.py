@@ -10,7 +10,9 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft import stitches
-from stepper.project.instructions import (
+from stepper.project.lengths import read_length
+from stepper.project.problems import Place, Problem
+from stepper.project.stitchwork import (
     Across,
     ChartPart,
     Element,
@@ -24,8 +26,6 @@ from stepper.project.instructions import (
     Until,
     Work,
 )
-from stepper.project.lengths import read_length
-from stepper.project.problems import Place, Problem
 
 MOST = 9999
 """The largest number a line may hold: stitches, rounds or times."""

@@ -14,7 +14,6 @@ from stepper.project.instructions import (
     BreakYarn,
     ChartWork,
     Count,
-    Element,
     Flat,
     Join,
     MarkEvery,
@@ -31,6 +30,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
+from stepper.project.stitchwork import Element
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

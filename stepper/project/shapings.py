@@ -13,22 +13,19 @@ from stepper.project.instructions import (
     AtIntervals,
     Duration,
     EdgeRows,
-    Element,
     Evenly,
     Labelled,
     Leg,
-    Numbers,
     Phrase,
     Rounds,
     Sentence,
     Times,
     Together,
-    Until,
     UntilCount,
     UntilLength,
-    Work,
     Worked,
 )
+from stepper.project.stitchwork import Element, Numbers, Until, Work
 
 _NTHS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 

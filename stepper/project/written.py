@@ -7,9 +7,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass
 
 from stepper.project.gleaned import FoundGauge, FoundYarn, find_gauges, find_needle, find_yarns, in_inches
-from stepper.project.instructions import BreakYarn, ChartPart, ChartWork, Line, Until, WithYarn, Work
+from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
 from stepper.project.pasted import MARK, Part, Pasted, Piece
 from stepper.project.quoting import comment, number, size_line, value, writable
+from stepper.project.stitchwork import ChartPart, Until, Work
 
 _RIBBED = re.compile(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
 _COLOURED = re.compile(r"colou?r|strand|fair|chart|pattern")

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from stepper.project.elements import named
-from stepper.project.instructions import Phrase, Work
+from stepper.project.instructions import Phrase
+from stepper.project.stitchwork import Work
 from tests.project.test_wording import only
 
 

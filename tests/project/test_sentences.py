@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.project.instructions import BindOff, BreakYarn, Hold, Needle, Phrase, Return, WithYarn, Work
+from stepper.project.instructions import BindOff, BreakYarn, Needle, Phrase, Return, WithYarn
+from stepper.project.stitchwork import Hold, Work
 from tests.project.test_wording import only, read
 
 
@@ -19,7 +20,11 @@ def test_a_part_put_on_hold_and_returned_bears_one_name() -> None:
 
 def test_a_needle_is_read_in_millimetres() -> None:
     """By its own diameter or by an undisputed US number."""
-    for line in ("Change to 3.75 mm needles.", "Change to US 5 (3.75 mm) needles.", "Change to US 5 needles."):
+    for line in (
+        "Change to 3.75 mm needles.",
+        "Change to US 5 (3.75 mm) needles.",
+        "Change to US 5 needles.",
+    ):
         sentence = only(line)
         assert isinstance(sentence, Needle)
         assert sentence.mm == 3.75

@@ -16,20 +16,20 @@ from stepper.project.instructions import (
     Phrase,
     Repeated,
     Rounds,
-    Several,
-    Until,
     UntilLength,
-    Work,
     Worked,
 )
 from stepper.project.parsing import legal_words
 from stepper.project.problems import Place
+from stepper.project.stitchwork import Several, Until, Work
 from stepper.project.wording import EXAMPLES, Reading, Words, read_line
 
 
 def read(text: str, sizes: int = 6) -> Reading:
     """Read a line as if it were the first of a file."""
-    return read_line(text, lambda offset, length: Place(line=1, column=offset + 1, length=length), Words(sizes=sizes))
+    return read_line(
+        text, lambda offset, length: Place(line=1, column=offset + 1, length=length), Words(sizes=sizes)
+    )
 
 
 def only(text: str, sizes: int = 6) -> object:
@@ -159,7 +159,7 @@ def test_rounds_lengths_and_repeats_are_told_apart() -> None:
 
 
 def test_bind_off_five_in_pattern_is_not_five_inches() -> None:
-    """"5 in" is a length only where no word of the pattern follows."""
+    """ "5 in" is a length only where no word of the pattern follows."""
     sentence = only("Bind off 5 sts in pattern.")
     assert isinstance(sentence, Phrase)
 
@@ -259,7 +259,11 @@ def test_no_text_makes_the_reader_fall_over(text: str) -> None:
 
 def test_a_stop_after_an_abbreviation_ends_the_sentence() -> None:
     """`Cast on 80 sts. Join in the round.` is two sentences on one line."""
-    for line in ("Cast on 80 sts. Join in the round.", "Knit 2 rnds. 80 sts.", "Work 2 rounds in rib. 80 sts."):
+    for line in (
+        "Cast on 80 sts. Join in the round.",
+        "Knit 2 rnds. 80 sts.",
+        "Work 2 rounds in rib. 80 sts.",
+    ):
         reading = read(line)
         assert reading.line is not None, reading.problems
         assert len(reading.line.sentences) == 2

@@ -1,0 +1,148 @@
+"""The parts of a printed round, once read: numbers, lengths, stitches, marks and turns as records.
+
+The sentences made of them are in `stepper.project.instructions`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.project.problems import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Numbers:
+    """A number as printed: one for all sizes, or one for each."""
+
+    values: tuple[int, ...]
+    place: Place
+
+    def of(self, size: int) -> int:
+        """Give the number of a size (its place in the list, from 0)."""
+        return self.values[size] if len(self.values) > 1 else self.values[0]
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """A length as printed: one for all sizes, or one for each. Unit: mm."""
+
+    values: tuple[float, ...]
+    place: Place
+    printed: str
+    """As it stands in the file, unit included."""
+
+    def of(self, size: int) -> float:
+        """Give the length of a size. Unit: mm."""
+        return self.values[size] if len(self.values) > 1 else self.values[0]
+
+
+# --- inside a round -----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """A stitch worked a number of times: `k34 (36, 40)`, `k2tog`."""
+
+    stitch: str
+    times: Numbers
+    yarn: str | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Until:
+    """A stitch worked up to a place: `k to last 3 sts`, `k to 1 st before marker`, `k to end`."""
+
+    stitch: str
+    goal: str
+    """`end`, `marker`, `last`, `turn` (the nearest turn of a short row) or `past` (so many past it)."""
+    short: Numbers | None
+    """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
+    yarn: str | None
+    place: Place
+    name: str = ""
+    """`marker`: `last` or `end` where the line says so; `turn`: `ds` or `wrap` where it names that stitch."""
+
+
+@dataclass(frozen=True, slots=True)
+class Several:
+    """A group worked several times: `(k1, yo) 3 times`, `*k2, p2; rep from * to end`."""
+
+    elements: tuple[Element, ...]
+    times: Numbers | None
+    """How often in all; nothing where it is worked up to a place."""
+    goal: str
+    """`times`, `end`, `last`, `marker`, `markers` (once for every marker left) or `rest` (as often as leaves
+    room for what follows)."""
+    short: Numbers | None
+    place: Place
+    reading: int = 0
+    """How often less it is worked in the other reading of the words; 0 where they have but one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A marker placed, slipped or removed: `pm`, `sm`, `rm`."""
+
+    stitch: str
+    name: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """Stitches put on hold for a part of the garment."""
+
+    times: Numbers | None
+    """How many; nothing for all that are left."""
+    name: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class TurnHere:
+    """A turn in the middle of a row, the rest left unworked."""
+
+    method: str
+    """`german`, `wrap`, `plain` or empty for the section's own."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPart:
+    """A chart worked over a part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`."""
+
+    name: str
+    number: int | None
+    """Round of the chart, from 1; nothing for the one after that last worked."""
+    over: Numbers | None
+    """Stitches it is worked over, where the line gives them."""
+    goal: str
+    """`end`, `last` or `marker` where it is worked up to a place, else empty."""
+    short: Numbers | None
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class PickUp:
+    """Stitches picked up along rows: `pick up and knit 3 sts for every 4 rows along the left front edge`."""
+
+    stitches: Numbers
+    rows: Numbers
+    along: str
+    """The words that say where; sections named in them are measured, else all rows so far."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Across:
+    """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
+
+    name: str
+    """Empty where the line does not say which, as only one part is on hold."""
+    place: Place
+    number: Numbers | None = None
+    """How many they are, where the line says so."""
+
+
+Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across
