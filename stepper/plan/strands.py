@@ -16,7 +16,7 @@ from typing import Final
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.floats import Float, floats, places_to_catch
 from stepper.plan.materials import float_limit
-from stepper.plan.model import Caution, Group, Round
+from stepper.plan.model import Caution, Group, Round, Run
 from stepper.project.model import Project
 
 MANY: Final = 3
@@ -35,7 +35,7 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
     Returns:
         The rounds with their remarks, and what should be known before the first stitch.
     """
-    stranded = {each.index: yarns for each in rounds if (yarns := _yarns(each))}
+    stranded = _stranded(rounds)
     if not stranded:
         return tuple(rounds), ()
     names = {key: yarn.name for key, yarn in project.yarns.items()}
@@ -138,11 +138,24 @@ def _listed(words: Iterable[str]) -> str:
     return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} and {items[-1]}"
 
 
-def _yarns(round_: Round) -> tuple[str, ...]:
+def _stranded(rounds: Sequence[Round]) -> dict[int, tuple[str, ...]]:
+    """Give the yarns of each stranded round, by its index. Like rounds share their runs; one is looked at."""
+    known: dict[int, tuple[str, ...]] = {}
+    found = {}
+    for each in rounds:
+        key = id(each.runs)
+        if key not in known:
+            known[key] = _yarns(each.runs)
+        if known[key]:
+            found[each.index] = known[key]
+    return found
+
+
+def _yarns(runs: tuple[Run, ...]) -> tuple[str, ...]:
     """Give the yarns of a stranded round; nothing where no yarn is taken up again in it."""
     segments = Counter[str]()
     last = ""
-    for run in round_.runs:
+    for run in runs:
         if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT):
             segments[run.yarn] += run.yarn != last
             last = run.yarn
@@ -193,11 +206,17 @@ def _carried(
     stitches in such rounds lies lowest, since it needs most to be seen.
     """
     whole, inside = Counter[str](), Counter[str]()
+    known: dict[int, Counter[str]] = {}
     for each in rounds:
-        for run in each.runs:
-            if stitch(run.stitch).kind is not Kind.SHIFT:
-                whole[run.yarn] += run.leaves
-                inside[run.yarn] += run.leaves if each.index in stranded else 0
+        runs = each.runs
+        if id(runs) not in known:
+            known[id(runs)] = Counter[str]()
+            for run in runs:
+                if stitch(run.stitch).kind is not Kind.SHIFT:
+                    known[id(runs)][run.yarn] += run.leaves
+        counted = known[id(runs)]
+        whole.update(counted)
+        inside.update(counted if each.index in stranded else dict.fromkeys(counted, 0))
     ground = max(whole, key=lambda yarn: whole[yarn])
     order = sorted(inside, key=lambda yarn: (yarn == ground, inside[yarn]))
     told: set[frozenset[str]] = set()
