@@ -106,13 +106,15 @@ def _figure(scene: Scene, terminal: Terminal, scale: Scale) -> list[Row]:
 
 
 def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
-    """Write what to do now in words, one clause to a line, after what has to be done before it."""
+    """Write what to do now in words, one clause to a line, between what has to be done before it and what has
+    to be minded all through it."""
     round_, part = _here(scene), part_in_hand(scene.course, scene.state)
     assert round_ is not None
     assert part is not None
     rows: list[Row] = []
     begins = part.start == 0
-    for remark in round_.remarks if begins else catches_of(round_):
+    minded = catches_of(round_)
+    for remark in (each for each in round_.remarks if begins and each not in minded):
         for line in wrapped(sentence_case(remark.rstrip(".")), columns - 4):
             rows.append((patch(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
     yarn = in_yarn(round_, scene.plan) if begins else ""
@@ -121,6 +123,8 @@ def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
         said = f"then {clause}" if number else sentence_case(clause)
         end = ";" if number < len(clauses) - 1 else "."
         rows += paragraph(said + end, columns, BOLD)
+    for remark in minded:
+        rows += paragraph(f"{remark.rstrip('.')}.", columns)
     return rows
 
 
