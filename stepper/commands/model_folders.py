@@ -7,6 +7,8 @@ import sys
 from collections.abc import Mapping
 from pathlib import Path
 
+from stepper.commands.user_folders import DATA, user_folder
+
 
 def data_folder(environment: Mapping[str, str], platform: str) -> Path:
     """Give the place of what the program keeps for her that is neither settings nor knitting.
@@ -18,14 +20,7 @@ def data_folder(environment: Mapping[str, str], platform: str) -> Path:
     named = environment.get("STEPPER_DATA")
     if named:
         return Path(named)
-    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or ".")
-    if platform == "win32":
-        folder = Path(environment.get("LOCALAPPDATA") or home / "AppData" / "Local")
-    elif platform == "darwin":
-        folder = home / "Library" / "Application Support"
-    else:
-        folder = Path(environment.get("XDG_DATA_HOME") or home / ".local" / "share")
-    return folder / "stepper"
+    return user_folder(DATA, environment, platform)
 
 
 def models_folder() -> Path:

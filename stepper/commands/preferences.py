@@ -27,6 +27,7 @@ from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, TypeVar, get_args
 
+from stepper.commands.user_folders import SETTINGS, user_folder
 from stepper.language.understand import phrases
 from stepper.voice.settings import Engine, HearingSettings, Listener, SpeechSettings
 
@@ -79,14 +80,7 @@ def settings_path(environment: Mapping[str, str], platform: str) -> Path:
     named = environment.get("STEPPER_SETTINGS")
     if named:
         return Path(named)
-    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or ".")
-    if platform == "win32":
-        folder = Path(environment.get("APPDATA") or home / "AppData" / "Roaming")
-    elif platform == "darwin":
-        folder = home / "Library" / "Application Support"
-    else:
-        folder = Path(environment.get("XDG_CONFIG_HOME") or home / ".config")
-    return folder / "stepper" / "settings.toml"
+    return user_folder(SETTINGS, environment, platform) / "settings.toml"
 
 
 def preferences(path: Path | None = None) -> Preferences:

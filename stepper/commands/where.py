@@ -18,7 +18,7 @@ from typing import Any
 
 from stepper.commands.keeping import take_up
 from stepper.commands.loading import load
-from stepper.errors import StepperError
+from stepper.errors import StepperError, SurroundingsError
 from stepper.language.places import on_day
 from stepper.language.telling import told
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
@@ -55,7 +55,8 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        StepperError: The project file or its journal cannot be read; in a folder that is told in a line.
+        StepperError: The project file or its journal cannot be read; in a folder that is told in a line. The
+            folder itself cannot be read.
     """
     now = datetime.now().astimezone().isoformat(timespec="seconds")
     if args.path.is_dir():
@@ -109,7 +110,11 @@ def _folder(folder: Path, now: str, *, as_json: bool) -> int:
     """List every garment of a folder; what cannot be read is told in a line and keeps nothing back."""
     garments: list[Garment] = []
     problems: list[tuple[str, str]] = []
-    for path in sorted(each for each in folder.iterdir() if each.suffix.lower() in ENDINGS):
+    try:
+        paths = sorted(each for each in folder.iterdir() if each.suffix.lower() in ENDINGS)
+    except OSError as error:
+        raise SurroundingsError(f"{folder} cannot be read: {error.strerror}.") from error
+    for path in paths:
         if path.name == LEFTOVERS or not path.is_file():
             continue
         try:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from bisect import bisect_left
 from dataclasses import dataclass
 
-from stepper.craft.pace import Pace, Stretch, measure_pace
+from stepper.craft.pace import Pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, titled
+from stepper.session.checking import pace_of
 from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
 
@@ -125,11 +126,6 @@ def _after(round_: Round, index: int) -> str:
 
 def _in(rounds: int) -> str:
     return "next round" if rounds == 1 else f"in {rounds} rounds"
-
-
-def pace_of(state: State) -> Pace:
-    """Give her pace from the steps so far."""
-    return measure_pace([Stretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
 
 
 def progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:

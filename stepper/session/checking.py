@@ -16,9 +16,11 @@ a fault in; there half the interval has to have passed. No I/O, no clock.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
 from stepper.craft.fault_finding import CHANGE_ODDS
-from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Stretch, measure_pace
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, Stretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.remedy import tolerant
@@ -48,10 +50,14 @@ def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: 
     return CountCosts(faults_per_stitch=learned_fault_rate(faults, stitches), knit_s=60 / pace)
 
 
+def pace_of(state: State) -> Pace:
+    """Give her pace from the steps so far; the usual one before any."""
+    return measure_pace([Stretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
+
+
 def stitches_per_minute(state: State) -> float:
-    """Give her pace from the steps so far; the default before any."""
-    steps = [Stretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked]
-    return measure_pace(steps).stitches_per_minute
+    """Give her pace as a number. Unit: stitches per minute."""
+    return pace_of(state).stitches_per_minute
 
 
 def due(plan: Plan, state: State, done: int) -> str | None:
@@ -118,8 +124,8 @@ def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | Non
     if verified.index > done:
         return None
     worked = plan.rounds[verified.index : done]
-    before = max(0.0, sum(_risk(round_) for round_ in worked) - verified.stitch)
-    after = before + _risk(plan.rounds[done])
+    before = max(0.0, _risk_of(worked) - verified.stitch)
+    after = before + _risk_of(plan.rounds[done : done + 1])
     interval = interval_at(plan, state, done)
     if soft is not None and SHAPED_SHARE <= after / interval < 2:
         return soft
@@ -141,9 +147,19 @@ def interval_at(plan: Plan, state: State, done: int) -> float:
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
 
 
-def _risk(round_: Round) -> float:
-    """Weigh a round by what can go wrong in it. Unit: plain stitches."""
-    return round_.progress + CHANGE_ODDS * len(round_.shaping)
+def _risk_of(rounds: Sequence[Round]) -> float:
+    """Weigh rounds by what can go wrong in them. Unit: plain stitches.
+
+    Like rounds share their stitches, which are added up once; a count may lie hundreds of rounds back.
+    """
+    known: dict[int, int] = {}
+    total = 0.0
+    for each in rounds:
+        key = id(each.runs)
+        if key not in known:
+            known[key] = each.progress
+        total += known[key] + CHANGE_ODDS * len(each.shaping)
+    return total
 
 
 def lifeline_before(plan: Plan, state: State, done: int) -> bool:

@@ -6,12 +6,11 @@ from collections.abc import Callable, Generator
 from typing import Any
 
 from stepper.voice.intake import BLOCK_FRAMES, BLOCK_MS, Intake
+from stepper.voice.miniaudio_devices import NO_BACKEND, named, names
 from stepper.voice.ports import HEARING_RATE_HZ
 from stepper.voice.seams import NoInputError
 from stepper.voice.stderr import quiet_stderr
 
-_NO_BACKEND = "Null"
-"""What miniaudio takes without a word when the system has no sound: it hears nothing for ever."""
 _BLOCK_BYTES = BLOCK_FRAMES * 2
 
 
@@ -48,7 +47,7 @@ class MiniaudioInput(Intake):
             device_id=_device_id(miniaudio, name),
             app_name="stepper",
         )
-        if device.backend == _NO_BACKEND:
+        if device.backend == NO_BACKEND:
             device.close()
             raise NoInputError("it knows no sound of this system")
         blocks = self._blocks()
@@ -73,23 +72,12 @@ class MiniaudioInput(Intake):
 def _device_id(miniaudio: Any, name: str) -> Any:
     if not name:
         return None
-    for each in miniaudio.Devices().get_captures():
-        if name.casefold() in each["name"].casefold():
-            return each["id"]
-    raise NoInputError(f'there is no microphone named "{name}"')
+    found = named(miniaudio.Devices().get_captures(), name)
+    if found is None:
+        raise NoInputError(f'there is no microphone named "{name}"')
+    return found
 
 
 def miniaudio_microphones() -> tuple[str, ...]:
     """Name the microphones; none when miniaudio is not installed or finds no sound."""
-    with quiet_stderr():
-        try:
-            import miniaudio
-        except ImportError:
-            return ()
-        try:
-            devices = miniaudio.Devices()
-            if devices.backend == _NO_BACKEND:
-                return ()
-            return tuple(each["name"] for each in devices.get_captures())
-        except miniaudio.MiniaudioError:
-            return ()
+    return names(lambda devices: devices.get_captures())

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Generator
 from typing import Any
 
+from stepper.voice.miniaudio_devices import NO_BACKEND, named, names
 from stepper.voice.seams import NoOutputError
 from stepper.voice.stderr import quiet_stderr
 from stepper.voice.stream import Stream
@@ -12,8 +13,6 @@ from stepper.voice.stream import Stream
 _PERIOD_MS = 20
 _PERIODS = 3
 _LATENCY_S = _PERIOD_MS * _PERIODS / 1000
-_NO_BACKEND = "Null"
-"""What miniaudio takes without a word when the system has no sound: it plays into nothing."""
 
 
 class MiniaudioOutput(Stream):
@@ -50,7 +49,7 @@ class MiniaudioOutput(Stream):
             device_id=_device_id(miniaudio, name),
             app_name="stepper",
         )
-        if device.backend == _NO_BACKEND:
+        if device.backend == NO_BACKEND:
             device.close()
             raise NoOutputError("it knows no sound of this system")
         samples = self._sound()
@@ -72,23 +71,12 @@ class MiniaudioOutput(Stream):
 def _device_id(miniaudio: Any, name: str) -> Any:
     if not name:
         return None
-    for each in miniaudio.Devices().get_playbacks():
-        if name.casefold() in each["name"].casefold():
-            return each["id"]
-    raise NoOutputError(f'there is no device named "{name}"')
+    found = named(miniaudio.Devices().get_playbacks(), name)
+    if found is None:
+        raise NoOutputError(f'there is no device named "{name}"')
+    return found
 
 
 def miniaudio_devices() -> tuple[str, ...]:
     """Name the devices sound can go out through; none when miniaudio is not installed or finds no sound."""
-    with quiet_stderr():
-        try:
-            import miniaudio
-        except ImportError:
-            return ()
-        try:
-            devices = miniaudio.Devices()
-            if devices.backend == _NO_BACKEND:
-                return ()
-            return tuple(each["name"] for each in devices.get_playbacks())
-        except miniaudio.MiniaudioError:
-            return ()
+    return names(lambda devices: devices.get_playbacks())

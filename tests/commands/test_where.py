@@ -5,6 +5,10 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
+from stepper.commands.where import _folder
+from stepper.errors import SurroundingsError
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, environment, garment, stepper
 
@@ -138,3 +142,9 @@ def test_without_a_name_it_is_the_folder_one_is_in(tmp_path: Path) -> None:
         check=True,
     )
     assert ended.stdout.startswith("Cuff (cuff.yaml): not begun")
+
+
+def test_a_folder_that_has_gone_is_a_fault_of_the_surroundings(tmp_path: Path) -> None:
+    """A sentence that names it, not a fault of the program."""
+    with pytest.raises(SurroundingsError, match="gone cannot be read"):
+        _folder(tmp_path / "gone", "2025-03-03T20:15:00+01:00", as_json=False)

@@ -86,10 +86,11 @@ def test_escape_silences_at_once_and_returns_to_the_round() -> None:
 
 def test_the_mouth_is_shown_speaking_until_it_is_quiet() -> None:
     """Nothing is pressed, and still the screen says when it is over."""
-    speaker = RecordingSpeaker(seconds_per_word=0.02)
+    speaker = RecordingSpeaker(seconds_per_word=60.0)
     speaker.say("one two three four five six seven eight nine ten")
     with Emulated(Desk(), voice=speaker) as shown:
         assert "speaking" in shown.text
+        speaker.silence()  # the line ends here, however long the screen took to come up
         shown.wait_for(lambda: "Voice on." in shown.text)
 
 
