@@ -85,7 +85,7 @@ def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
     if isinstance(recogniser, moonshine.MoonshineRecogniser):
         for phrase in recogniser.unspeakable:
             yield f'"{own.get(phrase, phrase)}" has no sound, so it is never heard.'
-        for one, other, distance in recogniser.alike:
+        for one, other, distance in recogniser.alike():
             if one in own or other in own:
                 pair = f'"{own.get(one, one)}" and "{own.get(other, other)}"'
                 yield f"{pair} sound alike ({distance:.2f} apart)."
@@ -141,18 +141,19 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
         tell("Nobody was heard to speak near the microphone.")
 
 
-def _distances(recogniser: MoonshineRecogniser, utterance: bytes, everything: bool) -> Iterator[str]:
-    evidence = recogniser.evidence(recogniser.encode(utterance))
+def _distances(recogniser: MoonshineRecogniser, sound: bytes, everything: bool) -> Iterator[str]:
+    utterance = recogniser.take_in(sound)
     yield (
-        f'   It sounds like: "{evidence.transcript}".'
-        if evidence.transcript
+        f'   It sounds like: "{utterance.transcript}".'
+        if utterance.transcript
         else "   No words were made out."
     )
     shown: set[object] = set()
-    for each in evidence.nearest:
-        if each.means not in shown and (everything or len(shown) < _SHOWN):
-            shown.add(each.means)
-            yield f"   {each.distance:4.2f} from {each.text}"
+    for each in recogniser.distances(utterance):
+        cue = each.means if each.figures == each.text else "a count"
+        if cue not in shown and (everything or len(shown) < _SHOWN):
+            shown.add(cue)
+            yield f"   {-each.score:.1f} from {each.text}"
 
 
 def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:

@@ -7,6 +7,7 @@ import math
 from array import array
 from collections import deque
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from typing import Any
 
 from stepper.errors import SurroundingsError
@@ -15,6 +16,8 @@ from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5
+_CALL_CHUNKS = round(1.5 / CHUNK_S)
+# Whoever calls somebody by name often waits a moment before going on.
 _WARM_UP_CHUNKS = 8
 """What the detector hears of a quiet stretch before it is asked: a quarter of a second."""
 
@@ -45,13 +48,13 @@ def listen(
         recogniser: What makes words of it.
         speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
     """
-    gate, rest = Gate(), b""
+    gate, rest, call = Gate(), b"", _Call()
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             gate.reset()
             passed_over.clear()
-            rest = b""
+            rest, call = b"", _Call()
         rest += block
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
@@ -65,11 +68,29 @@ def listen(
             else:
                 passed_over.append(chunk)
             utterance = gate.take(chunk, speech=is_speech, level_db=level)
-            heard = recogniser.recognise(utterance) if utterance else None
-            if heard is not None:
-                yield heard
-            elif utterance:
+            call.passed += 1
+            if not utterance:
+                continue
+            heard = recogniser.recognise(call.followed_by(utterance))
+            call = _Call(utterance) if heard is not None and heard.goes_on else _Call()
+            if heard is None:
                 gate.refuse()
+            elif not heard.goes_on:
+                yield heard
+
+
+@dataclass(slots=True)
+class _Call:
+    """The program's name, said with nothing behind it yet; empty where nobody called."""
+
+    sound: bytes = b""
+    passed: int = 0
+    """Number of chunks since."""
+
+    def followed_by(self, utterance: bytes) -> bytes:
+        """Put the name in front of an utterance that begins soon enough behind it."""
+        pause = self.passed - len(utterance) // _CHUNK_BYTES
+        return self.sound + utterance if pause <= _CALL_CHUNKS else utterance
 
 
 def level_db(chunk: bytes) -> float:

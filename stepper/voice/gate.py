@@ -14,7 +14,11 @@ _OPENING_CHUNKS = 2
 _NEARER_DB = 6.0
 _PERCENTILE = 0.85
 _LEVELS = round(15 / CHUNK_S)
-_SILENCE_CHUNKS = round(0.32 / CHUNK_S)
+_SILENCE_CHUNKS = round(0.4 / CHUNK_S)
+_SILENCE_IN_NOISE_CHUNKS = round(0.32 / CHUNK_S)
+_FAR_ABOVE_ROOM_DB = 16.0
+# A short pause within a number must not end it: "two hundred" is a number too. In noise a longer one is rare,
+# since the noise itself breaks it.
 _BELOW_PEAK_DB = 18.0
 _ABOVE_ROOM_DB = 2.0
 # Somebody who is no louder than the room any more has stopped, even if the room goes on talking: of 30 cues
@@ -74,7 +78,7 @@ class Gate:
         return None
 
     def refuse(self) -> None:
-        """Take the last utterance for no cue; once three more were refused, it counts among the room's sounds.
+        """Take the last utterance for no cue; once three more were refused, it counts as the room.
 
         The levels of accepted cues are left out, or cues in quick succession would lock the speaker out. So
         would cues that are said again because they were not heard: the last few refused do not count yet.
@@ -93,10 +97,11 @@ class Gate:
         self._utterance.append(chunk)
         self._own_levels.append(level_db)
         self._peak = max(self._peak, level_db)
-        least_db = max(self._peak - _BELOW_PEAK_DB, self._floor_db() + _ABOVE_ROOM_DB)
-        heard = speech and level_db > least_db
+        floor_db = self._floor_db()
+        heard = speech and level_db > max(self._peak - _BELOW_PEAK_DB, floor_db + _ABOVE_ROOM_DB)
         self._quiet = 0 if heard else self._quiet + 1
-        if self._quiet < _SILENCE_CHUNKS:
+        is_clear = self._peak - floor_db >= _FAR_ABOVE_ROOM_DB
+        if self._quiet < (_SILENCE_CHUNKS if is_clear else _SILENCE_IN_NOISE_CHUNKS):
             return None
         whole = self._utterance[: len(self._utterance) - self._quiet + _AFTER_CHUNKS]
         self._utterance, self._run = [], 0

@@ -104,8 +104,8 @@ class KnowingRecogniser:
     def recognise(self, segment: bytes) -> Heard | None:
         """Say which words a stretch of sound holds, or None where somebody else says them."""
         heard = self._recogniser.recognise(segment)
-        if heard is None:
-            return None
+        if heard is None or heard.goes_on:  # one word is too little to know a voice by; what follows is tried
+            return heard
         alike = likeness(self._encoder.vector(segment), self._voice.vector)
         return heard if alike >= self._voice.threshold else None
 

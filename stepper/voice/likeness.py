@@ -14,6 +14,7 @@ from functools import cache
 from typing import Any, Final
 
 from stepper.voice.pronouncing import SOUNDS, Sounds
+from stepper.voice.spotting import Spoken
 
 ALIKE: Final = (
     ("p b", 0.4), ("t d", 0.4), ("k g", 0.4), ("f v", 0.4), ("θ ð", 0.4), ("s z", 0.3), ("ʃ ʒ tʃ dʒ", 0.4),
@@ -42,8 +43,7 @@ class Likeness:
             rows: The sounds of each known text; none may be empty.
         """
         self._np: Any = importlib.import_module("numpy")
-        self.lengths: Any = self._np.array([len(row) for row in rows])
-        """Number of sounds in each row."""
+        self._lengths: Any = self._np.array([len(row) for row in rows])
         levels: list[dict[tuple[int, str], int]] = [{} for _ in range(max(map(len, rows), default=0))]
         ends: list[list[tuple[int, int]]] = [[] for _ in levels]
         for number, row in enumerate(rows):
@@ -60,35 +60,31 @@ class Likeness:
             for level, end in zip(levels, ends, strict=True)
         ]
 
-    def start(self, heard: Sounds) -> Any:
-        """Give the row to begin with: what it costs to leave out the first sounds of what was heard."""
-        inserted = [_lost(sound) for sound in heard]
-        return self._np.concatenate([[0.0], self._np.cumsum(inserted)])
-
-    def rows(self, heard: Sounds, start: Any) -> Any:
-        """Compare what was heard with every row.
+    def distances(self, heard: Sounds) -> Any:
+        """Tell how far each row is from what was heard, as a share of the longer of the two.
 
         Args:
-            heard: What was heard.
-            start: What each beginning of it costs already; `start` above, or a row of another tree.
+            heard: At least one sound.
 
         Returns:
-            For each row what it costs to make it of each beginning of what was heard: rows × (sounds + 1).
+            One number for each row. Range: 0 (alike) to 1.
         """
         further = _Further(self._np, heard)
-        found = self._np.empty((len(self.lengths), len(heard) + 1))
-        nodes = start[None]
+        found = self._np.empty(len(self._lengths))
+        nodes = further.left_out[None]
         for parents, sounds, ends in self._levels:
             nodes = further(nodes[parents], sounds)
-            found[ends[:, 0]] = nodes[ends[:, 1]]
-        return found
+            found[ends[:, 0]] = nodes[ends[:, 1], -1]
+        return found / self._lengths.clip(min=len(heard))
 
 
 class _Further:
     """One more sound at the end of each of many rows."""
 
     def __init__(self, np: Any, heard: Sounds) -> None:
-        self._np, self._lost = np, np.concatenate([[0.0], np.cumsum([_lost(sound) for sound in heard])])
+        self._np = np
+        self.left_out: Any = np.concatenate([[0.0], np.cumsum([_lost(sound) for sound in heard])])
+        """What it costs to leave out each beginning of what was heard."""
         self._costs = _costs(np)[:, [SOUNDS.index(sound) for sound in heard]]
         self._lost_costs = np.array([_lost(sound) for sound in SOUNDS])
 
@@ -96,16 +92,27 @@ class _Further:
         np = self._np
         nodes = above + self._lost_costs[sounds][:, None]
         nodes[:, 1:] = np.minimum(nodes[:, 1:], above[:, :-1] + self._costs[sounds])
-        return np.minimum.accumulate(nodes - self._lost, axis=1) + self._lost
+        return np.minimum.accumulate(nodes - self.left_out, axis=1) + self.left_out
 
 
-def distance(one: Sounds, other: Sounds) -> float:
-    """Tell how far two rows of sounds are apart. Range: 0 (alike) to 1, as a share of the longer one."""
-    if not one or not other:
-        return 0.0 if one == other else 1.0
-    tree = Likeness([one])
-    cost = float(tree.rows(other, tree.start(other))[0, -1])
-    return min(1.0, cost / max(len(one), len(other)))
+def alike(phrases: Sequence[Spoken], within: float) -> list[tuple[str, str, float]]:
+    """List the phrases that sound like a phrase of another meaning.
+
+    Args:
+        phrases: None may be without a sound.
+        within: How far apart they may be. Range: 0 to 1.
+
+    Returns:
+        Each pair once, and how far apart the two are as a share of the longer one, the nearest first.
+    """
+    tree, found = Likeness([each.sounds for each in phrases]), []
+    for at, one in enumerate(phrases):
+        distances = tree.distances(one.sounds)
+        for number in (distances <= within).nonzero()[0]:
+            other = phrases[number]
+            if at < number and one.means != other.means:
+                found.append((one.text, other.text, float(distances[number])))
+    return sorted(found, key=lambda pair: pair[2])
 
 
 def _lost(sound: str) -> float:

@@ -1,48 +1,50 @@
-"""The bundled recogniser: what sounds like the model's transcript, then all that may be said scored by it."""
+"""The bundled recogniser: what fits the sounds, weighed by the decoder of a model that knows words."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
-from stepper.voice.candidates import Candidate, Candidates
-from stepper.voice.deciding import Scored, by_likelihood, by_sound
-from stepper.voice.likeness import distance
+from stepper.voice.deciding import Scored, decide, together
+from stepper.voice.likeness import alike
 from stepper.voice.moonshine_model import Encoded, MoonshineModel
 from stepper.voice.ports import Heard
-from stepper.voice.pronouncing import Pronouncer, Sounds
-from stepper.voice.thresholds import ALIKE_WITHIN, LOOSE, STRICT, TOKEN_DUE, Thresholds
-from stepper.voice.token_tree import TokenTree
+from stepper.voice.pronouncing import Pronouncer
+from stepper.voice.sound_model import SoundModel
+from stepper.voice.spotting import Fit, Spotter
+from stepper.voice.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
+from stepper.voice.token_tree import token_tree, written
 from stepper.voice.wordings import Wordings, without_address
 
-_NEAREST = 24
-# Enough to hold a cue of another meaning beside every wording of the first.
-_SLACK = 12.0
-# What the due of the longest text may add to its log-probability.
+_MOST = 8
+# Enough to hold what means something else beside several wordings of the first.
+_WITHIN = 12.0
+_SURE_AT = 30.0
+# How far below the best of any kind a text is at which there is no trust left in it.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Evidence:
-    """What the model writes down freely, and what sounds like that."""
+class Utterance:
+    """A stretch of sound as the models have taken it in."""
 
+    encoded: Encoded
+    likely: Any
+    """Natural log-probability of each sound in each frame: frames × columns."""
     transcript: str
-    """Lower case, without marks."""
-    likely: float
+    """What the model writes down freely: lower case, without marks."""
+    transcript_likely: float
     """The log-probability of that."""
-    sounds: Sounds
-    nearest: tuple[Candidate, ...]
-    """The nearest in sound first."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Manner:
+class Manner:
     """One of the two manners of listening: behind an address word, or for cues alone."""
 
     address: str
     thresholds: Thresholds
-    candidates: Candidates
-    tree: TokenTree
+    spotter: Spotter
 
 
 class MoonshineRecogniser:
@@ -57,7 +59,7 @@ class MoonshineRecogniser:
         loose: Thresholds = LOOSE,
         strict: Thresholds = STRICT,
     ) -> None:
-        """Load the model and look up the sounds of every phrase.
+        """Load the models and look up the sounds of every phrase.
 
         Args:
             wordings: What can be said.
@@ -67,99 +69,99 @@ class MoonshineRecogniser:
             strict: How sure to be without it.
 
         Raises:
-            SurroundingsError: The model or the pronunciations cannot be loaded.
+            SurroundingsError: The models or the pronunciations cannot be loaded.
         """
-        self._model = MoonshineModel()
+        self._model, self._sound_model = MoonshineModel(), SoundModel()
         self._wordings, self._is_addressed = wordings, is_addressed
         self._number_words = wordings.number_words()
-        self._pronouncer = Pronouncer()
-        self._alone = self._manner("", strict)
-        self._behind = self._manner(address, loose) if address else self._alone
-        self.alike = self._alone.candidates.alike(ALIKE_WITHIN)
-        """Phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
-        self.unspeakable = self._alone.candidates.unspeakable
+        pronouncer = Pronouncer()
+        try:
+            alone = Spotter(wordings, "", pronouncer)
+            behind = Spotter(wordings, address, pronouncer) if address else alone
+        finally:
+            pronouncer.close()
+        self._alone = Manner(address="", thresholds=strict, spotter=alone)
+        self._behind = Manner(address=address, thresholds=loose, spotter=behind) if address else self._alone
+        self.unspeakable = alone.unspeakable
         """Phrases that can never be heard, since they have no sound."""
-        self._alike = frozenset(phrase for one, other, _ in self.alike for phrase in (one, other))
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Say which cue a stretch of sound is, or None."""
-        manner, encoded = self.manner, self._model.encode(segment)
-        evidence = self.evidence(encoded)
-        rest = without_address(evidence.transcript, manner.address)
-        exact = rest if rest and self._wordings.known(rest) else None
-        # One number is easily written for another, and one of two cues that sound alike for the other: such
-        # are always weighed against each other.
-        if not self._has_number(evidence.transcript):
-            if exact is not None and exact not in self._alike:
-                return Heard(text=exact, score=1.0)
-            near = by_sound(evidence.nearest, manner.thresholds)
-            if near is not None and near.text not in self._alike:
-                return Heard(text=near.text, score=max(0.0, 1 - near.distance))
-        found = by_likelihood(self.scored(encoded, evidence), manner.thresholds, exact or "")
-        if found is not None:
-            far = self.distance(found.text, evidence)
-            if far <= manner.thresholds.furthest and self._addressed(encoded, found):
-                return Heard(text=found.text, score=max(0.0, 1 - far))
-        return Heard(text="", score=0.0) if manner.address and rest else None
+        utterance = self.take_in(segment)
+        # Her word for the program is understood in front of a cue where it is not asked for, too.
+        for manner in dict.fromkeys((self.manner, self._behind)):
+            found = decide(self.weighed(utterance, manner), manner.thresholds)
+            if found is not None:
+                sure = 1 + together(found, manner.thresholds) / _SURE_AT
+                return Heard(text=found.text, score=min(1.0, max(0.0, sure)))
+        rest = without_address(utterance.transcript, self.manner.address)
+        if rest and self._is_open(rest):
+            return Heard(text=rest, score=0.5)
+        called, called_alone = self.manner.spotter.called(utterance.likely)
+        is_called = called >= CALLED
+        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
 
     @property
-    def manner(self) -> _Manner:
+    def manner(self) -> Manner:
         """How it listens now."""
         return self._behind if self._is_addressed() else self._alone
 
-    def _has_number(self, text: str) -> bool:
-        return any(word.isdigit() or word in self._number_words for word in text.replace("-", " ").split())
-
-    def encode(self, segment: bytes) -> Encoded:
-        """Take in a stretch of sound, to be asked about."""
-        return self._model.encode(segment)
-
-    def evidence(self, encoded: Encoded) -> Evidence:
-        """Write the sound down freely and look for what sounds like that."""
+    def take_in(self, segment: bytes) -> Utterance:
+        """Encode a stretch of sound, find its sounds, and write it down freely."""
+        encoded = self._model.encode(segment)
         text, likely = self._model.transcribe(encoded)
-        transcript = " ".join(text.casefold().replace(",", "").rstrip(".?!").split())
-        sounds = self._pronouncer.sounds([transcript])[0]
-        nearest = tuple(self.manner.candidates.nearest(sounds, _NEAREST))
-        return Evidence(transcript=transcript, likely=likely, sounds=sounds, nearest=nearest)
-
-    def scored(self, encoded: Encoded, evidence: Evidence) -> list[Scored]:
-        """Let the model look for the likeliest of all that may be said."""
-        least = evidence.likely + self.manner.thresholds.least - _SLACK
-        return [
-            Scored(
-                text=each.text,
-                means=(each.frame.means, self._wordings.numbers[each.said])
-                if each.frame
-                else self._wordings.phrases[each.text],
-                score=each.score + TOKEN_DUE * each.tokens - evidence.likely,
-            )
-            for each in self._model.search(encoded, self.manner.tree, least)
-        ]
-
-    def distance(self, text: str, evidence: Evidence) -> float:
-        """Tell how far a text is in sound from the free transcript. Range: 0 to 1."""
-        return distance(self._pronouncer.sounds([f"{self.manner.address} {text}"])[0], evidence.sounds)
-
-    def close(self) -> None:
-        """Let go of the pronunciations; the model goes with the object."""
-        self._pronouncer.close()
-
-    def _manner(self, address: str, thresholds: Thresholds) -> _Manner:
-        return _Manner(
-            address=address,
-            thresholds=thresholds,
-            candidates=Candidates(self._wordings, address, self._pronouncer),
-            tree=TokenTree(self._wordings, address, self._model.split),
+        return Utterance(
+            encoded=encoded,
+            likely=self._sound_model.likely(encoded.states),
+            transcript=" ".join(text.casefold().replace(",", "").rstrip(".?!").split()),
+            transcript_likely=likely,
         )
 
-    def _addressed(self, encoded: Encoded, found: Scored) -> bool:
-        """Tell whether the address word was said too: the cue alone must be less likely than both."""
-        if not self.manner.address:
-            return True
-        both = f"{self.manner.address}, {found.text}"
-        ways = Wordings(phrases={found.text: 1, both: 2})
-        scores = {
-            each.text: each.score + TOKEN_DUE * each.tokens
-            for each in self._model.search(encoded, TokenTree(ways, "", self._model.split))
-        }
-        return scores.get(both, -math.inf) >= scores.get(found.text, -math.inf)
+    def weighed(self, utterance: Utterance, manner: Manner) -> list[Scored]:
+        """List what fits the sounds best, each with the decoder's word on it added."""
+        fits = manner.spotter.best(utterance.likely, _MOST, _WITHIN)
+        if not fits or fits[0].score < UNWEIGHED:
+            return []
+        weights = self._weights(utterance, manner, fits)
+        return [
+            Scored(
+                text=fit.text,
+                means=fit.means,
+                sounds=fit.score,
+                words=weights.get(fit.text, UNWEIGHED),
+            )
+            for fit in fits
+        ]
+
+    def distances(self, utterance: Utterance) -> list[Fit]:
+        """List everything that fits the sounds of an utterance at all, the best first."""
+        return self.manner.spotter.best(utterance.likely, len(self._wordings.phrases), math.inf)
+
+    def alike(self) -> list[tuple[str, str, float]]:
+        """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
+        return alike(self._alone.spotter.phrases, ALIKE_WITHIN)
+
+    def close(self) -> None:
+        """Do nothing; the models go with the object."""
+
+    def _weights(self, utterance: Utterance, manner: Manner, fits: list[Fit]) -> dict[str, float]:
+        """Let the decoder tell how much less likely each text is than what it writes freely."""
+        front = f"{manner.address}, " if manner.address else ""
+        ways = {written(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
+        weights: dict[str, float] = {}
+        for each in self._model.search(utterance.encoded, token_tree(ways, self._model.split)):
+            weight = each.score + TOKEN_DUE * each.tokens - utterance.transcript_likely
+            text = ways[each.text]
+            weights[text] = max(weights.get(text, UNWEIGHED), weight)
+        return weights
+
+    def _is_open(self, text: str) -> bool:
+        """Tell whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
+
+        A number in it is too easily written for another to be taken from a free transcript.
+        """
+        if text in self._wordings.phrases or not self._wordings.known(text):
+            return False
+        return not any(
+            word.isdigit() or word in self._number_words for word in text.replace("-", " ").split()
+        )

@@ -12,8 +12,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from stepper.errors import SurroundingsError
-from stepper.voice.token_tree import Place, TokenTree
-from stepper.voice.wordings import Frame
+from stepper.voice.token_tree import Node
 
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3
@@ -42,9 +41,6 @@ class Found:
     """A text that was reached in a tree."""
 
     text: str
-    frame: Frame | None
-    said: str
-    """The number in its frame, as it is said; empty without a frame."""
     score: float
     """Log-probability. Natural logarithm, 0 or less."""
     tokens: int
@@ -55,7 +51,7 @@ class Found:
 class _Branch:
     """A beginning that several texts may share."""
 
-    place: Place
+    node: Node
     score: float
     likely: Any
     """Log-probabilities of the token after it."""
@@ -64,8 +60,8 @@ class _Branch:
 
 
 _End = tuple[float, int, int, "Found", "_Branch"]
-# Log-probability with the mark, a number that makes it unique, the mark or the end, the text, its place.
-_Step = tuple[float, int, int, Place, _Branch]
+# Log-probability with the mark, a number that makes it unique, the mark or the end, the text, its branch.
+_Step = tuple[float, int, int, Node, _Branch]
 # Log-probability, a number that makes it unique, the token, where it leads, and what it goes on from.
 
 
@@ -94,6 +90,7 @@ class MoonshineModel:
         except (ImportError, OSError, RuntimeError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
         self._ids = {token: number for number, token in enumerate(self._tokens)}
+        self._words: dict[str, tuple[int, ...]] = {}
         self._outputs = [each.name for each in self._decoder.get_outputs()]
         self._full_stop = self._ids[b"."]
         self._question_mark = self._ids[b"?"]
@@ -126,16 +123,14 @@ class MoonshineModel:
         words = b"".join(self._tokens[each] for each in ids if each >= _FIRST_WORD)
         return words.decode("utf-8", "replace").replace("\u2581", " ").strip(), score
 
-    def search(self, encoded: Encoded, tree: TokenTree, least: float = -math.inf) -> list[Found]:
-        """Look for the likeliest of everything in a tree.
+    def search(self, encoded: Encoded, root: Node) -> list[Found]:
+        """Look for the likeliest of the texts in a tree.
 
-        A beginning is weighed once for all that share it. A branch is left when it falls below what is asked
-        for, since no text becomes likelier as it goes on, and when too many others are likelier.
+        A beginning is weighed once for all that share it. A branch is left when too many others are likelier.
 
         Args:
             encoded: The sound.
-            tree: What may be said.
-            least: Log-probability of the least likely text that matters.
+            root: What may have been said.
 
         Returns:
             The likeliest of what was reached, the likeliest first, each with or without a mark at its end.
@@ -146,18 +141,17 @@ class MoonshineModel:
             if ".encoder." in name
         }
         memory = _decoder_part(encoded.memory)
-        level = [_Branch(place=each, score=0.0, likely=encoded.first, memory=memory) for each in tree.start()]
+        level = [_Branch(node=root, score=0.0, likely=encoded.first, memory=memory)]
         ends: list[_End] = []
         for length in range(1, _LONGEST):
             steps: list[_Step] = []
             for branch in level:
-                complete = tree.complete(branch.place)
-                if complete is not None:
-                    ends += self._ends(branch, Found(*complete, score=branch.score, tokens=length), len(ends))
-                for token, place in tree.following(branch.place):
+                if branch.node.text:
+                    found = Found(text=branch.node.text, score=branch.score, tokens=length)
+                    ends += self._ends(branch, found, len(ends))
+                for token, node in branch.node.children.items():
                     score = branch.score + float(branch.likely[token])
-                    if score >= least:
-                        steps.append((score, len(steps), token, place, branch))
+                    steps.append((score, len(steps), token, node, branch))
             if not steps:
                 break
             level = self._further(encoded, wide, heapq.nlargest(_BATCH, steps))
@@ -179,7 +173,7 @@ class MoonshineModel:
         after: dict[int, _Branch] = {}
         for length in {found.tokens for _, _, _, found, _ in best}:
             marked = [
-                (score, number, token, branch.place, branch)
+                (score, number, token, branch.node, branch)
                 for score, number, token, found, branch in best
                 if token != _END and found.tokens == length
             ]
@@ -206,12 +200,12 @@ class MoonshineModel:
         likely, grown = self._log(logits)[:, -1], _decoder_part(grown)
         return [
             _Branch(
-                place=place,
+                node=node,
                 score=score,
                 likely=likely[at],
                 memory={name: kept[at : at + 1] for name, kept in grown.items()},
             )
-            for at, (score, _, _, place, _) in enumerate(steps)
+            for at, (score, _, _, node, _) in enumerate(steps)
         ]
 
     def _run(self, states: Any, ids: Any, memory: Any, fresh: bool = False) -> tuple[Any, dict[str, Any]]:
@@ -234,8 +228,14 @@ class MoonshineModel:
         return logits
 
     def split(self, text: str) -> tuple[int, ...]:
-        """Split a text into the model's tokens: the pair that comes first in its table is joined first."""
-        parts = [letter.encode() for letter in "\u2581" + text.replace(" ", "\u2581")]
+        """Split a text into the model's tokens; none reaches over the space between two words."""
+        return tuple(token for word in text.split() for token in self._word(word))
+
+    def _word(self, word: str) -> tuple[int, ...]:
+        """Split a word: the pair that comes first in the model's table is joined first."""
+        if word in self._words:
+            return self._words[word]
+        parts = [letter.encode() for letter in "\u2581" + word]
         while True:
             pairs = [
                 (self._ids[parts[at] + parts[at + 1]], at)
@@ -243,9 +243,11 @@ class MoonshineModel:
                 if parts[at] + parts[at + 1] in self._ids
             ]
             if not pairs:
-                return tuple(self._ids[part] for part in parts if part in self._ids)
+                break
             _, at = min(pairs)
             parts[at : at + 2] = [parts[at] + parts[at + 1]]
+        self._words[word] = tuple(self._ids[part] for part in parts if part in self._ids)
+        return self._words[word]
 
 
 def _decoder_part(memory: Mapping[str, Any]) -> dict[str, Any]:

@@ -113,6 +113,8 @@ def heard_in(result: dict[str, Any], wordings: Wordings, address: str) -> Heard 
         address: What has to stand in front of it; empty for nothing.
     """
     text = " ".join(str(result.get("text", "")).split())
+    if address and text == address:
+        return Heard(text="", score=0.0, goes_on=True)
     rest = without_address(text, address)
     if not rest or _ANYTHING_ELSE in text:
         return None

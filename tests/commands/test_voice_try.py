@@ -63,7 +63,9 @@ def test_a_recording_is_tried_with_distances_and_warnings(
     assert "1. " in told
     assert 'taken for "where are we"' in told
     distances = [float(line.split()[0]) for line in told.splitlines() if " from " in line]
-    assert "0.00 from where are we" in told
+    assert len([line for line in told.splitlines() if " from where are we" in line]) == 1
+    assert distances[0] < 3
+    assert distances[1] > 9
     assert distances == sorted(distances)
     assert len(distances) == 5
 

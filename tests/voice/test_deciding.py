@@ -4,45 +4,18 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.voice.candidates import Candidate
-from stepper.voice.deciding import Scored, by_likelihood, by_sound
-from stepper.voice.thresholds import STRICT
-
-
-def near(text: str, distance: float, means: str = "") -> Candidate:
-    """Make a candidate that means itself."""
-    return Candidate(text=text, means=means or text, distance=distance)
-
-
-def test_the_nearest_in_sound_is_taken_when_nothing_else_is_near() -> None:
-    """Another wording of the same cue does not count as something else."""
-    found = by_sound(
-        [near("go back", 0.1, "back"), near("step back", 0.12, "back"), near("next", 0.4)], STRICT
-    )
-    assert found is not None
-    assert found.text == "go back"
-
-
-@pytest.mark.parametrize(
-    "nearest",
-    [[], [near("go back", STRICT.sounds_within + 0.01)], [near("go back", 0.1), near("go buy", 0.12)]],
-    ids=["nothing", "too far", "something else as near"],
-)
-def test_a_doubtful_sound_is_left(nearest: list[Candidate]) -> None:
-    """Each of the conditions alone refuses."""
-    assert by_sound(nearest, STRICT) is None
+from stepper.voice.deciding import Scored, decide, together
+from stepper.voice.thresholds import LOOSE, STRICT
 
 
 def scored(text: str, score: float, means: str = "") -> Scored:
-    """Make a text that means itself."""
-    return Scored(text=text, means=means or text, score=score)
+    """Make a text that means itself, and that both models find as likely."""
+    return Scored(text=text, means=means or text, sounds=score, words=0.0)
 
 
 def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
     """Whatever the order they come in, and whatever else means the same."""
-    found = by_likelihood(
-        [scored("go back", -9.0), scored("next", 5.0), scored("move on", 5.0, "next")], STRICT
-    )
+    found = decide([scored("go back", -9.0), scored("next", 5.0), scored("move on", 4.9, "next")], STRICT)
     assert found is not None
     assert found.text == "next"
 
@@ -52,21 +25,23 @@ def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
     [[], [scored("next", STRICT.least - 0.1)], [scored("next", 9.0), scored("text", 9.1 - STRICT.clear)]],
     ids=["nothing", "unlikely", "not clear of the next"],
 )
-def test_an_unlikely_text_is_left(texts: list[Scored]) -> None:
+def test_a_doubtful_text_is_left(texts: list[Scored]) -> None:
     """Each of the conditions alone refuses."""
-    assert by_likelihood(texts, STRICT) is None
+    assert decide(texts, STRICT) is None
 
 
-def test_ways_to_say_the_same_count_together() -> None:
-    """Three ways, each as likely as the one rival: together three times as likely (log 3 = 1.0986)."""
-    texts = [scored(f"way {each}", 5.0, "same") for each in range(3)] + [scored("rival", 5.0)]
-    assert by_likelihood(texts, replace(STRICT, clear=1.09)) is not None
-    assert by_likelihood(texts, replace(STRICT, clear=1.1)) is None
+def test_the_words_have_a_weight() -> None:
+    """By its sounds one is likelier, by its words the other; the weight decides. Worked out by hand."""
+    one = Scored(text="go on", means="next", sounds=-1.0, words=-9.0)
+    other = Scored(text="go back", means="back", sounds=-4.0, words=0.0)
+    for words, best in ((0.0, one), (1.0, other)):
+        found = decide([one, other], replace(STRICT, words=words, least=-20.0, clear=0.0))
+        assert found == best
+    assert together(one, replace(STRICT, words=0.5)) == -5.5
 
 
-def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:
-    """As it does not when it is another text or none."""
-    texts = [scored("next", 5.0), scored("text", 5.0 - (STRICT.agreed + STRICT.clear) / 2)]
-    assert by_likelihood(texts, STRICT) is None
-    assert by_likelihood(texts, STRICT, "text") is None
-    assert by_likelihood(texts, STRICT, "next") is not None
+def test_behind_the_address_word_less_is_asked_for() -> None:
+    """What is too unlikely alone is taken behind it."""
+    doubtful = [scored("next", (LOOSE.least + STRICT.least) / 2)]
+    assert decide(doubtful, STRICT) is None
+    assert decide(doubtful, LOOSE) is not None

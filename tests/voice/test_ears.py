@@ -51,6 +51,34 @@ def loud(chunk: bytes) -> float:
     return float(any(chunk))
 
 
+class Called:
+    """A recogniser that takes the first of what it is given for the program's name, and the rest for cues."""
+
+    def __init__(self) -> None:
+        self.segments: list[bytes] = []
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Remember it."""
+        self.segments.append(segment)
+        first = len(self.segments) == 1
+        return Heard(text="" if first else "next step", score=1.0, goes_on=first)
+
+    def close(self) -> None:
+        """Forget everything."""
+        self.segments.clear()
+
+
+@pytest.mark.parametrize(("pause_s", "together"), [(0.6, True), (1.3, True), (2.2, False)])
+def test_what_follows_the_name_at_once_is_heard_with_it(pause_s: float, together: bool) -> None:
+    """A second and a half is a pause for breath; after more than that it is something else."""
+    recogniser = Called()
+    pause = bytes(round(pause_s * 16_000) * 2)
+    heard = list(listen(Tape(SOUND[:-32_000] + pause + LOUD + bytes(32_000)), recogniser, loud))
+    assert [each.text for each in heard] == ["next step"]
+    name, cue = recogniser.segments
+    assert (len(cue) > 1.9 * len(name)) == together
+
+
 def test_one_stretch_of_speech_is_given_to_the_recogniser_once() -> None:
     """A second of sound between silences is one utterance."""
     recogniser = Counting()

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -38,6 +39,13 @@ def test_what_is_longer_than_five_seconds_is_dropped() -> None:
 def test_accepted_cues_in_quick_succession_do_not_lock_the_speaker_out() -> None:
     """Twenty cues a second apart are twenty utterances."""
     assert len(run(Gate(), [*QUIET, *([(True, -30.0)] * 25 + [(False, -60.0)] * 20) * 20])) == 20
+
+
+@pytest.mark.parametrize(("room_db", "pieces"), [(-60.0, 1), (-40.0, 2)])
+def test_a_pause_of_a_third_of_a_second_ends_nothing_in_a_quiet_room(room_db: float, pieces: int) -> None:
+    """ "Two hundred", 0.35 s, "forty nine", at -30 dB: one utterance, but two where a film runs 10 dB below."""
+    said = [(True, -30.0)] * 25 + [(False, room_db)] * 11 + [(True, -30.0)] * 25
+    assert len(run(Gate(), [*[(False, room_db)] * 30, *said, *[(False, room_db)] * 30])) == pieces
 
 
 def test_a_cue_that_is_not_heard_can_be_said_again() -> None:

@@ -61,6 +61,20 @@ def test_her_cues_are_heard_and_those_of_others_are_not() -> None:
     assert parrot.closed
 
 
+def test_the_name_alone_is_passed_on_whoever_says_it() -> None:
+    """Half a second is too little to know a voice by; what follows is looked at with it."""
+
+    class Named(Parrot):
+        def recognise(self, segment: bytes) -> Heard | None:
+            return Heard(text="", score=0.0, goes_on=True)
+
+    encoder = ByFirstSample()
+    voice = enrol(HER * 16_000 * 15, encoder).voice  # type: ignore[arg-type]
+    heard = KnowingRecogniser(Named(), voice, encoder).recognise(OTHER * 8000)  # type: ignore[arg-type]
+    assert heard is not None
+    assert heard.goes_on
+
+
 def test_the_threshold_is_told_with_its_cost() -> None:
     """What is refused of hers and let through of others is counted against the same threshold."""
     enrolment = enrol(HER * 16_000 * 15, ByFirstSample())  # type: ignore[arg-type]

@@ -4,35 +4,57 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.likeness import Likeness, distance
+from stepper.voice.likeness import Likeness, alike
 from stepper.voice.pronouncing import SOUNDS, Sounds
+from stepper.voice.spotting import Spoken
 
 sounds = st.lists(st.sampled_from(SOUNDS), min_size=1, max_size=8).map(tuple)
+
+
+def distance(one: str, other: str) -> float:
+    """Tell how far two rows of sounds are apart, a space between two sounds."""
+    return float(Likeness([tuple(one.split())]).distances(tuple(other.split()))[0])
 
 
 @given(sounds, sounds)
 def test_a_distance_is_none_only_between_the_same_sounds(one: Sounds, other: Sounds) -> None:
     """Zero for the same, above zero and at most one for others, whichever is named first."""
-    assert distance(one, one) == 0
-    assert (distance(one, other) == 0) == (one == other)
-    assert 0 <= distance(one, other) <= 1
-    assert distance(one, other) == pytest.approx(distance(other, one))
+    there, back = Likeness([one]).distances(other)[0], Likeness([other]).distances(one)[0]
+    assert (there == 0) == (one == other)
+    assert 0 <= there <= 1
+    assert there == pytest.approx(back)
 
 
 @given(st.lists(sounds, min_size=1, max_size=6), sounds)
 def test_many_rows_are_compared_as_each_alone(rows: list[Sounds], heard: Sounds) -> None:
     """The shared tree changes the speed and nothing else."""
-    tree = Likeness(rows)
-    costs = tree.rows(heard, tree.start(heard))[:, -1]
-    for row, cost in zip(rows, costs, strict=True):
-        alone = Likeness([row])
-        assert cost == pytest.approx(alone.rows(heard, alone.start(heard))[0, -1])
+    for row, far in zip(rows, Likeness(rows).distances(heard), strict=True):
+        assert far == pytest.approx(Likeness([row]).distances(heard)[0])
 
 
 def test_like_sounds_are_nearer_than_unlike_ones() -> None:
     """Voiced and voiceless pairs are neighbours on the phonetic chart; p and m share only the lips, p and s
     nothing."""
-    assert distance(("p", "i"), ("b", "i")) < distance(("p", "i"), ("s", "i"))
-    assert distance(("m",), ("n",)) < distance(("m",), ("k",))
-    assert distance(("i",), ("ɪ",)) < distance(("i",), ("ɑ",))
-    assert distance((), ("i",)) == 1
+    assert distance("p i", "b i") < distance("p i", "s i")
+    assert distance("m", "n") < distance("m", "k")
+    assert distance("i", "ɪ") < distance("i", "ɑ")
+
+
+def spoken(text: str, means: str, said: str) -> Spoken:
+    """Make a phrase of its sounds, transcribed by hand (from memory)."""
+    return Spoken(text=text, means=means, sounds=tuple(said.split()))
+
+
+def test_wordings_of_different_meaning_that_sound_alike_are_named() -> None:
+    """Two wordings of one cue may sound alike as they please."""
+    phrases = [
+        spoken("go back", "back", "g oʊ b æ k"),
+        spoken("go bag", "other", "g oʊ b æ g"),
+        spoken("step back", "back", "s t ɛ p b æ k"),
+        spoken("go pack", "back", "g oʊ p æ k"),
+    ]
+    (first, *more) = alike(phrases, 0.1)
+    assert first[:2] == ("go back", "go bag")
+    assert 0 < first[2] <= 0.1
+    assert [pair[:2] for pair in more] == [("go bag", "go pack")] * len(more)
+    assert alike(phrases, 0.0) == []

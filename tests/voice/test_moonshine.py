@@ -61,7 +61,8 @@ def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser
 
 
 def test_behind_an_address_word_only_what_is_addressed_is_heard(tmp_path: Path) -> None:
-    """The cue comes back without the word; without it there is no cue, until the word is no longer asked for."""
+    """The cue comes back without the word; without it there is no cue, until the word is no longer asked for. The
+    word alone waits for more, and something else behind it is no cue but is answered."""
     is_addressed = True
     recogniser = MoonshineRecogniser(WORDINGS, address="computer", is_addressed=lambda: is_addressed)
     try:
@@ -70,9 +71,16 @@ def test_behind_an_address_word_only_what_is_addressed_is_heard(tmp_path: Path) 
         assert heard.text == "say that again"
         bare = recogniser.recognise(sound("say that again", tmp_path))
         assert bare is None or bare.text == ""
+        alone = recogniser.recognise(sound("computer", tmp_path))
+        assert alone is not None
+        assert (alone.text, alone.goes_on) == ("", True)
+        other = recogniser.recognise(sound("computer, paint the garage", tmp_path))
+        assert other is not None
+        assert (other.text, other.goes_on) == ("", False)
         is_addressed = False
-        heard = recogniser.recognise(sound("say that again", tmp_path))
-        assert heard is not None
-        assert heard.text == "say that again"
+        for line in ("say that again", "computer, say that again"):
+            heard = recogniser.recognise(sound(line, tmp_path))
+            assert heard is not None
+            assert heard.text == "say that again"
     finally:
         recogniser.close()

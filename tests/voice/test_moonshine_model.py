@@ -7,10 +7,9 @@ import pytest
 
 from stepper.voice.moonshine_model import MoonshineModel
 from stepper.voice.settings import SpeechSettings
-from stepper.voice.token_tree import TokenTree
+from stepper.voice.token_tree import token_tree
 from stepper.voice.wav import render
 from stepper.voice.wav_microphone import WavMicrophone
-from stepper.voice.wordings import Wordings
 
 
 @pytest.mark.skipif(find_spec("moonshine_voice") is None, reason="the recogniser is not installed")
@@ -23,10 +22,7 @@ def test_what_was_said_is_likelier_than_what_was_not(tmp_path: Path) -> None:
     transcript, likely = model.transcribe(encoded)
     assert transcript == "Where are we?"
     assert likely <= 0
-    texts = Wordings(phrases=dict.fromkeys(("go back", "where are we", "next step"), 1))
-    found = model.search(encoded, TokenTree(texts, "", model.split))
-    assert found[0].text == "where are we"
+    found = model.search(encoded, token_tree(("Go back", "Where are we", "Next step"), model.split))
+    assert found[0].text == "Where are we"
     assert found[0].score == pytest.approx(likely, abs=0.5)  # its numbers are coarse
     assert len(found) == 3
-    near = model.search(encoded, TokenTree(texts, "", model.split), likely - 1)
-    assert [each.text for each in near] == ["where are we"]

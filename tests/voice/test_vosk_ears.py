@@ -51,6 +51,9 @@ def test_only_a_whole_result_is_a_cue() -> None:
     addressed = heard_in({"text": "stepper six", "result": words}, WORDINGS, "stepper")
     assert addressed is not None
     assert addressed.text == ""
+    called = heard_in({"text": "stepper", "result": words}, WORDINGS, "stepper")
+    assert called is not None
+    assert called.goes_on
 
 
 def test_a_folder_without_a_model_is_refused_with_a_sentence(tmp_path: Path) -> None:

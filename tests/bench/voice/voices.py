@@ -104,7 +104,7 @@ def read_wav(path: Path) -> tuple[np.ndarray, int]:
         return np.frombuffer(file.readframes(file.getnframes()), np.int16), file.getframerate()
 
 
-def _through_file(command: list[str], text: str) -> tuple[np.ndarray, int]:
+def through_file(command: list[str], text: str) -> tuple[np.ndarray, int]:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder, "a.wav")
         words = [word.replace("WAV", str(path)) for word in command]
@@ -113,17 +113,17 @@ def _through_file(command: list[str], text: str) -> tuple[np.ndarray, int]:
 
 
 def _espeak(name: str, text: str, speed: float, _styles: Path | None) -> tuple[np.ndarray, int]:
-    return _through_file(["espeak-ng", "-v", name, "-s", str(round(160 * speed)), "-w", "WAV", "--stdin"], text)
+    return through_file(["espeak-ng", "-v", name, "-s", str(round(160 * speed)), "-w", "WAV", "--stdin"], text)
 
 
 def _flite(name: str, text: str, speed: float, _styles: Path | None) -> tuple[np.ndarray, int]:
     stretch = f"duration_stretch={1 / speed:.2f}"
-    return _through_file(["flite", "-voice", name, "--setf", stretch, "-t", text, "-o", "WAV"], "")
+    return through_file(["flite", "-voice", name, "--setf", stretch, "-t", text, "-o", "WAV"], "")
 
 
 def _festival(name: str, text: str, speed: float, _styles: Path | None) -> tuple[np.ndarray, int]:
     voice = f"(begin (voice_{name}) (Parameter.set 'Duration_Stretch {1 / speed:.2f}))"
-    return _through_file(["text2wave", "-eval", voice, "-o", "WAV"], text)
+    return through_file(["text2wave", "-eval", voice, "-o", "WAV"], text)
 
 
 def _piper(_name: str, text: str, speed: float, _styles: Path | None) -> tuple[np.ndarray, int]:
@@ -152,20 +152,32 @@ _KOKORO_SOUNDS = [
 
 
 def _kokoro(name: str, text: str, speed: float, styles: Path | None) -> tuple[np.ndarray, int]:
+    assert styles is not None
+    style = np.fromfile(styles / f"{name}.bin", np.float32).reshape(510, 256)
+    return kokoro_say(text, name.startswith("b"), speed, style)
+
+
+def kokoro_say(text: str, british: bool, speed: float, styles: np.ndarray) -> tuple[np.ndarray, int]:
+    """Let Kokoro say a text.
+
+    Args:
+        text: What to say.
+        british: Pronounced as in Britain, not as in America.
+        speed: 1 is usual.
+        styles: A speaker's style for each number of sounds: 510 × 256.
+    """
     session, table = _kokoro_model()
-    tongue = "en-gb" if name.startswith("b") else "en-us"
     sounds = subprocess.run(
-        ["espeak-ng", "-q", "--ipa", "-v", tongue, "--", text], capture_output=True, check=True, text=True
-    ).stdout
+        ["espeak-ng", "-q", "--ipa", "-v", "en-gb" if british else "en-us", "--", text],
+        capture_output=True, check=True, text=True,
+    ).stdout  # fmt: skip
     sounds = re.sub(r"\([a-z-]+\)", "", sounds.strip().replace("\n", ", "))
     for old, new in _KOKORO_SOUNDS:
         sounds = sounds.replace(old, new)
     tokens = [table[sound] for sound in sounds + "." if sound in table]
-    assert styles is not None
-    style = np.fromfile(styles / f"{name}.bin", np.float32).reshape(510, 256)[len(tokens) - 1]
     given = {
         "tokens": np.array([[0, *tokens, 0]], np.int64),
-        "style": style[None],
+        "style": styles[len(tokens) - 1][None].astype(np.float32),
         "speed": np.array([speed], np.float32),
     }
     sound = np.asarray(session.run(None, given)[0]).ravel()

@@ -1,0 +1,152 @@
+"""Which of all that may be said fits the sounds of an utterance. No I/O.
+
+Phrases are laid over the sounds all at once. A frame with a number in it is laid over them with anything at
+all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only in the
+few frames that fit best so.
+"""
+
+from __future__ import annotations
+
+import importlib
+import math
+from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from stepper.voice.pronouncing import Pronounces, Sounds
+from stepper.voice.sound_tree import Endings, SoundTree, anything, silent
+from stepper.voice.wordings import Wordings
+
+_MOST_FRAMES = 3
+_NUMBERS = 12
+_NOTHING_ELSE: Sounds = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fit:
+    """Something that may have been said."""
+
+    text: str
+    """Without the address word."""
+    figures: str
+    """The same with its number in figures; the text itself where there is none."""
+    means: Hashable
+    score: float
+    """Natural log-probability of its sounds, above that of the likeliest sounds of any kind; 0 or less."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spoken:
+    """A phrase with its sounds."""
+
+    text: str
+    means: Hashable
+    sounds: Sounds
+
+
+class Spotter:
+    """Knows the sounds of everything that may be said."""
+
+    def __init__(self, wordings: Wordings, address: str, pronouncer: Pronounces) -> None:
+        """Look up the sounds of every phrase, frame and number.
+
+        Args:
+            wordings: What may be said.
+            address: What stands in front of everything; empty for nothing.
+            pronouncer: Knows how words are pronounced.
+        """
+        self._np: Any = importlib.import_module("numpy")
+        said = pronouncer.sounds(list(wordings.phrases))
+        spoken = [
+            Spoken(text=text, means=means, sounds=sounds)
+            for (text, means), sounds in zip(wordings.phrases.items(), said, strict=True)
+        ]
+        self.phrases = tuple(each for each in spoken if each.sounds)
+        """Every phrase that can be heard."""
+        self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
+        """The phrases that have no sound, and so can never be heard."""
+        self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
+        self._frames, self._numbers = wordings.frames, list(wordings.numbers.items())
+        befores = pronouncer.sounds([frame.before for frame in self._frames])
+        self._befores = [at for at, sounds in enumerate(befores) if sounds]
+        self._before_tree = SoundTree([sounds for sounds in befores if sounds])
+        afters = list(dict.fromkeys(("", *(frame.after for frame in self._frames))))
+        self._after = [afters.index(frame.after) for frame in self._frames]
+        self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
+        self._number_tree = SoundTree(_spoken([text for text, _ in self._numbers], pronouncer))
+        fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
+        self._address = SoundTree(fronts) if fronts else None
+
+    def best(self, likely: Any, most: int, within: float) -> list[Fit]:
+        """List what fits best, the best first.
+
+        Args:
+            likely: Natural log-probability of each sound in each frame: frames × columns.
+            most: How many at most.
+            within: How much less likely than the best they may be. A natural logarithm.
+        """
+        start = self._address.points(likely)[:, 0] if self._address else silent(likely)
+        free = anything(likely)
+        endings = self._endings.points(likely)
+        found: list[Fit] = []
+        if self.phrases:
+            points = self._phrase_tree.points(likely, start)
+            scores = (points + endings[:, :1]).max(0) - free[-1]
+            for at in scores.argsort(kind="stable")[::-1][:most]:
+                each = self.phrases[at]
+                fit = Fit(text=each.text, figures=each.text, means=each.means, score=float(scores[at]))
+                found.append(fit)
+        if self._frames and self._numbers:
+            least = max((fit.score for fit in found), default=-math.inf) - within
+            found += self._counts(likely, start, free, endings[:, self._after], least)
+        found.sort(key=lambda fit: -fit.score)
+        return [fit for fit in found[:most] if fit.score >= found[0].score - within]
+
+    def called(self, likely: Any) -> tuple[float, float]:
+        """Tell how well the address word fits with whatever is said behind it, and with nothing behind it.
+
+        Args:
+            likely: As in `best`.
+
+        Returns:
+            Two natural log-probabilities, above that of the likeliest sounds of any kind: 0 or less, minus
+            infinity without an address word.
+        """
+        if self._address is None:
+            return -math.inf, -math.inf
+        above = self._address.points(likely)[:, 0] - anything(likely)
+        return float(above.max()), float(above[-1])
+
+    def _counts(self, likely: Any, start: Any, free: Any, after: Any, least: float) -> list[Fit]:
+        """Look for numbers in the frames that fit best whatever is said in them."""
+        np = self._np
+        before = np.repeat(start[:, None], len(self._frames), 1)
+        if self._befores:
+            before[:, self._befores] = self._before_tree.points(likely, start)
+        anywhere = free[:, None]
+        bounds = (np.maximum.accumulate(before - anywhere, 0) + anywhere + after).max(0) - free[-1]
+        found = []
+        for at in bounds.argsort(kind="stable")[::-1][:_MOST_FRAMES]:
+            if bounds[at] < least:
+                break
+            frame = self._frames[at]
+            points = self._number_tree.points(likely, before[:, at])
+            scores = (points + after[:, at, None]).max(0) - free[-1]
+            for number in scores.argsort(kind="stable")[::-1][:_NUMBERS]:
+                said, value = self._numbers[number]
+                found.append(
+                    Fit(
+                        text=frame.around(said),
+                        figures=frame.around(str(value)),
+                        means=(frame.means, value),
+                        score=float(scores[number]),
+                    )
+                )
+        return found
+
+
+def _spoken(texts: Sequence[str], pronouncer: Pronounces) -> list[Sounds]:
+    """Give the sounds of numbers, each word looked up once."""
+    words = sorted({word for text in texts for word in text.split()})
+    known = dict(zip(words, pronouncer.sounds(words), strict=True))
+    return [tuple(sound for word in text.split() for sound in known[word]) for text in texts]

@@ -1,0 +1,87 @@
+"""What is said to train on: cues, counts, their words in any order, and talk, much of it with a cue's own words."""
+
+from __future__ import annotations
+
+import random
+import re
+from functools import cache
+from pathlib import Path
+
+from stepper.language.numbers import digits_words, words
+from tests.bench.voice.material import CLOSED, FRAMES
+
+FRONTS = (*["stepper"] * 6, "computer", "workbench", "okay stepper", "lighthouse", "hey stepper", "partner", "basket")
+_NUMBER_WORDS = {word for number in range(100) for word in words(number).replace("-", " ").split()}
+WORDS = sorted(
+    {word for cue in CLOSED for word in cue.split()}
+    | _NUMBER_WORDS
+    | {"stepper", "hundred", "and", "count", "is", "stitches", "stitch"}
+)
+_OBJECTS = (
+    "the castle;your brother;London;the attic;the new road;the office;the market;that restaurant;my cousin;"
+    "the stadium;the harbour;her uncle;the station;a stranger;the neighbours"
+).split(";")
+_HARD = (
+    "They go back to {o} each winter.;You should go back there.;The next step is to ask {o}.;Step back from {o}.;"
+    "Every step counts, said {o}.;Say again what {o} said.;I wonder where we are.;Where am I supposed to sleep?;"
+    "Stop listening to {o}.;She stopped listening to {o}.;What can I say about {o}?;Move on, there is nothing to see.;"
+    "Carry on without {o}.;There are {n} people at {o}.;I paid {n} pounds for {o}.;My count of {o} was wrong.;"
+    "The count is a friend of {o}.;I counted {n} stars.;Good night, {o}.;All done at {o}.;Hold on to {o}.;"
+    "Go on without {o}.;The film about {o} is over.;Turn the film off.;Take that back to {o}.;How far is {o}?;"
+    "How much is left for {o}?;Round and round the castle.;That is enough for {o}.;Read it to {o}.;"
+    "A bit slower, said {o}.;Wait for me near {o}.;Open the door to {o}.;Close your eyes.;That was wrong of {o}.;"
+    "Do that again and you are fired.;Help {o}, please.;The pepper is next to {o}.;Step by step we reached {o}.;"
+    "She slept near {o}.;The stepmother of {o} is here.;Stop there, please.;He kept her at {o}.;"
+    "The computer at {o} is old.;Stitch the coat of {o}.;I have {n} stamps from {o}.;At the marker we turn to {o}.;"
+    "It measures {n} feet.;What was that noise from {o}?;Once more unto {o}."
+).split(";")
+_FORTUNES = Path("/usr/share/games/fortunes")
+
+
+def draw(source: random.Random) -> tuple[str, str]:
+    """Draw a text, and of which kind it is: cue, count, salad, hard or plain."""
+    kind = source.choices(("cue", "count", "salad", "hard", "plain"), (42, 24, 8, 10, 16))[0]
+    if kind == "cue":
+        return _behind(source, source.choice(CLOSED), 0.45), kind
+    if kind == "count":
+        spoken = number(source)
+        text = spoken if source.random() < 0.15 else source.choice(FRAMES).replace("{number}", spoken)
+        return _behind(source, text, 0.35), kind
+    if kind == "salad":
+        return " ".join(source.choice(WORDS) for _ in range(source.randint(1, 5))), kind
+    if kind == "hard":
+        return source.choice(_HARD).format(o=source.choice(_OBJECTS), n=number(source)), kind
+    return source.choice(sentences()), kind
+
+
+def number(source: random.Random) -> str:
+    """Draw a number as it may be said: as a cardinal, with "and", or digit by digit."""
+    ranges = (range(20), range(20, 100), range(100, 1000, 100), range(100, 1000))
+    value = source.choice(source.choices(ranges, (20, 30, 5, 45))[0])
+    spoken = words(value)
+    if value > 100 and value % 100 and source.random() < 0.4:
+        return spoken.replace(" hundred ", " hundred and ")
+    return digits_words(value) if value > 9 and source.random() < 0.12 else spoken
+
+
+@cache
+def sentences() -> list[str]:
+    """Give short sentences out of the files of fortune."""
+    found = set()
+    for file in sorted(_FORTUNES.glob("*.u8")):
+        for saying in file.read_text(encoding="utf-8", errors="ignore").split("\n%\n"):
+            plain = re.sub(r"\s+", " ", re.split(r"\n\s*--", saying)[0])
+            for sentence in re.split(r"(?<=[.!?;:])\s+", plain):
+                is_speech = re.fullmatch(r"[A-Za-z ,.'!?;:\-]{13,59}", sentence.strip())
+                if is_speech and not re.search(r"[A-Z]{2}", sentence):
+                    found.add(sentence.strip())
+    return sorted(found)
+
+
+def _behind(source: random.Random, text: str, share: float) -> str:
+    return f"{source.choice(FRONTS)}, {text}" if source.random() < share else text
+
+
+if __name__ == "__main__":
+    for _ in range(30):
+        print(*draw(random.Random()), sep="  --  ")

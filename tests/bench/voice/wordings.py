@@ -1,0 +1,62 @@
+"""Which wordings are heard well? Each, said by every quick development voice, near and with a film behind.
+
+    python -m tests.bench.voice.wordings FOLDER [--ratio 12]
+
+FOLDER holds the material, for the film. Prints how many of the voices each wording was heard from, the worst
+first, with what it was taken for. No gate is in between: this is about the words alone.
+"""
+
+from __future__ import annotations
+
+import argparse
+from collections import Counter, defaultdict
+from pathlib import Path
+
+import numpy as np
+
+from stepper.commands.loading import load
+from stepper.commands.wordings import wordings_for
+from stepper.voice.moonshine import MoonshineRecogniser
+from tests.bench.voice.__main__ import SAMPLE
+from tests.bench.voice.film import film, loudness
+from tests.bench.voice.material import CLOSED, clips
+from tests.bench.voice.stream import as_16_bit
+from tests.bench.voice.voices import RATE_HZ, VOICES, say
+
+_QUICK = ("espeak", "flite")
+_AROUND_S = 0.25
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("--ratio", type=float, default=12.0, help="how much louder than the film; dB")
+    args = parser.parse_args()
+    voices = [voice for voice in VOICES if voice.family in _QUICK and not voice.held_out]
+    wordings = wordings_for(load(SAMPLE).plan)
+    recogniser = MoonshineRecogniser(wordings)
+    behind = film([clip for clip in clips(args.folder, False) if clip.kind == "talk"], 600, 900)
+    source, heard, taken = np.random.default_rng(1), Counter[str](), defaultdict[str, Counter[str]](Counter)
+    around = np.zeros(round(_AROUND_S * RATE_HZ), np.float32)
+    for voice in voices:
+        for text in CLOSED:
+            speech = np.concatenate([around, say(voice, text, 1.0, None).astype(np.float32) / 32_768, around])
+            at = source.integers(len(behind) - len(speech))
+            noise = behind[at : at + len(speech)]
+            mixed = speech + noise * (loudness(speech) / loudness(noise)) * 10 ** (-args.ratio / 20)
+            for sound in (speech, mixed):
+                found = recogniser.recognise(as_16_bit(sound).tobytes())
+                is_right = found is not None and wordings.phrases.get(found.text) == wordings.phrases[text]
+                heard[text] += is_right
+                if found is not None and not is_right:
+                    taken[text][found.text] += 1
+    print(f"{len(CLOSED)} wordings, {len(voices)} voices, near and {args.ratio:g} dB above a film")
+    print(f"heard {heard.total() / len(CLOSED) / len(voices) / 2:.3f}, wrong {sum(map(Counter.total, taken.values()))}")
+    for text in sorted(CLOSED, key=lambda each: (heard[each], each)):
+        wrong = ", ".join(f"{other} ({count})" for other, count in taken[text].items())
+        print(f"{heard[text]:3} of {len(voices) * 2}  {text}{f'  taken for {wrong}' if wrong else ''}")
+    recogniser.close()
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,50 @@
+from __future__ import annotations
+
+from importlib.util import find_spec
+from itertools import groupby
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.voice import sound_model
+from stepper.voice.likeness import Likeness
+from stepper.voice.moonshine_model import MoonshineModel
+from stepper.voice.pronouncing import SOUNDS, Pronouncer
+from stepper.voice.settings import SpeechSettings
+from stepper.voice.sound_model import FRAME_S, SoundModel
+from stepper.voice.wav import render
+from stepper.voice.wav_microphone import WavMicrophone
+
+pytestmark = pytest.mark.skipif(
+    find_spec("moonshine_voice") is None, reason="the recogniser is not installed"
+)
+
+
+def test_the_sounds_of_a_sentence_are_found_frame_by_frame(tmp_path: Path) -> None:
+    """Nearer to the sentence than to another of its length, and each frame's sounds add up to one.
+
+    Source: eSpeak NG says the sentence, and tells by itself how both are pronounced.
+    """
+    render("where is the next marker", tmp_path / "a.wav", SpeechSettings(engine="espeak"))
+    pcm = b"".join(WavMicrophone(tmp_path / "a.wav").blocks())
+    likely = SoundModel().likely(MoonshineModel().encode(pcm).states)
+    assert likely.shape == (pytest.approx(len(pcm) / 32_000 / FRAME_S, abs=4), len(SOUNDS) + 1)
+    assert np.exp(likely).sum(1) == pytest.approx(np.ones(len(likely)), abs=1e-4)
+    heard = tuple(SOUNDS[column - 1] for column, _ in groupby(likely.argmax(1)) if column)
+    pronouncer = Pronouncer()
+    said = pronouncer.sounds(["where is the next marker", "there were five on either side"])
+    pronouncer.close()
+    right, wrong = Likeness(said).distances(heard)
+    assert right < 0.2
+    assert wrong > 0.4
+
+
+def test_damaged_weights_are_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Half a file is no model."""
+    half = tmp_path / "half.onnx"
+    half.write_bytes(sound_model._WEIGHTS.read_bytes()[:100_000])
+    monkeypatch.setattr(sound_model, "_WEIGHTS", half)
+    with pytest.raises(SurroundingsError, match="model of sounds cannot be loaded"):
+        SoundModel()
