@@ -23,6 +23,10 @@ _BELOW_PEAK_DB = 18.0
 _ABOVE_ROOM_DB = 2.0
 # Somebody who is no louder than the room any more has stopped, even if the room goes on talking: of 30 cues
 # 10 dB above a film (development voices of `tests/bench/voice`) 29 are cut out whole, and 11 without this.
+_OWN_DB = 15.0
+# What is so much softer than the loudest of an utterance, before its first or behind its last loud sound, is
+# somebody else: a film that opened the gate just before she spoke, or goes on talking after.
+_SOFT_END_CHUNKS = round(0.3 / CHUNK_S)
 _BEFORE_CHUNKS = round(0.25 / CHUNK_S)
 _AFTER_CHUNKS = round(0.15 / CHUNK_S)
 _LONGEST_CHUNKS = round(5 / CHUNK_S)
@@ -103,13 +107,21 @@ class Gate:
         is_clear = self._peak - floor_db >= _FAR_ABOVE_ROOM_DB
         if self._quiet < (_SILENCE_CHUNKS if is_clear else _SILENCE_IN_NOISE_CHUNKS):
             return None
-        whole = self._utterance[: len(self._utterance) - self._quiet + _AFTER_CHUNKS]
+        whole = self._whole()
         self._utterance, self._run = [], 0
         self._before.clear()
         if len(whole) > _LONGEST_CHUNKS:
             self.refuse()
             return None
         return b"".join(whole)
+
+    def _whole(self) -> list[bytes]:
+        """Cut out what is her own, with a little before and after, for soft consonants."""
+        before = len(self._utterance) - len(self._own_levels)
+        loud = [at for at, level in enumerate(self._own_levels, before) if level >= self._peak - _OWN_DB]
+        start = max(0, loud[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS)
+        end = min(len(self._utterance) - self._quiet, loud[-1] + 1 + _SOFT_END_CHUNKS) + _AFTER_CHUNKS
+        return self._utterance[start:end]
 
     def _floor_db(self) -> float:
         if not self._levels:

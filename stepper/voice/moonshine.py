@@ -73,7 +73,7 @@ class MoonshineRecogniser:
         """
         self._model, self._sound_model = MoonshineModel(), SoundModel()
         self._wordings, self._is_addressed = wordings, is_addressed
-        self._number_words = wordings.number_words()
+        self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
             alone = Spotter(wordings, "", pronouncer)
@@ -158,10 +158,9 @@ class MoonshineRecogniser:
     def _is_open(self, text: str) -> bool:
         """Tell whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
 
-        A number in it is too easily written for another to be taken from a free transcript.
+        A number in it is too easily written for another to be taken from a free transcript, and what has no
+        other words than the phrases have would have fitted one of them.
         """
-        if text in self._wordings.phrases or not self._wordings.known(text):
-            return False
-        return not any(
-            word.isdigit() or word in self._number_words for word in text.replace("-", " ").split()
-        )
+        words = set(text.replace("-", " ").split())
+        has_number = any(word.isdigit() for word in words) or not words.isdisjoint(self._number_words)
+        return not has_number and not words <= self._words and self._wordings.known(text)

@@ -27,7 +27,7 @@ class Thresholds:
     """And when what means something else is so much less likely. A natural logarithm."""
 
 
-STRICT: Final = Thresholds(words=0.5, least=-12.0, clear=3.0)
+STRICT: Final = Thresholds(words=0.5, least=-7.0, clear=3.0)
 LOOSE: Final = Thresholds(words=0.5, least=-16.0, clear=3.0)
 
 TOKEN_DUE: Final = 0.7

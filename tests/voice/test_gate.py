@@ -48,6 +48,14 @@ def test_a_pause_of_a_third_of_a_second_ends_nothing_in_a_quiet_room(room_db: fl
     assert len(run(Gate(), [*[(False, room_db)] * 30, *said, *[(False, room_db)] * 30])) == pieces
 
 
+def test_a_film_that_talks_before_and_after_is_cut_off() -> None:
+    """Two seconds of film that opened the gate, a cue of a second 20 dB louder, a third of a second of film: about a
+    second and a half is left."""
+    film = [(True, -45.0)]
+    (utterance,) = run(Gate(), [*QUIET, *film * 62, *[(True, -25.0)] * 31, *film * 11, *QUIET])
+    assert 31 <= len(utterance) // 1024 <= 31 + 10 + 10 + 5
+
+
 def test_a_cue_that_is_not_heard_can_be_said_again() -> None:
     """Four times the same, three seconds apart and refused each time, are four utterances.
 

@@ -143,8 +143,8 @@ def main() -> None:
         print(f'behind "{address}"' if address else "without an address word")
         print("chosen", table(*weighed[address], chosen))
         if not args.held_out:
-            for words, clear in product((0.0, 0.25, 0.5, 1.0), (1.5, 3.0)):
-                for least in (-3.0, -5.0, -7.0, -9.0, -12.0, -16.0):
+            for words, clear in product((0.25, 0.5, 1.0), (2.0, 3.0)):
+                for least in (-4.0, -7.0, -9.0, -12.0, -16.0):
                     tried = Thresholds(words=words, least=least, clear=clear)
                     print("      ", table(*weighed[address], tried))
 
