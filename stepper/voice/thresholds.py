@@ -27,8 +27,8 @@ class Thresholds:
     """And when what means something else is so much less likely. A natural logarithm."""
 
 
-STRICT: Final = Thresholds(words=0.5, least=-7.0, clear=3.0)
-LOOSE: Final = Thresholds(words=0.5, least=-16.0, clear=3.0)
+STRICT: Final = Thresholds(words=0.25, least=-4.0, clear=3.0)
+LOOSE: Final = Thresholds(words=0.25, least=-16.0, clear=3.0)
 
 TOKEN_DUE: Final = 0.7
 """What a text is given for each of its tokens, since each costs it some likelihood whatever was said."""

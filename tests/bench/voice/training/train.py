@@ -155,7 +155,7 @@ class Trainer:
                 way = best[row, : frames[row]]
                 heard = way[np.concatenate([[True], way[1:] != way[:-1]])]
                 ratio = self.all.ratios[number]
-                name = "25 dB" if ratio >= 25 else "15 dB" if ratio > 15 else "8 dB" if ratio > 8 else "less"
+                name = "30 dB" if ratio >= 30 else "15 dB" if ratio > 15 else "8 dB" if ratio > 8 else "less"
                 row_of = bad.setdefault(name, [0, 0])
                 row_of[0] += edits(heard[heard > 0], self.all.labels[number])
                 row_of[1] += len(self.all.labels[number])
