@@ -33,7 +33,10 @@ def decide(scored: Sequence[Scored], thresholds: Thresholds) -> Scored | None:
         thresholds: What it takes.
     """
     best = max(scored, key=lambda each: together(each, thresholds), default=None)
-    if best is None or (score := together(best, thresholds)) < thresholds.least:
+    if best is None:
+        return None
+    score = together(best, thresholds)
+    if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
     rivals = [together(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= thresholds.clear else None

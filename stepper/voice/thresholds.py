@@ -23,12 +23,15 @@ class Thresholds:
     least: float
     """A text is taken when its likelihood, by its sounds and by the decoder together, is at most so far from
     that of the best sounds and the best transcript of any kind; below 0. A natural logarithm."""
+    agreed: float
+    """The same where the words are as likely as the best transcript, which is an opinion of its own: the
+    sounds were learnt from synthetic voices alone, and people differ more. A natural logarithm."""
     clear: float
     """And when what means something else is so much less likely. A natural logarithm."""
 
 
-STRICT: Final = Thresholds(words=0.25, least=-4.0, clear=3.0)
-LOOSE: Final = Thresholds(words=0.25, least=-16.0, clear=3.0)
+STRICT: Final = Thresholds(words=0.25, least=-4.0, agreed=-20.0, clear=3.0)
+LOOSE: Final = Thresholds(words=0.25, least=-16.0, agreed=-20.0, clear=3.0)
 
 TOKEN_DUE: Final = 0.7
 """What a text is given for each of its tokens, since each costs it some likelihood whatever was said."""

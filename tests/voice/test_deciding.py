@@ -7,10 +7,12 @@ import pytest
 from stepper.voice.deciding import Scored, decide, together
 from stepper.voice.thresholds import LOOSE, STRICT
 
+_UNLIKE = 0.1
+
 
 def scored(text: str, score: float, means: str = "") -> Scored:
-    """Make a text that means itself, and that both models find as likely."""
-    return Scored(text=text, means=means or text, sounds=score, words=0.0)
+    """Make a text that means itself, of which the words say no more than that they are not what is written."""
+    return Scored(text=text, means=means or text, sounds=score + _UNLIKE, words=-_UNLIKE / STRICT.words)
 
 
 def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
@@ -38,6 +40,15 @@ def test_the_words_have_a_weight() -> None:
         found = decide([one, other], replace(STRICT, words=words, least=-20.0, clear=0.0))
         assert found == best
     assert together(one, replace(STRICT, words=0.5)) == -5.5
+
+
+def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:
+    """An unlikely row of sounds is taken for what the other model writes down, and for nothing else."""
+    sounds = (STRICT.agreed + STRICT.least) / 2
+    said = Scored(text="go on", means="next", sounds=sounds, words=0.0)
+    assert decide([said], STRICT) == said
+    assert decide([replace(said, words=-0.1)], STRICT) is None
+    assert decide([replace(said, sounds=STRICT.agreed - 1)], STRICT) is None
 
 
 def test_behind_the_address_word_less_is_asked_for() -> None:

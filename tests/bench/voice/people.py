@@ -1,0 +1,63 @@
+"""Are people heard, and not only synthesisers? Words that people recorded, taken in as cues of her own.
+
+    python -m tests.bench.voice.people FOLDER [--most 100]
+
+FOLDER has one folder for each word, named as it is said (an underscore for a space), with recordings that ffmpeg
+can read; or files named WORD_..., where a digit stands for its name. Each is looked for among all cues of the
+sample and the other words of the folder; single words are harder than any cue. Prints heard and taken for another,
+with Wilson's interval of 95 %. No gate is in between.
+"""
+
+from __future__ import annotations
+
+import argparse
+import random
+import subprocess
+from dataclasses import replace
+from pathlib import Path
+
+from stepper.commands.loading import load
+from stepper.commands.wordings import wordings_for
+from stepper.language.numbers import words
+from stepper.voice.moonshine import MoonshineRecogniser
+from tests.bench.voice.__main__ import SAMPLE, share
+
+
+def read(path: Path) -> bytes:
+    """Read a recording as 16 kHz, signed 16-bit."""
+    command = ["ffmpeg", "-v", "error", "-i", str(path), "-ar", "16000", "-ac", "1", "-f", "s16le", "-"]
+    return subprocess.run(command, check=True, capture_output=True).stdout
+
+
+def recordings(folder: Path) -> dict[str, list[Path]]:
+    """Give the recordings of each word."""
+    found: dict[str, list[Path]] = {}
+    for path in sorted(each for each in folder.rglob("*") if each.is_file()):
+        name = path.stem.split("_")[0] if path.parent == folder else path.parent.name
+        said = words(int(name)) if name.isdigit() else name.replace("_", " ")
+        found.setdefault(said, []).append(path)
+    return found
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("--most", type=int, default=100, help="recordings of each word")
+    args = parser.parse_args()
+    said = recordings(args.folder)
+    known = wordings_for(load(SAMPLE).plan)
+    recogniser = MoonshineRecogniser(replace(known, phrases={**known.phrases, **{word: word for word in said}}))
+    right = wrong = total = 0
+    for word, paths in said.items():
+        random.Random(word).shuffle(paths)
+        heard = [recogniser.recognise(read(path)) for path in paths[: args.most]]
+        good = sum(each is not None and each.text == word for each in heard)
+        bad = sum(each is not None and each.text != word for each in heard)
+        right, wrong, total = right + good, wrong + bad, total + len(heard)
+        print(f"{word:16} heard {share(good, len(heard))}, another {share(bad, len(heard))}")
+    print(f"all {len(said)} words: heard {share(right, total)}, another {share(wrong, total)}")
+    recogniser.close()
+
+
+if __name__ == "__main__":
+    main()
