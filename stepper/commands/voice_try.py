@@ -153,7 +153,7 @@ def _distances(recogniser: MoonshineRecogniser, sound: bytes, everything: bool) 
         cue = each.means if each.figures == each.text else "a count"
         if cue not in shown and (everything or len(shown) < _SHOWN):
             shown.add(cue)
-            yield f"   {-each.score:.1f} from {each.text}"
+            yield f"   {abs(each.score):.1f} from {each.text}"
 
 
 def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
