@@ -117,7 +117,7 @@ class Session:
             plan: The new plan as compiled.
             at: Now. ISO 8601 with the offset from UTC.
             fingerprint: Of the new plan.
-            comparable: Whether this session holds the plan really knitted so far; if not, only the place is
+            comparable: Whether the plan here is the one really knitted so far; if not, only the place is
             kept.
         """
         place, knitting = self._state.place, self._state.knitting

@@ -44,7 +44,6 @@ class Manner:
 
     address: str
     thresholds: Thresholds
-    spotter: Spotter
 
 
 class MoonshineRecogniser:
@@ -76,13 +75,12 @@ class MoonshineRecogniser:
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
-            alone = Spotter(wordings, "", pronouncer)
-            behind = Spotter(wordings, address, pronouncer) if address else alone
+            self._spotter = Spotter(wordings, address, pronouncer)
         finally:
             pronouncer.close()
-        self._alone = Manner(address="", thresholds=strict, spotter=alone)
-        self._behind = Manner(address=address, thresholds=loose, spotter=behind) if address else self._alone
-        self.unspeakable = alone.unspeakable
+        self._alone = Manner(address="", thresholds=strict)
+        self._behind = Manner(address=address, thresholds=loose) if address else self._alone
+        self.unspeakable = self._spotter.unspeakable
         """Phrases that can never be heard, since they have no sound."""
 
     def recognise(self, segment: bytes) -> Heard | None:
@@ -94,12 +92,14 @@ class MoonshineRecogniser:
             if found is not None:
                 sure = 1 + together(found, manner.thresholds) / _SURE_AT
                 return Heard(text=found.text, score=min(1.0, max(0.0, sure)))
-        rest = without_address(utterance.transcript, self.manner.address)
+        address = self.manner.address
+        rest = without_address(utterance.transcript, address)
         if rest and self._is_open(rest):
             return Heard(text=rest, score=0.5)
-        called, called_alone = self.manner.spotter.called(utterance.likely)
-        is_called = called >= CALLED
-        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
+        called, called_alone = self._spotter.called(utterance.likely)
+        if not address or called < CALLED:
+            return None
+        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED)
 
     @property
     def manner(self) -> Manner:
@@ -119,7 +119,7 @@ class MoonshineRecogniser:
 
     def weighed(self, utterance: Utterance, manner: Manner) -> list[Scored]:
         """List what fits the sounds best, each with the decoder's word on it added."""
-        fits = manner.spotter.best(utterance.likely, _MOST, _WITHIN)
+        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=bool(manner.address))
         if not fits or fits[0].score < UNWEIGHED:
             return []
         weights = self._weights(utterance, manner, fits)
@@ -135,11 +135,12 @@ class MoonshineRecogniser:
 
     def distances(self, utterance: Utterance) -> list[Fit]:
         """List everything that fits the sounds of an utterance at all, the best first."""
-        return self.manner.spotter.best(utterance.likely, len(self._wordings.phrases), math.inf)
+        most, addressed = len(self._wordings.phrases), bool(self.manner.address)
+        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed)
 
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
-        return alike(self._alone.spotter.phrases, ALIKE_WITHIN)
+        return alike(self._spotter.phrases, ALIKE_WITHIN)
 
     def close(self) -> None:
         """Do nothing; the models go with the object."""

@@ -52,7 +52,7 @@ class Spotter:
 
         Args:
             wordings: What may be said.
-            address: What stands in front of everything; empty for nothing.
+            address: What may have to stand in front of everything; empty for nothing.
             pronouncer: Knows how words are pronounced.
         """
         self._np: Any = importlib.import_module("numpy")
@@ -77,15 +77,16 @@ class Spotter:
         fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
         self._address = SoundTree(fronts) if fronts else None
 
-    def best(self, likely: Any, most: int, within: float) -> list[Fit]:
+    def best(self, likely: Any, most: int, within: float, *, addressed: bool = False) -> list[Fit]:
         """List what fits best, the best first.
 
         Args:
             likely: Natural log-probability of each sound in each frame: frames × columns.
             most: How many at most.
             within: How much less likely than the best they may be. A natural logarithm.
+            addressed: Whether the address word has to stand in front, where there is one.
         """
-        start = self._address.points(likely)[:, 0] if self._address else silent(likely)
+        start = self._address.points(likely)[:, 0] if addressed and self._address else silent(likely)
         free = anything(likely)
         endings = self._endings.points(likely)
         found: list[Fit] = []

@@ -58,11 +58,9 @@ def said(text: str) -> np.ndarray:
 )
 def test_what_was_said_fits_without_a_loss(text: str, means: object) -> None:
     """A phrase, and a number behind, between and in front of words: it fits as well as any sounds could."""
-    for spotter, front in (
-        (Spotter(WORDINGS, "", Dictionary()), ""),
-        (Spotter(WORDINGS, "stepper", Dictionary()), "stepper "),
-    ):
-        best, *rest = spotter.best(said(front + text), 8, 100.0)
+    spotter = Spotter(WORDINGS, "stepper", Dictionary())
+    for front in ("", "stepper "):
+        best, *rest = spotter.best(said(front + text), 8, 100.0, addressed=bool(front))
         assert (best.text, best.means) == (text, means)
         assert best.score == pytest.approx(0, abs=1e-4)
         assert all(each.score < -4 for each in rest)
@@ -89,7 +87,7 @@ def test_a_sound_that_is_missing_costs_its_unlikelihood() -> None:
 def test_the_address_word_has_to_be_there_and_may_stand_alone() -> None:
     """A cue without it fits badly; the word is found with anything behind it and with nothing."""
     spotter = Spotter(WORDINGS, "stepper", Dictionary())
-    assert spotter.best(said("go back"), 1, 0.0)[0].score < -20
+    assert spotter.best(said("go back"), 1, 0.0, addressed=True)[0].score < -20
     assert spotter.called(said("stepper")) == pytest.approx((0, 0), abs=1e-4)
     with_more, alone = spotter.called(said("stepper six six"))
     assert with_more == pytest.approx(0, abs=1e-4)
