@@ -8,6 +8,7 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from stepper.commands.model_folders import model_folders
+from stepper.commands.other_language import read
 from stepper.commands.preferences import Preferences, preferences
 from stepper.commands.wordings import wordings_for
 from stepper.errors import SurroundingsError
@@ -60,16 +61,23 @@ def recogniser_for(
         is_addressed: Whether the address word is asked for now; otherwise as her settings say.
 
     Raises:
-        SurroundingsError: It is not installed.
+        SurroundingsError: It is not installed, or there is no such model or vocabulary.
     """
     mine = mine if mine is not None else preferences()
     settings = mine.hearing
-    wordings = wordings_for(plan, mine.wordings)
     is_bundled = settings.recogniser == "bundled" or (
         settings.recogniser == "auto"
-        and not settings.model
+        and not (settings.model or settings.vocabulary)
         and (find_spec("moonshine_voice") is not None or not _models())
     )
+    if settings.vocabulary:
+        if is_bundled:
+            raise SurroundingsError(
+                "The bundled recogniser knows English only; cues of a vocabulary file need a Vosk model."
+            )
+        wordings = read(Path(settings.vocabulary).expanduser(), mine.wordings).wordings()
+    else:
+        wordings = wordings_for(plan, mine.wordings)
     recogniser: Recogniser
     if is_bundled:
         moonshine = importlib.import_module("stepper.voice.moonshine")

@@ -27,7 +27,7 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
     """
     phrases = dict(_phrases(plan))
     frames = [
-        Frame(before=before.strip(), after=after.strip(), means=_meaning(row))
+        Frame(before=before.strip(), after=after.strip(), means=meaning(row))
         for row in VOCABULARY
         for phrase in row.spoken
         if phrase.count("{") == 1 and "{number}" in phrase
@@ -37,7 +37,7 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
             continue  # such a wording needs its slot, which hers has not
-        phrases[normal(mine) or mine.casefold()] = _meaning(row)
+        phrases[normal(mine) or mine.casefold()] = meaning(row)
     return Wordings(
         phrases=phrases,
         frames=tuple(frames),
@@ -72,10 +72,10 @@ def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
         for phrase in row.spoken:
             if "{" not in phrase:
                 if len(phrase.split()) >= _FEWEST_WORDS:
-                    yield phrase, _meaning(row)
+                    yield phrase, meaning(row)
             elif phrase.count("{") == 1 and "{place}" in phrase and plan is not None:
                 for place in _places(plan):
-                    yield phrase.replace("{place}", place), (*_meaning(row), place)
+                    yield phrase.replace("{place}", place), (*meaning(row), place)
 
 
 def _places(plan: Plan) -> tuple[str, ...]:
@@ -83,5 +83,6 @@ def _places(plan: Plan) -> tuple[str, ...]:
     return tuple(dict.fromkeys(bare(normal(name)) for name in (*plan.sections, *labels)))
 
 
-def _meaning(row: Wording) -> tuple[Hashable, ...]:
+def meaning(row: Wording) -> tuple[Hashable, ...]:
+    """Give what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
     return (row.cue, *row.fixed.items())

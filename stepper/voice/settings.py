@@ -81,6 +81,8 @@ class HearingSettings:
     """What makes words of sound: what is there, the bundled one, or Vosk with a model of its own."""
     model: str = ""
     """Name of the Vosk model, or the path of its folder; empty for the first that is found."""
+    vocabulary: str = ""
+    """Path of a vocabulary file, for cues in another language; empty for English."""
     address: bool = False
     """Whether a cue has to begin with the address word from the start, as while a film is on."""
     address_word: str = "stepper"

@@ -36,6 +36,8 @@ class Wordings:
     """Every way to say each number that is scored, and the number."""
     known: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue just as it stands, slots and all."""
+    english: Callable[[str], str] = lambda text: text
+    """What a cue is handed on as, where it is said in another language."""
 
     def number_words(self) -> frozenset[str]:
         """List every word that makes a text one about a number."""
