@@ -108,11 +108,14 @@ class Telling:
         self._recogniser, self._tell, self._everything = recogniser, tell, everything
         self.count = 0
         """How many utterances there were."""
+        self.taken = False
+        """Whether the last was taken for a cue."""
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Recognise it, and tell."""
         self.count += 1
         heard = self._recogniser.recognise(segment)
+        self.taken = bool(heard and heard.text)
         taken = f'taken for "{heard.text}"' if heard and heard.text else "taken for no cue"
         self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
         moonshine = importlib.import_module("stepper.voice.moonshine")
@@ -132,11 +135,12 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
     Args:
         microphone: Where the sound comes from.
         recogniser: What makes words of it.
-        tell: Takes a line when nobody spoke.
+        tell: Takes a line when nobody spoke, and when a cue is left alone for what was around it.
     """
     ears = importlib.import_module("stepper.voice.ears")
-    for _ in ears.listen(microphone, recogniser, ears.speech_detector()):
-        pass
+    for heard in ears.listen(microphone, recogniser, ears.speech_detector()):
+        if recogniser.taken and not heard.text:
+            tell("   Left alone: somebody as loud was talking until just before.")
     if not recogniser.count:
         tell("Nobody was heard to speak near the microphone.")
 

@@ -16,6 +16,7 @@ from stepper.voice.queued import QueuedSpeaker
 from stepper.voice.seams import NoOutputError, NoVoiceError, Output
 from stepper.voice.settings import Engine, SpeechSettings
 from stepper.voice.silent import TextOnlySpeaker
+from stepper.voice.tones import TONE_RATE_HZ
 
 Tell = Callable[[str], None]
 """Is given a sentence for the user about what happened to the voice, once for each thing. From a thread."""
@@ -102,7 +103,7 @@ def _played(
 
 
 def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    mouth = PyttsxMouth(settings)
+    mouth = PyttsxMouth(settings, lambda: open_output(TONE_RATE_HZ))
     remarks = (
         _voice_remark(settings, mouth.voice_is_known),
         "The system's own voice speaks through the system's usual sound device." if settings.device else None,

@@ -75,6 +75,9 @@ def listen(
             call = _Call(utterance) if heard is not None and heard.goes_on else _Call()
             if heard is None:
                 gate.refuse()
+            elif heard.text and gate.amid_talk and not heard.addressed:
+                gate.refuse()
+                yield Heard(text="", score=0.0)
             elif not heard.goes_on:
                 yield heard
 

@@ -7,6 +7,7 @@ Source: measured on synthetic voices in film sound; the figures below are those 
 from __future__ import annotations
 
 from collections import deque
+from collections.abc import Collection
 
 CHUNK_S = 0.032
 """Length of the pieces the gate decides on. Unit: seconds."""
@@ -30,6 +31,13 @@ _SOFT_END_CHUNKS = round(0.3 / CHUNK_S)
 _BEFORE_CHUNKS = round(0.25 / CHUNK_S)
 _AFTER_CHUNKS = round(0.15 / CHUNK_S)
 _LONGEST_CHUNKS = round(5 / CHUNK_S)
+_LATELY_CHUNKS = round(0.7 / CHUNK_S)
+_TALK_CHUNKS = 5
+_AS_LOUD_DB = 8.0
+_LOUD_SHARE = 0.9
+# A film's own "go on", cut out between two pauses, has the rest of its sentence just before it, and as loud;
+# her cue has not. With the development voices this catches 9 of 12 of a film's; of cues and counts it costs
+# none of 178 in quiet, 2 of 179 at 20 dB above a film and 12 of 135 at 10 dB.
 _REFUSED_AT_FIRST = 3
 # Whoever was not heard says it again, and her own speech would be the room by then: of 211 cues and counts in
 # quiet, three seconds apart, 46 never opened the gate when each was refused and counted at once.
@@ -45,6 +53,8 @@ class Gate:
         self._utterance: list[bytes] = []
         self._own_levels: list[float] = []
         self._refused: deque[list[float]] = deque()
+        self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS + _OPENING_CHUNKS)
+        self._just_before: list[float] = []
         self._run = 0
         self._quiet = 0
         self._peak = 0.0
@@ -69,6 +79,7 @@ class Gate:
             A whole utterance when one has just ended, else None. One longer than five seconds is no cue and
             is dropped.
         """
+        self._lately.append(level_db)
         if self._utterance:
             return self._go_on(chunk, speech, level_db)
         near = speech and level_db >= self._floor_db() + _NEARER_DB
@@ -77,9 +88,19 @@ class Gate:
         if self._run >= _OPENING_CHUNKS:
             self._utterance = list(self._before)
             self._own_levels, self._quiet, self._peak = [level_db], 0, level_db
+            self._just_before = list(self._lately)[:-_OPENING_CHUNKS]
         else:
             self._levels.append(level_db)
         return None
+
+    @property
+    def amid_talk(self) -> bool:
+        """Whether the last utterance goes on with what was about as loud in the 0.7 s before it.
+
+        Somebody is talking, then, and not to the program, unless its name is said.
+        """
+        own = _at_share(self._own_levels[: len(self._own_levels) - self._quiet], _LOUD_SHARE)
+        return sum(level >= own - _AS_LOUD_DB for level in self._just_before) >= _TALK_CHUNKS
 
     def refuse(self) -> None:
         """Take the last utterance for no cue; once three more were refused, it counts as the room.
@@ -96,6 +117,7 @@ class Gate:
         """Forget the utterance under way, as when the program itself begins to speak."""
         self._utterance, self._own_levels, self._run = [], [], 0
         self._before.clear()
+        self._lately.clear()
 
     def _go_on(self, chunk: bytes, speech: bool, level_db: float) -> bytes | None:
         self._utterance.append(chunk)
@@ -124,7 +146,10 @@ class Gate:
         return self._utterance[start:end]
 
     def _floor_db(self) -> float:
-        if not self._levels:
-            return float("-inf")
-        ordered = sorted(self._levels)
-        return ordered[int(_PERCENTILE * (len(ordered) - 1))]
+        return _at_share(self._levels, _PERCENTILE)
+
+
+def _at_share(levels: Collection[float], share: float) -> float:
+    """Give the level that so large a share of them does not go above; minus infinity where there is none."""
+    ordered = sorted(levels)
+    return ordered[int(share * (len(ordered) - 1))] if ordered else float("-inf")

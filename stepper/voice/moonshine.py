@@ -91,11 +91,12 @@ class MoonshineRecogniser:
             found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
                 sure = 1 + together(found, manner.thresholds) / _SURE_AT
-                return Heard(text=found.text, score=min(1.0, max(0.0, sure)))
+                score, addressed = min(1.0, max(0.0, sure)), bool(manner.address)
+                return Heard(text=found.text, score=score, addressed=addressed)
         address = self.manner.address
         rest = without_address(utterance.transcript, address)
         if rest and self._is_open(rest):
-            return Heard(text=rest, score=0.5)
+            return Heard(text=rest, score=0.5, addressed=bool(address))
         called, called_alone = self._spotter.called(utterance.likely)
         if not address or called < CALLED:
             return None

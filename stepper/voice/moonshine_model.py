@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from stepper.errors import SurroundingsError
+from stepper.voice.network import network
 from stepper.voice.token_tree import Node
 
 _BEGIN, _END = 1, 2
@@ -80,15 +81,11 @@ class MoonshineModel:
         folder = Path(found.origin).parent / "assets" / "tiny-en"
         try:
             self._np: Any = importlib.import_module("numpy")
-            runtime: Any = importlib.import_module("onnxruntime")
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
-            options = runtime.SessionOptions()
-            options.intra_op_num_threads = 1
-            options.enable_cpu_mem_arena = False  # an arena never gives back what the largest batch took
-            self._encoder = runtime.InferenceSession(str(folder / "encoder_model.ort"), options)
-            self._decoder = runtime.InferenceSession(str(folder / "decoder_model_merged.ort"), options)
-        except (ImportError, OSError, RuntimeError) as error:
+        except (ImportError, OSError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
+        self._encoder = network(folder / "encoder_model.ort", "The recogniser's model")
+        self._decoder = network(folder / "decoder_model_merged.ort", "The recogniser's model")
         self._ids = {token: number for number, token in enumerate(self._tokens)}
         self._words: dict[str, tuple[int, ...]] = {}
         self._outputs = [each.name for each in self._decoder.get_outputs()]

@@ -118,6 +118,8 @@ class Heard:
     told, and is no cue; that is answered with a tone and nothing else."""
     score: float
     """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
+    addressed: bool = False
+    """The program's name stood in front of it."""
     goes_on: bool = False
     """The program was called and nothing was said behind its name yet: what follows at once belongs to it."""
 

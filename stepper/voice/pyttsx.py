@@ -10,12 +10,12 @@ import shutil
 import sys
 import tempfile
 import time
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from contextlib import suppress
 from pathlib import Path
 from threading import Event, Lock
 
-from stepper.voice.seams import NoVoiceError
+from stepper.voice.seams import NoOutputError, NoVoiceError, Output
 from stepper.voice.settings import SpeechSettings
 from stepper.voice.worker import Worker, WorkerGoneError
 
@@ -27,8 +27,13 @@ _UNHEARD_SHARE = 0.2
 class PyttsxMouth:
     """Say lines with the system's own voice."""
 
-    def __init__(self, settings: SpeechSettings) -> None:
+    def __init__(self, settings: SpeechSettings, open_output: Callable[[], Output] | None = None) -> None:
         """Start a first process and wait until it is ready.
+
+        Args:
+            settings: Which voice, and how loud.
+            open_output: Opens an output for tones, which the voice has no place for; may raise
+                `NoOutputError`, and then there are none. None for no tones.
 
         Raises:
             NoVoiceError: The system has no voice that can be started.
@@ -39,6 +44,8 @@ class PyttsxMouth:
         self._lock = Lock()
         self._closed = False
         self._speaking: Worker | None = None
+        self._open_output = open_output
+        self._tones: Output | None = None
         self._folder = Path(tempfile.mkdtemp(prefix="stepper-voice-"))
         self._next: Worker | None = None
         try:
@@ -48,6 +55,7 @@ class PyttsxMouth:
             self.close()
             raise
         self._next_is_ready = True
+        self._open_tones()
         self.voice_is_known: bool = about["voice_is_known"]
         """Whether the voice of the settings was found; otherwise the usual one speaks."""
 
@@ -63,6 +71,7 @@ class PyttsxMouth:
         Raises:
             NoVoiceError: Two processes ended over the same line, or the system plays nothing.
         """
+        self._open_tones()
         for _ in range(2):
             began = time.monotonic()
             if self._is_said(text, words_per_minute, cut):
@@ -73,7 +82,10 @@ class PyttsxMouth:
         raise NoVoiceError("its process ended twice over the same line")
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Leave it out: the system's voice has no stream of ours to play it into."""
+        """Play a short sound beside what the voice says, where there is an output for it."""
+        with self._lock:
+            if self._tones is not None and not self._tones.lost:
+                self._tones.play(pcm, rate_hz)
 
     def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         """Make nothing ready: the system's voice speaks at once or not at all."""
@@ -83,6 +95,8 @@ class PyttsxMouth:
         with self._lock:
             if self._speaking is not None:
                 self._speaking.kill()
+            if self._tones is not None:
+                self._tones.clear()
 
     def close(self) -> None:
         """End all processes and remove their temporary files."""
@@ -90,10 +104,32 @@ class PyttsxMouth:
             self._closed = True
             workers = (self._speaking, self._next)
             self._speaking = self._next = None
+            tones, self._tones = self._tones, None
+        if tones is not None:
+            tones.close()
         for worker in workers:
             if worker is not None:
                 worker.close()
         shutil.rmtree(self._folder, ignore_errors=True)
+
+    def _open_tones(self) -> None:
+        """Open the output for tones where there is none, or where it has gone with its device."""
+        with self._lock:
+            gone = self._tones
+            if self._open_output is None or self._closed or (gone is not None and not gone.lost):
+                return
+            self._tones = None
+        if gone is not None:
+            gone.close()
+        try:
+            output = self._open_output()
+        except NoOutputError:
+            return
+        with self._lock:
+            if not self._closed:
+                self._tones = output
+                return
+        output.close()
 
     def _is_said(self, text: str, words_per_minute: int, cut: Event) -> bool:
         worker = self._ready_worker()

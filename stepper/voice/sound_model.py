@@ -9,11 +9,10 @@ person is in it, and no voice that `tests/bench/voice` measures with.
 
 from __future__ import annotations
 
-import importlib
 from pathlib import Path
 from typing import Any
 
-from stepper.errors import SurroundingsError
+from stepper.voice.network import network
 
 FRAME_S = 0.024
 """What one frame stands for. Unit: seconds."""
@@ -30,14 +29,7 @@ class SoundModel:
         Raises:
             SurroundingsError: onnxruntime is not installed, or the weights are damaged.
         """
-        try:
-            runtime: Any = importlib.import_module("onnxruntime")
-            options = runtime.SessionOptions()
-            options.intra_op_num_threads = 1
-            options.enable_cpu_mem_arena = False
-            self._session = runtime.InferenceSession(str(_WEIGHTS), options)
-        except Exception as error:  # onnxruntime raises its own kinds, which derive from nothing narrower
-            raise SurroundingsError(f"The recogniser's model of sounds cannot be loaded: {error}") from error
+        self._network = network(_WEIGHTS, "The recogniser's model of sounds")
 
     def likely(self, states: Any) -> Any:
         """Give the natural log-probability of each sound in each frame.
@@ -49,4 +41,4 @@ class SoundModel:
             Frames × columns; column 0 is no sound, and column n + 1 the sound number n of
             `pronouncing.SOUNDS`. Each row adds up to 1.
         """
-        return self._session.run(None, {"states": states})[0][0]
+        return self._network.run(None, {"states": states})[0][0]

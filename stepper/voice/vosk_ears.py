@@ -120,5 +120,5 @@ def heard_in(result: dict[str, Any], wordings: Wordings, address: str) -> Heard 
         return None
     sure = min((float(word["conf"]) for word in result.get("result", ())), default=0.0)
     if rest in wordings.phrases or wordings.known(rest):
-        return Heard(text=wordings.english(rest), score=min(1.0, sure))
+        return Heard(text=wordings.english(rest), score=min(1.0, sure), addressed=bool(address))
     return Heard(text="", score=0.0) if address else None

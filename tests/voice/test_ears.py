@@ -79,6 +79,27 @@ def test_what_follows_the_name_at_once_is_heard_with_it(pause_s: float, together
     assert (len(cue) > 1.9 * len(name)) == together
 
 
+class Addressed(Counting):
+    """A recogniser that hears the program's name in front of everything."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Hear "stepper, next step"."""
+        super().recognise(segment)
+        return Heard(text="next step", score=1.0, addressed=True)
+
+
+@pytest.mark.parametrize(
+    ("recogniser", "heard_then"), [(Counting(), ["next step", ""]), (Addressed(), ["next step"] * 2)]
+)
+def test_words_cut_out_of_talk_are_no_cue_unless_the_name_stands_in_front(
+    recogniser: Counting, heard_then: list[str]
+) -> None:
+    """A second of talk, 0.45 s, a second of talk: the second is answered with a tone and nothing else."""
+    sound = SOUND[:-32_000] + bytes(round(0.45 * 32_000)) + LOUD + bytes(32_000)
+    assert [heard.text for heard in listen(Tape(sound), recogniser, loud)] == heard_then
+    assert len(recogniser.segments) == 2
+
+
 def test_one_stretch_of_speech_is_given_to_the_recogniser_once() -> None:
     """A second of sound between silences is one utterance."""
     recogniser = Counting()

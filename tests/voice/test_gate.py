@@ -69,6 +69,32 @@ def test_a_cue_that_is_not_heard_can_be_said_again() -> None:
     assert opened == 4
 
 
+@pytest.mark.parametrize(
+    ("talk_db", "pause", "is_amid_talk"),
+    [(-30.0, 14, True), (-36.0, 14, True), (-40.0, 14, False), (-30.0, 17, True), (-30.0, 20, False)],
+)
+def test_what_goes_on_with_talk_as_loud_is_told_from_a_cue(
+    talk_db: float, pause: int, is_amid_talk: bool
+) -> None:
+    """A second of talk that no gate minds, a pause, a second at -30 dB: talk within 0.7 s and 8 dB counts,
+    and a sixth of a second of it at least."""
+    gate = Gate()
+    talk = [(False, talk_db)] * 30
+    assert len(run(gate, [*QUIET * 8, *talk, *[(False, -60.0)] * pause, *[(True, -30.0)] * 31, *QUIET])) == 1
+    assert gate.amid_talk == is_amid_talk
+
+
+@given(st.lists(st.tuples(st.booleans(), st.floats(-60, 0)), max_size=200), st.integers(32, 60))
+def test_after_a_second_of_quiet_nobody_is_amid_talk(chunks: list[tuple[bool, float]], quiet: int) -> None:
+    """Whatever was before that, and whether it was refused or not."""
+    gate = Gate()
+    if run(gate, chunks):
+        gate.refuse()
+    run(gate, [(False, -90.0)] * quiet)
+    if run(gate, [*[(True, 20.0)] * 31, *QUIET]):
+        assert not gate.amid_talk
+
+
 def test_after_a_reset_the_sound_before_is_gone() -> None:
     """What was under way when the program spoke is no part of the next utterance."""
     gate = Gate()

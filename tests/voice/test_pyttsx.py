@@ -4,15 +4,18 @@ import os
 import signal
 import tempfile
 import time
+from array import array
 from collections.abc import Callable
 from pathlib import Path
 from threading import Event, Thread
 
 import pytest
 
+from stepper.voice.output import open_output
 from stepper.voice.pyttsx import PyttsxMouth
-from stepper.voice.seams import NoVoiceError
+from stepper.voice.seams import NoOutputError, NoVoiceError, Output
 from stepper.voice.settings import SpeechSettings
+from stepper.voice.tones import TONE_RATE_HZ
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -41,6 +44,33 @@ def test_a_line_is_heard_at_its_length(room, mouth: PyttsxMouth) -> None:  # typ
         mouth.utter(_LINE, 150, Event())
         time.sleep(0.2)
     assert recording.speech_s() == pytest.approx(4.8, rel=0.15)
+
+
+def test_tones_sound_beside_the_voice_and_need_no_voice(  # type: ignore[no-untyped-def]
+    room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """Through an output of their own, at their own loudness; where none opens there are none, and lines go on."""
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    loud = array("h", [9000, -9000] * (TONE_RATE_HZ // 4)).tobytes()
+    try:
+        made = PyttsxMouth(SpeechSettings(), lambda: open_output(TONE_RATE_HZ))
+    except NoVoiceError as reason:
+        pytest.skip(str(reason))
+    with room.record() as recording:
+        made.chime(loud, TONE_RATE_HZ)
+        recording.wait_for_sound()
+    made.close()
+    made.chime(loud, TONE_RATE_HZ)
+
+    def none() -> Output:
+        raise NoOutputError("nothing is there")
+
+    mute = PyttsxMouth(SpeechSettings(), none)
+    mute.chime(loud, TONE_RATE_HZ)
+    with room.record() as recording:
+        mute.utter("Round one.", 150, Event())
+        recording.wait_for_sound()
+    mute.close()
 
 
 def test_hushing_ends_player_and_process_and_the_next_line_is_heard(  # type: ignore[no-untyped-def]
