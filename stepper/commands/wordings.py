@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Hashable, Iterator, Mapping
+from functools import cache
 from typing import Final
 
 from stepper.language.numbers import digits_words, words
@@ -10,10 +12,16 @@ from stepper.language.understand import NotUnderstood, bare, normal, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
+from stepper.session.cues import Note
 from stepper.voice.wordings import Frame, Wordings
 
 MOST: Final = 999
 """The largest number that is listened for as a phrase; larger ones are understood when written down right."""
+_LONGEST: Final = 200
+_PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
+_UNITS: Final = ("", "centimeters", "inches")
+# As the recogniser's model writes them; what is shown to her is written her way.
+_MOST_TENS: Final = 20
 _FEWEST_WORDS: Final = 2
 # A single word heard over a film would be a guess.
 
@@ -26,13 +34,6 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
         own: The knitter's own wordings: hers to one of the vocabulary's.
     """
     phrases = dict(_phrases(plan))
-    frames = [
-        Frame(before=before.strip(), after=after.strip(), means=meaning(row))
-        for row in VOCABULARY
-        for phrase in row.spoken
-        if phrase.count("{") == 1 and "{number}" in phrase
-        for before, after in [phrase.split("{number}")]
-    ]
     for mine, meant in (own or {}).items():
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
@@ -40,9 +41,10 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
         phrases[normal(mine) or mine.casefold()] = meaning(row)
     return Wordings(
         phrases=phrases,
-        frames=tuple(frames),
+        frames=tuple(_frames(plan)),
         numbers=numbers(),
         known=lambda text: plan is not None and is_cue(text, plan, own),
+        remark=lambda text: plan is not None and is_remark(text, plan),
     )
 
 
@@ -60,11 +62,28 @@ def numbers() -> dict[str, int]:
     return ways
 
 
+@cache
+def lengths() -> dict[str, float]:
+    """Give every way in which a length is listened for: whole, in halves and quarters, and in tenths."""
+    ways: dict[str, float] = {said: number for said, number in numbers().items() if number <= _LONGEST}
+    for number in range(100):
+        whole = words(number)
+        ways |= {f"{whole} and {part}": number + share for part, share in _PARTS.items()}
+        ways |= {f"{whole} point {words(tenth)}": number + tenth / 10 for tenth in range(1, 10)}
+    return ways
+
+
 def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
     """Tell whether a transcript is a cue just as it stands."""
     return len(text.split()) >= _FEWEST_WORDS and not isinstance(
         understand(text, plan, own=own), NotUnderstood
     )
+
+
+def is_remark(text: str, plan: Plan) -> bool:
+    """Tell whether a transcript is a note with something in it."""
+    cue = understand(text, plan)
+    return isinstance(cue, Note) and bool(cue.text.strip())
 
 
 def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
@@ -76,6 +95,40 @@ def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
             elif phrase.count("{") == 1 and "{place}" in phrase and plan is not None:
                 for place in _places(plan):
                     yield phrase.replace("{place}", place), (*meaning(row), place)
+
+
+def _frames(plan: Plan | None) -> Iterator[Frame]:
+    """List the frames with one number in them; those with two are left to the keyboard.
+
+    What could stand anywhere in talk, as "and ten" can, is no frame either.
+    """
+    for row in VOCABULARY:
+        for phrase in row.spoken:
+            slots = re.findall(r"\{(\w+)\}", phrase)
+            if slots == ["number"]:
+                yield _frame(phrase, meaning(row))
+            elif slots == ["length"]:
+                for unit in _UNITS:
+                    yield _frame(f"{phrase} {unit}", meaning(row), lengths())
+            elif slots == ["tens"] and not phrase.startswith("and "):
+                yield _frame(phrase, meaning(row), _tens())
+            elif slots == ["yarn", "weight"] and plan is not None:
+                for name in plan.yarns.values():
+                    said = phrase.replace("{yarn}", bare(normal(name)))
+                    yield _frame(f"{said} grams", (*meaning(row), name))
+            elif sorted(slots) == ["number", "place"] and plan is not None:
+                for place in _places(plan):
+                    yield _frame(phrase.replace("{place}", place), (*meaning(row), place))
+
+
+def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = None) -> Frame:
+    before, after = re.split(r"\{\w+\}", phrase)
+    return Frame(before=before.strip(), after=after.strip(), means=means, numbers=numbers)
+
+
+@cache
+def _tens() -> dict[str, float]:
+    return {words(number): number for number in range(1, _MOST_TENS + 1)}
 
 
 def _places(plan: Plan) -> tuple[str, ...]:

@@ -21,6 +21,7 @@ from stepper.voice.wordings import Wordings, without_address
 _MOST = 8
 # Enough to hold what means something else beside several wordings of the first.
 _WITHIN = 12.0
+_TAKEN_FOR = 3
 _SURE_AT = 30.0
 # How far below the best of any kind a text is at which there is no trust left in it.
 
@@ -94,13 +95,12 @@ class MoonshineRecogniser:
                 score, addressed = min(1.0, max(0.0, sure)), bool(manner.address)
                 return Heard(text=found.text, score=score, addressed=addressed)
         address = self.manner.address
-        rest = without_address(utterance.transcript, address)
-        if rest and self._is_open(rest):
-            return Heard(text=rest, score=0.5, addressed=bool(address))
         called, called_alone = self._spotter.called(utterance.likely)
-        if not address or called < CALLED:
-            return None
-        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED)
+        is_called = bool(address) and called >= CALLED
+        for rest in _behind(utterance.transcript, address, is_called):
+            if self._is_open(rest):
+                return Heard(text=rest, score=0.5, addressed=bool(address))
+        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
 
     @property
     def manner(self) -> Manner:
@@ -160,9 +160,25 @@ class MoonshineRecogniser:
     def _is_open(self, text: str) -> bool:
         """Tell whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
 
-        A number in it is too easily written for another to be taken from a free transcript, and what has no
-        other words than the phrases have would have fitted one of them.
+        A number in it is too easily written for another to be taken from a free transcript, unless it is only
+        kept; and what has no other words than the phrases have would have fitted one of them.
         """
+        if self._wordings.remark(text):
+            return True
         words = set(text.replace("-", " ").split())
         has_number = any(word.isdigit() for word in words) or not words.isdisjoint(self._number_words)
         return not has_number and not words <= self._words and self._wordings.known(text)
+
+
+def _behind(transcript: str, address: str, is_called: bool) -> list[str]:
+    """Give what may have been said behind the address word.
+
+    The transcript often has something else for it ("step or", "stamper"); where its sounds are there, as many
+    words are left out as it may have been taken for.
+    """
+    if not address:
+        return [transcript]
+    rest = without_address(transcript, address)
+    words = transcript.split()
+    garbled = [" ".join(words[count:]) for count in range(1, _TAKEN_FOR + 1)] if is_called else []
+    return list(filter(None, [rest, *garbled]))

@@ -1,8 +1,8 @@
 """Which of all that may be said fits the sounds of an utterance. No I/O.
 
 Phrases are laid over the sounds all at once. A frame with a number in it is laid over them with anything at
-all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only in the
-few frames that fit best so.
+all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only behind
+the few openings that fit best so.
 """
 
 from __future__ import annotations
@@ -15,9 +15,10 @@ from typing import Any
 
 from stepper.voice.pronouncing import Pronounces, Sounds
 from stepper.voice.sound_tree import Endings, SoundTree, anything, silent
-from stepper.voice.wordings import Wordings
+from stepper.voice.wordings import Frame, Wordings
 
 _MOST_FRAMES = 3
+# Counted by what stands in front of the number; what may stand behind it is tried at little cost.
 _NUMBERS = 12
 _NOTHING_ELSE: Sounds = ()
 
@@ -66,14 +67,14 @@ class Spotter:
         self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
         """The phrases that have no sound, and so can never be heard."""
         self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
-        self._frames, self._numbers = wordings.frames, list(wordings.numbers.items())
-        befores = pronouncer.sounds([frame.before for frame in self._frames])
+        self._openings = _openings(wordings, pronouncer)
+        befores = pronouncer.sounds([opening.before for opening in self._openings])
         self._befores = [at for at, sounds in enumerate(befores) if sounds]
         self._before_tree = SoundTree([sounds for sounds in befores if sounds])
-        afters = list(dict.fromkeys(("", *(frame.after for frame in self._frames))))
-        self._after = [afters.index(frame.after) for frame in self._frames]
+        afters = list(dict.fromkeys(("", *(frame.after for frame in wordings.frames))))
+        self._opening = [at for at, opening in enumerate(self._openings) for _ in opening.frames]
+        self._after = [afters.index(frame.after) for opening in self._openings for frame in opening.frames]
         self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
-        self._number_tree = SoundTree(_spoken([text for text, _ in self._numbers], pronouncer))
         fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
         self._address = SoundTree(fronts) if fronts else None
 
@@ -97,9 +98,9 @@ class Spotter:
                 each = self.phrases[at]
                 fit = Fit(text=each.text, figures=each.text, means=each.means, score=float(scores[at]))
                 found.append(fit)
-        if self._frames and self._numbers:
+        if self._openings:
             least = max((fit.score for fit in found), default=-math.inf) - within
-            found += self._counts(likely, start, free, endings[:, self._after], least)
+            found += self._with_numbers(likely, start, free, endings[:, self._after], least)
         found.sort(key=lambda fit: -fit.score)
         return [fit for fit in found[:most] if fit.score >= found[0].score - within]
 
@@ -118,32 +119,77 @@ class Spotter:
         above = self._address.points(likely)[:, 0] - anything(likely)
         return float(above.max()), float(above[-1])
 
-    def _counts(self, likely: Any, start: Any, free: Any, after: Any, least: float) -> list[Fit]:
+    def _with_numbers(self, likely: Any, start: Any, free: Any, after: Any, least: float) -> list[Fit]:
         """Look for numbers in the frames that fit best whatever is said in them."""
         np = self._np
-        before = np.repeat(start[:, None], len(self._frames), 1)
+        before = np.repeat(start[:, None], len(self._openings), 1)
         if self._befores:
             before[:, self._befores] = self._before_tree.points(likely, start)
         anywhere = free[:, None]
-        bounds = (np.maximum.accumulate(before - anywhere, 0) + anywhere + after).max(0) - free[-1]
+        reached = np.maximum.accumulate(before - anywhere, 0) + anywhere
+        bounds = (reached[:, self._opening] + after).max(0) - free[-1]
+        best = np.full(len(self._openings), -math.inf)
+        np.maximum.at(best, self._opening, bounds)
         found = []
-        for at in bounds.argsort(kind="stable")[::-1][:_MOST_FRAMES]:
-            if bounds[at] < least:
+        for at in best.argsort(kind="stable")[::-1][:_MOST_FRAMES]:
+            if best[at] < least:
                 break
-            frame = self._frames[at]
-            points = self._number_tree.points(likely, before[:, at])
-            scores = (points + after[:, at, None]).max(0) - free[-1]
-            for number in scores.argsort(kind="stable")[::-1][:_NUMBERS]:
-                said, value = self._numbers[number]
-                found.append(
-                    Fit(
-                        text=frame.around(said),
-                        figures=frame.around(str(value)),
-                        means=(frame.means, value),
-                        score=float(scores[number]),
-                    )
-                )
+            opening = self._openings[at]
+            points = opening.tree.points(likely, before[:, at])
+            first = self._opening.index(at)
+            for frame, column in zip(opening.frames, range(first, len(bounds)), strict=False):
+                if bounds[column] >= least:
+                    scores = (points + after[:, column, None]).max(0) - free[-1]
+                    found += [
+                        opening.fit(frame, int(number), float(scores[number]))
+                        for number in scores.argsort(kind="stable")[::-1][:_NUMBERS]
+                    ]
         return found
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Opening:
+    """Frames that begin alike and take the same numbers."""
+
+    before: str
+    frames: list[Frame]
+    numbers: list[tuple[str, float]]
+    tree: SoundTree
+
+    def fit(self, frame: Frame, number: int, score: float) -> Fit:
+        """Put a number into a frame."""
+        said, value = self.numbers[number]
+        return Fit(
+            text=frame.around(said),
+            figures=frame.around(_figures(said, value)),
+            means=(frame.means, value),
+            score=score,
+        )
+
+
+def _openings(wordings: Wordings, pronouncer: Pronounces) -> list[_Opening]:
+    """Put together the frames that begin alike; leave out those that no number can stand in."""
+    alike: dict[tuple[str, int], list[Frame]] = {}
+    trees: dict[int, tuple[list[tuple[str, float]], SoundTree]] = {}
+    for frame in wordings.frames:
+        numbers = wordings.numbers_of(frame)
+        if not numbers:
+            continue
+        if id(numbers) not in trees:
+            trees[id(numbers)] = list(numbers.items()), SoundTree(_spoken(list(numbers), pronouncer))
+        alike.setdefault((frame.before, id(numbers)), []).append(frame)
+    return [
+        _Opening(before=before, frames=frames, numbers=trees[kind][0], tree=trees[kind][1])
+        for (before, kind), frames in alike.items()
+    ]
+
+
+def _figures(said: str, value: float) -> str:
+    """Write a number as prose does: 246, 12.5, "12 and a half"."""
+    if value == int(value):
+        return str(int(value))
+    _, joined, part = said.partition(" and ")
+    return f"{int(value)} and {part}" if joined else f"{value:g}"
 
 
 def _spoken(texts: Sequence[str], pronouncer: Pronounces) -> list[Sounds]:

@@ -98,7 +98,7 @@ def grammar_of(
     left_out += [frame.around("…") for frame in wordings.frames if not knows(frame.around(""))]
     grammar = [front + phrase for phrase in closed]
     if frames:
-        words = sorted({word for said in wordings.numbers for word in said.split() if knows(word)})
+        words = sorted({word for said in wordings.spoken_numbers() for word in said.split() if knows(word)})
         grammar += [(front + frame.before).strip() for frame in frames if frame.before or front]
         grammar += [frame.after for frame in frames if frame.after] + words
     return list(dict.fromkeys(grammar)), tuple(left_out)

@@ -1,4 +1,4 @@
-"""What a recogniser may hear, handed in from outside: phrases, counts in their frames, and an address word.
+"""What a recogniser may hear, handed in from outside: phrases, numbers in their frames, and an address word.
 No I/O.
 
 A phrase is a text in lower case, one space between words. What it means is any value that can be compared:
@@ -19,6 +19,8 @@ class Frame:
     after: str
     means: Hashable
     """What the frame means with any number in it."""
+    numbers: Mapping[str, float] | None = None
+    """Every way to say each number that may stand in it, and the number; None for those of all frames."""
 
     def around(self, number: str) -> str:
         """Put a spoken number into the frame."""
@@ -36,8 +38,19 @@ class Wordings:
     """Every way to say each number that is scored, and the number."""
     known: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue just as it stands, slots and all."""
+    remark: Callable[[str], bool] = lambda text: False
+    """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
     english: Callable[[str], str] = lambda text: text
     """What a cue is handed on as, where it is said in another language."""
+
+    def numbers_of(self, frame: Frame) -> Mapping[str, float]:
+        """Give the numbers that may stand in a frame."""
+        return self.numbers if frame.numbers is None else frame.numbers
+
+    def spoken_numbers(self) -> tuple[str, ...]:
+        """List every way to say any number."""
+        kinds = {id(numbers): numbers for numbers in map(self.numbers_of, self.frames)}
+        return tuple(dict.fromkeys((*self.numbers, *(said for kind in kinds.values() for said in kind))))
 
     def number_words(self) -> frozenset[str]:
         """List every word that makes a text one about a number."""
@@ -45,7 +58,7 @@ class Wordings:
 
     def words(self) -> frozenset[str]:
         """List every word that can occur."""
-        texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.numbers)
+        texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.spoken_numbers())
         return frozenset(word for text in texts for word in text.split())
 
 
