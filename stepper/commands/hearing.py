@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import importlib
+import os
+import sys
 from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from pathlib import Path
 
 from stepper.commands.model_folders import model_folders
 from stepper.commands.other_language import read
-from stepper.commands.preferences import Preferences, preferences
+from stepper.commands.preferences import Preferences, preferences, settings_path
 from stepper.commands.wordings import wordings_for
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
@@ -75,7 +77,7 @@ def recogniser_for(
             raise SurroundingsError(
                 "The bundled recogniser knows English only; cues of a vocabulary file need a Vosk model."
             )
-        wordings = read(Path(settings.vocabulary).expanduser(), mine.wordings).wordings()
+        wordings = read(_vocabulary(settings.vocabulary), mine.wordings).wordings()
     else:
         wordings = wordings_for(plan, mine.wordings)
     recogniser: Recogniser
@@ -91,6 +93,13 @@ def recogniser_for(
     address = settings.address_word.casefold() if settings.address else ""
     recogniser = vosk.VoskRecogniser(wordings, _model(settings.model), address=address)
     return recogniser
+
+
+def _vocabulary(name: str) -> Path:
+    """Find a vocabulary file: from the folder she works in, or beside her settings."""
+    path = Path(name).expanduser()
+    beside = settings_path(os.environ, sys.platform).parent / path
+    return beside if not path.exists() and beside.exists() else path
 
 
 def _models() -> list[Path]:

@@ -82,7 +82,8 @@ class HearingSettings:
     model: str = ""
     """Name of the Vosk model, or the path of its folder; empty for the first that is found."""
     vocabulary: str = ""
-    """Path of a vocabulary file, for cues in another language; empty for English."""
+    """A vocabulary file for cues in another language: a path, or its name beside the settings; empty for
+    English."""
     address: bool = False
     """Whether a cue has to begin with the address word from the start, as while a film is on."""
     address_word: str = "stepper"

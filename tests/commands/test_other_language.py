@@ -86,6 +86,20 @@ def test_a_file_that_cannot_be_read_is_said_in_a_sentence(tmp_path: Path) -> Non
         read(path)
 
 
+def test_a_file_beside_the_settings_is_found_by_its_name(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It is read from there whatever folder she works in; its slip is what is told."""
+    monkeypatch.setenv("STEPPER_SETTINGS", str(tmp_path / "settings.toml"))
+    (tmp_path / "german.toml").write_text("[phrases", encoding="utf-8")
+    mine = Preferences(hearing=HearingSettings(vocabulary="german.toml"))
+    with pytest.raises(SurroundingsError, match="cannot be read: Expected"):
+        recogniser_for(None, mine)
+    mine = Preferences(hearing=HearingSettings(vocabulary="french.toml"))
+    with pytest.raises(SurroundingsError, match=r"The vocabulary french\.toml cannot be read: No such file"):
+        recogniser_for(None, mine)
+
+
 def test_the_bundled_recogniser_says_that_it_knows_english_only() -> None:
     """Before it loads anything."""
     mine = Preferences(hearing=HearingSettings(recogniser="bundled", vocabulary=str(KOREAN)))

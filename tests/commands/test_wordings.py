@@ -2,12 +2,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from num2words import num2words
 
 from stepper.commands.loading import load
-from stepper.commands.wordings import is_cue, numbers, wordings_for
+from stepper.commands.wordings import is_cue, lengths, numbers, wordings_for
 from stepper.language.numbers import number
 from stepper.language.understand import NotUnderstood, understand
+from stepper.session.cues import Length
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 
@@ -32,6 +34,51 @@ def test_every_number_is_listened_for_as_it_is_said() -> None:
     assert all(number(way) == value for way, value in ways.items())
     for value in (0, 7, 46, 100, 246, 303, 999):
         assert ways[num2words(value).replace("-", " ")] == value
+
+
+def test_every_length_is_listened_for_as_it_is_said() -> None:
+    """In words of an independent library, num2words, and in halves and quarters; each read as what it is."""
+    ways, plan = lengths(), load(SAMPLE).plan
+    for value in (0, 7, 0.5, 12.5, 99.9, 31.4, 105, 200):
+        assert ways[num2words(value).replace("-", " ")] == value
+    assert ways["seven and three quarters"] == 7.75
+    for said, value in ways.items():
+        cue = understand(f"it measures {said} centimeters", plan)
+        assert isinstance(cue, Length), said
+        assert cue.length_mm == pytest.approx(10 * value), said
+
+
+@pytest.mark.parametrize(
+    ("text", "is_heard"),
+    [
+        ("it measures twelve inches", True),
+        ("length is seven and a half centimeters", True),
+        ("chalk weighs forty grams", True),
+        ("weight of ember is one hundred and six grams", True),
+        ("go to yoke round twelve", True),
+        ("go to round twelve of left sleeve", True),
+        ("plus ten", True),
+        ("and ten", False),
+        ("twelve inches", False),
+        ("sand weighs forty grams", False),
+    ],
+)
+def test_numbers_stand_in_frames_of_the_plans_own_names(text: str, is_heard: bool) -> None:
+    """Yarns and places of the sample; what any talk may hold is no frame."""
+    wordings = wordings_for(load(SAMPLE).plan)
+    said = {
+        frame.around(number) for frame in wordings.frames for number in wordings.numbers_of(frame)
+    }
+    assert (text in said) == is_heard
+
+
+def test_a_remark_may_hold_numbers_and_has_to_hold_something() -> None:
+    """Nothing is worked out from it, so a number misheard does no harm."""
+    wordings = wordings_for(load(SAMPLE).plan)
+    assert wordings.remark("make a note two stitches short")
+    for text in ("make a note", "note", "count is two", "two stitches short"):
+        assert not wordings.remark(text)
+    assert not wordings_for(None).remark("make a note two stitches short")
 
 
 def test_her_own_wording_is_listened_for_and_means_what_she_says() -> None:

@@ -1,12 +1,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
 
-from stepper.voice.moonshine import MoonshineRecogniser
+from stepper.voice.moonshine import MoonshineRecogniser, _behind
 from stepper.voice.settings import SpeechSettings
 from stepper.voice.wav import render
 from stepper.voice.wav_microphone import WavMicrophone
@@ -53,6 +54,37 @@ def test_a_cue_is_heard_as_that_cue(cue: str, recogniser: MoonshineRecogniser, t
 def test_what_is_no_cue_is_not_heard(line: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
     """Lines of a film are left alone."""
     assert recogniser.recognise(sound(line, tmp_path)) is None
+
+
+@pytest.mark.parametrize(
+    ("transcript", "address", "is_called", "tried"),
+    [
+        ("note it", "", False, ["note it"]),
+        ("stepper note it now", "stepper", False, ["note it now"]),
+        ("step or note it now", "stepper", True, ["or note it now", "note it now", "it now"]),
+        ("step or note it now", "stepper", False, []),
+        ("stepper", "stepper", True, []),
+    ],
+)
+def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
+    transcript: str, address: str, is_called: bool, tried: list[str]
+) -> None:
+    """As many words are left out as the name may have been taken for; without its sounds none are."""
+    assert [text for text in _behind(transcript, address, is_called) if text] == tried
+
+
+def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(tmp_path: Path) -> None:
+    """No list of phrases can hold it, so the free transcript is taken; what the name was taken for is left out."""
+    wordings = replace(WORDINGS, remark=lambda text: text.startswith("make a note "))
+    recogniser = MoonshineRecogniser(wordings, address="stepper")
+    try:
+        heard = recogniser.recognise(sound("stepper, make a note, two stitches were dropped", tmp_path))
+        assert heard is not None
+        assert heard.text.startswith("make a note")
+        assert heard.addressed
+        assert "dropped" in heard.text
+    finally:
+        recogniser.close()
 
 
 def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser) -> None:

@@ -13,6 +13,7 @@ from stepper.voice.wordings import Frame, Wordings
 _SAID = {
     "next": "n ɛ k s t", "step": "s t ɛ p", "go": "g oʊ", "back": "b æ k", "stepper": "s t ɛ p ɜ", "six": "s ɪ k s",
     "i": "aɪ", "have": "h æ v", "forty": "f ɔ r t i", "stitches": "s t ɪ tʃ ɪ z", "count": "k aʊ n t", "is": "ɪ z",
+    "it": "ɪ t", "and": "æ n d", "half": "h æ f", "point": "p ɔɪ n t", "inches": "ɪ n tʃ ɪ z",
 }  # fmt: skip
 _UNSURE = 0.1
 
@@ -33,6 +34,17 @@ WORDINGS = Wordings(
         Frame(before="", after="back", means="ladder"),
     ),
     numbers={"six": 6, "forty six": 46, "forty": 40},
+)
+HALVES = {"six": 6, "six and half": 6.5, "forty point six": 40.6}
+LENGTHS = Wordings(
+    phrases={},
+    frames=(
+        Frame(before="it is", after="", means="length", numbers=HALVES),
+        Frame(before="it is", after="inches", means="inches", numbers=HALVES),
+        Frame(before="it is", after="stitches", means="count"),
+        Frame(before="", after="back", means="ladder", numbers={}),
+    ),
+    numbers={"six": 6, "forty six": 46},
 )
 
 
@@ -70,6 +82,25 @@ def test_a_number_is_given_in_figures_too() -> None:
     """As the decoder may have written it."""
     best = Spotter(WORDINGS, "", Dictionary()).best(said("i have forty six stitches"), 1, 0.0)[0]
     assert (best.text, best.figures) == ("i have forty six stitches", "i have 46 stitches")
+
+
+@pytest.mark.parametrize(
+    ("text", "means", "figures"),
+    [
+        ("it is six", ("length", 6), "it is 6"),
+        ("it is six and half inches", ("inches", 6.5), "it is 6 and half inches"),
+        ("it is forty point six", ("length", 40.6), "it is 40.6"),
+        ("it is forty six stitches", ("count", 46), "it is 46 stitches"),
+    ],
+)
+def test_frames_that_begin_alike_are_told_by_their_numbers_and_their_ends(
+    text: str, means: object, figures: str
+) -> None:
+    """A length, the same in inches, and a count, all behind "it is"; figures as prose has them."""
+    best, *rest = Spotter(LENGTHS, "", Dictionary()).best(said(text), 8, 100.0)
+    assert (best.text, best.means, best.figures) == (text, means, figures)
+    assert best.score == pytest.approx(0, abs=1e-4)
+    assert all(each.score < -4 for each in rest)
 
 
 def test_a_sound_that_is_missing_costs_its_unlikelihood() -> None:

@@ -18,6 +18,18 @@ def test_every_word_that_can_occur_is_listed_once() -> None:
     assert wordings.words() == {"next", "step", "count", "is", "ten"}
 
 
+def test_a_frame_may_have_numbers_of_its_own() -> None:
+    """A length takes halves, a count does not; each way to say a number is listed once."""
+    length = Frame(before="it measures", after="", means="length", numbers={"ten": 10, "ten and a half": 10.5})
+    count = Frame(before="count is", after="", means="count")
+    wordings = Wordings(phrases={}, frames=(length, count), numbers={"ten": 10})
+    assert wordings.numbers_of(length) == {"ten": 10, "ten and a half": 10.5}
+    assert wordings.numbers_of(count) == {"ten": 10}
+    assert wordings.spoken_numbers() == ("ten", "ten and a half")
+    assert wordings.words() == {"it", "measures", "count", "is", "ten", "and", "a", "half"}
+    assert wordings.number_words() == {"ten"}  # a half is no count: a remark may have one
+
+
 def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
     """The word in the middle, a word that begins like it, or nothing behind it is no address."""
     assert without_address("stepper next step", "stepper") == "next step"

@@ -27,6 +27,17 @@ _QUICK = ("espeak", "flite")
 _AROUND_S = 0.25
 
 
+def near_and_behind(
+    clip: np.ndarray, behind: np.ndarray, ratio_db: float, source: np.random.Generator
+) -> tuple[np.ndarray, np.ndarray]:
+    """Give a clip with a quarter second around it, in quiet and somewhere in a film so much softer."""
+    around = np.zeros(round(_AROUND_S * RATE_HZ), np.float32)
+    speech = np.concatenate([around, clip.astype(np.float32) / 32_768, around])
+    at = source.integers(len(behind) - len(speech))
+    noise = behind[at : at + len(speech)]
+    return speech, speech + noise * (loudness(speech) / loudness(noise)) * 10 ** (-ratio_db / 20)
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("folder", type=Path)
@@ -37,14 +48,9 @@ def main() -> None:
     recogniser = MoonshineRecogniser(wordings)
     behind = film([clip for clip in clips(args.folder, False) if clip.kind == "talk"], 600, 900)
     source, heard, taken = np.random.default_rng(1), Counter[str](), defaultdict[str, Counter[str]](Counter)
-    around = np.zeros(round(_AROUND_S * RATE_HZ), np.float32)
     for voice in voices:
         for text in CLOSED:
-            speech = np.concatenate([around, say(voice, text, 1.0, None).astype(np.float32) / 32_768, around])
-            at = source.integers(len(behind) - len(speech))
-            noise = behind[at : at + len(speech)]
-            mixed = speech + noise * (loudness(speech) / loudness(noise)) * 10 ** (-args.ratio / 20)
-            for sound in (speech, mixed):
+            for sound in near_and_behind(say(voice, text, 1.0, None), behind, args.ratio, source):
                 found = recogniser.recognise(as_16_bit(sound).tobytes())
                 is_right = found is not None and wordings.phrases.get(found.text) == wordings.phrases[text]
                 heard[text] += is_right
