@@ -1,10 +1,11 @@
 """Lets synthetic speakers say the texts: one folder of clips with an index of what each says.
 
-    python -m tests.bench.voice.training.speakers CLIPS --styles FOLDER [--each 1500]
+    python -m tests.bench.voice.training.speakers CLIPS --styles FOLDER [--each 1500] [--people FOLDER]
 
-Four kinds: variants of eSpeak NG; Kokoro, its styles mixed two by two; a diphone voice of Festival; and those two
-again as other people, by WORLD's analysis and synthesis (another throat, another pitch, smoothed as speech from
-averaged parameters is).
+Variants of eSpeak NG; Kokoro, its styles mixed two by two; a diphone voice of Festival; and those two again as
+other people, by WORLD's analysis and synthesis (another throat, another pitch, smoothed as speech from averaged
+parameters is). With --people, recordings too, WAV at 16 kHz: what is said in them is what the bundled recogniser
+writes down, where it is sure of it.
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ import pyworld
 from scipy.ndimage import uniform_filter1d
 from scipy.signal import resample_poly
 
+from stepper.voice.moonshine_model import MoonshineModel
 from tests.bench.voice.training.texts import draw
 from tests.bench.voice.voices import RATE_HZ, VOICES, kokoro_say, read_wav, through_file, trimmed
 
@@ -29,7 +31,8 @@ _VARIANTS = Path("/usr/lib/x86_64-linux-gnu/espeak-ng-data/voices/!v")
 _UNLIKE_PEOPLE = ("croak", "whisper", "klatt5", "UniRobot", "robosoft", "Demonic", "Half-Life", "Alien", "Mike",
                   "iven", "announcer", "fast_test")  # fmt: skip
 _ACCENTS = (*["en-us"] * 4, *["en-gb"] * 3, "en-gb-x-rp", "en-gb-x-gbclan", "en-gb-x-gbcwmd", "en-us-nyc")
-_LONGEST_S = 5.2
+_SHORTEST_S, _LONGEST_S = 0.5, 5.2
+_FEWEST_WORDS, _SURE_EACH_WORD = 3, -0.3
 
 Speaker = Callable[[str], np.ndarray]
 """Says a text: 16 kHz, signed 16-bit."""
@@ -118,6 +121,19 @@ def another(sound: np.ndarray, source: np.random.Generator) -> np.ndarray:
     return (made / np.abs(made).max() * 16_384).astype(np.int16)
 
 
+def people(folder: Path) -> Iterator[tuple[str, np.ndarray]]:
+    """Give the recordings of a folder that are as long as a cue may be, with what was written down of them."""
+    model = MoonshineModel()
+    for path in sorted(folder.glob("*.wav")):
+        sound = trimmed(read_wav(path)[0].astype(np.float64))
+        if not _SHORTEST_S < len(sound) / RATE_HZ < _LONGEST_S:
+            continue
+        text, likely = model.transcribe(model.encode(sound.tobytes()))
+        words = len(text.split())
+        if words >= _FEWEST_WORDS and likely / words >= _SURE_EACH_WORD:
+            yield text, sound
+
+
 def index(folder: Path) -> Iterator[dict[str, str]]:
     """Give the rows of a folder of clips: file, text, kind."""
     for line in (folder / "index.jsonl").read_text(encoding="utf-8").splitlines():
@@ -129,6 +145,7 @@ def main() -> None:
     parser.add_argument("folder", type=Path)
     parser.add_argument("--styles", type=Path, required=True)
     parser.add_argument("--each", type=int, default=1500)
+    parser.add_argument("--people", type=Path)
     parser.add_argument("--seed", type=int, default=1)
     args = parser.parse_args()
     source = random.Random(args.seed)
@@ -158,6 +175,9 @@ def main() -> None:
                 keep(f"{family}_{args.seed}_{number}", text, kind, sound)
                 if family != "espeak":
                     made.append((text, kind, sound))
+        for number, (text, sound) in enumerate(people(args.people) if args.people else ()):
+            keep(f"people_{args.seed}_{number}", text, "people", sound)
+            made.append((text, "people", sound))
         numbers = np.random.default_rng(args.seed)
         for number in range(args.each):
             text, kind, sound = source.choice(made)

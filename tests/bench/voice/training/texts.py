@@ -1,4 +1,5 @@
-"""What is said to train on: cues, counts, their words in any order, and talk, much of it with a cue's own words."""
+"""What is said to train on: cues, counts, lengths and the like, their words in any order, and talk, much of it with a
+cue's own words."""
 
 from __future__ import annotations
 
@@ -7,6 +8,7 @@ import re
 from functools import cache
 from pathlib import Path
 
+from stepper.commands.wordings import lengths
 from stepper.language.numbers import digits_words, words
 from tests.bench.voice.material import CLOSED, FRAMES
 
@@ -35,12 +37,17 @@ _HARD = (
     "The computer at {o} is old.;Stitch the coat of {o}.;I have {n} stamps from {o}.;At the marker we turn to {o}.;"
     "It measures {n} feet.;What was that noise from {o}?;Once more unto {o}."
 ).split(";")
+_YARNS = "chalk;pine;ember;cream;navy;heather grey;main colour;blue;charcoal;sand".split(";")
+_PLACES = "yoke;body;left sleeve;right sleeve;neckband;final increase;cuff;hem;heel;thumb".split(";")
 _FORTUNES = Path("/usr/share/games/fortunes")
 
 
 def draw(source: random.Random) -> tuple[str, str]:
-    """Draw a text, and of which kind it is: cue, count, salad, hard or plain."""
-    kind = source.choices(("cue", "count", "salad", "hard", "plain"), (42, 24, 8, 10, 16))[0]
+    """Draw a text, and of which kind it is: cue, count, measure, salad, hard or plain."""
+    kinds = ("cue", "count", "measure", "salad", "hard", "plain")
+    kind = source.choices(kinds, (38, 21, 11, 7, 9, 14))[0]
+    if kind == "measure":
+        return _behind(source, measure(source), 0.4), kind
     if kind == "cue":
         return _behind(source, source.choice(CLOSED), 0.45), kind
     if kind == "count":
@@ -62,6 +69,19 @@ def number(source: random.Random) -> str:
     if value > 100 and value % 100 and source.random() < 0.4:
         return spoken.replace(" hundred ", " hundred and ")
     return digits_words(value) if value > 9 and source.random() < 0.12 else spoken
+
+
+def measure(source: random.Random) -> str:
+    """Draw a length, a weight, a place, a tally or a remark."""
+    name, place, value = source.choice(_YARNS), source.choice(_PLACES), words(source.randrange(1, 200))
+    length = source.choice(list(lengths()))
+    unit = source.choice(("", " centimetres", " centimetres", " inches"))
+    before = source.choice(("it measures", "measures", "piece measures", "length is"))
+    weight = source.choice((f"{name} weighs {value} grams", f"weight of {name} is {value} grams"))
+    where = source.choice((f"go to round {value} of {place}", f"go to {place} round {value}", f"go to {place}"))
+    tally = f"plus {words(source.randrange(1, 21))}"
+    remark = f"{source.choice(('make', 'take'))} a note {source.choice(sentences()).rstrip('.!?;:')}"
+    return source.choices((f"{before} {length}{unit}", weight, where, tally, remark), (45, 20, 15, 8, 12))[0]
 
 
 @cache
