@@ -157,8 +157,8 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Wait,
         says="closes the ears",
-        spoken=("stop listening", "wait for me", "close your ears"),
-        typed=("wait", "pause"),
+        spoken=("stop listening", "close your ears"),
+        typed=("wait", "pause", "wait for me"),
     ),
     Wording(
         cue=cues.Listen,
@@ -181,14 +181,9 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Enough,
         says="says where you stop and closes",
-        spoken=(
-            "that is all for tonight",
-            "that is all for today",
-            "that is enough",
-            "good night",
-            "all done",
-        ),
-        typed=("enough", "quit", "exit", "q", "that is all"),
+        spoken=("that is all for tonight", "that is all for today"),
+        # What people say to each other in any film must not end her evening: that is for the keyboard.
+        typed=("enough", "quit", "exit", "q", "that is all", "that is enough", "good night", "all done"),
     ),
     Wording(
         cue=cues.Help,

@@ -33,7 +33,7 @@ _AFTER_CHUNKS = round(0.15 / CHUNK_S)
 _LONGEST_CHUNKS = round(5 / CHUNK_S)
 _LATELY_CHUNKS = round(0.7 / CHUNK_S)
 _TALK_CHUNKS = 5
-_AS_LOUD_DB = 8.0
+_AS_LOUD_DB = 7.0
 _LOUD_SHARE = 0.9
 # A film's own "go on", cut out between two pauses, has the rest of its sentence just before it, and as loud;
 # her cue has not. With the development voices this catches 9 of 12 of a film's; of cues and counts it costs

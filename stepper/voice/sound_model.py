@@ -1,10 +1,11 @@
 """A small model that tells which sounds an utterance holds, frame by frame; its weights are packaged.
 
 Eight gated convolutions over the states of the bundled recogniser's encoder, which has run by then anyway.
-`sounds.onnx` was trained by `tests/bench/voice/training` with connectionist temporal classification on
-synthetic speech alone: eSpeak NG, a diphone voice of Festival, mixtures of the styles of Kokoro (Apache 2.0)
-and what an analysis and synthesis makes of them, near and far, in quiet, music and talk. No recording of a
-person is in it, and no voice that `tests/bench/voice` measures with.
+`sounds.onnx` was trained by `tests/bench/voice/training` with connectionist temporal classification, nearly
+all on synthetic speech: eSpeak NG, a diphone voice of Festival, mixtures of the styles of Kokoro (Apache 2.0)
+and what an analysis and synthesis makes of them, near and far, in quiet, music and talk; and on 207 orders
+that people spoke to a coffee machine (the speech-to-intent benchmark of Picovoice, Apache 2.0). No voice that
+`tests/bench/voice` measures with is in it, and no recording that it measures false cues with.
 """
 
 from __future__ import annotations
