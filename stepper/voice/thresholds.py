@@ -6,7 +6,7 @@ address word means the program.
 Source: chosen on the development voices of `tests/bench/voice`, from the pieces that the gate cut out of cues
 and counts in quiet and with a film 20 and 10 dB below, and of film and people alone: the loosest that keep
 wrong and false cues rare. They were chosen anew twice after a look at the held-out false cues and at words
-that people recorded, each time by the development voices.
+that people recorded, each time by the development voices, and kept for the weights of sounds that came after.
 """
 
 from __future__ import annotations
