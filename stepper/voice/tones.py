@@ -19,9 +19,10 @@ _LOUDEST = 0.09
 _FADE_S = 0.008
 _NOTES: dict[Sound, tuple[tuple[float, float], ...]] = {
     Sound.HEARD: ((659.3, 0.045), (880.0, 0.055)),
-    Sound.NOT_UNDERSTOOD: ((329.6, 0.08), (261.6, 0.11)),
+    Sound.NOT_UNDERSTOOD: ((523.3, 0.08), (392.0, 0.11)),
 }
-"""Pitch in Hz and length in s of each note: e'' a'' up, e' c' down (equal temperament, a' = 440 Hz)."""
+"""Pitch in Hz and length in s of each note: e'' a'' up, c'' g' down (equal temperament, a' = 440 Hz). At the
+pitch of a voice, a third below these and more, the ears' detector would take them for one."""
 
 
 @lru_cache(maxsize=8)

