@@ -11,6 +11,7 @@ from stepper.voice.resample import at_rate
 from stepper.voice.wav_file import WavFile, WavFormatError
 
 _BLOCK_BYTES = HEARING_RATE_HZ * 40 // 1000 * 2
+_BEFORE_BYTES = 8 * _BLOCK_BYTES
 
 
 class WavMicrophone:
@@ -36,9 +37,9 @@ class WavMicrophone:
         self._closed = False
 
     def blocks(self) -> Iterator[bytes]:
-        """Yield blocks of 40 ms, as fast as they are taken, a second of silence after the last."""
+        """Yield blocks of 40 ms, as fast as they are taken, between 0.32 s and a second of silence."""
         rate = self._file.rate_hz
-        rest = b""
+        rest = bytes(_BEFORE_BYTES)  # or a recording that begins with a cue would have no room to tell it from
         while not self._closed and (samples := self._file.read_mono(rate)):
             rest += at_rate(samples.tobytes(), rate, HEARING_RATE_HZ)
             while len(rest) >= _BLOCK_BYTES and not self._closed:

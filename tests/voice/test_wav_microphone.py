@@ -7,8 +7,12 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import SurroundingsError
+from stepper.voice.ears import level_db
+from stepper.voice.gate import Gate
 from stepper.voice.wav_microphone import WavMicrophone
 
+BEFORE = 5120
+"""Samples of silence in front of a recording: 0.32 s."""
 SECOND = 32_000
 """Bytes of a second at 16 kHz, one channel, 16 bit: 16,000 samples of 2 bytes."""
 
@@ -29,7 +33,7 @@ def written(path: Path, *, rate: int, channels: int, width: int, frames: bytes) 
 def test_any_rate_and_width_lasts_as_long_as_it_did(
     tmp_path: Path, rate: int, channels: int, width: int
 ) -> None:
-    """Two seconds of sound stay two seconds, with one of silence after them."""
+    """Two seconds of sound stay two seconds, with 0.32 s of silence before and one after them."""
     path = written(
         tmp_path / "a.wav",
         rate=rate,
@@ -38,7 +42,7 @@ def test_any_rate_and_width_lasts_as_long_as_it_did(
         frames=bytes(2 * rate * channels * width),
     )
     heard = b"".join(WavMicrophone(path).blocks())
-    assert len(heard) == pytest.approx(3 * SECOND, abs=2_000)
+    assert len(heard) == pytest.approx(3.32 * SECOND, abs=2_000)
 
 
 def test_both_channels_are_heard_at_their_mean(tmp_path: Path) -> None:
@@ -47,7 +51,7 @@ def test_both_channels_are_heard_at_their_mean(tmp_path: Path) -> None:
         tmp_path / "a.wav", rate=16_000, channels=2, width=2, frames=array("h", [1000, 3000] * 1600).tobytes()
     )
     heard = array("h", b"".join(WavMicrophone(path).blocks()))
-    assert set(heard[:1600]) == {2000}
+    assert set(heard[BEFORE : BEFORE + 1600]) == {2000}
 
 
 def test_the_upper_bits_of_24_are_kept(tmp_path: Path) -> None:
@@ -55,7 +59,19 @@ def test_the_upper_bits_of_24_are_kept(tmp_path: Path) -> None:
     path = written(
         tmp_path / "a.wav", rate=16_000, channels=1, width=3, frames=bytes([0x56, 0x34, 0x12]) * 1600
     )
-    assert set(array("h", b"".join(WavMicrophone(path).blocks()))[:1600]) == {0x1234}
+    heard = array("h", b"".join(WavMicrophone(path).blocks()))
+    assert set(heard[BEFORE : BEFORE + 1600]) == {0x1234}
+
+
+def test_a_recording_that_begins_and_ends_with_speech_is_one_utterance(tmp_path: Path) -> None:
+    """A second of it from the first sample to the last, through the gate, is cut out whole."""
+    loud = array("h", [9000, -9000] * 8000).tobytes()
+    path = written(tmp_path / "a.wav", rate=16_000, channels=1, width=2, frames=loud)
+    sound, gate = b"".join(WavMicrophone(path).blocks()), Gate()
+    chunks = [sound[at : at + 1024] for at in range(0, len(sound) - 1023, 1024)]
+    found = [gate.take(chunk, speech=any(chunk), level_db=level_db(chunk)) for chunk in chunks]
+    (utterance,) = filter(None, found)
+    assert len(loud) <= len(utterance) <= len(loud) + SECOND // 2
 
 
 @pytest.mark.parametrize("content", [b"", b"no sound at all", b"RIFF\x00\x00\x00\x00WAVE"])
