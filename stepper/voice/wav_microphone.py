@@ -39,7 +39,7 @@ class WavMicrophone:
     def blocks(self) -> Iterator[bytes]:
         """Yield blocks of 40 ms, as fast as they are taken, between 0.32 s and a second of silence."""
         rate = self._file.rate_hz
-        rest = bytes(_BEFORE_BYTES)  # or a recording that begins with a cue would have no room to tell it from
+        rest = bytes(_BEFORE_BYTES)  # or what begins with a cue would have no room to tell it from
         while not self._closed and (samples := self._file.read_mono(rate)):
             rest += at_rate(samples.tobytes(), rate, HEARING_RATE_HZ)
             while len(rest) >= _BLOCK_BYTES and not self._closed:
