@@ -19,8 +19,8 @@ MOST: Final = 999
 """The largest number that is listened for as a phrase; larger ones are understood when written down right."""
 _LONGEST: Final = 200
 _PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
-_UNITS: Final = ("", "centimeters", "inches")
-# As the recogniser's model writes them; what is shown to her is written her way.
+_UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
+# As the recogniser's model writes them, and what they are; a length without one is in the plan's unit.
 _MOST_TENS: Final = 20
 _FEWEST_WORDS: Final = 2
 # A single word heard over a film would be a guess.
@@ -108,8 +108,9 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
             if slots == ["number"]:
                 yield _frame(phrase, meaning(row))
             elif slots == ["length"]:
-                for unit in _UNITS:
-                    yield _frame(f"{phrase} {unit}", meaning(row), lengths())
+                for said, unit in _UNITS.items():
+                    means = (*meaning(row), unit or (plan.units if plan is not None else "cm"))
+                    yield _frame(f"{phrase} {said}", means, lengths())
             elif slots == ["tens"] and not phrase.startswith("and "):
                 yield _frame(phrase, meaning(row), _tens())
             elif slots == ["yarn", "weight"] and plan is not None:

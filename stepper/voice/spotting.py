@@ -136,8 +136,7 @@ class Spotter:
                 break
             opening = self._openings[at]
             points = opening.tree.points(likely, before[:, at])
-            first = self._opening.index(at)
-            for frame, column in zip(opening.frames, range(first, len(bounds)), strict=False):
+            for column, frame in enumerate(opening.frames, self._opening.index(at)):
                 if bounds[column] >= least:
                     scores = (points + after[:, column, None]).max(0) - free[-1]
                     found += [

@@ -72,6 +72,12 @@ def test_numbers_stand_in_frames_of_the_plans_own_names(text: str, is_heard: boo
     assert (text in said) == is_heard
 
 
+def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
+    """A length without a unit means the plan's: centimetres in the sample."""
+    means = {frame.after: frame.means for frame in wordings_for(load(SAMPLE).plan).frames if frame.before == "it measures"}
+    assert means[""] == means["centimeters"] != means["inches"]
+
+
 def test_a_remark_may_hold_numbers_and_has_to_hold_something() -> None:
     """Nothing is worked out from it, so a number misheard does no harm."""
     wordings = wordings_for(load(SAMPLE).plan)
