@@ -173,7 +173,7 @@ class MoonshineRecogniser:
 def _behind(transcript: str, address: str, is_called: bool) -> list[str]:
     """Give what may have been said behind the address word.
 
-    The transcript often has something else for it ("step or", "stamper"); where its sounds are there, as many
+    The transcript may have something else for it ("step or", "stamper"); where its sounds are there, as many
     words are left out as it may have been taken for.
     """
     if not address:
