@@ -19,10 +19,10 @@ import re
 import tomllib
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, Final
 
+from stepper.commands.preferences import nearest
 from stepper.commands.wordings import meaning
 from stepper.errors import SurroundingsError
 from stepper.language.understand import phrases
@@ -113,13 +113,12 @@ def _wordings(tables: Mapping[str, Any], name: str, slots: int, refuse: _Refusal
     found = {}
     for said, meant in _table(tables, name, refuse).items():
         if meant not in known:
-            near = get_close_matches(str(meant), known, n=1)
-            hint = f' Did you mean "{near[0]}"?' if near else ""
+            hint = nearest(str(meant), known)
             raise refuse(f'[{name}] "{said}" stands for "{meant}", which is no such wording.{hint}')
         if said.count(_SLOT) != slots or not said.replace(_SLOT, "").strip():
             place = f"one place {_SLOT} for a number and a word around it" if slots else "words and no number"
             raise refuse(f'[{name}] "{said}" must have {place}.')
-        found[" ".join(said.casefold().split())] = meant
+        found[_as_heard(said)] = meant
     return found
 
 
@@ -130,7 +129,7 @@ def _numbers(tables: Mapping[str, Any], refuse: _Refusal) -> dict[str, int]:
             raise refuse(f'[numbers] "{said}" must be a whole number from 0 to {_LARGEST} (got {value!r}).')
         if not said.strip():
             raise refuse(f"[numbers] {value} has no word.")
-        found[" ".join(said.casefold().split())] = value
+        found[_as_heard(said)] = value
     return found
 
 
@@ -142,4 +141,8 @@ def _table(tables: Mapping[str, Any], name: str, refuse: _Refusal) -> Mapping[st
 
 
 def _plain(own: Mapping[str, str]) -> dict[str, str]:
-    return {" ".join(said.casefold().split()): meant for said, meant in own.items() if "{" not in meant}
+    return {_as_heard(said): meant for said, meant in own.items() if "{" not in meant}
+
+
+def _as_heard(text: str) -> str:
+    return " ".join(text.casefold().split())

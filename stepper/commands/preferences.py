@@ -21,7 +21,7 @@ from __future__ import annotations
 import os
 import sys
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, fields, replace
 from difflib import get_close_matches
 from pathlib import Path
@@ -111,7 +111,7 @@ def parsed(tables: Mapping[str, Any], name: str) -> Preferences:
         name: What to call the file in a remark.
     """
     remarks = [
-        f"{name}: there is no table [{table}];{_nearest(table, _TABLES)} they are {', '.join(_TABLES)}."
+        f"{name}: there is no table [{table}];{nearest(table, _TABLES)} they are {', '.join(_TABLES)}."
         for table in tables
         if table not in _TABLES
     ]
@@ -135,7 +135,7 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
     usual = {each.name: getattr(record, each.name) for each in fields(record)}
     for key, value in table.items():
         if key not in usual:
-            remarks.append(f'{where} has no setting "{key}".{_nearest(key, tuple(usual))}')
+            remarks.append(f'{where} has no setting "{key}".{nearest(key, tuple(usual))}')
             continue
         wanted = type(usual[key])
         fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
@@ -169,7 +169,7 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
     wordings = {}
     for mine, meant in table.items():
         if not isinstance(meant, str) or meant not in known:
-            near = _nearest(str(meant), tuple(known))
+            near = nearest(str(meant), tuple(known))
             what = f'[wordings] "{mine}" stands for "{meant}", which is no wording I know.'
             remarks.append(f"{name}: {what}{near}")
         else:
@@ -177,6 +177,7 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
     return wordings
 
 
-def _nearest(word: str, known: tuple[str, ...]) -> str:
+def nearest(word: str, known: Sequence[str]) -> str:
+    """Ask whether the nearest of the known words was meant; nothing where none is near."""
     near = get_close_matches(word, known, n=1)
     return f' Did you mean "{near[0]}"?' if near else ""

@@ -48,6 +48,7 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
     )
 
 
+@cache
 def numbers() -> dict[str, int]:
     """Give every way in which each number is listened for: as a cardinal, with "and", digit by digit."""
     ways = {}

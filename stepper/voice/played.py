@@ -18,7 +18,8 @@ _AHEAD_S = 1.0
 _STALLED_S = 4.0
 """A device that plays nothing for so long is gone. One that has been idle may take 2 s to wake up."""
 _SHORTEST_LOOK_S, _LONGEST_LOOK_S = 0.005, 0.1
-_REOPEN_EVERY_S = 5.0
+REOPEN_EVERY_S = 5.0
+"""A device that is not there is looked for no more often than this. Unit: seconds."""
 
 
 class PlayedMouth:
@@ -123,7 +124,7 @@ class PlayedMouth:
         if output is not None and output.lost:
             self._lose(output)
             output = None
-        if output is None and time.monotonic() - self._tried_at > _REOPEN_EVERY_S:
+        if output is None and time.monotonic() - self._tried_at > REOPEN_EVERY_S:
             output = self._opened_again()
         return output
 

@@ -15,6 +15,7 @@ from contextlib import suppress
 from pathlib import Path
 from threading import Event, Lock
 
+from stepper.voice.played import REOPEN_EVERY_S
 from stepper.voice.seams import NoOutputError, NoVoiceError, Output
 from stepper.voice.settings import SpeechSettings
 from stepper.voice.worker import Worker, WorkerGoneError
@@ -46,6 +47,7 @@ class PyttsxMouth:
         self._speaking: Worker | None = None
         self._open_output = open_output
         self._tones: Output | None = None
+        self._look_at = 0.0
         self._folder = Path(tempfile.mkdtemp(prefix="stepper-voice-"))
         self._next: Worker | None = None
         try:
@@ -116,9 +118,11 @@ class PyttsxMouth:
         """Open the output for tones where there is none, or where it has gone with its device."""
         with self._lock:
             gone = self._tones
-            if self._open_output is None or self._closed or (gone is not None and not gone.lost):
+            is_there = gone is not None and not gone.lost
+            is_early = time.monotonic() < self._look_at
+            if self._open_output is None or self._closed or is_there or is_early:
                 return
-            self._tones = None
+            self._tones, self._look_at = None, time.monotonic() + REOPEN_EVERY_S
         if gone is not None:
             gone.close()
         try:

@@ -17,8 +17,8 @@ from stepper.voice.pronouncing import Pronounces, Sounds
 from stepper.voice.sound_tree import Endings, SoundTree, anything, silent
 from stepper.voice.wordings import Frame, Wordings
 
-_MOST_FRAMES = 3
-# Counted by what stands in front of the number; what may stand behind it is tried at little cost.
+_MOST_OPENINGS = 3
+# What may stand behind the number is tried at little cost.
 _NUMBERS = 12
 _NOTHING_ELSE: Sounds = ()
 
@@ -131,7 +131,7 @@ class Spotter:
         best = np.full(len(self._openings), -math.inf)
         np.maximum.at(best, self._opening, bounds)
         found = []
-        for at in best.argsort(kind="stable")[::-1][:_MOST_FRAMES]:
+        for at in best.argsort(kind="stable")[::-1][:_MOST_OPENINGS]:
             if best[at] < least:
                 break
             opening = self._openings[at]

@@ -167,7 +167,7 @@ def test_a_worker_that_is_killed_costs_nothing_that_is_heard(room) -> None:  # t
 def test_the_sound_server_may_die_and_come_back(room, monkeypatch: pytest.MonkeyPatch) -> None:  # type: ignore[no-untyped-def]
     """A headset that goes is told once; when it is back, so is the voice. Nothing raises or hangs."""
     monkeypatch.setattr(played, "_STALLED_S", 1.0)
-    monkeypatch.setattr(played, "_REOPEN_EVERY_S", 0.1)
+    monkeypatch.setattr(played, "REOPEN_EVERY_S", 0.1)
     told: list[str] = []
     speaker, _ = open_speaker(SpeechSettings(engine="espeak"), told.append)
     try:

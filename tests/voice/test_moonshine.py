@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.moonshine import MoonshineRecogniser, _behind
+from stepper.voice.moonshine import MoonshineRecogniser, _said_behind
 from stepper.voice.settings import SpeechSettings
 from stepper.voice.wav import render
 from stepper.voice.wav_microphone import WavMicrophone
@@ -70,7 +70,7 @@ def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
     transcript: str, address: str, is_called: bool, tried: list[str]
 ) -> None:
     """As many words are left out as the name may have been taken for; without its sounds none are."""
-    assert [text for text in _behind(transcript, address, is_called) if text] == tried
+    assert [text for text in _said_behind(transcript, address, is_called) if text] == tried
 
 
 def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(tmp_path: Path) -> None:

@@ -143,7 +143,7 @@ def test_a_device_that_goes_is_told_once_and_taken_again_when_it_is_back(
     bench.device_is_back = True
     bench.mouth.utter("x" * 100, 150, Event())
     assert len(bench.outputs) == 1, "the device is looked for only now and then"
-    monkeypatch.setattr(played, "_REOPEN_EVERY_S", 0.0)
+    monkeypatch.setattr(played, "REOPEN_EVERY_S", 0.0)
     bench.mouth.utter("x" * 100, 150, Event())
     assert bench.outputs[1].played_bytes == 200
     assert len(bench.told) == 1
