@@ -1,13 +1,23 @@
 from __future__ import annotations
 
+from stepper.session import cues
+from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from tests.plans import final_increase
-from tests.playbook import after, opened
+from tests.playbook import AT, after, opened
 
 
-def test_a_refusal_is_said_unless_it_is_told_not_to() -> None:
-    """A knitter whose cue makes no sense hears why; only closed ears keep quiet."""
-    assert Refusal(sentence="No.").aloud
+def test_a_refusal_is_said_unless_the_ears_are_closed() -> None:
+    """A knitter whose cue makes no sense hears why; what closed ears caught may be the film's, so nothing
+    is said to it."""
+    session = opened(final_increase())
+
+    awake = decide(session.plan, session.state, cues.Redo(at=AT))
+    asleep = decide(session.plan, after(session, "stop listening").state, cues.Redo(at=AT))
+
+    assert isinstance(awake, Refusal)
+    assert isinstance(asleep, Refusal)
+    assert (awake.aloud, asleep.aloud) == (True, False)
 
 
 def test_a_refusal_changes_nothing() -> None:

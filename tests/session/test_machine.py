@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
 from stepper.session.codec import encode_event
-from stepper.session.cues import Cue, Enough, Listen, Redo, Undo, Wait
+from stepper.session.cues import Cue, Enough, GoTo, Length, Listen, Redo, Undo, Wait
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import replay
@@ -172,22 +172,18 @@ Sitting.TestCase.settings = settings(max_examples=60, stateful_step_count=40, de
 TestSitting = Sitting.TestCase
 
 
-def test_the_same_cues_on_another_night_give_the_same_plan() -> None:
+def test_a_length_kept_one_night_shapes_the_plan_of_the_next() -> None:
     """Corrections of lengths are folded anew from the journal and lead to the same rounds."""
-    state = State(seq=1, knitting=Knitting(place=Place(index=15)))
     journal = MemoryJournal()
-    session = Session(GARMENT, state)
-    check(
-        session,
-        """
-        > measures 7.7 cm
-        7.7 cm: 9.1 rounds to 10 cm. 2 rounds left, 1 fewer than planned.
-        """,
-    )
-    journal.append(())
+    session = Session(GARMENT)
+    for cue in (GoTo(at=AT, place="body", round_number=8), Length(at=AT, length_mm=77.0)):
+        considered = session.consider(cue)
+        journal.append(considered.events)
+        session.adopt(considered)
 
-    again = Session(GARMENT, session.state)
+    again = Session(GARMENT, replay(journal.kept))
 
+    assert again.state == session.state
     assert again.plan == session.plan
     assert again.plan != again.base
 
