@@ -10,6 +10,7 @@ from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.project.asked import QUESTIONS, default_of, first_file
 from stepper.project.pasted import MARK, take_apart
+from stepper.project.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.source import MAX_BYTES
 from stepper.project.written import WrittenFile, written
 
@@ -22,8 +23,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file to write; none that exists")
     parser.add_argument(
         "--paste",
-        metavar="TEXT",
-        help="a file with the text of a printed pattern, as copied from its page; - for standard input",
+        metavar="PATTERN",
+        help="a pattern as PDF, or a file with its text as copied from the page; - for standard input",
     )
 
 
@@ -76,20 +77,40 @@ def _answers() -> dict[str, str]:
 
 def _text(name: str) -> str:
     try:
-        raw = sys.stdin.buffer.read(MAX_BYTES + 1) if name == "-" else Path(name).read_bytes()
+        raw = sys.stdin.buffer.read(MOST_BYTES + 1) if name == "-" else _start_of(Path(name))
     except FileNotFoundError as error:
         raise SurroundingsError(f"There is no file {name}.") from error
     except OSError as error:
         raise SurroundingsError(f"{name} cannot be read: {error.strerror or error}.") from error
-    if len(raw) > MAX_BYTES // 3:
+    if len(raw) > (MOST_BYTES if is_pdf(raw) else MAX_BYTES // 3):
         raise ProjectError(f"{name} is too large for the text of one pattern.")
-    try:
-        text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
-    except UnicodeDecodeError:
-        text = raw.decode("cp1252", errors="replace")
+    text = _printed(raw, name) if is_pdf(raw) else _decoded(raw)
+    if len(text) > MAX_BYTES // 3:
+        raise ProjectError(f"{name} is too large for the text of one pattern.")
     if not text.strip():
         raise ProjectError(f"{name} holds no text.")
     return text
+
+
+def _start_of(path: Path) -> bytes:
+    with path.open("rb") as stream:
+        return stream.read(MOST_BYTES + 1)
+
+
+def _printed(raw: bytes, name: str) -> str:
+    """Take the text off the pages of a PDF, and say which of them could not be read."""
+    found = read_pdf(raw, name)
+    remark = told_pictures(found)
+    if remark:
+        print(remark)
+    return found.text
+
+
+def _decoded(raw: bytes) -> str:
+    try:
+        return raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        return raw.decode("cp1252", errors="replace")
 
 
 def _from_text(path: Path, text: str) -> None:

@@ -113,3 +113,16 @@ def test_what_cannot_be_read_or_written_is_told(tmp_path: Path, capsys: pytest.C
     large.write_text("Knit.\n" * 200_000, encoding="utf-8")
     assert main(["start", str(tmp_path / "a.yaml"), "--paste", str(large)]) == 1
     assert capsys.readouterr().err.count("\n") == 3
+
+
+def test_a_pattern_bought_as_pdf_is_taken_page_by_page(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The pages' text becomes the file, and a page that is a picture is told."""
+    printed = Path(__file__).parents[1] / "project" / "pdf" / "running_heads.pdf"
+    target = tmp_path / "cowl.yaml"
+
+    assert main(["start", str(target), "--paste", str(printed)]) == 0
+
+    assert "*K3, p3; rep from * to end. Work for 4 cm." in target.read_text(encoding="utf-8")
+    assert capsys.readouterr().out.startswith("Page 3 is a picture only and cannot be read here.")

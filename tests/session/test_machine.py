@@ -13,7 +13,7 @@ from stepper.session.machine import Considered, Session
 from stepper.session.replay import replay
 from stepper.session.state import Knitting, Place, State
 from tests.plans import final_increase
-from tests.playbook import AT, check, opened, tell
+from tests.playbook import AT, opened, tell
 from tests.session.any_cue import CUES
 
 GARMENT = final_increase()
