@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.house_map import page_with_map
+
 ROOT = Path(__file__).parent.parent
 PACKAGE = ROOT / "stepper"
 
@@ -149,3 +151,10 @@ def test_packages_do_not_re_export() -> None:
         body = ast.parse(path.read_text(encoding="utf-8")).body
         imports = [node for node in body if isinstance(node, ast.ImportFrom) and node.module != "__future__"]
         assert imports == [], path
+
+
+def test_the_map_is_true() -> None:
+    """Who looks for a module finds it on the contributor's page, said in one line (python -m tests.house_map)."""
+    page = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+
+    assert page == page_with_map(page)
