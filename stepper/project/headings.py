@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from stepper.project.orders import casts_on
+
 _PART = re.compile(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm|fingers?|"
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
@@ -21,7 +23,10 @@ _OF_PARTS = re.compile(
 )
 """Words that go with the name of a part."""
 _FRONT = re.compile(
-    r"^(?:pattern\s+notes?|finished\s+(?:measurements?|sizes?)|skill\s+level|special\s+(?:stitches|techniques)|"
+    r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted|actual)\s+(?:measurements?|sizes?|dimensions?)|"
+    r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin|start)|dimensions|"
+    r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary|legend|symbols?|inspiration|"
+    r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
     r"abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
     r"sizing|gauge|tension|techniques?|equipment|tools|you\s+will\s+need|about(?:\s+the\s+pattern)?|"
     r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
@@ -64,7 +69,7 @@ def heading_of(row: str) -> Heading | None:
     Args:
         row: A row of the text, as copied.
     """
-    plain = re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.)\s+(?=[A-Z])", "", " ".join(row.split()).strip("*_#• "))
+    plain = _undressed(row)
     chart = _CHART.match(plain.rstrip(":"))
     if chart and len(plain) <= 60:
         return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
@@ -75,8 +80,19 @@ def heading_of(row: str) -> Heading | None:
     return _part(plain)
 
 
+def _undressed(row: str) -> str:
+    """Take what only dresses a heading off it: stars and rules, its number, letters set wide."""
+    plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
+    if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
+        plain = plain.replace(" ", "")
+    plain = re.sub(r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", "", plain, flags=re.I)
+    return re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
+
+
 def _heads_front(plain: str, front: re.Match[str]) -> bool:
     after = plain[front.end() :]
+    if re.search(r"\bonly\b", after, re.I):
+        return False  # "Sizes S and M only:" stands over lines of the pattern
     if not after.strip() or re.match(r"\s*[:=–—]|\s+-\s", after):
         return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
     return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
@@ -89,6 +105,8 @@ def _part(plain: str) -> Heading | None:
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
     bare = bare.rstrip(": ").strip()
+    if bare.endswith(".") and all(_PART.fullmatch(word) or _OF_PARTS.fullmatch(word) for word in bare[:-1].split()):
+        bare = bare[:-1]
     words = bare.split()
     sound = (
         0 < len(words) <= 6
@@ -109,10 +127,14 @@ def _part(plain: str) -> Heading | None:
 
 
 def inline_part(row: str) -> str:
-    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none."""
+    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
+
+    A name that is not shouted must be all words of parts, and stitches must be cast on or picked up behind it.
+    """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
         return ""
     words = match.group(1)
-    named = words.isupper() and bool(_PART.search(words))
+    parts = all(_PART.fullmatch(word) or _OF_PARTS.fullmatch(word) for word in words.split())
+    named = bool(_PART.search(words)) and (words.isupper() or (parts and casts_on(match.group(2))))
     return words.lower() if named else ""
