@@ -12,7 +12,7 @@ import re
 
 from stepper.project.gleaned import YARN_WORDS
 from stepper.project.headings import Heading, is_clutter
-from stepper.project.orders import casts_on, has_row_head, holds_instruction
+from stepper.project.orders import casts_on, has_row_head, holds_instruction, is_order
 
 KINDS = (
     "title",
@@ -63,12 +63,19 @@ _LISTED = re.compile(
     re.I,
 )
 """An abbreviation and its meaning in a list of them; the sign between may have been lost in copying."""
+_SPELT_OUT = re.compile(
+    r"(?:knit|purl|bind|cast|repeat|increas|decreas|slip|place|contin|begin|make|making|remove|yarn|wrap)",
+    re.I,
+)
+"""How the meanings of the common abbreviations begin."""
 _NO_KEY = re.compile(
     r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break|using|with|body|sleeves?|"
     r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib|ribbing|border|edging|"
-    r"all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold|graft|divide)\.?$",
+    r"tip|note|nb|hint|important|all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold|graft|divide)\.?$",
     re.I,
 )
+_PAIRS = re.compile(r"^(?:\s*[A-Za-z0-9]{1,6}\.?\s*[,=:–-]\s*[^\d;*]+(?:;|\.?$))+\.?$")
+"""Abbreviations in a row of pairs: "K., knit; p., purl"."""
 _GAUGE = re.compile(
     r"\d[\d.,/½¼¾ ]*(?:sts?|stitches)\b[^!?]*(?:\b(?:to|per|over|in|on|x|by|and|measure)\b|[=/x&×:,])[^!?]*\d"
     r"|\d[\d./½¼¾ ]*(?:rows?|rnds?|rounds?)\b[^!?]*(?:=|\bto\b|\bper\b|\bover\b|/)[^!?]*\d"
@@ -92,7 +99,7 @@ _MEASURED = re.compile(
 )
 _TABLE = re.compile(rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$")
 _SIZES = re.compile(
-    r"^\W*(?:finished\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
+    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
     re.I,
 )
 _LETTERED = re.compile(r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$")
@@ -147,8 +154,9 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     shown = _shown(sentence)
     if context == "materials":
         return shown if shown in ("yarn", "needles", "notions") else "" if _is_unnamed(sentence) else context
-    if context in ("sizes", "finished measurements") and _TABLE.match(sentence) and not _SIZES.match(sentence):
-        return "finished measurements"
+    if context in ("sizes", "finished measurements") and not _SIZES.match(sentence):
+        if _TABLE.match(sentence) or re.match(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", sentence, re.I):
+            return "finished measurements"
     if context and not (apart and shown):
         if context == "sizes" and shown == "finished measurements":
             return shown
@@ -167,10 +175,19 @@ def _means_something(sentence: str, context: str) -> bool:
     if context != "abbreviations":
         match = _DEFINED.match(sentence)
         return match is not None and bool(_PROSE.search(sentence[match.end() - 1 :])) and not _counts(sentence)
+    if ";" in sentence and _PAIRS.match(sentence):
+        return True
     match = _LISTED.match(sentence)
     if match is None or _NO_KEY.match(match.group("key")) or match.group("key").endswith((",", ";", ".")):
         return False
-    return bool(_PROSE.search(match.group("words"))) and not _counts(match.group("words"))
+    key, words = match.group("key"), match.group("words")
+    if not _PROSE.search(words) or _counts(words):
+        return False
+    signed = bool(re.match(r"\s*(?:[=:–—]|-\s)", sentence[match.end("key") :]))
+    named = bool(re.fullmatch(_KNOWN, key, re.I))
+    if not holds_instruction(sentence):
+        return True
+    return (signed and (named or key.upper() == key)) or (named and bool(_SPELT_OUT.match(words)))
 
 
 def _counts(words: str) -> bool:
@@ -190,7 +207,8 @@ def _is_gauge(sentence: str, context: str) -> bool:
         return False
     if context == "gauge":
         rest = re.sub(r"^\W*(?:gauge|tension)\W*", "", sentence, flags=re.I)
-        return bool(_GAUGE_PART.match(rest) or (_GAUGE.search(sentence) and not _orders(rest)))
+        part = _GAUGE_PART.match(rest) and not re.match(r"\W*\d{3}", rest)
+        return bool((part or _GAUGE.search(sentence)) and not _orders(rest))
     return bool(
         _GAUGE.search(sentence)
         and not _orders(sentence)
@@ -202,7 +220,7 @@ def _orders(sentence: str) -> bool:
     """Say whether a sentence with a gauge in it tells to do something besides."""
     bare = re.sub(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", " ", sentence, flags=re.I)
     return bool(
-        re.match(r"^\W*(?:cast|co|knit|purl|work|k|p|join|bind|rep(?:eat)?|cont\w*|inc|dec|slip|place)\b(?!\s*[:=])", bare, re.I)
+        is_order(bare)
         or re.search(r"\*|\bk\d|\bp\d|\b(?:cast|bind)\s+o|\buntil\b|\brep\b|k2tog|\bssk\b|\byo\b", bare, re.I)
         or re.search(r"\b(?:inc|dec)(?:reas\w+)?\b|\b(?:knit|purl|work|slip)\s+(?:\d|each|every|all)", bare, re.I)
     )

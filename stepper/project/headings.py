@@ -12,13 +12,13 @@ _PART = re.compile(
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
-    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
 
 _OF_PARTS = re.compile(
-    r"(?:left|right|front|back|first|second|upper|lower|both|and|button|of|the|to|make|making|up|inner|outer)",
+    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to|make|making|up|inner|outer)",
     re.I,
 )
 """Words that go with the name of a part."""
@@ -93,6 +93,8 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
     after = plain[front.end() :]
     if re.search(r"\bonly\b", after, re.I):
         return False  # "Sizes S and M only:" stands over lines of the pattern
+    if plain[:1].islower() and not re.match(r"\s*:", after):
+        return False  # the last word of a broken row: "needles"
     if not after.strip() or re.match(r"\s*[:=–—]|\s+-\s", after):
         return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
     return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))

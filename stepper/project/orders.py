@@ -14,7 +14,7 @@ _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|e
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
 _ROUND = r"(?:rows?|rnds?|rounds?)"
 ROW_HEAD = re.compile(
-    rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)"
+    rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
     rf"|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:all\s+)?(?:foll\w*\s+)?alt\w*\s+)?{_ROUND}\b"
     rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
     rf"|^\W*(?:[^\W\d][\w'-]*\W+){{1,4}}?{_ROUND}\s*(?:\([^)]*\)\s*)?(?:[:–—]|-\s)",
@@ -57,12 +57,12 @@ _EVERY = re.compile(
 )
 _LEAD = (
     r"(?:(?:now|then|next|again|and|also|carefully|loosely|finally|when\s+ready|at\s+the\s+same\s+time)\W+"
-    r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding|before)\s[^,.:]{1,70}[,:]\s+)*"
+    r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
 )
 _BEGINS = re.compile(
     rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work|rep(?:eat)?|inc(?:rease)?"
     r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate|cont(?:inue)?|change\s+to|rejoin|re-?attach"
-    r"|hold|remove|wrap|graft|sew|weave|seam|k|p|put\s+(?:all|the|these|next|first|last|\d)|leave\s+(?:all|the|these|rem|\d)"
+    r"|hold|remove|wrap|graft|sew|weave|seam|press|block|k|p|put\s+(?:all|the|these|next|first|last|\d)|leave\s+(?:all|the|these|rem|\d)"
     r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)|switch\s+to|return|transfer|fasten\s+off"
     r"|beg(?:in)?\s+(?:with\s+a|work|knit|rows?|rnds?|rounds?|dec|inc|shap|chart|at)|draw\s+(?:yarn|through|up)|complete\s+(?:as|to|in))"
     r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
@@ -79,8 +79,10 @@ _ALONE = re.compile(
     re.I,
 )
 """A count of stitches with nothing beside it."""
+_STITCHES = re.compile(r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I)
+"""A number of stitches."""
 _CASTS_ON = re.compile(
-    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s[^.:]{{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
+    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
     r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few|swatch|odd|even|number))[^.]*?\d)",
     re.I,
 )
@@ -106,9 +108,10 @@ def holds_instruction(sentence: str) -> bool:
         return False
     return bool(
         has_row_head(sentence)
+        or casts_on(sentence)
         or _BEGINS.match(sentence)
         or _ALONE.match(sentence)
-        or any(sign.search(sentence) for sign in (_WORKED, _REPEATED, _COUNTED, _LASTING, _EVERY))
+        or any(sign.search(sentence) for sign in (_WORKED, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES))
     )
 
 

@@ -10,7 +10,7 @@ from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
 from stepper.project.pieces import Piece, works
 from stepper.project.problems import Place
-from stepper.project.stops import ENDS, goes_on, sentences_of, stands_in_stops
+from stepper.project.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
 from stepper.project.wording import Words, reads
 
 _MOST_ROWS = 8
@@ -78,7 +78,7 @@ class PageLines:
         """Read a row that does not end its sentence together with those below it, however they begin."""
         for taken in range(2, _MOST_ROWS + 1):
             rows = self.rows[at : at + taken]
-            if len(rows) < taken or not all(rows) or rows[-2].endswith(ENDS):
+            if len(rows) < taken or not all(rows) or rows[-2].endswith(ENDS) or begins_row(rows[-1]):
                 break
             line = self.read(" ".join(rows))
             if line is not None:

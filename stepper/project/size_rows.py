@@ -85,7 +85,7 @@ def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
 def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
     """List what the size rows may mean, likeliest first."""
     found: list[tuple[str, ...]] = []
-    for pattern in (_SIZE_ROW, _FIT_ROW, _BARE):
+    for pattern in (_SIZE_ROW, _BARE, _FIT_ROW):
         for at, row in enumerate(rows):
             text = row
             if re.fullmatch(r"\W*(?:finished\s+)?(?:sizes?|sizing|to\s+fit)\W*", row, re.I):

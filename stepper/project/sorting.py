@@ -13,14 +13,18 @@ from dataclasses import dataclass, field
 
 from stepper.project.front_matter import is_soft, kind_of, kind_under
 from stepper.project.headings import Heading, heading_of, inline_part, is_clutter
-from stepper.project.orders import casts_on, has_row_head, holds_instruction, is_order
+from stepper.project.orders import casts_on, has_row_head, holds_instruction
 from stepper.project.page_lines import PageLines
 from stepper.project.pieces import DrawnChart, Part, Piece, has_key
 from stepper.project.stops import ENDS, is_broken_at, sentences_of
 
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
 """Headings that stand in the middle of a pattern without ending it."""
-_SUBHEAD = re.compile(r"(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}:?$", re.I)
+_SUBHEAD = re.compile(
+    r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
+    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}):?$",
+    re.I,
+)
 """Rows that say what follows is for, such as "Shape armholes"."""
 _WORKING = re.compile(
     r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern|patt|until)\b", re.I
@@ -45,6 +49,8 @@ class Sorter:
     front: list[Piece] = field(default_factory=list)
     parts: list[Part] = field(default_factory=list)
     charts: list[DrawnChart] = field(default_factory=list)
+    title: str = ""
+    """The row that names the garment; empty where none does."""
     mode: str = "front"
     """`front`, `work` or `chart`."""
     context: str = ""
@@ -74,6 +80,7 @@ class Sorter:
         row = self.lines.rows[at]
         heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
         if self._is_title(at, heading):
+            self.title = row
             self._comment(row, at, "title")
         elif heading is not None and self._is_heading(heading, at):
             return self._head(heading, at)
@@ -96,7 +103,7 @@ class Sorter:
             return False
         if heading is None:
             named = kind_of(row) in ("notes of the designer", "yarn", "finished measurements")
-            return named and len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
+            return named and not self.lines.goes_on(at) and len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")
         begins = below and heading_of(below) is None and self._begins_in(below)
         return heading.kind == "part" and not begins
@@ -104,7 +111,7 @@ class Sorter:
     def _begins_in(self, row: str) -> bool:
         """Say whether knitting begins in a row."""
         return self.lines.is_worked(row) or any(
-            self.lines.is_worked(sentence) or (is_order(sentence) and not kind_of(sentence))
+            self.lines.is_worked(sentence) or (holds_instruction(sentence) and not kind_of(sentence))
             for sentence in sentences_of(row)
         )
 
@@ -175,9 +182,7 @@ class Sorter:
             broken = at > 0 and is_broken_at(self.lines.rows[at - 1]) and row.isdigit()
             measured = self.mode == "front" and self.context == "finished measurements" and row.isdigit()
             return not (broken and self.mode == "work") and not measured
-        first = next((row for row in self.lines.rows if row), "")
-        again = _PAGE_NUMBER.sub("", row).lower() == first.lower() and not holds_instruction(first)
-        return again and bool(any(self.lines.rows[:at]))
+        return bool(self.title) and _PAGE_NUMBER.sub("", row).lower() == self.title.lower()
 
     def _comment(self, row: str, at: int, kind: str) -> None:
         self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
@@ -188,9 +193,11 @@ class Sorter:
         most, rows = self.lines.run_on(at), self.lines.rows
         for taken in range(1, most):
             row, below = rows[at + taken - 1], rows[at + taken]
-            if not below[0].isdigit() or is_broken_at(row) or row.endswith("="):
+            if not (below[0].isdigit() or kind_of(below, self.context) == "abbreviations") or is_broken_at(row) or row.endswith("="):
                 continue
-            if kind_of(row, self.context) and kind_of(below, self.context) not in ("", "notes of the designer"):
+            before = sentences_of(" ".join(rows[at : at + taken]))
+            named = all(kind_of(sentence, self.context) for sentence in before)
+            if named and kind_of(below, self.context) not in ("", "notes of the designer"):
                 return taken
         return most
 
@@ -237,9 +244,7 @@ class Sorter:
         """Give a paragraph of front matter its kinds; leave what has none under a mark."""
         sentences = sentences_of(text)
         kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
-        last = self.pieces[-1] if self.pieces else None
-        unended = last is not None and last.kind == "note" and last.row == at and not last.text.endswith(ENDS)
-        if unended and kinds[0] == "notes of the designer" and self.context == "":
+        if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
             kinds[0] = ""
         rows = self.lines.rows[at : at + taken]
         if len(set(kinds)) == 1 and kinds[0] and text == " ".join(rows):
@@ -259,6 +264,12 @@ class Sorter:
                 why = _FRONT_WHY if holds_instruction(piece) else _UNNAMED_WHY
                 self.pieces.append(Piece(kind="note", text=piece, row=row, why=why))
             begin = end
+
+    def _is_unended(self, at: int) -> bool:
+        """Say whether the row above is under a mark, and its sentence has no end."""
+        above = self.lines.rows[at - 1] if at else ""
+        last = self.pieces[-1] if above and self.pieces else None
+        return last is not None and last.kind == "note" and last.text.endswith(above) and not above.endswith(ENDS)
 
     # --- the pattern ---
 

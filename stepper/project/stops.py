@@ -20,7 +20,7 @@ _SENTENCE = re.compile(
 _GOES_ON = re.compile(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|in|at|last|ending|k|p|rep)$", re.I
 )
-_BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)?\s+(?:row|rnd|round)|[-•*]\s)")
+_BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -61,6 +61,8 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _GOES_ON.search(row):
         return True
+    if begins_row(following):
+        return False
     if row.endswith(ENDS):
         return _stops_go_on(row, following)
     return not _BEGINS_ANEW.match(following)
@@ -70,6 +72,11 @@ def _stops_go_on(row: str, following: str) -> bool:
     parts = _SENTENCE.split(row)
     styled = stands_in_stops(row) or has_row_head(parts[-1]) or parts[-1].lstrip("([ ").startswith("*")
     return styled and row.endswith(".") and _goes_with(parts[-1], _SENTENCE.split(following)[0])
+
+
+def begins_row(row: str) -> bool:
+    """Say whether a row of the page begins with the head of a row or round and its colon: "Row 1 (RS): "."""
+    return has_row_head(row) and bool(re.match(r"[^.;]{1,48}:", row))
 
 
 def is_broken_at(row: str) -> bool:
