@@ -12,7 +12,7 @@ import re
 
 from stepper.project.gleaned import YARN_WORDS
 from stepper.project.headings import Heading, is_clutter
-from stepper.project.orders import casts_on, has_row_head, holds_instruction, is_order
+from stepper.project.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
 
 KINDS = (
     "title",
@@ -143,6 +143,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     Returns:
         One of `KINDS`; empty where it holds an instruction, or nothing that can be named.
     """
+    if len(sentence) > LONGEST:
+        return ""
     if is_clutter(sentence) and not (context == "finished measurements" and re.fullmatch(r"\d+", sentence)):
         return "copyright" if _COPYRIGHT.search(sentence) else "page"
     if _means_something(sentence, context):

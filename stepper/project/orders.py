@@ -10,12 +10,14 @@ from __future__ import annotations
 
 import re
 
+LONGEST = 800
+"""Most letters of a sentence that are looked at; what is longer is no sentence of a printed page."""
 _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|every|all)"
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
 _ROUND = r"(?:rows?|rnds?|rounds?)"
-ROW_HEAD = re.compile(
+_ROW_HEAD = re.compile(
     rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
-    rf"|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:all\s+)?(?:foll\w*\s+)?alt\w*\s+)?{_ROUND}\b"
+    rf"|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
     rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
     rf"|^\W*(?:[^\W\d][\w'-]*\W+){{1,4}}?{_ROUND}\s*(?:\([^)]*\)\s*)?(?:[:–—]|-\s)",
     re.I,
@@ -90,12 +92,12 @@ _CASTS_ON = re.compile(
 
 def has_row_head(sentence: str) -> bool:
     """Say whether a sentence begins with the head of a row or round."""
-    return bool(ROW_HEAD.match(sentence))
+    return bool(_ROW_HEAD.match(sentence[:LONGEST]))
 
 
 def casts_on(sentence: str) -> bool:
     """Say whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
-    return bool(_CASTS_ON.match(sentence))
+    return bool(_CASTS_ON.match(sentence[:LONGEST]))
 
 
 def holds_instruction(sentence: str) -> bool:
@@ -104,6 +106,7 @@ def holds_instruction(sentence: str) -> bool:
     Args:
         sentence: A sentence of the page, or a row that ends none.
     """
+    sentence = sentence[:LONGEST]
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
     return bool(
@@ -117,6 +120,7 @@ def holds_instruction(sentence: str) -> bool:
 
 def is_order(sentence: str) -> bool:
     """Say whether a sentence is an instruction by the way it begins: the head of a row, or a verb of the craft."""
+    sentence = sentence[:LONGEST]
     if _MADE.match(sentence):
         return False
     return has_row_head(sentence) or casts_on(sentence) or bool(_BEGINS.match(sentence))

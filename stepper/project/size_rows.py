@@ -29,6 +29,8 @@ _FIT_ROW = re.compile(
     re.I,
 )
 _BARE = re.compile(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
+_LONGEST = 400
+"""Most letters of a row that are looked at."""
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
 _BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}).*$", re.I)
@@ -56,6 +58,7 @@ def sizes_of(rows: Sequence[str]) -> FoundSizes:
     Args:
         rows: The rows of the page, each without white space at its ends.
     """
+    rows = [row[:_LONGEST] for row in rows]
     counted = _lists_of(rows)
     most = max(counted.values(), default=0)
     candidates = _candidates(rows)

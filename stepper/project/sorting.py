@@ -49,6 +49,8 @@ class Sorter:
     front: list[Piece] = field(default_factory=list)
     parts: list[Part] = field(default_factory=list)
     charts: list[DrawnChart] = field(default_factory=list)
+    last_cast_on: int = -1
+    """Last row that casts on, from 0; -1 where none does."""
     title: str = ""
     """The row that names the garment; empty where none does."""
     mode: str = "front"
@@ -62,8 +64,11 @@ class Sorter:
 
     def sort(self) -> None:
         """Sort all rows."""
+        rows = self.lines.rows
+        casting = (at for at in range(len(rows) - 1, -1, -1) if any(map(casts_on, sentences_of(rows[at]))))
+        self.last_cast_on = next(casting, -1)
         at = 0
-        while at < len(self.lines.rows):
+        while at < len(rows):
             if self.lines.rows[at]:
                 at = self._take(at)
             else:
@@ -106,7 +111,7 @@ class Sorter:
             return named and not self.lines.goes_on(at) and len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")
         begins = below and heading_of(below) is None and self._begins_in(below)
-        return heading.kind == "part" and not begins
+        return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
 
     def _begins_in(self, row: str) -> bool:
         """Say whether knitting begins in a row."""
@@ -237,8 +242,7 @@ class Sorter:
             return False
         if self.parts:
             return worked or has_row_head(sentence)
-        ahead = any(casts_on(each) for row in self.lines.rows[after:] for each in sentences_of(row))
-        return not ahead and (worked or has_row_head(sentence))
+        return after > self.last_cast_on and (worked or has_row_head(sentence))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Give a paragraph of front matter its kinds; leave what has none under a mark."""

@@ -18,7 +18,9 @@ _SENTENCE = re.compile(
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
 )
 _GOES_ON = re.compile(
-    r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|in|at|last|ending|k|p|rep)$", re.I
+    r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|k|p|rep)$"
+    r"|\bin$(?<![\d)\]½¼¾]in)(?<![\d)\]½¼¾] in)",
+    re.I,
 )
 _BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
