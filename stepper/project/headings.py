@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from stepper.project.orders import casts_on
+from stepper.project.orders import casts_on, holds_instruction
 
 _PART = re.compile(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm|fingers?|"
@@ -60,7 +60,9 @@ class Heading:
 
 def is_clutter(row: str) -> bool:
     """Say whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
-    return bool(_CLUTTER.match(row.strip()))
+    if not _CLUTTER.match(row.strip()):
+        return False
+    return not any(holds_instruction(sentence) for sentence in re.split(r"(?<=[.!?;])\s+", row))
 
 
 def heading_of(row: str) -> Heading | None:

@@ -17,7 +17,7 @@ _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh
 _ROUND = r"(?:rows?|rnds?|rounds?)"
 _ROW_HEAD = re.compile(
     rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
-    rf"|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
+    rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
     rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
     rf"|^\W*(?:[^\W\d][\w'-]*\W+){{1,4}}?{_ROUND}\s*(?:\([^)]*\)\s*)?(?:[:–—]|-\s)",
     re.I,
@@ -57,6 +57,17 @@ _EVERY = re.compile(
     rf"\b(?:inc|dec)(?:reas(?:e|es|ed|ing))?\b[^.!?]*\b(?:{_COUNT}|alt\w*|other)\b[^.!?]*\b(?:end|side|edge|{_ROUND}|needle)\b",
     re.I,
 )
+_SAID = re.compile(
+    rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc|dec)\w*\b|\bat\s+the\s+same\s+time\b"
+    rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*|[rw]s)\s+)*{_ROUND}\b"
+    r"|\b(?:two|three|four|five|six|\d+)\s+times\b|\btwice\b|\bonce\s+more\b|\brib(?:bing)?\s+\d|\b\d\s?x\s?\d\s+rib"
+    r"|\brem(?:ain(?:ing|s)?)?\s+(?:[a-z]+\s+)?(?:sts|stitches)\b|\b(?:sts|stitches)\s+(?:that\s+)?(?:rem(?:ain)?|are\s+left)\b"
+    r"|\b(?:to|before|after|past|until)\s+(?:the\s+)?(?:(?:next|first|second|last|third|end|side|beg\w*)\s+)*(?:markers?|m)\b"
+    r"|\breversing\b|\bto\s+match\b|\bsame\s+as\b|\bthe\s+same\.?$|:\s*as\s|\bwithout\s+shaping\b|\bwork\s+(?:flat|even|straight|back)\b|\bending\s+(?:with|on|after)\b"
+    r"|\bshape\s+(?:the|neck|crown|arm|should|top|toe|heel)|^\W*(?:all\s+sizes|.{1,24}\bonly)\s*:|\b(?:chart|pattern)\s+\w+,\s*\d",
+    re.I,
+)
+"""Words that only an instruction has: rows by number, how often, where to, as another piece."""
 _LEAD = (
     r"(?:(?:now|then|next|again|and|also|carefully|loosely|finally|when\s+ready|at\s+the\s+same\s+time)\W+"
     r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
@@ -65,7 +76,8 @@ _BEGINS = re.compile(
     rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work|rep(?:eat)?|inc(?:rease)?"
     r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate|cont(?:inue)?|change\s+to|rejoin|re-?attach"
     r"|hold|remove|wrap|graft|sew|weave|seam|press|block|k|p|put\s+(?:all|the|these|next|first|last|\d)|leave\s+(?:all|the|these|rem|\d)"
-    r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)|switch\s+to|return|transfer|fasten\s+off"
+    r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)|make\s+(?:\d|another|(?:a|the)\s+second|two|one\s+more)|thread\s+yarn|fold|slide|wind\s+yarn|pass|insert|lay\s+aside|close|carry\s+on"
+    r"|keep\s+(?:going|on|to)|go\s+on|take\s+up|do\s+not\s+(?:join|turn|break|cut)|leave|lift|proceed|switch\s+to|return|transfer|fasten\s+off"
     r"|beg(?:in)?\s+(?:with\s+a|work|knit|rows?|rnds?|rounds?|dec|inc|shap|chart|at)|draw\s+(?:yarn|through|up)|complete\s+(?:as|to|in))"
     r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
     re.I,
@@ -114,7 +126,7 @@ def holds_instruction(sentence: str) -> bool:
         or casts_on(sentence)
         or _BEGINS.match(sentence)
         or _ALONE.match(sentence)
-        or any(sign.search(sentence) for sign in (_WORKED, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES))
+        or any(sign.search(sentence) for sign in (_WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES))
     )
 
 

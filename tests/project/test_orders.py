@@ -28,6 +28,16 @@ ORDERS = [
     "Sew side seams.",
     "(Yo, k2tog) 6 times",
     "The sleeve is worked until it measures 40 cm.",
+    "Garter stitch 4 rows.",
+    "Left front: as right front, reversing shaping.",
+    "Second sleeve the same.",
+    "XL only:",
+    "1x1 ribbing",
+    "Carry on in stocking stitch without shaping.",
+    "From here on work flat.",
+    "Thread yarn through remaining sts and pull tight.",
+    "Once the piece is 40 cm long, shape the crown.",
+    "Repeat decreases every 8th row.",
 ]
 PROSE = [
     "A warm hat with a folded brim, knitted from the brim up.",
@@ -41,6 +51,13 @@ PROSE = [
     "Instructions are given for the smallest size, with larger sizes in brackets.",
     "Read the whole pattern before you begin.",
     "Join us for a summer of knitting.",
+    "The lace pattern is easy to memorise.",
+    "This pattern uses a provisional cast-on and short rows.",
+    "Sleeves are picked up at the armholes and worked downwards.",
+    "The charts are read from right to left.",
+    "Cable needle optional.",
+    "Change needle size if necessary to obtain gauge.",
+    "If only one number is given, it applies to all sizes.",
     "Lace pattern (multiple of 6 sts + 1)",
 ]
 
