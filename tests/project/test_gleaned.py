@@ -55,3 +55,15 @@ def test_yarns_are_found_by_their_letters() -> None:
     assert (yarns[0].grams, yarns[0].metres) == (50, 120)
     (bare,) = find_yarns(["100 g / 220 yds"])
     assert (bare.key, bare.metres) == ("MC", 201)  # 220 yd are 201.2 m: the international yard is 0.9144 m
+
+
+def test_a_table_of_measurements_names_no_yarn() -> None:
+    """The letters of a schematic are those of yarns too."""
+    assert find_yarns(["A: 42 (46, 50) cm", "B = length 38", "Bust (C)"]) == ()
+    assert find_yarns(["A pair of 4 mm needles"]) == ()
+
+
+@pytest.mark.parametrize("row", ["3 skeins", "100 g", "fingering weight", "merino and silk", "400 yards"])
+def test_yarn_is_what_looks_like_yarn(row: str) -> None:
+    """A weight, a fibre, an amount. Source: common practice."""
+    assert [yarn.key for yarn in find_yarns([row])] == ["MC"]
