@@ -2,8 +2,8 @@
 
 Theory of operation. A row under a heading is of the heading's kind; under "Materials", and where no heading
 stands, the words and the form of the sentence tell. What holds an instruction is never front matter, but for
-forms that say what something means: an abbreviation and its words, a gauge. What is neither prose nor has one of
-the forms has no kind, so that the knitter is sent to it.
+forms that say what something means: an abbreviation and its words, a gauge. What is neither prose nor has one
+of the forms has no kind, so that the knitter is sent to it.
 """
 
 from __future__ import annotations
@@ -31,11 +31,12 @@ KINDS = (
     "copyright",
     "heading",
 )
-"""Every kind of what need not be knitted. `page`: page numbers, running heads, addresses, rules. `heading`: the
-name of a part, which its section bears."""
+"""Every kind of what need not be knitted. `page`: page numbers, running heads, addresses, rules. `heading`:
+the name of a part, which its section bears."""
 
 _HEADED = (
-    (r"finished\s+size|(?:finished|knitted|actual)?\s*(?:measurements?|dimensions?)|finished|ease|schematic", "finished measurements"),
+    (r"finished\s+size|(?:finished|knitted|actual)?\s*(?:measurements?|dimensions?)|finished|ease"
+        r"|schematic", "finished measurements"),
     (r"sizes?|sizing|to\s+fit", "sizes"),
     (r"gauge|tension", "gauge"),
     (r"needles?|hooks?", "needles"),
@@ -87,6 +88,12 @@ _GAUGE_PART = re.compile(
     r"|^\W*(?:=|over|to|per)?\s*[\d.½¼¾/]+\s*(?:cm|mm|in|inch(?:es)?|\"|″)\W",
     re.I,
 )
+_HOW_KNITTED = re.compile(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", re.I)
+_NOT_IN_A_GAUGE = re.compile(
+    r"\*|\b[kp]\d|\b(?:cast|bind)\s+o|\buntil\b|\brep\b|k2tog|\bssk\b|\byo\b|\b(?:inc|dec)(?:reas\w+)?\b"
+    r"|\b(?:knit|purl|work|slip)\s+(?:\d|each|every|all)",
+    re.I,
+)
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|″|”|')"
 _MEASURE = (
     r"\b(?:chest|bust|waist|hips?|length|width|wide|long|circumference|diameter|depth|ease|around|height|high|tall|wingspan|armholes?|"
@@ -97,13 +104,22 @@ _MEASURED = re.compile(
     rf"{_MEASURE}[^!?]*\d|\d[^!?]*{_UNIT}\W*[^!?]*{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
     re.I,
 )
-_TABLE = re.compile(rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$")
+_TABLE = re.compile(
+    rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$"
+)
+_COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
+"""What is measured, with its numbers in the next row."""
 _SIZES = re.compile(
     r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
     re.I,
 )
-_LETTERED = re.compile(r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$")
-_NEEDLES = re.compile(r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I)
+_LETTERED = re.compile(
+    r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
+)
+_NEEDLES = re.compile(
+    r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
+)
+_TOOL = re.compile(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
 _NOTIONS = re.compile(
     r"\b(?:markers?|holders?|tapestry|darning|scrap\s+yarn|waste\s+yarn|scissors|buttons?|cable\s+needle|row\s+counter|pins?|"
     r"zip(?:per)?|ribbon|elastic|beads?|tape\s+measure|pom[- ]?pom)\b",
@@ -114,7 +130,9 @@ _COPYRIGHT = re.compile(
     re.I,
 )
 _ADDRESS = re.compile(r"https?://|\bwww\.|\S+@\S+\.\S+", re.I)
-_STITCH_PATTERN = re.compile(r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I)
+_STITCH_PATTERN = re.compile(
+    r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
+)
 _CHART = re.compile(r"^\W*(?:charts?|key|legend|schematics?|symbols?)\b|\bsee\s+(?:the\s+)?chart\b", re.I)
 _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
@@ -156,15 +174,15 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     shown = _shown(sentence)
     if context == "materials":
         return shown if shown in ("yarn", "needles", "notions") else "" if _is_unnamed(sentence) else context
-    if context in ("sizes", "finished measurements") and not _SIZES.match(sentence):
-        if _TABLE.match(sentence) or re.match(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", sentence, re.I):
-            return "finished measurements"
+    sized = context in ("sizes", "finished measurements")
+    if sized and not _SIZES.match(sentence) and (_TABLE.match(sentence) or _COLUMN.match(sentence)):
+        return "finished measurements"
     if context and not (apart and shown):
         if context == "sizes" and shown == "finished measurements":
             return shown
         if apart and is_soft(context) and _is_sentence(sentence):
             return "notes of the designer"
-        return context if shown or context in ("sizes", "finished measurements") or not _is_unnamed(sentence) else ""
+        return context if shown or sized or not _is_unnamed(sentence) else ""
     return shown or ("" if _is_unnamed(sentence) else "notes of the designer")
 
 
@@ -176,7 +194,8 @@ def _means_something(sentence: str, context: str) -> bool:
         return False
     if context != "abbreviations":
         match = _DEFINED.match(sentence)
-        return match is not None and bool(_PROSE.search(sentence[match.end() - 1 :])) and not _counts(sentence)
+        words = sentence[match.end() - 1 :] if match else ""
+        return bool(_PROSE.search(words)) and not _counts(sentence)
     if ";" in sentence and _PAIRS.match(sentence):
         return True
     match = _LISTED.match(sentence)
@@ -214,18 +233,14 @@ def _is_gauge(sentence: str, context: str) -> bool:
     return bool(
         _GAUGE.search(sentence)
         and not _orders(sentence)
-        and (re.search(rf"\d\s*{_UNIT}(?!\w)", sentence) or re.search(r"\b(?:gauge|tension)\b", sentence, re.I))
+        and re.search(rf"\d\s*{_UNIT}(?!\w)|\b(?:gauge|tension)\b", sentence, re.I)
     )
 
 
 def _orders(sentence: str) -> bool:
     """Say whether a sentence with a gauge in it tells to do something besides."""
-    bare = re.sub(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", " ", sentence, flags=re.I)
-    return bool(
-        is_order(bare)
-        or re.search(r"\*|\bk\d|\bp\d|\b(?:cast|bind)\s+o|\buntil\b|\brep\b|k2tog|\bssk\b|\byo\b", bare, re.I)
-        or re.search(r"\b(?:inc|dec)(?:reas\w+)?\b|\b(?:knit|purl|work|slip)\s+(?:\d|each|every|all)", bare, re.I)
-    )
+    bare = _HOW_KNITTED.sub(" ", sentence)
+    return is_order(bare) or bool(_NOT_IN_A_GAUGE.search(bare))
 
 
 def _shown(sentence: str) -> str:
@@ -242,7 +257,7 @@ def _shown(sentence: str) -> str:
             return kind
     if _is_sentence(sentence) and not re.search(r"\d", sentence):
         return ""
-    if YARN_WORDS.search(sentence) and not re.search(r"^\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", sentence, re.I):
+    if YARN_WORDS.search(sentence) and not _TOOL.match(sentence):
         return "yarn"
     for sign, kind in ((_NEEDLES, "needles"), (_MEASURED, "finished measurements"), (_CHART, "chart")):
         if sign.search(sentence):

@@ -43,7 +43,8 @@ _MEASURE = re.compile(
 )
 """What a schematic says behind its letters, and no yarn is called."""
 YARN_WORDS = re.compile(
-    r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting|lace\s*weight|4[- ]?ply|[2-8]-ply|"
+    r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting"
+    r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
     r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?|main\s+(?:shade|colou?r)|"
     r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|metres|meters)\b",
     re.I,
@@ -162,7 +163,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         rows: The rows of the page that speak of yarn.
 
     Returns:
-        The yarns; without letters a single main yarn, where a row looks like one: a weight, a fibre, an amount.
+        The yarns; without letters one main yarn, where a row looks like yarn: a weight, a fibre, an amount.
     """
     found: dict[str, FoundYarn] = {}
     text = "\n".join(rows)

@@ -41,6 +41,9 @@ _CLUTTER = re.compile(
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )
+_NUMBERED = re.compile(
+    r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
+)
 _INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*:\s*(\S.*)$")
 
 
@@ -87,7 +90,7 @@ def _undressed(row: str) -> str:
     plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
     if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
         plain = plain.replace(" ", "")
-    plain = re.sub(r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", "", plain, flags=re.I)
+    plain = _NUMBERED.sub("", plain)
     return re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
 
 
@@ -109,7 +112,7 @@ def _part(plain: str) -> Heading | None:
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
     bare = bare.rstrip(": ").strip()
-    if bare.endswith(".") and all(_PART.fullmatch(word) or _OF_PARTS.fullmatch(word) for word in bare[:-1].split()):
+    if bare.endswith(".") and _all_of_parts(bare[:-1]):
         bare = bare[:-1]
     words = bare.split()
     sound = (
@@ -124,21 +127,26 @@ def _part(plain: str) -> Heading | None:
     colon = plain.endswith(":")
     shouted = bare.isupper()
     titled = all(word[:1].isupper() or word in ("and", "of", "the", "for", "in") for word in words)
-    named = bare[:1].isupper() and all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words)
+    named = bare[:1].isupper() and _all_of_parts(bare)
     if not (shouted or colon or titled or named):
         return None
     return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
 
 
+def _all_of_parts(words: str) -> bool:
+    """Say whether every word names a part or goes with the name of one."""
+    return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
+
+
 def inline_part(row: str) -> str:
     """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
 
-    A name that is not shouted must be all words of parts, and stitches must be cast on or picked up behind it.
+    A name that is not shouted must be all words of parts, with stitches cast on or picked up behind it.
     """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
         return ""
     words = match.group(1)
-    parts = all(_PART.fullmatch(word) or _OF_PARTS.fullmatch(word) for word in words.split())
-    named = bool(_PART.search(words)) and (words.isupper() or (parts and casts_on(match.group(2))))
+    begins = _all_of_parts(words) and casts_on(match.group(2))
+    named = bool(_PART.search(words)) and (words.isupper() or begins)
     return words.lower() if named else ""

@@ -1,9 +1,9 @@
 """Whether a sentence of a printed page tells the knitter to do something. No I/O.
 
-Theory of operation. The signs are looked for, not the meaning: the head of a row or round, stitches written as
-abbreviations, stars and repeats, a verb of the craft beside a count, a sentence that begins with such a verb, a
-count of stitches alone. A sentence is rather taken for an instruction once too often: it then stands under a
-mark, where the knitter sees it, and not among what need not be knitted.
+Theory of operation. The signs are looked for, not the meaning: the head of a row or round, stitches written
+as abbreviations, stars and repeats, a verb of the craft beside a count, a sentence that begins with such a
+verb, a count of stitches alone. A sentence is rather taken for an instruction once too often: it then stands
+under a mark, where the knitter sees it, and not among what need not be knitted.
 """
 
 from __future__ import annotations
@@ -28,14 +28,17 @@ _STITCH = (
     r"|m1[lrp]?|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|mb|w&t|\d/\d\s[rl]p?c)"
 )
 _WORKED = re.compile(
-    rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm|turn)\b", re.I
+    rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm|turn)\b",
+    re.I,
 )
 """Stitches written as abbreviations."""
 _FRAGMENT = re.compile(
-    rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?:{_STITCH}))*[\s*)\]]*[.;]?$", re.I
+    rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?:{_STITCH}))*[\s*)\]]*[.;]?$",
+    re.I,
 )
 _REPEATED = re.compile(
-    rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)|\*\s*rep\b", re.I
+    rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)|\*\s*rep\b",
+    re.I,
 )
 _VERB = (
     r"(?:cast(?:s|ing)?[\s-]+(?:on|off)|(?:bind(?:s|ing)?|bound)[\s-]+off|knit(?:s|ted|ting)?|purl(?:s|ed|ing)?"
@@ -49,7 +52,8 @@ _COUNTED = re.compile(
     re.I,
 )
 _LASTING = re.compile(
-    rf"(?<![\w'-]){_VERB}\b[^.!?]*\b(?:until|for|to)\s+(?:[a-z' ]{{0,40}}?(?:measures?|is)\s+)?(?:about\s+)?\d[^.!?]*?(?:cms?|mm|in|inches|\"|″)(?!\w)"
+    rf"(?<![\w'-]){_VERB}\b[^.!?]*\b(?:until|for|to)\s+(?:[a-z' ]{{0,40}}?(?:measures?"
+    rf"|is)\s+)?(?:about\s+)?\d[^.!?]*?(?:cms?|mm|in|inches|\"|″)(?!\w)"
     r"|\buntil\b[^.!?]*\b(?:measures?|rem(?:ains?)?|desired|long|length|sts|stitches)\b",
     re.I,
 )
@@ -83,7 +87,8 @@ _BEGINS = re.compile(
     re.I,
 )
 _MADE = re.compile(
-    r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top|bottom|side)"
+    r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
+    r"|bottom|side)"
     r"|join\s+(?:us|the\s+(?:group|club|fun)|our)|work(?:\s+(?:gauge|begins|starts|is)|s?\s+(?:well|best)))\b",
     re.I,
 )
@@ -93,7 +98,9 @@ _ALONE = re.compile(
     re.I,
 )
 """A count of stitches with nothing beside it."""
-_STITCHES = re.compile(r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I)
+_STITCHES = re.compile(
+    r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I
+)
 """A number of stitches."""
 _CASTS_ON = re.compile(
     rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
@@ -121,17 +128,13 @@ def holds_instruction(sentence: str) -> bool:
     sentence = sentence[:LONGEST]
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
-    return bool(
-        has_row_head(sentence)
-        or casts_on(sentence)
-        or _BEGINS.match(sentence)
-        or _ALONE.match(sentence)
-        or any(sign.search(sentence) for sign in (_WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES))
-    )
+    begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
+    signs = (_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES)
+    return bool(begins) or any(sign.search(sentence) for sign in signs)
 
 
 def is_order(sentence: str) -> bool:
-    """Say whether a sentence is an instruction by the way it begins: the head of a row, or a verb of the craft."""
+    """Say whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
     sentence = sentence[:LONGEST]
     if _MADE.match(sentence):
         return False

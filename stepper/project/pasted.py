@@ -2,9 +2,9 @@
 
 Theory of operation. The text is cut into pieces, and every piece is written, in its order: as a line of the
 pattern where the wording can be read, as a note with a mark where it cannot, as a comment where it is front
-matter of a kind that can be named (sizes, gauge, abbreviations, page numbers). The values found in the front
-matter are written as keys besides. So nothing is dropped and nothing passed over: the pieces, put together, are
-the text, each stands on one row of the file, and what is not knitted says what it is.
+matter of a kind that can be named (sizes, gauge, abbreviations, page numbers). The values found in the
+front matter are written as keys besides. So nothing is dropped and nothing passed over: the pieces, put
+together, are the text, each stands on one row of the file, and what is not knitted says what it is.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ class Pasted:
 
     title: str
     sizes: tuple[str, ...]
-    """The sizes: their names, or numbers as many as the lists of the text have; empty where it is not sure."""
+    """Their names, or numbers as many as the lists of the text have; empty where it is not sure."""
     sizes_found: bool
     sizes_doubt: str
     """Why the sizes are not sure, as a sentence; empty where they are."""
@@ -57,8 +57,8 @@ def take_apart(text: str) -> Pasted:
         text: The whole text, as copied.
 
     Returns:
-        The pieces and what heads them. Always: the pieces put together are the text, white space aside; each is a
-        line, a note, or front matter of a named kind.
+        The pieces and what heads them. Always: the pieces put together are the text, white space aside; each
+        is a line, a note, or front matter of a named kind.
     """
     rows = [" ".join(writable(row).split()) for row in text.splitlines()]
     found = sizes_of(rows)
@@ -66,6 +66,7 @@ def take_apart(text: str) -> Pasted:
     sorter.sort()
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
+    doubtful = [piece for piece in sorter.front if piece.kind == "note"]
     told = [piece for piece in pieces if piece.kind == "comment" and piece.front not in ("heading", "page")]
     return Pasted(
         title=_title(rows),
@@ -75,7 +76,7 @@ def take_apart(text: str) -> Pasted:
         front=tuple(sorter.front),
         parts=parts,
         charts=tuple(chart for chart in sorter.charts if chart.rows and chart.key),
-        text=_running(sorted([*told, *(p for p in sorter.front if p.kind == "note")], key=lambda piece: piece.row)),
+        text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
 

@@ -11,7 +11,9 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-_LETTER = r"(?:\d?X{0,4}[SML]|\dX|X{1,3}[- ]?(?:small|large)|(?:extra|x)[-\s]?(?:small|large)|small|medium|large)"
+_LETTER = (
+    r"(?:\d?X{0,4}[SML]|\dX|X{1,3}[- ]?(?:small|large)|(?:extra|x)[-\s]?(?:small|large)|small|medium|large)"
+)
 _AGE = r"(?:\s*(?:months?|mths?|mos?|years?|yrs?|y|m))?"
 _ONE = (
     rf"(?:(?:women'?s|men'?s|child(?:ren)?'?s?|adults?'?s?|baby|toddler|kids?'?)\s+)?(?:{_LETTER}|\d{{1,3}}(?:\.\d|[½¼¾])?{_AGE}"
@@ -21,7 +23,8 @@ _SIZE = re.compile(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
 _RANGE = re.compile(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)
 _CHAIN = re.compile(rf"{_ONE}(?:\s*[-\u2013/|·]\s*{_ONE}){{2,}}", re.I)
 _SIZE_ROW = re.compile(
-    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$", re.I
+    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$",
+    re.I,
 )
 _FIT_ROW = re.compile(
     r"\bto\s+fit\b\W*(?:(?:sizes?|bust/chest|bust|chest|head|hand|foot|waist|hips?|ages?|shoe\s+size)\b\W*)*[^\d\n]{0,20}?"
@@ -119,8 +122,8 @@ def _readings(text: str) -> list[tuple[str, ...]]:
     bracketed = bool(re.search(r"[(\[]", text))
     if bracketed or re.search(r"[,;:]", text):
         parts = re.split(r"[()\[\],;:]+|\s+and\s+|\s&\s", text)
-        parts = [piece for part in parts for piece in (_CHAIN.fullmatch(part.strip()) and _links(part) or [part])]
-        return _named(parts)
+        chained = [_links(part) if _CHAIN.fullmatch(part.strip()) else [part] for part in parts]
+        return _named([piece for pieces in chained for piece in pieces])
     if _CHAIN.fullmatch(text):
         return _named(_links(text))
     span = _RANGE.fullmatch(text)

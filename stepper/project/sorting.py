@@ -1,9 +1,9 @@
 """Each row of a printed page put where it belongs: in a line, under a mark, or in front matter. No I/O.
 
 Theory of operation. The rows are gone through once. In front matter every sentence is given its kind
-(`stepper.project.front_matter`); one that has none is left under a mark, so that no instruction is passed over in
-silence. Knitting begins at the heading of a part with something to knit below it, or where stitches are cast on
-without a heading; from there on every row is a line of the pattern or stands under a mark.
+(`stepper.project.front_matter`); one that has none is left under a mark, so that no instruction is passed
+over in silence. Knitting begins at the heading of a part with something to knit below it, or where stitches
+are cast on without a heading; from there on every row is a line of the pattern or stands under a mark.
 """
 
 from __future__ import annotations
@@ -27,7 +27,8 @@ _SUBHEAD = re.compile(
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
 _WORKING = re.compile(
-    r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern|patt|until)\b", re.I
+    r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern|patt|until)\b",
+    re.I,
 )
 _HEAD_ORDERS = re.compile(
     r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer|hold|break|change|increase|decrease)\b"
@@ -38,7 +39,9 @@ _HEAD_ORDERS = re.compile(
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _FRONT_WHY = "this may be an instruction, and stands in front of the pattern."
 _UNNAMED_WHY = "it is not clear what this is."
-_PAGE_NUMBER = re.compile(r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I)
+_PAGE_NUMBER = re.compile(
+    r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
+)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -108,7 +111,8 @@ class Sorter:
             return False
         if heading is None:
             named = kind_of(row) in ("notes of the designer", "yarn", "finished measurements")
-            return named and not self.lines.goes_on(at) and len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
+            short = len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
+            return named and short and not self.lines.goes_on(at)
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")
         begins = below and heading_of(below) is None and self._begins_in(below)
         return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
@@ -172,8 +176,8 @@ class Sorter:
             if not rows[at]:
                 at += 1
                 continue
-            taken, line = self.lines.joined(at)
-            if self._begins_in(" ".join(rows[at : at + taken])) or (line is None and self._begins_in(rows[at])):
+            taken, _ = self.lines.joined(at)
+            if self._begins_in(" ".join(rows[at : at + taken])):
                 return True
             at += taken
         return False
@@ -194,11 +198,12 @@ class Sorter:
         self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
 
     def _paragraph(self, at: int) -> int:
-        """Count the rows of a paragraph of front matter; entries of a list that begin with a number stand apart."""
+        """Count the rows of a paragraph of front matter; the entries of a list stand apart."""
         most, rows = self.lines.run_on(at), self.lines.rows
         for taken in range(1, most):
             row, below = rows[at + taken - 1], rows[at + taken]
-            if not (below[0].isdigit() or kind_of(below, self.context) == "abbreviations") or is_broken_at(row) or row.endswith("="):
+            entry = below[0].isdigit() or kind_of(below, self.context) == "abbreviations"
+            if not entry or is_broken_at(row) or row.endswith("="):
                 continue
             before = sentences_of(" ".join(rows[at : at + taken]))
             named = all(kind_of(sentence, self.context) for sentence in before)
@@ -215,7 +220,8 @@ class Sorter:
             self._open(part)
             return at
         sentences = sentences_of(text)
-        opening = next((n for n, sentence in enumerate(sentences) if self._begins(sentence, at + taken)), None)
+        begun = (number for number, each in enumerate(sentences) if self._begins(each, at + taken))
+        opening = next(begun, None)
         if opening is None:
             self._name(text, at, taken, self.context)
             return at + taken
@@ -273,7 +279,9 @@ class Sorter:
         """Say whether the row above is under a mark, and its sentence has no end."""
         above = self.lines.rows[at - 1] if at else ""
         last = self.pieces[-1] if above and self.pieces else None
-        return last is not None and last.kind == "note" and last.text.endswith(above) and not above.endswith(ENDS)
+        if last is None or last.kind != "note":
+            return False
+        return last.text.endswith(above) and not above.endswith(ENDS)
 
     # --- the pattern ---
 
@@ -281,7 +289,8 @@ class Sorter:
         """Take a row of the pattern, with those it goes on in; return the next row."""
         row = self.lines.rows[at]
         part = inline_part(row)
-        if part and (self.lines.joined(at)[1] is not None or self._begins_in(row)) and self.pieces_worked(part):
+        fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
+        if part and fresh and (self.lines.joined(at)[1] is not None or self._begins_in(row)):
             self._open(part)
         taken, line = self.lines.joined(at)
         if line is None and _SUBHEAD.match(row) and not _WORKING.search(row):
@@ -295,10 +304,6 @@ class Sorter:
         text = " ".join(self.lines.rows[at : at + taken])
         self.pieces.extend(self.lines.by_sentence(text, at + 1))
         return at + taken
-
-    def pieces_worked(self, part: str) -> bool:
-        """Say whether a part of another name has anything in it, so that a new one begins."""
-        return not self.parts or self.parts[-1].name != part or bool(self.parts[-1].pieces)
 
 
 def _row_of(before: str, rows: list[str]) -> int:

@@ -7,6 +7,7 @@ C4B. K6. Rep from * around."), and abbreviations end in one.
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 from stepper.project.headings import heading_of, is_clutter
 from stepper.project.orders import has_row_head, is_fragment
@@ -30,8 +31,8 @@ def sentences_of(text: str) -> list[str]:
     """Split a text into its sentences.
 
     Returns:
-        The sentences. Always: put together they are the text, white space aside; a row of single stitches with
-        full stops between them is one sentence.
+        The sentences. Always: put together they are the text, white space aside; a row of single stitches
+        with full stops between them is one sentence.
     """
     made: list[str] = []
     last = ""
@@ -54,7 +55,7 @@ def _goes_with(last: str, part: str) -> bool:
 def stands_in_stops(text: str) -> bool:
     """Say whether full stops stand between the stitches of one row: "*P3. C4B. K6. Rep from *"."""
     parts = _SENTENCE.split(text)
-    return any(_goes_with(last, part) for last, part in zip(parts, parts[1:], strict=False))
+    return any(_goes_with(last, part) for last, part in pairwise(parts))
 
 
 def goes_on(row: str, following: str) -> bool:

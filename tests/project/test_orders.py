@@ -45,7 +45,7 @@ PROSE = [
     "Work begins at the brim.",
     "Take time to check your gauge.",
     'Finished circumference: 18 (20, 22)"',
-    "US 7 (4.5 mm) needles, 16\" circular",
+    'US 7 (4.5 mm) needles, 16" circular',
     "4 stitch markers",
     "To fit chest 81 [86:91:97] cm",
     "Instructions are given for the smallest size, with larger sizes in brackets.",

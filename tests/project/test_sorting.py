@@ -85,7 +85,18 @@ INSTRUCTIONS += [
     "Wrap the next st and turn.", "1st rnd: *P3. C4B. K6. Rep from * around.", "BO 4 sts at beg of next 2 rows.",
     "All even rnds: Knit.", "Work rows 1-4 of the chart.", "Cut yarn.", "Graft the toe.", "Change to smaller needles.",
 ]  # fmt: skip
-_PROSE_IN_WORK = ("Try it", "Turn the corner", "Sing while", "Count them", "The thumb", "Think", "Press each", "Go on", "All pieces", "Ditto")
+_PROSE_IN_WORK = (
+    "Try it",
+    "Turn the corner",
+    "Sing while",
+    "Count them",
+    "The thumb",
+    "Think",
+    "Press each",
+    "Go on",
+    "All pieces",
+    "Ditto",
+)
 INSTRUCTIONS = [words for words in INSTRUCTIONS if not words.startswith(_PROSE_IN_WORK)]
 FRONT = [
     words for table in TABLES for kind, words in table.words if kind not in ("work", "look", "heading", "chart", "title")
@@ -107,7 +118,11 @@ def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
                 rows[-1] += f" {words}"
                 continue
             width = draw(st.sampled_from([0, 0, 24, 40]))
-            rows += textwrap.wrap(words, width, break_long_words=False, break_on_hyphens=False) if width else [words]
+            rows += (
+                textwrap.wrap(words, width, break_long_words=False, break_on_hyphens=False)
+                if width
+                else [words]
+            )
         else:
             choices = {"front": FRONT, "heading": HEADINGS, "blank": [""]}[which]
             rows.append(draw(st.sampled_from(choices)))
