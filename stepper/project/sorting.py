@@ -12,6 +12,7 @@ import re
 from dataclasses import dataclass, field
 
 from stepper.project.front_matter import is_soft, kind_of, kind_under
+from stepper.project.front_pieces import front_pieces
 from stepper.project.headings import Heading, heading_of, inline_part, is_clutter
 from stepper.project.orders import casts_on, has_row_head, holds_instruction
 from stepper.project.page_lines import PageLines
@@ -37,8 +38,6 @@ _HEAD_ORDERS = re.compile(
 )
 """Headings that tell to do something besides naming a part."""
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
-_FRONT_WHY = "this may be an instruction, and stands in front of the pattern."
-_UNNAMED_WHY = "it is not clear what this is."
 _PAGE_NUMBER = re.compile(
     r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
@@ -256,24 +255,9 @@ class Sorter:
         kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
             kinds[0] = ""
-        rows = self.lines.rows[at : at + taken]
-        if len(set(kinds)) == 1 and kinds[0] and text == " ".join(rows):
-            for number, row in enumerate(rows):
-                self._comment(row, at + number, kinds[0])
-            return
         self.begun = True
-        begin = 0
-        for end in range(1, len(kinds) + 1):
-            if end < len(kinds) and kinds[end] == kinds[begin]:
-                continue
-            row = _row_of(" ".join(sentences[:begin]), rows) + at + 1
-            piece = " ".join(sentences[begin:end])
-            if kinds[begin]:
-                self.pieces.append(Piece(kind="comment", text=piece, row=row, front=kinds[begin]))
-            else:
-                why = _FRONT_WHY if holds_instruction(piece) else _UNNAMED_WHY
-                self.pieces.append(Piece(kind="note", text=piece, row=row, why=why))
-            begin = end
+        rows = self.lines.rows[at : at + taken]
+        self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
 
     def _is_unended(self, at: int) -> bool:
         """Say whether the row above is under a mark, and its sentence has no end."""
@@ -304,13 +288,3 @@ class Sorter:
         text = " ".join(self.lines.rows[at : at + taken])
         self.pieces.extend(self.lines.by_sentence(text, at + 1))
         return at + taken
-
-
-def _row_of(before: str, rows: list[str]) -> int:
-    """Count the rows that end before a stretch of their joined text; `before`: what stands before it."""
-    done = 0
-    for number, row in enumerate(rows):
-        done += len(row) + 1
-        if done > len(before) + 1:
-            return number
-    return len(rows) - 1
