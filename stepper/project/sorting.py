@@ -32,11 +32,17 @@ _WORKING = re.compile(
     re.I,
 )
 _HEAD_ORDERS = re.compile(
-    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer|hold|break|change|increase|decrease)\b"
-    r"(?!-)|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|as|until|for|with|rows?|rounds?|rnds?|stitches|sts|pattern|rib|same)\b",
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer|hold|break"
+    r"|change|increase|decrease|close)\b(?!-)"
+    r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?|stitches|sts"
+    r"|pattern|rib|other)\b|\bsame\b|\bas\s+(?:for|first|left|right|back|front|the|other)\b|\bto\s+match\b",
     re.I,
 )
 """Headings that tell to do something besides naming a part."""
+_OFTEN = re.compile(
+    r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
+)
+_OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _PAGE_NUMBER = re.compile(
     r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
@@ -146,8 +152,10 @@ class Sorter:
             self._open(heading.name, heading.aside)
         else:
             self.mode, self.context = "front", ""
-        if _HEAD_ORDERS.search(heading.name):
-            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=self.lines.why(row)))
+        often = bool(_OFTEN.search(heading.aside))
+        if often or _HEAD_ORDERS.search(heading.name):
+            why = _OFTEN_WHY if often else self.lines.why(row)
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
             self._comment(row, at, "heading")
         return at + 1

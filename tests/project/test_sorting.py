@@ -142,3 +142,49 @@ def test_no_instruction_is_ever_passed_over(page: tuple[str, list[str]]) -> None
         found = set(kinds[at : at + len(bare(words))])
         assert found <= {"line", "note"}, f"{words}: {', '.join(sorted(found))}"
         at += len(bare(words))
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Join sleeves and body:",
+        "WORK EVEN TO ARMHOLE",
+        "Second sleeve the same:",
+        "PURL BACK",
+        "Sleeves (make 2)",
+        "Close the toe:",
+    ],
+)
+def test_a_heading_that_tells_to_do_something_stands_under_a_mark(heading: str) -> None:
+    """The name of a section is not knitted."""
+    pieces = take_apart(f"Jumper\n\n{heading}\nCast on 40 sts.\nKnit 2 rows.\n").pieces
+    (piece,) = [piece for piece in pieces if piece.text == heading]
+    assert piece.kind in ("line", "note")
+
+
+def test_a_part_begins_without_a_single_line_that_is_read() -> None:
+    """Whole garments were once comments, because the wording knew none of their lines."""
+    pasted = take_apart("Gannet\n\nBODY\nLoop 180 sts onto the needle.\nRnds of ribs, 18 of them.\n")
+    assert [part.name for part in pasted.parts] == ["body"]
+    assert [piece.kind for piece in pasted.parts[0].pieces] == ["comment", "note", "note"]
+
+
+def test_a_part_may_begin_in_prose_before_its_heading() -> None:
+    """What is cast on in the introduction is knitted first."""
+    pasted = take_apart("Blanket\nIt is soft.\nWith A, cast on 40 sts.\n\nBODY\nKnit 2 rows.\n")
+    assert [part.name for part in pasted.parts] == ["beginning", "body"]
+
+
+def test_a_swatch_is_not_knitted() -> None:
+    """It stands under a mark among the gauge, and the pattern begins with its own cast-on."""
+    pasted = take_apart(
+        "Cap\nGAUGE\nCast on 30 sts and knit 40 rows for a swatch.\n\nCO 80 sts.\nKnit 2 rows.\n"
+    )
+    assert [piece.kind for piece in pasted.front] == ["comment", "comment", "note"]
+    assert pasted.parts[0].pieces[0].text == "CO 80 sts."
+
+
+def test_a_page_of_prose_is_no_hundred_marks() -> None:
+    """Of the front matter of all pages at most one row in twelve stands under a mark."""
+    fronts = [piece for table in TABLES for piece in take_apart(table.text).front]
+    assert sum(piece.kind == "note" for piece in fronts) * 12 <= len(fronts)
