@@ -42,7 +42,7 @@ _HEADED = (
     (r"needles?|hooks?", "needles"),
     (r"notions|equipment|tools|haberdashery|extras", "notions"),
     (r"yarns?|colou?rs?|shades?|wool", "yarn"),
-    (r"materials?|you\s+(?:will|.ll)?\s*need|what\s+you|supplies|requirements", "materials"),
+    (r"materials?|you(?:\s+will|.ll)?\s+need|what\s+you|supplies|requirements", "materials"),
     (r"(?:special\s+)?abbreviations?|terms|glossary", "abbreviations"),
     (r"special|techniques?|stitch\s+(?:guide|patterns?)|pattern\s+stitch|stitches", "stitch patterns"),
     (r"charts?|chart\s+key|key|legend|symbols?", "chart"),
@@ -110,7 +110,7 @@ _TABLE = re.compile(
 _COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
 """What is measured, with its numbers in the next row."""
 _SIZES = re.compile(
-    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
+    r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
     re.I,
 )
 _LETTERED = re.compile(
@@ -139,6 +139,8 @@ _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 def kind_under(heading: Heading) -> str:
     """Give the kind of what stands under a heading of front matter."""
+    if "abbreviation" in heading.name:
+        return "abbreviations"
     for words, kind in _HEADED:
         if re.match(rf"(?:{words})\b", heading.name, re.I):
             return kind
@@ -180,7 +182,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     if context and not (apart and shown):
         if context == "sizes" and shown == "finished measurements":
             return shown
-        if apart and is_soft(context) and _is_sentence(sentence):
+        idle = context == "gauge" and not re.search(r"\d", sentence)
+        if apart and (idle or (is_soft(context) and _is_sentence(sentence))):
             return "notes of the designer"
         return context if shown or sized or not _is_unnamed(sentence) else ""
     return shown or ("" if _is_unnamed(sentence) else "notes of the designer")
@@ -196,6 +199,7 @@ def _means_something(sentence: str, context: str) -> bool:
         match = _DEFINED.match(sentence)
         words = sentence[match.end() - 1 :] if match else ""
         return bool(_PROSE.search(words)) and not _counts(sentence)
+    sentence = re.sub(r"^\W*(?:[a-z]+\s+)?abbreviations?\W+", "", sentence, flags=re.I)
     if ";" in sentence and _PAIRS.match(sentence):
         return True
     match = _LISTED.match(sentence)

@@ -27,8 +27,8 @@ _FRONT = re.compile(
     r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin|start)|dimensions|"
     r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary|legend|symbols?|inspiration|"
     r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
-    r"abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
-    r"sizing|gauge|tension|techniques?|equipment|tools|you\s+will\s+need|about(?:\s+the\s+pattern)?|"
+    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
+    r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need|about(?:\s+the\s+pattern)?|"
     r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
     r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
     re.I,
@@ -41,10 +41,16 @@ _CLUTTER = re.compile(
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )
+_STITCH_PATTERN = re.compile(
+    r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
+    r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
+    re.I,
+)
+"""The name of a stitch pattern with the stitches it needs: "Lace pattern (over 8 sts)"."""
 _NUMBERED = re.compile(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
-_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*:\s*(\S.*)$")
+_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,6 +84,8 @@ def heading_of(row: str) -> Heading | None:
     chart = _CHART.match(plain.rstrip(":"))
     if chart and len(plain) <= 60:
         return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
+    if _STITCH_PATTERN.match(plain):
+        return Heading(kind="front", name="stitch pattern")
     front = _FRONT.match(plain)
     if front and _heads_front(plain, front):
         rest = plain[front.end() :].lstrip(" :.-–—=")
@@ -100,7 +108,7 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
         return False  # "Sizes S and M only:" stands over lines of the pattern
     if plain[:1].islower() and not re.match(r"\s*:", after):
         return False  # the last word of a broken row: "needles"
-    if not after.strip() or re.match(r"\s*[:=–—]|\s+-\s", after):
+    if not after.strip() or re.match(r"\.?\s*[:=–—]|\s+-\s", after):
         return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
     return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
 

@@ -16,6 +16,7 @@ _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|e
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
 _ROUND = r"(?:rows?|rnds?|rounds?)"
 _ROW_HEAD = re.compile(
+    r"^\W*(?:r|rd|rnd)\.?\s*\d+\s*(?:\([rw]s\)\s*)?[.:)]|"
     rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
     rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
     rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
@@ -109,14 +110,19 @@ _CASTS_ON = re.compile(
 )
 
 
+def _looked_at(sentence: str) -> str:
+    """Give the words that are looked at, with a colon behind a label of the old style: "The body.—Cast on"."""
+    return re.sub(r"\.\s?[–—]\s?", ": ", sentence[:LONGEST])
+
+
 def has_row_head(sentence: str) -> bool:
     """Say whether a sentence begins with the head of a row or round."""
-    return bool(_ROW_HEAD.match(sentence[:LONGEST]))
+    return bool(_ROW_HEAD.match(_looked_at(sentence)))
 
 
 def casts_on(sentence: str) -> bool:
     """Say whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
-    return bool(_CASTS_ON.match(sentence[:LONGEST]))
+    return bool(_CASTS_ON.match(_looked_at(sentence)))
 
 
 def holds_instruction(sentence: str) -> bool:
@@ -125,7 +131,7 @@ def holds_instruction(sentence: str) -> bool:
     Args:
         sentence: A sentence of the page, or a row that ends none.
     """
-    sentence = sentence[:LONGEST]
+    sentence = _looked_at(sentence)
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
     begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
@@ -135,7 +141,7 @@ def holds_instruction(sentence: str) -> bool:
 
 def is_order(sentence: str) -> bool:
     """Say whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
-    sentence = sentence[:LONGEST]
+    sentence = _looked_at(sentence)
     if _MADE.match(sentence):
         return False
     return has_row_head(sentence) or casts_on(sentence) or bool(_BEGINS.match(sentence))

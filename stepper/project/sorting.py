@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from stepper.project.front_matter import is_soft, kind_of, kind_under
 from stepper.project.front_pieces import front_pieces
 from stepper.project.headings import Heading, heading_of, inline_part, is_clutter
-from stepper.project.orders import casts_on, has_row_head, holds_instruction
+from stepper.project.orders import casts_on, holds_instruction, is_order
 from stepper.project.page_lines import PageLines
 from stepper.project.pieces import DrawnChart, Part, Piece, has_key
 from stepper.project.stops import ENDS, is_broken_at, sentences_of
@@ -117,7 +117,8 @@ class Sorter:
         if heading is None:
             named = kind_of(row) in ("notes of the designer", "yarn", "finished measurements")
             short = len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
-            return named and short and not self.lines.goes_on(at)
+            below = self.lines.rows[at + 1] if at + 1 < len(self.lines.rows) else ""
+            return named and short and not holds_instruction(f"{row} {below}")
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")
         begins = below and heading_of(below) is None and self._begins_in(below)
         return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
@@ -254,8 +255,8 @@ class Sorter:
         if not free or self.context in ("stitch patterns", "abbreviations"):
             return False
         if self.parts:
-            return worked or has_row_head(sentence)
-        return after > self.last_cast_on and (worked or has_row_head(sentence))
+            return holds_instruction(sentence)
+        return after > self.last_cast_on and (worked or is_order(sentence))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Give a paragraph of front matter its kinds; leave what has none under a mark."""

@@ -24,6 +24,10 @@ _GOES_ON = re.compile(
     re.I,
 )
 _BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
+_NUMBER_OF_ROW = re.compile(
+    r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
+)
+"""The number of a row with a full stop behind it: "R1. Knit", "1st row. P"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -37,7 +41,7 @@ def sentences_of(text: str) -> list[str]:
     made: list[str] = []
     last = ""
     for part in _SENTENCE.split(text):
-        if made and _goes_with(last, part):
+        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last)):
             made[-1] += f" {part}"
         else:
             made.append(part)
