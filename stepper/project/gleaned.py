@@ -1,4 +1,4 @@
-"""What a printed pattern says before its first line: title, sizes, gauge, needles, yarns. No I/O.
+"""What a printed pattern says before its first line: gauge, needles, yarns. No I/O.
 
 Everything here is a guess from the words of a page. What is not found is left for the knitter to fill in.
 """
@@ -6,22 +6,11 @@ Everything here is a guess from the words of a page. What is not found is left f
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from stepper.project.lengths import read_needle, read_number
 
-_SIZE = re.compile(
-    r"(?:(?:women's|men's|child(?:ren)?'?s?|adult|baby)\s+)?(?:\d?X{0,4}[SML]|\dX|\d{1,3}(?:\s?[-/]\s?\d{1,3})?"
-    r"(?:\s*(?:months?|mths?|mos?|years?|yrs?))?|(?:extra|x)?[-\s]?(?:small|large)|medium|newborn|preemie|"
-    r"one(?:\s+size)?|\d{1,2}T)(?:\s*(?:cm|in|\"))?",
-    re.I,
-)
-_SIZE_ROW = re.compile(r"^\W*(?:finished\s+)?sizes?\b(?:\s+available)?\s*[:=\u2013-]?\s*(\S.*)$", re.I)
-_FIT_ROW = re.compile(
-    r"\bto\s+fit\b\W*(?:(?:bust|chest|bust/chest|head|hand|foot|waist|hips?)\b)?[^\d\n]{0,20}(\d.*)$", re.I
-)
 _NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
 _GAUGE = re.compile(
     rf"(?P<st>{_NUMBER})\s*(?:sts?|stitches)\b\.?\s*(?:and|&|,|x|×|by|/)\s*(?P<rows>{_NUMBER})\s*"
@@ -47,6 +36,20 @@ _KEYED = re.compile(
 )
 _BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
 _SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
+_MEASURE = re.compile(
+    r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width|circumference|depth|height|"
+    r"armhole|sleeve|shoulder|wrist|measurements?)\b|^[\d\s.,()\[\]:;-]+$",
+    re.I,
+)
+"""What a schematic says behind its letters, and no yarn is called."""
+YARN_WORDS = re.compile(
+    r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting"
+    r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
+    r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?|main\s+(?:shade|colou?r)|"
+    r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|metres|meters)\b",
+    re.I,
+)
+"""What yarn looks like: a weight, a fibre, a skein, grams, yards or metres."""
 _METRES_IN_A_YARD = 0.9144
 """Source: the international yard, 1959."""
 
@@ -71,38 +74,6 @@ class FoundYarn:
     name: str
     grams: int | None = None
     metres: int | None = None
-
-
-def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
-    """Give the names of the sizes from the row that lists them; empty where none does."""
-    for pattern in (_SIZE_ROW, _FIT_ROW):
-        for at, row in enumerate(rows):
-            text = row
-            if re.fullmatch(r"\W*sizes?\W*", row, re.I) and at + 1 < len(rows):
-                text = f"Sizes: {rows[at + 1]}"
-            match = pattern.search(text)
-            names = _names(match.group(1)) if match else ()
-            if names:
-                return names
-    return ()
-
-
-def _names(text: str) -> tuple[str, ...]:
-    text = re.split(r"(?<=[)\]])\s*(?:cm|in|inches)?\W*\s(?=[a-z])|\.\s|\.$", text)[0]
-    parts = [" ".join(part.split()) for part in re.split(r"[()\[\],;:/]+", text) if part.strip(" .")]
-    parts = [part for part in parts if not re.fullmatch(r"(?:cm|in|inches|\")\.?", part)]
-    sound = parts and all(_SIZE.fullmatch(part) for part in parts)
-    different = len({part.lower() for part in parts}) == len(parts)
-    return tuple(parts) if sound and different else ()
-
-
-def infer_sizes(rows: Sequence[str]) -> int:
-    """Give the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
-    lengths: Counter[int] = Counter()
-    for row in rows:
-        for found in re.findall(r"\d+\s*[(\[]\s*\d+(?:\s*[,;:]\s*\d+)*\s*[)\]]", row):
-            lengths[len(re.findall(r"\d+", found))] += 1
-    return lengths.most_common(1)[0][0] if lengths else 1
 
 
 def find_gauges(text: str) -> tuple[FoundGauge, ...]:
@@ -186,7 +157,14 @@ def find_needle(text: str) -> float | None:
 
 
 def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
-    """Find the yarns: the letters that the lines use, and their names."""
+    """Find the yarns: the letters that the lines use, and their names.
+
+    Args:
+        rows: The rows of the page that speak of yarn.
+
+    Returns:
+        The yarns; without letters one main yarn, where a row looks like yarn: a weight, a fibre, an amount.
+    """
     found: dict[str, FoundYarn] = {}
     text = "\n".join(rows)
     for row in rows:
@@ -195,21 +173,25 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
             *((match.group(2), match.group(1)) for match in _BRACKETED.finditer(row)),
             *((match.group(1), match.group(2)) for match in _SHADED.finditer(row)),
         ]:
-            clean = _yarn_name(name)
+            clean = "" if _MEASURE.search(name) else _yarn_name(name)
             if clean and key not in found:
                 found[key] = FoundYarn(key=key, name=clean)
-    skein = _SKEIN.search(text)
-    grams = metres = None
-    if skein:
-        grams = int(skein.group("g") or skein.group("g2"))
-        long = int(skein.group("m") or skein.group("m2"))
-        yards = (skein.group("u") or skein.group("u2")).lower().startswith("y")
-        metres = round(long * _METRES_IN_A_YARD) if yards else long
-        if not (0 < grams <= 2000 and 0 < metres <= 5000):
-            grams = metres = None
-    if not found:
+    if not found and YARN_WORDS.search(text):
         found["MC"] = FoundYarn(key="MC", name="main yarn")
+    grams, metres = _skein(text)
     return tuple(replace(yarn, grams=grams, metres=metres) for yarn in found.values())
+
+
+def _skein(text: str) -> tuple[int | None, int | None]:
+    """Give what a skein weighs and how long it is, where the text says both. Units: g, m."""
+    skein = _SKEIN.search(text)
+    if skein is None:
+        return None, None
+    grams = int(skein.group("g") or skein.group("g2"))
+    long = int(skein.group("m") or skein.group("m2"))
+    yards = (skein.group("u") or skein.group("u2")).lower().startswith("y")
+    metres = round(long * _METRES_IN_A_YARD) if yards else long
+    return (grams, metres) if 0 < grams <= 2000 and 0 < metres <= 5000 else (None, None)
 
 
 def _yarn_name(text: str) -> str:

@@ -5,25 +5,30 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from stepper.project.orders import casts_on, holds_instruction
+
 _PART = re.compile(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm|fingers?|"
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
-    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
 
 _OF_PARTS = re.compile(
-    r"(?:left|right|front|back|first|second|upper|lower|both|and|button|of|the|to|make|making|up|inner|outer)",
+    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to|make|making|up|inner|outer)",
     re.I,
 )
 """Words that go with the name of a part."""
 _FRONT = re.compile(
-    r"^(?:pattern\s+notes?|finished\s+(?:measurements?|sizes?)|skill\s+level|special\s+(?:stitches|techniques)|"
-    r"abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
-    r"sizing|gauge|tension|techniques?|equipment|tools|you\s+will\s+need|about(?:\s+the\s+pattern)?|"
+    r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted|actual)\s+(?:measurements?|sizes?|dimensions?)|"
+    r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin|start)|dimensions|"
+    r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary|legend|symbols?|inspiration|"
+    r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
+    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
+    r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need|about(?:\s+the\s+pattern)?|"
     r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
     r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
     re.I,
@@ -36,7 +41,16 @@ _CLUTTER = re.compile(
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )
-_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*:\s*(\S.*)$")
+_STITCH_PATTERN = re.compile(
+    r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
+    r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
+    re.I,
+)
+"""The name of a stitch pattern with the stitches it needs: "Lace pattern (over 8 sts)"."""
+_NUMBERED = re.compile(
+    r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
+)
+_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +69,9 @@ class Heading:
 
 def is_clutter(row: str) -> bool:
     """Say whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
-    return bool(_CLUTTER.match(row.strip()))
+    if not _CLUTTER.match(row.strip()):
+        return False
+    return not any(holds_instruction(sentence) for sentence in re.split(r"(?<=[.!?;])\s+", row))
 
 
 def heading_of(row: str) -> Heading | None:
@@ -64,10 +80,12 @@ def heading_of(row: str) -> Heading | None:
     Args:
         row: A row of the text, as copied.
     """
-    plain = re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.)\s+(?=[A-Z])", "", " ".join(row.split()).strip("*_#• "))
+    plain = _undressed(row)
     chart = _CHART.match(plain.rstrip(":"))
     if chart and len(plain) <= 60:
         return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
+    if _STITCH_PATTERN.match(plain):
+        return Heading(kind="front", name="stitch pattern")
     front = _FRONT.match(plain)
     if front and _heads_front(plain, front):
         rest = plain[front.end() :].lstrip(" :.-–—=")
@@ -75,9 +93,22 @@ def heading_of(row: str) -> Heading | None:
     return _part(plain)
 
 
+def _undressed(row: str) -> str:
+    """Take what only dresses a heading off it: stars and rules, its number, letters set wide."""
+    plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
+    if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
+        plain = plain.replace(" ", "")
+    plain = _NUMBERED.sub("", plain)
+    return re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
+
+
 def _heads_front(plain: str, front: re.Match[str]) -> bool:
     after = plain[front.end() :]
-    if not after.strip() or re.match(r"\s*[:=–—]|\s+-\s", after):
+    if re.search(r"\bonly\b", after, re.I):
+        return False  # "Sizes S and M only:" stands over lines of the pattern
+    if plain[:1].islower() and not re.match(r"\s*:", after):
+        return False  # the last word of a broken row: "needles"
+    if not after.strip() or re.match(r"\.?\s*[:=–—]|\s+-\s", after):
         return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
     return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
 
@@ -89,6 +120,8 @@ def _part(plain: str) -> Heading | None:
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
     bare = bare.rstrip(": ").strip()
+    if bare.endswith(".") and _all_of_parts(bare[:-1]):
+        bare = bare[:-1]
     words = bare.split()
     sound = (
         0 < len(words) <= 6
@@ -102,17 +135,26 @@ def _part(plain: str) -> Heading | None:
     colon = plain.endswith(":")
     shouted = bare.isupper()
     titled = all(word[:1].isupper() or word in ("and", "of", "the", "for", "in") for word in words)
-    named = bare[:1].isupper() and all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words)
+    named = bare[:1].isupper() and _all_of_parts(bare)
     if not (shouted or colon or titled or named):
         return None
     return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
 
 
+def _all_of_parts(words: str) -> bool:
+    """Say whether every word names a part or goes with the name of one."""
+    return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
+
+
 def inline_part(row: str) -> str:
-    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none."""
+    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
+
+    A name that is not shouted must be all words of parts, with stitches cast on or picked up behind it.
+    """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
         return ""
     words = match.group(1)
-    named = words.isupper() and bool(_PART.search(words))
+    begins = _all_of_parts(words) and casts_on(match.group(2))
+    named = bool(_PART.search(words)) and (words.isupper() or begins)
     return words.lower() if named else ""

@@ -5,10 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass
+from itertools import groupby
 
 from stepper.project.gleaned import FoundGauge, FoundYarn, find_gauges, find_needle, find_yarns, in_inches
 from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
-from stepper.project.pasted import MARK, Part, Pasted, Piece
+from stepper.project.pasted import MARK, Pasted
+from stepper.project.pieces import Part, Piece
 from stepper.project.quoting import comment, number, size_line, value, writable
 from stepper.project.stitchwork import ChartPart, Until, Work
 
@@ -26,7 +28,7 @@ class WrittenFile:
     lines: int
     """Pieces read as lines of the pattern."""
     notes: int
-    """Pieces left as notes."""
+    """Marks over what was not understood; neighbours in the front matter share one."""
 
 
 def written(pasted: Pasted) -> WrittenFile:
@@ -58,10 +60,9 @@ def written(pasted: Pasted) -> WrittenFile:
             "      Note: Type the lines of the pattern here, each as it is printed.",
         ]
     looks = tuple(at for at, row in enumerate(rows, start=1) if re.search(rf"# {MARK}\b", row))
-    kinds = [piece.kind for piece in pasted.pieces]
-    return WrittenFile(
-        text="\n".join(rows) + "\n", looks=looks, lines=kinds.count("line"), notes=kinds.count("note")
-    )
+    lines = sum(piece.kind == "line" for piece in pasted.pieces)
+    notes = sum(bool(re.search(rf"# {MARK} \(rows? \d", row)) for row in rows)
+    return WrittenFile(text="\n".join(rows) + "\n", looks=looks, lines=lines, notes=notes)
 
 
 def _head(pasted: Pasted) -> list[str]:
@@ -73,13 +74,35 @@ def _head(pasted: Pasted) -> list[str]:
     ]
     if pasted.front:
         rows.append("# The text before the first line of the pattern:")
-        rows += [comment(piece.text) for piece in pasted.front]
-        rows.append("")
+        rows += [*_front(pasted.front), ""]
     return rows
+
+
+def _front(pieces: Sequence[Piece]) -> list[str]:
+    """Write front matter as comments, each run of a kind under its name, and doubtful ones under a mark."""
+    rows: list[str] = []
+    for (kind, front), run in groupby(pieces, key=lambda piece: (piece.kind, piece.front)):
+        group = list(run)
+        if kind == "note":
+            first, last = group[0].row, group[-1].row
+            where = f"row {first}" if first == last else f"rows {first}-{last}"
+            rows.append(f"# {MARK} ({where} of the text): {group[0].why}")
+        else:
+            rows.append(_named(front))
+        rows += [comment(piece.text) for piece in group]
+    return rows
+
+
+def _named(front: str) -> str:
+    """Write the name of a kind of front matter over its rows."""
+    return f"# --- {front} ---"
 
 
 def _sizes(pasted: Pasted) -> list[str]:
     names = pasted.sizes
+    if not names:
+        example = "Write them as printed, for example: sizes: S (M, L)"
+        return ["", f"# {MARK}: the sizes are not sure: {pasted.sizes_doubt} {example}"]
     if any(re.search(r"[(\[\]),;:#\"\\]", name) for name in names):
         names = tuple(str(at) for at in range(1, len(names) + 1))
     rows = ["", f"sizes: {size_line(names)}"]
@@ -91,10 +114,13 @@ def _sizes(pasted: Pasted) -> list[str]:
 
 
 def _yarns(pasted: Pasted) -> list[str]:
-    found = {yarn.key: yarn for yarn in find_yarns(pasted.text.splitlines())}
+    found = {yarn.key: yarn for yarn in find_yarns(pasted.yarn_rows)}
     rows = ["", "yarn:"]
     for yarn in found.values():
         rows.append(f"  {yarn.key}: {_yarn(yarn)}")
+    if not found:
+        found["MC"] = FoundYarn(key="MC", name="main yarn")
+        rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
     known = {key.lower() for key in found}
     for key in dict.fromkeys(_yarn_keys(line for line in _lines(pasted))):
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
@@ -188,8 +214,11 @@ def _section(part: Part, gauges: Sequence[FoundGauge]) -> list[str]:
     gauge = _gauge_of(part, gauges)
     rows += [f"    gauge: {value(gauge)}"] if gauge else []
     rows.append("    work: |")
+    before = ""
     for piece in part.pieces:
-        rows += [f"      {row}" for row in _piece(piece)]
+        named = piece.front not in ("", "heading", before)
+        rows += [f"      {row}" for row in ([_named(piece.front)] if named else []) + _piece(piece)]
+        before = piece.front
     return rows
 
 

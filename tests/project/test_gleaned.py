@@ -5,35 +5,9 @@ import pytest
 from stepper.project.gleaned import (
     find_gauges,
     find_needle,
-    find_sizes,
     find_yarns,
     in_inches,
-    infer_sizes,
 )
-
-
-@pytest.mark.parametrize(
-    ("rows", "sizes"),
-    [
-        (["Sizes: XS (S, M, L, 1X)"], ("XS", "S", "M", "L", "1X")),
-        (["SIZE", "Small (Medium, Large)"], ("Small", "Medium", "Large")),
-        (["Sizes 1 (2, 3, 4)"], ("1", "2", "3", "4")),
-        (["To fit chest 81 [86, 91] cm"], ("81", "86", "91")),
-        (["Size: 2-4 yrs (6-8 yrs)"], ("2-4 yrs", "6-8 yrs")),
-        (["Size: one size"], ("one size",)),
-        (["Sizes run small, so measure first."], ()),
-        (["The size 4 needles"], ()),
-    ],
-)
-def test_sizes_are_found_as_printed(rows: list[str], sizes: tuple[str, ...]) -> None:
-    """Every list of the pattern is read by them."""
-    assert find_sizes(rows) == sizes
-
-
-def test_without_names_the_lists_tell_how_many_sizes() -> None:
-    """Most lists of a pattern are whole."""
-    assert infer_sizes(["Cast on 8 (9, 10) sts.", "K4 (5, 6).", "Hold 3 (4)."]) == 3
-    assert infer_sizes(["Knit."]) == 1
 
 
 @pytest.mark.parametrize(
@@ -81,3 +55,15 @@ def test_yarns_are_found_by_their_letters() -> None:
     assert (yarns[0].grams, yarns[0].metres) == (50, 120)
     (bare,) = find_yarns(["100 g / 220 yds"])
     assert (bare.key, bare.metres) == ("MC", 201)  # 220 yd are 201.2 m: the international yard is 0.9144 m
+
+
+def test_a_table_of_measurements_names_no_yarn() -> None:
+    """The letters of a schematic are those of yarns too."""
+    assert find_yarns(["A: 42 (46, 50) cm", "B = length 38", "Bust (C)"]) == ()
+    assert find_yarns(["A pair of 4 mm needles"]) == ()
+
+
+@pytest.mark.parametrize("row", ["3 skeins", "100 g", "fingering weight", "merino and silk", "400 yards"])
+def test_yarn_is_what_looks_like_yarn(row: str) -> None:
+    """A weight, a fibre, an amount. Source: common practice."""
+    assert [yarn.key for yarn in find_yarns([row])] == ["MC"]

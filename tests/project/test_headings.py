@@ -60,3 +60,40 @@ def test_the_page_itself_is_told_from_the_pattern(row: str) -> None:
     """A page number is no stitch count."""
     assert is_clutter(row)
     assert not is_clutter("12 sts.")
+
+
+def test_an_instruction_behind_a_copyright_is_no_clutter() -> None:
+    """A PDF may put the foot of a page and the next line of the pattern into one row."""
+    assert is_clutter("All rights reserved.")
+    assert not is_clutter("All rights reserved. Cast on 96 sts.")
+
+
+@pytest.mark.parametrize(
+    ("row", "name"),
+    [
+        ("B R I M", "brim"),
+        ("~ Body ~", "body"),
+        ("== Yoke ==", "yoke"),
+        ("Yoke.", "yoke"),
+        ("Step 1: Brim", "brim"),
+        ("PART TWO - THE CUFF", "the cuff"),
+        ("A) Back", "back"),
+    ],
+)
+def test_a_heading_is_seen_in_whatever_dress(row: str, name: str) -> None:
+    """Stars, rules, numbers and wide letters are the printer's."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert (heading.kind, heading.name) == ("part", name)
+
+
+def test_the_size_that_some_lines_are_for_is_no_front_matter() -> None:
+    """What follows would not be knitted."""
+    assert heading_of("SIZES S AND M ONLY:") is None
+    assert heading_of("needles") is None
+
+
+def test_a_part_in_plain_letters_begins_with_a_cast_on() -> None:
+    """A label like "Crown:" may be the name of a round."""
+    assert inline_part("Back: Using 3 mm needles cast on 98 sts.") == "back"
+    assert inline_part("Crown: K2tog around.") == ""

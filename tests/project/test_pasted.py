@@ -25,7 +25,7 @@ def assert_nothing_is_dropped(text: str, pasted: Pasted) -> None:
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 def test_the_pieces_are_the_text(page: Path) -> None:
-    """Six layouts: US, UK, flat, in the round, with the line breaks of a PDF, sizes by name."""
+    """US, UK, old style, flat, in the round, with the line breaks of a PDF, tables, no headings at all."""
     text = page.read_text(encoding="utf-8")
     assert_nothing_is_dropped(text, take_apart(text))
 
@@ -51,6 +51,7 @@ def test_a_page_falls_into_its_parts() -> None:
     assert [part.name for part in pasted.parts] == ["brim", "body", "crown"]
     assert (pasted.title, pasted.sizes) == ("Copperleaf Hat", ("S", "M", "L"))
     assert {piece.kind for piece in pasted.front} == {"comment"}
+    assert all(piece.front for piece in pasted.front)
 
 
 def test_a_sentence_broken_over_rows_is_put_together() -> None:

@@ -30,6 +30,10 @@ def assert_it_stands_there(text: str) -> WrittenFile:
     for piece in pasted.pieces:
         at = next(row for row in range(at, len(rows)) if piece.text in rows[row]) + 1
     reading = read_project(made.text)
+    if not pasted.sizes:
+        assert [problem.message for problem in reading.problems] == ["the file has no `sizes`."]
+        assert "# LOOK: the sizes are not sure" in made.text
+        return made
     assert reading.problems == ()
     assert reading.project is not None
     for part, section in zip(pasted.parts, reading.project.sections, strict=False):
@@ -102,6 +106,36 @@ def test_rows_in_any_order_stand_whole_in_the_file(rows: list[str]) -> None:
 def test_any_text_stands_whole_in_the_file(text: str) -> None:
     """Whatever stands in the text, the file it makes can be read."""
     assert_it_stands_there(text)
+
+
+def test_the_kind_of_front_matter_stands_over_it() -> None:
+    """Who reads the file sees what need not be knitted, and why."""
+    rows = written(take_apart("Cap\n\nSizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\n\nBrim\nCO 80 (88) sts.\n")).text
+    assert "# --- title ---\n# Cap\n# --- sizes ---\n# Sizes: S (M)\n# --- gauge ---\n# Gauge: 20 sts" in rows
+    assert "# --- heading ---" not in rows
+
+
+def test_instructions_in_front_of_the_pattern_stand_under_one_mark() -> None:
+    """A stitch pattern of many rows is one thing to look at."""
+    text = "Cap\n\nStitch guide\nRow 1: *K1, p1; rep from * to end.\nRow 2: Purl.\n\nBrim\nCO 80 sts.\n"
+    made = written(take_apart(text))
+    assert made.notes == 1
+    assert "# LOOK (rows 4-5 of the text)" in made.text
+
+
+def test_sizes_that_are_not_sure_are_not_written() -> None:
+    """The file says so, and `check` refuses it until they stand there."""
+    made = written(take_apart("Sizes: S (M, L)\n\nBody\nCO 80 (84, 88, 92) sts.\nK4 (5, 6, 7), p to end.\n"))
+    assert "sizes:" not in re.sub(r"#.*", "", made.text)
+    assert "# LOOK: the sizes are not sure: the text names S, M, L" in made.text
+    assert [problem.message for problem in read_project(made.text).problems] == ["the file has no `sizes`."]
+
+
+def test_without_any_yarn_in_the_text_none_is_made_out_of_it() -> None:
+    """The file needs one; it says that it is not the page's."""
+    made = written(take_apart("Schematic\nA: 42 cm\nB: 50 cm\n\nBody\nCO 80 sts.\nKnit 2 rows.\n"))
+    assert "  MC: {name: main yarn}  # LOOK: no yarn was found in the text" in made.text
+    assert "  A:" not in made.text
 
 
 def shape(round_: Round) -> tuple[object, ...]:

@@ -1,0 +1,156 @@
+"""Whether a sentence of a printed page tells the knitter to do something. No I/O.
+
+Theory of operation. The signs are looked for, not the meaning: the head of a row or round, stitches written
+as abbreviations, stars and repeats, a verb of the craft beside a count, a sentence that begins with such a
+verb, a count of stitches alone. A sentence is rather taken for an instruction once too often: it then stands
+under a mark, where the knitter sees it, and not among what need not be knitted.
+"""
+
+from __future__ import annotations
+
+import re
+
+LONGEST = 800
+"""Most letters of a sentence that are looked at; what is longer is no sentence of a printed page."""
+_COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|every|all)"
+_ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
+_ROUND = r"(?:rows?|rnds?|rounds?)"
+_ROW_HEAD = re.compile(
+    r"^\W*(?:r|rd|rnd)\.?\s*\d+\s*(?:\([rw]s\)\s*)?[.:)]|"
+    rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
+    rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
+    rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
+    rf"|^\W*(?:[^\W\d][\w'-]*\W+){{1,4}}?{_ROUND}\s*(?:\([^)]*\)\s*)?(?:[:–—]|-\s)",
+    re.I,
+)
+"""The head of a row or round: "Row 1 (RS)", "2nd rnd", "Next row", "Dec rnd:"."""
+_STITCH = (
+    r"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|ssk|ssp|skpo?|sk2po?|s2kp2?|psso|p2sso|yo|yon|yrn|yfwd|yf|kfb|pfb|kf&b"
+    r"|m1[lrp]?|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|mb|w&t|\d/\d\s[rl]p?c)"
+)
+_WORKED = re.compile(
+    rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm|turn)\b",
+    re.I,
+)
+"""Stitches written as abbreviations."""
+_FRAGMENT = re.compile(
+    rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?:{_STITCH}))*[\s*)\]]*[.;]?$",
+    re.I,
+)
+_REPEATED = re.compile(
+    rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)|\*\s*rep\b",
+    re.I,
+)
+_VERB = (
+    r"(?:cast(?:s|ing)?[\s-]+(?:on|off)|(?:bind(?:s|ing)?|bound)[\s-]+off|knit(?:s|ted|ting)?|purl(?:s|ed|ing)?"
+    r"|work(?:s|ed|ing)?|repeat(?:s|ed|ing)?|rep|inc(?:rease(?:s|d)?|reasing)?|dec(?:rease(?:s|d)?|reasing)?"
+    r"|slip(?:s|ped|ping)?|sl|pick(?:s|ed|ing)?(?:\s+and\s+knit)?\s+up|place|put|hold|graft|join|turn|leave|skip|drop|wrap"
+    r"|k|p|bo|co|rib|cont(?:inue)?|divide|transfer|return|pass|unravel|rip|remove)"
+)
+_COUNTED = re.compile(
+    rf"(?<![\w'-]){_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?|{_ROUND}|times|ridges|"
+    rf"markers?)\b",
+    re.I,
+)
+_LASTING = re.compile(
+    rf"(?<![\w'-]){_VERB}\b[^.!?]*\b(?:until|for|to)\s+(?:[a-z' ]{{0,40}}?(?:measures?"
+    rf"|is)\s+)?(?:about\s+)?\d[^.!?]*?(?:cms?|mm|in|inches|\"|″)(?!\w)"
+    r"|\buntil\b[^.!?]*\b(?:measures?|rem(?:ains?)?|desired|long|length|sts|stitches)\b",
+    re.I,
+)
+_EVERY = re.compile(
+    rf"\b(?:inc|dec)(?:reas(?:e|es|ed|ing))?\b[^.!?]*\b(?:{_COUNT}|alt\w*|other)\b[^.!?]*\b(?:end|side|edge|{_ROUND}|needle)\b",
+    re.I,
+)
+_SAID = re.compile(
+    rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc|dec)\w*\b|\bat\s+the\s+same\s+time\b"
+    rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*|[rw]s)\s+)*{_ROUND}\b"
+    r"|\b(?:two|three|four|five|six|\d+)\s+times\b|\btwice\b|\bonce\s+more\b|\brib(?:bing)?\s+\d|\b\d\s?x\s?\d\s+rib"
+    r"|\brem(?:ain(?:ing|s)?)?\s+(?:[a-z]+\s+)?(?:sts|stitches)\b|\b(?:sts|stitches)\s+(?:that\s+)?(?:rem(?:ain)?|are\s+left)\b"
+    r"|\b(?:to|before|after|past|until)\s+(?:the\s+)?(?:(?:next|first|second|last|third|end|side|beg\w*)\s+)*(?:markers?|m)\b"
+    r"|\breversing\b|\bto\s+match\b|\bsame\s+as\b|\bthe\s+same\.?$|:\s*as\s|\bwithout\s+shaping\b|\bwork\s+(?:flat|even|straight|back)\b|\bending\s+(?:with|on|after)\b"
+    r"|\bshape\s+(?:the|neck|crown|arm|should|top|toe|heel)|^\W*(?:all\s+sizes|.{1,24}\bonly)\s*:|\b(?:chart|pattern)\s+\w+,\s*\d",
+    re.I,
+)
+"""Words that only an instruction has: rows by number, how often, where to, as another piece."""
+_LEAD = (
+    r"(?:(?:now|then|next|again|and|also|carefully|loosely|finally|when\s+ready|at\s+the\s+same\s+time)\W+"
+    r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
+)
+_BEGINS = re.compile(
+    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work|rep(?:eat)?|inc(?:rease)?"
+    r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate|cont(?:inue)?|change\s+to|rejoin|re-?attach"
+    r"|hold|remove|wrap|graft|sew|weave|seam|press|block|k|p|put\s+(?:all|the|these|next|first|last|\d)|leave\s+(?:all|the|these|rem|\d)"
+    r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)|make\s+(?:\d|another|(?:a|the)\s+second|two|one\s+more)|thread\s+yarn|fold|slide|wind\s+yarn|pass|insert|lay\s+aside|close|carry\s+on"
+    r"|keep\s+(?:going|on|to)|go\s+on|take\s+up|do\s+not\s+(?:join|turn|break|cut)|leave|lift|proceed|switch\s+to|return|transfer|fasten\s+off"
+    r"|beg(?:in)?\s+(?:with\s+a|work|knit|rows?|rnds?|rounds?|dec|inc|shap|chart|at)|draw\s+(?:yarn|through|up)|complete\s+(?:as|to|in))"
+    r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
+    re.I,
+)
+_MADE = re.compile(
+    r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
+    r"|bottom|side)"
+    r"|join\s+(?:us|the\s+(?:group|club|fun)|our)|work(?:\s+(?:gauge|begins|starts|is)|s?\s+(?:well|best)))\b",
+    re.I,
+)
+"""Prose that begins like an instruction: how the garment is made."""
+_ALONE = re.compile(
+    r"^\W*\d[\d\s,:;()\[\]–-]*(?:body\s+|sleeve\s+)?(?:sts?|stitches)\b(?:\s+(?:rem\w*|left|on|the|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
+    re.I,
+)
+"""A count of stitches with nothing beside it."""
+_STITCHES = re.compile(
+    r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I
+)
+"""A number of stitches."""
+_CASTS_ON = re.compile(
+    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
+    r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few|swatch|odd|even|number))[^.]*?\d)",
+    re.I,
+)
+
+
+def _looked_at(sentence: str) -> str:
+    """Give the words that are looked at, with a colon behind a label of the old style: "The body.—Cast on"."""
+    return re.sub(r"\.\s?[–—]\s?", ": ", sentence[:LONGEST])
+
+
+def has_row_head(sentence: str) -> bool:
+    """Say whether a sentence begins with the head of a row or round."""
+    return bool(_ROW_HEAD.match(_looked_at(sentence)))
+
+
+def casts_on(sentence: str) -> bool:
+    """Say whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
+    return bool(_CASTS_ON.match(_looked_at(sentence)))
+
+
+def holds_instruction(sentence: str) -> bool:
+    """Say whether anything in a sentence is an instruction, or might be one.
+
+    Args:
+        sentence: A sentence of the page, or a row that ends none.
+    """
+    sentence = _looked_at(sentence)
+    if _MADE.match(sentence) and not _COUNTED.search(sentence):
+        return False
+    begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
+    signs = (_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES)
+    return bool(begins) or any(sign.search(sentence) for sign in signs)
+
+
+def is_order(sentence: str) -> bool:
+    """Say whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
+    sentence = _looked_at(sentence)
+    if _MADE.match(sentence):
+        return False
+    return has_row_head(sentence) or casts_on(sentence) or bool(_BEGINS.match(sentence))
+
+
+def is_fragment(sentence: str) -> bool:
+    """Say whether a sentence is nothing but stitches, the head of its row aside: "P3.", "1st rnd: *C4B."."""
+    bare = sentence
+    if has_row_head(sentence):
+        bare = re.split(r"[:–—]\s*|\)\s+|\brnd\.?\s+|\brow\.?\s+|\bround\.?\s+", sentence, maxsplit=1)[-1]
+        bare = re.sub(r"^[:\s]+", "", bare)
+    return bool(_FRAGMENT.match(bare))

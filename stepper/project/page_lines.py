@@ -1,0 +1,120 @@
+"""The rows of a printed page read as lines of the pattern. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.project.draft import Draft
+from stepper.project.instructions import Line, Phrase
+from stepper.project.lines import read_rows
+from stepper.project.pieces import Piece, works
+from stepper.project.problems import Place
+from stepper.project.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
+from stepper.project.wording import Words, reads
+
+_MOST_ROWS = 8
+"""Most rows of a page that one sentence is broken over."""
+_PLACE = Place(line=1, column=1)
+_STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PageLines:
+    """The rows of a page, and the words that its lines may use."""
+
+    rows: Sequence[str]
+    words: Words
+
+    def read(self, text: str) -> Line | None:
+        """Read a stretch of text as one line of the pattern; None if it is none."""
+        if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
+            return None  # in the file such a row would take the next one to itself, or be a comment
+        if not reads(text):
+            return None
+        line = read_rows([(text, _PLACE)], self.words, Draft(text_lines=[])).line
+        if line is not None and stands_in_stops(text) and _phrases(line) > 1:
+            return None  # each of them would be worked as a round of its own
+        return line
+
+    def is_worked(self, text: str) -> bool:
+        """Say whether a stretch of text reads as a line that works stitches."""
+        line = self.read(text)
+        return line is not None and works(line)
+
+    def holds_work(self, row: str) -> bool:
+        """Say whether any sentence of a row reads as a line that works stitches."""
+        return any(self.is_worked(sentence) for sentence in sentences_of(row))
+
+    def goes_on(self, at: int) -> bool:
+        """Say whether the row after this one goes on in the middle of a sentence. `at`: a row, from 0."""
+        return at + 1 < len(self.rows) and goes_on(self.rows[at], self.rows[at + 1])
+
+    def run_on(self, at: int) -> int:
+        """Count the rows of a paragraph from a row on, to the end of its sentence."""
+        taken = 1
+        while self.goes_on(at + taken - 1) and taken < 4 * _MOST_ROWS:
+            taken += 1
+        return taken
+
+    def joined(self, at: int) -> tuple[int, Line | None]:
+        """Read a row together with those it goes on in, as many as make a line.
+
+        Returns:
+            How many rows are taken, and the line; None with one row where no line begins here.
+        """
+        most = 1
+        while most < _MOST_ROWS and self.goes_on(at + most - 1):
+            most += 1
+        for taken in range(most, 0, -1):
+            if taken < most and stands_in_stops(" ".join(self.rows[at : at + most])):
+                break  # the row of stitches would be cut in two
+            line = self.read(" ".join(self.rows[at : at + taken]))
+            if line is not None:
+                return taken, line
+        return self._broken_anywhere(at)
+
+    def _broken_anywhere(self, at: int) -> tuple[int, Line | None]:
+        """Read a row that does not end its sentence together with those below it, however they begin."""
+        for taken in range(2, _MOST_ROWS + 1):
+            rows = self.rows[at : at + taken]
+            if len(rows) < taken or not all(rows) or rows[-2].endswith(ENDS) or begins_row(rows[-1]):
+                break
+            line = self.read(" ".join(rows))
+            if line is not None:
+                return taken, line
+        return 1, None
+
+    def by_sentence(self, text: str, row: int) -> list[Piece]:
+        """Split what cannot be read as a whole into its sentences; neighbours that cannot stay together.
+
+        Args:
+            text: The text.
+            row: Row of the page it begins in, from 1.
+        """
+        pieces: list[Piece] = []
+        sentences = sentences_of(text)
+        for sentence in sentences:
+            line = self.read(sentence) if len(sentences) > 1 else None
+            if line is not None:
+                pieces.append(Piece(kind="line", text=sentence, row=row, line=line))
+            elif pieces and pieces[-1].kind == "note":
+                last = pieces.pop()
+                pieces.append(Piece(kind="note", text=f"{last.text} {sentence}", row=row, why=last.why))
+            else:
+                pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
+        return pieces
+
+    def why(self, sentence: str) -> str:
+        """Say why a sentence is not read; empty where there is nothing to say."""
+        draft = Draft(text_lines=[])
+        read_rows([(sentence, _PLACE)], self.words, draft)
+        if not draft.problems:
+            return _STOPS if stands_in_stops(sentence) else ""
+        problem = draft.problems[0]
+        hint = problem.hint if problem.hint.startswith("Did you mean") else ""
+        return f"{problem.message} {hint}".strip()
+
+
+def _phrases(line: Line) -> int:
+    return sum(isinstance(sentence, Phrase) for sentence in line.sentences)

@@ -1,0 +1,175 @@
+"""The sizes that a printed page names, in any of the ways they are listed. No I/O.
+
+A list that may be read in two ways is read by the number of figures that the lists of the pattern have; where
+these do not settle it either, no size is named.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+_LETTER = (
+    r"(?:\d?X{0,4}[SML]|\dX|X{1,3}[- ]?(?:small|large)|(?:extra|x)[-\s]?(?:small|large)|small|medium|large)"
+)
+_AGE = r"(?:\s*(?:months?|mths?|mos?|years?|yrs?|y|m))?"
+_ONE = (
+    rf"(?:(?:women'?s|men'?s|child(?:ren)?'?s?|adults?'?s?|baby|toddler|kids?'?)\s+)?(?:{_LETTER}|\d{{1,3}}(?:\.\d|[½¼¾])?{_AGE}"
+    r"|newborn|preemie|one(?:\s+size)?(?:\s+fits\s+(?:all|most))?|child|adult|baby|toddler|\d{1,2}T)"
+)
+_SIZE = re.compile(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
+_RANGE = re.compile(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)
+_CHAIN = re.compile(rf"{_ONE}(?:\s*[-\u2013/|·]\s*{_ONE}){{2,}}", re.I)
+_SIZE_ROW = re.compile(
+    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$",
+    re.I,
+)
+_FIT_ROW = re.compile(
+    r"\bto\s+fit\b\W*(?:(?:sizes?|bust/chest|bust|chest|head|hand|foot|waist|hips?|ages?|shoe\s+size)\b\W*)*[^\d\n]{0,20}?"
+    rf"((?:{_LETTER}\b|\d).*)$",
+    re.I,
+)
+_BARE = re.compile(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
+_LONGEST = 400
+"""Most letters of a row that are looked at."""
+_LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
+_UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
+_BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}).*$", re.I)
+"""What stands behind a list: its unit, the same in another unit, a remark."""
+_LIST = re.compile(
+    r"(?<![\d.½¼¾])\d+(?:\.\d+|\s?[½¼¾])?,?\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]]"
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoundSizes:
+    """The sizes of a page."""
+
+    names: tuple[str, ...] = ()
+    """The names, in order; empty where the page names none, or none that is sure."""
+    number: int = 1
+    """How many there are. Range: 1 and up, or 0 where it is not sure."""
+    doubt: str = ""
+    """Why no size is sure, as a sentence; empty where nothing is in doubt."""
+
+
+def sizes_of(rows: Sequence[str]) -> FoundSizes:
+    """Find the sizes of a page, held against the lists of its lines.
+
+    Args:
+        rows: The rows of the page, each without white space at its ends.
+    """
+    rows = [row[:_LONGEST] for row in rows]
+    counted = _lists_of(rows)
+    most = max(counted.values(), default=0)
+    candidates = _candidates(rows)
+    for names in candidates:
+        if not counted or counted[len(names)] * 2 >= most:
+            return FoundSizes(names=names, number=len(names))
+    by_lists = infer_sizes(rows)
+    if candidates:
+        shown = ", ".join(candidates[0])
+        doubt = f"the text names {shown}, and its lists have {by_lists} numbers each."
+        return FoundSizes(number=0, doubt=doubt)
+    row = _unread_row(rows)
+    if row and not counted:
+        return FoundSizes(number=0, doubt=f'"{row}" may be read in more than one way.')
+    top = counted.most_common(2)
+    if len(top) == 2 and top[1][1] * 2 > top[0][1]:
+        doubt = f"the text names none, and its lists have {top[0][0]} numbers here and {top[1][0]} there."
+        return FoundSizes(number=0, doubt=doubt)
+    return FoundSizes(number=by_lists)
+
+
+def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
+    """Give the names of the sizes from the row that lists them; empty where none does, or none for sure."""
+    return sizes_of(rows).names
+
+
+def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
+    """List what the size rows may mean, likeliest first."""
+    found: list[tuple[str, ...]] = []
+    for pattern in (_SIZE_ROW, _BARE, _FIT_ROW):
+        for at, row in enumerate(rows):
+            text = row
+            if re.fullmatch(r"\W*(?:finished\s+)?(?:sizes?|sizing|to\s+fit)\W*", row, re.I):
+                text = f"{row.strip(' :*_#')}: {next(iter(rows[at + 1 :]), '')}"
+            if re.search(r"\bto\s+fit\b[^\d]*$", text, re.I):
+                text += f" {next((below for below in rows[at + 1 :] if below[:1].isdigit()), '')}"
+            match = pattern.search(_closed(text, rows[at + 1 :]))
+            if match:
+                found += _readings(match.group(1))
+        if found:
+            break
+    return found
+
+
+def _closed(row: str, below: Sequence[str]) -> str:
+    """Put the rows below to a row whose bracket they close."""
+    for following in below[:2]:
+        if sum(map(row.count, "([")) <= sum(map(row.count, ")]")) or not following:
+            break
+        row = f"{row} {following}"
+    return row
+
+
+def _readings(text: str) -> list[tuple[str, ...]]:
+    """Read a list of sizes; two readings where it has two."""
+    text = re.split(r"\.\s|\.$", _BEHIND.sub("", text))[0]
+    text = re.sub(rf"(?<=[\d½¼¾)\]])\s*{_UNIT}(?!\w)\.?", "", text).strip(" .:")
+    bracketed = bool(re.search(r"[(\[]", text))
+    if bracketed or re.search(r"[,;:]", text):
+        parts = re.split(r"[()\[\],;:]+|\s+and\s+|\s&\s", text)
+        chained = [_links(part) if _CHAIN.fullmatch(part.strip()) else [part] for part in parts]
+        return _named([piece for pieces in chained for piece in pieces])
+    if _CHAIN.fullmatch(text):
+        return _named(_links(text))
+    span = _RANGE.fullmatch(text)
+    if span and _LADDER.get(span.group(1).upper(), 0) - _LADDER.get(span.group(2).upper(), 1) < -1:
+        return []  # from S to XL: how many lie between is not said
+    if span and not re.search(r"\bto\b", text):
+        return [*_named([text]), *_named([span.group(1), span.group(2)])]
+    words = re.split(r"\s*\|\s*|\s*·\s*|\s+", text)
+    if len(words) > 1 and all(re.fullmatch(_LETTER, word, re.I) or word.isdigit() for word in words):
+        return _named(words)
+    return _named([text])
+
+
+def _links(text: str) -> list[str]:
+    return re.split(r"\s*[-\u2013/|·]\s*", text.strip())
+
+
+def _named(parts: Sequence[str]) -> list[tuple[str, ...]]:
+    names = tuple(" ".join(re.sub(r"^and\s+", "", part.strip(" ."), flags=re.I).split()) for part in parts)
+    names = tuple(name for name in names if name)
+    sound = bool(names) and all(_SIZE.fullmatch(name) for name in names)
+    different = len({name.lower() for name in names}) == len(names)
+    return [names] if sound and different else []
+
+
+def _unread_row(rows: Sequence[str]) -> str:
+    """Give a row that lists sizes in a way that is not read; empty where there is none."""
+    for row in rows:
+        match = None if "finished" in row.lower() else _SIZE_ROW.match(row)
+        if match and re.match(rf"(?:{_LETTER}\b|\d)", match.group(1), re.I) and "needle" not in row.lower():
+            return row
+    return ""
+
+
+def _lists_of(rows: Sequence[str]) -> Counter[int]:
+    """Count how many numbers the lists of the rows have."""
+    lengths: Counter[int] = Counter()
+    for row in rows:
+        if _SIZE_ROW.match(row) or _FIT_ROW.search(row):
+            continue
+        for found in _LIST.findall(row):
+            lengths[len(re.findall(r"[\d½¼¾.]+|(?<=[\s(\[,;:])[–-](?=\s*[,;:)\]])", found))] += 1
+    return lengths
+
+
+def infer_sizes(rows: Sequence[str]) -> int:
+    """Give the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
+    lengths = _lists_of(rows)
+    return lengths.most_common(1)[0][0] if lengths else 1
