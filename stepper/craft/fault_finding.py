@@ -59,10 +59,6 @@ class NextCount:
     """Counts still needed on average, this one included."""
     expected_stitches: float
     """Stitches still to be counted on average, this count included."""
-    least_counts: float
-    """Entropy of the odds: no way of asking needs fewer counts on average. Unit: bits."""
-
-
 def plain_odds(stitches: int, changes: int) -> float:
     """Give the odds of a section in which nothing else is known.
 
@@ -78,26 +74,6 @@ def plain_odds(stitches: int, changes: int) -> float:
     if stitches < 1 or changes < 0:
         raise ValueError(f"a section has 1 stitch or more and 0 changes or more (got {stitches}, {changes}).")
     return stitches + CHANGE_ODDS * changes
-
-
-def entropy_bits(odds: Sequence[float]) -> float:
-    """Give how much is unknown about where the fault is.
-
-    Args:
-        odds: One for each section. Range: above 0 each. Shape: (sections,), one at least.
-
-    Returns:
-        Unit: bits. Range: 0 to log2 of the number of sections.
-
-    Raises:
-        ValueError: There are no odds or one is not above 0.
-
-    Source: C. E. Shannon, "A Mathematical Theory of Communication", 1948.
-    """
-    if not odds or not all(math.isfinite(chance) and chance > 0 for chance in odds):
-        raise ValueError("odds must be above 0, one for each section.")
-    total = math.fsum(odds)
-    return math.fsum(chance / total * math.log2(total / chance) for chance in odds)
 
 
 def next_count(
@@ -158,7 +134,6 @@ def next_count(
         stitches=sum(section.stitches for section in sections[slice(*count)]),
         expected_counts=counts,
         expected_stitches=stitches,
-        least_counts=entropy_bits([section.odds for section in row]),
     )
 
 

@@ -103,24 +103,6 @@ class Gauge:
         """Give the height of a count of rounds. Unit: mm. Source: count times height."""
         return _not_negative(rounds, "rounds") * self.round_mm
 
-    def stitches_for(self, width_mm: float, *, multiple: int = 1, plus: int = 0) -> int:
-        """Give the count of stitches nearest to a width.
-
-        Args:
-            width_mm: Range: 0 and up. Unit: mm.
-            multiple: The count must be a multiple of this. Range: 1 and up.
-            plus: And this many over, for a balanced edge.
-
-        Returns:
-            Nearest legal count; midway the larger one.
-
-        Raises:
-            ValueError: An argument is out of range.
-
-        Source: count per length.
-        """
-        return nearest_multiple(_not_negative(width_mm, "width") / self.stitch_mm, multiple, plus=plus)
-
     def rounds_for(self, length_mm: float) -> int:
         """Give the rounds nearest to a length: half a round counts up, and at least one is worked.
 
@@ -149,31 +131,6 @@ def half_up(value: float) -> int:
     return math.floor(round(_finite(value), 9) + 0.5)
 
 
-def nearest_multiple(count: float, multiple: int, *, plus: int = 0) -> int:
-    """Give the count nearest to the one asked that fits a repeat.
-
-    2x2 rib takes a multiple of 4 in the round and a multiple of 4 plus 2 flat.
-
-    Args:
-        count: What would be right without the repeat. Range: 0 and up. Unit: stitches.
-        multiple: Stitches of one repeat. Range: 1 and up.
-        plus: Stitches over. Range: 0 to `multiple - 1`.
-
-    Returns:
-        At least one repeat, plus the stitches over. Midway the larger count.
-        Always: result % multiple == plus.
-
-    Raises:
-        ValueError: An argument is out of range.
-
-    Source: common practice.
-    """
-    if multiple < 1 or not 0 <= plus < multiple:
-        raise ValueError(f"a repeat must be 1 or more, with 0 to repeat - 1 over (got {multiple}, {plus}).")
-    repeats = half_up((_not_negative(count, "count") - plus) / multiple)
-    return max(1, repeats) * multiple + plus
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Blocking:
     """How much a washed and dried fabric differs from the fabric on the needles."""
@@ -200,21 +157,6 @@ class Blocking:
         """
         return cls(width=before.stitches / after.stitches, length=before.rounds / after.rounds)
 
-    def applied_to(self, gauge: Gauge) -> Gauge:
-        """Give the gauge after washing. Source: derived here."""
-        return Gauge(stitches=gauge.stitches / self.width, rounds=gauge.rounds / self.length)
-
-    def length_to_knit_mm(self, finished_mm: float) -> float:
-        """Give the length to measure on the needles so that it ends at `finished_mm`. Unit: mm.
-
-        Raises:
-            ValueError: The length is below 0.
-
-        Source: derived here; 22 in finished at a factor of 1.17 are 18.8 in knitted.
-        """
-        return _not_negative(finished_mm, "length") / self.length
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Correction:
     """What a tape measure on the work says about the rounds still to do."""
@@ -223,10 +165,6 @@ class Correction:
     """The gauge really knitted. Unit: rounds per 10 cm."""
     rounds_left: int
     """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
-    over_mm: float
-    """How far the work is already past the target; 0 when it is not. Unit: mm."""
-
-
 def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
     """Work out the real gauge from a measurement and the rounds left to a length.
 
@@ -247,7 +185,6 @@ def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
     return Correction(
         rounds_per_10cm=per_mm * SPAN_MM,
         rounds_left=max(0, total - worked),
-        over_mm=max(0.0, measured_mm - target_mm),
     )
 
 

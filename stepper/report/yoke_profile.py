@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from stepper.craft.yoke import UNDERARM_SHARE
+from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
 from stepper.report.fit import Worked, divide_of
 
@@ -89,8 +89,7 @@ def body_of(project: Project, collar_mm: float = 0.0) -> Body | None:
     neck, arm = project.body.get("neck"), project.body.get("upper_arm")
     if bust is None or neck is None or arm is None:
         return None
-    around = bust + 2 * arm - 4 * UNDERARM_SHARE * bust
-    return Body(neck_mm=neck, underarm_mm=around, collar_mm=collar_mm)
+    return Body(neck_mm=neck, underarm_mm=joined_width(bust, arm), collar_mm=collar_mm)
 
 
 def binds(steps: Sequence[Step], body: Body) -> tuple[Step, ...]:

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.craft.yoke import yoke_counts
 from stepper.plan.blend import tried
 from stepper.report.yoke_profile import around_body, binds, body_of, collar_mm, profile
+from tests.percentages import yoke_counts
 from tests.plan.test_blend import switchback
 
 ROUNDS = tried(switchback(), 3, 1, "Final increase").rounds

@@ -6,21 +6,21 @@ import math
 
 import pytest
 
-from stepper.craft.stitches import STITCHES, Kind
-from stepper.craft.takes import (
+from stepper.craft.stitch_yarn import (
     CAST_ON,
     RIB_AT_MOST,
     SEWN_BIND_OFF,
     STRETCHY_BIND_OFF,
     crossing_widths,
-    take_of,
+    stitch_yarn,
 )
+from stepper.craft.stitches import STITCHES, Kind
 
 
 @pytest.mark.parametrize("code", sorted(STITCHES))
 def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
     """Low is never above likely, nor likely above high; a stitch that is worked takes something."""
-    take = take_of(code)
+    take = stitch_yarn(code)
     for low, likely, high in (take.loops, take.widths):
         assert 0 <= low <= likely <= high
     worked = STITCHES[code].leaves and STITCHES[code].kind is not Kind.SHIFT
@@ -44,7 +44,7 @@ def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
 )
 def test_loops_as_they_are_drawn(code: str, loops: float) -> None:
     """Counted from how each is made (common practice): a decrease is one loop, front and back two."""
-    assert take_of(code).loops[1] == loops
+    assert stitch_yarn(code).loops[1] == loops
 
 
 def test_ribbing_by_the_mill_rule() -> None:
@@ -63,6 +63,6 @@ def test_a_crossing_is_longer_the_further_it_goes() -> None:
     """Two legs of hypot(0.76, 2) less 0.76 each for a stitch that moves two (Pythagoras)."""
     assert crossing_widths(1, 2) == pytest.approx(2 * (math.hypot(0.76, 2) - 0.76))
     assert crossing_widths(2, 0) == 0
-    assert take_of("2/2 rc").widths[2] == pytest.approx(4 * crossing_widths(1, 2))
-    assert take_of("3/3 lc").widths[1] > take_of("2/2 rc").widths[1] > take_of("1/1 rc").widths[1]
-    assert take_of("2/1/2 rc").loops[1] == 5
+    assert stitch_yarn("2/2 rc").widths[2] == pytest.approx(4 * crossing_widths(1, 2))
+    assert stitch_yarn("3/3 lc").widths[1] > stitch_yarn("2/2 rc").widths[1] > stitch_yarn("1/1 rc").widths[1]
+    assert stitch_yarn("2/1/2 rc").loops[1] == 5

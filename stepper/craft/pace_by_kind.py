@@ -25,7 +25,7 @@ LEANING: Final = 300
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Paces:
+class PaceByKind:
     """How fast she knits, kind by kind."""
 
     by_kind: Mapping[str, Pace]
@@ -51,7 +51,7 @@ class Paces:
         return sum(self.of(kind).seconds_for(stitches) for kind, stitches in work.items())
 
 
-def measure_paces(stretches: Mapping[str, Sequence[Stretch]]) -> Paces:
+def measure_pace_by_kind(stretches: Mapping[str, Sequence[Stretch]]) -> PaceByKind:
     """Measure the pace of each kind.
 
     Args:
@@ -68,7 +68,7 @@ def measure_paces(stretches: Mapping[str, Sequence[Stretch]]) -> Paces:
     usual = sum(weights[kind] / USUAL_PER_MINUTE.get(kind, USUAL_PER_MINUTE["plain"]) for kind in found)
     really = sum(weights[kind] / pace.stitches_per_minute for kind, pace in found.items())
     tempo = usual / really if found else 1.0
-    return Paces(
+    return PaceByKind(
         by_kind=MappingProxyType(
             {
                 kind: _leaning(found.get(kind), weights.get(kind, 0), each * tempo)
