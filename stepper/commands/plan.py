@@ -11,6 +11,7 @@ from pathlib import Path
 from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
+from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 
@@ -84,39 +85,17 @@ def spoken_once(plan: Plan) -> Callable[[Round], str]:
 def plan_lines(plan: Plan) -> Iterator[str]:
     """Write the plan for people: like rounds together, counts where they change or are to be checked."""
     yield plan.title
-    index = 0
     section = ""
-    while index < len(plan.rounds):
-        first = plan.rounds[index]
+    for first, last in fold_alike(plan.rounds):
         if first.section != section:
             section = first.section
             yield ""
             yield f"{section} ({first.of} rounds)"
-        last = _last_alike(plan, index)
-        told = plan.rounds[index - 1].altered if index else ()
-        yield from _lines(first, plan.rounds[last], told)
-        index = last + 1
+        told = plan.rounds[first.index - 1].altered if first.index else ()
+        yield from _lines(first, last, told)
     for caution in plan.warnings:
         yield ""
         yield f"Line {caution.line}: {caution.text}"
-
-
-def _last_alike(plan: Plan, index: int) -> int:
-    """Give the last of the rounds that are worked just like this one, without anything to say between."""
-    first = plan.rounds[index]
-    last = index
-    while last + 1 < len(plan.rounds):
-        round_ = plan.rounds[last + 1]
-        same = (
-            round_.phrase == first.phrase
-            and round_.section == first.section
-            and round_.altered == first.altered
-            and not (round_.remarks or round_.label or plan.rounds[last].checkpoint)
-        )
-        if not same:
-            break
-        last += 1
-    return last
 
 
 def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:

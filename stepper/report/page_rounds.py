@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.alike import alike
+from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.report.markup import tag, text
 
@@ -28,7 +28,7 @@ def rounds_part(plan: Plan) -> Iterator[str]:
         head = (
             tag("th", each, scope="col") for each in (word.capitalize(), "Instruction", "Stitches", "Done")
         )
-        rows = "".join(_rows(first, last, plan.rounds) for first, last in alike(rounds))
+        rows = "".join(_rows(first, last, plan.rounds) for first, last in fold_alike(rounds))
         inner = [tag("thead", tag("tr", head)), tag("tbody", rows)]
         yield tag("table", inner, aria_labelledby=name, class_="rounds")
 
