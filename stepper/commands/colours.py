@@ -12,12 +12,12 @@ from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
 from stepper.report.colour_picture import colour_picture
 from stepper.report.colours import Colours, Drawn, colours_of, mended, shades
-from stepper.report.drawing import png_of, svg_of
 from stepper.screen.ansi import ansi
 from stepper.screen.fitness import fitness
 from stepper.screen.panels import panel, side_by_side
@@ -112,17 +112,9 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[Drawn, ...
 
 
 def _write(path: Path, found: Colours, title: str) -> None:
-    drawing = colour_picture(found, title)
-    ending = path.suffix.lower()
-    if ending not in (".png", ".svg"):
+    if path.suffix.lower() not in PICTURE_ENDINGS:
         raise SurroundingsError(f"{path}: a picture is written as .png or .svg.")
-    try:
-        if ending == ".png":
-            path.write_bytes(png_of(drawing))
-        else:
-            path.write_text(svg_of(drawing), encoding="utf-8")
-    except OSError as error:
-        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
+    write_picture(path, colour_picture(found, title))
 
 
 def _document(found: Colours, title: str) -> dict[str, object]:

@@ -8,12 +8,11 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from stepper.commands.loading import Sized, load_sizes
-from stepper.errors import ProjectError, SurroundingsError
+from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
 from stepper.report import fit_page
 from stepper.report.fitting import Fitting, document, fitting
-from stepper.report.plot import svg
-from stepper.report.plot_png import png
 from stepper.report.ranking import nearest_to
 from stepper.report.yoke_picture import profile_of
 
@@ -32,7 +31,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def _picture(text: str) -> Path:
     path = Path(text)
-    if path.suffix.lower() not in (".svg", ".png"):
+    if path.suffix.lower() not in PICTURE_ENDINGS:
         raise argparse.ArgumentTypeError(f'"{text}" must end in .svg or .png')
     return path
 
@@ -64,11 +63,7 @@ def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
     drawing = profile_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
         raise ProjectError("There is no yoke to draw: no round puts the stitches of two sleeves on hold.")
-    data = svg(drawing).encode() if path.suffix.lower() == ".svg" else png(drawing)
-    try:
-        path.write_bytes(data)
-    except OSError as error:
-        raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error
+    write_picture(path, drawing)
 
 
 def _text(found: Fitting, trouble: str, *, in_full: int) -> Iterator[str]:

@@ -59,6 +59,8 @@ class NextCount:
     """Counts still needed on average, this one included."""
     expected_stitches: float
     """Stitches still to be counted on average, this count included."""
+
+
 def plain_odds(stitches: int, changes: int) -> float:
     """Give the odds of a section in which nothing else is known.
 

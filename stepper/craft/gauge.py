@@ -157,6 +157,7 @@ class Blocking:
         """
         return cls(width=before.stitches / after.stitches, length=before.rounds / after.rounds)
 
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Correction:
     """What a tape measure on the work says about the rounds still to do."""
@@ -165,6 +166,8 @@ class Correction:
     """The gauge really knitted. Unit: rounds per 10 cm."""
     rounds_left: int
     """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
+
+
 def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
     """Work out the real gauge from a measurement and the rounds left to a length.
 

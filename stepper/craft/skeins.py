@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 YARD_M = 0.9144
 """Unit: m. Source: international yard, 1959, exact."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Skein:
     """What the label says is in one skein."""

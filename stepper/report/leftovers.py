@@ -10,13 +10,14 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
 from stepper.project.draft import Draft
 from stepper.project.fields import Fields
 from stepper.project.materials import read_amount
 from stepper.project.problems import Problem
-from stepper.project.quoting import number, value
+from stepper.project.quoting import value
 from stepper.project.source import Mapping, read_nodes
 from stepper.report.yarn import YarnRow
 
@@ -124,9 +125,10 @@ def _lines(entries: Iterable[Leftover]) -> Iterator[str]:
         yield f"  - yarn: {value(entry.yarn)}"
         if entry.colour:
             yield f'    colour: "{entry.colour}"'
-        yield f"    grams: {number(entry.grams)}"
-        yield f"    metres: {number(entry.metres)}"
-        yield f"    skein: {{grams: {number(entry.skein.grams)}, metres: {number(entry.skein.metres)}}}"
+        yield f"    grams: {format_number(entry.grams)}"
+        yield f"    metres: {format_number(entry.metres)}"
+        grams, metres = format_number(entry.skein.grams), format_number(entry.skein.metres)
+        yield f"    skein: {{grams: {grams}, metres: {metres}}}"
         yield f"    from: {value(entry.garment)}"
         yield f"    known: {entry.known}"
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
 from stepper.plan.model import Plan
@@ -79,7 +80,8 @@ def _skeins(skeins: float) -> str:
 
 def _gauge(stitches: float, rounds: float, units: str) -> str:
     over, factor = ("4 in", 1.016) if units == "in" else ("10 cm", 1.0)
-    return f"{round(stitches * factor, 2):g} stitches and {round(rounds * factor, 2):g} rounds to {over}"
+    wide, high = format_number(stitches * factor), format_number(rounds * factor)
+    return f"{wide} stitches and {high} rounds to {over}"
 
 
 def _blended(plan: Plan, label: str) -> str:

@@ -11,10 +11,11 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.craft.stitches import stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
-from stepper.report.markup import number, svg, tag, text
+from stepper.report.markup import svg, tag, text
 from stepper.report.page_yarns import Shade
 
 SQUARE: Final = 14.0
@@ -69,10 +70,9 @@ def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str
             inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
     title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
     title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
-    drawing = svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart")
     # The squares stay about as large from chart to chart, as far as the sheet is wide enough.
-    style = f'style="width:{number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"'
-    return drawing.replace("<svg ", f"<svg {style} ", 1)
+    style = f"width:{format_number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"
+    return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
 
 def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
@@ -97,7 +97,7 @@ def _sign(code: str, shade: Shade, x: float, y: float) -> str:
         )
     strokes = _STROKES.get(code)
     if strokes:
-        moved = f"translate({number(x)} {number(y)})"
+        moved = f"translate({format_number(x)} {format_number(y)})"
         return tag("path", d=strokes, transform=moved, fill="none", stroke=shade.ink, stroke_width=1.3)
     return _letters(code.replace(" ", ""), shade.ink, x, y, min(0.66, 1.5 / len(code)))
 
@@ -114,10 +114,11 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
     """Draw the lines between the squares, and heavy ones around the repeat where it has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
     lines = "".join(
-        f"M{number(left + each * SQUARE)} {number(top)}v{number(high)}" for each in range(chart.width + 1)
+        f"M{format_number(left + each * SQUARE)} {format_number(top)}v{format_number(high)}"
+        for each in range(chart.width + 1)
     )
     lines += "".join(
-        f"M{number(left)} {number(top + each * SQUARE)}h{number(wide)}"
+        f"M{format_number(left)} {format_number(top + each * SQUARE)}h{format_number(wide)}"
         for each in range(len(chart.rounds) + 1)
     )
     yield tag("path", d=lines, class_="grid")

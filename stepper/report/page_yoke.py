@@ -12,10 +12,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.plan.yoke import Yoke
-from stepper.report.markup import number, svg, tag
+from stepper.report.markup import svg, tag
 from stepper.report.page_yarns import Shade
 
 _RADIUS: Final = 100.0
@@ -43,13 +44,13 @@ def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
         if round_.label and place
     ]
     inner += [tag("circle", r=each, class_="edge") for each in edges]
-    inner.append(tag("path", d=f"M0 {number(-_RADIUS - 3)}v6", class_="edge"))
+    inner.append(tag("path", d=f"M0 {format_number(-_RADIUS - 3)}v6", class_="edge"))
     labels = [f"{each.label} to {each.after} stitches" for each in yoke.rounds if each.label]
     first, last = yoke.rounds[0].after, yoke.rounds[-1].after
     words = f"{title}: the yoke from above, {plural(count, 'round')} from {first} stitches at the neck"
     words += f" to {last} at the outer edge{'; ' if labels else ''}{', '.join(labels)}."
     side = 2 * (_RADIUS + _MARGIN)
-    moved = f"translate({number(side / 2)} {number(side / 2)})"
+    moved = f"translate({format_number(side / 2)} {format_number(side / 2)})"
     return svg(side, side, [tag("g", inner, transform=moved)], title=words, class_="yoke")
 
 

@@ -13,12 +13,13 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import length
 from stepper.language.places import sentence_case
-from stepper.report.markup import number, svg, tag, text
+from stepper.report.drawing import Point, list_points
+from stepper.report.markup import svg, tag, text
 from stepper.report.outline import Level, Piece, shapes
 
-Point = tuple[float, float]
 Anchor = Literal["start", "middle", "end"]
 
 _LETTERS = 40.0
@@ -49,12 +50,12 @@ class _Sheet:
     def shape(self, points: Sequence[Point]) -> None:
         """Draw a piece."""
         self.reach(points, self.letters / 4)
-        self.drawn.append(tag("polygon", points=_listed(points), class_="piece"))
+        self.drawn.append(tag("polygon", points=list_points(points), class_="piece"))
 
     def line(self, points: Sequence[Point], class_: str) -> None:
         """Draw a line."""
         self.reach(points)
-        self.drawn.append(tag("polyline", points=_listed(points), class_=class_))
+        self.drawn.append(tag("polyline", points=list_points(points), class_=class_))
 
     def span(self, start: Point, end: Point) -> None:
         """Draw a measure with a short stroke across each end."""
@@ -79,7 +80,7 @@ class _Sheet:
         """Give the whole drawing."""
         margin = self.letters / 2
         wide, high = self.right - self.left + 2 * margin, self.bottom - self.top + 2 * margin
-        moved = f"translate({number(margin - self.left)} {number(margin - self.top)})"
+        moved = f"translate({format_number(margin - self.left)} {format_number(margin - self.top)})"
         inner = tag("g", self.drawn, transform=moved, font_size=self.letters, stroke_width=self.letters / 14)
         return svg(wide, high, [inner], title=title, class_="schematic")
 
@@ -297,7 +298,3 @@ def _wide(level: Level) -> float:
 
 def _joined(names: Sequence[str]) -> str:
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
-
-
-def _listed(points: Iterable[Point]) -> str:
-    return " ".join(f"{number(x)},{number(y)}" for x, y in points)

@@ -12,7 +12,7 @@ from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.plot import Area, Drawing, Label, Path, Point, Shape
+from stepper.report.drawing import Area, Drawing, Label, Path, Point, Shape
 from stepper.report.yoke_profile import Body, Step, around_body, binds, body_of, collar_mm, profile
 
 WIDTH, HEIGHT = 960, 620

@@ -17,7 +17,7 @@ from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
 from stepper.report.colour_picture import colour_picture
 from stepper.report.colours import colours_of
-from stepper.report.drawing import png_of
+from stepper.report.drawing_png import write_png
 from stepper.report.yarn import yarn_rows
 from stepper.report.yarn_lines import yarn_lines
 
@@ -61,7 +61,7 @@ def main() -> None:
     figures("warm: colours, nothing to mend", timed(lambda: colours_of(project, plan), 50))
     figures("warm: colours, red and green to mend", timed(lambda: colours_of(lost_project, lost_plan), 50))
     found = colours_of(lost_project, lost_plan)
-    figures("warm: the picture as PNG", timed(lambda: png_of(colour_picture(found, plan.title)), 5))
+    figures("warm: the picture as PNG", timed(lambda: write_png(colour_picture(found, plan.title)), 5))
 
     def process(*words: str) -> None:
         subprocess.run([sys.executable, "-m", "stepper", *words], stdout=subprocess.DEVNULL, check=False)

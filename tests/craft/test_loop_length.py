@@ -67,7 +67,9 @@ def test_chain_of_three_states(state: Relaxation, courses: float, wales: float, 
     """Loop 5 mm: courses, wales and metres a square metre by the published constants (arithmetic)."""
     gauge = Gauge(stitches=10 * wales, rounds=10 * courses)
     assert loop_mm(gauge, state) == pytest.approx(5)
-    assert gauge.stitches * gauge.rounds * 100 * loop_mm(gauge, state) / 1000 == pytest.approx(metres, rel=1e-4)
+    assert gauge.stitches * gauge.rounds * 100 * loop_mm(gauge, state) / 1000 == pytest.approx(
+        metres, rel=1e-4
+    )
 
 
 @pytest.mark.parametrize(

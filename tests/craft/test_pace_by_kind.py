@@ -60,7 +60,9 @@ def test_the_pace_lies_between_measured_and_usual(kind: str, per_minute: float, 
 
 def test_little_measured_leans_on_the_usual() -> None:
     """As many stitches as the usual weighs: half of the time from each (arithmetic)."""
-    paces = measure_pace_by_kind({"plain": _rounds(30, 300), "rib": [Stretch(stitches=LEANING, seconds=1200)]})
+    paces = measure_pace_by_kind(
+        {"plain": _rounds(30, 300), "rib": [Stretch(stitches=LEANING, seconds=1200)]}
+    )
     usual = 25 * paces.tempo
     assert paces.of("rib").stitches_per_minute == pytest.approx(2 * LEANING / (20 + LEANING / usual))
 

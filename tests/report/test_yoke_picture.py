@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.plan.blend import tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
-from stepper.report.plot import Area, Drawing, Label, Path
+from stepper.report.drawing import Area, Drawing, Label, Path
 from stepper.report.yoke_picture import HEIGHT, WIDTH, profile_of
 from tests.plan.test_blend import switchback
 

@@ -1,4 +1,7 @@
-"""A drawing as a PNG file, by Pillow. Drawn larger and made smaller, so that lines are smooth."""
+"""A drawing as a PNG file, by Pillow. Pure.
+
+What slants is drawn larger and made smaller, so that lines are smooth.
+"""
 
 from __future__ import annotations
 
@@ -8,7 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from stepper.report.plot import Area, Drawing, Label, Path, Point
+from stepper.report.drawing import Area, Box, Drawing, Label, Path, Point
 
 if TYPE_CHECKING:
     from PIL.ImageDraw import ImageDraw
@@ -16,37 +19,43 @@ if TYPE_CHECKING:
 SHARP = 2
 """Pixels of the picture for one of the drawing: for a screen of high resolution, and for print."""
 _FINER = 2
-# And how many times finer it is drawn than it is kept.
+# How many times finer what slants is drawn than it is kept.
 
 
-def png(drawing: Drawing) -> bytes:
-    """Paint a drawing; the file's bytes."""
+def write_png(drawing: Drawing) -> bytes:
+    """Return a drawing as the bytes of a PNG file."""
     from PIL import Image, ImageDraw
 
-    scale = SHARP * _FINER
-    image = Image.new("RGB", (drawing.width * scale, drawing.height * scale), drawing.ground)
+    finer = 1 if drawing.upright else _FINER
+    scale = SHARP * finer
+    size = (round(drawing.width * scale), round(drawing.height * scale))
+    image = Image.new("RGB", size, drawing.ground)
     draw = ImageDraw.Draw(image)
     for shape in drawing.shapes:
-        if isinstance(shape, Label):
-            _label(draw, shape, scale)
-        elif isinstance(shape, Area):
-            draw.polygon([(x * scale, y * scale) for x, y in shape.points], fill=shape.colour)
-        else:
-            _path(draw, shape, scale)
-    small = image.resize((drawing.width * SHARP, drawing.height * SHARP), Image.Resampling.LANCZOS)
+        match shape:
+            case Label():
+                _draw_label(draw, shape, scale)
+            case Box():
+                _draw_box(draw, shape, scale)
+            case Area():
+                draw.polygon([(x * scale, y * scale) for x, y in shape.points], fill=shape.colour)
+            case Path():
+                _draw_path(draw, shape, scale)
+    small = image.resize((size[0] // finer, size[1] // finer), Image.Resampling.LANCZOS)
     out = io.BytesIO()
     small.save(out, format="PNG", optimize=True)
     return out.getvalue()
 
 
-def _label(draw: ImageDraw, label: Label, scale: int) -> None:
+def _draw_label(draw: ImageDraw, label: Label, scale: int) -> None:
     from PIL import ImageFont
 
     # The typeface that comes with Pillow, so that the picture is the same on every machine.
     font = ImageFont.load_default(label.size * scale)
     anchor = {"start": "ls", "middle": "ms", "end": "rs"}[label.anchor]
     at = (label.at[0] * scale, label.at[1] * scale)
-    stroke = scale // 3 if label.bold else 0
+    # That typeface has one weight; a thin line around the letters makes them bold.
+    stroke = max(1, scale // 3) if label.bold else 0
     draw.text(
         at,
         label.text,
@@ -58,14 +67,22 @@ def _label(draw: ImageDraw, label: Label, scale: int) -> None:
     )
 
 
-def _path(draw: ImageDraw, path: Path, scale: int) -> None:
+def _draw_box(draw: ImageDraw, box: Box, scale: int) -> None:
+    left, top = round(box.at[0] * scale), round(box.at[1] * scale)
+    # The far edge belongs to the neighbour, so that boxes meet without a gap or an overlap.
+    right, bottom = round(box.right * scale) - 1, round(box.bottom * scale) - 1
+    if right >= left and bottom >= top:
+        draw.rectangle((left, top, right, bottom), fill=box.colour)
+
+
+def _draw_path(draw: ImageDraw, path: Path, scale: int) -> None:
     width = max(1, round(path.width * scale))
-    for piece in dashes(path.points, path.dash):
+    for piece in cut_dashes(path.points, path.dash):
         points = [(x * scale, y * scale) for x, y in piece]
         draw.line(points, fill=path.colour, width=width, joint="curve")
 
 
-def dashes(points: tuple[Point, ...], pattern: tuple[float, ...]) -> Iterator[tuple[Point, ...]]:
+def cut_dashes(points: tuple[Point, ...], pattern: tuple[float, ...]) -> Iterator[tuple[Point, ...]]:
     """Cut a line into its strokes, as SVG's dashes do: the pattern runs on around corners.
 
     Args:
@@ -81,7 +98,7 @@ def dashes(points: tuple[Point, ...], pattern: tuple[float, ...]) -> Iterator[tu
         length, done = math.dist(start, end), 0.0
         while length - done > left:
             done += left
-            corner = _between(start, end, done / length)
+            corner = _point_between(start, end, done / length)
             if number % 2 == 0:
                 yield (*stroke, corner)
             number, left, stroke = number + 1, pattern[(number + 1) % len(pattern)], [corner]
@@ -91,5 +108,5 @@ def dashes(points: tuple[Point, ...], pattern: tuple[float, ...]) -> Iterator[tu
         yield tuple(stroke)
 
 
-def _between(start: Point, end: Point, share: float) -> Point:
+def _point_between(start: Point, end: Point, share: float) -> Point:
     return start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share
