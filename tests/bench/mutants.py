@@ -10,10 +10,10 @@ the same. A run of several rooms with one budget works them one after the other,
 
 The tests that run are those of the module's own file under `tests/`; `--with` adds files that always run (a
 fixture's, a whole garment's), and `--then` files that run only for a mutant that all others let live. The work
-tree is never touched: everything happens in a copy in a temporary folder.
+tree is never touched: everything happens in a copy in a temporary folder. Needs `fork`: Linux or macOS.
 
 A mutant is told as
-    killed      a test failed, or it never came to an end (four times as long as the tests take);
+    killed      a test failed, or it never came to an end (four times the processor time that the tests take);
     LIVED       all passed: either a promise is missing, or the two programs do the same;
     equivalent  all passed, and `tests/bench/equivalent_mutants.txt` holds it with the reason why nothing can differ.
 Mutants that compile to the same code are not made, nor are those of annotations, docstrings, decorators and the
@@ -27,22 +27,30 @@ from __future__ import annotations
 
 import argparse
 import ast
+import contextlib
 import copy
+import importlib
 import os
 import random
+import resource
 import shutil
 import signal
-import subprocess
 import sys
 import tempfile
 import time
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from typing import NoReturn
+
+import pytest
 
 ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
 """A line each: module, the code before and the code after, and the reason, parted by ` | `."""
+
+HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
+"""Libraries loaded once, before the children are made: each of them would load them anew."""
 
 COMPARISONS: dict[type[ast.cmpop], tuple[type[ast.cmpop], ...]] = {
     ast.Lt: (ast.LtE, ast.GtE),
@@ -138,7 +146,8 @@ def _constants(node: ast.Constant) -> Iterator[ast.AST]:
 
 
 def _calls(node: ast.Call) -> Iterator[ast.AST]:
-    if len(node.args) >= 2 and not any(isinstance(each, ast.Starred) for each in node.args[:2]):
+    in_any_order = isinstance(node.func, ast.Name) and node.func.id in ("min", "max")
+    if len(node.args) >= 2 and not in_any_order and not any(isinstance(a, ast.Starred) for a in node.args[:2]):
         yield _with(node, args=[node.args[1], node.args[0], *node.args[2:]])
     if isinstance(node.func, ast.Name) and node.func.id in CALLS:
         yield _with(node, func=ast.Name(CALLS[node.func.id], ast.Load()))
@@ -266,27 +275,47 @@ class Tree:
             elif source.exists():
                 shutil.copy(source, folder / name)
 
-    def run(self, tests: Iterable[str], seconds: float) -> int | None:
-        """Return pytest's exit code; None if it was not done in time."""
-        words = [sys.executable, "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider"]
-        environment = {**os.environ, "PYTHONPATH": str(self._folder), "PYTHONDONTWRITEBYTECODE": "1"}
-        # A session of its own, so that what a test started ends with it.
-        process = subprocess.Popen(
-            [*words, *tests],
-            cwd=self._folder,
-            env=environment,
-            stdout=subprocess.DEVNULL,
-            stderr=subprocess.DEVNULL,
-            start_new_session=True,
-        )
-        try:
-            return process.wait(seconds)
-        except subprocess.TimeoutExpired:
-            os.killpg(process.pid, signal.SIGKILL)
-            process.wait()
-            return None
+    def run(self, tests: Iterable[str], *, cpu_s: float, wall_s: float) -> tuple[int, float]:
+        """Run tests in a child of their own.
 
-    def changed(self, mutant: Mutant, work: Callable[[], int | None]) -> int | None:
+        Returns:
+            Pytest's exit code, or -1 where they were ended for want of time; and the processor time they took. Unit: s.
+        """
+        begin = time.monotonic()
+        child = os.fork()
+        if child == 0:
+            self._test([*tests], int(cpu_s) + 1)
+        while True:
+            done, status, used = os.wait4(child, os.WNOHANG)
+            if done:
+                code = os.waitstatus_to_exitcode(status)
+                return code if code >= 0 else -1, used.ru_utime + used.ru_stime
+            if time.monotonic() - begin > wall_s:
+                os.killpg(child, signal.SIGKILL)
+            time.sleep(0.02)
+
+    def _test(self, tests: list[str], cpu_s: int) -> NoReturn:
+        """Become a child that runs tests in the copy and ends. What is loaded of the work tree is forgotten first."""
+        code = 70
+        try:
+            os.setsid()  # so that what a test started can be ended with it
+            resource.setrlimit(resource.RLIMIT_CPU, (cpu_s, cpu_s + 5))
+            nowhere = os.open(os.devnull, os.O_RDWR)
+            for stream in (0, 1, 2):
+                os.dup2(nowhere, stream)
+            for name in [each for each in sys.modules if each.split(".")[0] in ("stepper", "tests")]:
+                del sys.modules[name]
+            sys.path[:] = [str(self._folder), *(each for each in sys.path if Path(each or ".").resolve() != ROOT)]
+            sys.dont_write_bytecode = True
+            os.environ["PYTHONPATH"] = str(self._folder)
+            os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
+            os.chdir(self._folder)
+            words = ["-q", "-x", "-p", "no:cacheprovider", f"--rootdir={self._folder}"]
+            code = int(pytest.main([*words, *tests]))
+        finally:
+            os._exit(code)
+
+    def changed(self, mutant: Mutant, work: Callable[[], int]) -> int:
         """Do some work while a mutant stands in place of its module."""
         path = self._folder / mutant.module
         plain = path.read_text(encoding="utf-8")
@@ -351,11 +380,11 @@ def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, kno
 
 
 def _time(tree: Tree, tests: list[str]) -> float | None:
-    """Return how long the tests take on the code as it is; None if there are none or one fails. Unit: s."""
-    begin = time.monotonic()
-    if not tests or tree.run(tests, 600) != 0:
+    """Return the processor time of the tests on the code as it is; None if there are none or one fails. Unit: s."""
+    if not tests:
         return None
-    return time.monotonic() - begin
+    code, seconds = tree.run(tests, cpu_s=600, wall_s=900)
+    return seconds if code == 0 else None
 
 
 def _judge(
@@ -367,9 +396,9 @@ def _judge(
     known: dict[str, str],
     score: Score,
 ) -> None:
-    alive = tree.changed(mutant, lambda: tree.run(tests, seconds)) == 0
+    alive = tree.changed(mutant, lambda: tree.run(tests, cpu_s=seconds, wall_s=10 * seconds)[0]) == 0
     if alive and then:
-        alive = tree.changed(mutant, lambda: tree.run(then, 600)) == 0
+        alive = tree.changed(mutant, lambda: tree.run(then, cpu_s=600, wall_s=900)[0]) == 0
     if not alive:
         score.killed += 1
         verdict = "killed"
@@ -399,6 +428,9 @@ def main() -> None:
                 for mutant in mutants_of(module, (ROOT / module).read_text(encoding="utf-8")):
                     print(f"{mutant.name}   (line {mutant.line})")
         return
+    for library in HEAVY:
+        with contextlib.suppress(ImportError):
+            importlib.import_module(library)
     known, scores = equivalents(), []
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         tree = Tree(Path(folder))
