@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch
+from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch, whole_words
 
 # Source: Craft Yarn Council booklet 2018, knitting master list, checked against general abbreviation
 # lists (check-values 1.6, published): code, uses, leaves.
@@ -91,3 +91,43 @@ def test_every_other_form_names_a_stitch_of_the_table() -> None:
     """No alias leads nowhere."""
     assert set(ALIASES.values()) <= set(STITCHES)
     assert set(codes()) == set(STITCHES) | set(ALIASES)
+
+
+def test_no_form_stands_for_two_stitches() -> None:
+    """One table: a form listed twice would silently mean the stitch that is listed last."""
+    forms = [form for entry in STITCHES.values() for form in (entry.code, *entry.spellings)]
+    assert len(forms) == len(set(forms))
+    assert all(form == " ".join(form.lower().split()) for form in forms)
+
+
+@pytest.mark.parametrize(
+    ("form", "code"),
+    [
+        ("K1-f/b", "kfb"),
+        ("kf&b", "kfb"),
+        ("SKPO", "skp"),
+        ("sl1-k1-psso", "skp"),
+        ("sk2po", "sk2p"),
+        ("CDD", "s2kp"),
+        ("M1 left", "m1l"),
+        ("make one", "m1"),
+        ("yo  twice", "yo2"),
+        ("ktbl", "k tbl"),
+        ("slm", "sm"),
+    ],
+)
+def test_other_printed_forms_are_found(form: str, code: str) -> None:
+    """Source: the Council's list beside the forms of US and UK patterns (common practice)."""
+    found = find(form)
+    assert found is not None
+    assert found.code == code
+
+
+def test_whole_words_are_the_worked_stitches_with_every_form_of_them() -> None:
+    """A reader made of these misses no shaping stitch of the table, and takes "k2tog tbl" before "k2tog"."""
+    words = whole_words()
+    shaping = [entry for entry in STITCHES.values() if entry.kind in (Kind.INCREASE, Kind.DECREASE)]
+    assert {form for entry in shaping for form in (entry.code, *entry.spellings)} <= set(words)
+    assert not {"k", "p", "sl", "knit", "purl", "slip", "co", "bo", "pm", "hold", "turn"} & set(words)
+    for place, word in enumerate(words):
+        assert not any(later.startswith(word) for later in words[place + 1 :])
