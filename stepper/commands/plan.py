@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -36,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     if args.html is not None:
-        write_page(loaded, args.html)
+        write_page_file(loaded, args.html)
         print(f"{args.html} is written.")
         return 0
     plan = loaded.plan
@@ -49,18 +48,20 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def write_page(loaded: Loaded, target: Path) -> None:
+def write_page_file(loaded: Loaded, target: Path) -> None:
     """Write the page to print, for the garment as it is knitted; a file that is there is replaced whole.
 
     Raises:
         SurroundingsError: The journal cannot be read or the page not be written.
     """
     # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
-    page = importlib.import_module("stepper.report.page").page
-    plan, yarns = importlib.import_module("stepper.commands.yarn").rows_of(loaded)
+    from stepper.commands.yarn import rows_of
+    from stepper.report.page import write_page
+
+    plan, yarns = rows_of(loaded)
     beside = target.with_name(target.name + "-new")
     try:
-        beside.write_text(page(plan, loaded.project, yarns), encoding="utf-8")
+        beside.write_text(write_page(plan, loaded.project, yarns), encoding="utf-8")
         beside.replace(target)
     except OSError as error:
         beside.unlink(missing_ok=True)

@@ -46,7 +46,7 @@ def vanishes(one: Rgb, other: Rgb) -> bool:
     return value_difference(one, other) < VANISHES_BELOW or hardest_vision(one, other)[1] < HARD_BELOW
 
 
-def mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW) -> Mend | None:
+def find_mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW) -> Mend | None:
     """Find the smallest change of one colour that mends the pairs that vanish.
 
     Args:

@@ -2,7 +2,7 @@
 
 Theory of operation. `respread` is water filling: the gaps still open are columns, the one she is in and the
 one across the join already partly filled, and the stitches left are poured in. What comes out is the most
-even filling there is. `avoiding` looks for the smallest difference between largest and smallest gap that
+even filling there is. `avoid_places` looks for the smallest difference between largest and smallest gap that
 some legal arrangement has. A difference that can be kept makes every larger one possible, so it is found by
 halving; whether one can be kept is decided with sets of places held as bits of whole numbers. Among the
 arrangements with that difference, the one that moves the changes least is found by dynamic programming with
@@ -15,7 +15,7 @@ from collections import deque
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from stepper.craft.spacing import between
+from stepper.craft.spacing import gaps_between
 
 
 def respread(
@@ -63,7 +63,7 @@ def respread(
     return tuple(places)
 
 
-def avoiding(
+def avoid_places(
     positions: Sequence[int],
     stitches: int,
     forbidden: Collection[int],
@@ -97,7 +97,7 @@ def avoiding(
     Source: derived here (search over the difference, then shortest path).
     """
     _require_uses(uses)
-    between(positions, stitches, flat=flat, uses=uses)
+    gaps_between(positions, stitches, flat=flat, uses=uses)
     barred = set(forbidden)
     if not barred.intersection(positions):
         return tuple(positions)
@@ -153,7 +153,7 @@ def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozen
 
 @dataclass(frozen=True, slots=True)
 class _Search:
-    """One question to `avoiding`: where the changes were, and which places (as bits) are free."""
+    """One question to `avoid_places`: where the changes were, and which places (as bits) are free."""
 
     positions: tuple[int, ...]
     stitches: int

@@ -75,7 +75,7 @@ def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "who
         return (stitches,) if flat else ()
     if start == "half":
         ends = _half_starts(stitches, changes, flat=flat)
-        return between(ends, stitches, flat=flat)
+        return gaps_between(ends, stitches, flat=flat)
     over = changes + 1 if flat else changes
     # Rounding the gap ends up puts a larger gap first, which is how patterns are printed.
     return tuple(-(-(i + 1) * stitches // over) + (-i * stitches) // over for i in range(over))
@@ -152,7 +152,9 @@ def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bo
     return tuple(lead + i * uses for i, lead in enumerate(leads))
 
 
-def between(positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0) -> tuple[int, ...]:
+def gaps_between(
+    positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0
+) -> tuple[int, ...]:
     """Measure the plain stitches between changes that stand at given places.
 
     Args:
@@ -180,7 +182,7 @@ def between(positions: Sequence[int], stitches: int, *, flat: bool = False, uses
     return (positions[0], *inner, tail) if flat else (tail + positions[0], *inner)
 
 
-def summary(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
+def count_gaps(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
     """Count how often each gap occurs, the larger gaps first.
 
     Args:

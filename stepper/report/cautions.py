@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from stepper.language.measures import length
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.fit import Line, Worked
+from stepper.report.measurements import AnyRound, Measurement
 
 EDGE_STRETCH = 1.5
 """How many times its width a ribbed edge reaches at most. From memory; the rib itself stretches further."""
@@ -25,11 +25,11 @@ _FAR, _NEAR = 1.9, (0.7, 1.6)
 # Garment over body: beyond the first no garment is meant so; within the second it may well be.
 
 
-def cautions(
-    found: Sequence[Line],
-    rounds: Sequence[Worked],
+def find_cautions(
+    found: Sequence[Measurement],
+    rounds: Sequence[AnyRound],
     project: Project,
-    sizes: Iterable[tuple[str, Sequence[Line]]],
+    sizes: Iterable[tuple[str, Sequence[Measurement]]],
 ) -> tuple[str, ...]:
     """List what should be looked at, with its numbers and the nearest thing that works.
 
@@ -47,7 +47,7 @@ def cautions(
     )
 
 
-def _units(found: Iterable[Line], project: Project) -> Iterator[str]:
+def _units(found: Iterable[Measurement], project: Project) -> Iterator[str]:
     """Find measurements of the body that fit only in the other unit."""
     told = set()
     for line in found:
@@ -71,10 +71,10 @@ def _units(found: Iterable[Line], project: Project) -> Iterator[str]:
 
 
 def _over_the_head(
-    found: Iterable[Line],
-    rounds: Sequence[Worked],
+    found: Iterable[Measurement],
+    rounds: Sequence[AnyRound],
     project: Project,
-    alone: list[tuple[str, dict[str, Line]]],
+    alone: list[tuple[str, dict[str, Measurement]]],
 ) -> Iterator[str]:
     """Say where the first edge does not reach around the head."""
     head = project.body.get("head")
@@ -99,16 +99,16 @@ def _over_the_head(
     )
 
 
-def _stitches(alone: list[tuple[str, dict[str, Line]]], size: str, name: str) -> int:
+def _stitches(alone: list[tuple[str, dict[str, Measurement]]], size: str, name: str) -> int:
     return next(measured[name].stitches for found, measured in alone if found == size)
 
 
-def _open_in_front(rounds: Sequence[Worked]) -> bool:
+def _open_in_front(rounds: Sequence[AnyRound]) -> bool:
     """Say whether the garment is worked in rows at the neck, as a cardigan is."""
     return rounds[min(1, len(rounds) - 1)].flat
 
 
-def _ribbed(rounds: Sequence[Worked]) -> bool:
+def _ribbed(rounds: Sequence[AnyRound]) -> bool:
     """Say whether the rounds after the cast-on are a rib."""
     for each in rounds[1:3]:
         for item in each.phrase:
@@ -121,7 +121,7 @@ def _ribbed(rounds: Sequence[Worked]) -> bool:
 
 
 def _tight(
-    found: Iterable[Line], project: Project, alone: list[tuple[str, dict[str, Line]]]
+    found: Iterable[Measurement], project: Project, alone: list[tuple[str, dict[str, Measurement]]]
 ) -> Iterator[str]:
     """Say where the chest would have to stretch a lot, and which size would not."""
     chest = next((line for line in found if line.measure == "bust" and line.ease_mm is not None), None)

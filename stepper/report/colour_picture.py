@@ -8,7 +8,7 @@ from typing import Final
 
 from stepper.craft.colour import Rgb, contrast, grey
 from stepper.craft.colour_difference import value_difference
-from stepper.report.colours import CALLED, Colours, Drawn, PairRow, mended, shades
+from stepper.report.colours import CALLED, ChartSquares, Colours, PairRow, colours_after_mend, list_views
 from stepper.report.drawing import Box, Drawing, Label, Point
 
 _MARGIN: Final = 28.0
@@ -26,7 +26,7 @@ _UNKNOWN: Final = Rgb(200, 60, 200)
 """For a yarn of no colour; loud, since it stands for something that is missing."""
 
 
-def colour_picture(found: Colours, title: str) -> Drawing:
+def draw_colours(found: Colours, title: str) -> Drawing:
     """Draw the charts, the pairs and the change proposed.
 
     Args:
@@ -35,7 +35,7 @@ def colour_picture(found: Colours, title: str) -> Drawing:
     """
     items: list[Box | Label] = [_label((_MARGIN, _MARGIN + 14), text=f"{title}: colours", size=20, bold=True)]
     top, right = _MARGIN + 44, 420.0
-    views = [(_called(name), colours) for name, colours in shades(found)]
+    views = [(_called(name), colours) for name, colours in list_views(found)]
     for chart in found.charts:
         items.append(_label((_MARGIN, top), text=f"Chart {chart.name}", size=15, bold=True))
         top, right = _views(items, chart, views, top + 24, right)
@@ -58,7 +58,7 @@ def _called(name: str) -> str:
 
 def _views(
     items: list[Box | Label],
-    chart: Drawn,
+    chart: ChartSquares,
     views: list[tuple[str, dict[str, Rgb]]],
     top: float,
     right: float,
@@ -76,7 +76,7 @@ def _views(
     return bottom + 2 * _LINE, right
 
 
-def _boxes(chart: Drawn, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
+def _boxes(chart: ChartSquares, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
     """Give the squares of a chart, repeated to a panel; neighbours of one colour in one box."""
     wide = len(chart.squares[0])
     across = max(1, -(-_PANEL_SQUARES // wide))
@@ -133,8 +133,8 @@ def _mend(items: list[Box | Label], found: Colours, top: float, right: float) ->
     text = f"{found.names[change.yarn]} {own.hex} as {change.colour.hex}: {figures}"
     items.append(_label((_MARGIN + 94, top), text=text, size=13, bold=True))
     top += _LINE + 10
-    after = replace(found, colours=mended(found))
-    views = [(_called(name), colours) for name, colours in shades(after)]
+    after = replace(found, colours=colours_after_mend(found))
+    views = [(_called(name), colours) for name, colours in list_views(after)]
     for chart in found.with_yarn(change.yarn):
         items.append(_label((_MARGIN, top), text=f"Chart {chart.name}, changed", size=15, bold=True))
         top, right = _views(items, chart, views, top + 24, right)

@@ -11,7 +11,7 @@ from typing import Final
 
 from stepper.craft.colour import Rgb, contrast, grey, rgb_from_hex
 from stepper.craft.colour_difference import ValueWord, value_difference, value_word
-from stepper.craft.colour_mend import HARD_BELOW, Mend, mend
+from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend
 from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, seen_by
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
@@ -31,7 +31,7 @@ Pair = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Drawn:
+class ChartSquares:
     """A chart as yarns: rounds from the top, squares from the left; nothing for a square of no stitch."""
 
     name: str
@@ -73,7 +73,7 @@ class Colours:
     """How each yarn is called, by its key."""
     colours: dict[str, Rgb]
     """The colour of each yarn that has one, by its key."""
-    charts: tuple[Drawn, ...]
+    charts: tuple[ChartSquares, ...]
     """Charts of more than one yarn."""
     pairs: tuple[PairRow, ...]
     """Pairs that touch, the least apart in grey first."""
@@ -87,12 +87,12 @@ class Colours:
         own = [(pair.one, pair.other) for pair in self.pairs if yarn in (pair.one, pair.other)]
         return tuple(other if one == yarn else one for one, other in own)
 
-    def with_yarn(self, yarn: str) -> tuple[Drawn, ...]:
+    def with_yarn(self, yarn: str) -> tuple[ChartSquares, ...]:
         """Give the charts that a yarn is in."""
         return tuple(chart for chart in self.charts if any(yarn in line for line in chart.squares))
 
 
-def colours_of(project: Project, plan: Plan) -> Colours:
+def compare_colours(project: Project, plan: Plan) -> Colours:
     """Work out every pair of yarns that touch, in charts and from round to round."""
     charts = tuple(_charts(project, plan))
     touching: dict[Pair, list[str]] = {}
@@ -117,11 +117,11 @@ def colours_of(project: Project, plan: Plan) -> Colours:
         charts=charts,
         pairs=tuple(rows),
         unknown=tuple(key for key in keys if key not in colours),
-        mend=mend(colours, [(row.one, row.other) for row in rows]),
+        mend=find_mend(colours, [(row.one, row.other) for row in rows]),
     )
 
 
-def shades(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
+def list_views(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
     """Give every way the garment is looked at, and the yarns' colours in it: as it is, in grey, by eyes."""
     yield "in colour", found.colours
     yield "in grey", {key: grey(colour) for key, colour in found.colours.items()}
@@ -129,7 +129,7 @@ def shades(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
         yield vision, {key: seen_by(colour, vision) for key, colour in found.colours.items()}
 
 
-def mended(found: Colours) -> dict[str, Rgb]:
+def colours_after_mend(found: Colours) -> dict[str, Rgb]:
     """Give the colours after the change proposed; as they are where there is none."""
     if found.mend is None:
         return found.colours
@@ -151,7 +151,7 @@ def _row(pair: Pair, where: Iterable[str], colours: Mapping[str, Rgb]) -> PairRo
     )
 
 
-def _charts(project: Project, plan: Plan) -> Iterator[Drawn]:
+def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
     knitted = _knitted(plan)
     for name, chart in project.charts.items():
         if name not in knitted:
@@ -163,7 +163,7 @@ def _charts(project: Project, plan: Plan) -> Iterator[Drawn]:
         if len({key for line in squares for key in line if key is not None}) > 1:
             fabric = project.fabrics.get(worked[0].gauge) if worked else None
             wide = 1.0 if fabric is None else fabric.gauge.stitch_mm / fabric.gauge.round_mm
-            yield Drawn(name=name, squares=squares, wide=wide)
+            yield ChartSquares(name=name, squares=squares, wide=wide)
 
 
 def _knitted(plan: Plan) -> set[str]:
@@ -185,7 +185,7 @@ def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -
     return tuple((cell.yarn or usual) if cell.stitch else None for cell in cells)
 
 
-def _pairs_in(chart: Drawn) -> dict[Pair, None]:
+def _pairs_in(chart: ChartSquares) -> dict[Pair, None]:
     """Find the pairs that touch: beside and above each other, and around the edges, since charts repeat."""
     found: dict[Pair, None] = {}
     height, width = len(chart.squares), len(chart.squares[0])

@@ -55,7 +55,7 @@ class Leftover:
         return self.skein.metres_in(self.grams)
 
 
-def leftovers_of(plan: Plan, rows: Iterable[YarnRow]) -> tuple[Leftover, ...]:
+def list_leftovers(plan: Plan, rows: Iterable[YarnRow]) -> tuple[Leftover, ...]:
     """Give what will be, or is, left of each yarn of a garment; yarns that are used up are left out."""
     found = []
     for row in rows:
@@ -99,17 +99,21 @@ def read_leftovers(text: str) -> tuple[tuple[Leftover, ...], tuple[Problem, ...]
     return tuple(found), tuple(sorted(set(problems)))
 
 
-def written(entries: Iterable[Leftover]) -> str:
+def write_leftovers(entries: Iterable[Leftover]) -> str:
     """Write the file. Always: `read_leftovers` gives the entries back."""
     return "\n".join([*_HEAD, "", "left:", *_lines(entries), ""])
 
 
-def kept(before: Iterable[Leftover], garment: str, now: Iterable[Leftover]) -> tuple[Leftover, ...]:
+def replace_leftovers(
+    before: Iterable[Leftover], garment: str, now: Iterable[Leftover]
+) -> tuple[Leftover, ...]:
     """Put what is left of a garment in the place of what was kept of it before."""
     return (*(each for each in before if each.garment != garment), *now)
 
 
-def fitting(row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str) -> list[Leftover]:
+def find_usable(
+    row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str
+) -> list[Leftover]:
     """Find what is left from other garments of the same yarn, or, in its colour, of one as thick."""
     found = []
     for entry in entries:

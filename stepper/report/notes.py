@@ -10,7 +10,7 @@ from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.course import repeats, time_taken
+from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import (
     Counted,
     Event,
@@ -27,7 +27,7 @@ from stepper.session.replay import standing
 from stepper.session.state import Place
 
 
-def notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
+def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
     """Write the record, line by line.
 
     Args:
@@ -114,12 +114,12 @@ def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
     happened = [event for _, event in standing(kept)]
     everything = [event for _, event in kept]
     yield f"- {_dates(everything)}"
-    yield f"- {_hours(time_taken(everything))} of knitting, breaks left out"
+    yield f"- {_hours(time_spent(everything))} of knitting, breaks left out"
     for event in happened:
         line = _told(event, plan)
         if line:
             yield f"- {event.at[:10]}: {line}"
-    for index, times in repeats(happened):
+    for index, times in find_repeated_rounds(happened):
         if index < len(plan.rounds):
             often = "" if times == 1 else f", {times} times"
             yield f"- Worked again: {place_name(plan.rounds[index])}{often}"

@@ -16,7 +16,7 @@ from stepper.craft.stitches import stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
 from stepper.report.markup import svg, tag, text
-from stepper.report.page_yarns import Shade
+from stepper.report.page_yarns import YarnLooks
 
 SQUARE: Final = 14.0
 """Side of a square. Unit: of the drawing."""
@@ -45,7 +45,7 @@ _STROKES: Final[Mapping[str, str]] = MappingProxyType(
 """Strokes in a square of 14; a yarn over is a ring."""
 
 
-def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str:
+def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> str:
     """Draw a chart, the first round at the bottom, numbered at the right where it is read from.
 
     Args:
@@ -75,7 +75,7 @@ def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str
     return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
 
-def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
     for column, cell in enumerate(cells):
         x = _MARGIN / 2 + column * SQUARE
         if not cell.stitch:
@@ -86,7 +86,7 @@ def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground:
         yield _sign(cell.stitch, shade, x, y)
 
 
-def _sign(code: str, shade: Shade, x: float, y: float) -> str:
+def _sign(code: str, shade: YarnLooks, x: float, y: float) -> str:
     """Draw the symbol of a stitch, or the letter of its yarn where it is a plain one."""
     if code == "k":
         return _letters(shade.letter, shade.ink, x, y, 0.66) if shade.letter else ""
@@ -128,7 +128,7 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
         yield tag("rect", x=begin, y=top, width=inside, height=high, class_="repeat")
 
 
-def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple[str, str]]:
+def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
     """Give what stands in the squares of a chart, each sign drawn and in words, in the order met."""
     found: dict[tuple[str, str], tuple[str, str]] = {}
     for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
@@ -138,7 +138,7 @@ def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple
         key = cell.yarn or ground
         shade = shades[key]
         coloured = any(each.yarn for cells in chart.rounds for each in cells)
-        said = abbreviation(cell.stitch)
+        said = name_stitch(cell.stitch)
         words = (
             f"{said}, {shade.name}" if coloured and cell.stitch != "k" else shade.name if coloured else said
         )
@@ -147,7 +147,7 @@ def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple
     return list(found.values())
 
 
-def abbreviation(code: str) -> str:
+def name_stitch(code: str) -> str:
     """Say what a stitch of a chart is, in the abbreviation it is listed under, or "knit" and "purl"."""
     return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, stitch(code).code)
 
@@ -157,7 +157,7 @@ def _swatch(sign: str, colour: str, words: str) -> str:
     return svg(SQUARE, SQUARE, [square, sign], title=words or "no stitch", class_="swatch")
 
 
-def _read_out(chart: Chart, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+def _read_out(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
     """Read the rounds out, each from right to left, for those who do not see the drawing."""
     for place, cells in enumerate(chart.rounds, start=1):
         said: list[list[str | int]] = []
@@ -171,7 +171,7 @@ def _read_out(chart: Chart, shades: Mapping[str, Shade], ground: str) -> Iterato
         yield f"Round {shown}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
 
 
-def _said(cell: Cell, shades: Mapping[str, Shade], ground: str) -> str:
+def _said(cell: Cell, shades: Mapping[str, YarnLooks], ground: str) -> str:
     name = shades[cell.yarn or ground].name if cell.yarn else ""
-    stitched = "" if cell.stitch == "k" and name else abbreviation(cell.stitch)
+    stitched = "" if cell.stitch == "k" and name else name_stitch(cell.stitch)
     return " ".join(filter(None, [stitched, name]))

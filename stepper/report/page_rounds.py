@@ -14,7 +14,7 @@ MANY = 12
 """More boxes than that do not stand beside the instruction. Chosen here."""
 
 
-def rounds_part(plan: Plan) -> Iterator[str]:
+def write_rounds(plan: Plan) -> Iterator[str]:
     """Write every section with its rounds."""
     for number, section in enumerate(plan.sections):
         rounds = [each for each in plan.rounds if each.section == section]

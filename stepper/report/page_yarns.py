@@ -14,7 +14,7 @@ _NO_COLOUR = Rgb(238, 236, 231)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Shade:
+class YarnLooks:
     """One yarn on paper."""
 
     name: str
@@ -28,7 +28,7 @@ class Shade:
     """Lines along its rings in the yoke from above; 0 for the first two."""
 
 
-def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
+def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
     """Give each yarn its looks, in the order of the file; the first stays plain.
 
     Args:
@@ -37,7 +37,7 @@ def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
 
     Always: no two yarns have the same letter.
     """
-    found: dict[str, Shade] = {}
+    found: dict[str, YarnLooks] = {}
     taken: set[str] = set()
     for place, key in enumerate(dict.fromkeys((*project.yarns, *keys))):
         yarn = project.yarns.get(key)
@@ -45,7 +45,7 @@ def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
         letter = "" if place == 0 else _letter(key, taken)
         taken.add(letter)
         ink = max((_DARK, _LIGHT), key=lambda each: contrast(rgb_from_hex(each), colour))
-        found[key] = Shade(
+        found[key] = YarnLooks(
             name=yarn.name if yarn is not None else key,
             colour=colour.hex,
             ink=ink,

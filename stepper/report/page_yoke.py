@@ -17,13 +17,13 @@ from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.plan.yoke import Yoke
 from stepper.report.markup import svg, tag
-from stepper.report.page_yarns import Shade
+from stepper.report.page_yarns import YarnLooks
 
 _RADIUS: Final = 100.0
 _MARGIN: Final = 4.0
 
 
-def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
+def draw_yoke_rings(yoke: Yoke, shades: Mapping[str, YarnLooks], title: str) -> str:
     """Draw a yoke.
 
     Args:
@@ -54,7 +54,7 @@ def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
     return svg(side, side, [tag("g", inner, transform=moved)], title=words, class_="yoke")
 
 
-def _ring(round_: Round, radius: float, thick: float, shades: Mapping[str, Shade]) -> Iterator[str]:
+def _ring(round_: Round, radius: float, thick: float, shades: Mapping[str, YarnLooks]) -> Iterator[str]:
     runs = [(run.yarn, run.progress) for run in round_.runs if run.progress and run.yarn in shades]
     held = Counter[str]()
     for yarn, stitches in runs:

@@ -95,7 +95,7 @@ class YarnRow:
     """Whether it is only a few metres, so that a remnant will do."""
 
 
-def yarn_rows(
+def list_yarns(
     plan: Plan, colours: dict[str, str | None] | None = None, events: Iterable[tuple[int, Event]] = ()
 ) -> tuple[YarnRow, ...]:
     """Work out every yarn of the garment that it takes any of, in the order of the file.
@@ -106,13 +106,13 @@ def yarn_rows(
         events: What happened, with its numbers, for the weighings among it.
     """
     uses = yarn_use(plan)
-    weighings = last_weighings(events)
+    weighings = find_last_weighings(events)
     keys = list(dict.fromkeys((*plan.yarns, *(key for use in uses for key in use))))
     taken = [key for key in keys if any(key in use for use in uses)]
     return tuple(_row(plan, key, uses, (colours or {}).get(key), weighings.get(key)) for key in taken)
 
 
-def last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
+def find_last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
     """Give the last weighing of each yarn that was not taken back."""
     happened = dict(events)
     undone: set[int] = set()
@@ -131,7 +131,7 @@ def last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
     return found
 
 
-def buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
+def work_out_buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
     """Work out how many skeins to buy and what is left over of them."""
     sure = skeins_to_buy(quantity.high_m, skein.metres)
     over = sure * skein.metres - quantity.likely_m
@@ -191,7 +191,10 @@ def _all_buying(quantity: Quantity, skein: Skein | None) -> tuple[Buying, ...]:
     others = [
         Skein(grams=grams, metres=skein.metres_in(grams)) for grams in USUAL_SKEINS_G if grams != skein.grams
     ]
-    return (buying(quantity, skein, own=True), *(buying(quantity, other) for other in others))
+    return (
+        work_out_buying(quantity, skein, own=True),
+        *(work_out_buying(quantity, other) for other in others),
+    )
 
 
 def _quantity(amount: Amount, skein: Skein | None) -> Quantity:

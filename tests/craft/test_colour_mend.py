@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.craft.colour_difference import value_difference
-from stepper.craft.colour_mend import Mend, mend, vanishes
+from stepper.craft.colour_mend import Mend, find_mend, vanishes
 
 RED, GREEN, NAVY, CREAM = (rgb_from_hex(each) for each in ("#c0392b", "#1e7a34", "#1b2a41", "#f4efe6"))
 
@@ -24,7 +24,7 @@ def test_the_red_and_green_pair_vanishes_and_navy_on_cream_does_not() -> None:
 
 def test_one_change_mends_the_red_and_green_pair() -> None:
     """Twenty steps of lightness apart, in the hue of her own."""
-    found = mend({"A": RED, "B": GREEN}, [("A", "B")])
+    found = find_mend({"A": RED, "B": GREEN}, [("A", "B")])
     assert found is not None
     other = GREEN if found.yarn == "A" else RED
     assert value_difference(found.colour, other) == pytest.approx(found.apart)
@@ -35,12 +35,12 @@ def test_one_change_mends_the_red_and_green_pair() -> None:
 
 def test_what_stands_apart_needs_no_change() -> None:
     """Nothing is proposed for nothing."""
-    assert mend({"A": NAVY, "B": CREAM}, [("A", "B")]) is None
+    assert find_mend({"A": NAVY, "B": CREAM}, [("A", "B")]) is None
 
 
 def test_of_two_yarns_the_one_that_mends_more_is_changed() -> None:
     """Green vanishes beside red and beside another red: green is the one to change."""
-    found = mend({"A": RED, "B": GREEN, "C": rgb_from_hex("#b8402f")}, [("A", "B"), ("B", "C")])
+    found = find_mend({"A": RED, "B": GREEN, "C": rgb_from_hex("#b8402f")}, [("A", "B"), ("B", "C")])
     assert found is not None
     assert (found.yarn, found.left) == ("B", ())
 
@@ -48,7 +48,7 @@ def test_of_two_yarns_the_one_that_mends_more_is_changed() -> None:
 def test_pairs_that_one_change_cannot_mend_are_told() -> None:
     """Two pairs without a yarn in common: one change leaves the other pair."""
     four = {"A": RED, "B": GREEN, "C": NAVY, "D": rgb_from_hex("#1d2c43")}
-    found = mend(four, [("A", "B"), ("C", "D")])
+    found = find_mend(four, [("A", "B"), ("C", "D")])
     assert found is not None
     assert len(found.left) == 1
 
@@ -59,7 +59,7 @@ def test_a_change_never_makes_another_pair_vanish(one: Rgb, other: Rgb, third: R
     """Whatever the colours: the pairs lost afterwards are the ones that are told, and were lost before."""
     before = {"A": one, "B": other, "C": third}
     pairs = [("A", "B"), ("B", "C"), ("A", "C")]
-    found: Mend | None = mend(before, pairs)
+    found: Mend | None = find_mend(before, pairs)
     if found is None:
         return
     after = {**before, found.yarn: found.colour}

@@ -12,13 +12,13 @@ from hypothesis import strategies as st
 from skimage.draw import line
 
 from stepper.craft.spacing import (
-    between,
+    count_gaps,
     decrease_positions,
     gaps,
+    gaps_between,
     increase_positions,
     intervals,
     spread,
-    summary,
 )
 
 ALL_PAIRS = [(n, k) for n in range(1, 401) for k in range(1, n + 1)]
@@ -174,7 +174,7 @@ def test_half_start_is_the_rasterised_line(n: int, k: int) -> None:
     places = increase_positions(n, k, flat=False)
     # The line lights pixel centres, so the step lies in the column at or just after the ideal place.
     assert all(0 <= step - place <= 1 for step, place in zip(steps, places, strict=True))
-    assert summary(_circle(steps, n)) == summary(_circle(places, n))
+    assert count_gaps(_circle(steps, n)) == count_gaps(_circle(places, n))
 
 
 @pytest.mark.parametrize(
@@ -263,7 +263,7 @@ def test_published_and_computed_gap_counts(
     stitches: int, changes: int, flat: bool, expected: tuple[tuple[int, int], ...]
 ) -> None:
     """Gap sizes and how often each occurs match worked examples."""
-    assert summary(gaps(stitches, changes, flat=flat)) == expected
+    assert count_gaps(gaps(stitches, changes, flat=flat)) == expected
 
 
 def test_published_example_120_plus_10_is_wrong_in_print() -> None:
@@ -272,20 +272,20 @@ def test_published_example_120_plus_10_is_wrong_in_print() -> None:
     assert printed == 101
     ours = gaps(120, 10, flat=True)
     assert sum(ours) == 120
-    assert summary(ours) == ((11, 10), (10, 1))
+    assert count_gaps(ours) == ((11, 10), (10, 1))
 
 
 def test_72_to_90_starts_with_half_a_repeat() -> None:
     """k2, m1, *k4, m1* x17, k2."""
     places = increase_positions(72, 18, flat=False)
-    assert between(places, 72, flat=True) == (2, *([4] * 17), 2)
+    assert gaps_between(places, 72, flat=True) == (2, *([4] * 17), 2)
 
 
 def test_80_to_70_leaves_six_plain_between_decreases() -> None:
     """*k6, k2tog* x10 with half a gap first: 10rowsaday, "Evenly increase/decrease"."""
     places = decrease_positions(80, 10, flat=False)
     assert places == (3, 11, 19, 27, 35, 43, 51, 59, 67, 75)
-    assert between(places, 80, uses=2) == (6,) * 10
+    assert gaps_between(places, 80, uses=2) == (6,) * 10
 
 
 @pytest.mark.parametrize(
@@ -293,14 +293,17 @@ def test_80_to_70_leaves_six_plain_between_decreases() -> None:
 )
 def test_yoke_decreases_of_one_third_are_k1_k2tog(stitches: int, expected: int) -> None:
     """Knitting Without Tears yoke, 268 -> 179 -> 120 -> 80: *k1, k2tog* with the rest plain."""
-    assert summary(between(decrease_positions(stitches, expected, flat=False), stitches, uses=2))[-1][0] == 1
+    assert (
+        count_gaps(gaps_between(decrease_positions(stitches, expected, flat=False), stitches, uses=2))[-1][0]
+        == 1
+    )
     if stitches == 120:
-        assert set(between(decrease_positions(120, 40, flat=False), 120, uses=2)) == {1}
+        assert set(gaps_between(decrease_positions(120, 40, flat=False), 120, uses=2)) == {1}
 
 
 def test_double_decreases_use_three_stitches() -> None:
     """Two stitches fewer each: 60 to 48 with six double decreases leaves seven plain between."""
-    assert summary(between(decrease_positions(60, 6, uses=3, flat=False), 60, uses=3)) == ((7, 6),)
+    assert count_gaps(gaps_between(decrease_positions(60, 6, uses=3, flat=False), 60, uses=3)) == ((7, 6),)
 
 
 def test_225_to_246_starts_half_a_gap_in() -> None:
@@ -312,9 +315,9 @@ def test_225_to_246_starts_half_a_gap_in() -> None:
 
 def test_sleeve_intervals() -> None:
     """veronikavery, "Custom fitting", and kristentendyke blog: 136 rounds / 14 times, 108 / 11."""
-    assert summary(intervals(136, 14)) == ((10, 10), (9, 4))
-    assert summary(intervals(136, 14, right_side_only=True)) == ((10, 12), (8, 2))
-    assert summary(intervals(108, 11)) == ((10, 9), (9, 2))
+    assert count_gaps(intervals(136, 14)) == ((10, 10), (9, 4))
+    assert count_gaps(intervals(136, 14, right_side_only=True)) == ((10, 12), (8, 2))
+    assert count_gaps(intervals(108, 11)) == ((10, 9), (9, 2))
 
 
 @given(st.integers(0, 500), st.integers(0, 500), st.booleans())
@@ -375,9 +378,9 @@ def test_bad_arguments_are_refused() -> None:
     with pytest.raises(ValueError, match="uses"):
         decrease_positions(10, 2, uses=1, flat=False)
     with pytest.raises(ValueError, match="in order"):
-        between((5, 3), 10)
+        gaps_between((5, 3), 10)
     with pytest.raises(ValueError, match="in order"):
-        between((3, 9), 10, uses=2)
+        gaps_between((3, 9), 10, uses=2)
 
 
 def test_nothing_to_do_is_nothing() -> None:
@@ -386,5 +389,5 @@ def test_nothing_to_do_is_nothing() -> None:
     assert decrease_positions(0, 0, flat=True) == ()
     assert gaps(10, 0) == ()
     assert gaps(10, 0, flat=True) == (10,)
-    assert between((), 10, flat=True) == (10,)
-    assert between((), 10) == ()
+    assert gaps_between((), 10, flat=True) == (10,)
+    assert gaps_between((), 10) == ()

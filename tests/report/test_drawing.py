@@ -39,6 +39,8 @@ def test_a_drawing_becomes_an_svg_with_its_shapes_in_order() -> None:
 
 def test_only_a_drawing_of_boxes_is_left_without_smoothing() -> None:
     """The squares of a chart meet without a seam; a slanting line drawn so would be a stair."""
-    boxes = Drawing(width=10, height=10, title="", shapes=(Box(at=(0, 0), width=5, height=5, colour="#000000"),))
+    boxes = Drawing(
+        width=10, height=10, title="", shapes=(Box(at=(0, 0), width=5, height=5, colour="#000000"),)
+    )
     assert ElementTree.fromstring(write_svg(boxes)).get("shape-rendering") == "crispEdges"
     assert ElementTree.fromstring(write_svg(DRAWING)).get("shape-rendering") is None

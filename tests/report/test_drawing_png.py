@@ -43,7 +43,9 @@ def test_boxes_meet_at_the_very_pixel() -> None:
         Box(at=(1, 1), width=4, height=3, colour="#c80a14"),
         Box(at=(5, 1), width=4, height=3, colour="#0000ff"),
     )
-    image = Image.open(io.BytesIO(write_png(Drawing(width=10, height=5, title="", shapes=shapes, ground="#fcfbf8"))))
+    image = Image.open(
+        io.BytesIO(write_png(Drawing(width=10, height=5, title="", shapes=shapes, ground="#fcfbf8")))
+    )
     ground, red, blue = (252, 251, 248), (200, 10, 20), (0, 0, 255)
     row = [image.getpixel((x, 2 * SHARP)) for x in range(10 * SHARP)]
     assert row == [ground] * SHARP + [red] * 4 * SHARP + [blue] * 4 * SHARP + [ground] * SHARP

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
-from stepper.report.fit import divide_of
+from stepper.report.measurements import find_divide
 
 KEPT_MM = 25.0
 """A width kept over so much height has straight sides; one kept for less is a step on a slope. Chosen here.
@@ -34,7 +34,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class SectionSpan:
     """A section in a piece."""
 
     name: str
@@ -48,7 +48,7 @@ class Piece:
 
     levels: tuple[Level, ...]
     """From its first edge to its last; at least one."""
-    parts: tuple[Part, ...]
+    parts: tuple[SectionSpan, ...]
     doubled: bool
     """Whether it lies double."""
     divided_mm: float | None = None
@@ -71,9 +71,9 @@ class Piece:
         return tuple(_sides(self.levels))
 
 
-def pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
+def lay_out(plan: Plan, project: Project) -> tuple[Piece, ...]:
     """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
-    divide = divide_of(plan.rounds)
+    divide = find_divide(plan.rounds)
     found: list[Piece] = []
     for rounds in _pieces(plan.rounds):
         piece = _laid(rounds, project, divide)
@@ -82,7 +82,7 @@ def pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
     return tuple(found)
 
 
-def shapes(found: Iterable[Piece]) -> tuple[Piece, ...]:
+def merge_alike(found: Iterable[Piece]) -> tuple[Piece, ...]:
     """Put pieces of the same shape together, as the two of a pair: one is drawn for both."""
     alike: dict[tuple[Level, ...], Piece] = {}
     for piece in found:
@@ -118,7 +118,7 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piec
     flat = all(each.flat for each in rounds if each.before and each.after)
     doubled = divided or sleeve or not flat
     levels: list[Level] = []
-    parts: list[Part] = []
+    parts: list[SectionSpan] = []
     depth, divided_mm = 0.0, None
     for each in rounds:
         fabric = project.fabrics.get(each.gauge)
@@ -135,9 +135,9 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piec
         if each.index == divide:
             divided_mm = depth
         if parts and parts[-1].name == each.section:
-            parts[-1] = Part(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
+            parts[-1] = SectionSpan(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
         else:
-            parts.append(Part(name=each.section, start_mm=before, end_mm=depth))
+            parts.append(SectionSpan(name=each.section, start_mm=before, end_mm=depth))
     if not levels or not depth:
         return None
     # Stitches taken up or picked up first of all belong to the edge the piece begins with.

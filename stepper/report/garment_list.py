@@ -43,7 +43,7 @@ def outlook_fields(seen: Outlook) -> dict[str, Any]:
     }
 
 
-def needles_lines(garments: Sequence[Garment], problems: Sequence[tuple[str, str]]) -> Iterator[str]:
+def garment_lines(garments: Sequence[Garment], problems: Sequence[tuple[str, str]]) -> Iterator[str]:
     """Write the list: on the needles, the last touched first; then not begun, finished, and not readable.
 
     Args:

@@ -17,7 +17,7 @@ _AROUND = ("head", "hand", "foot")
 # What a piece without a yoke goes around, by the measurement the file gives.
 
 
-class Worked(Protocol):
+class AnyRound(Protocol):
     """A round as far as measuring needs it: one of the plan, or one tried."""
 
     @property
@@ -62,7 +62,7 @@ class Worked(Protocol):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Line:
+class Measurement:
     """One measurement of the garment."""
 
     name: str
@@ -93,18 +93,18 @@ class Line:
         return fit_word(self.ease_mm) if self.measure == "bust" and self.ease_mm is not None else ""
 
 
-def lines(rounds: Sequence[Worked], project: Project) -> tuple[Line, ...]:
+def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measurement, ...]:
     """Measure a garment at every line that matters, as far as it has the places.
 
     A garment that puts stitches on hold for two parts or more is measured as one worked from the neck down;
     any other goes around head, hand or foot, whichever the file measures. Sections are measured in length.
     """
-    divide = divide_of(rounds)
+    divide = find_divide(rounds)
     found = _yoke(rounds, divide, project) if divide is not None else _piece(rounds, project)
     return tuple(found)
 
 
-def divide_of(rounds: Sequence[Worked]) -> int | None:
+def find_divide(rounds: Sequence[AnyRound]) -> int | None:
     """Find the round that puts the sleeves on hold; nothing in a garment without a yoke."""
     for index, each in enumerate(rounds):
         held = {item.yarn for item in each.phrase if isinstance(item, Run) and item.stitch == "hold"}
@@ -113,7 +113,7 @@ def divide_of(rounds: Sequence[Worked]) -> int | None:
     return None
 
 
-def _yoke(rounds: Sequence[Worked], divide: int, project: Project) -> Iterator[Line]:
+def _yoke(rounds: Sequence[AnyRound], divide: int, project: Project) -> Iterator[Measurement]:
     first, parted = rounds[0], rounds[divide]
     yield _around("neck", first, first.after, project, "neck")
     for each in rounds[:divide]:
@@ -139,7 +139,7 @@ def _yoke(rounds: Sequence[Worked], divide: int, project: Project) -> Iterator[L
             yield _long(f"{section}, length", worked, project)
 
 
-def _piece(rounds: Sequence[Worked], project: Project) -> Iterator[Line]:
+def _piece(rounds: Sequence[AnyRound], project: Project) -> Iterator[Measurement]:
     """Measure hat, mitten or sock: around what it goes around, where a section has one width for long."""
     measure = next((name for name in _AROUND if name in project.body), "")
     named = any(measure in section for section, _ in _by_section(rounds))
@@ -156,11 +156,11 @@ def _piece(rounds: Sequence[Worked], project: Project) -> Iterator[Line]:
         yield _long(f"{section}, length", worked, project)
 
 
-def _by_section(rounds: Sequence[Worked]) -> list[tuple[str, list[Worked]]]:
+def _by_section(rounds: Sequence[AnyRound]) -> list[tuple[str, list[AnyRound]]]:
     return [(name, list(worked)) for name, worked in groupby(rounds, key=lambda each: each.section)]
 
 
-def _lower_edge(rounds: Sequence[Worked], divide: int) -> Worked | None:
+def _lower_edge(rounds: Sequence[AnyRound], divide: int) -> AnyRound | None:
     """Give the last round of the body before it is bound off."""
     last = None
     for each in rounds[divide + 1 :]:
@@ -170,11 +170,11 @@ def _lower_edge(rounds: Sequence[Worked], divide: int) -> Worked | None:
     return last
 
 
-def _around(name: str, round_: Worked, stitches: int, project: Project, measure: str = "") -> Line:
+def _around(name: str, round_: AnyRound, stitches: int, project: Project, measure: str = "") -> Measurement:
     fabric = project.fabrics.get(round_.gauge)
     gauge = fabric.gauge if fabric is not None else Gauge(stitches=1, rounds=1)
     blocked = fabric.blocked.width_mm(stitches) if fabric is not None and fabric.blocked is not None else None
-    return Line(
+    return Measurement(
         name=name,
         needles_mm=gauge.width_mm(stitches),
         blocked_mm=blocked,
@@ -190,7 +190,7 @@ def _body(project: Project, measure: str) -> float | None:
     return project.body.get(measure)
 
 
-def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = "") -> Line:
+def _long(name: str, rounds: Sequence[AnyRound], project: Project, measure: str = "") -> Measurement:
     """Add up the heights of rounds worked all the way; short rows and edges add nothing to it."""
     times_worked = Counter(map(id, rounds))
     heights: Counter[str] = Counter()
@@ -206,7 +206,7 @@ def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = 
         needles += times * fabric.gauge.round_mm
         blocked += times * (fabric.blocked or fabric.gauge).round_mm
         known = known or fabric.blocked is not None
-    return Line(
+    return Measurement(
         name=name,
         needles_mm=needles,
         blocked_mm=blocked if known else None,
@@ -215,11 +215,11 @@ def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = 
     )
 
 
-def _whole(round_: Worked) -> bool:
+def _whole(round_: AnyRound) -> bool:
     if not (round_.before and round_.after):
         return False
     return not any(isinstance(item, Run) and item.stitch == "rest" for item in round_.phrase)
 
 
-def _has(round_: Worked, code: str) -> bool:
+def _has(round_: AnyRound, code: str) -> bool:
     return any(isinstance(item, Run) and item.stitch == code for item in round_.phrase)

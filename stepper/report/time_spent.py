@@ -10,7 +10,7 @@ from stepper.session.events import Advanced, Closed, Event, Placed
 from stepper.session.evolve import SILENCE_S, seconds_between
 
 
-def time_taken(events: Sequence[Event]) -> float:
+def time_spent(events: Sequence[Event]) -> float:
     """Add up the time from cue to cue within a sitting; a long silence is a break and counts for nothing.
 
     What was taken back took its time too, so it counts.
@@ -33,7 +33,7 @@ def time_taken(events: Sequence[Event]) -> float:
     return taken
 
 
-def repeats(events: Iterable[Event]) -> tuple[tuple[int, int], ...]:
+def find_repeated_rounds(events: Iterable[Event]) -> tuple[tuple[int, int], ...]:
     """Find the rounds that were finished more than once.
 
     Args:
