@@ -44,7 +44,7 @@ class FinishForecast:
 
 
 def forecast_finish(stitches_left: float, days: Sequence[float]) -> FinishForecast | None:
-    """FinishForecast the finish from the stitches of the days so far.
+    """Forecast the finish from the stitches of the days so far.
 
     Args:
         stitches_left: Range: 0 and up.

@@ -30,7 +30,7 @@ class PaceByKind:
 
     by_kind: Mapping[str, Pace]
     """Pace of every kind of `USUAL_PER_MINUTE`; one not measured says so."""
-    tempo: float = 1.0
+    tempo: float
     """How many times faster than usual she knits. Range: above 0."""
 
     @property

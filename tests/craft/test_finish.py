@@ -35,6 +35,29 @@ def test_range_solves_the_prediction_interval(seen: int) -> None:
     assert forecast.likely_days == np.ceil(left / days.mean())
 
 
+@pytest.mark.parametrize("seen", range(6, 14))
+def test_the_range_is_that_of_student_to_a_ten_thousandth(seen: int) -> None:
+    """So much work is left that whole days hide nothing: both ends against scipy's t, with evenings as unlike as they
+    may be. A t off by a little would tell every knitter a wrong chance."""
+    steps = np.linspace(-1, 1, seen)
+    days = 2000 + 900 * steps / steps.std(ddof=1)
+    left, t90 = 2e9, stats.t.ppf(0.9, seen - 1)
+
+    def short(n: float, sign: int) -> float:
+        return float(n * 2000 + sign * t90 * 900 * np.sqrt(n + n * n / seen) - left)
+
+    forecast = forecast_finish(left, days.tolist())
+    assert forecast is not None
+    early, late = (optimize.brentq(short, 1, 1e9, args=(sign,)) for sign in (1, -1))
+    assert forecast.early_days == pytest.approx(early, rel=1e-4)
+    assert forecast.late_days == pytest.approx(late, rel=1e-4)
+
+
+def test_what_takes_less_than_an_evening_is_done_tonight() -> None:
+    """A day is the least there is: ten stitches at two thousand an evening."""
+    assert forecast_finish(10, [2000] * 10) == FinishForecast(likely_days=1, early_days=1, late_days=1)
+
+
 @pytest.mark.parametrize("seen", [14, 15, 30, 60, 120, 365])
 def test_range_solves_the_interval_of_weeks(seen: int) -> None:
     """From two weeks on the spread is that of numpy's sums of seven days, with a fifth of the days as degrees

@@ -16,6 +16,7 @@ def test_units_agree_with_scipy() -> None:
     """The inch, centimetre and millimetre are those of scipy.constants."""
     assert to_mm(1, "in") == pytest.approx(constants.inch / constants.milli)
     assert to_mm(1, "cm") == pytest.approx(constants.centi / constants.milli)
+    assert (to_mm(7, "mm"), from_mm(7, "mm")) == (7, 7)
     assert from_mm(254, "in") == pytest.approx(10)
     assert from_mm(254, "cm") == pytest.approx(25.4)
 

@@ -22,7 +22,20 @@ def test_nothing_measured_is_the_usual_and_says_so() -> None:
     assert not paces.measured
     assert paces.of("plain").stitches_per_minute == 30
     assert all(20 <= paces.of(kind).stitches_per_minute <= 45 for kind in KINDS)
-    assert paces.of("colourwork").stitches_per_minute < paces.of("rib").stitches_per_minute < 30
+    pace = {kind: paces.of(kind).stitches_per_minute for kind in KINDS}
+    assert pace["plain"] > pace["rib"] > pace["texture"] > pace["colourwork"] >= pace["edge"]
+    assert all(paces.of(kind).break_seconds == 0 for kind in KINDS)
+
+
+def test_one_kind_measured_is_measured_and_a_kind_without_a_stretch_is_not() -> None:
+    """The finish is told as a guess only as long as nothing is known of her."""
+    assert measure_pace_by_kind({"rib": _rounds(25)}).measured
+    assert not measure_pace_by_kind({"rib": []}).measured
+
+
+def test_an_hour_of_plain_knitting_weighs_six_times_the_usual_pace() -> None:
+    """1,800 stitches at the usual 30 a minute, against the 300 that the usual pace stands for (this project's choice)."""
+    assert 60 * USUAL_PER_MINUTE["plain"] / LEANING == 6
 
 
 def test_a_kind_well_measured_has_its_own_pace() -> None:

@@ -64,9 +64,15 @@ def test_bad_arguments_are_refused() -> None:
         Skein(grams=0, metres=1)
     with pytest.raises(ValueError, match="metres"):
         Skein(grams=1, metres=float("nan"))
+    with pytest.raises(ValueError, match="metres"):
+        Skein(grams=1, metres=float("inf"))
     skein = Skein(grams=50, metres=175)
     with pytest.raises(ValueError, match="grams"):
         skein.metres_in(-1)
+    with pytest.raises(ValueError, match="grams"):
+        skein.metres_in(float("inf"))
+    with pytest.raises(ValueError, match="grams"):
+        loop_mm_from_weight(float("inf"), skein, loops=1)
     with pytest.raises(ValueError, match="metres"):
         skein.grams_of(-1)
     with pytest.raises(ValueError, match="skein"):
