@@ -1,7 +1,7 @@
-"""What colours become for eyes that lack a kind of cone.
+"""How eyes that lack a kind of cone see colours.
 
-About one man in twelve and one woman in two hundred of northern European descent tell red from green badly
-(from memory). No I/O.
+About one man in twelve and one woman in two hundred of northern European descent find it hard to tell red
+from green (from memory). No I/O.
 """
 
 from __future__ import annotations
@@ -38,7 +38,7 @@ _MATRICES: dict[Vision, tuple[tuple[float, float, float], ...]] = {
 
 
 def seen_by(colour: Rgb, vision: Vision) -> Rgb:
-    """Give the colour that ordinary eyes would have to see to see what these eyes see.
+    """Return the colour that looks to ordinary eyes as a colour looks to these.
 
     Args:
         colour: Any screen colour.
@@ -61,10 +61,10 @@ def seen_by(colour: Rgb, vision: Vision) -> Rgb:
 
 
 def hardest_vision(one: Rgb, other: Rgb) -> tuple[Vision, float]:
-    """Find the eyes that have most trouble telling two colours apart.
+    """Find the kind of colour vision that has most trouble telling two colours apart.
 
     Returns:
-        The vision and the CIEDE2000 difference left for it.
+        The vision, and the CIEDE2000 difference that it leaves.
 
     Source: `seen_by` and `colour_difference`.
     """

@@ -29,7 +29,7 @@ PRIOR_STITCHES = 3000.0
 
 
 def young_interval(check_cost: float, mean_between_faults: float) -> float:
-    """Give the first-order best amount of work between checks.
+    """Return the best amount of work between checks, to first order.
 
     Args:
         check_cost: Cost of one check. Range: above 0. Unit: any unit of work or time.
@@ -85,7 +85,7 @@ class CountCosts:
 
 
 def count_interval(round_stitches: int, costs: CountCosts) -> float:
-    """Give the stitches to knit between counts.
+    """Return the stitches to knit between counts.
 
     Young's rule with the loss measured in what redoing costs; when ripping goes back to the last count a
     fault costs a whole interval instead of half, so half as many stitches lie between faults in his formula.

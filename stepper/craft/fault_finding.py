@@ -1,7 +1,7 @@
 """Fault finding: which stretch between markers to count next when the total is wrong.
 
 Theory of operation. One fault sits in one of the sections between markers, each with its odds. Two things can
-be spared. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
+be saved. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
 that few counts remain is an optimal search tree over an ordered row, solved exactly from short rows to long
 ones. No way of asking can need fewer counts on average than the entropy of the odds, and the best cuts need
 fewer than two more. *Stitches*: whoever counts two sections together counts as many stitches as whoever
@@ -62,7 +62,7 @@ class NextCount:
 
 
 def plain_odds(stitches: int, changes: int) -> float:
-    """Give the odds of a section in which nothing else is known.
+    """Return the odds of a section in which nothing else is known.
 
     Args:
         stitches: Stitches of the section. Range: 1 and up.
@@ -153,7 +153,7 @@ def _one_by_one(row: Sequence[Section], *, in_order: bool) -> tuple[tuple[int, .
 
 
 def _walked(row: Sequence[Section], order: Sequence[int]) -> tuple[float, float]:
-    """Give the stitches and counts expected when sections are counted in an order, all but the last."""
+    """Return the stitches and counts expected when sections are counted in an order, all but the last."""
     total = math.fsum(section.odds for section in row)
     left, stitches, counts = total, 0.0, 0.0
     for at in order[:-1]:

@@ -81,7 +81,7 @@ def forecast_finish(stitches_left: float, days: Sequence[float]) -> FinishForeca
 
 
 def _spread(days: Sequence[float], mean: float) -> tuple[float, int]:
-    """Give the variance a day brings to a sum of days, and its degrees of freedom."""
+    """Return the variance that a day adds to a sum of days, and its degrees of freedom."""
     seen = len(days)
     if seen < _WEEKS_TOLD:
         return sum((day - mean) ** 2 for day in days) / (seen - 1), seen - 1
@@ -93,11 +93,11 @@ def _spread(days: Sequence[float], mean: float) -> tuple[float, int]:
 
 
 def _days_at(left: float, mean: float, spread: float, seen: int) -> tuple[float, float | None]:
-    """Solve (n mean - left)^2 = spread (n + n^2 / seen) for n; no later root when the mean may be nought."""
+    """Solve (n mean - left)^2 = spread (n + n^2 / seen) for n; no later root if the mean may be 0."""
     square = mean**2 - spread / seen
     half = left * mean + spread / 2
     root = math.sqrt(half**2 - square * left**2) if half**2 > square * left**2 else 0.0
-    # This form of the smaller root stays exact when `square` is nearly nought.
+    # This form of the smaller root stays exact when `square` is nearly 0.
     early = left**2 / (half + root)
     return early, (half + root) / square if square > 0 else None
 

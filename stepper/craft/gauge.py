@@ -2,7 +2,7 @@
 
 A gauge is kept as stitches and rounds over 10 cm. Four inches are 10.16 cm, not 10: over a body of a metre
 the difference is three and a half stitches, so the two are never mixed up here. Lengths inside the program
-are millimetres; `to_mm` and `from_mm` are the doors. No I/O.
+are millimetres; `to_mm` and `from_mm` convert at the edges. No I/O.
 """
 
 from __future__ import annotations
@@ -60,7 +60,7 @@ class Gauge:
     """Unit: rounds (or rows) per 10 cm. Range: above 0."""
 
     def __post_init__(self) -> None:
-        """Refuse a gauge that cannot be.
+        """Refuse an impossible gauge.
 
         Raises:
             ValueError: A number is not above 0 or not finite.
@@ -96,15 +96,15 @@ class Gauge:
         return SPAN_MM / self.rounds
 
     def width_mm(self, stitches: float) -> float:
-        """Give the width of a count of stitches. Unit: mm. Source: count times width."""
+        """Return the width of a count of stitches. Unit: mm. Source: count times width."""
         return _not_negative(stitches, "stitches") * self.stitch_mm
 
     def height_mm(self, rounds: float) -> float:
-        """Give the height of a count of rounds. Unit: mm. Source: count times height."""
+        """Return the height of a count of rounds. Unit: mm. Source: count times height."""
         return _not_negative(rounds, "rounds") * self.round_mm
 
     def rounds_for(self, length_mm: float) -> int:
-        """Give the rounds nearest to a length: half a round counts up, and at least one is worked.
+        """Return the rounds nearest to a length: half a round counts up, and at least one is worked.
 
         Args:
             length_mm: Range: above 0. Unit: mm.
@@ -118,7 +118,7 @@ class Gauge:
 
 
 def half_up(value: float) -> int:
-    """Round to the nearest whole number, a half upwards.
+    """Round to the nearest whole number, and a half upwards.
 
     Python's own `round` takes a half to the even neighbour, which would make 2.5 and 3.5 rounds go
     different ways. A hair's breadth below a half, left by binary fractions, counts as the half.
@@ -141,7 +141,7 @@ class Blocking:
     """Factor on lengths: above 1 the fabric grows. Range: above 0."""
 
     def __post_init__(self) -> None:
-        """Refuse factors that cannot be.
+        """Refuse impossible factors.
 
         Raises:
             ValueError: A factor is not above 0 or not finite.

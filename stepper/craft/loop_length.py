@@ -56,7 +56,7 @@ class Estimate:
 
 
 def loop_mm(gauge: Gauge, state: Relaxation = DRY) -> float:
-    """Give the length of yarn in one plain stitch.
+    """Return the length of yarn in one plain stitch.
 
     Args:
         gauge: Stitches and rounds over 10 cm, in that state.
@@ -71,7 +71,7 @@ def loop_mm(gauge: Gauge, state: Relaxation = DRY) -> float:
 
 
 def loop_estimate(gauge: Gauge, state: Relaxation = DRY) -> Estimate:
-    """Give the length of yarn in one plain stitch as a range.
+    """Return the length of yarn in one plain stitch as a range.
 
     Args:
         gauge: As for `loop_mm`.

@@ -52,7 +52,7 @@ class Pace:
     """False when nothing was measured and the default stands in."""
 
     def seconds_for(self, stitches: float) -> float:
-        """Give the knitting time of a count of stitches. Unit: s.
+        """Return the knitting time of a count of stitches. Unit: s.
 
         Raises:
             ValueError: The count is below 0.

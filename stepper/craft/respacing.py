@@ -1,4 +1,4 @@
-"""Spacing anew: the rest of a round from where she is, and changes kept off places that must stay plain.
+"""Respacing: the rest of a round from where she is, and changes kept off stitches that must stay plain.
 
 Theory of operation. `respread` is water filling: the gaps still open are columns, the one she is in and the
 one across the join already partly filled, and the stitches left are poured in. What comes out is the most
@@ -82,10 +82,10 @@ def avoid_places(
         forbidden: Places no change may stand at, in the same counting as `positions`.
         flat: Worked in rows; a gap at an end counts as half a one.
         uses: Stitches of the old round each change takes up; 0 for increases.
-        within: Largest difference between gaps that will do; nothing for any.
+        within: Largest difference between gaps that is allowed; None for any.
 
     Returns:
-        Places in order, as many as given; the given ones when none of them is forbidden. Otherwise: no
+        As many places as were given, in order; the given ones if none of them is forbidden. Otherwise: no
         arrangement off the forbidden places has a smaller difference between its gaps, and none with that
         difference moves the changes by fewer stitches in all. Measure it with `between`. An increase stays
         off the join unless it was given there.
@@ -127,7 +127,7 @@ def avoid_places(
 
 
 def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozenset[int]:
-    """Give the places where a change would disturb stitches that must stay plain.
+    """Return the places where a change would disturb stitches that must stay plain.
 
     Args:
         stitch_numbers: Stitches of the old round, the first being 1.
@@ -162,7 +162,7 @@ class _Search:
     uses: int
 
     def can(self, difference: int) -> bool:
-        """Say whether any arrangement has gaps that differ by no more than that."""
+        """Return whether some arrangement has gaps that differ by no more than that."""
         return any(True for _ in self.windows(difference))
 
     def windows(self, difference: int) -> Iterator[tuple[int, int, int]]:

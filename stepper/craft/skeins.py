@@ -42,7 +42,7 @@ class Skein:
         return self.metres / self.grams
 
     def metres_in(self, grams: float) -> float:
-        """Give the length of a weighed amount.
+        """Return the length of a weighed amount.
 
         Args:
             grams: Range: 0 and up. Unit: g.
@@ -58,7 +58,7 @@ class Skein:
         return _not_negative(grams, "grams") * self.metric_count
 
     def grams_of(self, metres: float) -> float:
-        """Give the weight of a length.
+        """Return the weight of a length.
 
         Args:
             metres: Range: 0 and up. Unit: m.
@@ -75,7 +75,7 @@ class Skein:
 
 
 def skeins_to_buy(metres: float, skein_metres: float) -> int:
-    """Give the whole skeins that hold a length.
+    """Return the whole skeins that hold a length.
 
     Args:
         metres: Length needed. Range: 0 and up. Unit: m (or any unit, the same as the skein's).
@@ -95,7 +95,7 @@ def skeins_to_buy(metres: float, skein_metres: float) -> int:
 
 
 def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float:
-    """Give the length of one loop from the weight a known number of loops took.
+    """Return the length of one loop from the weight a known number of loops took.
 
     Args:
         grams_used: Weight knitted. Range: above 0. Unit: g.

@@ -47,9 +47,9 @@ def spread(total: int, *, over: int) -> tuple[int, ...]:
 
 
 def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "whole") -> tuple[int, ...]:
-    """Give the plain stitches between changes, in working order.
+    """Return the plain stitches between changes, in working order.
 
-    For decreases hand in the plain stitches only: those the decreases do not use.
+    For decreases, pass the plain stitches only: those that the decreases do not use.
 
     Args:
         stitches: Plain stitches to share. Range: 0 and up.
@@ -82,7 +82,7 @@ def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "who
 
 
 def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each increase comes.
+    """Return after how many stitches of the old round each increase comes.
 
     One increase fits into each gap between two neighbouring stitches, as with make-one from the bar. In the
     round there are as many gaps as stitches, the join being one; it is used only when there is no other.
@@ -122,7 +122,7 @@ def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[in
 
 
 def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bool) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each decrease begins.
+    """Return after how many stitches of the old round each decrease begins.
 
     Args:
         stitches: Stitches of the round before. Range: 0 and up.

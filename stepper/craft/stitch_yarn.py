@@ -91,10 +91,10 @@ END_MM: Final[Three] = (100.0, 150.0, 200.0)
 
 @lru_cache(maxsize=1024)
 def stitch_yarn(code: str) -> StitchYarn:
-    """Give what one stitch of a code takes.
+    """Return what one stitch of a code takes.
 
     Args:
-        code: A code of the stitch table. A cast-on is given as one within a piece, by loops alone.
+        code: A code of the stitch table. A cast-on is taken as one within a piece, by loops alone.
 
     Raises:
         KeyError: The code is not in the table.
@@ -110,7 +110,7 @@ def stitch_yarn(code: str) -> StitchYarn:
 
 
 def crossing_widths(crossing: int, over: int) -> float:
-    """Give what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
+    """Return what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
 
     Both legs of a loop that moves `over` stitches to the side go slantwise over the height of a round.
 

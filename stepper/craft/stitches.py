@@ -14,7 +14,7 @@ from functools import lru_cache
 
 
 class Kind(Enum):
-    """What a stitch does to the fabric, as far as counting and speaking need it."""
+    """What a stitch does to the fabric, as far as counting and speaking need to know."""
 
     PLAIN = "plain"
     """Knit, purl, slip: one stitch stays one stitch."""
@@ -43,7 +43,7 @@ class Stitch:
     """How one of it is said."""
     kind: Kind
     counted: str = ""
-    """How a number of it is said, as a template with `{n}`; empty where it is said so many times."""
+    """How a number of it is said, as a template with `{n}`; empty if it is said that many times."""
     wrong_side: str = ""
     """The code worked on the wrong side to look like this one from the right side; empty for the same."""
     spellings: tuple[str, ...] = ()
@@ -231,7 +231,7 @@ def find(code: str) -> Stitch | None:
 
 @lru_cache(maxsize=1024)
 def stitch(code: str) -> Stitch:
-    """Give the entry of a code that is known to be in the table.
+    """Return the entry of a code that is known to be in the table.
 
     Raises:
         KeyError: the code is not in the table.

@@ -30,6 +30,6 @@ def weight(grams: float) -> str:
 
 def gauge(rounds_per_10cm: float, units: str) -> str:
     """Say rounds over the length that a gauge is given over in these units: 10 cm or 4 in."""
-    if units == "in":
-        return f"{format_number(rounds_per_10cm * to_mm(4, 'in') / 100, 1)} rounds to 4 in"
-    return f"{format_number(rounds_per_10cm, 1)} rounds to 10 cm"
+    over, factor = ("4 in", to_mm(4, "in") / 100) if units == "in" else ("10 cm", 1.0)
+    figures = format_number(rounds_per_10cm * factor, 1)
+    return f"{figures} {'round' if figures == '1' else 'rounds'} to {over}"

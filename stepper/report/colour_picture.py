@@ -63,7 +63,7 @@ def _views(
     top: float,
     right: float,
 ) -> tuple[float, float]:
-    """Draw a chart as often as there are views of it; give where the next thing begins and the right edge."""
+    """Draw a chart once for each view; return where the next thing begins, and the right edge."""
     left, bottom = _MARGIN, top
     for name, colours in views:
         items.append(_label((left, top), text=name, size=12))
@@ -77,7 +77,7 @@ def _views(
 
 
 def _boxes(chart: ChartSquares, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
-    """Give the squares of a chart, repeated to a panel; neighbours of one colour in one box."""
+    """Yield the squares of a chart, repeated to fill a panel; neighbours of one colour in one box."""
     wide = len(chart.squares[0])
     across = max(1, -(-_PANEL_SQUARES // wide))
     down = max(1, -(-_PANEL_ROUNDS // len(chart.squares)))

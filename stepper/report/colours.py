@@ -1,4 +1,4 @@
-"""Whether a garment's colours read apart: in light, in grey, and for eyes that lack a kind of cone. Pure.
+"""Whether colours can be told apart: in light, in grey, and by eyes that lack a kind of cone. Pure.
 
 Rows are plain records; how they are drawn is the business of whoever shows them.
 """
@@ -32,7 +32,7 @@ Pair = tuple[str, str]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartSquares:
-    """A chart as yarns: rounds from the top, squares from the left; nothing for a square of no stitch."""
+    """A chart as yarns: rounds from the top, squares from the left; None for a square of no stitch."""
 
     name: str
     squares: tuple[tuple[str | None, ...], ...]
@@ -55,9 +55,9 @@ class PairRow:
     """Difference of lightness, that is, in grey. Unit: L*."""
     in_grey: ValueWord
     hardest: Vision
-    """The eyes that have most trouble with the pair."""
+    """The kind of colour vision that has most trouble with the pair."""
     seen_apart: float
-    """The difference left for those. Unit: CIEDE2000."""
+    """The difference that it leaves. Unit: CIEDE2000."""
 
     @property
     def hard(self) -> bool:
@@ -80,15 +80,15 @@ class Colours:
     unknown: tuple[str, ...]
     """Keys of yarns that touch another and have no colour in the file."""
     mend: Mend | None
-    """The single change that mends most; nothing where none is needed or none helps."""
+    """The single change that mends most; None if none is needed or none helps."""
 
     def beside(self, yarn: str) -> tuple[str, ...]:
-        """Give the keys of the yarns that touch one."""
+        """Return the keys of the yarns that touch one."""
         own = [(pair.one, pair.other) for pair in self.pairs if yarn in (pair.one, pair.other)]
         return tuple(other if one == yarn else one for one, other in own)
 
     def with_yarn(self, yarn: str) -> tuple[ChartSquares, ...]:
-        """Give the charts that a yarn is in."""
+        """Return the charts that a yarn is in."""
         return tuple(chart for chart in self.charts if any(yarn in line for line in chart.squares))
 
 
@@ -122,7 +122,7 @@ def compare_colours(project: Project, plan: Plan) -> Colours:
 
 
 def list_views(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
-    """Give every way the garment is looked at, and the yarns' colours in it: as it is, in grey, by eyes."""
+    """Yield every view of the garment with its colours: as it is, in grey, by each kind of colour vision."""
     yield "in colour", found.colours
     yield "in grey", {key: grey(colour) for key, colour in found.colours.items()}
     for vision in VISIONS:
@@ -130,7 +130,7 @@ def list_views(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
 
 
 def colours_after_mend(found: Colours) -> dict[str, Rgb]:
-    """Give the colours after the change proposed; as they are where there is none."""
+    """Return the colours after the proposed change; as they are if none is proposed."""
     if found.mend is None:
         return found.colours
     return {**found.colours, found.mend.yarn: found.mend.colour}
@@ -167,7 +167,7 @@ def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
 
 
 def _knitted(plan: Plan) -> set[str]:
-    """Give the names of the charts that are worked, in whole rounds or in a part of one."""
+    """Return the names of the charts that are worked, in whole rounds or in a part of one."""
     names = {each.chart for each in plan.rounds if each.chart is not None}
     phrases = {id(each.phrase): each.phrase for each in plan.rounds}
     for phrase in phrases.values():
@@ -176,7 +176,7 @@ def _knitted(plan: Plan) -> set[str]:
 
 
 def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -> tuple[str | None, ...]:
-    """Give the yarn of every square; a square that names none is in the yarn in hand."""
+    """Return the yarn of every square; a square that names none is worked in the yarn in hand."""
     cells = chart.rounds[number - 1]
     named = {cell.yarn for cell in cells}
     round_ = next((each for each in worked if each.chart_round == number), None)

@@ -47,7 +47,7 @@ def _row(line: Measurement, units: str) -> str:
 
 
 def signed_length(mm: float, units: str) -> str:
-    """Say a difference with its sign: "+2 cm", "-0.5 cm"."""
+    """Return a difference with its sign: "+2 cm", "-0.5 cm"."""
     text = length(abs(mm), units)
     return f"{'-' if mm < 0 and not text.startswith('0 ') else '+'}{text}"
 
@@ -82,13 +82,13 @@ def _wanted(found: tuple[RankedBlend, ...], project: Project) -> str:
 def _details(one: RankedBlend, units: str) -> Iterator[str]:
     alike = _each_alike(one.changes_mm)
     changes = [f"{name} {signed_length(mm, units)}" for name, mm in alike.items() if abs(mm) >= _LEAST_MM]
-    yield f"against now: {', '.join(changes) or 'the same everywhere'}"
+    yield f"compared with now: {', '.join(changes) or 'the same everywhere'}"
     if one.later:
-        yield "divides: " + ", ".join(f"{each.name} {each.times} times" for each in one.later)
+        yield "repeats around: " + ", ".join(f"{each.name} {each.times} times" for each in one.later)
 
 
 def _each_alike(changes_mm: dict[str, float]) -> dict[str, float]:
-    """Tell of two sleeves, mittens or socks that change alike as of each."""
+    """Put two sleeves, mittens or socks that change alike under one name, "each …"."""
     told: dict[str, float] = {}
     for name, mm in changes_mm.items():
         word, _, rest = name.partition(" ")
@@ -118,7 +118,7 @@ def name_blend(blend: Blend) -> str:
 
 
 def describe_spacing(blend: Blend) -> str:
-    """Say what the blended round does: "225 to 246: 21 increases 10 or 11 apart"."""
+    """Describe the blended round: "225 to 246: 21 increases 10 or 11 apart"."""
     change = blend.after - blend.before
     if not change:
         return f"{blend.before} as they are"

@@ -1,4 +1,4 @@
-"""All that `stepper fit` tells, worked out once: for the page, the JSON document and the picture. Pure."""
+"""Everything that `stepper fit` shows, for the page, the JSON document and the picture. Pure."""
 
 from __future__ import annotations
 
@@ -38,7 +38,7 @@ def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitRepor
     Args:
         project: The checked file.
         plan: The garment as the file knits it.
-        tried: Every blend, as `stepper.plan.blend.blends` gives them.
+        tried: Every blend, as `stepper.plan.blend.blends` returns them.
     """
     now = measure_garment(plan.rounds, project)
     found = rank_blends(tried, project, now)
@@ -55,7 +55,7 @@ def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitRepor
 
 
 def fit_document(found: FitReport) -> dict[str, object]:
-    """Build the JSON document: plain values only, lengths in mm."""
+    """Return the JSON document: plain values only, lengths in mm."""
     return {
         "format": FORMAT,
         "title": found.project.title,

@@ -25,7 +25,7 @@ class Garment:
 
 
 def outlook_fields(seen: Outlook) -> dict[str, Any]:
-    """Give what is ahead as plain values, by the names of `stepper where --json`."""
+    """Return what is ahead as plain values, under the names of `stepper where --json`."""
     return {
         "knitting_seconds_left": round(seen.seconds_left),
         "pace_measured": seen.paces.measured,

@@ -56,7 +56,7 @@ class Leftover:
 
 
 def list_leftovers(plan: Plan, rows: Iterable[YarnRow]) -> tuple[Leftover, ...]:
-    """Give what will be, or is, left of each yarn of a garment; yarns that are used up are left out."""
+    """List what is or will be left of each yarn of a garment; yarns that are used up are left out."""
     found = []
     for row in rows:
         stock, ahead = plan.materials.stocks.get(row.key), row.forecast
@@ -100,21 +100,21 @@ def read_leftovers(text: str) -> tuple[tuple[Leftover, ...], tuple[Problem, ...]
 
 
 def write_leftovers(entries: Iterable[Leftover]) -> str:
-    """Write the file. Always: `read_leftovers` gives the entries back."""
+    """Return the text of the file. Always: `read_leftovers` reads the same entries from it."""
     return "\n".join([*_HEAD, "", "left:", *_lines(entries), ""])
 
 
 def replace_leftovers(
     before: Iterable[Leftover], garment: str, now: Iterable[Leftover]
 ) -> tuple[Leftover, ...]:
-    """Put what is left of a garment in the place of what was kept of it before."""
+    """Replace what was kept of a garment by what is left of it now."""
     return (*(each for each in before if each.garment != garment), *now)
 
 
 def find_usable(
     row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str
 ) -> list[Leftover]:
-    """Find what is left from other garments of the same yarn, or, in its colour, of one as thick."""
+    """Find what other garments left of the same yarn, or of one as thick in the same colour."""
     found = []
     for entry in entries:
         thick = skein is not None and abs(entry.skein.tex / skein.tex - 1) <= SAME_THICKNESS

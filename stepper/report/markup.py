@@ -79,7 +79,7 @@ def svg(
         height: The same.
         inner: What it holds, as markup.
         title: What it shows, for those who do not see it.
-        alone: Whether it is a file of its own: then it has a size and letters, which a page else gives it.
+        alone: Whether it is a file of its own, with a size and a typeface. Otherwise the page has these.
         class_: For its looks on a page.
         style: The same.
         attributes: Further ones, as for `tag`.

@@ -14,11 +14,11 @@ from stepper.plan.model import Item, Run
 from stepper.project.model import Fabric, Project
 
 _AROUND = ("head", "hand", "foot")
-# What a piece without a yoke goes around, by the measurement the file gives.
+# What a piece without a yoke goes around, whichever the file measures.
 
 
 class AnyRound(Protocol):
-    """A round as far as measuring needs it: one of the plan, or one tried."""
+    """A round as far as measuring needs it: one of the plan, or of a blend that was tried."""
 
     @property
     def section(self) -> str:
@@ -69,11 +69,11 @@ class Measurement:
     needles_mm: float
     """As knitted. Unit: mm."""
     blocked_mm: float | None
-    """After blocking; nothing where the file gives no blocked gauge. Unit: mm."""
+    """After blocking; None if the file has no blocked gauge. Unit: mm."""
     stitches: int = 0
     """Stitches around; 0 for a length."""
     measure: str = ""
-    """Name of the wearer's measurement it goes with; empty for none."""
+    """Name of the matching measurement of the wearer; empty for none."""
     body_mm: float | None = None
     """The wearer's measurement. Unit: mm."""
 
@@ -105,7 +105,7 @@ def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measu
 
 
 def find_divide(rounds: Sequence[AnyRound]) -> int | None:
-    """Find the round that puts the sleeves on hold; nothing in a garment without a yoke."""
+    """Find the round that puts the sleeves on hold; None in a garment without a yoke."""
     for index, each in enumerate(rounds):
         held = {item.yarn for item in each.phrase if isinstance(item, Run) and item.stitch == "hold"}
         if len(held) > 1:
@@ -161,7 +161,7 @@ def _by_section(rounds: Sequence[AnyRound]) -> list[tuple[str, list[AnyRound]]]:
 
 
 def _lower_edge(rounds: Sequence[AnyRound], divide: int) -> AnyRound | None:
-    """Give the last round of the body before it is bound off."""
+    """Return the last round of the body before it is bound off."""
     last = None
     for each in rounds[divide + 1 :]:
         if not each.before or not each.after:

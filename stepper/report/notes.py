@@ -74,7 +74,7 @@ def _chosen(project: Project, plan: Plan) -> Iterator[str]:
 
 
 def _skeins(skeins: float) -> str:
-    """Say how many skeins: "1 skein", "2.5 skeins"."""
+    """Return a number of skeins with its word: "1 skein", "2.5 skeins"."""
     return f"{skeins:g} skein{'' if skeins == 1 else 's'}"
 
 
@@ -92,7 +92,7 @@ def _blended(plan: Plan, label: str) -> str:
 
 
 def _altered(project: Project, plan: Plan) -> Iterator[str]:
-    """List the rules, each with where it shows; one that changes no round says so."""
+    """List the rules with where each shows; one that changes no round says so."""
     for rule in project.alterations:
         if rule.kind == "note":
             yield f"- {rule.text}"
@@ -173,14 +173,14 @@ def _told(event: Event, plan: Plan) -> str:
 
 
 def _corrected(event: Measured) -> str:
-    """Say what a measurement changed in the plan."""
+    """Return what a measurement changed in the plan, in words."""
     if event.correction is None or event.correction.rounds == event.rounds_before:
         return ""
     return f": {event.correction.rounds} rounds instead of {event.rounds_before}"
 
 
 def _remedy(event: Remedied, plan: Plan) -> str:
-    """Say how a count that was off was mended."""
+    """Return how a count that was off was mended, in words."""
     off = f"{abs(event.difference)} {'too many' if event.difference > 0 else 'too few'}"
     side = "fewer" if event.difference > 0 else "more"
     mend = event.mend

@@ -51,7 +51,7 @@ def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> st
     Args:
         chart: What to draw.
         shades: The looks of every yarn by its key.
-        ground: Key of the yarn in hand where a square names none.
+        ground: Key of the yarn in hand, for squares that name none.
     """
     wide, high = chart.width * SQUARE, len(chart.rounds) * SQUARE
     inner: list[str] = []
@@ -129,7 +129,7 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
 
 
 def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
-    """Give what stands in the squares of a chart, each sign drawn and in words, in the order met."""
+    """List the signs of a chart, each drawn and in words, in the order they are met."""
     found: dict[tuple[str, str], tuple[str, str]] = {}
     for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
         if not cell.stitch:
@@ -148,7 +148,7 @@ def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> li
 
 
 def name_stitch(code: str) -> str:
-    """Say what a stitch of a chart is, in the abbreviation it is listed under, or "knit" and "purl"."""
+    """Return the name of a stitch of a chart: its abbreviation, or "knit", "purl", "yarn over"."""
     return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, stitch(code).code)
 
 

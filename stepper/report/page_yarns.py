@@ -10,7 +10,7 @@ from stepper.project.model import Project
 
 _DARK, _LIGHT = "#1c1b19", "#ffffff"
 _NO_COLOUR = Rgb(238, 236, 231)
-# For a yarn whose colour the file does not tell.
+# For a yarn whose colour the file does not name.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,7 +29,7 @@ class YarnLooks:
 
 
 def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
-    """Give each yarn its looks, in the order of the file; the first stays plain.
+    """Assign looks to each yarn, in the order of the file; the first stays plain.
 
     Args:
         project: For names and colours.

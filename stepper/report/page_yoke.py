@@ -88,7 +88,7 @@ def _circle(radius: float, thick: float, colour: str, dashes: str = "", around: 
 
 
 def _dashes(runs: Sequence[tuple[str, int]], yarn: str) -> str:
-    """Give the stitches of a yarn and those between in turn, in stitches; a repeat is written once."""
+    """Return the stitches of a yarn and those between in turn, as SVG dashes; a repeat is written once."""
     parts: list[int] = []
     for own, group in groupby(runs, key=lambda run: run[0] == yarn):
         stitches = sum(each for _, each in group)

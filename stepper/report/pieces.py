@@ -2,7 +2,7 @@
 
 A piece is what grows in one go from its first edge: what is worked in the round lies double, so it is half as
 wide as it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve
-is another. Finished measurements: after blocking where the file gives that gauge, otherwise as knitted.
+is another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ KEPT_MM = 25.0
 """A width kept over so much height has straight sides; one kept for less is a step on a slope. Chosen here.
 Unit: mm."""
 SHARE = 0.25
-"""How much of a straight stretch may be given to the slopes beside it. Chosen here."""
+"""How much of a straight stretch may be drawn as part of the slopes beside it. Chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,7 +52,7 @@ class Piece:
     doubled: bool
     """Whether it lies double."""
     divided_mm: float | None = None
-    """Depth at which sleeves part from it; nothing where none do. Unit: mm."""
+    """Depth at which sleeves part from it; None if none do. Unit: mm."""
     sleeve: bool = False
 
     @property
@@ -83,7 +83,7 @@ def lay_out(plan: Plan, project: Project) -> tuple[Piece, ...]:
 
 
 def merge_alike(found: Iterable[Piece]) -> tuple[Piece, ...]:
-    """Put pieces of the same shape together, as the two of a pair: one is drawn for both."""
+    """Merge pieces of the same shape, such as a pair of mittens: one is drawn for both."""
     alike: dict[tuple[Level, ...], Piece] = {}
     for piece in found:
         first = alike.get(piece.levels)
@@ -176,7 +176,7 @@ def _sides(levels: Sequence[Level]) -> Iterator[Level]:
 
 
 def _kept(levels: Sequence[Level]) -> Iterator[tuple[Level, Level]]:
-    """Give the stretches over which a width is kept."""
+    """Yield the stretches over which a width is kept, each by its first and last level."""
     start = end = levels[0]
     for level in levels[1:]:
         if level.wide_mm == end.wide_mm:

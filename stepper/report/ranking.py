@@ -1,4 +1,4 @@
-"""How near each blend comes to the ease wanted, and what else speaks for or against it. Pure."""
+"""How near each blend comes to the ease wanted, and what else counts for or against it. Pure."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ wide as the hand: common practice without a published figure. Unit: mm."""
 
 
 def wanted_ease(project: Project) -> dict[str, float]:
-    """Give the ease wanted at each measurement: of the file, else the usual one. Unit: mm."""
+    """Return the ease wanted at each measurement: the file's, or else the usual one. Unit: mm."""
     wanted = {**WANTED_MM, **project.wanted_ease}
     if "chest" in project.wanted_ease:
         wanted["bust"] = project.wanted_ease["chest"]
@@ -25,7 +25,7 @@ def wanted_ease(project: Project) -> dict[str, float]:
 
 
 def miss_of_ease(found: Iterable[Measurement], project: Project) -> float | None:
-    """Add up how far the ease is from the one wanted; nothing without body measurements. Unit: mm."""
+    """Add up how far the ease is from the ease wanted; None without body measurements. Unit: mm."""
     wanted = wanted_ease(project)
     widest: dict[str, float] = {}
     for line in found:
@@ -55,7 +55,7 @@ class RankedBlend:
     """By the name of the line, how much wider or longer than as it is knitted now, in a line that is in both.
     The ease changes by as much. Unit: mm."""
     off_mm: float | None
-    """How far the ease is from the one wanted, in all; nothing without body measurements. Unit: mm."""
+    """How far the ease is from the ease wanted, in all; None without body measurements. Unit: mm."""
     later: tuple[LaterRepeat, ...]
     crowded: float
     """How much closer its changes stand than in a printed size; 0 for no closer. Unit: changes per stitch."""
@@ -123,7 +123,7 @@ def _ranked(
 
 
 def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
-    """Give the smallest and largest share by which the printed sizes grow at each labelled line."""
+    """Return the smallest and largest share by which the printed sizes grow at each labelled line."""
     rates: dict[str, list[float]] = {}
     for blend in blends:
         if blend.label:
@@ -150,7 +150,7 @@ def _later(blend: Blend) -> tuple[LaterRepeat, ...]:
 
 
 def _rib(group: Group) -> str:
-    """Name a rib by its stitches; nothing for any other repeat."""
+    """Return the name of a rib by its stitches; empty for any other repeat."""
     runs = [item for item in group.items if isinstance(item, Run)]
     if len(runs) != len(group.items) or {run.stitch for run in runs} != {"k", "p"}:
         return ""

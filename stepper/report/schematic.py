@@ -77,7 +77,7 @@ class _Sheet:
             self.drawn.append(tag("text", text(words), x=x, y=y, text_anchor=anchor, class_=class_ or None))
 
     def finished(self, title: str) -> str:
-        """Give the whole drawing."""
+        """Return the whole drawing."""
         margin = self.letters / 2
         wide, high = self.right - self.left + 2 * margin, self.bottom - self.top + 2 * margin
         moved = f"translate({format_number(margin - self.left)} {format_number(margin - self.top)})"
@@ -109,7 +109,7 @@ def draw_schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
 
 
 def describe_pieces(pieces: Sequence[Piece], units: str) -> str:
-    """Say the measurements of every piece in words."""
+    """Describe the measurements of every piece in words."""
     said = []
     for piece in pieces:
         names = _joined([part.name for part in piece.parts])
@@ -243,7 +243,7 @@ def _side_by_side(pieces: Sequence[Piece], units: str, title: str) -> str:
 
 
 def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
-    """Draw a piece with its measurements below a corner; give how far it reaches to the right."""
+    """Draw a piece with its measurements below a corner; return how far it reaches to the right."""
     letters, units = sheet.letters, sheet.units
     kind = "around" if piece.doubled else "wide"
     first, widest, last = piece.levels[0], piece.widest, piece.levels[-1]
@@ -283,7 +283,7 @@ def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
 
 
 def _width_at(piece: Piece, depth_mm: float) -> float:
-    """Give the width of the outline at a depth. Unit: mm."""
+    """Return the width of the outline at a depth. Unit: mm."""
     sides = piece.sides
     for above, under in pairwise(sides):
         if above.depth_mm <= depth_mm <= under.depth_mm and under.depth_mm > above.depth_mm:

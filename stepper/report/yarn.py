@@ -33,7 +33,7 @@ class Quantity:
     high_m: float
     """Unit: m."""
     low_g: float | None = None
-    """Unit: g; nothing where the file names no skein."""
+    """Unit: g; None if the file names no skein."""
     likely_g: float | None = None
     """Unit: g."""
     high_g: float | None = None
@@ -90,7 +90,7 @@ class YarnRow:
     bought: float | None
     """Skeins in the house."""
     forecast: Forecast | None
-    """Whether it lasts; nothing without a skein."""
+    """Whether it lasts; None without a skein."""
     few: bool
     """Whether it is only a few metres, so that a remnant will do."""
 
@@ -98,7 +98,7 @@ class YarnRow:
 def list_yarns(
     plan: Plan, colours: dict[str, str | None] | None = None, events: Iterable[tuple[int, Event]] = ()
 ) -> tuple[YarnRow, ...]:
-    """Work out every yarn of the garment that it takes any of, in the order of the file.
+    """Work out every yarn that the garment uses, in the order of the file.
 
     Args:
         plan: The plan as it is knitted.
@@ -113,7 +113,7 @@ def list_yarns(
 
 
 def find_last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
-    """Give the last weighing of each yarn that was not taken back."""
+    """Find the last weighing of each yarn that was not undone."""
     happened = dict(events)
     undone: set[int] = set()
     # From the last to the first, so that an undo that was itself undone takes nothing back.

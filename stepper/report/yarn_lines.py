@@ -57,7 +57,7 @@ def yarn_lines(
 
 
 def yarn_length(metres: float, units: str) -> str:
-    """Say a length of yarn: in metres, or in yards where the file is in inches."""
+    """Return a length of yarn in words: in metres, or in yards if the file is in inches."""
     value, unit = (metres / YARD_M, "yd") if units == "in" else (metres, "m")
     return f"{value:.0f} {unit}" if value >= 9.95 or not value else f"{value:.1f} {unit}"
 
@@ -115,7 +115,7 @@ def _sentences(row: YarnRow, plan: Plan, remnants: tuple[Leftover, ...]) -> Iter
 
 
 def forecast_sentences(found: Forecast, plan: Plan, skein: Skein, bought: float | None) -> Iterator[str]:
-    """Say whether a yarn lasts: what there is, where it runs out, what to buy and by when."""
+    """Write whether a yarn lasts: what there is, where it runs out, what to buy and by when."""
     units = plan.units
     if found.left_m is None:
         yield "The file does not say how much is bought."
@@ -186,7 +186,7 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
 
 
 def _span(less: float, more: float, units: str) -> str:
-    """Say how much less and more; what is under half a metre is left out."""
+    """Return how much less and more; what is under half a metre is left out."""
     down, up = f"-{yarn_length(less, units)}", f"+{yarn_length(more, units)}"
     if less < 0.5:
         return up

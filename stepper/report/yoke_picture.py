@@ -49,7 +49,7 @@ class _Scales:
     """10 for centimetres, 25.4 for inches."""
 
     def at(self, around_mm: float, depth_mm: float) -> Point:
-        """Give the place of a circumference at a depth."""
+        """Return the place of a circumference at a depth."""
         x = _LEFT + around_mm / self.widest_mm * (WIDTH - _LEFT - _RIGHT)
         return x, _TOP + depth_mm / self.deepest_mm * (HEIGHT - _TOP - _BOTTOM)
 
@@ -57,12 +57,12 @@ class _Scales:
 def draw_yoke_of(
     project: Project, plan: Plan, tried: Sequence[Blend], *, trouble: str = ""
 ) -> Drawing | None:
-    """Draw the yoke of a garment beside the printed sizes it is blended of; nothing where it has no yoke.
+    """Draw the yoke of a garment beside the printed sizes it is blended from; None if it has no yoke.
 
     Args:
         project: The checked file.
         plan: As the file knits it.
-        tried: The sizes alone among them, as `stepper.plan.blend.blends` gives them.
+        tried: The sizes alone among them, as `stepper.plan.blend.blends` returns them.
         trouble: Why the blend of the file cannot be knitted; then the size alone is drawn.
     """
     steps = follow_yoke(plan.rounds, project)
@@ -89,8 +89,8 @@ def draw_yoke(
 
     Args:
         knitted: As the file knits it, with at least one step.
-        printed: The sizes it is blended of, each alone; none where it is one size.
-        body: The wearer; nothing where she is not measured.
+        printed: The sizes it is blended from, each alone; none if it is one size.
+        body: The wearer; None if she is not measured.
         title: Of the garment.
         units: `cm` or `in`.
     """
@@ -224,7 +224,7 @@ def _heading(knitted: YokeCurve, body: WearerOutline | None, title: str, units: 
 
 
 def _verdict(knitted: YokeCurve, body: WearerOutline | None, units: str) -> str:
-    """Say in a sentence what the eye should see."""
+    """Return in a sentence what the eye should see."""
     if body is None:
         return "Write neck, bust and upper_arm under body to see the wearer beside it."
     tight = find_tight_rounds(knitted.steps, body)

@@ -36,7 +36,7 @@ class WearerOutline:
 
 
 def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound, ...]:
-    """Follow a yoke from its first edge down to where the sleeves part; nothing for a garment without one.
+    """Follow a yoke from its first edge down to where the sleeves part; empty for a garment without one.
 
     Args:
         rounds: The garment, from the neck down.
@@ -68,7 +68,7 @@ def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound
 
 
 def collar_mm(rounds: Sequence[AnyRound], steps: Sequence[YokeRound]) -> float:
-    """Give the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
+    """Return the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
     divide = find_divide(rounds)
     if divide is None or rounds[0].section == rounds[divide].section:
         return 0.0
@@ -77,7 +77,7 @@ def collar_mm(rounds: Sequence[AnyRound], steps: Sequence[YokeRound]) -> float:
 
 
 def outline_wearer(project: Project, collar_mm: float = 0.0) -> WearerOutline | None:
-    """Work out the wearer's outline; nothing where neck, bust or upper arm is not measured.
+    """Work out the wearer's outline; None if neck, bust or upper arm is not measured.
 
     Body and arms together are the bust and both arms less the four places where they meet, each a share of
     the bust as in the percentage system.
@@ -93,13 +93,13 @@ def outline_wearer(project: Project, collar_mm: float = 0.0) -> WearerOutline | 
 
 
 def find_tight_rounds(steps: Sequence[YokeRound], body: WearerOutline) -> tuple[YokeRound, ...]:
-    """Give the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
+    """Find the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
     depth = steps[-1].depth_mm
     return tuple(step for step in steps if step.around_mm < wearer_around(body, step.depth_mm, depth))
 
 
 def wearer_around(body: WearerOutline, depth_mm: float, underarm_depth_mm: float) -> float:
-    """Give how wide the wearer is at a depth: straight along the neck, then widening evenly. Unit: mm."""
+    """Return how wide the wearer is at a depth: straight along the neck, then widening evenly. Unit: mm."""
     slope = underarm_depth_mm - body.collar_mm
     share = max(0.0, depth_mm - body.collar_mm) / slope if slope > 0 else 1.0
     return body.neck_mm + (body.underarm_mm - body.neck_mm) * share

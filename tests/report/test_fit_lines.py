@@ -75,8 +75,8 @@ def test_the_best_are_told_in_full_and_the_others_in_a_line() -> None:
     found = report_fit(project, plan, tuple(blends(project)))
     page = list(workable_lines(found.ranked, project, in_full=2))
     assert page[0].startswith("Can be knitted, nearest first to the ease wanted (neck +5.1 cm, bust +7.6 cm")
-    assert page[2].strip().startswith("against now: ")
-    assert sum(row.strip().startswith("against now") for row in page) == 2
+    assert page[2].strip().startswith("compared with now: ")
+    assert sum(row.strip().startswith("compared with now") for row in page) == 2
     assert len(list(rejected_lines(found.rejected))) == len(found.rejected) + 1
     assert list(rejected_lines(())) == []
 
@@ -87,7 +87,7 @@ def test_two_sleeves_that_change_alike_are_told_once() -> None:
     plan = compile_plan(project).plan
     assert plan is not None
     found = report_fit(project, plan, [tried(project, 3, 4, "Final increase")])
-    (told,) = [row for row in workable_lines(found.ranked, project) if "against now" in row]
+    (told,) = [row for row in workable_lines(found.ranked, project) if "compared with now" in row]
     assert told.count("upper arm") == 1
     assert "each sleeve, upper arm +5.6 cm" in told  # 72 stitches instead of 60 at 21.5 to 10 cm
 
