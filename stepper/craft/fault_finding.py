@@ -171,7 +171,7 @@ def _halved(
     tree = _Tree(row, question, in_order=in_order)
     cut, end = tree.cut(0, len(row)), len(row)
     left = in_order or tree.stitches(0, cut) <= tree.stitches(cut, end)
-    return (tuple(range(cut) if left else range(cut, end)), *tree.expected(0, end))
+    return (tuple(range(cut) if left else range(cut, end)), *tree.expected())
 
 
 class _Tree:
@@ -215,10 +215,10 @@ class _Tree:
     def cut(self, start: int, end: int) -> int:
         return self._best[start, end][0]
 
-    def expected(self, start: int, end: int) -> tuple[float, float]:
-        odds = self._odds[end] - self._odds[start]
-        _, counts, stitches = self._best[start, end]
-        return counts / odds, stitches / odds
+    def expected(self) -> tuple[float, float]:
+        """Return the counts and the stitches expected for the whole row."""
+        _, counts, stitches = self._best[0, len(self._odds) - 1]
+        return counts / self._odds[-1], stitches / self._odds[-1]
 
 
 def _running(values: list[float]) -> list[float]:

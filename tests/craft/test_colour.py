@@ -191,3 +191,17 @@ def test_a_colour_at_another_lightness_keeps_its_hue(colour: Rgb, wanted: float)
     if min(abs(found.a) + abs(found.b), abs(before.a) + abs(before.b)) > 20:
         turn = math.degrees(math.atan2(found.b, found.a) - math.atan2(before.b, before.a))
         assert abs((turn + 180) % 360 - 180) < 8
+
+
+@pytest.mark.parametrize("hexadecimal", ["#c0392b", "#1e7a34", "#2040ff", "#ffd400", "#8a2be2"])
+@pytest.mark.parametrize("wanted", [15.0, 50.0, 90.0])
+def test_no_stronger_colour_of_that_hue_is_to_be_had_at_that_lightness(
+    hexadecimal: str, wanted: float
+) -> None:
+    """Against a search through four thousand strengths, from the full one down: a yarn proposed paler than need be is
+    not the one she would choose."""
+    colour = rgb_from_hex(hexadecimal)
+    own = lab(colour)
+    strengths = (4096 - step for step in range(4097))
+    tried = (rgb_of_lab(Lab(wanted, own.a * each / 4096, own.b * each / 4096)) for each in strengths)
+    assert at_lightness(colour, wanted) == next(each for each in tried if each is not None)

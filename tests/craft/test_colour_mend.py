@@ -7,8 +7,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.craft.colour import Rgb, rgb_from_hex
-from stepper.craft.colour_difference import value_difference
-from stepper.craft.colour_mend import Mend, find_mend, vanishes
+from stepper.craft.colour_difference import VANISHES_BELOW, value_difference
+from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend, vanishes
+from stepper.craft.colour_vision import hardest_vision
 
 RED, GREEN, NAVY, CREAM = (rgb_from_hex(each) for each in ("#c0392b", "#1e7a34", "#1b2a41", "#f4efe6"))
 
@@ -20,6 +21,19 @@ def test_the_red_and_green_pair_vanishes_and_navy_on_cream_does_not() -> None:
     """Contrast 1.007, Δ L* 0.19 against 12.61 and 77.8 (check-values 7.3, computed)."""
     assert vanishes(RED, GREEN)
     assert not vanishes(NAVY, CREAM)
+
+
+def test_a_pair_is_lost_in_grey_alone_or_to_other_eyes_alone() -> None:
+    """Orange and teal of one lightness are plain to every eye and one grey in a photograph. Wine and bottle green are
+    told by their lightness, and look alike to green-blind eyes. Either is a motif nobody sees."""
+    orange, teal = rgb_from_hex("#d2781e"), rgb_from_hex("#2b9a9e")
+    assert value_difference(orange, teal) < VANISHES_BELOW
+    assert hardest_vision(orange, teal)[1] > 3 * HARD_BELOW
+    assert vanishes(orange, teal)
+    wine, bottle = rgb_from_hex("#531d22"), rgb_from_hex("#2a5130")
+    assert value_difference(wine, bottle) > VANISHES_BELOW
+    assert hardest_vision(wine, bottle) == ("green-blind", pytest.approx(6.6, abs=0.1))
+    assert vanishes(wine, bottle)
 
 
 def test_one_change_mends_the_red_and_green_pair() -> None:

@@ -110,6 +110,8 @@ def test_bad_arguments_are_refused() -> None:
         young_interval(1, 0)
     with pytest.raises(ValueError, match="faults per stitch"):
         CountCosts(faults_per_stitch=0, knit_s=2)
+    with pytest.raises(ValueError, match="faults per stitch"):
+        CountCosts(faults_per_stitch=1, knit_s=2)
     with pytest.raises(ValueError, match="knit"):
         CountCosts(faults_per_stitch=0.1, knit_s=0)
     with pytest.raises(ValueError, match="count"):

@@ -173,6 +173,17 @@ def test_the_part_with_fewer_stitches_is_counted() -> None:
     assert (advice.if_wrong, advice.if_right) == ((1,), (0,))
 
 
+@pytest.mark.parametrize("stitches", [(100, 30), (30, 100), (60, 50, 10, 20), (10, 20, 60, 50)])
+def test_the_half_with_fewer_stitches_is_counted(stitches: tuple[int, ...]) -> None:
+    """Either half tells the same, so the shorter one is counted; only what is counted from the beginning is not free."""
+    row = [Section(stitches=each, odds=1) for each in stitches]
+    middle = len(row) // 2
+    halves = {(0, middle): sum(stitches[:middle]), (middle, len(row)): sum(stitches[middle:])}
+    advice = _needed(next_count(row, sparing="counts"))
+    assert (advice.count, advice.stitches) == min(halves.items(), key=lambda half: half[1])
+    assert _needed(next_count(row, sparing="counts", in_order=True)).count == (0, middle)
+
+
 def test_likely_sections_come_first() -> None:
     """A section with nearly all the odds is counted alone."""
     row = [Section(stitches=20, odds=o) for o in (40, 1, 1, 1, 1, 1, 1, 1)]
