@@ -15,7 +15,7 @@ from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
-from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
+from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colour_picture import draw_colours
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.screen.ansi import ansi
@@ -66,7 +66,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _lines(found: Colours) -> Iterator[str]:
-    why = nothing_to_compare(found)
+    why = why_not_compared(found)
     if why:
         yield why
         return

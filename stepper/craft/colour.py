@@ -85,7 +85,7 @@ def rgb_from_hex(text: str) -> Rgb:
     return Rgb(int(digits[:2], 16), int(digits[2:4], 16), int(digits[4:], 16))
 
 
-def linear(channel: float) -> float:
+def decode_srgb(channel: float) -> float:
     """Turn a screen value into light.
 
     Args:
@@ -99,8 +99,8 @@ def linear(channel: float) -> float:
     return channel / 12.92 if channel <= 0.04045 else float(((channel + 0.055) / 1.055) ** 2.4)
 
 
-def encoded(light: float) -> float:
-    """Turn light into a screen value: undo `linear`.
+def encode_srgb(light: float) -> float:
+    """Turn light into a screen value: undo `decode_srgb`.
 
     Args:
         light: Share of full light. Range: 0 to 1.
@@ -113,9 +113,9 @@ def encoded(light: float) -> float:
     return 12.92 * light if light <= 0.0031308 else float(1.055 * light ** (1 / 2.4) - 0.055)
 
 
-def linear_channels(colour: Rgb) -> tuple[float, float, float]:
+def decode_channels(colour: Rgb) -> tuple[float, float, float]:
     """Return a colour's three shares of light. Range: 0 to 1 each. Source: IEC 61966-2-1."""
-    return linear(colour.red / 255), linear(colour.green / 255), linear(colour.blue / 255)
+    return decode_srgb(colour.red / 255), decode_srgb(colour.green / 255), decode_srgb(colour.blue / 255)
 
 
 def luminance(colour: Rgb) -> float:
@@ -123,7 +123,7 @@ def luminance(colour: Rgb) -> float:
 
     Source: WCAG 2, "relative luminance": 0.2126 R + 0.7152 G + 0.0722 B.
     """
-    red, green, blue = linear_channels(colour)
+    red, green, blue = decode_channels(colour)
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
@@ -163,7 +163,7 @@ def grey(colour: Rgb) -> Rgb:
 
     Source: luminance as WCAG 2, encoded by IEC 61966-2-1.
     """
-    level = round(255 * encoded(luminance(colour)))
+    level = round(255 * encode_srgb(luminance(colour)))
     return Rgb(level, level, level)
 
 
@@ -172,7 +172,7 @@ def lab(colour: Rgb) -> Lab:
 
     Source: ISO/CIE 11664-4; IEC 61966-2-1 for the matrix, whose rounding moves L* by up to 0.01.
     """
-    light = linear_channels(colour)
+    light = decode_channels(colour)
     x, y, z = (
         _root(sum(share * part for share, part in zip(row, light, strict=True)) / white)
         for row, white in zip(_XYZ_ROWS, _WHITE, strict=True)
@@ -192,11 +192,11 @@ def rgb_of_lab(colour: Lab) -> Rgb | None:
     # Half a step of the screen beyond its edge still rounds to a colour it has.
     if any(not -0.0002 <= channel <= 1.005 for channel in light):
         return None
-    red, green, blue = (round(255 * min(1.0, max(0.0, encoded(max(0.0, channel))))) for channel in light)
+    red, green, blue = (round(255 * min(1.0, max(0.0, encode_srgb(max(0.0, channel))))) for channel in light)
     return Rgb(red, green, blue)
 
 
-def at_lightness(colour: Rgb, wanted: float) -> Rgb:
+def change_lightness(colour: Rgb, wanted: float) -> Rgb:
     """Return the colour of the same hue at another lightness, as saturated as the screen can show it there.
 
     Args:

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.craft.colour import Rgb, at_lightness, lab
+from stepper.craft.colour import Rgb, change_lightness, lab
 from stepper.craft.colour_difference import VANISHES_BELOW, WEAK_BELOW, colour_difference, value_difference
 from stepper.craft.colour_vision import hardest_vision
 
@@ -86,7 +86,7 @@ def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
             # What is too near by its lightness alone is refused without making the colour.
             if any(abs(wanted - ground) < least - 1 for ground in grounds):
                 continue
-            tried = at_lightness(colour, wanted)
+            tried = change_lightness(colour, wanted)
             apart = min(value_difference(tried, other) for other in others)
             if apart >= least and not any(vanishes(tried, other) for other in others):
                 found.append(tried)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from stepper.craft.colour import Rgb, encoded, lab, linear_channels
+from stepper.craft.colour import Rgb, decode_channels, encode_srgb, lab
 from stepper.craft.colour_difference import colour_difference
 
 Vision = Literal["red-blind", "green-blind", "blue-blind"]
@@ -37,7 +37,7 @@ _MATRICES: dict[Vision, tuple[tuple[float, float, float], ...]] = {
 }
 
 
-def seen_by(colour: Rgb, vision: Vision) -> Rgb:
+def simulate_vision(colour: Rgb, vision: Vision) -> Rgb:
     """Return the colour that looks to ordinary eyes as a colour looks to these.
 
     Args:
@@ -52,9 +52,9 @@ def seen_by(colour: Rgb, vision: Vision) -> Rgb:
     """
     if vision not in _MATRICES:
         raise ValueError(f'vision must be one of {", ".join(VISIONS)} (got "{vision}").')
-    light = linear_channels(colour)
+    light = decode_channels(colour)
     red, green, blue = (
-        round(255 * encoded(min(1.0, max(0.0, sum(m * c for m, c in zip(row, light, strict=True))))))
+        round(255 * encode_srgb(min(1.0, max(0.0, sum(m * c for m, c in zip(row, light, strict=True))))))
         for row in _MATRICES[vision]
     )
     return Rgb(red, green, blue)
@@ -66,10 +66,10 @@ def hardest_vision(one: Rgb, other: Rgb) -> tuple[Vision, float]:
     Returns:
         The vision, and the CIEDE2000 difference that it leaves.
 
-    Source: `seen_by` and `colour_difference`.
+    Source: `simulate_vision` and `colour_difference`.
     """
     left = {
-        vision: colour_difference(lab(seen_by(one, vision)), lab(seen_by(other, vision)))
+        vision: colour_difference(lab(simulate_vision(one, vision)), lab(simulate_vision(other, vision)))
         for vision in VISIONS
     }
     worst = min(VISIONS, key=lambda vision: left[vision])

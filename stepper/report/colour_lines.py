@@ -15,7 +15,7 @@ _WIDE: Final = 92
 _PAIR: Final = 26
 
 
-def nothing_to_compare(found: Colours) -> str:
+def why_not_compared(found: Colours) -> str:
     """Return why there is nothing to compare; empty if there is something."""
     if found.unknown and not found.pairs:
         names = " and ".join(found.names.get(key, key) for key in found.unknown)

@@ -12,7 +12,7 @@ from typing import Final
 from stepper.craft.colour import Rgb, contrast, grey, rgb_from_hex
 from stepper.craft.colour_difference import ValueWord, value_difference, value_word
 from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend
-from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, seen_by
+from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
 from stepper.project.model import Chart, Project
@@ -126,7 +126,7 @@ def list_views(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
     yield "in colour", found.colours
     yield "in grey", {key: grey(colour) for key, colour in found.colours.items()}
     for vision in VISIONS:
-        yield vision, {key: seen_by(colour, vision) for key, colour in found.colours.items()}
+        yield vision, {key: simulate_vision(colour, vision) for key, colour in found.colours.items()}
 
 
 def colours_after_mend(found: Colours) -> dict[str, Rgb]:

@@ -21,7 +21,7 @@ from stepper.report.page_rounds import write_rounds
 from stepper.report.page_style import STYLE, footer
 from stepper.report.page_yarns import YarnLooks, assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
-from stepper.report.pieces import lay_out
+from stepper.report.pieces import lay_out_pieces
 from stepper.report.schematic import draw_schematic
 from stepper.report.yarn import Quantity, YarnRow
 
@@ -80,7 +80,7 @@ def _opening(plan: Plan, project: Project) -> Iterator[str]:
 
 
 def _measurements(plan: Plan, project: Project) -> Iterator[str]:
-    found = lay_out(plan, project)
+    found = lay_out_pieces(plan, project)
     yield tag("h2", "Finished measurements", id="measurements")
     if found:
         drawing = draw_schematic(found, title=plan.title, units=plan.units)

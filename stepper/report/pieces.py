@@ -71,7 +71,7 @@ class Piece:
         return tuple(_sides(self.levels))
 
 
-def lay_out(plan: Plan, project: Project) -> tuple[Piece, ...]:
+def lay_out_pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
     """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
     divide = find_divide(plan.rounds)
     found: list[Piece] = []
@@ -82,7 +82,7 @@ def lay_out(plan: Plan, project: Project) -> tuple[Piece, ...]:
     return tuple(found)
 
 
-def merge_alike(found: Iterable[Piece]) -> tuple[Piece, ...]:
+def merge_like_pieces(found: Iterable[Piece]) -> tuple[Piece, ...]:
     """Merge pieces of the same shape, such as a pair of mittens: one is drawn for both."""
     alike: dict[tuple[Level, ...], Piece] = {}
     for piece in found:

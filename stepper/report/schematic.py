@@ -18,7 +18,7 @@ from stepper.language.measures import length
 from stepper.language.places import sentence_case
 from stepper.report.drawing import Point, list_points
 from stepper.report.markup import svg, tag, text
-from stepper.report.pieces import Level, Piece, merge_alike
+from stepper.report.pieces import Level, Piece, merge_like_pieces
 
 Anchor = Literal["start", "middle", "end"]
 
@@ -96,12 +96,12 @@ def draw_schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
     body = next((piece for piece in pieces if piece.divided_mm is not None), None)
     words = f"{title}: the pieces flat and to scale. {describe_pieces(pieces, units)}"
     if body is None:
-        return _side_by_side(merge_alike(pieces), units, words)
+        return _side_by_side(merge_like_pieces(pieces), units, words)
     sleeves = [piece for piece in pieces if piece.sleeve][:2]
     wide = body.widest.wide_mm + sum(0.75 * sleeve.long_mm for sleeve in sleeves)
     sheet = _Sheet(units=units, letters=max(wide, body.long_mm) / _LETTERS)
     _divided(sheet, body, sleeves)
-    others = merge_alike(piece for piece in pieces if piece is not body and piece not in sleeves)
+    others = merge_like_pieces(piece for piece in pieces if piece is not body and piece not in sleeves)
     place = (sheet.left, sheet.bottom + 3 * sheet.letters)
     for piece in others:
         place = (_alone(sheet, piece, place) + 3 * sheet.letters, place[1])

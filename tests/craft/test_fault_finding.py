@@ -214,5 +214,9 @@ def test_bad_arguments_are_refused() -> None:
         next_count([])
     with pytest.raises(ValueError, match="sparing"):
         next_count(row, sparing="time")  # type: ignore[arg-type]  # the point of the test
+    with pytest.raises(ValueError, match="suspects"):
+        next_count(row, (-1, 2))
+    with pytest.raises(ValueError, match="stitch or more"):
+        plain_odds(0, 1)
     with pytest.raises(ValueError, match="changes"):
         plain_odds(1, -1)
