@@ -135,6 +135,40 @@ def test_avoiding_is_the_best_of_all(
     assert (_difference(ours, stitches, flat, uses), moved) == min(scores)
 
 
+def _check_best(places: tuple[int, ...], stitches: int, barred: set[int], uses: int) -> None:
+    options = [
+        (_difference(each, stitches, False, uses), sum(abs(a - b) for a, b in zip(each, places, strict=True)))
+        for each in _all_places(stitches, len(places), uses)
+        if not barred.intersection(each) and _legal(each, places, stitches, uses)
+    ]
+    if not barred.intersection(places):
+        assert avoid_places(places, stitches, barred, uses=uses) == places
+    elif options:
+        ours = avoid_places(places, stitches, barred, uses=uses)
+        moved = sum(abs(a - b) for a, b in zip(ours, places, strict=True))
+        assert (_difference(ours, stitches, False, uses), moved) == min(options), barred
+        assert not barred.intersection(ours)
+    else:
+        with pytest.raises(ValueError, match="cannot be placed"):
+            avoid_places(places, stitches, barred, uses=uses)
+
+
+@pytest.mark.parametrize(("stitches", "changes", "uses"), [(8, 3, 0), (7, 2, 0), (9, 3, 2), (9, 2, 3)])
+def test_of_every_set_of_forbidden_places_the_best_is_found(stitches: int, changes: int, uses: int) -> None:
+    """Every one of the sets there are on a small round, with every arrangement beside it."""
+    if uses:
+        places = decrease_positions(stitches, changes, uses=uses, flat=False)
+    else:
+        places = increase_positions(stitches, changes, flat=False)
+    for bits in range(2 ** (stitches + 1)):
+        _check_best(places, stitches, {place for place in range(stitches + 1) if bits >> place & 1}, uses)
+
+
+def test_an_increase_printed_at_the_join_may_stay_there() -> None:
+    """A pattern that begins its round with an increase means it; where only 0 and 4 are free, both are taken."""
+    assert avoid_places((0, 5), 10, {1, 2, 3, 5, 6, 7, 8, 9}) == (0, 4)
+
+
 def test_a_forbidden_place_moves_one_increase_and_keeps_the_gaps() -> None:
     """225 + 21 with 26 forbidden: still 15 gaps of 11 and 6 of 10 (225 = 21 x 10 + 15)."""
     places = increase_positions(225, 21, flat=False)
