@@ -19,7 +19,7 @@ EDGE_STRETCH = 1.5
 PLAIN_STRETCH = 1.3
 """The same for an edge of plain stitches. From memory."""
 TIGHT = 0.15
-"""Share of the chest by which a garment may be narrower before it is doubted. From memory."""
+"""Share of the chest by which a garment may be narrower before she is warned. From memory."""
 
 _FAR, _NEAR = 1.9, (0.7, 1.6)
 # Garment over body: no garment is meant to be beyond the first; within the second it may well be.
@@ -31,7 +31,7 @@ def find_cautions(
     project: Project,
     sizes: Iterable[tuple[str, Sequence[Measurement]]],
 ) -> tuple[str, ...]:
-    """List what should be looked at, with its numbers and the nearest thing that works.
+    """List what should be looked at, each with its numbers and the nearest thing that works.
 
     Args:
         found: The garment measured.

@@ -1,4 +1,4 @@
-"""Whether the colours read apart, in words. Pure."""
+"""Whether the colours can be told apart, in words. Pure."""
 
 from __future__ import annotations
 
@@ -42,7 +42,7 @@ def pair_lines(found: Colours) -> Iterator[str]:
 
 
 def verdict_lines(found: Colours) -> Iterator[str]:
-    """Say what vanishes, what would mend it, and what the figures mean."""
+    """Write what vanishes, what would mend it, and what the figures mean."""
     for pair in found.pairs:
         names = f"{found.names[pair.one]} and {found.names[pair.other]}"
         if pair.in_grey == "vanishes":

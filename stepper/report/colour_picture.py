@@ -15,7 +15,7 @@ _MARGIN: Final = 28.0
 _CELL: Final = 9.0
 """Width of a square."""
 _PANEL_SQUARES: Final = 24
-"""Squares a panel shows at least, so that a small repeat is seen as a pattern."""
+"""How many squares across a panel is at least, so that a small repeat is seen as a pattern."""
 _PANEL_ROUNDS: Final = 10
 _GAP: Final = 22.0
 _LINE: Final = 22.0
@@ -23,11 +23,11 @@ _INK: Final = Rgb(32, 32, 36).hex
 _PAPER: Final = Rgb(252, 251, 248).hex
 _NO_YARN: Final = Rgb(226, 224, 218)
 _UNKNOWN: Final = Rgb(200, 60, 200)
-"""For a yarn of no colour; loud, since it stands for something that is missing."""
+"""For a yarn whose colour the file does not name; loud, since something is missing."""
 
 
 def draw_colours(found: Colours, title: str) -> Drawing:
-    """Draw the charts, the pairs and the change proposed.
+    """Draw the charts, the pairs and the proposed change.
 
     Args:
         found: The colours of the garment.
@@ -146,5 +146,5 @@ def _label(at: Point, text: str, size: float, *, bold: bool = False) -> Label:
 
 
 def _right_edge(item: Box | Label) -> float:
-    """Return the right edge of an item, of words as wide as they may be."""
+    """Return the right edge of an item; of words, as far as they may reach."""
     return item.right if isinstance(item, Box) else item.at[0] + 0.56 * item.size * len(item.text)

@@ -22,7 +22,7 @@ CALLED: Final[Mapping[Vision, str]] = {
     "green-blind": "green-blind (deuteranopia)",
     "blue-blind": "blue-blind (tritanopia)",
 }
-"""What each kind of eyes is called."""
+"""The full name of each kind of colour vision."""
 
 PLAIN_ROUNDS: Final = "from one round to the next"
 """Where two yarns touch outside charts."""
@@ -61,7 +61,7 @@ class PairRow:
 
     @property
     def hard(self) -> bool:
-        """Whether some eyes have trouble."""
+        """Whether it is hard to tell apart for some eyes."""
         return self.seen_apart < HARD_BELOW
 
 
@@ -70,13 +70,13 @@ class Colours:
     """Everything about the colours of a garment."""
 
     names: dict[str, str]
-    """How each yarn is called, by its key."""
+    """The name of each yarn, by its key."""
     colours: dict[str, Rgb]
     """The colour of each yarn that has one, by its key."""
     charts: tuple[ChartSquares, ...]
     """Charts of more than one yarn."""
     pairs: tuple[PairRow, ...]
-    """Pairs that touch, the least apart in grey first."""
+    """Pairs that touch; those nearest to each other in grey come first."""
     unknown: tuple[str, ...]
     """Keys of yarns that touch another and have no colour in the file."""
     mend: Mend | None

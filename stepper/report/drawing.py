@@ -62,7 +62,7 @@ class Label:
     """Words at a place."""
 
     at: Point
-    """The place of the baseline."""
+    """Where the baseline starts, is centred or ends, by `anchor`."""
     text: str
     colour: str
     size: float = 14.0
@@ -89,7 +89,7 @@ class Drawing:
 
     @property
     def upright(self) -> bool:
-        """Whether nothing in it slants, so that no edge needs smoothing."""
+        """Whether all of it is upright, boxes and words, so that no edge needs smoothing."""
         return all(isinstance(shape, Box | Label) for shape in self.shapes)
 
 

@@ -1,6 +1,6 @@
 """A drawing as a PNG file, by Pillow. Pure.
 
-What slants is drawn larger and made smaller, so that lines are smooth.
+A picture with slanting lines is drawn larger and then reduced, so that they are smooth.
 """
 
 from __future__ import annotations
@@ -17,9 +17,9 @@ if TYPE_CHECKING:
     from PIL.ImageDraw import ImageDraw
 
 SHARP = 2
-"""Pixels of the picture for one of the drawing: for a screen of high resolution, and for print."""
+"""Pixels of the picture to one of the drawing, for screens of high resolution and for print."""
 _FINER = 2
-# How many times finer what slants is drawn than it is kept.
+# How many times finer slanting lines are drawn before the picture is reduced.
 
 
 def write_png(drawing: Drawing) -> bytes:

@@ -11,9 +11,9 @@ from stepper.report.measurements import Measurement
 from stepper.report.ranking import RankedBlend, wanted_ease
 
 IN_FULL = 10
-"""Blends that are told with all their changes; the others in a line each."""
+"""How many blends are listed with all their changes; the others get one line each."""
 _LEAST_MM = 1.0
-# A change smaller than that is none.
+# A smaller change is not listed.
 
 
 def name_sizes(project: Project, trouble: str) -> str:

@@ -14,7 +14,7 @@ from stepper.report.measurements import Measurement, measure_garment
 from stepper.report.ranking import RankedBlend, rank_blends, wanted_ease
 
 FORMAT = 1
-"""Version of the document. A change that breaks a reader raises it."""
+"""Version of the document; raised by a change that breaks readers."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

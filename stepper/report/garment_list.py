@@ -14,7 +14,7 @@ from stepper.session.standing import Standing
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Garment:
-    """A garment of a folder."""
+    """One garment in a folder."""
 
     file: str
     """Name of the project file."""

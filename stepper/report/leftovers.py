@@ -22,9 +22,9 @@ from stepper.project.source import Mapping, read_nodes
 from stepper.report.yarn import YarnRow
 
 FILE_NAME: Final = "leftovers.yarn"
-"""Name of the file, in the folder of the project. Not `.yaml`, which is what garments are."""
+"""Name of the file, in the folder of the project. It does not end in `.yaml`, since garments do."""
 SAME_THICKNESS: Final = 0.10
-"""How far two yarn numbers may be apart for one yarn to stand in for the other. Chosen here."""
+"""How far apart two yarn numbers may be for one yarn to replace the other. Chosen here."""
 
 _HEAD: Final = (
     "# Yarn left over from finished garments, kept by `stepper yarn FILE --keep`.",

@@ -79,7 +79,7 @@ class Measurement:
 
     @property
     def finished_mm(self) -> float:
-        """As it is worn: blocked where that is known. Unit: mm."""
+        """As it is worn: blocked if that is known. Unit: mm."""
         return self.blocked_mm or self.needles_mm
 
     @property
@@ -89,12 +89,12 @@ class Measurement:
 
     @property
     def word(self) -> str:
-        """The fit word, which is one of the chest alone."""
+        """The word for its fit; empty except at the chest."""
         return fit_word(self.ease_mm) if self.measure == "bust" and self.ease_mm is not None else ""
 
 
 def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measurement, ...]:
-    """Measure a garment at every line that matters, as far as it has the places.
+    """Measure a garment at every place that matters, as far as it has them.
 
     A garment that puts stitches on hold for two parts or more is measured as one worked from the neck down;
     any other goes around head, hand or foot, whichever the file measures. Sections are measured in length.
@@ -140,7 +140,7 @@ def _yoke(rounds: Sequence[AnyRound], divide: int, project: Project) -> Iterator
 
 
 def _piece(rounds: Sequence[AnyRound], project: Project) -> Iterator[Measurement]:
-    """Measure hat, mitten or sock: around what it goes around, where a section has one width for long."""
+    """Measure a hat, mitten or sock around each section, at the width it keeps longest, and in length."""
     measure = next((name for name in _AROUND if name in project.body), "")
     named = any(measure in section for section, _ in _by_section(rounds))
     for section, worked in _by_section(rounds):
@@ -191,7 +191,7 @@ def _body(project: Project, measure: str) -> float | None:
 
 
 def _long(name: str, rounds: Sequence[AnyRound], project: Project, measure: str = "") -> Measurement:
-    """Add up the heights of rounds worked all the way; short rows and edges add nothing to it."""
+    """Add up the heights of rounds worked all the way around; short rows and edges add nothing."""
     times_worked = Counter(map(id, rounds))
     heights: Counter[str] = Counter()
     for each in {id(each): each for each in rounds}.values():

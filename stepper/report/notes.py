@@ -33,7 +33,7 @@ def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]
     Args:
         project: The checked file.
         plan: Its plan, as knitted.
-        events: All that happened, with its numbers, from the first on; empty where nothing is knitted.
+        events: All that happened, with its numbers, from the first on; empty if nothing has been knitted.
     """
     kept = list(events)
     yield f"# {project.title}"

@@ -70,7 +70,7 @@ def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> st
             inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
     title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
     title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
-    # The squares stay about as large from chart to chart, as far as the sheet is wide enough.
+    # Squares have about the same size in every chart, as far as the sheet is wide enough.
     style = f"width:{format_number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"
     return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
@@ -87,7 +87,7 @@ def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], gro
 
 
 def _sign(code: str, shade: YarnLooks, x: float, y: float) -> str:
-    """Draw the symbol of a stitch, or the letter of its yarn where it is a plain one."""
+    """Draw the symbol of a stitch, or the letter of its yarn if it is a plain one."""
     if code == "k":
         return _letters(shade.letter, shade.ink, x, y, 0.66) if shade.letter else ""
     if code == "yo":
@@ -111,7 +111,7 @@ def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
 
 
 def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
-    """Draw the lines between the squares, and heavy ones around the repeat where it has edges."""
+    """Draw the lines between the squares, and heavy ones around the repeat if the chart has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
     lines = "".join(
         f"M{format_number(left + each * SQUARE)} {format_number(top)}v{format_number(high)}"

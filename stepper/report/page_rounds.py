@@ -11,7 +11,7 @@ from stepper.plan.model import Plan, Round
 from stepper.report.markup import tag, text
 
 MANY = 12
-"""More boxes than that do not stand beside the instruction. Chosen here."""
+"""So many boxes or fewer fit beside the instruction. Chosen here."""
 
 
 def write_rounds(plan: Plan) -> Iterator[str]:
@@ -34,7 +34,7 @@ def write_rounds(plan: Plan) -> Iterator[str]:
 
 
 def _rows(first: Round, last: Round, rounds: Sequence[Round]) -> str:
-    """Write a stretch of like rounds; many boxes get a row of their own, as wide as the sheet."""
+    """Write a stretch of alike rounds; many boxes get a row of their own, as wide as the sheet."""
     name = str(first.number) if first is last else f"{first.number}–{last.number}"
     side = f" {first.side}" if first.flat and first is last else ""
     boxes = "".join(_box(each) for each in rounds[first.index : last.index + 1])

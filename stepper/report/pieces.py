@@ -15,7 +15,7 @@ from stepper.project.model import Project
 from stepper.report.measurements import find_divide
 
 KEPT_MM = 25.0
-"""A width kept over so much height has straight sides; one kept for less is a step on a slope. Chosen here.
+"""A width kept over this much height has straight sides; one kept for less is a step on a slope. Chosen here.
 Unit: mm."""
 SHARE = 0.25
 """How much of a straight stretch may be drawn as part of the slopes beside it. Chosen here."""
@@ -99,7 +99,7 @@ def merge_like_pieces(found: Iterable[Piece]) -> tuple[Piece, ...]:
 
 
 def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
-    """Part the rounds where something new is cast on or held stitches are taken up again."""
+    """Split the rounds at each new cast-on, and wherever held stitches are taken up again."""
     held: list[Round] = []
     for each in rounds:
         taken_up = each.before == 0 or any(run.stitch == "return" for run in each.runs)
@@ -114,7 +114,7 @@ def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
 def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piece | None:
     divided = divide is not None and any(each.index == divide for each in rounds)
     sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
-    # What hangs from a divided garment is worn closed, also where it is worked in rows.
+    # What hangs from a divided garment is worn closed, even if it is worked in rows.
     flat = all(each.flat for each in rounds if each.before and each.after)
     doubled = divided or sleeve or not flat
     levels: list[Level] = []
@@ -157,7 +157,7 @@ def _takes_up(round_: Round) -> bool:
 
 
 def _sides(levels: Sequence[Level]) -> Iterator[Level]:
-    """Draw a straight side where a width is kept, a slope through what is kept for less."""
+    """Yield a straight side wherever a width is kept, and a slope through what is kept for less."""
     first, last = levels[0], levels[-1]
     yield first
     for start, end in _kept(levels):

@@ -11,7 +11,7 @@ from stepper.project.model import Project
 from stepper.report.measurements import Measurement, measure_garment
 
 WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
-"""Ease wanted where the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
+"""Ease wanted if the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
 2 to 4 in; at upper arm and neck 2 in; a hat 2 in and a sock 1 in narrower than head and foot, a mitten as
 wide as the hand: common practice without a published figure. Unit: mm."""
 
@@ -47,18 +47,18 @@ class LaterRepeat:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RankedBlend:
-    """A blend that can be knitted, measured."""
+    """A blend that can be knitted, with its measurements."""
 
     blend: Blend
     lines: tuple[Measurement, ...]
     changes_mm: dict[str, float]
-    """By the name of the line, how much wider or longer than as it is knitted now, in a line that is in both.
+    """How much wider or longer each measurement is than as the file knits it, by its name, if both have it.
     The ease changes by as much. Unit: mm."""
     off_mm: float | None
     """How far the ease is from the ease wanted, in all; None without body measurements. Unit: mm."""
     later: tuple[LaterRepeat, ...]
     crowded: float
-    """How much closer its changes stand than in a printed size; 0 for no closer. Unit: changes per stitch."""
+    """How much closer its changes stand than in a printed size; 0 if no closer. Unit: changes per stitch."""
 
 
 def rank_blends(
@@ -81,7 +81,7 @@ def rank_blends(
 
 
 def find_nearest(project: Project, found: Iterable[RankedBlend]) -> RankedBlend | None:
-    """Find what can be knitted most like what the file asks: sizes first, then the line of the switch.
+    """Find the blend that is most like what the file asks for: sizes first, then the line of the switch.
 
     Args:
         project: The checked file, with its size and its first switch.

@@ -23,7 +23,7 @@ from stepper.report.pieces import Level, Piece, merge_like_pieces
 Anchor = Literal["start", "middle", "end"]
 
 _LETTERS = 40.0
-# Letters are this part of the wider of width and height.
+# The larger of width and height is this many letters high.
 _LEAST_DROP = 20.0
 # How far a sleeve's top reaches down the body at least. Unit: mm.
 
@@ -189,7 +189,7 @@ def _body_words(sheet: _Sheet, body: Piece, below: Level, arm: _Armhole) -> None
 
 
 def _sleeve(sheet: _Sheet, sleeve: Piece, arm: _Armhole, *, mirrored: bool) -> None:
-    """Draw a sleeve from its top edge, square to it."""
+    """Draw a sleeve at right angles to its top edge."""
     (cx, cy), (ux, uy) = arm.corner, arm.underarm
     top = math.hypot(ux - cx, uy - cy) or 1.0
     along = ((ux - cx) / top, (uy - cy) / top)

@@ -1,4 +1,4 @@
-"""How the knitting went, in figures: the time it took and the rounds worked more than once. Pure."""
+"""How long the knitting took, and which rounds were worked more than once. Pure."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ def find_repeated_rounds(events: Iterable[Event]) -> tuple[tuple[int, int], ...]
     """Find the rounds that were finished more than once.
 
     Args:
-        events: What stands of all that happened: a step taken back was not knitted.
+        events: All that happened and was not undone; a step taken back was not knitted.
 
     Returns:
         Index of the round and how often it was worked again, in the order of the garment.

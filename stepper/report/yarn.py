@@ -17,7 +17,7 @@ from stepper.session.events import Event, Undone, Weighed
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
 FEW_METRES = 10.0
-"""What is called a few metres where nothing is known of the skein. Chosen here. Unit: m."""
+"""What counts as a few metres if nothing is known of the skein. Chosen here. Unit: m."""
 FEW_OF_A_SKEIN = 0.25
 """Share of a skein up to which a remnant will do. Chosen here."""
 
@@ -59,7 +59,7 @@ class Buying:
     skeins: int
     """Skeins that last even if the knitting takes as much as it may."""
     likely_skeins: int
-    """Skeins that last if it takes what is likely."""
+    """Skeins that last if the knitting takes what is likely."""
     over_m: float
     """What is likely left over of `skeins`. Unit: m."""
     over_g: float
@@ -86,7 +86,7 @@ class YarnRow:
     more_m: dict[str, float]
     """How much more it may be, by cause. Unit: m."""
     buying: tuple[Buying, ...]
-    """The skein of the file first; empty where it names none."""
+    """The skein of the file first; empty if it names none."""
     bought: float | None
     """Skeins in the house."""
     forecast: Forecast | None
@@ -102,7 +102,7 @@ def list_yarns(
 
     Args:
         plan: The plan as it is knitted.
-        colours: The colour of each yarn by its key, `#rrggbb`, where there is one.
+        colours: The colour of each yarn by its key, `#rrggbb`, if it has one.
         events: What happened, with its numbers, for the weighings among it.
     """
     uses = yarn_use(plan)

@@ -162,7 +162,7 @@ def _marks(most: float, most_marks: int = 9) -> list[float]:
 
 
 def _bound(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> Iterator[Shape]:
-    """Fill what lies between the garment and a body that is wider."""
+    """Shade what lies between the garment and a body that is wider."""
     above = 0.0
     deep = steps[-1].depth_mm
     for step in steps:
@@ -192,7 +192,7 @@ def _body(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> I
 
 
 def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
-    """Write the name of each line at its lower end, one under the other where ends lie close together."""
+    """Write the name of each line at its lower end, one under the other if the ends lie close together."""
     taken = HEIGHT - _BOTTOM - 6.0
     for (x, y), text, colour, bold in sorted(names, key=lambda each: -each[0][0]):
         at = min(y, taken)
@@ -202,7 +202,7 @@ def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
 
 
 def _increases(steps: Sequence[YokeRound], scales: _Scales) -> Iterator[Shape]:
-    """Name the rounds that are spread evenly, at the left where no line runs."""
+    """Name the rounds with evenly spread changes, at the left, where no line runs."""
     above = 0.0
     for step in steps:
         if step.label:

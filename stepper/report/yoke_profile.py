@@ -17,9 +17,9 @@ class YokeRound:
     depth_mm: float
     """From the first edge to its lower edge. Unit: mm."""
     around_mm: float
-    """Finished, blocked where that is known. Unit: mm."""
+    """Finished, blocked if that is known. Unit: mm."""
     label: str | None
-    """Of the line it begins, where it spreads changes evenly."""
+    """Label of the line it begins, if it spreads changes evenly; else None."""
     before: int
     after: int
 
