@@ -15,6 +15,8 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
+from stepper.craft.bounds import require_positive
+
 BackTo = Literal["fault", "count"]
 
 SECONDS_PER_COUNTED_STITCH = 0.5
@@ -44,8 +46,8 @@ def young_interval(check_cost: float, mean_between_faults: float) -> float:
     Source: J. W. Young, "A first order approximation to the optimum checkpoint interval", Comm. ACM 17(9),
         1974: sqrt(2 C M).
     """
-    cost = _positive(check_cost, "cost of a check")
-    return math.sqrt(2 * cost * _positive(mean_between_faults, "work between faults"))
+    cost = require_positive(check_cost, "cost of a check")
+    return math.sqrt(2 * cost * require_positive(mean_between_faults, "work between faults"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,8 +73,8 @@ class CountCosts:
         """
         if not 0 < self.faults_per_stitch < 1:
             raise ValueError(f"faults per stitch must be between 0 and 1 (got {self.faults_per_stitch}).")
-        _positive(self.knit_s, "time to knit")
-        _positive(self.count_s, "time to count")
+        require_positive(self.knit_s, "time to knit")
+        require_positive(self.count_s, "time to count")
         if self.rip_s is not None and not self.rip_s >= 0:
             raise ValueError(f"time to rip must be 0 or more (got {self.rip_s}).")
         if self.back_to not in ("fault", "count"):
@@ -131,9 +133,3 @@ def _round(stitches: int) -> int:
     if stitches < 1:
         raise ValueError(f"a round has 1 stitch or more (got {stitches}).")
     return stitches
-
-
-def _positive(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value > 0):
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value

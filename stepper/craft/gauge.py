@@ -11,6 +11,8 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
+from stepper.craft.bounds import require_finite, require_not_negative, require_positive
+
 Unit = Literal["mm", "cm", "in"]
 
 SPAN_MM = 100.0
@@ -32,7 +34,7 @@ def to_mm(length: float, unit: Unit) -> float:
 
     Source: 1 in = 25.4 mm exactly (international inch, 1959).
     """
-    return _finite(length) * _mm_per(unit)
+    return require_finite(length, "a length") * _mm_per(unit)
 
 
 def from_mm(length_mm: float, unit: Unit) -> float:
@@ -47,7 +49,7 @@ def from_mm(length_mm: float, unit: Unit) -> float:
 
     Source: 1 in = 25.4 mm exactly (international inch, 1959).
     """
-    return _finite(length_mm) / _mm_per(unit)
+    return require_finite(length_mm, "a length") / _mm_per(unit)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,8 +68,7 @@ class Gauge:
             ValueError: A number is not above 0 or not finite.
         """
         for name, value in (("stitches", self.stitches), ("rounds", self.rounds)):
-            if not (math.isfinite(value) and value > 0):
-                raise ValueError(f"gauge {name} must be above 0 (got {value}).")
+            require_positive(value, f"gauge {name}")
 
     @classmethod
     def over_four_inches(cls, *, stitches: float, rounds: float) -> Gauge:
@@ -97,11 +98,11 @@ class Gauge:
 
     def width_mm(self, stitches: float) -> float:
         """Return the width of a count of stitches. Unit: mm. Source: count times width."""
-        return _not_negative(stitches, "stitches") * self.stitch_mm
+        return require_not_negative(stitches, "stitches") * self.stitch_mm
 
     def height_mm(self, rounds: float) -> float:
         """Return the height of a count of rounds. Unit: mm. Source: count times height."""
-        return _not_negative(rounds, "rounds") * self.round_mm
+        return require_not_negative(rounds, "rounds") * self.round_mm
 
     def rounds_for(self, length_mm: float) -> int:
         """Return the rounds nearest to a length: half a round counts up, and at least one is worked.
@@ -114,7 +115,7 @@ class Gauge:
 
         Source: common practice.
         """
-        return max(1, half_up(_positive(length_mm, "length") / self.round_mm))
+        return max(1, half_up(require_positive(length_mm, "length") / self.round_mm))
 
 
 def half_up(value: float) -> int:
@@ -128,7 +129,7 @@ def half_up(value: float) -> int:
 
     Source: common practice.
     """
-    return math.floor(round(_finite(value), 9) + 0.5)
+    return math.floor(round(require_finite(value, "a length or count"), 9) + 0.5)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -146,8 +147,8 @@ class Blocking:
         Raises:
             ValueError: A factor is not above 0 or not finite.
         """
-        _positive(self.width, "width factor")
-        _positive(self.length, "length factor")
+        require_positive(self.width, "width factor")
+        require_positive(self.length, "length factor")
 
     @classmethod
     def between(cls, before: Gauge, after: Gauge) -> Blocking:
@@ -183,8 +184,8 @@ def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
     """
     if worked < 1:
         raise ValueError(f"worked rounds must be a whole number from 1 up (got {worked}).")
-    per_mm = worked / _positive(measured_mm, "measured length")
-    total = half_up(_positive(target_mm, "target length") * per_mm)
+    per_mm = worked / require_positive(measured_mm, "measured length")
+    total = half_up(require_positive(target_mm, "target length") * per_mm)
     return Correction(
         rounds_per_10cm=per_mm * SPAN_MM,
         rounds_left=max(0, total - worked),
@@ -195,21 +196,3 @@ def _mm_per(unit: str) -> float:
     if unit not in _MM_PER:
         raise ValueError(f'a length is in mm, cm or in (got "{unit}").')
     return _MM_PER[unit]
-
-
-def _finite(value: float) -> float:
-    if not math.isfinite(value):
-        raise ValueError(f"a length or count must be a finite number (got {value}).")
-    return value
-
-
-def _not_negative(value: float, what: str) -> float:
-    if _finite(value) < 0:
-        raise ValueError(f"{what} must be 0 or more (got {value}).")
-    return value
-
-
-def _positive(value: float, what: str) -> float:
-    if _finite(value) <= 0:
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value

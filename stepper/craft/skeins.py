@@ -8,6 +8,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from stepper.craft.bounds import require_not_negative, require_positive
+
 YARD_M = 0.9144
 """Unit: m. Source: international yard, 1959, exact."""
 
@@ -28,8 +30,7 @@ class Skein:
             ValueError: A number is not above 0 or not finite.
         """
         for name, value in (("grams", self.grams), ("metres", self.metres)):
-            if not (math.isfinite(value) and value > 0):
-                raise ValueError(f"a skein's {name} must be above 0 (got {value}).")
+            require_positive(value, f"a skein's {name}")
 
     @property
     def tex(self) -> float:
@@ -55,7 +56,7 @@ class Skein:
 
         Source: proportion to the label.
         """
-        return _not_negative(grams, "grams") * self.metric_count
+        return require_not_negative(grams, "grams") * self.metric_count
 
     def grams_of(self, metres: float) -> float:
         """Return the weight of a length.
@@ -71,7 +72,7 @@ class Skein:
 
         Source: proportion to the label.
         """
-        return _not_negative(metres, "metres") / self.metric_count
+        return require_not_negative(metres, "metres") / self.metric_count
 
 
 def skeins_to_buy(metres: float, skein_metres: float) -> int:
@@ -89,9 +90,9 @@ def skeins_to_buy(metres: float, skein_metres: float) -> int:
 
     Source: exact ceiling.
     """
-    needed = _not_negative(metres, "metres")
+    needed = require_not_negative(metres, "metres")
     # Ten exact skeins must not become eleven by the last binary digit.
-    return math.ceil(round(needed / _positive(skein_metres, "a skein"), 9))
+    return math.ceil(round(needed / require_positive(skein_metres, "a skein"), 9))
 
 
 def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float:
@@ -110,16 +111,6 @@ def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float
 
     Source: proportion.
     """
-    return skein.metres_in(_positive(grams_used, "grams used")) * 1000 / _positive(loops, "loops")
-
-
-def _positive(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value > 0):
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value
-
-
-def _not_negative(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value >= 0):
-        raise ValueError(f"{what} must be 0 or more (got {value}).")
-    return value
+    return (
+        skein.metres_in(require_positive(grams_used, "grams used")) * 1000 / require_positive(loops, "loops")
+    )
