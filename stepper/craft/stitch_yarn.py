@@ -128,7 +128,10 @@ def crossing_widths(crossing: int, over: int) -> float:
 
 
 def _cable(code: str, stitches: int) -> StitchYarn:
-    parts = [int(part) for part in code.split(" ")[0].split("/")]
+    if "/" in code:
+        parts = [int(part) for part in code.split(" ")[0].split("/")]
+    else:  # "c4f" says how many stitches cross, half of them over the other half
+        parts = [stitches // 2, stitches - stitches // 2]
     first, last, middle = parts[0], parts[-1], sum(parts[1:-1])
     most = crossing_widths(first, last + middle) + crossing_widths(last, first + middle)
     return StitchYarn(loops=(stitches, stitches, stitches), widths=(0, most / 2, most))
