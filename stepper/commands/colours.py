@@ -12,12 +12,12 @@ from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
-from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
-from stepper.report.colour_picture import colour_picture
-from stepper.report.colours import Colours, Drawn, colours_of, mended, shades
-from stepper.report.drawing import png_of, svg_of
+from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
+from stepper.report.colour_picture import draw_colours
+from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.screen.ansi import ansi
 from stepper.screen.fitness import fitness
 from stepper.screen.panels import panel, side_by_side
@@ -50,7 +50,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The file has problems, or the picture cannot be written.
     """
     loaded = load(args.file)
-    found = colours_of(loaded.project, loaded.plan)
+    found = compare_colours(loaded.project, loaded.plan)
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
     if args.json:
@@ -66,7 +66,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _lines(found: Colours) -> Iterator[str]:
-    why = nothing_to_compare(found)
+    why = why_not_compared(found)
     if why:
         yield why
         return
@@ -88,10 +88,10 @@ def _lines(found: Colours) -> Iterator[str]:
         yield ""
         yield f"With {found.names[change.yarn]} in {change.colour.hex}:"
         yield ""
-        yield from _charts(replace(found, colours=mended(found)), depth, columns, changed)
+        yield from _charts(replace(found, colours=colours_after_mend(found)), depth, columns, changed)
 
 
-def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[Drawn, ...]) -> Iterator[str]:
+def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquares, ...]) -> Iterator[str]:
     colours: dict[str, Rgb | None] = {key: found.colours.get(key) for key in found.names}
     yarns = yarns_of(found.names, colours)
     signs = {key: yarns.of(key).sign for key in found.names}
@@ -104,7 +104,7 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[Drawn, ...
         yield f"chart {chart.name}"
         panels = [
             panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
-            for name, shade in shades(found)
+            for name, shade in list_views(found)
         ]
         for line in side_by_side(panels, columns):
             yield ansi(line, depth)
@@ -112,17 +112,9 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[Drawn, ...
 
 
 def _write(path: Path, found: Colours, title: str) -> None:
-    drawing = colour_picture(found, title)
-    ending = path.suffix.lower()
-    if ending not in (".png", ".svg"):
+    if path.suffix.lower() not in PICTURE_ENDINGS:
         raise SurroundingsError(f"{path}: a picture is written as .png or .svg.")
-    try:
-        if ending == ".png":
-            path.write_bytes(png_of(drawing))
-        else:
-            path.write_text(svg_of(drawing), encoding="utf-8")
-    except OSError as error:
-        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
+    write_picture(path, draw_colours(found, title))
 
 
 def _document(found: Colours, title: str) -> dict[str, object]:

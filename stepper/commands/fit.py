@@ -8,14 +8,13 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from stepper.commands.loading import Sized, load_sizes
-from stepper.errors import ProjectError, SurroundingsError
+from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
-from stepper.report import fit_page
-from stepper.report.fitting import Fitting, document, fitting
-from stepper.report.plot import svg
-from stepper.report.plot_png import png
-from stepper.report.ranking import nearest_to
-from stepper.report.yoke_picture import profile_of
+from stepper.report import fit_lines
+from stepper.report.fit_report import FitReport, fit_document, report_fit
+from stepper.report.ranking import find_nearest
+from stepper.report.yoke_picture import draw_yoke_of
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -32,7 +31,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def _picture(text: str) -> Path:
     path = Path(text)
-    if path.suffix.lower() not in (".svg", ".png"):
+    if path.suffix.lower() not in PICTURE_ENDINGS:
         raise argparse.ArgumentTypeError(f'"{text}" must end in .svg or .png')
     return path
 
@@ -48,47 +47,43 @@ def run(args: argparse.Namespace) -> int:
     """
     sized = load_sizes(args.file)
     tried = tuple(blends(sized.project, sized.readings))
-    found = fitting(sized.project, sized.plan, tried)
+    found = report_fit(sized.project, sized.plan, tried)
     if args.picture is not None:
         _draw(args.picture, sized, tried)
     if args.json:
-        print(json.dumps({**document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
+        print(json.dumps({**fit_document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
         return 0
-    for line in _text(found, sized.trouble, in_full=len(found.ranked) if args.all else fit_page.IN_FULL):
+    for line in _text(found, sized.trouble, in_full=len(found.ranked) if args.all else fit_lines.IN_FULL):
         print(line)
     return 0
 
 
 def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
     """Write the yoke's profile to a file."""
-    drawing = profile_of(sized.project, sized.plan, tried, trouble=sized.trouble)
+    drawing = draw_yoke_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
         raise ProjectError("There is no yoke to draw: no round puts the stitches of two sleeves on hold.")
-    data = svg(drawing).encode() if path.suffix.lower() == ".svg" else png(drawing)
-    try:
-        path.write_bytes(data)
-    except OSError as error:
-        raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error
+    write_picture(path, drawing)
 
 
-def _text(found: Fitting, trouble: str, *, in_full: int) -> Iterator[str]:
+def _text(found: FitReport, trouble: str, *, in_full: int) -> Iterator[str]:
     project = found.project
     if trouble:
         yield "As the file has it, it cannot be knitted:"
         yield trouble
-        near = nearest_to(project, found.ranked)
+        near = find_nearest(project, found.ranked)
         if near is not None:
-            yield f"The nearest that can be knitted: {fit_page.named(near.blend)}."
+            yield f"The nearest that can be knitted: {fit_lines.name_blend(near.blend)}."
         yield ""
-    yield from fit_page.measured(
-        found.now, project, f"{project.title}, {fit_page.as_knitted(project, trouble)}"
+    yield from fit_lines.measurement_lines(
+        found.now, project, f"{project.title}, {fit_lines.name_sizes(project, trouble)}"
     )
     for caution in found.cautions:
         yield ""
         yield f"Look at this: {caution}"
     yield ""
-    yield from fit_page.workable(found.ranked, project, in_full=in_full)
-    rejected = list(fit_page.rejected(found.rejected))
+    yield from fit_lines.workable_lines(found.ranked, project, in_full=in_full)
+    rejected = list(fit_lines.rejected_lines(found.rejected))
     if rejected:
         yield ""
         yield from rejected

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from stepper.commands.keeping import kept_events, take_up
 from stepper.commands.loading import load
-from stepper.report.notes import notes
+from stepper.report.notes import write_notes
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
@@ -36,6 +36,6 @@ def run(args: argparse.Namespace) -> int:
         events = kept_events(journal) if journal is not None else []
         taken_up = take_up(loaded, journal, now)
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan
-    for line in notes(loaded.project, plan, events):
+    for line in write_notes(loaded.project, plan, events):
         print(line)
     return 0

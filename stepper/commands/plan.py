@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -11,6 +10,7 @@ from pathlib import Path
 from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
+from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 
@@ -35,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     if args.html is not None:
-        write_page(loaded, args.html)
+        write_page_file(loaded, args.html)
         print(f"{args.html} is written.")
         return 0
     plan = loaded.plan
@@ -48,18 +48,20 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def write_page(loaded: Loaded, target: Path) -> None:
+def write_page_file(loaded: Loaded, target: Path) -> None:
     """Write the page to print, for the garment as it is knitted; a file that is there is replaced whole.
 
     Raises:
         SurroundingsError: The journal cannot be read or the page not be written.
     """
     # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
-    page = importlib.import_module("stepper.report.page").page
-    plan, yarns = importlib.import_module("stepper.commands.yarn").rows_of(loaded)
+    from stepper.commands.yarn import rows_of
+    from stepper.report.page import write_page
+
+    plan, yarns = rows_of(loaded)
     beside = target.with_name(target.name + "-new")
     try:
-        beside.write_text(page(plan, loaded.project, yarns), encoding="utf-8")
+        beside.write_text(write_page(plan, loaded.project, yarns), encoding="utf-8")
         beside.replace(target)
     except OSError as error:
         beside.unlink(missing_ok=True)
@@ -84,39 +86,17 @@ def spoken_once(plan: Plan) -> Callable[[Round], str]:
 def plan_lines(plan: Plan) -> Iterator[str]:
     """Write the plan for people: like rounds together, counts where they change or are to be checked."""
     yield plan.title
-    index = 0
     section = ""
-    while index < len(plan.rounds):
-        first = plan.rounds[index]
+    for first, last in fold_alike(plan.rounds):
         if first.section != section:
             section = first.section
             yield ""
             yield f"{section} ({first.of} rounds)"
-        last = _last_alike(plan, index)
-        told = plan.rounds[index - 1].altered if index else ()
-        yield from _lines(first, plan.rounds[last], told)
-        index = last + 1
+        told = plan.rounds[first.index - 1].altered if first.index else ()
+        yield from _lines(first, last, told)
     for caution in plan.warnings:
         yield ""
         yield f"Line {caution.line}: {caution.text}"
-
-
-def _last_alike(plan: Plan, index: int) -> int:
-    """Give the last of the rounds that are worked just like this one, without anything to say between."""
-    first = plan.rounds[index]
-    last = index
-    while last + 1 < len(plan.rounds):
-        round_ = plan.rounds[last + 1]
-        same = (
-            round_.phrase == first.phrase
-            and round_.section == first.section
-            and round_.altered == first.altered
-            and not (round_.remarks or round_.label or plan.rounds[last].checkpoint)
-        )
-        if not same:
-            break
-        last += 1
-    return last
 
 
 def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:

@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Iterator
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.spacing import between, summary
+from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.errors import ProjectError
 from stepper.plan.abbreviate import instruction
 from stepper.plan.evenly import even_round
@@ -64,8 +64,8 @@ def run(args: argparse.Namespace) -> int:
         print(f"{before} to {after}: nothing to change.")
         return 0
     word = "increase" if after > before else "decrease"
-    gaps = between(places, before, flat=args.flat, uses=0 if after > before else 2)
-    sizes = ", ".join(f"{times} of {gap}" for gap, times in summary(gaps))
+    gaps = gaps_between(places, before, flat=args.flat, uses=0 if after > before else 2)
+    sizes = ", ".join(f"{times} of {gap}" for gap, times in count_gaps(gaps))
     print(f"{before} to {after}: {len(places)} {word}{'s' if len(places) > 1 else ''}, gaps {sizes}.")
     print(instruction(phrase))
     return 0

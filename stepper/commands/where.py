@@ -21,8 +21,8 @@ from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.places import on_day
 from stepper.language.telling import told
+from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
-from stepper.report.needles_page import Garment, needles_lines, outlook_fields
 from stepper.session.cues import HowFar, Where
 from stepper.session.machine import Session
 from stepper.session.outlook import outlook
@@ -127,7 +127,7 @@ def _folder(folder: Path, now: str, *, as_json: bool) -> int:
         document = {"format": 1, "garments": found, "problems": troubles}
         print(json.dumps(document, ensure_ascii=False, indent=2))
         return 0
-    for line in needles_lines(garments, problems):
+    for line in garment_lines(garments, problems):
         print(line)
     return 0
 

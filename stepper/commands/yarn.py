@@ -20,13 +20,13 @@ from stepper.project.source import read_text
 from stepper.report.leftovers import (
     FILE_NAME,
     Leftover,
-    fitting,
-    kept,
-    leftovers_of,
+    find_usable,
+    list_leftovers,
     read_leftovers,
-    written,
+    replace_leftovers,
+    write_leftovers,
 )
-from stepper.report.yarn import YarnRow, yarn_rows
+from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -55,13 +55,13 @@ def run(args: argparse.Namespace) -> int:
     beside = loaded.path.resolve().with_name(FILE_NAME)
     entries = _leftovers(beside)
     remnants = {
-        row.key: tuple(fitting(row, stock.skein if stock else None, entries, plan.title))
+        row.key: tuple(find_usable(row, stock.skein if stock else None, entries, plan.title))
         for row in rows
         for stock in (plan.materials.stocks.get(row.key),)
     }
-    left = leftovers_of(plan, rows)
+    left = list_leftovers(plan, rows)
     if args.keep:
-        _write(beside, written(kept(entries, plan.title, left)))
+        _write(beside, write_leftovers(replace_leftovers(entries, plan.title, left)))
     if args.json:
         print(json.dumps(_document(plan, rows, remnants), ensure_ascii=False))
         return 0
@@ -81,7 +81,7 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     path = journal_path(loaded.path)
     colours = {key: yarn.colour for key, yarn in loaded.project.yarns.items()}
     if not path.exists():
-        return loaded.plan, yarn_rows(loaded.plan, colours)
+        return loaded.plan, list_yarns(loaded.plan, colours)
     # The session is loaded only where there is something knitted to take up.
     keeping: Any = importlib.import_module("stepper.commands.keeping")
     with ExitStack() as stack:
@@ -91,7 +91,7 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     if taken.changed is not None:
         taken.session.adopt(taken.changed)  # in memory alone
     plan: Plan = taken.session.plan
-    return plan, yarn_rows(plan, colours, events)
+    return plan, list_yarns(plan, colours, events)
 
 
 def _leftovers(path: Path) -> tuple[Leftover, ...]:

@@ -1,8 +1,8 @@
 """Women's body sizes, as far as they are known: the wearer's measurements, not the garment's.
 
 The table goes back to the Craft Yarn Council's booklet of 2018, page 17, which was not at hand. Only the
-upper bust bounds were seen on a page that follows it; everything else stands here from memory, and
-`status_of` says so. Whoever shows a figure from here shows that too. The wearer's own measurements are
+upper bust bounds were seen, on a page that follows it; everything else is from memory, and `status_of` says
+so. Whoever shows a figure from here shows that too. The wearer's own measurements are
 always better. No I/O.
 """
 
@@ -20,7 +20,7 @@ Status = Literal["seen second-hand", "from memory"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BodySize:
-    """One size. Every range is (least, most), the same twice where one figure is given. Unit: in."""
+    """One size. Every range is (least, most), with one figure twice if only one is printed. Unit: in."""
 
     name: str
     """As patterns print it."""
@@ -66,7 +66,7 @@ BODY_SIZES: tuple[BodySize, ...] = (
 
 
 def status_of(measure: Measure) -> Status:
-    """Say how sure the figures of one measurement are.
+    """Return how sure the figures of one measurement are.
 
     Source: what was seen when the table was made.
     """
@@ -76,13 +76,13 @@ def status_of(measure: Measure) -> Status:
 def sizes_for_bust(bust_mm: float) -> tuple[BodySize, ...]:
     """Find the size a bust falls into, or the two it falls between.
 
-    Printed sizes leave holes of 2 in: a bust of 31 in is in none.
+    Printed sizes leave gaps of 2 in: a bust of 31 in is in none.
 
     Args:
         bust_mm: Range: above 0. Unit: mm.
 
     Returns:
-        One size; two, smaller first, in a hole; none below the smallest and above the largest.
+        One size; two, the smaller first, in a gap; none below the smallest or above the largest.
 
     Raises:
         ValueError: The measurement is not above 0.

@@ -1,4 +1,4 @@
-"""Colour: what a yarn's colour is worth in lightness, and how far two stand apart on the screen.
+"""Colour: how light a yarn is, and how far two colours are apart on the screen.
 
 Colours are sRGB, as in `#1f4d3a`. No I/O.
 """
@@ -18,7 +18,7 @@ _XYZ_ROWS = (
     (0.2126, 0.7152, 0.0722),
     (0.0193, 0.1192, 0.9505),
 )
-# The white of those rows, so that white has no colour at all.
+# The white of those rows, so that white comes out with no hue at all.
 _WHITE = tuple(sum(row) for row in _XYZ_ROWS)
 # CIE XYZ to linear sRGB: the inverse of those rows.
 _LIGHT_ROWS = (
@@ -85,7 +85,7 @@ def rgb_from_hex(text: str) -> Rgb:
     return Rgb(int(digits[:2], 16), int(digits[2:4], 16), int(digits[4:], 16))
 
 
-def linear(channel: float) -> float:
+def decode_srgb(channel: float) -> float:
     """Turn a screen value into light.
 
     Args:
@@ -99,8 +99,8 @@ def linear(channel: float) -> float:
     return channel / 12.92 if channel <= 0.04045 else float(((channel + 0.055) / 1.055) ** 2.4)
 
 
-def encoded(light: float) -> float:
-    """Turn light into a screen value: undo `linear`.
+def encode_srgb(light: float) -> float:
+    """Turn light into a screen value: undo `decode_srgb`.
 
     Args:
         light: Share of full light. Range: 0 to 1.
@@ -113,22 +113,22 @@ def encoded(light: float) -> float:
     return 12.92 * light if light <= 0.0031308 else float(1.055 * light ** (1 / 2.4) - 0.055)
 
 
-def linear_channels(colour: Rgb) -> tuple[float, float, float]:
-    """Give a colour's three shares of light. Range: 0 to 1 each. Source: IEC 61966-2-1."""
-    return linear(colour.red / 255), linear(colour.green / 255), linear(colour.blue / 255)
+def decode_channels(colour: Rgb) -> tuple[float, float, float]:
+    """Return a colour's three shares of light. Range: 0 to 1 each. Source: IEC 61966-2-1."""
+    return decode_srgb(colour.red / 255), decode_srgb(colour.green / 255), decode_srgb(colour.blue / 255)
 
 
 def luminance(colour: Rgb) -> float:
-    """Give the relative luminance. Range: 0 black to 1 white.
+    """Return the relative luminance. Range: 0 black to 1 white.
 
     Source: WCAG 2, "relative luminance": 0.2126 R + 0.7152 G + 0.0722 B.
     """
-    red, green, blue = linear_channels(colour)
+    red, green, blue = decode_channels(colour)
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
 def contrast(one: Rgb, other: Rgb) -> float:
-    """Give the contrast ratio of two colours. Range: 1 to 21; never rounded.
+    """Return the contrast ratio of two colours. Range: 1 to 21; never rounded.
 
     WCAG's limits (4.5 for text, 3 for signs) are made for screens. For yarn they are no more than a
     convention.
@@ -140,7 +140,7 @@ def contrast(one: Rgb, other: Rgb) -> float:
 
 
 def lightness(relative_luminance: float) -> float:
-    """Give CIE L*, how light the eye finds it.
+    """Return CIE L*: how light the eye finds it.
 
     Args:
         relative_luminance: Y / Yn. Range: 0 and up, 1 is white.
@@ -159,20 +159,20 @@ def lightness(relative_luminance: float) -> float:
 
 
 def grey(colour: Rgb) -> Rgb:
-    """Give the grey of the same luminance, as a photograph without colour shows it.
+    """Return the grey of the same luminance, as a photograph without colour shows it.
 
     Source: luminance as WCAG 2, encoded by IEC 61966-2-1.
     """
-    level = round(255 * encoded(luminance(colour)))
+    level = round(255 * encode_srgb(luminance(colour)))
     return Rgb(level, level, level)
 
 
 def lab(colour: Rgb) -> Lab:
-    """Give CIE L*a*b* 1976 of a screen colour.
+    """Return CIE L*a*b* 1976 of a screen colour.
 
     Source: ISO/CIE 11664-4; IEC 61966-2-1 for the matrix, whose rounding moves L* by up to 0.01.
     """
-    light = linear_channels(colour)
+    light = decode_channels(colour)
     x, y, z = (
         _root(sum(share * part for share, part in zip(row, light, strict=True)) / white)
         for row, white in zip(_XYZ_ROWS, _WHITE, strict=True)
@@ -181,7 +181,7 @@ def lab(colour: Rgb) -> Lab:
 
 
 def rgb_of_lab(colour: Lab) -> Rgb | None:
-    """Give the screen colour of a colour of CIE L*a*b*; nothing where the screen has none such.
+    """Return the screen colour of a CIE L*a*b* colour; None if the screen cannot show it.
 
     Source: the inverse of `lab`.
     """
@@ -192,18 +192,18 @@ def rgb_of_lab(colour: Lab) -> Rgb | None:
     # Half a step of the screen beyond its edge still rounds to a colour it has.
     if any(not -0.0002 <= channel <= 1.005 for channel in light):
         return None
-    red, green, blue = (round(255 * min(1.0, max(0.0, encoded(max(0.0, channel))))) for channel in light)
+    red, green, blue = (round(255 * min(1.0, max(0.0, encode_srgb(max(0.0, channel))))) for channel in light)
     return Rgb(red, green, blue)
 
 
-def at_lightness(colour: Rgb, wanted: float) -> Rgb:
-    """Give the colour of the same hue at another lightness, as strong as the screen shows it there.
+def change_lightness(colour: Rgb, wanted: float) -> Rgb:
+    """Return the colour of the same hue at another lightness, as saturated as the screen can show it there.
 
     Args:
         colour: The colour to begin from.
         wanted: L*. Range: 0 to 100.
 
-    Source: hue and chroma of CIE L*a*b*; where the screen has no such colour, less chroma of the same hue.
+    Source: hue and chroma of CIE L*a*b*; if the screen has no such colour, less chroma of the same hue.
     """
     own = lab(colour)
     weak, strong = 0.0, 1.0

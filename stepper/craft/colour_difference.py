@@ -1,4 +1,4 @@
-"""How different two colours look: CIEDE2000, and the value contrast stranded knitting lives on.
+"""How different two colours look: CIEDE2000, and the contrast in value that stranded knitting depends on.
 
 No I/O.
 """
@@ -25,7 +25,7 @@ _POWER = 25.0**7
 
 
 def value_difference(one: Rgb, other: Rgb) -> float:
-    """Give how far two colours stand apart in grey. Unit: L*. Range: 0 to 100.
+    """Return how far apart two colours are in grey. Unit: L*. Range: 0 to 100.
 
     Source: ISO/CIE 11664-4 lightness of WCAG 2 luminance.
     """
@@ -33,7 +33,7 @@ def value_difference(one: Rgb, other: Rgb) -> float:
 
 
 def value_word(one: Rgb, other: Rgb) -> ValueWord:
-    """Say whether a motif of one colour shows on the other in grey.
+    """Return how well a motif of one colour shows on the other in grey.
 
     Source: `VANISHES_BELOW` and `WEAK_BELOW`.
     """
@@ -44,10 +44,10 @@ def value_word(one: Rgb, other: Rgb) -> ValueWord:
 
 
 def colour_difference(one: Lab, other: Lab) -> float:
-    """Give the CIEDE2000 difference of two colours.
+    """Return the CIEDE2000 difference of two colours.
 
     Returns:
-        About 1 is just seen side by side. Range: 0 and up. Always: the same in either order.
+        About 1 is just visible side by side. Range: 0 and up. Always: the same in either order.
 
     Source: ISO/CIE 11664-6:2014; steps as in Sharma, Wu and Dalal (2005), weights kL = kC = kH = 1.
     """
@@ -71,7 +71,7 @@ def _hue(a: float, b: float) -> float:
 
 
 def _hue_step(hue1: float, hue2: float, *, has_hue: bool) -> tuple[float, float]:
-    """Give the shorter way from one hue to the other and the hue half-way, in degrees."""
+    """Return the shorter way from one hue to the other and the hue half-way between, in degrees."""
     if not has_hue:
         return 0.0, hue1 + hue2
     turn, middle = hue2 - hue1, (hue1 + hue2) / 2
@@ -97,7 +97,7 @@ def _hue_weight(mean_chroma: float, mean_hue: float) -> float:
 
 
 def _rotation(mean_chroma: float, mean_hue: float) -> float:
-    # Blue is where lightness, chroma and hue do not stand square to each other.
+    # In the blues chroma and hue are not independent of each other.
     angle = 30 * exp(-(((mean_hue - 275) / 25) ** 2))
     chroma7 = mean_chroma**7
     return -2 * sqrt(chroma7 / (chroma7 + _POWER)) * sin(radians(2 * angle))

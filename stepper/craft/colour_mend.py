@@ -1,4 +1,4 @@
-"""Which single change of colour makes colours that vanish beside each other stand apart again.
+"""The single change of colour that makes yarns that vanish beside each other stand apart again.
 
 The colour proposed keeps the hue of the knitter's own and moves in lightness alone, since lightness is what
 tells a motif from its ground in grey, and what every kind of eye has. No I/O.
@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.craft.colour import Rgb, at_lightness, lab
+from stepper.craft.colour import Rgb, change_lightness, lab
 from stepper.craft.colour_difference import VANISHES_BELOW, WEAK_BELOW, colour_difference, value_difference
 from stepper.craft.colour_vision import hardest_vision
 
@@ -42,21 +42,21 @@ class Mend:
 
 
 def vanishes(one: Rgb, other: Rgb) -> bool:
-    """Tell whether a pair is lost: in grey, or for eyes that lack a kind of cone."""
+    """Return whether a pair is lost: in grey, or to eyes that lack a kind of cone."""
     return value_difference(one, other) < VANISHES_BELOW or hardest_vision(one, other)[1] < HARD_BELOW
 
 
-def mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW) -> Mend | None:
+def find_mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW) -> Mend | None:
     """Find the smallest change of one colour that mends the pairs that vanish.
 
     Args:
         colours: Every yarn's colour by its key.
         pairs: Pairs of keys that touch.
-        least: Difference of lightness that every pair of the changed yarn shall have. Unit: L*.
+        least: Difference of lightness that every pair of the changed yarn must have. Unit: L*.
 
     Returns:
         The change that leaves the fewest pairs lost, and among those the nearest to the yarn's own colour;
-        nothing where no pair is lost, or no change helps.
+        None if no pair is lost, or no change helps.
 
     Always: no pair that was not lost before is lost after it.
     """
@@ -74,7 +74,7 @@ def mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WE
 
 
 def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
-    """Give the colour of that hue nearest to one that stands apart from all others."""
+    """Return the nearest colour of the same hue that stands apart from all others; None if there is none."""
     own = lab(colour)
     grounds = [lab(other).lightness for other in others]
     steps = [number * _STEP for number in range(int(100 / _STEP) + 1)]
@@ -83,10 +83,10 @@ def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
     found = []
     for way in (lighter, darker):
         for wanted in way:
-            # What is too near by its lightness alone need not be made to be refused.
+            # What is too near by its lightness alone is refused without making the colour.
             if any(abs(wanted - ground) < least - 1 for ground in grounds):
                 continue
-            tried = at_lightness(colour, wanted)
+            tried = change_lightness(colour, wanted)
             apart = min(value_difference(tried, other) for other in others)
             if apart >= least and not any(vanishes(tried, other) for other in others):
                 found.append(tried)

@@ -1,14 +1,14 @@
-"""What colours become for eyes that lack a kind of cone.
+"""How eyes that lack a kind of cone see colours.
 
-About one man in twelve and one woman in two hundred of northern European descent tell red from green badly
-(from memory). No I/O.
+About one man in twelve and one woman in two hundred of northern European descent find it hard to tell red
+from green (from memory). No I/O.
 """
 
 from __future__ import annotations
 
 from typing import Literal
 
-from stepper.craft.colour import Rgb, encoded, lab, linear_channels
+from stepper.craft.colour import Rgb, decode_channels, encode_srgb, lab
 from stepper.craft.colour_difference import colour_difference
 
 Vision = Literal["red-blind", "green-blind", "blue-blind"]
@@ -37,8 +37,8 @@ _MATRICES: dict[Vision, tuple[tuple[float, float, float], ...]] = {
 }
 
 
-def seen_by(colour: Rgb, vision: Vision) -> Rgb:
-    """Give the colour that ordinary eyes would have to see to see what these eyes see.
+def simulate_vision(colour: Rgb, vision: Vision) -> Rgb:
+    """Return the colour that looks to ordinary eyes as a colour looks to these.
 
     Args:
         colour: Any screen colour.
@@ -52,24 +52,24 @@ def seen_by(colour: Rgb, vision: Vision) -> Rgb:
     """
     if vision not in _MATRICES:
         raise ValueError(f'vision must be one of {", ".join(VISIONS)} (got "{vision}").')
-    light = linear_channels(colour)
+    light = decode_channels(colour)
     red, green, blue = (
-        round(255 * encoded(min(1.0, max(0.0, sum(m * c for m, c in zip(row, light, strict=True))))))
+        round(255 * encode_srgb(min(1.0, max(0.0, sum(m * c for m, c in zip(row, light, strict=True))))))
         for row in _MATRICES[vision]
     )
     return Rgb(red, green, blue)
 
 
 def hardest_vision(one: Rgb, other: Rgb) -> tuple[Vision, float]:
-    """Find the eyes that have most trouble telling two colours apart.
+    """Find the kind of colour vision that has most trouble telling two colours apart.
 
     Returns:
-        The vision and the CIEDE2000 difference left for it.
+        The vision, and the CIEDE2000 difference that it leaves.
 
-    Source: `seen_by` and `colour_difference`.
+    Source: `simulate_vision` and `colour_difference`.
     """
     left = {
-        vision: colour_difference(lab(seen_by(one, vision)), lab(seen_by(other, vision)))
+        vision: colour_difference(lab(simulate_vision(one, vision)), lab(simulate_vision(other, vision)))
         for vision in VISIONS
     }
     worst = min(VISIONS, key=lambda vision: left[vision])

@@ -3,8 +3,8 @@
 Theory of operation. A count costs time and finds a fault early; without it the fault is found later and more
 must be ripped out. Computers that save their work face the same question, and its first answer is Young's:
 the interval whose cost of saving equals the expected cost of loss, sqrt(2 C M), with C the cost of one check
-and M the work between faults. Daly's answer adds the higher terms that matter when faults come about as
-often as checks. In knitting a fault is silent until counted. If it can then be seen in the fabric, ripping
+and M the work between faults. It holds where faults are rare beside checks, which a knitter's are. In
+knitting a fault is silent until counted. If it can then be seen in the fabric, ripping
 goes back to it, half an interval on average; if not, ripping goes back to the last good count, a whole one.
 No fault rate of knitters is published, so hers is learned from her own counts. No I/O.
 """
@@ -15,7 +15,7 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-from stepper.craft.gauge import half_up
+from stepper.craft.bounds import require_positive
 
 BackTo = Literal["fault", "count"]
 
@@ -31,7 +31,7 @@ PRIOR_STITCHES = 3000.0
 
 
 def young_interval(check_cost: float, mean_between_faults: float) -> float:
-    """Give the first-order best amount of work between checks.
+    """Return the best amount of work between checks, to first order.
 
     Args:
         check_cost: Cost of one check. Range: above 0. Unit: any unit of work or time.
@@ -46,32 +46,8 @@ def young_interval(check_cost: float, mean_between_faults: float) -> float:
     Source: J. W. Young, "A first order approximation to the optimum checkpoint interval", Comm. ACM 17(9),
         1974: sqrt(2 C M).
     """
-    cost = _positive(check_cost, "cost of a check")
-    return math.sqrt(2 * cost * _positive(mean_between_faults, "work between faults"))
-
-
-def daly_interval(check_cost: float, mean_between_faults: float) -> float:
-    """Give the best amount of work between checks with higher terms.
-
-    Args:
-        check_cost: As for `young_interval`.
-        mean_between_faults: As for `young_interval`.
-
-    Returns:
-        Unit: the same. Within one percent of the exact optimum for costs up to half the work between
-        faults; for costs of twice that work and more it is that work itself.
-
-    Raises:
-        ValueError: An argument is not above 0.
-
-    Source: J. T. Daly, "A higher order estimate of the optimum checkpoint interval for restart dumps", Future
-        Generation Computer Systems 22(3), 2006, pp. 303-312.
-    """
-    young = young_interval(check_cost, mean_between_faults)
-    if check_cost >= 2 * mean_between_faults:
-        return mean_between_faults
-    ratio = check_cost / (2 * mean_between_faults)
-    return young * (1 + math.sqrt(ratio) / 3 + ratio / 9) - check_cost
+    cost = require_positive(check_cost, "cost of a check")
+    return math.sqrt(2 * cost * require_positive(mean_between_faults, "work between faults"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,8 +73,8 @@ class CountCosts:
         """
         if not 0 < self.faults_per_stitch < 1:
             raise ValueError(f"faults per stitch must be between 0 and 1 (got {self.faults_per_stitch}).")
-        _positive(self.knit_s, "time to knit")
-        _positive(self.count_s, "time to count")
+        require_positive(self.knit_s, "time to knit")
+        require_positive(self.count_s, "time to count")
         if self.rip_s is not None and not self.rip_s >= 0:
             raise ValueError(f"time to rip must be 0 or more (got {self.rip_s}).")
         if self.back_to not in ("fault", "count"):
@@ -110,37 +86,8 @@ class CountCosts:
         return self.knit_s + (RIP_SHARE * self.knit_s if self.rip_s is None else self.rip_s)
 
 
-def overhead(stitches_between: float, round_stitches: int, costs: CountCosts) -> float:
-    """Give the time lost to counting and ripping, for each stitch knitted.
-
-    Args:
-        stitches_between: Stitches knitted between counts. Range: above 0.
-        round_stitches: Stitches of a round, all counted in a count. Range: 1 and up.
-        costs: What counting, knitting and ripping cost.
-
-    Returns:
-        Unit: s per stitch.
-
-    Raises:
-        ValueError: An argument is out of range.
-
-    Source: derived here. With faults at rate f a stretch of w stitches is faulty with chance 1 - e^(-fw). The
-        first fault lies on average 1/f - w e^(-fw) / (1 - e^(-fw)) stitches into a faulty stretch.
-    """
-    work = _positive(stitches_between, "stitches between counts")
-    rate = costs.faults_per_stitch
-    faulty = -math.expm1(-rate * work)
-    if costs.back_to == "count":
-        redone = faulty * work
-    else:
-        # faulty * (work - mean place of the first fault); a series where the difference would cancel out.
-        small = rate * work < 1e-4
-        redone = rate * work**2 / 2 if small else work - faulty / rate
-    return (_round(round_stitches) * costs.count_s + redone * costs.redo_s) / work
-
-
 def count_interval(round_stitches: int, costs: CountCosts) -> float:
-    """Give the stitches to knit between counts.
+    """Return the stitches to knit between counts.
 
     Young's rule with the loss measured in what redoing costs; when ripping goes back to the last count a
     fault costs a whole interval instead of half, so half as many stitches lie between faults in his formula.
@@ -159,17 +106,6 @@ def count_interval(round_stitches: int, costs: CountCosts) -> float:
     """
     loss = costs.faults_per_stitch * costs.redo_s * (2 if costs.back_to == "count" else 1)
     return young_interval(_round(round_stitches) * costs.count_s, 1 / loss)
-
-
-def rounds_between_counts(round_stitches: int, costs: CountCosts) -> int:
-    """Give the rounds to knit between counts: a whole number, at least one.
-
-    Raises:
-        ValueError: The round has no stitches.
-
-    Source: `count_interval` to the nearest round.
-    """
-    return max(1, half_up(count_interval(round_stitches, costs) / round_stitches))
 
 
 def learned_fault_rate(faults: int, stitches: int) -> float:
@@ -197,9 +133,3 @@ def _round(stitches: int) -> int:
     if stitches < 1:
         raise ValueError(f"a round has 1 stitch or more (got {stitches}).")
     return stitches
-
-
-def _positive(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value > 0):
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value

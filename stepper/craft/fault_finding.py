@@ -1,7 +1,7 @@
 """Fault finding: which stretch between markers to count next when the total is wrong.
 
 Theory of operation. One fault sits in one of the sections between markers, each with its odds. Two things can
-be spared. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
+be saved. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
 that few counts remain is an optimal search tree over an ordered row, solved exactly from short rows to long
 ones. No way of asking can need fewer counts on average than the entropy of the odds, and the best cuts need
 fewer than two more. *Stitches*: whoever counts two sections together counts as many stitches as whoever
@@ -59,12 +59,10 @@ class NextCount:
     """Counts still needed on average, this one included."""
     expected_stitches: float
     """Stitches still to be counted on average, this count included."""
-    least_counts: float
-    """Entropy of the odds: no way of asking needs fewer counts on average. Unit: bits."""
 
 
 def plain_odds(stitches: int, changes: int) -> float:
-    """Give the odds of a section in which nothing else is known.
+    """Return the odds of a section in which nothing else is known.
 
     Args:
         stitches: Stitches of the section. Range: 1 and up.
@@ -78,26 +76,6 @@ def plain_odds(stitches: int, changes: int) -> float:
     if stitches < 1 or changes < 0:
         raise ValueError(f"a section has 1 stitch or more and 0 changes or more (got {stitches}, {changes}).")
     return stitches + CHANGE_ODDS * changes
-
-
-def entropy_bits(odds: Sequence[float]) -> float:
-    """Give how much is unknown about where the fault is.
-
-    Args:
-        odds: One for each section. Range: above 0 each. Shape: (sections,), one at least.
-
-    Returns:
-        Unit: bits. Range: 0 to log2 of the number of sections.
-
-    Raises:
-        ValueError: There are no odds or one is not above 0.
-
-    Source: C. E. Shannon, "A Mathematical Theory of Communication", 1948.
-    """
-    if not odds or not all(math.isfinite(chance) and chance > 0 for chance in odds):
-        raise ValueError("odds must be above 0, one for each section.")
-    total = math.fsum(odds)
-    return math.fsum(chance / total * math.log2(total / chance) for chance in odds)
 
 
 def next_count(
@@ -158,7 +136,6 @@ def next_count(
         stitches=sum(section.stitches for section in sections[slice(*count)]),
         expected_counts=counts,
         expected_stitches=stitches,
-        least_counts=entropy_bits([section.odds for section in row]),
     )
 
 
@@ -176,7 +153,7 @@ def _one_by_one(row: Sequence[Section], *, in_order: bool) -> tuple[tuple[int, .
 
 
 def _walked(row: Sequence[Section], order: Sequence[int]) -> tuple[float, float]:
-    """Give the stitches and counts expected when sections are counted in an order, all but the last."""
+    """Return the stitches and counts expected when sections are counted in an order, all but the last."""
     total = math.fsum(section.odds for section in row)
     left, stitches, counts = total, 0.0, 0.0
     for at in order[:-1]:
@@ -194,7 +171,7 @@ def _halved(
     tree = _Tree(row, question, in_order=in_order)
     cut, end = tree.cut(0, len(row)), len(row)
     left = in_order or tree.stitches(0, cut) <= tree.stitches(cut, end)
-    return (tuple(range(cut) if left else range(cut, end)), *tree.expected(0, end))
+    return (tuple(range(cut) if left else range(cut, end)), *tree.expected())
 
 
 class _Tree:
@@ -238,10 +215,10 @@ class _Tree:
     def cut(self, start: int, end: int) -> int:
         return self._best[start, end][0]
 
-    def expected(self, start: int, end: int) -> tuple[float, float]:
-        odds = self._odds[end] - self._odds[start]
-        _, counts, stitches = self._best[start, end]
-        return counts / odds, stitches / odds
+    def expected(self) -> tuple[float, float]:
+        """Return the counts and the stitches expected for the whole row."""
+        _, counts, stitches = self._best[0, len(self._odds) - 1]
+        return counts / self._odds[-1], stitches / self._odds[-1]
 
 
 def _running(values: list[float]) -> list[float]:

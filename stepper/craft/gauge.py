@@ -2,7 +2,7 @@
 
 A gauge is kept as stitches and rounds over 10 cm. Four inches are 10.16 cm, not 10: over a body of a metre
 the difference is three and a half stitches, so the two are never mixed up here. Lengths inside the program
-are millimetres; `to_mm` and `from_mm` are the doors. No I/O.
+are millimetres; `to_mm` and `from_mm` convert at the edges. No I/O.
 """
 
 from __future__ import annotations
@@ -10,6 +10,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from typing import Literal
+
+from stepper.craft.bounds import require_finite, require_not_negative, require_positive
 
 Unit = Literal["mm", "cm", "in"]
 
@@ -32,7 +34,7 @@ def to_mm(length: float, unit: Unit) -> float:
 
     Source: 1 in = 25.4 mm exactly (international inch, 1959).
     """
-    return _finite(length) * _mm_per(unit)
+    return require_finite(length, "a length") * _mm_per(unit)
 
 
 def from_mm(length_mm: float, unit: Unit) -> float:
@@ -47,7 +49,7 @@ def from_mm(length_mm: float, unit: Unit) -> float:
 
     Source: 1 in = 25.4 mm exactly (international inch, 1959).
     """
-    return _finite(length_mm) / _mm_per(unit)
+    return require_finite(length_mm, "a length") / _mm_per(unit)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,14 +62,13 @@ class Gauge:
     """Unit: rounds (or rows) per 10 cm. Range: above 0."""
 
     def __post_init__(self) -> None:
-        """Refuse a gauge that cannot be.
+        """Refuse an impossible gauge.
 
         Raises:
             ValueError: A number is not above 0 or not finite.
         """
         for name, value in (("stitches", self.stitches), ("rounds", self.rounds)):
-            if not (math.isfinite(value) and value > 0):
-                raise ValueError(f"gauge {name} must be above 0 (got {value}).")
+            require_positive(value, f"gauge {name}")
 
     @classmethod
     def over_four_inches(cls, *, stitches: float, rounds: float) -> Gauge:
@@ -96,33 +97,15 @@ class Gauge:
         return SPAN_MM / self.rounds
 
     def width_mm(self, stitches: float) -> float:
-        """Give the width of a count of stitches. Unit: mm. Source: count times width."""
-        return _not_negative(stitches, "stitches") * self.stitch_mm
+        """Return the width of a count of stitches. Unit: mm. Source: count times width."""
+        return require_not_negative(stitches, "stitches") * self.stitch_mm
 
     def height_mm(self, rounds: float) -> float:
-        """Give the height of a count of rounds. Unit: mm. Source: count times height."""
-        return _not_negative(rounds, "rounds") * self.round_mm
-
-    def stitches_for(self, width_mm: float, *, multiple: int = 1, plus: int = 0) -> int:
-        """Give the count of stitches nearest to a width.
-
-        Args:
-            width_mm: Range: 0 and up. Unit: mm.
-            multiple: The count must be a multiple of this. Range: 1 and up.
-            plus: And this many over, for a balanced edge.
-
-        Returns:
-            Nearest legal count; midway the larger one.
-
-        Raises:
-            ValueError: An argument is out of range.
-
-        Source: count per length.
-        """
-        return nearest_multiple(_not_negative(width_mm, "width") / self.stitch_mm, multiple, plus=plus)
+        """Return the height of a count of rounds. Unit: mm. Source: count times height."""
+        return require_not_negative(rounds, "rounds") * self.round_mm
 
     def rounds_for(self, length_mm: float) -> int:
-        """Give the rounds nearest to a length: half a round counts up, and at least one is worked.
+        """Return the rounds nearest to a length: half a round counts up, and at least one is worked.
 
         Args:
             length_mm: Range: above 0. Unit: mm.
@@ -132,11 +115,11 @@ class Gauge:
 
         Source: common practice.
         """
-        return max(1, half_up(_positive(length_mm, "length") / self.round_mm))
+        return max(1, half_up(require_positive(length_mm, "length") / self.round_mm))
 
 
 def half_up(value: float) -> int:
-    """Round to the nearest whole number, a half upwards.
+    """Round to the nearest whole number, and a half upwards.
 
     Python's own `round` takes a half to the even neighbour, which would make 2.5 and 3.5 rounds go
     different ways. A hair's breadth below a half, left by binary fractions, counts as the half.
@@ -146,32 +129,7 @@ def half_up(value: float) -> int:
 
     Source: common practice.
     """
-    return math.floor(round(_finite(value), 9) + 0.5)
-
-
-def nearest_multiple(count: float, multiple: int, *, plus: int = 0) -> int:
-    """Give the count nearest to the one asked that fits a repeat.
-
-    2x2 rib takes a multiple of 4 in the round and a multiple of 4 plus 2 flat.
-
-    Args:
-        count: What would be right without the repeat. Range: 0 and up. Unit: stitches.
-        multiple: Stitches of one repeat. Range: 1 and up.
-        plus: Stitches over. Range: 0 to `multiple - 1`.
-
-    Returns:
-        At least one repeat, plus the stitches over. Midway the larger count.
-        Always: result % multiple == plus.
-
-    Raises:
-        ValueError: An argument is out of range.
-
-    Source: common practice.
-    """
-    if multiple < 1 or not 0 <= plus < multiple:
-        raise ValueError(f"a repeat must be 1 or more, with 0 to repeat - 1 over (got {multiple}, {plus}).")
-    repeats = half_up((_not_negative(count, "count") - plus) / multiple)
-    return max(1, repeats) * multiple + plus
+    return math.floor(round(require_finite(value, "a length or count"), 9) + 0.5)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -184,13 +142,13 @@ class Blocking:
     """Factor on lengths: above 1 the fabric grows. Range: above 0."""
 
     def __post_init__(self) -> None:
-        """Refuse factors that cannot be.
+        """Refuse impossible factors.
 
         Raises:
             ValueError: A factor is not above 0 or not finite.
         """
-        _positive(self.width, "width factor")
-        _positive(self.length, "length factor")
+        require_positive(self.width, "width factor")
+        require_positive(self.length, "length factor")
 
     @classmethod
     def between(cls, before: Gauge, after: Gauge) -> Blocking:
@@ -199,20 +157,6 @@ class Blocking:
         Source: the same stitches fill another width, so the factor is the inverse ratio of the gauges.
         """
         return cls(width=before.stitches / after.stitches, length=before.rounds / after.rounds)
-
-    def applied_to(self, gauge: Gauge) -> Gauge:
-        """Give the gauge after washing. Source: derived here."""
-        return Gauge(stitches=gauge.stitches / self.width, rounds=gauge.rounds / self.length)
-
-    def length_to_knit_mm(self, finished_mm: float) -> float:
-        """Give the length to measure on the needles so that it ends at `finished_mm`. Unit: mm.
-
-        Raises:
-            ValueError: The length is below 0.
-
-        Source: derived here; 22 in finished at a factor of 1.17 are 18.8 in knitted.
-        """
-        return _not_negative(finished_mm, "length") / self.length
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -223,8 +167,6 @@ class Correction:
     """The gauge really knitted. Unit: rounds per 10 cm."""
     rounds_left: int
     """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
-    over_mm: float
-    """How far the work is already past the target; 0 when it is not. Unit: mm."""
 
 
 def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
@@ -242,12 +184,11 @@ def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
     """
     if worked < 1:
         raise ValueError(f"worked rounds must be a whole number from 1 up (got {worked}).")
-    per_mm = worked / _positive(measured_mm, "measured length")
-    total = half_up(_positive(target_mm, "target length") * per_mm)
+    per_mm = worked / require_positive(measured_mm, "measured length")
+    total = half_up(require_positive(target_mm, "target length") * per_mm)
     return Correction(
         rounds_per_10cm=per_mm * SPAN_MM,
         rounds_left=max(0, total - worked),
-        over_mm=max(0.0, measured_mm - target_mm),
     )
 
 
@@ -255,21 +196,3 @@ def _mm_per(unit: str) -> float:
     if unit not in _MM_PER:
         raise ValueError(f'a length is in mm, cm or in (got "{unit}").')
     return _MM_PER[unit]
-
-
-def _finite(value: float) -> float:
-    if not math.isfinite(value):
-        raise ValueError(f"a length or count must be a finite number (got {value}).")
-    return value
-
-
-def _not_negative(value: float, what: str) -> float:
-    if _finite(value) < 0:
-        raise ValueError(f"{what} must be 0 or more (got {value}).")
-    return value
-
-
-def _positive(value: float, what: str) -> float:
-    if _finite(value) <= 0:
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value

@@ -1,8 +1,8 @@
-"""Spacing anew: the rest of a round from where she is, and changes kept off places that must stay plain.
+"""Respacing: the rest of a round from where she is, and changes kept off stitches that must stay plain.
 
 Theory of operation. `respread` is water filling: the gaps still open are columns, the one she is in and the
 one across the join already partly filled, and the stitches left are poured in. What comes out is the most
-even filling there is. `avoiding` looks for the smallest difference between largest and smallest gap that
+even filling there is. `avoid_places` looks for the smallest difference between largest and smallest gap that
 some legal arrangement has. A difference that can be kept makes every larger one possible, so it is found by
 halving; whether one can be kept is decided with sets of places held as bits of whole numbers. Among the
 arrangements with that difference, the one that moves the changes least is found by dynamic programming with
@@ -15,7 +15,7 @@ from collections import deque
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from stepper.craft.spacing import between
+from stepper.craft.spacing import gaps_between
 
 
 def respread(
@@ -63,7 +63,7 @@ def respread(
     return tuple(places)
 
 
-def avoiding(
+def avoid_places(
     positions: Sequence[int],
     stitches: int,
     forbidden: Collection[int],
@@ -82,10 +82,10 @@ def avoiding(
         forbidden: Places no change may stand at, in the same counting as `positions`.
         flat: Worked in rows; a gap at an end counts as half a one.
         uses: Stitches of the old round each change takes up; 0 for increases.
-        within: Largest difference between gaps that will do; nothing for any.
+        within: Largest difference between gaps that is allowed; None for any.
 
     Returns:
-        Places in order, as many as given; the given ones when none of them is forbidden. Otherwise: no
+        As many places as were given, in order; the given ones if none of them is forbidden. Otherwise: no
         arrangement off the forbidden places has a smaller difference between its gaps, and none with that
         difference moves the changes by fewer stitches in all. Measure it with `between`. An increase stays
         off the join unless it was given there.
@@ -97,7 +97,7 @@ def avoiding(
     Source: derived here (search over the difference, then shortest path).
     """
     _require_uses(uses)
-    between(positions, stitches, flat=flat, uses=uses)
+    gaps_between(positions, stitches, flat=flat, uses=uses)
     barred = set(forbidden)
     if not barred.intersection(positions):
         return tuple(positions)
@@ -127,7 +127,7 @@ def avoiding(
 
 
 def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozenset[int]:
-    """Give the places where a change would disturb stitches that must stay plain.
+    """Return the places where a change would disturb stitches that must stay plain.
 
     Args:
         stitch_numbers: Stitches of the old round, the first being 1.
@@ -153,7 +153,7 @@ def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozen
 
 @dataclass(frozen=True, slots=True)
 class _Search:
-    """One question to `avoiding`: where the changes were, and which places (as bits) are free."""
+    """One question to `avoid_places`: where the changes were, and which places (as bits) are free."""
 
     positions: tuple[int, ...]
     stitches: int
@@ -162,7 +162,7 @@ class _Search:
     uses: int
 
     def can(self, difference: int) -> bool:
-        """Say whether any arrangement has gaps that differ by no more than that."""
+        """Return whether some arrangement has gaps that differ by no more than that."""
         return any(True for _ in self.windows(difference))
 
     def windows(self, difference: int) -> Iterator[tuple[int, int, int]]:

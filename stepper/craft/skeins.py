@@ -8,13 +8,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from stepper.craft.bounds import require_not_negative, require_positive
+
 YARD_M = 0.9144
 """Unit: m. Source: international yard, 1959, exact."""
-POUND_G = 453.59237
-"""Unit: g. Source: international pound, 1959, exact."""
-
-SWATCH_ALLOWANCE = 0.10
-"""Share bought over for swatch and spare. Source: elizabethsmithknits, 24 May 2024: 10 to 15 %."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,8 +30,7 @@ class Skein:
             ValueError: A number is not above 0 or not finite.
         """
         for name, value in (("grams", self.grams), ("metres", self.metres)):
-            if not (math.isfinite(value) and value > 0):
-                raise ValueError(f"a skein's {name} must be above 0 (got {value}).")
+            require_positive(value, f"a skein's {name}")
 
     @property
     def tex(self) -> float:
@@ -46,13 +42,8 @@ class Skein:
         """Yarn number Nm. Unit: m per g. Source: Nm = 1000 / tex."""
         return self.metres / self.grams
 
-    @property
-    def metres_per_100g(self) -> float:
-        """Run length as shops print it. Unit: m per 100 g."""
-        return self.metres / self.grams * 100
-
     def metres_in(self, grams: float) -> float:
-        """Give the length of a weighed amount.
+        """Return the length of a weighed amount.
 
         Args:
             grams: Range: 0 and up. Unit: g.
@@ -65,10 +56,10 @@ class Skein:
 
         Source: proportion to the label.
         """
-        return _not_negative(grams, "grams") * self.metric_count
+        return require_not_negative(grams, "grams") * self.metric_count
 
     def grams_of(self, metres: float) -> float:
-        """Give the weight of a length.
+        """Return the weight of a length.
 
         Args:
             metres: Range: 0 and up. Unit: m.
@@ -81,36 +72,15 @@ class Skein:
 
         Source: proportion to the label.
         """
-        return _not_negative(metres, "metres") / self.metric_count
+        return require_not_negative(metres, "metres") / self.metric_count
 
 
-def denier_from_tex(tex: float) -> float:
-    """Give the yarn number in denier. Source: g per 9000 m, so 9 tex."""
-    return 9 * _positive(tex, "tex")
-
-
-def cotton_count_from_tex(tex: float) -> float:
-    """Give the cotton count Ne, hanks of 840 yd in a pound. Source: definition; the constant is 590.541."""
-    return _hanks_in_a_pound(tex, 840)
-
-
-def worsted_count_from_tex(tex: float) -> float:
-    """Give the worsted count, hanks of 560 yd in a pound. Source: definition; the constant is 885.81."""
-    return _hanks_in_a_pound(tex, 560)
-
-
-def metres_per_100g_from_yards_per_pound(yards: float) -> float:
-    """Turn a run length in yd per lb into m per 100 g. Source: exact yard and pound; factor 0.201591."""
-    return _positive(yards, "yards") * YARD_M / POUND_G * 100
-
-
-def skeins_to_buy(metres: float, skein_metres: float, *, allowance: float = 0.0) -> int:
-    """Give the whole skeins that hold a length.
+def skeins_to_buy(metres: float, skein_metres: float) -> int:
+    """Return the whole skeins that hold a length.
 
     Args:
         metres: Length needed. Range: 0 and up. Unit: m (or any unit, the same as the skein's).
         skein_metres: Length in one skein. Range: above 0.
-        allowance: Share to buy over, `SWATCH_ALLOWANCE` for a swatch. Range: 0 and up.
 
     Returns:
         Always: that many skeins hold the length and one fewer does not.
@@ -120,13 +90,13 @@ def skeins_to_buy(metres: float, skein_metres: float, *, allowance: float = 0.0)
 
     Source: exact ceiling.
     """
-    needed = _not_negative(metres, "metres") * (1 + _not_negative(allowance, "allowance"))
+    needed = require_not_negative(metres, "metres")
     # Ten exact skeins must not become eleven by the last binary digit.
-    return math.ceil(round(needed / _positive(skein_metres, "a skein"), 9))
+    return math.ceil(round(needed / require_positive(skein_metres, "a skein"), 9))
 
 
 def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float:
-    """Give the length of one loop from the weight a known number of loops took.
+    """Return the length of one loop from the weight a known number of loops took.
 
     Args:
         grams_used: Weight knitted. Range: above 0. Unit: g.
@@ -141,21 +111,6 @@ def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float
 
     Source: proportion.
     """
-    return skein.metres_in(_positive(grams_used, "grams used")) * 1000 / _positive(loops, "loops")
-
-
-def _hanks_in_a_pound(tex: float, hank_yards: int) -> float:
-    metres_in_a_pound = POUND_G / _positive(tex, "tex") * 1000
-    return metres_in_a_pound / YARD_M / hank_yards
-
-
-def _positive(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value > 0):
-        raise ValueError(f"{what} must be above 0 (got {value}).")
-    return value
-
-
-def _not_negative(value: float, what: str) -> float:
-    if not (math.isfinite(value) and value >= 0):
-        raise ValueError(f"{what} must be 0 or more (got {value}).")
-    return value
+    return (
+        skein.metres_in(require_positive(grams_used, "grams used")) * 1000 / require_positive(loops, "loops")
+    )

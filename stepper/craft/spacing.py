@@ -47,9 +47,9 @@ def spread(total: int, *, over: int) -> tuple[int, ...]:
 
 
 def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "whole") -> tuple[int, ...]:
-    """Give the plain stitches between changes, in working order.
+    """Return the plain stitches between changes, in working order.
 
-    For decreases hand in the plain stitches only: those the decreases do not use.
+    For decreases, pass the plain stitches only: those that the decreases do not use.
 
     Args:
         stitches: Plain stitches to share. Range: 0 and up.
@@ -75,14 +75,14 @@ def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "who
         return (stitches,) if flat else ()
     if start == "half":
         ends = _half_starts(stitches, changes, flat=flat)
-        return between(ends, stitches, flat=flat)
+        return gaps_between(ends, stitches, flat=flat)
     over = changes + 1 if flat else changes
     # Rounding the gap ends up puts a larger gap first, which is how patterns are printed.
     return tuple(-(-(i + 1) * stitches // over) + (-i * stitches) // over for i in range(over))
 
 
 def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each increase comes.
+    """Return after how many stitches of the old round each increase comes.
 
     One increase fits into each gap between two neighbouring stitches, as with make-one from the bar. In the
     round there are as many gaps as stitches, the join being one; it is used only when there is no other.
@@ -122,7 +122,7 @@ def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[in
 
 
 def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bool) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each decrease begins.
+    """Return after how many stitches of the old round each decrease begins.
 
     Args:
         stitches: Stitches of the round before. Range: 0 and up.
@@ -152,7 +152,9 @@ def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bo
     return tuple(lead + i * uses for i, lead in enumerate(leads))
 
 
-def between(positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0) -> tuple[int, ...]:
+def gaps_between(
+    positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0
+) -> tuple[int, ...]:
     """Measure the plain stitches between changes that stand at given places.
 
     Args:
@@ -180,7 +182,7 @@ def between(positions: Sequence[int], stitches: int, *, flat: bool = False, uses
     return (positions[0], *inner, tail) if flat else (tail + positions[0], *inner)
 
 
-def summary(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
+def count_gaps(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
     """Count how often each gap occurs, the larger gaps first.
 
     Args:

@@ -14,7 +14,7 @@ from functools import lru_cache
 
 
 class Kind(Enum):
-    """What a stitch does to the fabric, as far as counting and speaking need it."""
+    """What a stitch does to the fabric, as far as counting and speaking need to know."""
 
     PLAIN = "plain"
     """Knit, purl, slip: one stitch stays one stitch."""
@@ -43,9 +43,12 @@ class Stitch:
     """How one of it is said."""
     kind: Kind
     counted: str = ""
-    """How a number of it is said, as a template with `{n}`; empty where it is said so many times."""
+    """How a number of it is said, as a template with `{n}`; empty if it is said that many times."""
     wrong_side: str = ""
     """The code worked on the wrong side to look like this one from the right side; empty for the same."""
+    spellings: tuple[str, ...] = ()
+    """Other printed forms of the code, in lower case. British `yfwd`, `yon`, `yrn` all equal a yarn over in
+    count."""
 
     @property
     def change(self) -> int:
@@ -62,57 +65,74 @@ class Stitch:
         return self.leaves or self.uses
 
 
-def _plain(code: str, said: str, counted: str, wrong_side: str = "") -> Stitch:
-    return Stitch(
-        code=code, uses=1, leaves=1, said=said, kind=Kind.PLAIN, counted=counted, wrong_side=wrong_side
-    )
+def _plain(code: str, said: str, counted: str = "", wrong_side: str = "", also: str = "") -> Stitch:
+    return _stitch(code, 1, 1, said, Kind.PLAIN, counted, wrong_side, also)
 
 
-def _inc(code: str, uses: int, leaves: int, said: str, wrong_side: str = "", counted: str = "") -> Stitch:
+def _inc(code: str, uses: int, leaves: int, said: str, wrong_side: str = "", also: str = "") -> Stitch:
+    return _stitch(code, uses, leaves, said, Kind.INCREASE, "", wrong_side, also)
+
+
+def _dec(code: str, uses: int, said: str, wrong_side: str = "", also: str = "") -> Stitch:
+    return _stitch(code, uses, 1, said, Kind.DECREASE, "", wrong_side, also)
+
+
+def _other(
+    code: str, uses: int, leaves: int, said: str, kind: Kind, counted: str = "", also: str = ""
+) -> Stitch:
+    return _stitch(code, uses, leaves, said, kind, counted, "", also)
+
+
+def _stitch(
+    code: str,
+    uses: int,
+    leaves: int,
+    said: str,
+    kind: Kind,
+    counted: str = "",
+    wrong_side: str = "",
+    also: str = "",
+) -> Stitch:
     return Stitch(
         code=code,
         uses=uses,
         leaves=leaves,
         said=said,
-        kind=Kind.INCREASE,
+        kind=kind,
         counted=counted,
         wrong_side=wrong_side,
+        spellings=tuple(also.split(", ")) if also else (),
     )
 
 
-def _dec(code: str, uses: int, said: str, wrong_side: str = "") -> Stitch:
-    return Stitch(code=code, uses=uses, leaves=1, said=said, kind=Kind.DECREASE, wrong_side=wrong_side)
-
-
-def _other(code: str, uses: int, leaves: int, said: str, kind: Kind, counted: str = "") -> Stitch:
-    return Stitch(code=code, uses=uses, leaves=leaves, said=said, kind=kind, counted=counted)
-
-
+# fmt: off
 _ENTRIES: tuple[Stitch, ...] = (
-    _plain("k", "knit one", "knit {n}", "p"),
-    _plain("p", "purl one", "purl {n}", "k"),
-    _plain("k tbl", "knit one through the back loop", "knit {n} through the back loop", "p tbl"),
-    _plain("p tbl", "purl one through the back loop", "purl {n} through the back loop", "k tbl"),
-    _plain("sl", "slip one", "slip {n}"),
+    _plain("k", "knit one", "knit {n}", "p", also="knit"),
+    _plain("p", "purl one", "purl {n}", "k", also="purl"),
+    _plain("k tbl", "knit one through the back loop", "knit {n} through the back loop", "p tbl",
+           also="k1tbl, ktbl, k1 tbl"),
+    _plain("p tbl", "purl one through the back loop", "purl {n} through the back loop", "k tbl",
+           also="ptbl, p1 tbl"),
+    _plain("sl", "slip one", "slip {n}", also="slip, sl1"),
     _plain("sl wyib", "slip one with yarn in back", "slip {n} with yarn in back", "sl wyif"),
     _plain("sl wyif", "slip one with yarn in front", "slip {n} with yarn in front", "sl wyib"),
     _plain("sl kwise", "slip one knitwise", "slip {n} knitwise"),
     _plain("sl pwise", "slip one purlwise", "slip {n} purlwise"),
     _plain("k1b", "knit one in the row below", "knit {n} in the row below"),
-    _plain("mb", "make a bobble", "make {n} bobbles"),
-    _inc("m1", 0, 1, "make one", "m1p"),
-    _inc("m1l", 0, 1, "make one left", "m1lp"),
-    _inc("m1r", 0, 1, "make one right", "m1rp"),
+    _plain("mb", "make a bobble", "make {n} bobbles", also="bobble, make bobble"),
+    _inc("m1", 0, 1, "make one", "m1p", also="m, make one, make 1"),
+    _inc("m1l", 0, 1, "make one left", "m1lp", also="m1 left"),
+    _inc("m1r", 0, 1, "make one right", "m1rp", also="m1 right"),
     _inc("m1p", 0, 1, "make one purlwise", "m1"),
     _inc("m1lp", 0, 1, "make one left purlwise", "m1l"),
     _inc("m1rp", 0, 1, "make one right purlwise", "m1r"),
-    _inc("kfb", 1, 2, "knit front and back", "pfb"),
-    _inc("pfb", 1, 2, "purl front and back", "kfb"),
+    _inc("kfb", 1, 2, "knit front and back", "pfb", also="k1-f/b, k1f&b, kf&b, k1 fb"),
+    _inc("pfb", 1, 2, "purl front and back", "kfb", also="pf&b"),
     _inc("kfbf", 1, 3, "knit front, back and front"),
     _inc("kyok", 1, 3, "knit, yarn over, knit into one stitch"),
-    _inc("yo", 0, 1, "yarn over"),
-    _inc("yo2", 0, 2, "double yarn over"),
-    _inc("inc", 1, 2, "increase one"),
+    _inc("yo", 0, 1, "yarn over", also="yf, yfwd, yon, yrn, yfrn, yfon"),
+    _inc("yo2", 0, 2, "double yarn over", also="yo twice"),
+    _inc("inc", 1, 2, "increase one", also="inc 1, inc1, inc one"),
     _inc("rli", 0, 1, "right lifted increase"),
     _inc("lli", 0, 1, "left lifted increase"),
     _dec("k2tog", 2, "knit two together", "p2tog"),
@@ -121,18 +141,19 @@ _ENTRIES: tuple[Stitch, ...] = (
     _dec("p2tog tbl", 2, "purl two together through the back loop", "k2tog tbl"),
     _dec("ssk", 2, "slip, slip, knit", "ssp"),
     _dec("ssp", 2, "slip, slip, purl", "ssk"),
-    _dec("skp", 2, "slip one, knit one, pass over", "ssp"),
+    _dec("skp", 2, "slip one, knit one, pass over", "ssp", also="skpo, sl1-k1-psso, s1k1p"),
     _dec("k3tog", 3, "knit three together", "p3tog"),
     _dec("p3tog", 3, "purl three together", "k3tog"),
     _dec("k3tog tbl", 3, "knit three together through the back loop", "p3tog tbl"),
     _dec("p3tog tbl", 3, "purl three together through the back loop", "k3tog tbl"),
     _dec("sssk", 3, "slip three, knit them together", "sssp"),
     _dec("sssp", 3, "slip three, purl them together", "sssk"),
-    _dec("sk2p", 3, "slip one, knit two together, pass over", "p3tog"),
-    _dec("s2kp", 3, "centred double decrease", "s2pp"),
+    _dec("sk2p", 3, "slip one, knit two together, pass over", "p3tog", also="sk2po"),
+    _dec("s2kp", 3, "centred double decrease", "s2pp", also="s2kpo, cdd, sl2-k1-p2sso"),
     _dec("s2pp", 3, "centred double decrease purlwise", "s2kp"),
-    _dec("dec", 2, "decrease one"),
-    _other("bead", 0, 0, "slide up a bead", Kind.MARK),
+    _dec("dec", 2, "decrease one", also="dec 1, dec1, dec one"),
+    _other("bead", 0, 0, "slide up a bead", Kind.MARK,
+           also="pb, place bead, place a bead, slide bead, slide bead up, slide a bead up"),
     _other("co", 0, 1, "cast on one", Kind.EDGE, "cast on {n}"),
     _other("bo", 1, 0, "bind off one", Kind.EDGE, "bind off {n}"),
     _other("pu", 0, 1, "pick up and knit one", Kind.EDGE, "pick up and knit {n}"),
@@ -142,69 +163,22 @@ _ENTRIES: tuple[Stitch, ...] = (
     _other("return", 0, 1, "return one", Kind.SHIFT, "return {n}"),
     _other("rest", 1, 1, "leave one unworked", Kind.SHIFT, "leave {n} unworked"),
     _other("ds", 1, 1, "make a double stitch", Kind.PLAIN),
-    _other("pm", 0, 0, "place marker", Kind.MARK),
-    _other("sm", 0, 0, "slip marker", Kind.MARK),
-    _other("rm", 0, 0, "remove marker", Kind.MARK),
+    _other("pm", 0, 0, "place marker", Kind.MARK, also="place marker"),
+    _other("sm", 0, 0, "slip marker", Kind.MARK, also="slip marker, slm"),
+    _other("rm", 0, 0, "remove marker", Kind.MARK, also="remove marker"),
     _other("turn", 0, 0, "turn", Kind.MARK),
-    _other("w&t", 0, 0, "wrap and turn", Kind.MARK),
+    _other("w&t", 0, 0, "wrap and turn", Kind.MARK, also="wrap and turn"),
 )
+# fmt: on
 
 STITCHES: dict[str, Stitch] = {entry.code: entry for entry in _ENTRIES}
 """Every stitch by its code."""
 
-ALIASES: dict[str, str] = {
-    "knit": "k",
-    "purl": "p",
-    "slip": "sl",
-    "sl1": "sl",
-    "m": "m1",
-    "m1 left": "m1l",
-    "m1 right": "m1r",
-    "k1-f/b": "kfb",
-    "k1f&b": "kfb",
-    "kf&b": "kfb",
-    "pf&b": "pfb",
-    "k1 fb": "kfb",
-    "yf": "yo",
-    "yfwd": "yo",
-    "yon": "yo",
-    "yrn": "yo",
-    "yfrn": "yo",
-    "yfon": "yo",
-    "yo twice": "yo2",
-    "skpo": "skp",
-    "sl1-k1-psso": "skp",
-    "s1k1p": "skp",
-    "sk2po": "sk2p",
-    "s2kpo": "s2kp",
-    "cdd": "s2kp",
-    "sl2-k1-p2sso": "s2kp",
-    "k1tbl": "k tbl",
-    "ktbl": "k tbl",
-    "ptbl": "p tbl",
-    "k1 tbl": "k tbl",
-    "p1 tbl": "p tbl",
-    "inc 1": "inc",
-    "inc1": "inc",
-    "inc one": "inc",
-    "dec 1": "dec",
-    "dec1": "dec",
-    "dec one": "dec",
-    "pb": "bead",
-    "place bead": "bead",
-    "place a bead": "bead",
-    "slide bead": "bead",
-    "slide bead up": "bead",
-    "slide a bead up": "bead",
-    "bobble": "mb",
-    "make bobble": "mb",
-    "place marker": "pm",
-    "slip marker": "sm",
-    "slm": "sm",
-    "remove marker": "rm",
-    "wrap and turn": "w&t",
-}
-"""Other printed forms of a code. British `yfwd`, `yon`, `yrn` all equal a yarn over in count."""
+ALIASES: dict[str, str] = {spelling: entry.code for entry in _ENTRIES for spelling in entry.spellings}
+"""The code of every other printed form."""
+
+_WHOLE_WORDS = ("k1b", "mb", "bead")
+# Worked by themselves as well, though they keep the count.
 
 _CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
 _UK_CABLE = re.compile(r"^(c|t)([2-9]|1\d|20)(f|b)$")
@@ -249,7 +223,7 @@ def find(code: str) -> Stitch | None:
         code: The abbreviation without its number, in any case: `K2tog`, `ssk`, `2/2 RC`.
 
     Returns:
-        The entry, or nothing where the abbreviation is not in the table.
+        The entry; None if the abbreviation is not in the table.
     """
     name = " ".join(code.lower().split())
     return STITCHES.get(ALIASES.get(name, name)) or _cable(name) or _into_one(name)
@@ -257,7 +231,7 @@ def find(code: str) -> Stitch | None:
 
 @lru_cache(maxsize=1024)
 def stitch(code: str) -> Stitch:
-    """Give the entry of a code that is known to be in the table.
+    """Return the entry of a code that is known to be in the table.
 
     Raises:
         KeyError: the code is not in the table.
@@ -271,3 +245,19 @@ def stitch(code: str) -> Stitch:
 def codes() -> tuple[str, ...]:
     """List every printed form the table knows, for suggestions."""
     return tuple(STITCHES) + tuple(ALIASES)
+
+
+def whole_words() -> tuple[str, ...]:
+    """List the printed forms that name one worked stitch by themselves, longest first.
+
+    A reader's word for "a stitch" is made of these. Left out are those that take a number or words of their
+    own behind them (`k5`, `sl 1 wyif`), and what is no stitch worked: edges, stitches moved, markers and
+    turns. A reader to whom a form means something else at that place, as `inc` may, leaves it out.
+    """
+    named = [
+        form
+        for entry in _ENTRIES
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE) or entry.code in _WHOLE_WORDS
+        for form in (entry.code, *entry.spellings)
+    ]
+    return tuple(sorted(named, key=lambda form: (-len(form), form)))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.figures import format_number
 from stepper.craft.gauge import from_mm, to_mm
 
 
@@ -18,22 +19,17 @@ def length(length_mm: float, units: str) -> str:
         units: `cm` or `in`.
     """
     if units == "in":
-        return f"{_short(from_mm(length_mm, 'in'), 2)} in"
-    return f"{_short(from_mm(length_mm, 'cm'), 1)} cm"
+        return f"{format_number(from_mm(length_mm, 'in'), 2)} in"
+    return f"{format_number(from_mm(length_mm, 'cm'), 1)} cm"
 
 
 def weight(grams: float) -> str:
     """Say a weight to a tenth of a gram."""
-    return f"{_short(grams, 1)} g"
+    return f"{format_number(grams, 1)} g"
 
 
 def gauge(rounds_per_10cm: float, units: str) -> str:
     """Say rounds over the length that a gauge is given over in these units: 10 cm or 4 in."""
-    if units == "in":
-        return f"{_short(rounds_per_10cm * to_mm(4, 'in') / 100, 1)} rounds to 4 in"
-    return f"{_short(rounds_per_10cm, 1)} rounds to 10 cm"
-
-
-def _short(value: float, places: int) -> str:
-    text = f"{value:.{places}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    over, factor = ("4 in", to_mm(4, "in") / 100) if units == "in" else ("10 cm", 1.0)
+    figures = format_number(rounds_per_10cm * factor, 1)
+    return f"{figures} {'round' if figures == '1' else 'rounds'} to {over}"

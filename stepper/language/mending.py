@@ -6,7 +6,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
-from stepper.craft.spacing import summary
+from stepper.craft.spacing import count_gaps
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words, words
@@ -213,7 +213,7 @@ def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
     alike = gaps[:1] == (first,)
     said = [
         f"{_times(times)} every {ordinal_words(gap)}" if number else f"every {ordinal_words(gap)}"
-        for number, (gap, times) in enumerate(summary((first, *gaps) if alike else gaps))
+        for number, (gap, times) in enumerate(count_gaps((first, *gaps) if alike else gaps))
     ]
     if not alike:
         said.insert(0, f"the next in {words(effect.first)}" if effect.first else "the next now")

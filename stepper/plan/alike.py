@@ -1,4 +1,4 @@
-"""Rounds that are worked alike, one after the other, put together for reading. No I/O."""
+"""Consecutive rounds that are worked alike, put together for reading. No I/O."""
 
 from __future__ import annotations
 
@@ -7,11 +7,11 @@ from collections.abc import Iterator, Sequence
 from stepper.plan.model import Round
 
 
-def alike(rounds: Sequence[Round]) -> Iterator[tuple[Round, Round]]:
-    """Put rounds together that are worked just alike, with nothing to say or count between.
+def fold_alike(rounds: Sequence[Round]) -> Iterator[tuple[Round, Round]]:
+    """Put consecutive rounds together that are worked exactly alike, with nothing to say or count in between.
 
     Yields:
-        First and last round of each stretch, in order. Always: the stretches follow on without a gap.
+        First and last round of each stretch, in order. Always: every round is in one stretch.
     """
     at = 0
     while at < len(rounds):

@@ -10,7 +10,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from stepper.craft.spacing import between, summary
+from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, altered
 from stepper.plan.compile import Reading, work_as_knitted
 from stepper.plan.findings import problems_of
@@ -133,7 +133,7 @@ def tried(
     found = rounds[at]
     uses = 0 if found.after >= found.before else 2
     places = found.shaping or ()
-    gaps = summary(between(places, found.before, flat=found.flat, uses=uses)) if places else ()
+    gaps = count_gaps(gaps_between(places, found.before, flat=found.flat, uses=uses)) if places else ()
     return Blend(
         size=names[0],
         then=names[1],

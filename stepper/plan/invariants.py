@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from stepper.craft.spacing import between
+from stepper.craft.spacing import gaps_between
 from stepper.plan.model import Group, Plan, Round
 
 
@@ -51,7 +51,7 @@ def _even(round_: Round, where: str) -> Iterator[str]:
         yield f"{where}: {len(round_.shaping)} changes instead of {changes}"
     if not changes or round_.flat:
         return
-    gaps = between(round_.shaping, round_.before)
+    gaps = gaps_between(round_.shaping, round_.before)
     if sum(gaps) != round_.before:
         yield f"{where}: the gaps sum to {sum(gaps)}, not {round_.before}"
     if max(gaps) - min(gaps) > 1 and not round_.altered:

@@ -1,4 +1,4 @@
-"""What kind of knitting a round is, for its pace: the kinds of `stepper.craft.paces`. No I/O."""
+"""What kind of knitting a round is, for its pace: the kinds of `stepper.craft.pace_by_kind`. No I/O."""
 
 from __future__ import annotations
 

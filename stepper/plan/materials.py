@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from stepper.craft.loop_length import DRY, Estimate, loop_estimate, loop_mm
 from stepper.craft.skeins import Skein, loop_mm_from_weight
-from stepper.craft.yarn import DRY, Estimate, loop_estimate, loop_mm
 from stepper.project.model import Fabric, Project, Swatch
 
 FLOAT_MM = 25.0

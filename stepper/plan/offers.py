@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from stepper.craft.figures import format_number
 from stepper.craft.gauge import Gauge, from_mm
 
 _OFFER = re.compile(
@@ -61,5 +62,5 @@ def costs(change: int, gauge: Gauge | None, units: str) -> str:
     if gauge is None:
         return many
     wide = from_mm(gauge.width_mm(abs(change)), "in" if units == "in" else "cm")
-    figure = f"{wide:.{2 if units == 'in' else 1}f}".rstrip("0").rstrip(".")
+    figure = format_number(wide, 2 if units == "in" else 1)
     return f"{many}, {figure} {units} {'wider' if change > 0 else 'narrower'}"

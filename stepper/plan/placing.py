@@ -13,8 +13,8 @@ from collections.abc import Iterator
 from typing import Any
 
 from stepper.craft.gauge import half_up
-from stepper.craft.respacing import avoiding, places_touching
-from stepper.craft.spacing import between
+from stepper.craft.respacing import avoid_places, places_touching
+from stepper.craft.spacing import gaps_between
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
 from stepper.plan.facing import mirrored
@@ -67,7 +67,7 @@ def _out_of_the_way(
     markers = markers_ahead(needles)
     for barred in _tiers(markers, motif_stitches(needles), uses):
         try:
-            moved = avoiding(positions, stitches, barred, flat=needles.flat, uses=uses, within=1)
+            moved = avoid_places(positions, stitches, barred, flat=needles.flat, uses=uses, within=1)
         except ValueError:
             continue
         if _even(moved, stitches, uses, flat=needles.flat):
@@ -95,7 +95,7 @@ def _across(markers: tuple[int, ...], uses: int) -> frozenset[int]:
 
 
 def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -> bool:
-    gaps = between(positions, stitches, flat=flat, uses=uses)
+    gaps = gaps_between(positions, stitches, flat=flat, uses=uses)
     inner = gaps[1:-1] if flat else gaps
     return not inner or max(inner) - min(inner) <= 1
 
@@ -146,7 +146,7 @@ def _with_free_centres(
     kept = {number for rule in rules for number in free_stitches(rule, stitches, needles)}
     barred = places_touching(kept, uses=uses) | _across(markers_ahead(needles), uses)
     try:
-        return avoiding(positions, stitches, barred, flat=needles.flat, uses=uses)
+        return avoid_places(positions, stitches, barred, flat=needles.flat, uses=uses)
     except ValueError as error:
         said = " and ".join(f'"{rule.text}"' for rule in rules)
         raise ValueError(f"with {said}, {error}") from None

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from stepper.craft.respacing import respread
-from stepper.craft.spacing import between, decrease_positions, increase_positions
+from stepper.craft.spacing import decrease_positions, gaps_between, increase_positions
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.abbreviate import instruction
 from stepper.plan.condense import condense
@@ -213,7 +213,7 @@ def _fits(round_: Round, places: tuple[int, ...]) -> bool:
     if spread is None or len(places) != spread.changes:
         return False
     try:
-        between(places, round_.before, flat=round_.flat, uses=spread.change.uses)
+        gaps_between(places, round_.before, flat=round_.flat, uses=spread.change.uses)
     except ValueError:
         return False
     return True

@@ -11,18 +11,18 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Final, Literal
 
-from stepper.craft.stitches import Kind, stitch
-from stepper.craft.takes import (
+from stepper.craft.stitch_yarn import (
     CAST_ON,
     END_MM,
     FLOAT_SLACK,
     RIB_AT_MOST,
     SEWN_BIND_OFF,
     STRETCHY_BIND_OFF,
-    Take,
+    StitchYarn,
     Three,
-    take_of,
+    stitch_yarn,
 )
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.materials import Loop
 from stepper.plan.model import Plan, Round, Run
 
@@ -186,7 +186,7 @@ def _run(run: Run, round_: Round, loop: Loop, needle: float, ribbing: float) -> 
     return Amount(parts={part: likely}, down=down, up=up)
 
 
-def _take(run: Run, round_: Round) -> Take:
+def _take(run: Run, round_: Round) -> StitchYarn:
     if run.stitch == "co" and not round_.before:
         return CAST_ON
     if run.stitch == "bo":
@@ -195,10 +195,10 @@ def _take(run: Run, round_: Round) -> Take:
             return SEWN_BIND_OFF
         if any(word in words for word in ("stretch", "loose", "elastic")):
             return STRETCHY_BIND_OFF
-    return take_of(run.stitch)
+    return stitch_yarn(run.stitch)
 
 
-def _mm(take: Take, loop: Loop, needle: float, times: int) -> Three:
+def _mm(take: StitchYarn, loop: Loop, needle: float, times: int) -> Three:
     low, likely, high = (
         times * (loops * needle * loop.length.likely_mm + widths * loop.stitch_mm)
         for loops, widths in zip(take.loops, take.widths, strict=True)

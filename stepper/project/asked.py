@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
+from stepper.craft.figures import format_number
 from stepper.project.lengths import read_needle, read_number
-from stepper.project.quoting import listed, number, size_line, value
+from stepper.project.quoting import listed, size_line, value
 from stepper.project.sizes import find_size, read_sizes
 
 Answers = Mapping[str, str]
@@ -145,9 +146,9 @@ def first_file(answers: Answers) -> str:
         '  # A: {name: pine, colour: "#1f4d3a", skein: {grams: 50, metres: 175}, bought: 1}',
         "",
         f"gauge:                          # stitches and rounds over {over}; blocked: after washing",
-        f"  stockinette: {{needle: {number(_mm(answers['needle']) or 4)} mm, "
-        f"stitches: {number(read_number(answers['stitches']) or 22)}, "
-        f"rounds: {number(read_number(answers['rounds']) or 30)}}}",
+        f"  stockinette: {{needle: {format_number(_mm(answers['needle']) or 4)} mm, "
+        f"stitches: {format_number(read_number(answers['stitches']) or 22)}, "
+        f"rounds: {format_number(read_number(answers['rounds']) or 30)}}}",
         "  # rib: {needle: 3.5 mm, stitches: 24, rounds: 32, blocked: {stitches: 23, rounds: 31}}",
         "",
         "# charts:                       # the first round is the BOTTOM line, read from right to left",

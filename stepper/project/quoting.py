@@ -26,11 +26,6 @@ def value(text: str) -> str:
     return f'"{escaped}"'
 
 
-def number(amount: float) -> str:
-    """Write a number without needless noughts: `22`, `21.5`."""
-    return f"{round(amount, 2):g}"
-
-
 def comment(text: str, indent: int = 0) -> str:
     """Write a row of comment."""
     return f"{' ' * indent}# {' '.join(writable(text).split())}".rstrip()

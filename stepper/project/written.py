@@ -7,11 +7,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass
 from itertools import groupby
 
+from stepper.craft.figures import format_number
 from stepper.project.gleaned import FoundGauge, FoundYarn, find_gauges, find_needle, find_yarns, in_inches
 from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
 from stepper.project.pasted import MARK, Pasted
 from stepper.project.pieces import Part, Piece
-from stepper.project.quoting import comment, number, size_line, value, writable
+from stepper.project.quoting import comment, size_line, value, writable
 from stepper.project.stitchwork import ChartPart, Until, Work
 
 _RIBBED = re.compile(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
@@ -162,14 +163,14 @@ def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool)
     rows = ["", f"gauge:  # stitches and rounds over {'4 in' if inches else '10 cm'}"]
     for found in gauges:
         mm = found.needle_mm or needle
-        inner = [f"needle: {number(mm)} mm"] if mm else []
-        inner += [f"stitches: {number(found.stitches)}", f"rounds: {number(found.rounds)}"]
+        inner = [f"needle: {format_number(mm)} mm"] if mm else []
+        inner += [f"stitches: {format_number(found.stitches)}", f"rounds: {format_number(found.rounds)}"]
         if found.blocked:
             stitches, rounds = found.blocked
-            inner.append(f"blocked: {{stitches: {number(stitches)}, rounds: {number(rounds)}}}")
+            inner.append(f"blocked: {{stitches: {format_number(stitches)}, rounds: {format_number(rounds)}}}")
         rows.append(f"  {value(found.name)}: {{{', '.join(inner)}}}")
     if not gauges:
-        size = f"needle: {number(needle)} mm, " if needle else ""
+        size = f"needle: {format_number(needle)} mm, " if needle else ""
         why = f"# {MARK}: no gauge was found; this one is made up"
         rows.append(f"  plain: {{{size}stitches: 22, rounds: 30}}  {why}")
     return rows

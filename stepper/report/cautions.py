@@ -1,4 +1,4 @@
-"""What a fit should make her stop and think: units mixed up, and edges that would not go over the head. Pure.
+"""What should make her stop and think: mixed-up units, edges that will not go over the head. Pure.
 
 Stretch is known from weak sources only. A rib may stretch to about twice its width, but the edge it begins
 with does not; the factors here are on the careful side and from memory.
@@ -12,26 +12,26 @@ from collections.abc import Iterable, Iterator, Sequence
 from stepper.language.measures import length
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.fit import Line, Worked
+from stepper.report.measurements import AnyRound, Measurement
 
 EDGE_STRETCH = 1.5
 """How many times its width a ribbed edge reaches at most. From memory; the rib itself stretches further."""
 PLAIN_STRETCH = 1.3
 """The same for an edge of plain stitches. From memory."""
 TIGHT = 0.15
-"""Share of the chest by which a garment may be narrower before it is doubted. From memory."""
+"""Share of the chest by which a garment may be narrower before she is warned. From memory."""
 
 _FAR, _NEAR = 1.9, (0.7, 1.6)
-# Garment over body: beyond the first no garment is meant so; within the second it may well be.
+# Garment over body: no garment is meant to be beyond the first; within the second it may well be.
 
 
-def cautions(
-    found: Sequence[Line],
-    rounds: Sequence[Worked],
+def find_cautions(
+    found: Sequence[Measurement],
+    rounds: Sequence[AnyRound],
     project: Project,
-    sizes: Iterable[tuple[str, Sequence[Line]]],
+    sizes: Iterable[tuple[str, Sequence[Measurement]]],
 ) -> tuple[str, ...]:
-    """List what should be looked at, with its numbers and the nearest thing that works.
+    """List what should be looked at, each with its numbers and the nearest thing that works.
 
     Args:
         found: The garment measured.
@@ -47,8 +47,8 @@ def cautions(
     )
 
 
-def _units(found: Iterable[Line], project: Project) -> Iterator[str]:
-    """Find measurements of the body that fit only in the other unit."""
+def _units(found: Iterable[Measurement], project: Project) -> Iterator[str]:
+    """Warn of body measurements that make sense only in the other unit."""
     told = set()
     for line in found:
         if line.body_mm is None or line.measure in told:
@@ -71,12 +71,12 @@ def _units(found: Iterable[Line], project: Project) -> Iterator[str]:
 
 
 def _over_the_head(
-    found: Iterable[Line],
-    rounds: Sequence[Worked],
+    found: Iterable[Measurement],
+    rounds: Sequence[AnyRound],
     project: Project,
-    alone: list[tuple[str, dict[str, Line]]],
+    alone: list[tuple[str, dict[str, Measurement]]],
 ) -> Iterator[str]:
-    """Say where the first edge does not reach around the head."""
+    """Warn of a first edge that does not reach around the head."""
     head = project.body.get("head")
     edge = next((line for line in found if line.measure in ("neck", "head") and line.stitches), None)
     if head is None or edge is None or (edge.measure == "neck" and rounds[0].gauge == ""):
@@ -99,17 +99,17 @@ def _over_the_head(
     )
 
 
-def _stitches(alone: list[tuple[str, dict[str, Line]]], size: str, name: str) -> int:
+def _stitches(alone: list[tuple[str, dict[str, Measurement]]], size: str, name: str) -> int:
     return next(measured[name].stitches for found, measured in alone if found == size)
 
 
-def _open_in_front(rounds: Sequence[Worked]) -> bool:
-    """Say whether the garment is worked in rows at the neck, as a cardigan is."""
+def _open_in_front(rounds: Sequence[AnyRound]) -> bool:
+    """Return whether the garment is worked in rows at the neck, as a cardigan is."""
     return rounds[min(1, len(rounds) - 1)].flat
 
 
-def _ribbed(rounds: Sequence[Worked]) -> bool:
-    """Say whether the rounds after the cast-on are a rib."""
+def _ribbed(rounds: Sequence[AnyRound]) -> bool:
+    """Return whether the rounds after the cast-on are a rib."""
     for each in rounds[1:3]:
         for item in each.phrase:
             if isinstance(item, Group) and {run.stitch for run in item.items if isinstance(run, Run)} == {
@@ -121,9 +121,9 @@ def _ribbed(rounds: Sequence[Worked]) -> bool:
 
 
 def _tight(
-    found: Iterable[Line], project: Project, alone: list[tuple[str, dict[str, Line]]]
+    found: Iterable[Measurement], project: Project, alone: list[tuple[str, dict[str, Measurement]]]
 ) -> Iterator[str]:
-    """Say where the chest would have to stretch a lot, and which size would not."""
+    """Warn of a chest that would have to stretch a lot, and name a size that would not."""
     chest = next((line for line in found if line.measure == "bust" and line.ease_mm is not None), None)
     if chest is None or chest.body_mm is None or chest.ease_mm is None:
         return

@@ -1,4 +1,4 @@
-"""Whether the colours read apart, in words. Pure."""
+"""Whether the colours can be told apart, in words. Pure."""
 
 from __future__ import annotations
 
@@ -15,8 +15,8 @@ _WIDE: Final = 92
 _PAIR: Final = 26
 
 
-def nothing_to_compare(found: Colours) -> str:
-    """Say why there is nothing to compare; nothing where there is."""
+def why_not_compared(found: Colours) -> str:
+    """Return why there is nothing to compare; empty if there is something."""
     if found.unknown and not found.pairs:
         names = " and ".join(found.names.get(key, key) for key in found.unknown)
         return f'No colour is known of {names}: write colour: "#1f4d3a" beside its name, in quotes.'
@@ -32,7 +32,7 @@ def pair_lines(found: Colours) -> Iterator[str]:
     yield f"{'yarns that touch':<{_PAIR}}{'contrast':>9}{'lightness':>11}  {'in grey':<10}hardest for"
     for pair in found.pairs:
         names = f"{found.names[pair.one]}, {found.names[pair.other]}"
-        hard = "hard to tell" if pair.hard else "told"
+        hard = "hard to tell apart" if pair.hard else "told apart"
         seen = f"{pair.hardest}: {hard}, {pair.seen_apart:.1f}"
         figures = f"{pair.contrast:>7.2f}:1{pair.lightness_apart:>11.1f}"
         yield f"{names:<{_PAIR}}{figures}  {pair.in_grey:<10}{seen}"
@@ -42,7 +42,7 @@ def pair_lines(found: Colours) -> Iterator[str]:
 
 
 def verdict_lines(found: Colours) -> Iterator[str]:
-    """Say what vanishes, what would mend it, and what the figures mean."""
+    """Write what vanishes, what would mend it, and what the figures mean."""
     for pair in found.pairs:
         names = f"{found.names[pair.one]} and {found.names[pair.other]}"
         if pair.in_grey == "vanishes":

@@ -8,46 +8,47 @@ from typing import Final
 
 from stepper.craft.colour import Rgb, contrast, grey
 from stepper.craft.colour_difference import value_difference
-from stepper.report.colours import CALLED, Colours, Drawn, PairRow, mended, shades
-from stepper.report.drawing import Box, Drawing, Words
+from stepper.report.colours import CALLED, ChartSquares, Colours, PairRow, colours_after_mend, list_views
+from stepper.report.drawing import Box, Drawing, Label, Point
 
 _MARGIN: Final = 28.0
 _CELL: Final = 9.0
 """Width of a square."""
 _PANEL_SQUARES: Final = 24
-"""Squares a panel shows at least, so that a small repeat is seen as a pattern."""
+"""How many squares across a panel is at least, so that a small repeat is seen as a pattern."""
 _PANEL_ROUNDS: Final = 10
 _GAP: Final = 22.0
 _LINE: Final = 22.0
+_INK: Final = Rgb(32, 32, 36).hex
+_PAPER: Final = Rgb(252, 251, 248).hex
 _NO_YARN: Final = Rgb(226, 224, 218)
 _UNKNOWN: Final = Rgb(200, 60, 200)
-"""For a yarn of no colour; loud, since it stands for something that is missing."""
+"""For a yarn whose colour the file does not name; loud, since something is missing."""
 
 
-def colour_picture(found: Colours, title: str) -> Drawing:
-    """Draw the charts, the pairs and the change proposed.
+def draw_colours(found: Colours, title: str) -> Drawing:
+    """Draw the charts, the pairs and the proposed change.
 
     Args:
         found: The colours of the garment.
         title: Its title.
     """
-    items: list[Box | Words] = [
-        Words(x=_MARGIN, y=_MARGIN + 14, text=f"{title}: colours", size=20, bold=True)
-    ]
+    items: list[Box | Label] = [_label((_MARGIN, _MARGIN + 14), text=f"{title}: colours", size=20, bold=True)]
     top, right = _MARGIN + 44, 420.0
-    views = [(_called(name), colours) for name, colours in shades(found)]
+    views = [(_called(name), colours) for name, colours in list_views(found)]
     for chart in found.charts:
-        items.append(Words(x=_MARGIN, y=top, text=f"Chart {chart.name}", size=15, bold=True))
+        items.append(_label((_MARGIN, top), text=f"Chart {chart.name}", size=15, bold=True))
         top, right = _views(items, chart, views, top + 24, right)
     top = _pairs(items, found, top + 6)
     if found.mend is not None:
         top, right = _mend(items, found, top + 14, right)
-    right = max([right, *(_end(each) for each in items)])
+    right = max([right, *(_right_edge(each) for each in items)])
     return Drawing(
-        wide=right + _MARGIN,
-        high=top + _MARGIN / 2,
+        width=right + _MARGIN,
+        height=top + _MARGIN / 2,
         title=f"{title}: charts in colour and in grey",
-        items=tuple(items),
+        shapes=tuple(items),
+        ground=_PAPER,
     )
 
 
@@ -56,27 +57,27 @@ def _called(name: str) -> str:
 
 
 def _views(
-    items: list[Box | Words],
-    chart: Drawn,
+    items: list[Box | Label],
+    chart: ChartSquares,
     views: list[tuple[str, dict[str, Rgb]]],
     top: float,
     right: float,
 ) -> tuple[float, float]:
-    """Draw a chart as often as there are views of it; give where the next thing begins and the right edge."""
+    """Draw a chart once for each view; return where the next thing begins, and the right edge."""
     left, bottom = _MARGIN, top
     for name, colours in views:
-        items.append(Words(x=left, y=top, text=name, size=12))
+        items.append(_label((left, top), text=name, size=12))
         boxes = list(_boxes(chart, colours, left, top + 8))
         items += boxes
-        edge = max(left + 7.0 * len(name), max(box.x + box.wide for box in boxes))
-        bottom = max(bottom, max(box.y + box.high for box in boxes))
+        edge = max(left + 7.0 * len(name), max(box.right for box in boxes))
+        bottom = max(bottom, max(box.bottom for box in boxes))
         right = max(right, edge)
         left = edge + _GAP
     return bottom + 2 * _LINE, right
 
 
-def _boxes(chart: Drawn, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
-    """Give the squares of a chart, repeated to a panel; neighbours of one colour in one box."""
+def _boxes(chart: ChartSquares, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
+    """Yield the squares of a chart, repeated to fill a panel; neighbours of one colour in one box."""
     wide = len(chart.squares[0])
     across = max(1, -(-_PANEL_SQUARES // wide))
     down = max(1, -(-_PANEL_ROUNDS // len(chart.squares)))
@@ -89,23 +90,22 @@ def _boxes(chart: Drawn, colours: Mapping[str, Rgb], left: float, top: float) ->
                 continue
             key = squares[start]
             yield Box(
-                x=left + start * _CELL,
-                y=round(top + row * high, 2),
-                wide=(column - start) * _CELL,
-                high=high,
-                colour=_NO_YARN if key is None else colours.get(key, _UNKNOWN),
+                at=(left + start * _CELL, round(top + row * high, 2)),
+                width=(column - start) * _CELL,
+                height=high,
+                colour=(_NO_YARN if key is None else colours.get(key, _UNKNOWN)).hex,
             )
             start = column
 
 
-def _pairs(items: list[Box | Words], found: Colours, top: float) -> float:
+def _pairs(items: list[Box | Label], found: Colours, top: float) -> float:
     for pair in found.pairs:
         one, other = found.colours[pair.one], found.colours[pair.other]
         for at, (left, right) in enumerate(((one, other), (grey(one), grey(other)))):
             x = _MARGIN + at * 84
-            items.append(Box(x=x, y=top - 14, wide=36, high=18, colour=left))
-            items.append(Box(x=x + 36, y=top - 14, wide=36, high=18, colour=right))
-        items.append(Words(x=_MARGIN + 178, y=top, text=_told(pair, found), size=13))
+            items.append(Box(at=(x, top - 14), width=36, height=18, colour=left.hex))
+            items.append(Box(at=(x + 36, top - 14), width=36, height=18, colour=right.hex))
+        items.append(_label((_MARGIN + 178, top), text=_told(pair, found), size=13))
         top += _LINE + 6
     return top
 
@@ -118,29 +118,33 @@ def _told(pair: PairRow, found: Colours) -> str:
     )
 
 
-def _mend(items: list[Box | Words], found: Colours, top: float, right: float) -> tuple[float, float]:
+def _mend(items: list[Box | Label], found: Colours, top: float, right: float) -> tuple[float, float]:
     """Draw the change: the yarn before and after, and its charts after."""
     change = found.mend
     assert change is not None  # the caller has looked
     own = found.colours[change.yarn]
-    items.append(Box(x=_MARGIN, y=top - 14, wide=36, high=18, colour=own))
-    items.append(Box(x=_MARGIN + 44, y=top - 14, wide=36, high=18, colour=change.colour))
+    items.append(Box(at=(_MARGIN, top - 14), width=36, height=18, colour=own.hex))
+    items.append(Box(at=(_MARGIN + 44, top - 14), width=36, height=18, colour=change.colour.hex))
     figures = ", ".join(
         f"{value_difference(change.colour, found.colours[other]):.1f} apart from {found.names[other]} "
         f"(contrast {contrast(change.colour, found.colours[other]):.2f}:1)"
         for other in found.beside(change.yarn)
     )
     text = f"{found.names[change.yarn]} {own.hex} as {change.colour.hex}: {figures}"
-    items.append(Words(x=_MARGIN + 94, y=top, text=text, size=13, bold=True))
+    items.append(_label((_MARGIN + 94, top), text=text, size=13, bold=True))
     top += _LINE + 10
-    after = replace(found, colours=mended(found))
-    views = [(_called(name), colours) for name, colours in shades(after)]
+    after = replace(found, colours=colours_after_mend(found))
+    views = [(_called(name), colours) for name, colours in list_views(after)]
     for chart in found.with_yarn(change.yarn):
-        items.append(Words(x=_MARGIN, y=top, text=f"Chart {chart.name}, changed", size=15, bold=True))
+        items.append(_label((_MARGIN, top), text=f"Chart {chart.name}, changed", size=15, bold=True))
         top, right = _views(items, chart, views, top + 24, right)
     return top, right
 
 
-def _end(item: Box | Words) -> float:
-    """Give the right edge of an item, of words as wide as they may be."""
-    return item.x + item.wide if isinstance(item, Box) else item.x + 0.56 * item.size * len(item.text)
+def _label(at: Point, text: str, size: float, *, bold: bool = False) -> Label:
+    return Label(at=at, text=text, colour=_INK, size=size, bold=bold)
+
+
+def _right_edge(item: Box | Label) -> float:
+    """Return the right edge of an item; of words, as far as they may reach."""
+    return item.right if isinstance(item, Box) else item.at[0] + 0.56 * item.size * len(item.text)

@@ -1,4 +1,4 @@
-"""Whether a garment's colours read apart: in light, in grey, and for eyes that lack a kind of cone. Pure.
+"""Whether colours can be told apart: in light, in grey, and by eyes that lack a kind of cone. Pure.
 
 Rows are plain records; how they are drawn is the business of whoever shows them.
 """
@@ -11,8 +11,8 @@ from typing import Final
 
 from stepper.craft.colour import Rgb, contrast, grey, rgb_from_hex
 from stepper.craft.colour_difference import ValueWord, value_difference, value_word
-from stepper.craft.colour_mend import HARD_BELOW, Mend, mend
-from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, seen_by
+from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend
+from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
 from stepper.project.model import Chart, Project
@@ -22,7 +22,7 @@ CALLED: Final[Mapping[Vision, str]] = {
     "green-blind": "green-blind (deuteranopia)",
     "blue-blind": "blue-blind (tritanopia)",
 }
-"""What each kind of eyes is called."""
+"""The full name of each kind of colour vision."""
 
 PLAIN_ROUNDS: Final = "from one round to the next"
 """Where two yarns touch outside charts."""
@@ -31,8 +31,8 @@ Pair = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Drawn:
-    """A chart as yarns: rounds from the top, squares from the left; nothing for a square of no stitch."""
+class ChartSquares:
+    """A chart as yarns: rounds from the top, squares from the left; None for a square of no stitch."""
 
     name: str
     squares: tuple[tuple[str | None, ...], ...]
@@ -55,13 +55,13 @@ class PairRow:
     """Difference of lightness, that is, in grey. Unit: L*."""
     in_grey: ValueWord
     hardest: Vision
-    """The eyes that have most trouble with the pair."""
+    """The kind of colour vision that has most trouble with the pair."""
     seen_apart: float
-    """The difference left for those. Unit: CIEDE2000."""
+    """The difference that it leaves. Unit: CIEDE2000."""
 
     @property
     def hard(self) -> bool:
-        """Whether some eyes have trouble."""
+        """Whether it is hard to tell apart for some eyes."""
         return self.seen_apart < HARD_BELOW
 
 
@@ -70,29 +70,29 @@ class Colours:
     """Everything about the colours of a garment."""
 
     names: dict[str, str]
-    """How each yarn is called, by its key."""
+    """The name of each yarn, by its key."""
     colours: dict[str, Rgb]
     """The colour of each yarn that has one, by its key."""
-    charts: tuple[Drawn, ...]
+    charts: tuple[ChartSquares, ...]
     """Charts of more than one yarn."""
     pairs: tuple[PairRow, ...]
-    """Pairs that touch, the least apart in grey first."""
+    """Pairs that touch; those nearest to each other in grey come first."""
     unknown: tuple[str, ...]
     """Keys of yarns that touch another and have no colour in the file."""
     mend: Mend | None
-    """The single change that mends most; nothing where none is needed or none helps."""
+    """The single change that mends most; None if none is needed or none helps."""
 
     def beside(self, yarn: str) -> tuple[str, ...]:
-        """Give the keys of the yarns that touch one."""
+        """Return the keys of the yarns that touch one."""
         own = [(pair.one, pair.other) for pair in self.pairs if yarn in (pair.one, pair.other)]
         return tuple(other if one == yarn else one for one, other in own)
 
-    def with_yarn(self, yarn: str) -> tuple[Drawn, ...]:
-        """Give the charts that a yarn is in."""
+    def with_yarn(self, yarn: str) -> tuple[ChartSquares, ...]:
+        """Return the charts that a yarn is in."""
         return tuple(chart for chart in self.charts if any(yarn in line for line in chart.squares))
 
 
-def colours_of(project: Project, plan: Plan) -> Colours:
+def compare_colours(project: Project, plan: Plan) -> Colours:
     """Work out every pair of yarns that touch, in charts and from round to round."""
     charts = tuple(_charts(project, plan))
     touching: dict[Pair, list[str]] = {}
@@ -117,20 +117,20 @@ def colours_of(project: Project, plan: Plan) -> Colours:
         charts=charts,
         pairs=tuple(rows),
         unknown=tuple(key for key in keys if key not in colours),
-        mend=mend(colours, [(row.one, row.other) for row in rows]),
+        mend=find_mend(colours, [(row.one, row.other) for row in rows]),
     )
 
 
-def shades(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
-    """Give every way the garment is looked at, and the yarns' colours in it: as it is, in grey, by eyes."""
+def list_views(found: Colours) -> Iterator[tuple[str, dict[str, Rgb]]]:
+    """Yield every view of the garment with its colours: as it is, in grey, by each kind of colour vision."""
     yield "in colour", found.colours
     yield "in grey", {key: grey(colour) for key, colour in found.colours.items()}
     for vision in VISIONS:
-        yield vision, {key: seen_by(colour, vision) for key, colour in found.colours.items()}
+        yield vision, {key: simulate_vision(colour, vision) for key, colour in found.colours.items()}
 
 
-def mended(found: Colours) -> dict[str, Rgb]:
-    """Give the colours after the change proposed; as they are where there is none."""
+def colours_after_mend(found: Colours) -> dict[str, Rgb]:
+    """Return the colours after the proposed change; as they are if none is proposed."""
     if found.mend is None:
         return found.colours
     return {**found.colours, found.mend.yarn: found.mend.colour}
@@ -151,7 +151,7 @@ def _row(pair: Pair, where: Iterable[str], colours: Mapping[str, Rgb]) -> PairRo
     )
 
 
-def _charts(project: Project, plan: Plan) -> Iterator[Drawn]:
+def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
     knitted = _knitted(plan)
     for name, chart in project.charts.items():
         if name not in knitted:
@@ -163,11 +163,11 @@ def _charts(project: Project, plan: Plan) -> Iterator[Drawn]:
         if len({key for line in squares for key in line if key is not None}) > 1:
             fabric = project.fabrics.get(worked[0].gauge) if worked else None
             wide = 1.0 if fabric is None else fabric.gauge.stitch_mm / fabric.gauge.round_mm
-            yield Drawn(name=name, squares=squares, wide=wide)
+            yield ChartSquares(name=name, squares=squares, wide=wide)
 
 
 def _knitted(plan: Plan) -> set[str]:
-    """Give the names of the charts that are worked, in whole rounds or in a part of one."""
+    """Return the names of the charts that are worked, in whole rounds or in a part of one."""
     names = {each.chart for each in plan.rounds if each.chart is not None}
     phrases = {id(each.phrase): each.phrase for each in plan.rounds}
     for phrase in phrases.values():
@@ -176,7 +176,7 @@ def _knitted(plan: Plan) -> set[str]:
 
 
 def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -> tuple[str | None, ...]:
-    """Give the yarn of every square; a square that names none is in the yarn in hand."""
+    """Return the yarn of every square; a square that names none is worked in the yarn in hand."""
     cells = chart.rounds[number - 1]
     named = {cell.yarn for cell in cells}
     round_ = next((each for each in worked if each.chart_round == number), None)
@@ -185,7 +185,7 @@ def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -
     return tuple((cell.yarn or usual) if cell.stitch else None for cell in cells)
 
 
-def _pairs_in(chart: Drawn) -> dict[Pair, None]:
+def _pairs_in(chart: ChartSquares) -> dict[Pair, None]:
     """Find the pairs that touch: beside and above each other, and around the edges, since charts repeat."""
     found: dict[Pair, None] = {}
     height, width = len(chart.squares), len(chart.squares[0])

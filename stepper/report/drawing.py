@@ -1,118 +1,142 @@
-"""A drawing of boxes and words, and its two forms: SVG text and a PNG.
-
-No I/O; Pillow is loaded only when a PNG is made.
-"""
+"""A drawing as a list of shapes, and the SVG file it makes. `drawing_png` makes a PNG file of it. Pure."""
 
 from __future__ import annotations
 
-import io
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from typing import Any, Final
-from xml.sax.saxutils import escape, quoteattr
+from typing import Literal
 
-from stepper.craft.colour import Rgb
+from stepper.craft.figures import format_number
+from stepper.report.markup import svg, tag, text
 
-INK: Final = Rgb(32, 32, 36)
-PAPER: Final = Rgb(252, 251, 248)
-PNG_SCALE: Final = 2
-"""Dots of a PNG for one unit of the drawing, so that it is sharp on a fine screen and on paper."""
+Point = tuple[float, float]
+"""Across from the left and down from the top. Unit: px."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Path:
+    """A line through points."""
+
+    points: tuple[Point, ...]
+    colour: str
+    """`#rrggbb`."""
+    width: float = 1.0
+    """Unit: px."""
+    dash: tuple[float, ...] = ()
+    """Lengths of stroke and gap in turn; none for a whole line. Unit: px."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Area:
+    """A filled shape."""
+
+    points: tuple[Point, ...]
+    colour: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Box:
-    """A filled rectangle."""
+    """A filled rectangle whose edges stay sharp."""
 
-    x: float
-    y: float
-    wide: float
-    high: float
-    colour: Rgb
+    at: Point
+    """The upper left corner."""
+    width: float
+    """Unit: px."""
+    height: float
+    """Unit: px."""
+    colour: str
+
+    @property
+    def right(self) -> float:
+        """The right edge. Unit: px."""
+        return self.at[0] + self.width
+
+    @property
+    def bottom(self) -> float:
+        """The lower edge. Unit: px."""
+        return self.at[1] + self.height
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Words:
-    """A line of words."""
+class Label:
+    """Words at a place."""
 
-    x: float
-    y: float
-    """Height of the line the letters stand on."""
+    at: Point
+    """Where the baseline starts, is centred or ends, by `anchor`."""
     text: str
-    size: float = 13
-    """Height of the letters."""
+    colour: str
+    size: float = 14.0
+    """Height of the letters. Unit: px."""
+    anchor: Literal["start", "middle", "end"] = "start"
     bold: bool = False
+
+
+Shape = Path | Area | Box | Label
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Drawing:
-    """Boxes and words on paper, in units of one dot of a screen."""
+    """Shapes on a sheet, the first at the bottom."""
 
-    wide: float
-    high: float
+    width: float
+    """Unit: px."""
+    height: float
+    """Unit: px."""
     title: str
-    """What it shows, for those who cannot see it."""
-    items: tuple[Box | Words, ...]
+    """What it shows, for those who do not see it."""
+    shapes: tuple[Shape, ...]
+    ground: str = "#ffffff"
+
+    @property
+    def upright(self) -> bool:
+        """Whether all of it is upright, boxes and words, so that no edge needs smoothing."""
+        return all(isinstance(shape, Box | Label) for shape in self.shapes)
 
 
-def svg_of(drawing: Drawing) -> str:
-    """Write a drawing as SVG."""
-    head = (
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {drawing.wide:g} {drawing.high:g}" '
-        f'width="{drawing.wide:g}" height="{drawing.high:g}" '
-        f'role="img" aria-label={quoteattr(drawing.title)}>'
-    )
-    style = f"<title>{escape(drawing.title)}</title>" + _box(
-        Box(x=0, y=0, wide=drawing.wide, high=drawing.high, colour=PAPER)
-    )
-    font = '<g font-family="DejaVu Sans, Helvetica, Arial, sans-serif" shape-rendering="crispEdges">'
-    items = [_box(each) if isinstance(each, Box) else _words(each) for each in drawing.items]
-    return "\n".join([head, style, font, *items, "</g></svg>", ""])
-
-
-def png_of(drawing: Drawing) -> bytes:
-    """Make a PNG of a drawing."""
-    image_module: Any = __import__("PIL.Image", fromlist=["new"])
-    draw_module: Any = __import__("PIL.ImageDraw", fromlist=["Draw"])
-    font_module: Any = __import__("PIL.ImageFont", fromlist=["load_default"])
-    size = (round(drawing.wide * PNG_SCALE), round(drawing.high * PNG_SCALE))
-    image = image_module.new("RGB", size, _triple(PAPER))
-    draw = draw_module.Draw(image)
-    fonts: dict[float, Any] = {}
-    for each in drawing.items:
-        if isinstance(each, Box):
-            # The far edge belongs to the neighbour, so that boxes meet without a gap or an overlap.
-            left, top = round(each.x * PNG_SCALE), round(each.y * PNG_SCALE)
-            right = round((each.x + each.wide) * PNG_SCALE) - 1
-            bottom = round((each.y + each.high) * PNG_SCALE) - 1
-            if right >= left and bottom >= top:
-                draw.rectangle((left, top, right, bottom), fill=_triple(each.colour))
-            continue
-        if each.size not in fonts:
-            fonts[each.size] = font_module.load_default(each.size * PNG_SCALE)
-        place = (each.x * PNG_SCALE, each.y * PNG_SCALE)
-        # The font at hand has one weight; a thin line around the letters makes them bold.
-        stroke = 1 if each.bold else 0
-        draw.text(
-            place, each.text, font=fonts[each.size], fill=_triple(INK), anchor="ls", stroke_width=stroke
-        )
-    written = io.BytesIO()
-    image.save(written, format="PNG")
-    return written.getvalue()
-
-
-def _triple(colour: Rgb) -> tuple[int, int, int]:
-    return colour.red, colour.green, colour.blue
-
-
-def _box(box: Box) -> str:
-    return (
-        f'<rect x="{box.x:g}" y="{box.y:g}" width="{box.wide:g}" height="{box.high:g}" '
-        f'fill="{box.colour.hex}"/>'
+def write_svg(drawing: Drawing) -> str:
+    """Return a drawing as the text of an SVG file that needs nothing else."""
+    ground = tag("rect", width="100%", height="100%", fill=drawing.ground)
+    return svg(
+        drawing.width,
+        drawing.height,
+        [f"\n  {line}" for line in (ground, *_elements(drawing.shapes))],
+        title=drawing.title,
+        alone=True,
+        shape_rendering="crispEdges" if drawing.upright else None,
     )
 
 
-def _words(words: Words) -> str:
-    weight = ' font-weight="bold"' if words.bold else ""
-    return (
-        f'<text x="{words.x:g}" y="{words.y:g}" font-size="{words.size:g}" fill="{INK.hex}"{weight}>'
-        f"{escape(words.text)}</text>"
-    )
+def _elements(shapes: Iterable[Shape]) -> Iterator[str]:
+    for shape in shapes:
+        match shape:
+            case Label():
+                yield tag(
+                    "text",
+                    text(shape.text),
+                    x=shape.at[0],
+                    y=shape.at[1],
+                    fill=shape.colour,
+                    font_size=shape.size,
+                    text_anchor=shape.anchor,
+                    font_weight="bold" if shape.bold else None,
+                )
+            case Box():
+                x, y = shape.at
+                yield tag("rect", x=x, y=y, width=shape.width, height=shape.height, fill=shape.colour)
+            case Area():
+                yield tag("polygon", points=list_points(shape.points), fill=shape.colour)
+            case Path():
+                yield tag(
+                    "polyline",
+                    points=list_points(shape.points),
+                    fill="none",
+                    stroke=shape.colour,
+                    stroke_width=shape.width,
+                    stroke_linejoin="round",
+                    stroke_dasharray=" ".join(map(format_number, shape.dash)) or None,
+                )
+
+
+def list_points(points: Iterable[Point]) -> str:
+    """Return points as SVG writes them: `0,0 10.5,20.25`."""
+    return " ".join(f"{format_number(x)},{format_number(y)}" for x, y in points)

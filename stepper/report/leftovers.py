@@ -10,20 +10,21 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
 from stepper.project.draft import Draft
 from stepper.project.fields import Fields
 from stepper.project.materials import read_amount
 from stepper.project.problems import Problem
-from stepper.project.quoting import number, value
+from stepper.project.quoting import value
 from stepper.project.source import Mapping, read_nodes
 from stepper.report.yarn import YarnRow
 
 FILE_NAME: Final = "leftovers.yarn"
-"""Name of the file, in the folder of the project. Not `.yaml`, which is what garments are."""
+"""Name of the file, in the folder of the project. It does not end in `.yaml`, since garments do."""
 SAME_THICKNESS: Final = 0.10
-"""How far two yarn numbers may be apart for one yarn to stand in for the other. Chosen here."""
+"""How far apart two yarn numbers may be for one yarn to replace the other. Chosen here."""
 
 _HEAD: Final = (
     "# Yarn left over from finished garments, kept by `stepper yarn FILE --keep`.",
@@ -54,8 +55,8 @@ class Leftover:
         return self.skein.metres_in(self.grams)
 
 
-def leftovers_of(plan: Plan, rows: Iterable[YarnRow]) -> tuple[Leftover, ...]:
-    """Give what will be, or is, left of each yarn of a garment; yarns that are used up are left out."""
+def list_leftovers(plan: Plan, rows: Iterable[YarnRow]) -> tuple[Leftover, ...]:
+    """List what is or will be left of each yarn of a garment; yarns that are used up are left out."""
     found = []
     for row in rows:
         stock, ahead = plan.materials.stocks.get(row.key), row.forecast
@@ -98,18 +99,22 @@ def read_leftovers(text: str) -> tuple[tuple[Leftover, ...], tuple[Problem, ...]
     return tuple(found), tuple(sorted(set(problems)))
 
 
-def written(entries: Iterable[Leftover]) -> str:
-    """Write the file. Always: `read_leftovers` gives the entries back."""
+def write_leftovers(entries: Iterable[Leftover]) -> str:
+    """Return the text of the file. Always: `read_leftovers` reads the same entries from it."""
     return "\n".join([*_HEAD, "", "left:", *_lines(entries), ""])
 
 
-def kept(before: Iterable[Leftover], garment: str, now: Iterable[Leftover]) -> tuple[Leftover, ...]:
-    """Put what is left of a garment in the place of what was kept of it before."""
+def replace_leftovers(
+    before: Iterable[Leftover], garment: str, now: Iterable[Leftover]
+) -> tuple[Leftover, ...]:
+    """Replace what was kept of a garment by what is left of it now."""
     return (*(each for each in before if each.garment != garment), *now)
 
 
-def fitting(row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str) -> list[Leftover]:
-    """Find what is left from other garments of the same yarn, or, in its colour, of one as thick."""
+def find_usable(
+    row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str
+) -> list[Leftover]:
+    """Find what other garments left of the same yarn, or of one as thick in the same colour."""
     found = []
     for entry in entries:
         thick = skein is not None and abs(entry.skein.tex / skein.tex - 1) <= SAME_THICKNESS
@@ -124,9 +129,10 @@ def _lines(entries: Iterable[Leftover]) -> Iterator[str]:
         yield f"  - yarn: {value(entry.yarn)}"
         if entry.colour:
             yield f'    colour: "{entry.colour}"'
-        yield f"    grams: {number(entry.grams)}"
-        yield f"    metres: {number(entry.metres)}"
-        yield f"    skein: {{grams: {number(entry.skein.grams)}, metres: {number(entry.skein.metres)}}}"
+        yield f"    grams: {format_number(entry.grams)}"
+        yield f"    metres: {format_number(entry.metres)}"
+        grams, metres = format_number(entry.skein.grams), format_number(entry.skein.metres)
+        yield f"    skein: {{grams: {grams}, metres: {metres}}}"
         yield f"    from: {value(entry.garment)}"
         yield f"    known: {entry.known}"
 

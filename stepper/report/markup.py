@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 
-Attributes = str | float | None
+from stepper.craft.figures import format_number
+
+Attribute = str | float | None
 
 
 def text(words: str) -> str:
@@ -13,30 +15,26 @@ def text(words: str) -> str:
     return escape(words, quote=True)
 
 
-def tag(name: str, inner: str | Iterable[str] = "", **attributes: Attributes) -> str:
+def tag(name: str, inner: str | Iterable[str] = "", **attributes: Attribute) -> str:
     """Write an element.
 
     Args:
         name: Of the element.
         inner: What it holds, as markup already.
-        attributes: Escaped here. One that is nothing is left out; an underscore stands for a hyphen, at the
-            end of a name for nothing (`class_`).
+        attributes: Escaped here. One that is None is left out. An underscore stands for a hyphen, and is
+            dropped at the end of a name (`class_`).
     """
     held = inner if isinstance(inner, str) else "".join(inner)
     shown = "".join(
-        f' {key.rstrip("_").replace("_", "-")}="{text(number(value))}"'
+        f' {key.rstrip("_").replace("_", "-")}="{_value(value)}"'
         for key, value in attributes.items()
         if value is not None
     )
     return f"<{name}{shown}>{held}</{name}>"
 
 
-def number(value: str | float) -> str:
-    """Write a number as short as two places after the point allow; words stay as they are."""
-    if isinstance(value, str):
-        return value
-    short = f"{value:.2f}".rstrip("0").rstrip(".")
-    return "0" if short == "-0" else short
+def _value(value: str | float) -> str:
+    return text(value) if isinstance(value, str) else format_number(value)
 
 
 def table(
@@ -63,21 +61,40 @@ def figure(drawing: str, caption: str, class_: str | None = None) -> str:
     return tag("figure", [drawing, tag("figcaption", caption)], class_=class_)
 
 
-def svg(wide: float, high: float, inner: Iterable[str], *, title: str, class_: str | None = None) -> str:
+def svg(
+    width: float,
+    height: float,
+    inner: Iterable[str],
+    *,
+    title: str,
+    alone: bool = False,
+    class_: str | None = None,
+    style: str | None = None,
+    **attributes: Attribute,
+) -> str:
     """Write a drawing.
 
     Args:
-        wide: Unit: its own.
-        high: The same.
-        inner: What it holds.
+        width: Unit: its own.
+        height: The same.
+        inner: What it holds, as markup.
         title: What it shows, for those who do not see it.
-        class_: For its looks.
+        alone: Whether it is a file of its own, with a size and a typeface. Otherwise the page has these.
+        class_: For its looks on a page.
+        style: The same.
+        attributes: Further ones, as for `tag`.
     """
     return tag(
         "svg",
-        [tag("title", text(title)), *inner],
-        viewBox=f"0 0 {number(wide)} {number(high)}",
+        [tag("title", text(title)), *inner, "\n" if alone else ""],
+        style=style,
+        xmlns="http://www.w3.org/2000/svg" if alone else None,
+        viewBox=f"0 0 {format_number(width)} {format_number(height)}",
+        width=width if alone else None,
+        height=height if alone else None,
         role="img",
         aria_label=title,
         class_=class_,
-    )
+        font_family="Helvetica, Arial, sans-serif" if alone else None,
+        **attributes,
+    ) + ("\n" if alone else "")

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.course import repeats, time_taken
+from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import (
     Counted,
     Event,
@@ -26,13 +27,13 @@ from stepper.session.replay import standing
 from stepper.session.state import Place
 
 
-def notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
+def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
     """Write the record, line by line.
 
     Args:
         project: The checked file.
         plan: Its plan, as knitted.
-        events: All that happened, with its numbers, from the first on; empty where nothing is knitted.
+        events: All that happened, with its numbers, from the first on; empty if nothing has been knitted.
     """
     kept = list(events)
     yield f"# {project.title}"
@@ -73,13 +74,14 @@ def _chosen(project: Project, plan: Plan) -> Iterator[str]:
 
 
 def _skeins(skeins: float) -> str:
-    """Say how many skeins: "1 skein", "2.5 skeins"."""
+    """Return a number of skeins with its word: "1 skein", "2.5 skeins"."""
     return f"{skeins:g} skein{'' if skeins == 1 else 's'}"
 
 
 def _gauge(stitches: float, rounds: float, units: str) -> str:
     over, factor = ("4 in", 1.016) if units == "in" else ("10 cm", 1.0)
-    return f"{round(stitches * factor, 2):g} stitches and {round(rounds * factor, 2):g} rounds to {over}"
+    wide, high = format_number(stitches * factor), format_number(rounds * factor)
+    return f"{wide} stitches and {high} rounds to {over}"
 
 
 def _blended(plan: Plan, label: str) -> str:
@@ -90,7 +92,7 @@ def _blended(plan: Plan, label: str) -> str:
 
 
 def _altered(project: Project, plan: Plan) -> Iterator[str]:
-    """List the rules, each with where it shows; one that changes no round says so."""
+    """List the rules with where each shows; one that changes no round says so."""
     for rule in project.alterations:
         if rule.kind == "note":
             yield f"- {rule.text}"
@@ -112,12 +114,12 @@ def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
     happened = [event for _, event in standing(kept)]
     everything = [event for _, event in kept]
     yield f"- {_dates(everything)}"
-    yield f"- {_hours(time_taken(everything))} of knitting, breaks left out"
+    yield f"- {_hours(time_spent(everything))} of knitting, breaks left out"
     for event in happened:
         line = _told(event, plan)
         if line:
             yield f"- {event.at[:10]}: {line}"
-    for index, times in repeats(happened):
+    for index, times in find_repeated_rounds(happened):
         if index < len(plan.rounds):
             often = "" if times == 1 else f", {times} times"
             yield f"- Worked again: {place_name(plan.rounds[index])}{often}"
@@ -171,14 +173,14 @@ def _told(event: Event, plan: Plan) -> str:
 
 
 def _corrected(event: Measured) -> str:
-    """Say what a measurement changed in the plan."""
+    """Return what a measurement changed in the plan, in words."""
     if event.correction is None or event.correction.rounds == event.rounds_before:
         return ""
     return f": {event.correction.rounds} rounds instead of {event.rounds_before}"
 
 
 def _remedy(event: Remedied, plan: Plan) -> str:
-    """Say how a count that was off was mended."""
+    """Return how a count that was off was mended, in words."""
     off = f"{abs(event.difference)} {'too many' if event.difference > 0 else 'too few'}"
     side = "fewer" if event.difference > 0 else "more"
     mend = event.mend

@@ -13,22 +13,22 @@ from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
 from stepper.plan.yoke import yoke_of
 from stepper.project.model import Fabric, Project
-from stepper.report.fit import Line, lines
-from stepper.report.fit_page import signed
+from stepper.report.fit_lines import signed_length
 from stepper.report.markup import figure, table, tag, text
-from stepper.report.outline import pieces
-from stepper.report.page_charts import chart_drawing, legend
-from stepper.report.page_rounds import rounds_part
+from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.page_charts import draw_chart, list_signs
+from stepper.report.page_rounds import write_rounds
 from stepper.report.page_style import STYLE, footer
-from stepper.report.page_yarns import Shade, shades
-from stepper.report.page_yoke import yoke_drawing
-from stepper.report.schematic import schematic
+from stepper.report.page_yarns import YarnLooks, assign_looks
+from stepper.report.page_yoke import draw_yoke_rings
+from stepper.report.pieces import lay_out_pieces
+from stepper.report.schematic import draw_schematic
 from stepper.report.yarn import Quantity, YarnRow
 
 _SECURITY = "default-src 'none'; style-src 'unsafe-inline'"
 
 
-def page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
+def write_page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
     """Write the page.
 
     Args:
@@ -39,7 +39,9 @@ def page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
     Returns:
         A whole HTML document.
     """
-    drawn = shades(project, (run.yarn for each in plan.rounds for run in each.runs if run.yarn in plan.yarns))
+    drawn = assign_looks(
+        project, (run.yarn for each in plan.rounds for run in each.runs if run.yarn in plan.yarns)
+    )
     head = [
         '<meta charset="utf-8">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
@@ -56,7 +58,7 @@ def page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
         *_alterations(project),
         *_counts(plan),
         tag("h2", "Rounds", class_="fresh"),
-        *rounds_part(plan),
+        *write_rounds(plan),
     ]
     body = tag("main", main)
     return f'<!DOCTYPE html>\n<html lang="en">{tag("head", head)}{tag("body", body)}</html>\n'
@@ -78,12 +80,12 @@ def _opening(plan: Plan, project: Project) -> Iterator[str]:
 
 
 def _measurements(plan: Plan, project: Project) -> Iterator[str]:
-    found = pieces(plan, project)
+    found = lay_out_pieces(plan, project)
     yield tag("h2", "Finished measurements", id="measurements")
     if found:
-        drawing = schematic(found, title=plan.title, units=plan.units)
+        drawing = draw_schematic(found, title=plan.title, units=plan.units)
         yield figure(drawing, "Laid flat, to scale. What is worked in the round is measured all around.")
-    measured = lines(plan.rounds, project)
+    measured = measure_garment(plan.rounds, project)
     worn = any(line.body_mm is not None for line in measured)
     head = ["Where", "On the needles", "Blocked", *(("Wearer", "Ease") if worn else ())]
     if measured:
@@ -98,14 +100,14 @@ def _measurements(plan: Plan, project: Project) -> Iterator[str]:
     )
 
 
-def _measured(line: Line, units: str, *, worn: bool) -> Iterator[str]:
+def _measured(line: Measurement, units: str, *, worn: bool) -> Iterator[str]:
     yield text(sentence_case(line.name))
     yield text(length(line.needles_mm, units))
     yield text(length(line.blocked_mm, units)) if line.blocked_mm is not None else "–"
     if worn:
         yield text(length(line.body_mm, units)) if line.body_mm is not None else "–"
         eased = line.ease_mm is not None and line.stitches
-        yield text(signed(line.ease_mm or 0.0, units)) if eased else "–"
+        yield text(signed_length(line.ease_mm or 0.0, units)) if eased else "–"
 
 
 def _gauge(fabric: Fabric, units: str) -> Iterator[str]:
@@ -120,7 +122,7 @@ def _gauge(fabric: Fabric, units: str) -> Iterator[str]:
         yield text(f"{stitches}, {gauge(100 / each.round_mm, units)}")
 
 
-def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, Shade]) -> Iterator[str]:
+def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     if not yarns:
         return
     yield tag("h2", "Yarn", id="yarn")
@@ -133,7 +135,7 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, Shade]) -
     )
 
 
-def _yarn_row(row: YarnRow, drawn: dict[str, Shade]) -> Iterator[str]:
+def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     shade = drawn.get(row.key)
     letter = f" ({shade.letter})" if shade is not None and shade.letter else ""
     square = ""
@@ -156,7 +158,7 @@ def _grams(amount: Quantity) -> str:
     return f"{amount.likely_g:.0f} ({amount.low_g:.0f}–{amount.high_g:.0f})"
 
 
-def _yoke(plan: Plan, drawn: dict[str, Shade]) -> Iterator[str]:
+def _yoke(plan: Plan, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     yoke = yoke_of(plan.rounds)
     divided = any(run.stitch == "hold" for each in plan.rounds for run in each.runs)
     if yoke is None or not divided:
@@ -165,15 +167,15 @@ def _yoke(plan: Plan, drawn: dict[str, Shade]) -> Iterator[str]:
     caption = "Neck inside; the round begins at the top, at the centre back, and goes clockwise."
     used = dict.fromkeys(run.yarn for each in yoke.rounds for run in each.runs if run.yarn in drawn)
     names = [_named(drawn[key]) for key in used]
-    yield figure(yoke_drawing(yoke, drawn, plan.title), text(f"{caption} Yarns: {', '.join(names)}."))
+    yield figure(draw_yoke_rings(yoke, drawn, plan.title), text(f"{caption} Yarns: {', '.join(names)}."))
 
 
-def _named(shade: Shade) -> str:
+def _named(shade: YarnLooks) -> str:
     stripes = f" (with {plural(shade.stripes, 'line')} along it)" if shade.stripes else ""
     return f"{shade.name}{stripes}"
 
 
-def _charts(project: Project, drawn: dict[str, Shade]) -> Iterator[str]:
+def _charts(project: Project, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     if not project.charts:
         return
     yield tag("h2", "Charts")
@@ -185,8 +187,8 @@ def _charts(project: Project, drawn: dict[str, Shade]) -> Iterator[str]:
     ground = next(iter(drawn), "")
     for chart in project.charts.values():
         yield tag("h3", text(sentence_case(chart.name)))
-        entries = [tag("li", f"{square} {text(words)}") for square, words in legend(chart, drawn, ground)]
-        drawing = chart_drawing(chart, drawn, ground)
+        entries = [tag("li", f"{square} {text(words)}") for square, words in list_signs(chart, drawn, ground)]
+        drawing = draw_chart(chart, drawn, ground)
         yield figure(drawing, tag("ul", entries, class_="legend"))
 
 

@@ -11,11 +11,12 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.craft.stitches import stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
-from stepper.report.markup import number, svg, tag, text
-from stepper.report.page_yarns import Shade
+from stepper.report.markup import svg, tag, text
+from stepper.report.page_yarns import YarnLooks
 
 SQUARE: Final = 14.0
 """Side of a square. Unit: of the drawing."""
@@ -44,13 +45,13 @@ _STROKES: Final[Mapping[str, str]] = MappingProxyType(
 """Strokes in a square of 14; a yarn over is a ring."""
 
 
-def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str:
+def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> str:
     """Draw a chart, the first round at the bottom, numbered at the right where it is read from.
 
     Args:
         chart: What to draw.
         shades: The looks of every yarn by its key.
-        ground: Key of the yarn in hand where a square names none.
+        ground: Key of the yarn in hand, for squares that name none.
     """
     wide, high = chart.width * SQUARE, len(chart.rounds) * SQUARE
     inner: list[str] = []
@@ -69,13 +70,12 @@ def chart_drawing(chart: Chart, shades: Mapping[str, Shade], ground: str) -> str
             inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
     title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
     title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
-    drawing = svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart")
-    # The squares stay about as large from chart to chart, as far as the sheet is wide enough.
-    style = f'style="width:{number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"'
-    return drawing.replace("<svg ", f"<svg {style} ", 1)
+    # Squares have about the same size in every chart, as far as the sheet is wide enough.
+    style = f"width:{format_number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"
+    return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
 
-def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
     for column, cell in enumerate(cells):
         x = _MARGIN / 2 + column * SQUARE
         if not cell.stitch:
@@ -86,8 +86,8 @@ def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, Shade], ground:
         yield _sign(cell.stitch, shade, x, y)
 
 
-def _sign(code: str, shade: Shade, x: float, y: float) -> str:
-    """Draw the symbol of a stitch, or the letter of its yarn where it is a plain one."""
+def _sign(code: str, shade: YarnLooks, x: float, y: float) -> str:
+    """Draw the symbol of a stitch, or the letter of its yarn if it is a plain one."""
     if code == "k":
         return _letters(shade.letter, shade.ink, x, y, 0.66) if shade.letter else ""
     if code == "yo":
@@ -97,7 +97,7 @@ def _sign(code: str, shade: Shade, x: float, y: float) -> str:
         )
     strokes = _STROKES.get(code)
     if strokes:
-        moved = f"translate({number(x)} {number(y)})"
+        moved = f"translate({format_number(x)} {format_number(y)})"
         return tag("path", d=strokes, transform=moved, fill="none", stroke=shade.ink, stroke_width=1.3)
     return _letters(code.replace(" ", ""), shade.ink, x, y, min(0.66, 1.5 / len(code)))
 
@@ -111,13 +111,14 @@ def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
 
 
 def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
-    """Draw the lines between the squares, and heavy ones around the repeat where it has edges."""
+    """Draw the lines between the squares, and heavy ones around the repeat if the chart has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
     lines = "".join(
-        f"M{number(left + each * SQUARE)} {number(top)}v{number(high)}" for each in range(chart.width + 1)
+        f"M{format_number(left + each * SQUARE)} {format_number(top)}v{format_number(high)}"
+        for each in range(chart.width + 1)
     )
     lines += "".join(
-        f"M{number(left)} {number(top + each * SQUARE)}h{number(wide)}"
+        f"M{format_number(left)} {format_number(top + each * SQUARE)}h{format_number(wide)}"
         for each in range(len(chart.rounds) + 1)
     )
     yield tag("path", d=lines, class_="grid")
@@ -127,8 +128,8 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
         yield tag("rect", x=begin, y=top, width=inside, height=high, class_="repeat")
 
 
-def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple[str, str]]:
-    """Give what stands in the squares of a chart, each sign drawn and in words, in the order met."""
+def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
+    """List the signs of a chart, each drawn and in words, in the order they are met."""
     found: dict[tuple[str, str], tuple[str, str]] = {}
     for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
         if not cell.stitch:
@@ -137,7 +138,7 @@ def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple
         key = cell.yarn or ground
         shade = shades[key]
         coloured = any(each.yarn for cells in chart.rounds for each in cells)
-        said = abbreviation(cell.stitch)
+        said = name_stitch(cell.stitch)
         words = (
             f"{said}, {shade.name}" if coloured and cell.stitch != "k" else shade.name if coloured else said
         )
@@ -146,8 +147,8 @@ def legend(chart: Chart, shades: Mapping[str, Shade], ground: str) -> list[tuple
     return list(found.values())
 
 
-def abbreviation(code: str) -> str:
-    """Say what a stitch of a chart is, in the abbreviation it is listed under, or "knit" and "purl"."""
+def name_stitch(code: str) -> str:
+    """Return the name of a stitch of a chart: its abbreviation, or "knit", "purl", "yarn over"."""
     return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, stitch(code).code)
 
 
@@ -156,7 +157,7 @@ def _swatch(sign: str, colour: str, words: str) -> str:
     return svg(SQUARE, SQUARE, [square, sign], title=words or "no stitch", class_="swatch")
 
 
-def _read_out(chart: Chart, shades: Mapping[str, Shade], ground: str) -> Iterator[str]:
+def _read_out(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
     """Read the rounds out, each from right to left, for those who do not see the drawing."""
     for place, cells in enumerate(chart.rounds, start=1):
         said: list[list[str | int]] = []
@@ -170,7 +171,7 @@ def _read_out(chart: Chart, shades: Mapping[str, Shade], ground: str) -> Iterato
         yield f"Round {shown}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
 
 
-def _said(cell: Cell, shades: Mapping[str, Shade], ground: str) -> str:
+def _said(cell: Cell, shades: Mapping[str, YarnLooks], ground: str) -> str:
     name = shades[cell.yarn or ground].name if cell.yarn else ""
-    stitched = "" if cell.stitch == "k" and name else abbreviation(cell.stitch)
+    stitched = "" if cell.stitch == "k" and name else name_stitch(cell.stitch)
     return " ".join(filter(None, [stitched, name]))

@@ -6,15 +6,15 @@ from collections.abc import Iterator, Sequence
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.alike import alike
+from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.report.markup import tag, text
 
 MANY = 12
-"""More boxes than that do not stand beside the instruction. Chosen here."""
+"""So many boxes or fewer fit beside the instruction. Chosen here."""
 
 
-def rounds_part(plan: Plan) -> Iterator[str]:
+def write_rounds(plan: Plan) -> Iterator[str]:
     """Write every section with its rounds."""
     for number, section in enumerate(plan.sections):
         rounds = [each for each in plan.rounds if each.section == section]
@@ -28,13 +28,13 @@ def rounds_part(plan: Plan) -> Iterator[str]:
         head = (
             tag("th", each, scope="col") for each in (word.capitalize(), "Instruction", "Stitches", "Done")
         )
-        rows = "".join(_rows(first, last, plan.rounds) for first, last in alike(rounds))
+        rows = "".join(_rows(first, last, plan.rounds) for first, last in fold_alike(rounds))
         inner = [tag("thead", tag("tr", head)), tag("tbody", rows)]
         yield tag("table", inner, aria_labelledby=name, class_="rounds")
 
 
 def _rows(first: Round, last: Round, rounds: Sequence[Round]) -> str:
-    """Write a stretch of like rounds; many boxes get a row of their own, as wide as the sheet."""
+    """Write a stretch of alike rounds; many boxes get a row of their own, as wide as the sheet."""
     name = str(first.number) if first is last else f"{first.number}–{last.number}"
     side = f" {first.side}" if first.flat and first is last else ""
     boxes = "".join(_box(each) for each in rounds[first.index : last.index + 1])

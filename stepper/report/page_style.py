@@ -85,7 +85,7 @@ svg.swatch { display: inline-block; width: 5mm; height: 5mm; vertical-align: -1m
 
 
 def footer(title: str) -> str:
-    """Give the rule for the foot of every sheet: the title, the sheet and how many there are.
+    """Return the rule for the foot of every sheet: the title, the sheet and how many there are.
 
     Args:
         title: Of the garment; whatever is in it, it cannot end the string or the style sheet.

@@ -10,11 +10,11 @@ from stepper.project.model import Project
 
 _DARK, _LIGHT = "#1c1b19", "#ffffff"
 _NO_COLOUR = Rgb(238, 236, 231)
-# For a yarn whose colour the file does not tell.
+# For a yarn whose colour the file does not name.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Shade:
+class YarnLooks:
     """One yarn on paper."""
 
     name: str
@@ -28,8 +28,8 @@ class Shade:
     """Lines along its rings in the yoke from above; 0 for the first two."""
 
 
-def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
-    """Give each yarn its looks, in the order of the file; the first stays plain.
+def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
+    """Assign looks to each yarn, in the order of the file; the first stays plain.
 
     Args:
         project: For names and colours.
@@ -37,7 +37,7 @@ def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
 
     Always: no two yarns have the same letter.
     """
-    found: dict[str, Shade] = {}
+    found: dict[str, YarnLooks] = {}
     taken: set[str] = set()
     for place, key in enumerate(dict.fromkeys((*project.yarns, *keys))):
         yarn = project.yarns.get(key)
@@ -45,7 +45,7 @@ def shades(project: Project, keys: Iterable[str]) -> dict[str, Shade]:
         letter = "" if place == 0 else _letter(key, taken)
         taken.add(letter)
         ink = max((_DARK, _LIGHT), key=lambda each: contrast(rgb_from_hex(each), colour))
-        found[key] = Shade(
+        found[key] = YarnLooks(
             name=yarn.name if yarn is not None else key,
             colour=colour.hex,
             ink=ink,

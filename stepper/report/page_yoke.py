@@ -12,17 +12,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Final
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.plan.yoke import Yoke
-from stepper.report.markup import number, svg, tag
-from stepper.report.page_yarns import Shade
+from stepper.report.markup import svg, tag
+from stepper.report.page_yarns import YarnLooks
 
 _RADIUS: Final = 100.0
 _MARGIN: Final = 4.0
 
 
-def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
+def draw_yoke_rings(yoke: Yoke, shades: Mapping[str, YarnLooks], title: str) -> str:
     """Draw a yoke.
 
     Args:
@@ -43,17 +44,17 @@ def yoke_drawing(yoke: Yoke, shades: Mapping[str, Shade], title: str) -> str:
         if round_.label and place
     ]
     inner += [tag("circle", r=each, class_="edge") for each in edges]
-    inner.append(tag("path", d=f"M0 {number(-_RADIUS - 3)}v6", class_="edge"))
+    inner.append(tag("path", d=f"M0 {format_number(-_RADIUS - 3)}v6", class_="edge"))
     labels = [f"{each.label} to {each.after} stitches" for each in yoke.rounds if each.label]
     first, last = yoke.rounds[0].after, yoke.rounds[-1].after
     words = f"{title}: the yoke from above, {plural(count, 'round')} from {first} stitches at the neck"
     words += f" to {last} at the outer edge{'; ' if labels else ''}{', '.join(labels)}."
     side = 2 * (_RADIUS + _MARGIN)
-    moved = f"translate({number(side / 2)} {number(side / 2)})"
+    moved = f"translate({format_number(side / 2)} {format_number(side / 2)})"
     return svg(side, side, [tag("g", inner, transform=moved)], title=words, class_="yoke")
 
 
-def _ring(round_: Round, radius: float, thick: float, shades: Mapping[str, Shade]) -> Iterator[str]:
+def _ring(round_: Round, radius: float, thick: float, shades: Mapping[str, YarnLooks]) -> Iterator[str]:
     runs = [(run.yarn, run.progress) for run in round_.runs if run.progress and run.yarn in shades]
     held = Counter[str]()
     for yarn, stitches in runs:
@@ -87,7 +88,7 @@ def _circle(radius: float, thick: float, colour: str, dashes: str = "", around: 
 
 
 def _dashes(runs: Sequence[tuple[str, int]], yarn: str) -> str:
-    """Give the stitches of a yarn and those between in turn, in stitches; a repeat is written once."""
+    """Return the stitches of a yarn and those between in turn, as SVG dashes; a repeat is written once."""
     parts: list[int] = []
     for own, group in groupby(runs, key=lambda run: run[0] == yarn):
         stitches = sum(each for _, each in group)

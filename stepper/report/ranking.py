@@ -1,4 +1,4 @@
-"""How near each blend comes to the ease wanted, and what else speaks for or against it. Pure."""
+"""How near each blend comes to the ease wanted, and what else counts for or against it. Pure."""
 
 from __future__ import annotations
 
@@ -8,24 +8,24 @@ from dataclasses import dataclass
 from stepper.plan.blend import Blend
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.fit import Line, lines
+from stepper.report.measurements import Measurement, measure_garment
 
 WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
-"""Ease wanted where the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
+"""Ease wanted if the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
 2 to 4 in; at upper arm and neck 2 in; a hat 2 in and a sock 1 in narrower than head and foot, a mitten as
 wide as the hand: common practice without a published figure. Unit: mm."""
 
 
 def wanted_ease(project: Project) -> dict[str, float]:
-    """Give the ease wanted at each measurement: of the file, else the usual one. Unit: mm."""
+    """Return the ease wanted at each measurement: the file's, or else the usual one. Unit: mm."""
     wanted = {**WANTED_MM, **project.wanted_ease}
     if "chest" in project.wanted_ease:
         wanted["bust"] = project.wanted_ease["chest"]
     return wanted
 
 
-def off_by(found: Iterable[Line], project: Project) -> float | None:
-    """Add up how far the ease is from the one wanted; nothing without body measurements. Unit: mm."""
+def miss_of_ease(found: Iterable[Measurement], project: Project) -> float | None:
+    """Add up how far the ease is from the ease wanted; None without body measurements. Unit: mm."""
     wanted = wanted_ease(project)
     widest: dict[str, float] = {}
     for line in found:
@@ -35,7 +35,7 @@ def off_by(found: Iterable[Line], project: Project) -> float | None:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Later:
+class LaterRepeat:
     """A chart or rib worked after the switch, which the stitches still divide into."""
 
     name: str
@@ -46,22 +46,24 @@ class Later:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Ranked:
-    """A blend that can be knitted, measured."""
+class RankedBlend:
+    """A blend that can be knitted, with its measurements."""
 
     blend: Blend
-    lines: tuple[Line, ...]
+    lines: tuple[Measurement, ...]
     changes_mm: dict[str, float]
-    """By the name of the line, how much wider or longer than as it is knitted now, in a line that is in both.
+    """How much wider or longer each measurement is than as the file knits it, by its name, if both have it.
     The ease changes by as much. Unit: mm."""
     off_mm: float | None
-    """How far the ease is from the one wanted, in all; nothing without body measurements. Unit: mm."""
-    later: tuple[Later, ...]
+    """How far the ease is from the ease wanted, in all; None without body measurements. Unit: mm."""
+    later: tuple[LaterRepeat, ...]
     crowded: float
-    """How much closer its changes stand than in a printed size; 0 for no closer. Unit: changes per stitch."""
+    """How much closer its changes stand than in a printed size; 0 if no closer. Unit: changes per stitch."""
 
 
-def ranked(blends: Iterable[Blend], project: Project, now: Iterable[Line]) -> tuple[Ranked, ...]:
+def rank_blends(
+    blends: Iterable[Blend], project: Project, now: Iterable[Measurement]
+) -> tuple[RankedBlend, ...]:
     """Put the blends that can be knitted in order, the nearest to the ease wanted first.
 
     Among equals those without a switch come first, then those whose blended round is most like a printed one.
@@ -78,8 +80,8 @@ def ranked(blends: Iterable[Blend], project: Project, now: Iterable[Line]) -> tu
     return tuple(sorted(found, key=_rank))
 
 
-def nearest_to(project: Project, found: Iterable[Ranked]) -> Ranked | None:
-    """Find what can be knitted most like what the file asks: sizes first, then the line of the switch.
+def find_nearest(project: Project, found: Iterable[RankedBlend]) -> RankedBlend | None:
+    """Find the blend that is most like what the file asks for: sizes first, then the line of the switch.
 
     Args:
         project: The checked file, with its size and its first switch.
@@ -90,38 +92,38 @@ def nearest_to(project: Project, found: Iterable[Ranked]) -> Ranked | None:
     then = switch.size if switch is not None else project.size
     label = switch.label.lower() if switch is not None else ""
 
-    def far(one: Ranked) -> tuple[int, bool, int]:
+    def far(one: RankedBlend) -> tuple[int, bool, int]:
         begun, ended = order[one.blend.size] - project.size, order[one.blend.then] - then
         return abs(begun) + abs(ended), one.blend.label.lower() != label, abs(begun)
 
     return min(found, key=far, default=None)
 
 
-def _rank(one: Ranked) -> tuple[bool, float, bool, float]:
+def _rank(one: RankedBlend) -> tuple[bool, float, bool, float]:
     return one.off_mm is None, round(one.off_mm or 0, 3), bool(one.blend.label), one.crowded
 
 
 def _ranked(
     blend: Blend, project: Project, standing: dict[str, float], rates: dict[str, tuple[float, float]]
-) -> Ranked:
-    measured = lines(blend.rounds, project)
+) -> RankedBlend:
+    measured = measure_garment(blend.rounds, project)
     changes = {
         line.name: line.finished_mm - standing[line.name] for line in measured if line.name in standing
     }
     low, high = rates.get(blend.label, (0.0, 0.0))
     rate = (blend.after - blend.before) / blend.before if blend.before else 0.0
-    return Ranked(
+    return RankedBlend(
         blend=blend,
         lines=measured,
         changes_mm=changes,
-        off_mm=off_by(measured, project),
+        off_mm=miss_of_ease(measured, project),
         later=_later(blend),
         crowded=max(0.0, low - rate, rate - high) if blend.label else 0.0,
     )
 
 
 def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
-    """Give the smallest and largest share by which the printed sizes grow at each labelled line."""
+    """Return the smallest and largest share by which the printed sizes grow at each labelled line."""
     rates: dict[str, list[float]] = {}
     for blend in blends:
         if blend.label:
@@ -132,23 +134,23 @@ def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
     return {label: (min(found), max(found)) for label, found in rates.items()}
 
 
-def _later(blend: Blend) -> tuple[Later, ...]:
+def _later(blend: Blend) -> tuple[LaterRepeat, ...]:
     """List the charts and ribs after the switch, each once for each number of repeats."""
     if not blend.label:
         return ()
-    found: dict[Later, None] = {}
+    found: dict[LaterRepeat, None] = {}
     phrases = {id(each.phrase): each.phrase for each in blend.rounds[blend.at + 1 :]}  # most rounds share one
     for phrase in phrases.values():
         groups = [item for item in phrase if isinstance(item, Group)]
         for group in groups:
             name = f"chart {group.name}" if group.name else _rib(group)
             if name:
-                found[Later(name=name, stitches=group.uses // group.times, times=group.times)] = None
+                found[LaterRepeat(name=name, stitches=group.uses // group.times, times=group.times)] = None
     return tuple(found)
 
 
 def _rib(group: Group) -> str:
-    """Name a rib by its stitches; nothing for any other repeat."""
+    """Return the name of a rib by its stitches; empty for any other repeat."""
     runs = [item for item in group.items if isinstance(item, Run)]
     if len(runs) != len(group.items) or {run.stitch for run in runs} != {"k", "p"}:
         return ""

@@ -13,16 +13,17 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
 
+from stepper.craft.figures import format_number
 from stepper.language.measures import length
 from stepper.language.places import sentence_case
-from stepper.report.markup import number, svg, tag, text
-from stepper.report.outline import Level, Piece, shapes
+from stepper.report.drawing import Point, list_points
+from stepper.report.markup import svg, tag, text
+from stepper.report.pieces import Level, Piece, merge_like_pieces
 
-Point = tuple[float, float]
 Anchor = Literal["start", "middle", "end"]
 
 _LETTERS = 40.0
-# Letters are this part of the wider of width and height.
+# The larger of width and height is this many letters high.
 _LEAST_DROP = 20.0
 # How far a sleeve's top reaches down the body at least. Unit: mm.
 
@@ -49,12 +50,12 @@ class _Sheet:
     def shape(self, points: Sequence[Point]) -> None:
         """Draw a piece."""
         self.reach(points, self.letters / 4)
-        self.drawn.append(tag("polygon", points=_listed(points), class_="piece"))
+        self.drawn.append(tag("polygon", points=list_points(points), class_="piece"))
 
     def line(self, points: Sequence[Point], class_: str) -> None:
         """Draw a line."""
         self.reach(points)
-        self.drawn.append(tag("polyline", points=_listed(points), class_=class_))
+        self.drawn.append(tag("polyline", points=list_points(points), class_=class_))
 
     def span(self, start: Point, end: Point) -> None:
         """Draw a measure with a short stroke across each end."""
@@ -76,15 +77,15 @@ class _Sheet:
             self.drawn.append(tag("text", text(words), x=x, y=y, text_anchor=anchor, class_=class_ or None))
 
     def finished(self, title: str) -> str:
-        """Give the whole drawing."""
+        """Return the whole drawing."""
         margin = self.letters / 2
         wide, high = self.right - self.left + 2 * margin, self.bottom - self.top + 2 * margin
-        moved = f"translate({number(margin - self.left)} {number(margin - self.top)})"
+        moved = f"translate({format_number(margin - self.left)} {format_number(margin - self.top)})"
         inner = tag("g", self.drawn, transform=moved, font_size=self.letters, stroke_width=self.letters / 14)
         return svg(wide, high, [inner], title=title, class_="schematic")
 
 
-def schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
+def draw_schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
     """Draw the garment.
 
     Args:
@@ -93,22 +94,22 @@ def schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
         units: `cm` or `in`.
     """
     body = next((piece for piece in pieces if piece.divided_mm is not None), None)
-    words = f"{title}: the pieces flat and to scale. {described(pieces, units)}"
+    words = f"{title}: the pieces flat and to scale. {describe_pieces(pieces, units)}"
     if body is None:
-        return _side_by_side(shapes(pieces), units, words)
+        return _side_by_side(merge_like_pieces(pieces), units, words)
     sleeves = [piece for piece in pieces if piece.sleeve][:2]
     wide = body.widest.wide_mm + sum(0.75 * sleeve.long_mm for sleeve in sleeves)
     sheet = _Sheet(units=units, letters=max(wide, body.long_mm) / _LETTERS)
     _divided(sheet, body, sleeves)
-    others = shapes(piece for piece in pieces if piece is not body and piece not in sleeves)
+    others = merge_like_pieces(piece for piece in pieces if piece is not body and piece not in sleeves)
     place = (sheet.left, sheet.bottom + 3 * sheet.letters)
     for piece in others:
         place = (_alone(sheet, piece, place) + 3 * sheet.letters, place[1])
     return sheet.finished(words)
 
 
-def described(pieces: Sequence[Piece], units: str) -> str:
-    """Say the measurements of every piece in words."""
+def describe_pieces(pieces: Sequence[Piece], units: str) -> str:
+    """Describe the measurements of every piece in words."""
     said = []
     for piece in pieces:
         names = _joined([part.name for part in piece.parts])
@@ -188,7 +189,7 @@ def _body_words(sheet: _Sheet, body: Piece, below: Level, arm: _Armhole) -> None
 
 
 def _sleeve(sheet: _Sheet, sleeve: Piece, arm: _Armhole, *, mirrored: bool) -> None:
-    """Draw a sleeve from its top edge, square to it."""
+    """Draw a sleeve at right angles to its top edge."""
     (cx, cy), (ux, uy) = arm.corner, arm.underarm
     top = math.hypot(ux - cx, uy - cy) or 1.0
     along = ((ux - cx) / top, (uy - cy) / top)
@@ -242,7 +243,7 @@ def _side_by_side(pieces: Sequence[Piece], units: str, title: str) -> str:
 
 
 def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
-    """Draw a piece with its measurements below a corner; give how far it reaches to the right."""
+    """Draw a piece with its measurements below a corner; return how far it reaches to the right."""
     letters, units = sheet.letters, sheet.units
     kind = "around" if piece.doubled else "wide"
     first, widest, last = piece.levels[0], piece.widest, piece.levels[-1]
@@ -282,7 +283,7 @@ def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
 
 
 def _width_at(piece: Piece, depth_mm: float) -> float:
-    """Give the width of the outline at a depth. Unit: mm."""
+    """Return the width of the outline at a depth. Unit: mm."""
     sides = piece.sides
     for above, under in pairwise(sides):
         if above.depth_mm <= depth_mm <= under.depth_mm and under.depth_mm > above.depth_mm:
@@ -297,7 +298,3 @@ def _wide(level: Level) -> float:
 
 def _joined(names: Sequence[str]) -> str:
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
-
-
-def _listed(points: Iterable[Point]) -> str:
-    return " ".join(f"{number(x)},{number(y)}" for x, y in points)

@@ -17,7 +17,7 @@ from stepper.session.events import Event, Undone, Weighed
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
 FEW_METRES = 10.0
-"""What is called a few metres where nothing is known of the skein. Chosen here. Unit: m."""
+"""What counts as a few metres if nothing is known of the skein. Chosen here. Unit: m."""
 FEW_OF_A_SKEIN = 0.25
 """Share of a skein up to which a remnant will do. Chosen here."""
 
@@ -33,7 +33,7 @@ class Quantity:
     high_m: float
     """Unit: m."""
     low_g: float | None = None
-    """Unit: g; nothing where the file names no skein."""
+    """Unit: g; None if the file names no skein."""
     likely_g: float | None = None
     """Unit: g."""
     high_g: float | None = None
@@ -59,7 +59,7 @@ class Buying:
     skeins: int
     """Skeins that last even if the knitting takes as much as it may."""
     likely_skeins: int
-    """Skeins that last if it takes what is likely."""
+    """Skeins that last if the knitting takes what is likely."""
     over_m: float
     """What is likely left over of `skeins`. Unit: m."""
     over_g: float
@@ -86,34 +86,34 @@ class YarnRow:
     more_m: dict[str, float]
     """How much more it may be, by cause. Unit: m."""
     buying: tuple[Buying, ...]
-    """The skein of the file first; empty where it names none."""
+    """The skein of the file first; empty if it names none."""
     bought: float | None
     """Skeins in the house."""
     forecast: Forecast | None
-    """Whether it lasts; nothing without a skein."""
+    """Whether it lasts; None without a skein."""
     few: bool
     """Whether it is only a few metres, so that a remnant will do."""
 
 
-def yarn_rows(
+def list_yarns(
     plan: Plan, colours: dict[str, str | None] | None = None, events: Iterable[tuple[int, Event]] = ()
 ) -> tuple[YarnRow, ...]:
-    """Work out every yarn of the garment that it takes any of, in the order of the file.
+    """Work out every yarn that the garment uses, in the order of the file.
 
     Args:
         plan: The plan as it is knitted.
-        colours: The colour of each yarn by its key, `#rrggbb`, where there is one.
+        colours: The colour of each yarn by its key, `#rrggbb`, if it has one.
         events: What happened, with its numbers, for the weighings among it.
     """
     uses = yarn_use(plan)
-    weighings = last_weighings(events)
+    weighings = find_last_weighings(events)
     keys = list(dict.fromkeys((*plan.yarns, *(key for use in uses for key in use))))
     taken = [key for key in keys if any(key in use for use in uses)]
     return tuple(_row(plan, key, uses, (colours or {}).get(key), weighings.get(key)) for key in taken)
 
 
-def last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
-    """Give the last weighing of each yarn that was not taken back."""
+def find_last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
+    """Find the last weighing of each yarn that was not undone."""
     happened = dict(events)
     undone: set[int] = set()
     # From the last to the first, so that an undo that was itself undone takes nothing back.
@@ -131,7 +131,7 @@ def last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
     return found
 
 
-def buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
+def work_out_buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
     """Work out how many skeins to buy and what is left over of them."""
     sure = skeins_to_buy(quantity.high_m, skein.metres)
     over = sure * skein.metres - quantity.likely_m
@@ -191,7 +191,10 @@ def _all_buying(quantity: Quantity, skein: Skein | None) -> tuple[Buying, ...]:
     others = [
         Skein(grams=grams, metres=skein.metres_in(grams)) for grams in USUAL_SKEINS_G if grams != skein.grams
     ]
-    return (buying(quantity, skein, own=True), *(buying(quantity, other) for other in others))
+    return (
+        work_out_buying(quantity, skein, own=True),
+        *(work_out_buying(quantity, other) for other in others),
+    )
 
 
 def _quantity(amount: Amount, skein: Skein | None) -> Quantity:

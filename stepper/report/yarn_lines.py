@@ -56,8 +56,8 @@ def yarn_lines(
     yield from _why(plan, rows)
 
 
-def run_length(metres: float, units: str) -> str:
-    """Say a length of yarn: in metres, or in yards where the file is in inches."""
+def yarn_length(metres: float, units: str) -> str:
+    """Return a length of yarn in words: in metres, or in yards if the file is in inches."""
     value, unit = (metres / YARD_M, "yd") if units == "in" else (metres, "m")
     return f"{value:.0f} {unit}" if value >= 9.95 or not value else f"{value:.1f} {unit}"
 
@@ -69,14 +69,14 @@ def _table(row: YarnRow, units: str) -> Iterator[str]:
     for each in row.sections:
         yield _quantity(each.section, each.quantity, units)
     yield _quantity("in all", row.quantity, units)
-    parts = ", ".join(f"{name} {run_length(metres, units)}" for name, metres in row.parts_m.items())
+    parts = ", ".join(f"{name} {yarn_length(metres, units)}" for name, metres in row.parts_m.items())
     yield f"  of which {parts}"
 
 
 def _quantity(name: str, quantity: Quantity, units: str) -> str:
-    likely = run_length(quantity.likely_m, units)
+    likely = yarn_length(quantity.likely_m, units)
     # The unit is said once; both ends of the range have the same.
-    low, high = run_length(quantity.low_m, units), run_length(quantity.high_m, units)
+    low, high = yarn_length(quantity.low_m, units), yarn_length(quantity.high_m, units)
     between = f"{low.split()[0]} to {high}"
     grams = "" if quantity.likely_g is None else f"{_grams(quantity.likely_g)}"
     return f"  {name:<{_NAME}}{likely:>8}{between:>18}{grams:>14}".rstrip()
@@ -97,8 +97,8 @@ def _to_buy(row: YarnRow, plan: Plan) -> Iterator[str]:
 
 
 def _buying(each: Buying, units: str) -> str:
-    name = f"{_grams(each.grams)}, {run_length(each.metres, units)}{' (the file)' if each.own else ''}"
-    over = f"{run_length(each.over_m, units)}, {_grams(each.over_g)}"
+    name = f"{_grams(each.grams)}, {yarn_length(each.metres, units)}{' (the file)' if each.own else ''}"
+    over = f"{yarn_length(each.over_m, units)}, {_grams(each.over_g)}"
     return f"  {name:<{_NAME}}{each.skeins:>12}{each.likely_skeins:>8}{over:>20}"
 
 
@@ -106,7 +106,7 @@ def _sentences(row: YarnRow, plan: Plan, remnants: tuple[Leftover, ...]) -> Iter
     stock = plan.materials.stocks.get(row.key)
     if row.few:
         much = f" ({_grams(row.quantity.high_g)})" if row.quantity.high_g is not None else ""
-        yield f"Only a few metres: a remnant of {run_length(row.quantity.high_m, plan.units)}{much} will do."
+        yield f"Only a few metres: a remnant of {yarn_length(row.quantity.high_m, plan.units)}{much} will do."
     for entry in remnants:
         enough = "enough" if entry.metres >= row.quantity.high_m else "not enough"
         yield f"{_grams(entry.grams)} of {entry.yarn} are left from {entry.garment}: {enough}."
@@ -115,24 +115,24 @@ def _sentences(row: YarnRow, plan: Plan, remnants: tuple[Leftover, ...]) -> Iter
 
 
 def forecast_sentences(found: Forecast, plan: Plan, skein: Skein, bought: float | None) -> Iterator[str]:
-    """Say whether a yarn lasts: what there is, where it runs out, what to buy and by when."""
+    """Write whether a yarn lasts: what there is, where it runs out, what to buy and by when."""
     units = plan.units
     if found.left_m is None:
         yield "The file does not say how much is bought."
         return
-    left = f"{run_length(found.left_m, units)}, {_grams(skein.grams_of(found.left_m))}"
+    left = f"{yarn_length(found.left_m, units)}, {_grams(skein.grams_of(found.left_m))}"
     if found.weighed:
         beside = f" with {plural(found.beside, 'whole skein')} beside the ball" if found.beside else ""
         yield f"Weighed: {left} left{beside}. {_factor(found.factor)}"
-        low, high = run_length(found.rest_low_m, units).split()[0], run_length(found.rest_high_m, units)
-        yield f"Still needed: {run_length(found.rest_m, units)} ({low} to {high})."
+        low, high = yarn_length(found.rest_low_m, units).split()[0], yarn_length(found.rest_high_m, units)
+        yield f"Still needed: {yarn_length(found.rest_m, units)} ({low} to {high})."
         if found.doubtful:
             yield "That weighing can be read in more than one way, or fits none well: weigh all that is left."
     else:
         yield f"Bought: {bought:g} ({left})."
     over = found.over_m or 0.0
     if found.out_soonest is None:
-        yield f"It lasts; {run_length(over, units)}, {_grams(skein.grams_of(over))}, are likely left over."
+        yield f"It lasts; {yarn_length(over, units)}, {_grams(skein.grams_of(over))}, are likely left over."
         return
     yield from _shortage(found, plan)
     more = skeins_to_buy(max(0.0, -over), skein.metres)
@@ -186,8 +186,8 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
 
 
 def _span(less: float, more: float, units: str) -> str:
-    """Say how much less and more; what is under half a metre is left out."""
-    down, up = f"-{run_length(less, units)}", f"+{run_length(more, units)}"
+    """Return how much less and more; what is under half a metre is left out."""
+    down, up = f"-{yarn_length(less, units)}", f"+{yarn_length(more, units)}"
     if less < 0.5:
         return up
     return down if more < 0.5 else f"{down.split()[0]} to {up}"

@@ -12,8 +12,16 @@ from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.plot import Area, Drawing, Label, Path, Point, Shape
-from stepper.report.yoke_profile import Body, Step, around_body, binds, body_of, collar_mm, profile
+from stepper.report.drawing import Area, Drawing, Label, Path, Point, Shape
+from stepper.report.yoke_profile import (
+    WearerOutline,
+    YokeRound,
+    collar_mm,
+    find_tight_rounds,
+    follow_yoke,
+    outline_wearer,
+    wearer_around,
+)
 
 WIDTH, HEIGHT = 960, 620
 _LEFT, _RIGHT, _TOP, _BOTTOM = 70, 190, 92, 64
@@ -24,11 +32,11 @@ _STEPS = (10.0, 20.0, 25.0, 50.0, 100.0, 200.0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Outline:
+class YokeCurve:
     """One yoke to draw."""
 
     name: str
-    steps: tuple[Step, ...]
+    steps: tuple[YokeRound, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,46 +49,48 @@ class _Scales:
     """10 for centimetres, 25.4 for inches."""
 
     def at(self, around_mm: float, depth_mm: float) -> Point:
-        """Give the place of a circumference at a depth."""
+        """Return the place of a circumference at a depth."""
         x = _LEFT + around_mm / self.widest_mm * (WIDTH - _LEFT - _RIGHT)
         return x, _TOP + depth_mm / self.deepest_mm * (HEIGHT - _TOP - _BOTTOM)
 
 
-def profile_of(project: Project, plan: Plan, tried: Sequence[Blend], *, trouble: str = "") -> Drawing | None:
-    """Draw the yoke of a garment beside the printed sizes it is blended of; nothing where it has no yoke.
+def draw_yoke_of(
+    project: Project, plan: Plan, tried: Sequence[Blend], *, trouble: str = ""
+) -> Drawing | None:
+    """Draw the yoke of a garment beside the printed sizes it is blended from; None if it has no yoke.
 
     Args:
         project: The checked file.
         plan: As the file knits it.
-        tried: The sizes alone among them, as `stepper.plan.blend.blends` gives them.
+        tried: The sizes alone among them, as `stepper.plan.blend.blends` returns them.
         trouble: Why the blend of the file cannot be knitted; then the size alone is drawn.
     """
-    steps = profile(plan.rounds, project)
+    steps = follow_yoke(plan.rounds, project)
     if not steps:
         return None
     switches = () if trouble else project.switches
     sizes = [project.sizes[size] for size in (project.size, *(each.size for each in switches))]
     printed = [
-        Outline(name=f"size {blend.size}", steps=profile(blend.rounds, project))
+        YokeCurve(name=f"size {blend.size}", steps=follow_yoke(blend.rounds, project))
         for size in dict.fromkeys(sizes)
         for blend in tried
         if blend.works and not blend.label and blend.size == size and len(sizes) > 1
     ]
-    body = body_of(project, collar_mm(plan.rounds, steps))
+    body = outline_wearer(project, collar_mm(plan.rounds, steps))
     name = f"as knitted: {', then '.join(sizes)}" if len(sizes) > 1 else f"size {sizes[0]}"
-    knitted = Outline(name=name, steps=steps)
-    return yoke_picture(knitted, printed, body, title=project.title, units=project.units)
+    knitted = YokeCurve(name=name, steps=steps)
+    return draw_yoke(knitted, printed, body, title=project.title, units=project.units)
 
 
-def yoke_picture(
-    knitted: Outline, printed: Sequence[Outline], body: Body | None, *, title: str, units: str
+def draw_yoke(
+    knitted: YokeCurve, printed: Sequence[YokeCurve], body: WearerOutline | None, *, title: str, units: str
 ) -> Drawing:
     """Draw the profile.
 
     Args:
         knitted: As the file knits it, with at least one step.
-        printed: The sizes it is blended of, each alone; none where it is one size.
-        body: The wearer; nothing where she is not measured.
+        printed: The sizes it is blended from, each alone; none if it is one size.
+        body: The wearer; None if she is not measured.
         title: Of the garment.
         units: `cm` or `in`.
     """
@@ -113,7 +123,7 @@ def yoke_picture(
     )
 
 
-def _stairs(steps: Iterable[Step], scales: _Scales) -> tuple[Point, ...]:
+def _stairs(steps: Iterable[YokeRound], scales: _Scales) -> tuple[Point, ...]:
     """Follow the rounds down: each is as wide as it is from its upper to its lower edge."""
     points: list[Point] = []
     above = 0.0
@@ -123,7 +133,7 @@ def _stairs(steps: Iterable[Step], scales: _Scales) -> tuple[Point, ...]:
     return tuple(points)
 
 
-def _end(steps: Sequence[Step], scales: _Scales) -> Point:
+def _end(steps: Sequence[YokeRound], scales: _Scales) -> Point:
     return scales.at(steps[-1].around_mm, steps[-1].depth_mm)
 
 
@@ -151,12 +161,12 @@ def _marks(most: float, most_marks: int = 9) -> list[float]:
     return [0.0]
 
 
-def _bound(steps: Sequence[Step], body: Body, scales: _Scales) -> Iterator[Shape]:
-    """Fill what lies between the garment and a body that is wider."""
+def _bound(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> Iterator[Shape]:
+    """Shade what lies between the garment and a body that is wider."""
     above = 0.0
     deep = steps[-1].depth_mm
     for step in steps:
-        outer = [around_body(body, at, deep) for at in (above, step.depth_mm)]
+        outer = [wearer_around(body, at, deep) for at in (above, step.depth_mm)]
         if step.around_mm < max(outer):
             wide = [max(each, step.around_mm) for each in outer]
             yield Area(
@@ -171,7 +181,7 @@ def _bound(steps: Sequence[Step], body: Body, scales: _Scales) -> Iterator[Shape
         above = step.depth_mm
 
 
-def _body(steps: Sequence[Step], body: Body, scales: _Scales) -> Iterator[Shape]:
+def _body(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> Iterator[Shape]:
     deep = steps[-1].depth_mm
     points = (
         scales.at(body.neck_mm, 0),
@@ -182,7 +192,7 @@ def _body(steps: Sequence[Step], body: Body, scales: _Scales) -> Iterator[Shape]
 
 
 def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
-    """Write the name of each line at its lower end, one under the other where ends lie close together."""
+    """Write the name of each line at its lower end, one under the other if the ends lie close together."""
     taken = HEIGHT - _BOTTOM - 6.0
     for (x, y), text, colour, bold in sorted(names, key=lambda each: -each[0][0]):
         at = min(y, taken)
@@ -191,8 +201,8 @@ def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
         yield Label(at=(WIDTH - _RIGHT + 8, at), text=text, colour=colour, size=14, bold=bold)
 
 
-def _increases(steps: Sequence[Step], scales: _Scales) -> Iterator[Shape]:
-    """Name the rounds that are spread evenly, at the left where no line runs."""
+def _increases(steps: Sequence[YokeRound], scales: _Scales) -> Iterator[Shape]:
+    """Name the rounds with evenly spread changes, at the left, where no line runs."""
     above = 0.0
     for step in steps:
         if step.label:
@@ -208,21 +218,21 @@ def _increases(steps: Sequence[Step], scales: _Scales) -> Iterator[Shape]:
         above = step.depth_mm
 
 
-def _heading(knitted: Outline, body: Body | None, title: str, units: str) -> Iterator[Shape]:
+def _heading(knitted: YokeCurve, body: WearerOutline | None, title: str, units: str) -> Iterator[Shape]:
     yield Label(at=(_LEFT, 34), text=title, colour=_INK, size=21, bold=True)
     yield Label(at=(_LEFT, 58), text=_verdict(knitted, body, units), colour=_INK, size=15)
 
 
-def _verdict(knitted: Outline, body: Body | None, units: str) -> str:
-    """Say in a sentence what the eye should see."""
+def _verdict(knitted: YokeCurve, body: WearerOutline | None, units: str) -> str:
+    """Return in a sentence what the eye should see."""
     if body is None:
         return "Write neck, bust and upper_arm under body to see the wearer beside it."
-    tight = binds(knitted.steps, body)
+    tight = find_tight_rounds(knitted.steps, body)
     if not tight:
         return "Nowhere narrower than the wearer, whose line is an estimate between neck and underarm."
     deep = knitted.steps[-1].depth_mm
-    worst = max(tight, key=lambda step: around_body(body, step.depth_mm, deep) - step.around_mm)
-    short = around_body(body, worst.depth_mm, deep) - worst.around_mm
+    worst = max(tight, key=lambda step: wearer_around(body, step.depth_mm, deep) - step.around_mm)
+    short = wearer_around(body, worst.depth_mm, deep) - worst.around_mm
     deepest = length(worst.depth_mm, units)
     return (
         f"Shaded: narrower than the wearer, by {length(short, units)} at {deepest} deep. "
@@ -230,7 +240,7 @@ def _verdict(knitted: Outline, body: Body | None, units: str) -> str:
     )
 
 
-def _in_words(knitted: Outline, body: Body | None, title: str, units: str) -> str:
+def _in_words(knitted: YokeCurve, body: WearerOutline | None, title: str, units: str) -> str:
     first, last = knitted.steps[0], knitted.steps[-1]
     return (
         f"{title}: yoke of {knitted.name}, from {length(first.around_mm, units)} around at the neck to "

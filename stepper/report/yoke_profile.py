@@ -5,27 +5,27 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from stepper.craft.yoke import UNDERARM_SHARE
+from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
-from stepper.report.fit import Worked, divide_of
+from stepper.report.measurements import AnyRound, find_divide
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Step:
+class YokeRound:
     """One round of a yoke."""
 
     depth_mm: float
     """From the first edge to its lower edge. Unit: mm."""
     around_mm: float
-    """Finished, blocked where that is known. Unit: mm."""
+    """Finished, blocked if that is known. Unit: mm."""
     label: str | None
-    """Of the line it begins, where it spreads changes evenly."""
+    """Label of the line it begins, if it spreads changes evenly; else None."""
     before: int
     after: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Body:
+class WearerOutline:
     """The wearer from the neck to the level of the underarm."""
 
     neck_mm: float
@@ -35,14 +35,14 @@ class Body:
     """How far down the neck goes straight: the height of the neckband. Unit: mm."""
 
 
-def profile(rounds: Sequence[Worked], project: Project) -> tuple[Step, ...]:
-    """Follow a yoke from its first edge down to where the sleeves part; nothing for a garment without one.
+def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound, ...]:
+    """Follow a yoke from its first edge down to where the sleeves part; empty for a garment without one.
 
     Args:
         rounds: The garment, from the neck down.
         project: The checked file, for its gauges.
     """
-    divide = divide_of(rounds)
+    divide = find_divide(rounds)
     if divide is None:
         return ()
     steps = []
@@ -56,7 +56,7 @@ def profile(rounds: Sequence[Worked], project: Project) -> tuple[Step, ...]:
             depth += gauge.round_mm
         label = each.label if each.evenly else None
         steps.append(
-            Step(
+            YokeRound(
                 depth_mm=depth,
                 around_mm=gauge.width_mm(each.after),
                 label=label,
@@ -67,17 +67,17 @@ def profile(rounds: Sequence[Worked], project: Project) -> tuple[Step, ...]:
     return tuple(steps)
 
 
-def collar_mm(rounds: Sequence[Worked], steps: Sequence[Step]) -> float:
-    """Give the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
-    divide = divide_of(rounds)
+def collar_mm(rounds: Sequence[AnyRound], steps: Sequence[YokeRound]) -> float:
+    """Return the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
+    divide = find_divide(rounds)
     if divide is None or rounds[0].section == rounds[divide].section:
         return 0.0
     worked = sum(1 for each in rounds[:divide] if each.section == rounds[0].section and each.after)
     return steps[worked - 1].depth_mm if 0 < worked <= len(steps) else 0.0
 
 
-def body_of(project: Project, collar_mm: float = 0.0) -> Body | None:
-    """Work out the wearer's outline; nothing where neck, bust or upper arm is not measured.
+def outline_wearer(project: Project, collar_mm: float = 0.0) -> WearerOutline | None:
+    """Work out the wearer's outline; None if neck, bust or upper arm is not measured.
 
     Body and arms together are the bust and both arms less the four places where they meet, each a share of
     the bust as in the percentage system.
@@ -89,18 +89,17 @@ def body_of(project: Project, collar_mm: float = 0.0) -> Body | None:
     neck, arm = project.body.get("neck"), project.body.get("upper_arm")
     if bust is None or neck is None or arm is None:
         return None
-    around = bust + 2 * arm - 4 * UNDERARM_SHARE * bust
-    return Body(neck_mm=neck, underarm_mm=around, collar_mm=collar_mm)
+    return WearerOutline(neck_mm=neck, underarm_mm=joined_width(bust, arm), collar_mm=collar_mm)
 
 
-def binds(steps: Sequence[Step], body: Body) -> tuple[Step, ...]:
-    """Give the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
+def find_tight_rounds(steps: Sequence[YokeRound], body: WearerOutline) -> tuple[YokeRound, ...]:
+    """Find the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
     depth = steps[-1].depth_mm
-    return tuple(step for step in steps if step.around_mm < around_body(body, step.depth_mm, depth))
+    return tuple(step for step in steps if step.around_mm < wearer_around(body, step.depth_mm, depth))
 
 
-def around_body(body: Body, depth_mm: float, underarm_depth_mm: float) -> float:
-    """Give how wide the wearer is at a depth: straight along the neck, then widening evenly. Unit: mm."""
+def wearer_around(body: WearerOutline, depth_mm: float, underarm_depth_mm: float) -> float:
+    """Return how wide the wearer is at a depth: straight along the neck, then widening evenly. Unit: mm."""
     slope = underarm_depth_mm - body.collar_mm
     share = max(0.0, depth_mm - body.collar_mm) / slope if slope > 0 else 1.0
     return body.neck_mm + (body.underarm_mm - body.neck_mm) * share

@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from stepper.craft.pace import FASTEST_PER_MINUTE
-from stepper.craft.paces import USUAL_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.session.events import (
     Advanced,
     Counted,

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
 
-from stepper.craft.pace import Stretch, forecast_finish
-from stepper.craft.paces import Paces, measure_paces
+from stepper.craft.finish import forecast_finish
+from stepper.craft.pace import Stretch
+from stepper.craft.pace_by_kind import PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.learning import evening_of
@@ -33,7 +34,7 @@ Unit: days."""
 class Outlook:
     """What is ahead, in time."""
 
-    paces: Paces
+    paces: PaceByKind
     today: str | None
     """Day of the question, ISO 8601; nothing where its time is not known."""
     seconds_left: float
@@ -60,12 +61,12 @@ class Outlook:
     """Where such a film ends."""
 
 
-def paces_of(state: State) -> Paces:
+def paces_of(state: State) -> PaceByKind:
     """Measure her pace by kind from the steps so far."""
     steps: dict[str, list[Stretch]] = {}
     for each in state.worked:
         steps.setdefault(each.work, []).append(Stretch(stitches=each.stitches, seconds=each.seconds))
-    return measure_paces(steps)
+    return measure_pace_by_kind(steps)
 
 
 def work_left(plan: Plan, place: Place) -> dict[str, int]:
@@ -111,7 +112,7 @@ def outlook(plan: Plan, state: State, at: str) -> Outlook:
 
 
 def _finish(
-    days: Sequence[Day], paces: Paces, left: float, today: date | None
+    days: Sequence[Day], paces: PaceByKind, left: float, today: date | None
 ) -> tuple[str | None, str | None, str | None, int]:
     """Foretell the day: likely, early, late, and how many days of a usual week were assumed."""
     if today is None or not left:
@@ -155,7 +156,7 @@ def _day(text: str) -> date | None:
         return None
 
 
-def _film(plan: Plan, place: Place, paces: Paces) -> tuple[int, Place]:
+def _film(plan: Plan, place: Place, paces: PaceByKind) -> tuple[int, Place]:
     """Knit on for the length of a film: rounds finished, and the place it ends at."""
     left, rounds, stitch = FILM_S, 0, place.stitch
     for round_ in plan.rounds[place.index :]:

@@ -20,6 +20,7 @@ from stepper.session.diagnosis import SPREAD, Likely
 from stepper.session.fault import Search
 from stepper.session.foretelling import Cause
 from stepper.session.landmarks import turned
+from stepper.session.moves import worked_between
 from stepper.session.state import Fault, Knitting, Place, Seen
 from stepper.session.tally import tally
 
@@ -271,9 +272,3 @@ def _rip(plan: Plan, place: Place, now: Place, *, lifeline: bool) -> Remedy:
     pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
     return _cost("rip", cost, place, undone=undone, lifeline=lifeline)
-
-
-def worked_between(plan: Plan, place: Place, now: Place) -> int:
-    """Count the stitches worked from one place to a later one."""
-    rounds = sum(round_.progress for round_ in plan.rounds[place.index : now.index])
-    return rounds - place.stitch + now.stitch

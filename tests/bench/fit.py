@@ -14,10 +14,10 @@ from statistics import median
 
 from stepper.commands.loading import load_sizes
 from stepper.plan.blend import blends
-from stepper.report.fitting import fitting
-from stepper.report.plot import svg
-from stepper.report.plot_png import png
-from stepper.report.yoke_picture import profile_of
+from stepper.report.fit_report import report_fit
+from stepper.report.drawing import write_svg
+from stepper.report.drawing_png import write_png
+from stepper.report.yoke_picture import draw_yoke_of
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 TIMES = 7
@@ -43,16 +43,16 @@ def main() -> None:
         start = time.process_time()
         tried = tuple(blends(sized.project, sized.readings))
         middle = time.process_time()
-        fitting(sized.project, sized.plan, tried)
+        report_fit(sized.project, sized.plan, tried)
         tries.append(middle - start)
         ranks.append(time.process_time() - middle)
     print(f"{len(tried)} ways worked: CPU {median(tries) * 1000:.0f} ms; measured and ranked: {median(ranks) * 1000:.0f} ms")
     start = time.process_time()
-    drawing = profile_of(sized.project, sized.plan, tried)
+    drawing = draw_yoke_of(sized.project, sized.plan, tried)
     assert drawing is not None
-    svg(drawing)
+    write_svg(drawing)
     middle = time.process_time()
-    png(drawing)
+    write_png(drawing)
     print(f"yoke picture: SVG {(middle - start) * 1000:.0f} ms, PNG {(time.process_time() - middle) * 1000:.0f} ms")
 
 

@@ -15,10 +15,10 @@ from pathlib import Path
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from stepper.report.colour_picture import colour_picture
-from stepper.report.colours import colours_of
-from stepper.report.drawing import png_of
-from stepper.report.yarn import yarn_rows
+from stepper.report.colour_picture import draw_colours
+from stepper.report.colours import compare_colours
+from stepper.report.drawing_png import write_png
+from stepper.report.yarn import list_yarns
 from stepper.report.yarn_lines import yarn_lines
 
 ROOT = Path(__file__).parents[2]
@@ -57,11 +57,11 @@ def main() -> None:
     (project, plan), (lost_project, lost_plan) = compiled(text), compiled(lost)
     print(f"{path.name}: {len(plan.rounds)} rounds, {len(plan.yarns)} yarns")
     figures("warm: text to plan (part of each command)", timed(lambda: compiled(text), 20))
-    figures("warm: yarn rows and their lines", timed(lambda: list(yarn_lines(plan, yarn_rows(plan), {})), 50))
-    figures("warm: colours, nothing to mend", timed(lambda: colours_of(project, plan), 50))
-    figures("warm: colours, red and green to mend", timed(lambda: colours_of(lost_project, lost_plan), 50))
-    found = colours_of(lost_project, lost_plan)
-    figures("warm: the picture as PNG", timed(lambda: png_of(colour_picture(found, plan.title)), 5))
+    figures("warm: yarn rows and their lines", timed(lambda: list(yarn_lines(plan, list_yarns(plan), {})), 50))
+    figures("warm: colours, nothing to mend", timed(lambda: compare_colours(project, plan), 50))
+    figures("warm: colours, red and green to mend", timed(lambda: compare_colours(lost_project, lost_plan), 50))
+    found = compare_colours(lost_project, lost_plan)
+    figures("warm: the picture as PNG", timed(lambda: write_png(draw_colours(found, plan.title)), 5))
 
     def process(*words: str) -> None:
         subprocess.run([sys.executable, "-m", "stepper", *words], stdout=subprocess.DEVNULL, check=False)

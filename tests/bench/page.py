@@ -17,7 +17,7 @@ sys.path.insert(0, str(ROOT))
 
 from stepper.commands.loading import load  # noqa: E402
 from stepper.commands.yarn import rows_of  # noqa: E402
-from stepper.report.page import page  # noqa: E402
+from stepper.report.page import write_page  # noqa: E402
 
 
 def main() -> None:
@@ -29,7 +29,7 @@ def main() -> None:
         times = []
         for _ in range(7):
             begin = time.perf_counter()
-            written = page(plan, loaded.project, rows)
+            written = write_page(plan, loaded.project, rows)
             times.append(1000 * (time.perf_counter() - begin))
         middle = statistics.median(times)
         slowest = max(slowest, (str(path), middle), key=lambda each: each[1])

@@ -14,13 +14,13 @@ from skimage.color import lab2rgb, rgb2lab
 from stepper.craft.colour import (
     Lab,
     Rgb,
-    at_lightness,
+    change_lightness,
     contrast,
-    encoded,
+    decode_srgb,
+    encode_srgb,
     grey,
     lab,
     lightness,
-    linear,
     luminance,
     rgb_from_hex,
     rgb_of_lab,
@@ -84,7 +84,7 @@ def test_both_thresholds_in_print_give_the_same_codes(code: int) -> None:
     """W3C note of May 2021: 0.03928 and 0.04045 differ for no 8-bit value; decoding undoes encoding."""
     channel = code / 255
     assert (channel <= 0.04045) == (channel <= 0.03928)
-    assert round(255 * encoded(linear(channel))) == code
+    assert round(255 * encode_srgb(decode_srgb(channel))) == code
 
 
 @pytest.mark.parametrize(
@@ -131,7 +131,7 @@ def test_grey_keeps_the_luminance(colour: Rgb) -> None:
     """The grey is neutral and no other grey code is nearer in screen value."""
     tone = grey(colour)
     assert tone.red == tone.green == tone.blue
-    assert abs(encoded(luminance(colour)) - tone.red / 255) <= 0.5 / 255 + 1e-9
+    assert abs(encode_srgb(luminance(colour)) - tone.red / 255) <= 0.5 / 255 + 1e-9
 
 
 def test_white_has_no_colour() -> None:
@@ -185,9 +185,23 @@ def test_the_way_back_agrees_with_scikit_image(lightness_: float, a: float, b: f
 @given(colours, st.floats(0, 100))
 def test_a_colour_at_another_lightness_keeps_its_hue(colour: Rgb, wanted: float) -> None:
     """Lightness to a step of the screen; hue as far as there is any colour left."""
-    found = lab(at_lightness(colour, wanted))
+    found = lab(change_lightness(colour, wanted))
     assert found.lightness == pytest.approx(wanted, abs=1.0)
     before = lab(colour)
     if min(abs(found.a) + abs(found.b), abs(before.a) + abs(before.b)) > 20:
         turn = math.degrees(math.atan2(found.b, found.a) - math.atan2(before.b, before.a))
         assert abs((turn + 180) % 360 - 180) < 8
+
+
+@pytest.mark.parametrize("hexadecimal", ["#c0392b", "#1e7a34", "#2040ff", "#ffd400", "#8a2be2"])
+@pytest.mark.parametrize("wanted", [15.0, 50.0, 90.0])
+def test_no_stronger_colour_of_that_hue_is_to_be_had_at_that_lightness(
+    hexadecimal: str, wanted: float
+) -> None:
+    """Against a search through four thousand strengths, from the full one down: a yarn proposed paler than need be is
+    not the one she would choose."""
+    colour = rgb_from_hex(hexadecimal)
+    own = lab(colour)
+    strengths = (4096 - step for step in range(4097))
+    tried = (rgb_of_lab(Lab(wanted, own.a * each / 4096, own.b * each / 4096)) for each in strengths)
+    assert change_lightness(colour, wanted) == next(each for each in tried if each is not None)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.fit import Ease, fit_word
+from stepper.craft.fit import fit_word
 from stepper.craft.gauge import to_mm
 
 
@@ -49,17 +49,7 @@ def test_words_never_get_closer_as_ease_grows() -> None:
     assert set(ranks) == set(range(5))
 
 
-def test_ease_is_garment_less_body() -> None:
-    """Positive ease is room, negative ease stretch (common practice)."""
-    assert Ease(body_mm=880, garment_mm=960).mm == 80
-    assert Ease(body_mm=880, garment_mm=836).share == pytest.approx(-0.05)
-
-
 def test_bad_arguments_are_refused() -> None:
-    """Measurements are above nought."""
-    with pytest.raises(ValueError, match="body"):
-        Ease(body_mm=0, garment_mm=1)
-    with pytest.raises(ValueError, match="garment"):
-        Ease(body_mm=1, garment_mm=float("nan"))
+    """An ease that is no number has no word."""
     with pytest.raises(ValueError, match="finite"):
         fit_word(float("nan"))

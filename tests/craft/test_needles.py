@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 
 import pytest
 
-from stepper.craft.needles import NEEDLE_SIZES, needle_from_us, needles_from_mm
+from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, needle_from_us
 
 # Rows on which the published tables agree (fineleaffibres.com "US to mm", sizechartly.com).
 AGREED = {
@@ -19,26 +20,18 @@ DISPUTED = {"000": (1.5, 1.25), "00": (1.75, 1.5), "2": (2.75, 3.0), "17": (12.7
 
 
 @pytest.mark.parametrize(("us", "mm"), AGREED.items())
-def test_agreed_rows_are_undisputed_both_ways(us: str, mm: float) -> None:
-    """Where tables agree there is one diameter and one number."""
+def test_agreed_rows_have_one_diameter_and_one_number(us: str, mm: float) -> None:
+    """A needle a size off changes every measurement of the garment."""
     size = needle_from_us(us)
-    assert (size.mm, size.also_mm, size.is_disputed) == (mm, (), False)
-    assert needles_from_mm(mm) == (size,)
+    assert (size.mm, size.also_mm) == (mm, ())
+    assert [row.us for row in NEEDLE_SIZES if row.mm == mm] == [us]
 
 
 @pytest.mark.parametrize(("us", "both"), DISPUTED.items())
 def test_disputed_rows_carry_both_diameters(us: str, both: tuple[float, float]) -> None:
-    """Where tables disagree the row says so and gives both."""
+    """Where tables disagree the row gives both, so that nobody has to believe one."""
     size = needle_from_us(us)
-    assert size.is_disputed
     assert (size.mm, *size.also_mm) == both
-    assert size in needles_from_mm(both[1])
-
-
-@pytest.mark.parametrize("us", ["1", "1.5", "2.5", "35"])
-def test_rows_with_a_published_doubt_are_marked(us: str) -> None:
-    """A misprint or a maker's own number is a doubt worth telling."""
-    assert needle_from_us(us).is_disputed
 
 
 def test_category_limits_of_the_yarn_standard_are_in_the_table() -> None:
@@ -49,8 +42,7 @@ def test_category_limits_of_the_yarn_standard_are_in_the_table() -> None:
 
 def test_seven_millimetres_has_no_us_number() -> None:
     """Most tables leave 7 and 7.5 mm out."""
-    assert needles_from_mm(7.0) == ()
-    assert needles_from_mm(7.5) == ()
+    assert not {7.0, 7.5} & {mm for row in NEEDLE_SIZES for mm in (row.mm, *row.also_mm)}
 
 
 def test_sizes_rise_and_steps_are_uneven() -> None:
@@ -71,5 +63,34 @@ def test_unknown_sizes_are_refused() -> None:
     """The sentence names the sizes there are."""
     with pytest.raises(ValueError, match='no US needle size "12"; the sizes are 000, 00, 0'):
         needle_from_us("12")
-    with pytest.raises(ValueError, match="above 0"):
-        needles_from_mm(0)
+
+
+@pytest.mark.parametrize(
+    "written",
+    [
+        "3.75 mm",
+        "3.75mm",
+        "size 3.75 mm",
+        "US 5",
+        "US size 5",
+        "US #5",
+        "US 10½",
+        "US 10 1/2 (6.5 mm)",
+        "US 5 (3.75 mm)",
+        "US 5 / 3.75mm",
+        "(3.75 mm)",
+        "3.75 mm (US 5)",
+    ],
+)
+def test_a_size_is_recognised_in_every_usual_writing(written: str) -> None:
+    """Writings met in printed patterns (common practice); alone, and in front of the word for the needle."""
+    assert re.fullmatch(SIZE, written, re.I)
+    assert re.fullmatch(NEEDLES, f"{written} circular needle", re.I)
+    assert re.fullmatch(NEEDLES, f"{written} needles", re.I)
+
+
+def test_smaller_and_larger_name_needles_and_a_bare_number_does_not() -> None:
+    """ "Knit 5 needles" is no size: 5 mm and US 5 are different needles."""
+    assert re.fullmatch(NEEDLES, "larger double-pointed needles", re.I)
+    assert not re.fullmatch(NEEDLES, "5 needles", re.I)
+    assert not re.fullmatch(SIZE, "size 5", re.I)

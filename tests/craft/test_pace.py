@@ -1,14 +1,12 @@
-"""Pace and forecast against published timings, Student's t of scipy, and simulated evenings."""
+"""Pace against published timings."""
 
 from __future__ import annotations
 
-import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import optimize, stats
 
-from stepper.craft.pace import Forecast, Pace, Stretch, forecast_finish, measure_pace, share_per_evening
+from stepper.craft.pace import FASTEST_PER_MINUTE, Pace, Stretch, measure_pace
 
 
 def _pace(per_minute: float) -> Pace:
@@ -31,7 +29,7 @@ def test_a_timed_round() -> None:
 def test_nothing_measured_is_said_to_be_so() -> None:
     """Common practice: about 30, within 20 to 45."""
     pace = measure_pace([])
-    assert (pace.stitches_per_minute, pace.measured) == (30, False)
+    assert (pace.stitches_per_minute, pace.break_seconds, pace.measured) == (30, 0, False)
 
 
 def test_a_break_does_not_slow_her_down() -> None:
@@ -60,118 +58,44 @@ def test_breaks_in_fewer_than_half_of_the_stitches_leave_the_pace_alone(
     assert measure_pace(stretches).stitches_per_minute == pytest.approx(60 / each)
 
 
-@pytest.mark.parametrize("seen", [*range(2, 14)])
-def test_range_solves_the_prediction_interval(seen: int) -> None:
-    """In the first fortnight both ends are where scipy's t interval for the sum of n further days meets the
-    work left."""
-    days = np.random.default_rng(seen).normal(2000, 300, seen)
-    left = 40_000.0
-    t90 = stats.t.ppf(0.9, seen - 1)
-
-    def short(n: float, sign: int) -> float:
-        wide = days.std(ddof=1) * np.sqrt(n + n * n / seen)
-        return float(n * days.mean() + sign * t90 * wide - left)
-
-    forecast = forecast_finish(left, days.tolist())
-    assert forecast is not None
-    early = optimize.brentq(short, 1e-9, 1e4, args=(1,))
-    assert abs(forecast.early_days - np.ceil(early)) <= 0 or abs(early - round(early)) < 0.02
-    if short(1e7, -1) > 0:
-        late = optimize.brentq(short, 1e-9, 1e7, args=(-1,))
-        assert forecast.late_days == np.ceil(late) or abs(late - round(late)) < 0.02
-    else:
-        assert forecast.late_days is None
-    assert forecast.likely_days == np.ceil(left / days.mean())
+def test_a_stretch_three_times_as_slow_is_still_knitting_and_one_slower_is_a_break() -> None:
+    """A row of bobbles is no break; the film is. 100 stitches in 120 s are 50 a minute; without the last ten, 60 a
+    minute and 20.1 s of break beyond the ten that those stitches take (arithmetic)."""
+    steady = [Stretch(stitches=10, seconds=10)] * 9
+    bobbles = measure_pace([*steady, Stretch(stitches=10, seconds=30)])
+    assert (bobbles.stitches_per_minute, bobbles.break_seconds) == (pytest.approx(50), 0)
+    film = measure_pace([*steady, Stretch(stitches=10, seconds=30.1)])
+    assert (film.stitches_per_minute, film.break_seconds) == (pytest.approx(60), pytest.approx(20.1))
 
 
-@pytest.mark.parametrize("seen", [14, 15, 30, 60, 120, 365])
-def test_range_solves_the_interval_of_weeks(seen: int) -> None:
-    """From two weeks on the spread is that of numpy's sums of seven days, with a fifth of the days as degrees
-    of freedom."""
-    days = np.random.default_rng(seen).normal(2000, 300, seen)
-    left = 40_000.0
-    t90 = stats.t.ppf(0.9, max(1, round(seen / 5)))
-    weeks = np.convolve(days, np.ones(7), "valid") - 7 * days.mean()
-    spread = np.sqrt((weeks**2).mean() / 7 / (1 - 7 / seen))
-
-    def short(n: float, sign: int) -> float:
-        return float(n * days.mean() + sign * t90 * spread * np.sqrt(n + n * n / seen) - left)
-
-    forecast = forecast_finish(left, days.tolist())
-    assert forecast is not None
-    early, late = (optimize.brentq(short, 1e-9, 1e5, args=(sign,)) for sign in (1, -1))
-    assert forecast.early_days == np.ceil(early)
-    assert forecast.late_days == np.ceil(late)
+def test_only_what_a_break_took_beyond_her_pace_is_break() -> None:
+    """A slow start and a short stretch belong to the knitting: 3811 stitches in 4592.5 s are her pace, and what the
+    200 stitches with the door bell took beyond it is the break (arithmetic)."""
+    knitted = [Stretch(stitches=200, seconds=240)] * 19
+    slow, short = Stretch(stitches=10, seconds=30), Stretch(stitches=1, seconds=2.5)
+    pace = measure_pace([*knitted, slow, short, Stretch(stitches=200, seconds=1300)])
+    each = 4592.5 / 3811
+    assert pace.stitches_per_minute == pytest.approx(60 / each)
+    assert pace.break_seconds == pytest.approx(1300 - 200 * each)
 
 
-def test_weekends_alone_are_a_steady_knitter() -> None:
-    """Who knits every Saturday the same is done to the week, however unlike her days are (arithmetic)."""
-    weekly = [0.0] * 6 + [3000.0]
-    forecast = forecast_finish(30_000, weekly * 6)
-    assert forecast is not None
-    assert forecast.late_days is not None
-    assert forecast.late_days - forecast.early_days <= 7
+def test_a_few_quick_stretches_do_not_make_the_others_breaks() -> None:
+    """The usual stretch is the middle one by stitches: two in five at half a second, three at two seconds; all of it
+    is knitting (arithmetic: 500 stitches in 700 s)."""
+    pace = measure_pace([Stretch(stitches=100, seconds=50)] * 2 + [Stretch(stitches=100, seconds=200)] * 3)
+    assert pace.stitches_per_minute == pytest.approx(60 * 500 / 700)
+    assert pace.break_seconds == 0
 
 
-def _evenings(kind: str, count: int, random: np.random.Generator) -> np.ndarray:
-    if kind == "even":
-        return random.normal(2000, 500, count).clip(0)
-    if kind == "skewed":
-        return random.gamma(2.0, 1000, count)
-    return random.gamma(4.0, 700, count) * (random.random(count) < 0.7)  # three evenings in ten are free
+def test_no_stitch_takes_no_time_and_half_a_stitch_half_of_it() -> None:
+    """Proportion; counts of stitches by kind are shares and need not be whole."""
+    assert _pace(30).seconds_for(0) == 0
+    assert _pace(30).seconds_for(0.5) == 1
 
 
-@pytest.mark.parametrize("kind", ["even", "skewed", "with free evenings"])
-def test_the_range_holds_eight_finishes_in_ten(kind: str) -> None:
-    """Simulated knitters of three kinds finish inside their range about as often as it claims."""
-    random = np.random.default_rng(1974)
-    inside = trials = 0
-    for _ in range(1500):
-        forecast = forecast_finish(50_000, _evenings(kind, 14, random).tolist())
-        assert forecast is not None
-        done = int(np.argmax(np.cumsum(_evenings(kind, 2000, random)) >= 50_000)) + 1
-        late = forecast.late_days if forecast.late_days is not None else 10**9
-        inside += forecast.early_days <= done <= late
-        trials += 1
-    # Whole days widen a range of a few days a little; skewed evenings cost a little.
-    assert 0.74 <= inside / trials <= 0.88
-
-
-@given(st.floats(0, 1e6), st.lists(st.floats(0, 1e4).map(lambda x: round(x)), max_size=60))
-def test_the_order_of_early_likely_late_never_turns(left: float, days: list[int]) -> None:
-    """Early is not after likely, late not before it; the same history gives the same answer."""
-    forecast = forecast_finish(left, days)
-    assert forecast == forecast_finish(left, days)
-    if left > 0 and sum(days) == 0:
-        assert forecast is None
-        return
-    assert forecast is not None
-    assert 0 <= forecast.early_days <= forecast.likely_days
-    assert forecast.late_days is None or forecast.late_days >= forecast.likely_days
-
-
-def test_equal_evenings_leave_no_doubt() -> None:
-    """Ten evenings of 2000 stitches and 20,000 left are ten more, exactly (arithmetic)."""
-    assert forecast_finish(20_000, [2000] * 10) == Forecast(likely_days=10, early_days=10, late_days=10)
-
-
-def test_too_little_history_is_admitted() -> None:
-    """One evening has no spread; two unlike ones do not bound the finish."""
-    assert forecast_finish(20_000, [2000]) == Forecast(likely_days=10, early_days=1, late_days=None)
-    uncertain = forecast_finish(20_000, [200, 3800])
-    assert uncertain is not None
-    assert uncertain.late_days is None
-    assert forecast_finish(100, []) is None
-    assert forecast_finish(100, [0, 0]) is None
-    assert forecast_finish(0, []) == Forecast(likely_days=0, early_days=0, late_days=0)
-
-
-@given(st.integers(0, 10_000), st.integers(1, 1000))
-def test_the_share_of_an_evening_is_enough_and_not_too_much(left: int, evenings: int) -> None:
-    """So many each evening finish in time, one fewer would not."""
-    share = share_per_evening(left, evenings)
-    assert share * evenings >= left
-    assert share == 0 or (share - 1) * evenings < left
+def test_the_fastest_hands_are_believed_and_nobody_much_faster() -> None:
+    """The quickest timed hand knitting is 118 stitches a minute; a tenth more is a slip of the key."""
+    assert 118 <= FASTEST_PER_MINUTE < 1.1 * 118
 
 
 def test_bad_arguments_are_refused() -> None:
@@ -180,11 +104,7 @@ def test_bad_arguments_are_refused() -> None:
         Stretch(stitches=0, seconds=1)
     with pytest.raises(ValueError, match="stretch"):
         Stretch(stitches=1, seconds=0)
+    with pytest.raises(ValueError, match="stretch"):
+        Stretch(stitches=1, seconds=float("inf"))
     with pytest.raises(ValueError, match="stitches"):
         _pace(30).seconds_for(-1)
-    with pytest.raises(ValueError, match="0 or more"):
-        forecast_finish(-1, [1])
-    with pytest.raises(ValueError, match="0 or more"):
-        forecast_finish(1, [1, -1])
-    with pytest.raises(ValueError, match="evenings"):
-        share_per_evening(1, 0)

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.respacing import avoiding, places_touching, respread
-from stepper.craft.spacing import between, decrease_positions, gaps, increase_positions, summary
+from stepper.craft.respacing import avoid_places, places_touching, respread
+from stepper.craft.spacing import count_gaps, decrease_positions, gaps, gaps_between, increase_positions
 
 
 def _all_places(stitches: int, changes: int, uses: int) -> list[tuple[int, ...]]:
@@ -57,7 +57,7 @@ def test_respread_in_step_keeps_the_whole_round_within_one(stitches: int, data: 
     here = places[done - 1]
     rest = respread(stitches - here, changes - done, beyond=places[0])
     whole = (*places[:done], *(here + place for place in rest))
-    sizes = between(whole, stitches)
+    sizes = gaps_between(whole, stitches)
     assert sum(sizes) == stitches
     assert max(sizes) - min(sizes) <= 1
 
@@ -66,7 +66,7 @@ def test_respread_after_a_missed_increase() -> None:
     """30 stitches past the last increase the next comes at once and the rest is even again (arithmetic)."""
     places = respread(100, 5, worked_since=30, beyond=0)
     assert places[0] == 0
-    assert summary(b - a for a, b in pairwise((*places, 100))) == ((20, 5),)
+    assert count_gaps(b - a for a, b in pairwise((*places, 100))) == ((20, 5),)
 
 
 def test_respread_says_what_is_impossible() -> None:
@@ -114,7 +114,7 @@ def test_avoiding_is_the_best_of_all(
     else:
         places = increase_positions(stitches, changes, flat=flat)
     if not barred.intersection(places):
-        assert avoiding(places, stitches, barred, flat=flat, uses=uses) == places
+        assert avoid_places(places, stitches, barred, flat=flat, uses=uses) == places
         return
     options = [
         other
@@ -123,33 +123,67 @@ def test_avoiding_is_the_best_of_all(
     ]
     if not options:
         with pytest.raises(ValueError, match="cannot be placed"):
-            avoiding(places, stitches, barred, flat=flat, uses=uses)
+            avoid_places(places, stitches, barred, flat=flat, uses=uses)
         return
     scores = [
         (_difference(o, stitches, flat, uses), sum(abs(a - b) for a, b in zip(o, places, strict=True)))
         for o in options
     ]
-    ours = avoiding(places, stitches, barred, flat=flat, uses=uses)
+    ours = avoid_places(places, stitches, barred, flat=flat, uses=uses)
     assert ours in options
     moved = sum(abs(a - b) for a, b in zip(ours, places, strict=True))
     assert (_difference(ours, stitches, flat, uses), moved) == min(scores)
 
 
+def _check_best(places: tuple[int, ...], stitches: int, barred: set[int], uses: int) -> None:
+    options = [
+        (_difference(each, stitches, False, uses), sum(abs(a - b) for a, b in zip(each, places, strict=True)))
+        for each in _all_places(stitches, len(places), uses)
+        if not barred.intersection(each) and _legal(each, places, stitches, uses)
+    ]
+    if not barred.intersection(places):
+        assert avoid_places(places, stitches, barred, uses=uses) == places
+    elif options:
+        ours = avoid_places(places, stitches, barred, uses=uses)
+        moved = sum(abs(a - b) for a, b in zip(ours, places, strict=True))
+        assert (_difference(ours, stitches, False, uses), moved) == min(options), barred
+        assert not barred.intersection(ours)
+    else:
+        with pytest.raises(ValueError, match="cannot be placed"):
+            avoid_places(places, stitches, barred, uses=uses)
+
+
+@pytest.mark.parametrize(("stitches", "changes", "uses"), [(8, 3, 0), (7, 2, 0), (9, 3, 2), (9, 2, 3)])
+def test_of_every_set_of_forbidden_places_the_best_is_found(stitches: int, changes: int, uses: int) -> None:
+    """Every one of the sets there are on a small round, with every arrangement beside it."""
+    if uses:
+        places = decrease_positions(stitches, changes, uses=uses, flat=False)
+    else:
+        places = increase_positions(stitches, changes, flat=False)
+    for bits in range(2 ** (stitches + 1)):
+        _check_best(places, stitches, {place for place in range(stitches + 1) if bits >> place & 1}, uses)
+
+
+def test_an_increase_printed_at_the_join_may_stay_there() -> None:
+    """A pattern that begins its round with an increase means it; where only 0 and 4 are free, both are taken."""
+    assert avoid_places((0, 5), 10, {1, 2, 3, 5, 6, 7, 8, 9}) == (0, 4)
+
+
 def test_a_forbidden_place_moves_one_increase_and_keeps_the_gaps() -> None:
     """225 + 21 with 26 forbidden: still 15 gaps of 11 and 6 of 10 (225 = 21 x 10 + 15)."""
     places = increase_positions(225, 21, flat=False)
-    moved = avoiding(places, 225, {26})
+    moved = avoid_places(places, 225, {26})
     assert 26 not in moved
-    assert summary(between(moved, 225)) == ((11, 15), (10, 6))
+    assert count_gaps(gaps_between(moved, 225)) == ((11, 15), (10, 6))
     assert sum(a != b for a, b in zip(places, moved, strict=True)) <= 2
 
 
 def test_a_free_centre_front_stays_free() -> None:
     """41 stitches in the middle of a round carry no increase, and those beside it stay close to even."""
     motif = range(90, 131)
-    places = avoiding(increase_positions(220, 20, flat=False), 220, places_touching(motif))
+    places = avoid_places(increase_positions(220, 20, flat=False), 220, places_touching(motif))
     assert not [place for place in places if 90 <= place < 130]
-    widest, *others = sorted(between(places, 220), reverse=True)
+    widest, *others = sorted(gaps_between(places, 220), reverse=True)
     # 20 gaps share 220; one has to be 41 at least, so the smallest can be 179 / 19 = 9 at the best.
     assert widest == 41
     assert min(others) == 9
@@ -159,7 +193,9 @@ def test_decreases_stay_off_a_marked_stitch() -> None:
     """A decrease uses its stitches, so it must begin two before or just behind a marked one."""
     marked = 40
     places = decrease_positions(80, 10, flat=False)
-    assert not [p for p in avoiding(places, 80, places_touching({marked}, uses=2), uses=2) if p in (38, 39)]
+    assert not [
+        p for p in avoid_places(places, 80, places_touching({marked}, uses=2), uses=2) if p in (38, 39)
+    ]
     assert places_touching({marked}, uses=2) == {38, 39}
     assert places_touching({1}, uses=2) == {0}
     assert places_touching({10, 11, 12, 20}) == {10, 11}
@@ -172,22 +208,22 @@ def test_bad_arguments_are_refused() -> None:
     with pytest.raises(ValueError, match="uses"):
         respread(5, 1, uses=1)
     with pytest.raises(ValueError, match="in order"):
-        avoiding((5, 3), 10, {5})
+        avoid_places((5, 3), 10, {5})
     with pytest.raises(ValueError, match="start at 1"):
         places_touching({0})
     with pytest.raises(ValueError, match="10 changes cannot be placed on 20 stitches: 9 places"):
-        avoiding(increase_positions(20, 10, flat=False), 20, set(range(11)))
+        avoid_places(increase_positions(20, 10, flat=False), 20, set(range(11)))
 
 
 def test_respread_of_a_fresh_flat_row_agrees_with_whole_gaps() -> None:
     """From the start of a row with no half gap asked for, the sizes are those of `gaps`."""
     places = respread(120, 10)
-    assert summary(between(places, 120, flat=True)) == summary(gaps(120, 10, flat=True))
+    assert count_gaps(gaps_between(places, 120, flat=True)) == count_gaps(gaps(120, 10, flat=True))
 
 
 def test_a_difference_that_will_not_do_is_refused() -> None:
     """20 increases on 220 stitches cannot keep 41 free with gaps within one (220 / 20 = 11)."""
     places = increase_positions(220, 20, flat=False)
     with pytest.raises(ValueError, match="within 1"):
-        avoiding(places, 220, places_touching(range(90, 131)), within=1)
-    assert avoiding(places, 220, {places[3]}, within=1) == avoiding(places, 220, {places[3]})
+        avoid_places(places, 220, places_touching(range(90, 131)), within=1)
+    assert avoid_places(places, 220, {places[3]}, within=1) == avoid_places(places, 220, {places[3]})

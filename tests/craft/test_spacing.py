@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import combinations, pairwise
+from itertools import chain, combinations, pairwise
 from math import gcd
 
 import numpy as np
@@ -12,13 +12,13 @@ from hypothesis import strategies as st
 from skimage.draw import line
 
 from stepper.craft.spacing import (
-    between,
+    count_gaps,
     decrease_positions,
     gaps,
+    gaps_between,
     increase_positions,
     intervals,
     spread,
-    summary,
 )
 
 ALL_PAIRS = [(n, k) for n in range(1, 401) for k in range(1, n + 1)]
@@ -29,18 +29,46 @@ def _circle(positions: tuple[int, ...], stitches: int) -> list[int]:
     return [b - a for a, b in pairwise((*positions, positions[0] + stitches))]
 
 
+class _Rows:
+    """Rows of places one behind the other, so that numpy looks at all of them at once."""
+
+    def __init__(self, rows: list[tuple[int, ...]]) -> None:
+        self.counts = np.array([len(row) for row in rows])
+        self.places = np.fromiter(chain.from_iterable(rows), dtype=np.int64, count=self.counts.sum())
+        self.last = np.cumsum(self.counts) - 1
+        self.first = self.last - self.counts + 1
+
+    def following(self, *, around: int) -> np.ndarray:
+        """Return the place after each; after a row's last its first again, so many stitches on."""
+        found = np.roll(self.places, -1)
+        found[self.last] = self.places[self.first] + around
+        return found
+
+    def least(self, values: np.ndarray) -> np.ndarray:
+        return np.minimum.reduceat(values, self.first)
+
+    def most(self, values: np.ndarray) -> np.ndarray:
+        return np.maximum.reduceat(values, self.first)
+
+    def total(self, values: np.ndarray) -> np.ndarray:
+        return np.add.reduceat(values, self.first, dtype=np.int64)
+
+
 def _rotations(pattern: str) -> set[str]:
     return {pattern[i:] + pattern[:i] for i in range(len(pattern))}
 
 
 def _bjorklund(ones: int, length: int) -> str:
-    """Bjorklund's pairing as Toussaint (BRIDGES 2005, pp. 47-56) describes it."""
-    front, back = ["x"] * ones, ["."] * (length - ones)
-    while len(back) > 1:
-        paired = min(len(front), len(back))
-        rest = front[paired:] or back[paired:]
-        front, back = [a + b for a, b in zip(front, back, strict=False)], rest
-    return "".join(front + back)
+    """Bjorklund's pairing as Toussaint (BRIDGES 2005, pp. 47-56) describes it.
+
+    The sequences in front are always alike, and so are those behind, so each kind is kept once with its number.
+    """
+    (front, fronts), (back, backs) = ("x", ones), (".", length - ones)
+    while backs > 1:
+        paired = min(fronts, backs)
+        left = (front, fronts - paired) if fronts > paired else (back, backs - paired)
+        (front, fronts), (back, backs) = (front + back, paired), left
+    return front * fronts + back * backs
 
 
 @pytest.mark.parametrize(
@@ -61,17 +89,22 @@ def test_spread_keeps_its_promise(total: int, over: int) -> None:
     assert list(shares) == sorted(shares, reverse=True)
 
 
-def test_positions_are_within_one_for_every_pair_up_to_400() -> None:
+@pytest.mark.parametrize("hundred", range(4))
+def test_positions_are_within_one_for_every_pair_up_to_400(hundred: int) -> None:
     """No arrangement can beat a spread of 0 where k divides n and 1 elsewhere: every pair reaches it."""
-    for n, k in ALL_PAIRS:
-        places = increase_positions(n, k, flat=False)
-        circle = _circle(places, n)
-        assert sum(circle) == n
-        assert max(circle) - min(circle) == (0 if n % k == 0 else 1), (n, k)
-        assert circle.count(-(-n // k)) == (k if n % k == 0 else n % k), (n, k)
-        assert min(circle) >= 1
-        assert places[0] >= 1
-        assert places[-1] <= (n if k == n else n - 1), (n, k)
+    for n in range(100 * hundred + 1, 100 * hundred + 101):
+        ks = np.arange(1, n + 1)
+        rows = _Rows([increase_positions(n, k, flat=False) for k in range(1, n + 1)])
+        circle = rows.following(around=n) - rows.places
+        least, most = rows.least(circle), rows.most(circle)
+        assert (rows.counts == ks).all()
+        assert (rows.total(circle) == n).all()
+        assert (most - least == (n % ks != 0)).all(), n
+        larger = circle == np.repeat(-(-n // ks), ks)
+        assert (rows.total(larger) == np.where(n % ks == 0, ks, n % ks)).all(), n
+        assert (least >= 1).all()
+        assert (rows.places[rows.first] >= 1).all()
+        assert (rows.places[rows.last] <= np.where(ks == n, n, n - 1)).all(), n
 
 
 def test_gaps_are_the_shares_of_numpy_for_every_pair_up_to_400() -> None:
@@ -82,35 +115,39 @@ def test_gaps_are_the_shares_of_numpy_for_every_pair_up_to_400() -> None:
         assert sorted(_circle(places, n), reverse=True) == shares, (n, k)
 
 
-def test_flat_positions_are_within_one_for_every_pair_up_to_400() -> None:
+@pytest.mark.parametrize("hundred", range(4))
+def test_flat_positions_are_within_one_for_every_pair_up_to_400(hundred: int) -> None:
     """Flat, the inner gaps are within one and both ends are half a gap to within a stitch."""
-    for n, k in ALL_PAIRS:
-        if k == n:
-            continue
-        places = increase_positions(n, k, flat=True)
-        inner = [b - a for a, b in pairwise(places)]
-        if inner:
-            assert min(inner) >= 1
-            assert max(inner) - min(inner) <= 1, (n, k)
-        lead, tail = places[0], n - places[-1]
-        assert lead >= 1
-        assert tail >= 1
-        assert abs(lead - tail) <= 1, (n, k)
-        assert abs(lead - n / (2 * k)) <= 0.5
-        assert abs(tail - n / (2 * k)) <= 0.5
+    for n in range(max(2, 100 * hundred + 1), 100 * hundred + 101):
+        ks = np.arange(1, n)
+        rows = _Rows([increase_positions(n, k, flat=True) for k in range(1, n)])
+        assert (rows.counts == ks).all()
+        inner = rows.following(around=0) - rows.places
+        # The last place of a row has none behind it: it is left out by standing for the gap of its neighbour.
+        inner[rows.last] = inner[np.maximum(rows.last - 1, rows.first)]
+        several = ks > 1
+        assert (rows.least(inner)[several] >= 1).all(), n
+        assert ((rows.most(inner) - rows.least(inner))[several] <= 1).all(), n
+        lead, tail = rows.places[rows.first], n - rows.places[rows.last]
+        assert (lead >= 1).all()
+        assert (tail >= 1).all()
+        assert (abs(lead - tail) <= 1).all(), n
+        assert (abs(lead - n / (2 * ks)) <= 0.5).all()
+        assert (abs(tail - n / (2 * ks)) <= 0.5).all()
 
 
 def test_decreases_are_within_one_for_every_pair_up_to_400() -> None:
     """Decreases never overlap, never cross the join, and leave plain gaps within one."""
     for n in range(2, 401):
-        for k in range(1, n // 2 + 1):
-            places = decrease_positions(n, k, flat=False)
-            plain = [gap - 2 for gap in _circle(places, n)]
-            assert sum(plain) == n - 2 * k
-            assert max(plain) - min(plain) == (0 if (n - 2 * k) % k == 0 else 1), (n, k)
-            assert min(plain) >= 0
-            assert places[0] >= 0
-            assert places[-1] + 2 <= n
+        ks = np.arange(1, n // 2 + 1)
+        rows = _Rows([decrease_positions(n, k, flat=False) for k in range(1, n // 2 + 1)])
+        plain = rows.following(around=n) - rows.places - 2
+        assert (rows.counts == ks).all()
+        assert (rows.total(plain) == n - 2 * ks).all()
+        assert (rows.most(plain) - rows.least(plain) == ((n - 2 * ks) % ks != 0)).all(), n
+        assert (rows.least(plain) >= 0).all()
+        assert (rows.places[rows.first] >= 0).all()
+        assert (rows.places[rows.last] + 2 <= n).all()
 
 
 @pytest.mark.parametrize("n", range(2, 13))
@@ -137,7 +174,7 @@ def test_half_start_is_the_rasterised_line(n: int, k: int) -> None:
     places = increase_positions(n, k, flat=False)
     # The line lights pixel centres, so the step lies in the column at or just after the ideal place.
     assert all(0 <= step - place <= 1 for step, place in zip(steps, places, strict=True))
-    assert summary(_circle(steps, n)) == summary(_circle(places, n))
+    assert count_gaps(_circle(steps, n)) == count_gaps(_circle(places, n))
 
 
 @pytest.mark.parametrize(
@@ -170,10 +207,9 @@ def test_bjorklund_agrees_up_to_rotation_for_every_pair_up_to_400() -> None:
     for length, ones in ALL_PAIRS:
         if ones == length or gcd(length, ones) > 1:
             continue
-        circle = bytearray(b"." * length)
-        for place in increase_positions(length, ones, flat=False):
-            circle[place] = ord("x")
-        ours, theirs = circle.decode(), _bjorklund(ones, length)
+        circle = np.full(length, ord("."), dtype=np.uint8)
+        circle[list(increase_positions(length, ones, flat=False))] = ord("x")
+        ours, theirs = circle.tobytes().decode(), _bjorklund(ones, length)
         assert ours in theirs + theirs, (ones, length)
 
 
@@ -227,7 +263,7 @@ def test_published_and_computed_gap_counts(
     stitches: int, changes: int, flat: bool, expected: tuple[tuple[int, int], ...]
 ) -> None:
     """Gap sizes and how often each occurs match worked examples."""
-    assert summary(gaps(stitches, changes, flat=flat)) == expected
+    assert count_gaps(gaps(stitches, changes, flat=flat)) == expected
 
 
 def test_published_example_120_plus_10_is_wrong_in_print() -> None:
@@ -236,20 +272,20 @@ def test_published_example_120_plus_10_is_wrong_in_print() -> None:
     assert printed == 101
     ours = gaps(120, 10, flat=True)
     assert sum(ours) == 120
-    assert summary(ours) == ((11, 10), (10, 1))
+    assert count_gaps(ours) == ((11, 10), (10, 1))
 
 
 def test_72_to_90_starts_with_half_a_repeat() -> None:
     """k2, m1, *k4, m1* x17, k2."""
     places = increase_positions(72, 18, flat=False)
-    assert between(places, 72, flat=True) == (2, *([4] * 17), 2)
+    assert gaps_between(places, 72, flat=True) == (2, *([4] * 17), 2)
 
 
 def test_80_to_70_leaves_six_plain_between_decreases() -> None:
     """*k6, k2tog* x10 with half a gap first: 10rowsaday, "Evenly increase/decrease"."""
     places = decrease_positions(80, 10, flat=False)
     assert places == (3, 11, 19, 27, 35, 43, 51, 59, 67, 75)
-    assert between(places, 80, uses=2) == (6,) * 10
+    assert gaps_between(places, 80, uses=2) == (6,) * 10
 
 
 @pytest.mark.parametrize(
@@ -257,14 +293,17 @@ def test_80_to_70_leaves_six_plain_between_decreases() -> None:
 )
 def test_yoke_decreases_of_one_third_are_k1_k2tog(stitches: int, expected: int) -> None:
     """Knitting Without Tears yoke, 268 -> 179 -> 120 -> 80: *k1, k2tog* with the rest plain."""
-    assert summary(between(decrease_positions(stitches, expected, flat=False), stitches, uses=2))[-1][0] == 1
+    assert (
+        count_gaps(gaps_between(decrease_positions(stitches, expected, flat=False), stitches, uses=2))[-1][0]
+        == 1
+    )
     if stitches == 120:
-        assert set(between(decrease_positions(120, 40, flat=False), 120, uses=2)) == {1}
+        assert set(gaps_between(decrease_positions(120, 40, flat=False), 120, uses=2)) == {1}
 
 
 def test_double_decreases_use_three_stitches() -> None:
     """Two stitches fewer each: 60 to 48 with six double decreases leaves seven plain between."""
-    assert summary(between(decrease_positions(60, 6, uses=3, flat=False), 60, uses=3)) == ((7, 6),)
+    assert count_gaps(gaps_between(decrease_positions(60, 6, uses=3, flat=False), 60, uses=3)) == ((7, 6),)
 
 
 def test_225_to_246_starts_half_a_gap_in() -> None:
@@ -276,9 +315,9 @@ def test_225_to_246_starts_half_a_gap_in() -> None:
 
 def test_sleeve_intervals() -> None:
     """veronikavery, "Custom fitting", and kristentendyke blog: 136 rounds / 14 times, 108 / 11."""
-    assert summary(intervals(136, 14)) == ((10, 10), (9, 4))
-    assert summary(intervals(136, 14, right_side_only=True)) == ((10, 12), (8, 2))
-    assert summary(intervals(108, 11)) == ((10, 9), (9, 2))
+    assert count_gaps(intervals(136, 14)) == ((10, 10), (9, 4))
+    assert count_gaps(intervals(136, 14, right_side_only=True)) == ((10, 12), (8, 2))
+    assert count_gaps(intervals(108, 11)) == ((10, 9), (9, 2))
 
 
 @given(st.integers(0, 500), st.integers(0, 500), st.booleans())
@@ -339,9 +378,9 @@ def test_bad_arguments_are_refused() -> None:
     with pytest.raises(ValueError, match="uses"):
         decrease_positions(10, 2, uses=1, flat=False)
     with pytest.raises(ValueError, match="in order"):
-        between((5, 3), 10)
+        gaps_between((5, 3), 10)
     with pytest.raises(ValueError, match="in order"):
-        between((3, 9), 10, uses=2)
+        gaps_between((3, 9), 10, uses=2)
 
 
 def test_nothing_to_do_is_nothing() -> None:
@@ -350,5 +389,5 @@ def test_nothing_to_do_is_nothing() -> None:
     assert decrease_positions(0, 0, flat=True) == ()
     assert gaps(10, 0) == ()
     assert gaps(10, 0, flat=True) == (10,)
-    assert between((), 10, flat=True) == (10,)
-    assert between((), 10) == ()
+    assert gaps_between((), 10, flat=True) == (10,)
+    assert gaps_between((), 10) == ()

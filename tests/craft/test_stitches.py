@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch
+from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch, whole_words
 
 # Source: Craft Yarn Council booklet 2018, knitting master list, checked against general abbreviation
 # lists (check-values 1.6, published): code, uses, leaves.
@@ -30,8 +30,44 @@ PUBLISHED = [
     ("sm", 0, 0),
 ]
 
+# What each is made of (common practice): how many stitches it is worked into and how many loops it leaves.
+BY_MAKING = [
+    ("k tbl", 1, 1),
+    ("p tbl", 1, 1),
+    ("sl wyif", 1, 1),
+    ("k1b", 1, 1),
+    ("mb", 1, 1),
+    ("m1lp", 0, 1),
+    ("m1rp", 0, 1),
+    ("kfbf", 1, 3),
+    ("kyok", 1, 3),
+    ("yo2", 0, 2),
+    ("rli", 0, 1),
+    ("lli", 0, 1),
+    ("inc", 1, 2),
+    ("dec", 2, 1),
+    ("ssp", 2, 1),
+    ("k2tog tbl", 2, 1),
+    ("p3tog", 3, 1),
+    ("sssk", 3, 1),
+    ("s2pp", 3, 1),
+    ("bead", 0, 0),
+    ("co", 0, 1),
+    ("bo", 1, 0),
+    ("pu", 0, 1),
+    ("graft", 1, 0),
+    ("draw", 1, 0),
+    ("hold", 1, 0),
+    ("return", 0, 1),
+    ("rest", 1, 1),
+    ("ds", 1, 1),
+    ("rm", 0, 0),
+    ("turn", 0, 0),
+    ("w&t", 0, 0),
+]
 
-@pytest.mark.parametrize(("code", "uses", "leaves"), PUBLISHED)
+
+@pytest.mark.parametrize(("code", "uses", "leaves"), PUBLISHED + BY_MAKING)
 def test_a_stitch_uses_and_leaves_what_the_published_list_says(code: str, uses: int, leaves: int) -> None:
     """Every count of the program rests on these two numbers."""
     assert (stitch(code).uses, stitch(code).leaves) == (uses, leaves)
@@ -53,6 +89,30 @@ def test_a_cable_keeps_its_stitches(code: str, total: int) -> None:
     found = find(code)
     assert found is not None
     assert (found.uses, found.leaves, found.kind) == (total, total, Kind.CABLE)
+
+
+@pytest.mark.parametrize(
+    ("code", "said"),
+    [
+        ("2/2 RC", "2 over 2 right cross"),
+        ("2/1 LPC", "2 over 1 left purl cross"),
+        ("1/1/2 LC", "1 over 1 over 2 left cross"),
+        ("C4F", "cable 4 front"),
+        ("T3B", "twist 3 back"),
+    ],
+)
+def test_a_cable_is_said_as_it_is_worked(code: str, said: str) -> None:
+    """The Council's own words for its signs, and the British ones: a cable crossed the other way is a fault for good."""
+    assert stitch(code).said == said
+    assert stitch("C12F").uses == stitch("C12F").leaves == 12
+
+
+@pytest.mark.parametrize(
+    ("code", "stitches"), [("k", 1), ("k2tog", 1), ("kfb", 2), ("bo", 1), ("pm", 0), ("2/2 rc", 4)]
+)
+def test_the_place_in_a_round_moves_by_what_a_stitch_leaves(code: str, stitches: int) -> None:
+    """Counted on the right needle; what leaves nothing there counts as what it deals with."""
+    assert stitch(code).progress == stitches
 
 
 @pytest.mark.parametrize("code", ["", "k2tgo", "2/ RC", "cast", "0/0"])
@@ -91,3 +151,43 @@ def test_every_other_form_names_a_stitch_of_the_table() -> None:
     """No alias leads nowhere."""
     assert set(ALIASES.values()) <= set(STITCHES)
     assert set(codes()) == set(STITCHES) | set(ALIASES)
+
+
+def test_no_form_stands_for_two_stitches() -> None:
+    """One table: a form listed twice would silently mean the stitch that is listed last."""
+    forms = [form for entry in STITCHES.values() for form in (entry.code, *entry.spellings)]
+    assert len(forms) == len(set(forms))
+    assert all(form == " ".join(form.lower().split()) for form in forms)
+
+
+@pytest.mark.parametrize(
+    ("form", "code"),
+    [
+        ("K1-f/b", "kfb"),
+        ("kf&b", "kfb"),
+        ("SKPO", "skp"),
+        ("sl1-k1-psso", "skp"),
+        ("sk2po", "sk2p"),
+        ("CDD", "s2kp"),
+        ("M1 left", "m1l"),
+        ("make one", "m1"),
+        ("yo  twice", "yo2"),
+        ("ktbl", "k tbl"),
+        ("slm", "sm"),
+    ],
+)
+def test_other_printed_forms_are_found(form: str, code: str) -> None:
+    """Source: the Council's list beside the forms of US and UK patterns (common practice)."""
+    found = find(form)
+    assert found is not None
+    assert found.code == code
+
+
+def test_whole_words_are_the_worked_stitches_with_every_form_of_them() -> None:
+    """A reader made of these misses no shaping stitch of the table, and takes "k2tog tbl" before "k2tog"."""
+    words = whole_words()
+    shaping = [entry for entry in STITCHES.values() if entry.kind in (Kind.INCREASE, Kind.DECREASE)]
+    assert {form for entry in shaping for form in (entry.code, *entry.spellings)} <= set(words)
+    assert not {"k", "p", "sl", "knit", "purl", "slip", "co", "bo", "pm", "hold", "turn"} & set(words)
+    for place, word in enumerate(words):
+        assert not any(later.startswith(word) for later in words[place + 1 :])

@@ -26,6 +26,8 @@ def test_gauges_are_said_over_what_a_gauge_is_given_over() -> None:
     """Ten centimetres, or four inches, which are 10.16 cm: 30 rounds to one are 30.5 to the other."""
     assert gauge(30.0, "cm") == "30 rounds to 10 cm"
     assert gauge(30.0, "in") == "30.5 rounds to 4 in"
+    assert (gauge(1.0, "cm"), gauge(0.98425, "in")) == ("1 round to 10 cm", "1 round to 4 in")
+    assert (gauge(1.04, "cm"), gauge(1.1, "cm")) == ("1 round to 10 cm", "1.1 rounds to 10 cm")
 
 
 def test_weights_and_counted_things() -> None:

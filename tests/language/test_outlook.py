@@ -7,14 +7,14 @@ from dataclasses import replace
 import pytest
 
 from stepper.craft.pace import Stretch
-from stepper.craft.paces import measure_paces
+from stepper.craft.pace_by_kind import measure_pace_by_kind
 from stepper.language.outlook import day, due, film, hours, time_left
 from stepper.session.outlook import Outlook
 from stepper.session.state import Place
 from tests.plans import final_increase
 
 SEEN = Outlook(
-    paces=measure_paces({"plain": [Stretch(stitches=300, seconds=600)]}),
+    paces=measure_pace_by_kind({"plain": [Stretch(stitches=300, seconds=600)]}),
     today="2026-11-25",
     seconds_left=90_000,
     likely="2027-01-12",
@@ -56,7 +56,7 @@ def test_what_is_left_and_when() -> None:
 
 def test_a_guess_is_called_one() -> None:
     """The pace and the evenings are marked, each by itself."""
-    unmeasured = replace(SEEN, paces=measure_paces({}))
+    unmeasured = replace(SEEN, paces=measure_pace_by_kind({}))
     assert "at a usual pace until yours is known" in time_left(unmeasured)
     assert "usual evenings" not in time_left(unmeasured)
     assert "with usual evenings until yours are known" in time_left(replace(SEEN, assumed_days=4))

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.loading import load
-from stepper.plan.alike import alike
+from stepper.plan.alike import fold_alike
 from tests.plans import plan
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
@@ -21,7 +21,7 @@ def test_plain_rounds_are_one_stretch() -> None:
             ["co8", *["k8"] * 5, ("k8", {"label": "Here"}), "k8", ("k8", {"remarks": ("With A.",)}), "k8"],
         )
     )
-    assert [(first.number, last.number) for first, last in alike(made.rounds)] == [
+    assert [(first.number, last.number) for first, last in fold_alike(made.rounds)] == [
         (1, 1),
         (2, 6),
         (7, 8),
@@ -34,7 +34,7 @@ def test_every_round_is_in_one_stretch_and_like_its_first(path: Path) -> None:
     """Nothing is left out, nothing said twice, nothing counted in the middle goes unsaid."""
     rounds = load(path).plan.rounds
     at = 0
-    for first, last in alike(rounds):
+    for first, last in fold_alike(rounds):
         assert first.index == at
         for each in rounds[first.index : last.index + 1]:
             assert (each.instruction, each.after) == (first.instruction, first.after)
@@ -46,4 +46,4 @@ def test_every_round_is_in_one_stretch_and_like_its_first(path: Path) -> None:
 
 def test_nothing_is_nothing() -> None:
     """An empty plan has no stretches."""
-    assert list(alike(())) == []
+    assert list(fold_alike(())) == []

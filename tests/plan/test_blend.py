@@ -10,7 +10,7 @@ from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit_page import spaced
+from stepper.report.fit_lines import describe_spacing
 from tests.project.samples import project as project_text
 
 SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
@@ -94,7 +94,7 @@ def test_a_blended_round_may_have_no_increase_at_all() -> None:
     assert plan is not None
     assert counts(plan) == [(24, 24, 0)]
     assert any("nothing to increase" in warning.text for warning in plan.warnings)
-    assert spaced(tried(project, 1, 0, "More")) == "24 as they are"
+    assert describe_spacing(tried(project, 1, 0, "More")) == "24 as they are"
 
 
 def test_a_blended_round_may_decrease_where_she_allows_it() -> None:

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.spacing import between, summary
+from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.condense import laid_flat
 from stepper.plan.evenly import even_round, tallied
 
@@ -20,9 +20,9 @@ def test_the_blended_round_of_the_scenario() -> None:
     """
     _, places = even_round(225, 246, yarn="MC", flat=False)
     assert len(places) == 21
-    assert summary(between(places, 225)) == ((11, 15), (10, 6))
+    assert count_gaps(gaps_between(places, 225)) == ((11, 15), (10, 6))
     parts = sorted(len(part) for part in numpy.array_split(range(225), 21))
-    assert sorted(between(places, 225)) == parts
+    assert sorted(gaps_between(places, 225)) == parts
 
 
 @pytest.mark.parametrize(
@@ -40,7 +40,7 @@ def test_the_blended_round_of_the_scenario() -> None:
 def test_published_increases_in_the_round(before: int, after: int, sizes: list[int]) -> None:
     """The gaps are those of the printed answers, whatever their order."""
     _, places = even_round(before, after, yarn="MC", flat=False)
-    assert sorted(between(places, before)) == sizes
+    assert sorted(gaps_between(places, before)) == sizes
 
 
 def test_eighty_to_seventy_is_knit_six_knit_two_together_ten_times() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.paces import USUAL_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.plan.kinds import kind_of
 from tests.plans import plan
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.spacing import between, summary
+from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.plan.respace import spread_of
@@ -29,7 +29,7 @@ def test_an_increase_does_not_stand_at_a_marker_and_the_gaps_stay_even() -> None
     at = plain.shaping[2]
     round_ = even(plan_of(project(work.format(at=at))))
     assert at not in round_.shaping
-    assert summary(between(round_.shaping, 225)) == ((11, 15), (10, 6))
+    assert count_gaps(gaps_between(round_.shaping, 225)) == ((11, 15), (10, 6))
 
 
 def test_a_decrease_does_not_take_the_stitches_beside_a_marker() -> None:
@@ -38,7 +38,7 @@ def test_a_decrease_does_not_take_the_stitches_beside_a_marker() -> None:
     for at in range(2, 79):
         round_ = even(plan_of(project(work.format(at=at))))
         assert not {at - 2, at - 1, at} & set(round_.shaping)
-        assert sorted(between(round_.shaping, 80, uses=2)) == [6] * 10  # *k6, k2tog* x 10, check-values 3.2.4
+        assert sorted(gaps_between(round_.shaping, 80, uses=2)) == [6] * 10  # *k6, k2tog* x 10, check-values 3.2.4
 
 
 @settings(deadline=None, max_examples=60)
@@ -73,14 +73,14 @@ def test_an_increase_does_not_part_a_motif_of_the_chart_round_below() -> None:
     for to in (26, 27, 28, 30):
         round_ = even(plan_of(project(work.format(to=to))))
         assert not [place for place in round_.shaping if place % 4 == 2], to
-        gaps = between(round_.shaping, 24)
+        gaps = gaps_between(round_.shaping, 24)
         assert max(gaps) - min(gaps) <= 1
 
 
 def test_a_motif_that_cannot_be_spared_costs_no_evenness() -> None:
     """8 increases over 24 stitches stand 3 apart and so meet every stitch of a repeat of 4 (arithmetic)."""
     work = "Cast on 24 sts.\nJoin in the round.\nChart peak, rounds 1-1.\nIncrease evenly to 32 sts."
-    assert between(even(plan_of(project(work))).shaping, 24) == (3,) * 8
+    assert gaps_between(even(plan_of(project(work))).shaping, 24) == (3,) * 8
 
 
 def kept_free(rule: str, *, to: int = 246, rows: bool = False) -> Plan:
@@ -106,7 +106,7 @@ def test_a_centre_is_kept_free_and_the_round_says_so(rule: str, free: range) -> 
     assert not [place for place in round_.shaping if place - 1 in free and place in free]
     assert (round_.before, round_.after, len(round_.shaping)) == (225, 246, 21)
     assert round_.altered == (rule,)
-    widest, *others = sorted(between(round_.shaping, 225), reverse=True)
+    widest, *others = sorted(gaps_between(round_.shaping, 225), reverse=True)
     assert widest >= 39
     assert max(others) - min(others) <= 2
     assert broken_invariants(plan) == ()

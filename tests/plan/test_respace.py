@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.spacing import between
+from stepper.craft.spacing import gaps_between
 from stepper.plan.evenly import even_round
 from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
@@ -127,7 +127,7 @@ def test_every_position_of_a_round_as_planned_stays_within_one() -> None:
     for used in range(226):
         made = sum(place <= used for place in round_.shaping)
         places = respace(round_, used=used, made=made)
-        assert sorted(between(places, 225)) == sizes
+        assert sorted(gaps_between(places, 225)) == sizes
 
 
 def test_nine_left_after_a_stretch_without_increases() -> None:

@@ -4,7 +4,7 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.project.quoting import comment, listed, number, size_line, value, writable
+from stepper.project.quoting import comment, listed, size_line, value, writable
 
 
 @given(st.text(max_size=60))
@@ -26,9 +26,8 @@ def test_a_sign_that_no_file_may_hold_is_written_as_its_code() -> None:
     assert writable("a\x07b\x0cc") == "a<U+0007>b c"
 
 
-def test_numbers_and_lists_are_written_as_printed() -> None:
-    """No noughts behind the point; the first size outside the brackets."""
-    assert (number(22.0), number(21.5)) == ("22", "21.5")
+def test_lists_are_written_as_printed() -> None:
+    """The first size outside the brackets."""
     assert listed(("S", "M", "L")) == "S (M, L)"
     assert size_line(("one",)) == "one"
     assert size_line(("S:1", "M")) == '"S:1 (M)"'

@@ -9,8 +9,8 @@ import pytest
 from stepper.plan.blend import tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
-from stepper.report.cautions import EDGE_STRETCH, cautions
-from stepper.report.fit import lines
+from stepper.report.cautions import EDGE_STRETCH, find_cautions
+from stepper.report.measurements import measure_garment
 from tests.plan.test_blend import switchback
 
 
@@ -18,8 +18,11 @@ def told(project: Project, size: int = 3) -> tuple[str, ...]:
     """Give the cautions of the sample in one size."""
     plan = compile_plan(replace(project, size=size, switches=())).plan
     assert plan is not None
-    alone = [(name, lines(tried(project, at, at, "").rounds, project)) for at, name in enumerate(project.sizes)]
-    return cautions(lines(plan.rounds, project), plan.rounds, project, alone)
+    alone = [
+        (name, measure_garment(tried(project, at, at, "").rounds, project))
+        for at, name in enumerate(project.sizes)
+    ]
+    return find_cautions(measure_garment(plan.rounds, project), plan.rounds, project, alone)
 
 
 def test_a_body_in_inches_written_as_centimetres_is_noticed() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.report.colour_lines import nothing_to_compare, pair_lines, verdict_lines
+from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colours import Colours
 from tests.project.samples import HEAD, project
 from tests.report.test_colours import looked_at, with_colours
@@ -50,8 +50,8 @@ def test_a_change_that_mends_only_some_says_what_is_left() -> None:
 def test_why_there_is_nothing_to_compare() -> None:
     """No second yarn, or no colour: what to write is said."""
     plain = looked_at(project("Cast on 40 sts.\nJoin in the round.\nKnit 3 rounds."))
-    assert "No chart has two yarns" in nothing_to_compare(plain)
+    assert "No chart has two yarns" in why_not_compared(plain)
     head = HEAD.replace(', colour: "#4f6b3a"', "")
     bare = looked_at(project("Cast on 40 sts.\nJoin in the round.\nChart peak.", head=head))
-    assert nothing_to_compare(bare).startswith("No colour is known of moss")
-    assert nothing_to_compare(with_colours("#1f4d3a", "#c4512d")) == ""
+    assert why_not_compared(bare).startswith("No colour is known of moss")
+    assert why_not_compared(with_colours("#1f4d3a", "#c4512d")) == ""

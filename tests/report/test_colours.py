@@ -9,7 +9,7 @@ from skimage.color import rgb2lab
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from stepper.report.colours import PLAIN_ROUNDS, Colours, colours_of, mended, shades
+from stepper.report.colours import PLAIN_ROUNDS, Colours, colours_after_mend, compare_colours, list_views
 from tests.plan.test_compile import SWITCHBACK
 from tests.project.samples import HEAD, project
 
@@ -20,7 +20,7 @@ def looked_at(text: str) -> Colours:
     assert found is not None
     plan = compile_plan(found).plan
     assert plan is not None
-    return colours_of(found, plan)
+    return compare_colours(found, plan)
 
 
 def with_colours(pine: str, ember: str) -> Colours:
@@ -40,7 +40,7 @@ def test_the_red_and_green_pair_vanishes_and_a_change_is_proposed() -> None:
     assert worst.hard
     assert found.mend is not None
     assert found.mend.apart >= 20
-    after = mended(found)
+    after = colours_after_mend(found)
     assert after[found.mend.yarn] == found.mend.colour
     assert {key for key in after if after[key] != found.colours[key]} == {found.mend.yarn}
 
@@ -101,7 +101,7 @@ def test_a_yarn_without_a_colour_is_named() -> None:
 
 def test_grey_is_grey_and_other_eyes_see_other_colours() -> None:
     """In colour, in grey, and three kinds of eyes."""
-    views = dict(shades(with_colours("#1f4d3a", "#c4512d")))
+    views = dict(list_views(with_colours("#1f4d3a", "#c4512d")))
     assert list(views) == ["in colour", "in grey", "red-blind", "green-blind", "blue-blind"]
     for colour in views["in grey"].values():
         assert colour.red == colour.green == colour.blue

@@ -11,7 +11,7 @@ from stepper.plan.lengthen import Correction
 from stepper.plan.model import Plan
 from stepper.plan.respace import Respacing
 from stepper.project.model import Project
-from stepper.report.notes import notes
+from stepper.report.notes import write_notes
 from stepper.session.events import (
     Advanced,
     Counted,
@@ -45,7 +45,7 @@ def record(*events: Event, units: str = "cm") -> str:
     """Write the record of some events."""
     project, plan = knitted()
     changed = replace(project, units=units), replace(plan, units=units)
-    return "\n".join(notes(*changed, enumerate((Opened(at=AT, fingerprint="x"), *events), start=1)))
+    return "\n".join(write_notes(*changed, enumerate((Opened(at=AT, fingerprint="x"), *events), start=1)))
 
 
 def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -> None:
@@ -54,7 +54,10 @@ def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -
     assert "- Size 4\n- Size 2 from Final increase on, 225 to 246 stitches in that round" in text
     assert "- Yarn MC: chalk, 175 m to 50 g, 6 skeins bought" in text
     assert "- Needles: 3.5 mm, 3.75 mm" in text
-    assert "- Gauge, stockinette: 22 stitches and 30 rounds to 10 cm; blocked 21.5 stitches and 29 rounds" in text
+    assert (
+        "- Gauge, stockinette: 22 stitches and 30 rounds to 10 cm; blocked 21.5 stitches and 29 rounds"
+        in text
+    )
     assert "- no bobbles (changes nothing here)" in text
     assert "- front rib two rounds longer" in text
     assert "Nothing is knitted yet." in text
@@ -71,7 +74,7 @@ def test_an_alteration_says_where_it_shows() -> None:
     plan = compile_plan(altered).plan
     assert plan is not None
     marked = sum(bool(round_.altered) for round_ in plan.rounds)
-    assert f"- body 4 cm longer ({marked} rounds in body)" in list(notes(altered, plan, ()))
+    assert f"- body 4 cm longer ({marked} rounds in body)" in list(write_notes(altered, plan, ()))
 
 
 @pytest.mark.parametrize(
@@ -131,6 +134,7 @@ def test_what_was_taken_back_is_left_out() -> None:
 
 def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
     """Five minutes on the first evening, four on the second; round 2 was worked twice."""
+
     def step(index: int, at: str) -> Advanced:
         return Advanced(at=at, origin=Place(index=index), place=Place(index=index + 1), stitches=9)
 

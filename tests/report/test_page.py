@@ -11,8 +11,8 @@ import pytest
 from stepper.commands.loading import load, plan_of_text
 from stepper.commands.yarn import rows_of
 from stepper.project.reader import read_project
-from stepper.report.page import page
-from stepper.report.yarn import yarn_rows
+from stepper.report.page import write_page
+from stepper.report.yarn import list_yarns
 from tests.report.test_markup import Seen, parsed
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
@@ -23,7 +23,7 @@ def written(path: Path) -> str:
     """Write the page of a project file."""
     loaded = load(path)
     plan, rows = rows_of(loaded)
-    return page(plan, loaded.project, rows)
+    return write_page(plan, loaded.project, rows)
 
 
 def read(path: Path) -> Seen:
@@ -110,7 +110,7 @@ def test_a_plan_with_next_to_nothing_is_a_page_too(tmp_path: Path) -> None:
     plan = plan_of_text(source, "strip", tmp_path)
     project = read_project(source).project
     assert project is not None
-    seen = parsed(page(plan, project, yarn_rows(plan)))
+    seen = parsed(write_page(plan, project, list_yarns(plan)))
     assert "Charts" not in seen.data
     assert "Wearer" not in seen.data
     assert "None: knitted as printed." in seen.data

@@ -11,17 +11,17 @@ from stepper.commands.loading import load
 from stepper.craft.stitches import codes
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Place
-from stepper.report.page_charts import SQUARE, abbreviation, chart_drawing, legend
-from stepper.report.page_yarns import shades
+from stepper.report.page_charts import SQUARE, draw_chart, list_signs, name_stitch
+from stepper.report.page_yarns import assign_looks
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 PULLOVER = load(SAMPLES / "switchback.yaml").project
-SHADES = shades(PULLOVER, ())
+SHADES = assign_looks(PULLOVER, ())
 
 
 def squares(chart: Chart) -> list[list[str]]:
     """Give the fills of a drawn chart, the first drawn line first."""
-    root = ElementTree.fromstring(chart_drawing(chart, SHADES, "MC"))
+    root = ElementTree.fromstring(draw_chart(chart, SHADES, "MC"))
     rows: dict[float, list[tuple[float, str]]] = {}
     for each in root.iter("rect"):
         if each.attrib.get("width") == f"{SQUARE:g}":
@@ -41,7 +41,7 @@ def test_the_drawing_is_the_one_in_the_file() -> None:
 
 def test_rounds_and_stitches_are_numbered_from_the_corner_they_begin_in() -> None:
     """Round 1 at the bottom, stitch 1 at the right (common practice)."""
-    root = ElementTree.fromstring(chart_drawing(PULLOVER.charts["trail"], SHADES, "MC"))
+    root = ElementTree.fromstring(draw_chart(PULLOVER.charts["trail"], SHADES, "MC"))
     numbers = [each for each in root.iter("text") if each.attrib.get("class") == "number"]
     rounds = [each for each in numbers if "text-anchor" not in each.attrib]
     assert [each.text for each in rounds] == ["5", "4", "3", "2", "1"]
@@ -52,7 +52,7 @@ def test_rounds_and_stitches_are_numbered_from_the_corner_they_begin_in() -> Non
 def test_every_contrast_square_has_its_letter() -> None:
     """Without any colour the motif can still be read: as many letters A as pine squares."""
     chart = PULLOVER.charts["ridge"]
-    root = ElementTree.fromstring(chart_drawing(chart, SHADES, "MC"))
+    root = ElementTree.fromstring(draw_chart(chart, SHADES, "MC"))
     letters = [each.text for each in root.iter("text") if "fill" in each.attrib]
     cells = [cell.yarn for cells in chart.rounds for cell in cells]
     assert {letter: letters.count(letter) for letter in "AB"} == {key: cells.count(key) for key in "AB"}
@@ -60,32 +60,32 @@ def test_every_contrast_square_has_its_letter() -> None:
 
 def test_it_is_read_out_to_those_who_do_not_see_it() -> None:
     """Round 1 of chart trail, from right to left: four chalk, two pine, four chalk."""
-    root = ElementTree.fromstring(chart_drawing(PULLOVER.charts["trail"], SHADES, "MC"))
+    root = ElementTree.fromstring(draw_chart(PULLOVER.charts["trail"], SHADES, "MC"))
     assert "Round 1: 4 chalk, 2 pine, 4 chalk." in root.attrib["aria-label"]
 
 
 def test_lace_has_symbols_and_its_repeat() -> None:
     """The repeat of the shawl's chart is framed; only right-side rows are numbered."""
     project = load(SAMPLES / "shawl.yaml").project
-    chart, looks = project.charts["ripple"], shades(project, ())
-    root = ElementTree.fromstring(chart_drawing(chart, looks, "MC"))
+    chart, looks = project.charts["ripple"], assign_looks(project, ())
+    root = ElementTree.fromstring(draw_chart(chart, looks, "MC"))
     frame = next(each for each in root.iter("rect") if each.attrib.get("class") == "repeat")
     assert float(frame.attrib["width"]) == 8 * SQUARE
     assert len(list(root.iter("circle"))) == sum(cell.stitch == "yo" for row in chart.rounds for cell in row)
-    said = [words for _, words in legend(chart, looks, "MC")]
+    said = [words for _, words in list_signs(chart, looks, "MC")]
     assert said[0] == "yarn over"
     assert {"no stitch", "knit", "k2tog", "ssk", "s2kp"} <= set(said)
 
 
 def test_colourwork_is_explained_by_yarns() -> None:
     """In a chart of colours the plain stitches are named by their yarn."""
-    assert [words for _, words in legend(PULLOVER.charts["cairn"], SHADES, "MC")] == ["ember", "chalk"]
+    assert [words for _, words in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["ember", "chalk"]
 
 
 @pytest.mark.parametrize("code", codes())
 def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
     """No square of a chart is left empty but for knit, and each is named in the legend."""
     chart = Chart(name="one", rounds=((Cell(code, None),),), place=Place(line=1, column=1))
-    ((square, words),) = legend(chart, SHADES, "MC")
-    assert words == abbreviation(code)
+    ((square, words),) = list_signs(chart, SHADES, "MC")
+    assert words == name_stitch(code)
     assert code == "k" or any(sign in square for sign in ("<path", "<circle", "<text"))

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.commands.loading import load
 from stepper.language.places import sentence_case
-from stepper.report.page_rounds import rounds_part
+from stepper.report.page_rounds import write_rounds
 from tests.plans import plan
 from tests.report.test_markup import parsed
 
@@ -19,7 +19,7 @@ SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 def test_every_round_has_one_box_that_says_whose_it_is(path: Path) -> None:
     """As many boxes as rounds, in order, each named for its section and number."""
     loaded = load(path)
-    seen = parsed("".join(rounds_part(loaded.plan)))
+    seen = parsed("".join(write_rounds(loaded.plan)))
     boxes = [attributes["aria-label"] for name, attributes in seen.tags if name == "input"]
     assert boxes == [
         f"{sentence_case(each.section)}, {'row' if each.flat else 'round'} {each.number}"
@@ -32,14 +32,14 @@ def test_every_round_has_one_box_that_says_whose_it_is(path: Path) -> None:
 def test_a_round_is_told_whole() -> None:
     """Remark, label, size, instruction, counts and what to count."""
     final = {"label": "Final <increase>", "remarks": ("change to 4 mm needles",), "checkpoint": "after it"}
-    said = parsed("".join(rounds_part(plan(("yoke", ["co12", ("(k6 m1)x2", final)]))))).data
+    said = parsed("".join(write_rounds(plan(("yoke", ["co12", ("(k6 m1)x2", final)]))))).data
     for words in ("Change to 4 mm needles.", "Final <increase>:", "12 → 14", "Count 14: after it."):
         assert words in said
 
 
 def test_many_boxes_have_a_row_of_their_own() -> None:
     """Ninety-six rounds of a body are ticked across the sheet, not down a narrow column."""
-    seen = parsed("".join(rounds_part(plan(("body", ["co8", *["k8"] * 96])))))
+    seen = parsed("".join(write_rounds(plan(("body", ["co8", *["k8"] * 96])))))
     cells = [attributes for name, attributes in seen.tags if name == "td"]
     assert [each.get("colspan") for each in cells if each.get("class") == "many"] == ["4"]
     assert sum(name == "input" for name, _ in seen.tags) == 97

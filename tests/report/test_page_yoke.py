@@ -9,18 +9,18 @@ from xml.etree import ElementTree
 from stepper.commands.loading import load
 from stepper.plan.model import Round
 from stepper.plan.yoke import yoke_of
-from stepper.report.page_yarns import shades
-from stepper.report.page_yoke import yoke_drawing
+from stepper.report.page_yarns import assign_looks
+from stepper.report.page_yoke import draw_yoke_rings
 
 LOADED = load(Path(__file__).parents[2] / "sample_projects" / "switchback.yaml")
 YOKE = yoke_of(LOADED.plan.rounds)
-SHADES = shades(LOADED.project, ())
+SHADES = assign_looks(LOADED.project, ())
 
 
 def rings() -> list[tuple[float, list[ElementTree.Element]]]:
     """Give the circles of each ring, the innermost first."""
     assert YOKE is not None
-    root = ElementTree.fromstring(yoke_drawing(YOKE, SHADES, "Test"))
+    root = ElementTree.fromstring(draw_yoke_rings(YOKE, SHADES, "Test"))
     found: dict[float, list[ElementTree.Element]] = {}
     fills = {shade.colour for shade in SHADES.values()}
     for each in root.iter("circle"):
@@ -70,7 +70,7 @@ def test_rings_touch_and_fill_the_circle() -> None:
 def test_the_second_contrast_yarn_has_a_line_along_it() -> None:
     """In black and white ember is still not pine."""
     assert YOKE is not None
-    root = ElementTree.fromstring(yoke_drawing(YOKE, SHADES, "Test"))
+    root = ElementTree.fromstring(draw_yoke_rings(YOKE, SHADES, "Test"))
     ember = [each for each in root.iter("circle") if each.attrib.get("stroke") == SHADES["B"].colour]
     inks = [each for each in root.iter("circle") if each.attrib.get("stroke") == SHADES["B"].ink]
     dashes = [each.attrib.get("stroke-dasharray") for each in inks]
@@ -83,6 +83,6 @@ def test_the_second_contrast_yarn_has_a_line_along_it() -> None:
 def test_it_is_told_to_those_who_do_not_see_it() -> None:
     """How many rounds, from how many stitches to how many, and the increases by name."""
     assert YOKE is not None
-    said = ElementTree.fromstring(yoke_drawing(YOKE, SHADES, "Test")).attrib["aria-label"]
+    said = ElementTree.fromstring(draw_yoke_rings(YOKE, SHADES, "Test")).attrib["aria-label"]
     assert "to 246 at the outer edge" in said
     assert "Final increase to 246 stitches" in said

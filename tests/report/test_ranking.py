@@ -10,15 +10,15 @@ import pytest
 from stepper.plan.blend import blends, tried
 from stepper.project.model import Project, Switch
 from stepper.project.reader import read_project
-from stepper.report.fit import lines
-from stepper.report.ranking import Ranked, nearest_to, off_by, ranked, wanted_ease
+from stepper.report.measurements import measure_garment
+from stepper.report.ranking import RankedBlend, find_nearest, miss_of_ease, rank_blends, wanted_ease
 from tests.plan.test_blend import switchback
 
 
-def alone(project: Project) -> tuple[Ranked, ...]:
+def alone(project: Project) -> tuple[RankedBlend, ...]:
     """Rank the six sizes, against the scenario as it is knitted."""
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
-    return ranked([tried(project, size, size, "") for size in range(6)], project, now)
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    return rank_blends([tried(project, size, size, "") for size in range(6)], project, now)
 
 
 def test_the_nearest_to_the_ease_wanted_comes_first() -> None:
@@ -34,21 +34,23 @@ def test_the_neck_counts_too() -> None:
     """Two blends with the same chest and arms differ by the neck they begin with: 42 cm wanted on 36 cm leads to the
     100 stitches of size 4, at 24 to 10 cm 41.7 cm."""
     project = replace(switchback(), wanted_ease={"neck": 60.0})
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
     pairs = [tried(project, size, 4, "Final increase") for size in (0, 1, 2, 3, 5)]
-    assert ranked(pairs, project, now)[0].blend.size == "4"
+    assert rank_blends(pairs, project, now)[0].blend.size == "4"
 
 
 def test_chest_and_bust_are_one_wish() -> None:
     """Whichever word the file uses."""
     assert wanted_ease(replace(switchback(), wanted_ease={"chest": 12.0}))["bust"] == 12.0
-    assert wanted_ease(switchback())["bust"] == pytest.approx(3 * 25.4)  # the middle of 2 to 4 in, check-values 1.5.3
+    assert wanted_ease(switchback())["bust"] == pytest.approx(
+        3 * 25.4
+    )  # the middle of 2 to 4 in, check-values 1.5.3
 
 
 def test_without_a_body_nothing_is_measured_against_it() -> None:
     """No rank is made up for a wearer who is not described."""
     project = replace(switchback(), body={})
-    assert off_by(lines(tried(project, 0, 0, "").rounds, project), project) is None
+    assert miss_of_ease(measure_garment(tried(project, 0, 0, "").rounds, project), project) is None
 
 
 def test_a_hat_is_ranked_by_its_widest_part() -> None:
@@ -56,7 +58,7 @@ def test_a_hat_is_ranked_by_its_widest_part() -> None:
     text = (Path(__file__).parents[2] / "sample_projects" / "hat.yaml").read_text(encoding="utf-8")
     project = read_project(text).project
     assert project is not None
-    found = ranked(list(blends(project)), project, ())
+    found = rank_blends(list(blends(project)), project, ())
     assert found[0].blend.size == "M"
     assert found[0].off_mm == pytest.approx(abs(112 / 22 * 100 - 560 + 50.8))
 
@@ -67,8 +69,8 @@ def test_the_change_at_each_line_is_the_difference_of_the_counts() -> None:
     Source: 44 stitches at 21.5 to 10 cm.
     """
     project = switchback()
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
-    (one,) = ranked([tried(project, 3, 4, "Final increase")], project, now)
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    (one,) = rank_blends([tried(project, 3, 4, "Final increase")], project, now)
     assert one.changes_mm["chest"] == pytest.approx(44 / 21.5 * 100)
     assert one.changes_mm["neck"] == 0
     assert one.changes_mm["Second increase"] == 0
@@ -77,8 +79,8 @@ def test_the_change_at_each_line_is_the_difference_of_the_counts() -> None:
 def test_what_still_divides_is_listed_with_its_repeats() -> None:
     """246 stitches are 41 cairns of 6; 164 and 44 are 41 and 11 ribs of 4."""
     project = switchback()
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
-    (one,) = ranked([tried(project, 3, 1, "Final increase")], project, now)
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    (one,) = rank_blends([tried(project, 3, 1, "Final increase")], project, now)
     found = {(each.name, each.stitches, each.times) for each in one.later}
     assert found == {("chart cairn", 6, 41), ("k2, p2 rib", 4, 41), ("k2, p2 rib", 4, 11)}
 
@@ -86,8 +88,8 @@ def test_what_still_divides_is_listed_with_its_repeats() -> None:
 def test_among_equals_no_switch_comes_first_and_then_the_least_crowded_round() -> None:
     """A round of 225 to 312 is more crowded than one of 255 to 312, which size 6 to 5 makes."""
     project = replace(switchback(), body={"bust": 880.0})
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
-    found = [one for one in ranked(list(blends(project)), project, now) if one.blend.then == "5"]
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    found = [one for one in rank_blends(list(blends(project)), project, now) if one.blend.then == "5"]
     assert found[0].blend.label == ""
     crowded = [one.crowded for one in found[1:]]
     assert crowded == sorted(crowded)
@@ -99,9 +101,9 @@ def test_the_nearest_to_a_blend_that_fails_keeps_its_sizes_before_its_line() -> 
     project = switchback()
     where = project.sections[0].place
     asked = replace(project, size=5, switches=(Switch(label="Final increase", size=0, place=where),))
-    now = lines(tried(project, 3, 1, "Final increase").rounds, project)
-    near = nearest_to(asked, ranked(list(blends(project)), project, now))
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    near = find_nearest(asked, rank_blends(list(blends(project)), project, now))
     assert near is not None
     assert (near.blend.size, near.blend.then) == ("6", "1")
     assert near.blend.label in ("First increase", "Second increase")
-    assert nearest_to(asked, ()) is None
+    assert find_nearest(asked, ()) is None

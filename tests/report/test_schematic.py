@@ -9,8 +9,8 @@ from xml.etree import ElementTree
 import pytest
 
 from stepper.commands.loading import load
-from stepper.report.outline import pieces
-from stepper.report.schematic import described, schematic
+from stepper.report.pieces import lay_out_pieces
+from stepper.report.schematic import describe_pieces, draw_schematic
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 
@@ -18,8 +18,8 @@ SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 def drawn(path: Path) -> ElementTree.Element:
     """Draw a sample and read the drawing."""
     loaded = load(path)
-    found = pieces(loaded.plan, loaded.project)
-    return ElementTree.fromstring(schematic(found, title="A & B", units=loaded.plan.units))
+    found = lay_out_pieces(loaded.plan, loaded.project)
+    return ElementTree.fromstring(draw_schematic(found, title="A & B", units=loaded.plan.units))
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
@@ -64,7 +64,7 @@ def test_it_is_symmetrical() -> None:
 def test_it_is_told_to_those_who_do_not_see_it() -> None:
     """Every piece with its widths and its length, in the units of the file."""
     loaded = load(SAMPLES[-1])
-    said = described(pieces(loaded.plan, loaded.project), "cm")
+    said = describe_pieces(lay_out_pieces(loaded.plan, loaded.project), "cm")
     assert "Neckband, yoke and body: 41.7 cm around at its beginning" in said
     assert drawn(SAMPLES[-1]).attrib["aria-label"].startswith("A & B: the pieces flat and to scale.")
 

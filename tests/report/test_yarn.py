@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.skeins import YARD_M, Skein
-from stepper.report.yarn import Quantity, YarnRow, buying, last_weighings, yarn_rows
+from stepper.report.yarn import Quantity, YarnRow, find_last_weighings, list_yarns, work_out_buying
 from stepper.session.events import Undone, Weighed
 from stepper.session.state import Place
 from tests.plan.test_compile import SWITCHBACK, plan_of
@@ -14,7 +14,7 @@ from tests.project.samples import project
 
 def sample() -> dict[str, YarnRow]:
     """Give the rows of the pullover by the key of the yarn."""
-    return {row.key: row for row in yarn_rows(plan_of(SWITCHBACK.read_text(encoding="utf-8")))}
+    return {row.key: row for row in list_yarns(plan_of(SWITCHBACK.read_text(encoding="utf-8")))}
 
 
 def weighed(grams: float, yarn: str = "MC") -> Weighed:
@@ -29,7 +29,7 @@ def test_skeins_by_the_exact_ceiling(yards: float, ball_yards: float, grams: flo
     """1100 yd at 109 yd a ball are 11; 460 yd at 220 yd are 3 (check-values 10.2, 10.3, computed)."""
     metres = yards * YARD_M
     quantity = Quantity(low_m=metres, likely_m=metres, high_m=metres)
-    found = buying(quantity, Skein(grams=grams, metres=ball_yards * YARD_M))
+    found = work_out_buying(quantity, Skein(grams=grams, metres=ball_yards * YARD_M))
     assert (found.skeins, found.likely_skeins) == (skeins, skeins)
     assert found.over_m == pytest.approx((skeins * ball_yards - yards) * YARD_M)
 
@@ -65,7 +65,7 @@ def test_skeins_for_the_file_and_for_the_usual_ones() -> None:
 
 def test_a_yarn_without_a_skein_has_metres_alone() -> None:
     """No weight and nothing to buy is made up."""
-    rows = yarn_rows(plan_of(project("Cast on 40 sts.\nChart peak.")))
+    rows = list_yarns(plan_of(project("Cast on 40 sts.\nChart peak.")))
     moss = next(row for row in rows if row.key == "A")
     assert moss.quantity.likely_g is None
     assert (moss.buying, moss.forecast) == ((), None)
@@ -74,7 +74,7 @@ def test_a_yarn_without_a_skein_has_metres_alone() -> None:
 
 def test_a_yarn_the_garment_takes_none_of_has_no_row() -> None:
     """It is in the file, not in the knitting."""
-    assert [row.key for row in yarn_rows(plan_of(project("Cast on 40 sts.\nKnit 1 round.")))] == ["MC"]
+    assert [row.key for row in list_yarns(plan_of(project("Cast on 40 sts.\nKnit 1 round.")))] == ["MC"]
 
 
 def test_the_last_weighing_counts_and_one_taken_back_does_not() -> None:
@@ -82,15 +82,15 @@ def test_the_last_weighing_counts_and_one_taken_back_does_not() -> None:
     undo = Undone(at="2027-01-05T20:01:00+01:00", seq=2)
     again = Undone(at="2027-01-05T20:02:00+01:00", seq=3)
     events = [(1, weighed(90)), (2, weighed(40))]
-    assert last_weighings(events)["MC"].grams == 40
-    assert last_weighings([*events, (3, undo)])["MC"].grams == 90
-    assert last_weighings([*events, (3, undo), (4, again)])["MC"].grams == 40
+    assert find_last_weighings(events)["MC"].grams == 40
+    assert find_last_weighings([*events, (3, undo)])["MC"].grams == 90
+    assert find_last_weighings([*events, (3, undo), (4, again)])["MC"].grams == 40
 
 
 def test_a_weighing_reaches_the_row() -> None:
     """What is in the balls is the scale's figure."""
     plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
-    row = next(each for each in yarn_rows(plan, {"MC": "#ece6d8"}, [(1, weighed(282))]) if each.key == "MC")
+    row = next(each for each in list_yarns(plan, {"MC": "#ece6d8"}, [(1, weighed(282))]) if each.key == "MC")
     assert row.forecast is not None
     assert (row.forecast.weighed, row.forecast.left_m) == (True, 987)
     assert row.colour == "#ece6d8"

@@ -6,15 +6,15 @@ from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
 from stepper.plan.yarn_left import Forecast
 from stepper.report.leftovers import Leftover
-from stepper.report.yarn import yarn_rows
-from stepper.report.yarn_lines import forecast_sentences, run_length, yarn_lines
+from stepper.report.yarn import list_yarns
+from stepper.report.yarn_lines import forecast_sentences, yarn_length, yarn_lines
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project
 
 
 def table(plan: Plan, **remnants: tuple[Leftover, ...]) -> str:
     """Write the table of a plan."""
-    return "\n".join(yarn_lines(plan, yarn_rows(plan), remnants))
+    return "\n".join(yarn_lines(plan, list_yarns(plan), remnants))
 
 
 def test_the_table_of_the_sample_names_its_few_metres_and_its_reasons() -> None:
@@ -80,5 +80,9 @@ def test_a_remnant_of_another_garment_is_named() -> None:
 
 def test_yards_for_a_file_in_inches() -> None:
     """91.44 m are 100 yd (international yard)."""
-    assert run_length(91.44, "in") == "100 yd"
-    assert (run_length(91.44, "cm"), run_length(9.1, "cm"), run_length(0, "cm")) == ("91 m", "9.1 m", "0 m")
+    assert yarn_length(91.44, "in") == "100 yd"
+    assert (yarn_length(91.44, "cm"), yarn_length(9.1, "cm"), yarn_length(0, "cm")) == (
+        "91 m",
+        "9.1 m",
+        "0 m",
+    )

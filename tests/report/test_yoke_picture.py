@@ -7,8 +7,8 @@ from dataclasses import replace
 from stepper.plan.blend import tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
-from stepper.report.plot import Area, Drawing, Label, Path
-from stepper.report.yoke_picture import HEIGHT, WIDTH, profile_of
+from stepper.report.drawing import Area, Drawing, Label, Path
+from stepper.report.yoke_picture import HEIGHT, WIDTH, draw_yoke_of
 from tests.plan.test_blend import switchback
 
 
@@ -17,7 +17,7 @@ def drawn(project: Project, trouble: str = "") -> Drawing:
     plan = compile_plan(project if not trouble else replace(project, switches=())).plan
     assert plan is not None
     alone = [tried(project, size, size, "") for size in range(6)]
-    drawing = profile_of(project, plan, alone, trouble=trouble)
+    drawing = draw_yoke_of(project, plan, alone, trouble=trouble)
     assert drawing is not None
     return drawing
 
@@ -60,7 +60,7 @@ def test_without_a_body_it_says_what_to_write_and_without_a_yoke_there_is_no_pic
     assert any("Write neck, bust and upper_arm" in text for text in words(drawn(project)))
     plan = compile_plan(project).plan
     assert plan is not None
-    assert profile_of(project, replace(plan, rounds=plan.rounds[:5]), ()) is None
+    assert draw_yoke_of(project, replace(plan, rounds=plan.rounds[:5]), ()) is None
 
 
 def test_a_blend_that_cannot_be_knitted_leaves_the_size_alone() -> None:

@@ -6,9 +6,15 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.craft.yoke import yoke_counts
 from stepper.plan.blend import tried
-from stepper.report.yoke_profile import around_body, binds, body_of, collar_mm, profile
+from stepper.report.yoke_profile import (
+    collar_mm,
+    find_tight_rounds,
+    follow_yoke,
+    outline_wearer,
+    wearer_around,
+)
+from tests.percentages import yoke_counts
 from tests.plan.test_blend import switchback
 
 ROUNDS = tried(switchback(), 3, 1, "Final increase").rounds
@@ -16,7 +22,7 @@ ROUNDS = tried(switchback(), 3, 1, "Final increase").rounds
 
 def test_a_yoke_is_followed_round_by_round_to_where_the_sleeves_part() -> None:
     """10 rounds of rib at 32 to 10 cm and 36 of colourwork at 26; 246 stitches at 22 to 10 cm at the end."""
-    steps = profile(ROUNDS, switchback())
+    steps = follow_yoke(ROUNDS, switchback())
     assert steps[0].around_mm == pytest.approx(100 / 24 * 100)
     assert steps[0].depth_mm == 0  # the cast-on has no height
     assert steps[-1].around_mm == pytest.approx(246 / 22 * 100)
@@ -33,35 +39,36 @@ def test_body_and_arms_together_are_those_of_the_percentage_system(body: int) ->
     stitch."""
     counts = yoke_counts(body)
     project = replace(
-        switchback(), body={"bust": body * 10.0, "upper_arm": counts.sleeve * 10.0, "neck": counts.neck * 10.0}
+        switchback(),
+        body={"bust": body * 10.0, "upper_arm": counts.sleeve * 10.0, "neck": counts.neck * 10.0},
     )
-    wearer = body_of(project)
+    wearer = outline_wearer(project)
     assert wearer is not None
     assert wearer.underarm_mm == pytest.approx(counts.joined * 10)
 
 
 def test_the_wearer_is_straight_along_the_neck_and_widens_evenly_below() -> None:
     """Half-way down between collar and underarm she is half-way wide."""
-    wearer = body_of(switchback(), 30.0)
+    wearer = outline_wearer(switchback(), 30.0)
     assert wearer is not None
-    assert around_body(wearer, 20, 170) == wearer.neck_mm == 360
-    assert around_body(wearer, 100, 170) == pytest.approx((360 + wearer.underarm_mm) / 2)
-    assert around_body(wearer, 170, 170) == pytest.approx(wearer.underarm_mm)
+    assert wearer_around(wearer, 20, 170) == wearer.neck_mm == 360
+    assert wearer_around(wearer, 100, 170) == pytest.approx((360 + wearer.underarm_mm) / 2)
+    assert wearer_around(wearer, 170, 170) == pytest.approx(wearer.underarm_mm)
 
 
 def test_the_rounds_that_bind_are_those_narrower_than_the_wearer() -> None:
     """Around body and arms she is 880 + 560 - 0.32 × 880 = 1158 mm; the yoke ends with 1118."""
-    steps = profile(ROUNDS, switchback())
-    wearer = body_of(switchback(), collar_mm(ROUNDS, steps))
+    steps = follow_yoke(ROUNDS, switchback())
+    wearer = outline_wearer(switchback(), collar_mm(ROUNDS, steps))
     assert wearer is not None
     assert wearer.underarm_mm == pytest.approx(1158.4)
-    tight = binds(steps, wearer)
+    tight = find_tight_rounds(steps, wearer)
     assert steps[-1] in tight
     assert steps[0] not in tight
 
 
 def test_without_a_yoke_or_without_a_body_there_is_nothing() -> None:
     """Nothing is made up."""
-    assert profile(ROUNDS[:5], switchback()) == ()
+    assert follow_yoke(ROUNDS[:5], switchback()) == ()
     assert collar_mm(ROUNDS[:5], ()) == 0
-    assert body_of(replace(switchback(), body={"bust": 880.0})) is None
+    assert outline_wearer(replace(switchback(), body={"bust": 880.0})) is None

@@ -7,7 +7,7 @@ from random import Random
 
 import pytest
 
-from stepper.craft.paces import USUAL_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.plan.model import Plan
 from stepper.session.outlook import USUAL_WEEK_MIN, outlook, paces_of, work_left
 from stepper.session.state import Day, Done, Knitting, Place, State, Worked

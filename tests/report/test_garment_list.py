@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.report.needles_page import Garment, needles_lines, outlook_fields
+from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.session.outlook import outlook
 from stepper.session.standing import standing_of
 from stepper.session.state import Knitting, Place, State
@@ -29,7 +29,7 @@ def garment(file: str, index: int, touched: str = "", finish_by: str | None = No
 def test_the_last_touched_comes_first_and_the_unbegun_after() -> None:
     """What is on the needles before what is not; what cannot be read last, in its line."""
     lines = list(
-        needles_lines(
+        garment_lines(
             [
                 garment("old.yaml", 3, "2026-10-01T20:00:00+01:00"),
                 garment("planned.yaml", 0, finish_by="2026-12-24"),
@@ -58,12 +58,12 @@ def test_the_last_touched_comes_first_and_the_unbegun_after() -> None:
 
 def test_a_day_that_has_passed_is_said_to_have() -> None:
     """Nothing is asked of evenings gone by."""
-    assert "was due 4 November" in list(needles_lines([garment("a.yaml", 3, NOW, "2026-11-04")], []))[1]
+    assert "was due 4 November" in list(garment_lines([garment("a.yaml", 3, NOW, "2026-11-04")], []))[1]
 
 
 def test_an_empty_folder_says_so() -> None:
     """And what to do about it."""
-    assert list(needles_lines([], [])) == ["No project files here. `stepper start` writes one."]
+    assert list(garment_lines([], [])) == ["No project files here. `stepper start` writes one."]
 
 
 def test_the_figures_are_those_of_the_outlook() -> None:

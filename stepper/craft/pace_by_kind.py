@@ -1,8 +1,8 @@
 """Pace by kind of knitting: plain rounds go faster than rib, rib faster than two colours.
 
-Theory of operation. Each kind is measured by itself (`stepper.craft.pace`). A kind measured little leans on
-what is usual for it, and what is usual follows the knitter: who knits plain rounds a third faster than most
-is taken to knit the rest a third faster too, until it is measured. No I/O, no clock.
+Theory of operation. Each kind is measured by itself (`stepper.craft.pace`). A kind that was measured little
+leans on what is usual for it, and what is usual follows the knitter: one who knits plain rounds a third
+faster than most is taken to knit the rest a third faster too, until it is measured. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -25,12 +25,12 @@ LEANING: Final = 300
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Paces:
+class PaceByKind:
     """How fast she knits, kind by kind."""
 
     by_kind: Mapping[str, Pace]
-    """Pace of every kind of `USUAL_PER_MINUTE`; one not measured says so."""
-    tempo: float = 1.0
+    """Pace of every kind of `USUAL_PER_MINUTE`; one that was not measured says so."""
+    tempo: float
     """How many times faster than usual she knits. Range: above 0."""
 
     @property
@@ -39,11 +39,11 @@ class Paces:
         return any(pace.measured for pace in self.by_kind.values())
 
     def of(self, kind: str) -> Pace:
-        """Give the pace of a kind; one nobody knows goes as a plain round does."""
+        """Return the pace of a kind; an unknown kind has the pace of a plain round."""
         return self.by_kind.get(kind) or self.by_kind["plain"]
 
     def seconds_for(self, work: Mapping[str, float]) -> float:
-        """Give the knitting time of stitches by their kind, breaks left out. Unit: s.
+        """Return the knitting time of stitches by their kind, breaks left out. Unit: s.
 
         Raises:
             ValueError: A count is below 0.
@@ -51,11 +51,11 @@ class Paces:
         return sum(self.of(kind).seconds_for(stitches) for kind, stitches in work.items())
 
 
-def measure_paces(stretches: Mapping[str, Sequence[Stretch]]) -> Paces:
+def measure_pace_by_kind(stretches: Mapping[str, Sequence[Stretch]]) -> PaceByKind:
     """Measure the pace of each kind.
 
     Args:
-        stretches: By kind; one that is not in `USUAL_PER_MINUTE` counts for her tempo as a plain one.
+        stretches: By kind; one that is not in `USUAL_PER_MINUTE` counts towards her tempo as plain.
 
     Returns:
         A pace for every kind. Always: between what was measured and what is usual at her tempo.
@@ -68,7 +68,7 @@ def measure_paces(stretches: Mapping[str, Sequence[Stretch]]) -> Paces:
     usual = sum(weights[kind] / USUAL_PER_MINUTE.get(kind, USUAL_PER_MINUTE["plain"]) for kind in found)
     really = sum(weights[kind] / pace.stitches_per_minute for kind, pace in found.items())
     tempo = usual / really if found else 1.0
-    return Paces(
+    return PaceByKind(
         by_kind=MappingProxyType(
             {
                 kind: _leaning(found.get(kind), weights.get(kind, 0), each * tempo)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.report.course import repeats, time_taken
+from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Advanced, Closed, Event, Opened, Returned
 from stepper.session.state import Place
 from tests.session.samples import EVENTS
@@ -31,19 +31,19 @@ def test_breaks_and_the_time_between_sittings_do_not_count() -> None:
         Closed(at=at(33), place=Place(index=3)),
         Opened(at=at(40), fingerprint=""),
     ]
-    assert time_taken(evening) == (4 + 9) * 60
-    assert time_taken(()) == 0
+    assert time_spent(evening) == (4 + 9) * 60
+    assert time_spent(()) == 0
 
 
 @given(st.lists(EVENTS, max_size=20))
 def test_time_is_never_less_than_none(events: list[Event]) -> None:
     """Whatever the clock did."""
-    assert time_taken(events) >= 0
+    assert time_spent(events) >= 0
 
 
 def test_rounds_finished_twice_were_worked_again() -> None:
     """Back two rounds and forward again."""
     back = Returned(at=at(5), origin=Place(index=3), place=Place(index=1))
     events = [step(0, 1), step(1, 2), step(2, 3), back, step(1, 6), step(2, 7), step(3, 8)]
-    assert repeats(events) == ((1, 1), (2, 1))
-    assert repeats(events[:3]) == ()
+    assert find_repeated_rounds(events) == ((1, 1), (2, 1))
+    assert find_repeated_rounds(events[:3]) == ()

@@ -9,8 +9,16 @@ import pytest
 from stepper.plan.blend import blends, tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Switch
-from stepper.report.fit_page import as_knitted, measured, named, rejected, signed, spaced, workable
-from stepper.report.fitting import fitting
+from stepper.report.fit_lines import (
+    describe_spacing,
+    measurement_lines,
+    name_blend,
+    name_sizes,
+    rejected_lines,
+    signed_length,
+    workable_lines,
+)
+from stepper.report.fit_report import report_fit
 from tests.plan.test_blend import switchback
 
 
@@ -19,9 +27,21 @@ def test_measurements_stand_in_columns() -> None:
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    rows = list(measured(fitting(project, plan, ()).now, project, "Switchback"))
+    rows = list(measurement_lines(report_fit(project, plan, ()).now, project, "Switchback"))
     chest = next(row for row in rows if row.startswith("  chest"))
-    assert chest.split() == ["chest", "74.5", "cm", "76.3", "cm", "88", "cm", "-11.7", "cm", "(very", "close)"]
+    assert chest.split() == [
+        "chest",
+        "74.5",
+        "cm",
+        "76.3",
+        "cm",
+        "88",
+        "cm",
+        "-11.7",
+        "cm",
+        "(very",
+        "close)",
+    ]
 
 
 @pytest.mark.parametrize(
@@ -35,7 +55,7 @@ def test_measurements_stand_in_columns() -> None:
 def test_a_blend_is_named_with_its_spacing(size: int, then: int, words: str) -> None:
     """In words, as they are counted on the needle."""
     label = "Final increase" if size != then else ""
-    assert words in named(tried(switchback(), size, then, label))
+    assert words in name_blend(tried(switchback(), size, then, label))
 
 
 def test_a_blended_round_may_decrease_or_change_nothing() -> None:
@@ -44,7 +64,7 @@ def test_a_blended_round_may_decrease_or_change_nothing() -> None:
     where = project.sections[0].place
     project = replace(project, switches=(Switch(label="Final increase", size=0, place=where, reshape=True),))
     blend = tried(project, 5, 0, "Final increase")
-    assert spaced(blend) == "255 to 228: 27 decreases 7 or 8 apart"
+    assert describe_spacing(blend) == "255 to 228: 27 decreases 7 or 8 apart"
 
 
 def test_the_best_are_told_in_full_and_the_others_in_a_line() -> None:
@@ -52,13 +72,13 @@ def test_the_best_are_told_in_full_and_the_others_in_a_line() -> None:
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    found = fitting(project, plan, tuple(blends(project)))
-    page = list(workable(found.ranked, project, in_full=2))
+    found = report_fit(project, plan, tuple(blends(project)))
+    page = list(workable_lines(found.ranked, project, in_full=2))
     assert page[0].startswith("Can be knitted, nearest first to the ease wanted (neck +5.1 cm, bust +7.6 cm")
-    assert page[2].strip().startswith("against now: ")
-    assert sum(row.strip().startswith("against now") for row in page) == 2
-    assert len(list(rejected(found.rejected))) == len(found.rejected) + 1
-    assert list(rejected(())) == []
+    assert page[2].strip().startswith("compared with now: ")
+    assert sum(row.strip().startswith("compared with now") for row in page) == 2
+    assert len(list(rejected_lines(found.rejected))) == len(found.rejected) + 1
+    assert list(rejected_lines(())) == []
 
 
 def test_two_sleeves_that_change_alike_are_told_once() -> None:
@@ -66,18 +86,18 @@ def test_two_sleeves_that_change_alike_are_told_once() -> None:
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    found = fitting(project, plan, [tried(project, 3, 4, "Final increase")])
-    (told,) = [row for row in workable(found.ranked, project) if "against now" in row]
+    found = report_fit(project, plan, [tried(project, 3, 4, "Final increase")])
+    (told,) = [row for row in workable_lines(found.ranked, project) if "compared with now" in row]
     assert told.count("upper arm") == 1
     assert "each sleeve, upper arm +5.6 cm" in told  # 72 stitches instead of 60 at 21.5 to 10 cm
 
 
 def test_what_is_knitted_now_is_named_with_its_switches() -> None:
     """Or, where that cannot be, what is shown in its place."""
-    assert as_knitted(switchback(), "") == "size 4, then 2 from Final increase"
-    assert as_knitted(switchback(), "trouble") == "size 4 alone"
+    assert name_sizes(switchback(), "") == "size 4, then 2 from Final increase"
+    assert name_sizes(switchback(), "trouble") == "size 4 alone"
 
 
 def test_a_difference_has_its_sign() -> None:
     """Plus for wider."""
-    assert [signed(mm, "cm") for mm in (20, -5, 0.2, -0.2)] == ["+2 cm", "-0.5 cm", "+0 cm", "+0 cm"]
+    assert [signed_length(mm, "cm") for mm in (20, -5, 0.2, -0.2)] == ["+2 cm", "-0.5 cm", "+0 cm", "+0 cm"]

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.loading import load
-from stepper.report.outline import Piece, pieces, shapes
+from stepper.report.pieces import Piece, lay_out_pieces, merge_like_pieces
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
@@ -16,7 +16,7 @@ SAMPLES = Path(__file__).parents[2] / "sample_projects"
 def laid(name: str) -> tuple[Piece, ...]:
     """Lay out a sample."""
     loaded = load(SAMPLES / f"{name}.yaml")
-    return pieces(loaded.plan, loaded.project)
+    return lay_out_pieces(loaded.plan, loaded.project)
 
 
 def test_a_pullover_is_a_body_and_two_sleeves() -> None:
@@ -58,7 +58,7 @@ def test_every_piece_is_laid_out(name: str, count: int) -> None:
 @pytest.mark.parametrize(("name", "count"), [("mittens", 2), ("socks", 1), ("cardigan", 4)])
 def test_the_two_of_a_pair_are_drawn_once(name: str, count: int) -> None:
     """With the names of both."""
-    found = shapes(laid(name))
+    found = merge_like_pieces(laid(name))
     assert len(found) == count
     assert all("," in part.name for part in found[0].parts) or name == "cardigan"
 

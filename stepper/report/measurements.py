@@ -14,11 +14,11 @@ from stepper.plan.model import Item, Run
 from stepper.project.model import Fabric, Project
 
 _AROUND = ("head", "hand", "foot")
-# What a piece without a yoke goes around, by the measurement the file gives.
+# What a piece without a yoke goes around, whichever the file measures.
 
 
-class Worked(Protocol):
-    """A round as far as measuring needs it: one of the plan, or one tried."""
+class AnyRound(Protocol):
+    """A round as far as measuring needs it: one of the plan, or of a blend that was tried."""
 
     @property
     def section(self) -> str:
@@ -62,24 +62,24 @@ class Worked(Protocol):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Line:
+class Measurement:
     """One measurement of the garment."""
 
     name: str
     needles_mm: float
     """As knitted. Unit: mm."""
     blocked_mm: float | None
-    """After blocking; nothing where the file gives no blocked gauge. Unit: mm."""
+    """After blocking; None if the file has no blocked gauge. Unit: mm."""
     stitches: int = 0
     """Stitches around; 0 for a length."""
     measure: str = ""
-    """Name of the wearer's measurement it goes with; empty for none."""
+    """Name of the matching measurement of the wearer; empty for none."""
     body_mm: float | None = None
     """The wearer's measurement. Unit: mm."""
 
     @property
     def finished_mm(self) -> float:
-        """As it is worn: blocked where that is known. Unit: mm."""
+        """As it is worn: blocked if that is known. Unit: mm."""
         return self.blocked_mm or self.needles_mm
 
     @property
@@ -89,23 +89,23 @@ class Line:
 
     @property
     def word(self) -> str:
-        """The fit word, which is one of the chest alone."""
+        """The word for its fit; empty except at the chest."""
         return fit_word(self.ease_mm) if self.measure == "bust" and self.ease_mm is not None else ""
 
 
-def lines(rounds: Sequence[Worked], project: Project) -> tuple[Line, ...]:
-    """Measure a garment at every line that matters, as far as it has the places.
+def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measurement, ...]:
+    """Measure a garment at every place that matters, as far as it has them.
 
     A garment that puts stitches on hold for two parts or more is measured as one worked from the neck down;
     any other goes around head, hand or foot, whichever the file measures. Sections are measured in length.
     """
-    divide = divide_of(rounds)
+    divide = find_divide(rounds)
     found = _yoke(rounds, divide, project) if divide is not None else _piece(rounds, project)
     return tuple(found)
 
 
-def divide_of(rounds: Sequence[Worked]) -> int | None:
-    """Find the round that puts the sleeves on hold; nothing in a garment without a yoke."""
+def find_divide(rounds: Sequence[AnyRound]) -> int | None:
+    """Find the round that puts the sleeves on hold; None in a garment without a yoke."""
     for index, each in enumerate(rounds):
         held = {item.yarn for item in each.phrase if isinstance(item, Run) and item.stitch == "hold"}
         if len(held) > 1:
@@ -113,7 +113,7 @@ def divide_of(rounds: Sequence[Worked]) -> int | None:
     return None
 
 
-def _yoke(rounds: Sequence[Worked], divide: int, project: Project) -> Iterator[Line]:
+def _yoke(rounds: Sequence[AnyRound], divide: int, project: Project) -> Iterator[Measurement]:
     first, parted = rounds[0], rounds[divide]
     yield _around("neck", first, first.after, project, "neck")
     for each in rounds[:divide]:
@@ -139,8 +139,8 @@ def _yoke(rounds: Sequence[Worked], divide: int, project: Project) -> Iterator[L
             yield _long(f"{section}, length", worked, project)
 
 
-def _piece(rounds: Sequence[Worked], project: Project) -> Iterator[Line]:
-    """Measure hat, mitten or sock: around what it goes around, where a section has one width for long."""
+def _piece(rounds: Sequence[AnyRound], project: Project) -> Iterator[Measurement]:
+    """Measure a hat, mitten or sock around each section, at the width it keeps longest, and in length."""
     measure = next((name for name in _AROUND if name in project.body), "")
     named = any(measure in section for section, _ in _by_section(rounds))
     for section, worked in _by_section(rounds):
@@ -156,12 +156,12 @@ def _piece(rounds: Sequence[Worked], project: Project) -> Iterator[Line]:
         yield _long(f"{section}, length", worked, project)
 
 
-def _by_section(rounds: Sequence[Worked]) -> list[tuple[str, list[Worked]]]:
+def _by_section(rounds: Sequence[AnyRound]) -> list[tuple[str, list[AnyRound]]]:
     return [(name, list(worked)) for name, worked in groupby(rounds, key=lambda each: each.section)]
 
 
-def _lower_edge(rounds: Sequence[Worked], divide: int) -> Worked | None:
-    """Give the last round of the body before it is bound off."""
+def _lower_edge(rounds: Sequence[AnyRound], divide: int) -> AnyRound | None:
+    """Return the last round of the body before it is bound off."""
     last = None
     for each in rounds[divide + 1 :]:
         if not each.before or not each.after:
@@ -170,11 +170,11 @@ def _lower_edge(rounds: Sequence[Worked], divide: int) -> Worked | None:
     return last
 
 
-def _around(name: str, round_: Worked, stitches: int, project: Project, measure: str = "") -> Line:
+def _around(name: str, round_: AnyRound, stitches: int, project: Project, measure: str = "") -> Measurement:
     fabric = project.fabrics.get(round_.gauge)
     gauge = fabric.gauge if fabric is not None else Gauge(stitches=1, rounds=1)
     blocked = fabric.blocked.width_mm(stitches) if fabric is not None and fabric.blocked is not None else None
-    return Line(
+    return Measurement(
         name=name,
         needles_mm=gauge.width_mm(stitches),
         blocked_mm=blocked,
@@ -190,8 +190,8 @@ def _body(project: Project, measure: str) -> float | None:
     return project.body.get(measure)
 
 
-def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = "") -> Line:
-    """Add up the heights of rounds worked all the way; short rows and edges add nothing to it."""
+def _long(name: str, rounds: Sequence[AnyRound], project: Project, measure: str = "") -> Measurement:
+    """Add up the heights of rounds worked all the way around; short rows and edges add nothing."""
     times_worked = Counter(map(id, rounds))
     heights: Counter[str] = Counter()
     for each in {id(each): each for each in rounds}.values():
@@ -206,7 +206,7 @@ def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = 
         needles += times * fabric.gauge.round_mm
         blocked += times * (fabric.blocked or fabric.gauge).round_mm
         known = known or fabric.blocked is not None
-    return Line(
+    return Measurement(
         name=name,
         needles_mm=needles,
         blocked_mm=blocked if known else None,
@@ -215,11 +215,11 @@ def _long(name: str, rounds: Sequence[Worked], project: Project, measure: str = 
     )
 
 
-def _whole(round_: Worked) -> bool:
+def _whole(round_: AnyRound) -> bool:
     if not (round_.before and round_.after):
         return False
     return not any(isinstance(item, Run) and item.stitch == "rest" for item in round_.phrase)
 
 
-def _has(round_: Worked, code: str) -> bool:
+def _has(round_: AnyRound, code: str) -> bool:
     return any(isinstance(item, Run) and item.stitch == code for item in round_.phrase)

@@ -14,7 +14,7 @@ from stepper.session.standing import Standing
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Garment:
-    """A garment of a folder."""
+    """One garment in a folder."""
 
     file: str
     """Name of the project file."""
@@ -25,7 +25,7 @@ class Garment:
 
 
 def outlook_fields(seen: Outlook) -> dict[str, Any]:
-    """Give what is ahead as plain values, by the names of `stepper where --json`."""
+    """Return what is ahead as plain values, under the names of `stepper where --json`."""
     return {
         "knitting_seconds_left": round(seen.seconds_left),
         "pace_measured": seen.paces.measured,
@@ -43,7 +43,7 @@ def outlook_fields(seen: Outlook) -> dict[str, Any]:
     }
 
 
-def needles_lines(garments: Sequence[Garment], problems: Sequence[tuple[str, str]]) -> Iterator[str]:
+def garment_lines(garments: Sequence[Garment], problems: Sequence[tuple[str, str]]) -> Iterator[str]:
     """Write the list: on the needles, the last touched first; then not begun, finished, and not readable.
 
     Args:

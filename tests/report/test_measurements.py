@@ -11,26 +11,26 @@ from stepper.plan.blend import tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit import Line, divide_of, lines
+from stepper.report.measurements import Measurement, find_divide, measure_garment
 from tests.plan.test_blend import switchback
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
 
-def measured(name: str) -> dict[str, Line]:
+def measured(name: str) -> dict[str, Measurement]:
     """Measure a sample as its file knits it."""
     project = read_project((SAMPLES / f"{name}.yaml").read_text(encoding="utf-8")).project
     assert project is not None
     plan = compile_plan(project).plan
     assert plan is not None
-    return {line.name: line for line in lines(plan.rounds, project)}
+    return {line.name: line for line in measure_garment(plan.rounds, project)}
 
 
-def blended() -> tuple[Project, dict[str, Line]]:
+def blended() -> tuple[Project, dict[str, Measurement]]:
     """Measure the scenario."""
     project = switchback()
     blend = tried(project, 3, 1, "Final increase")
-    return project, {line.name: line for line in lines(blend.rounds, project)}
+    return project, {line.name: line for line in measure_garment(blend.rounds, project)}
 
 
 def test_the_chest_before_and_after_blocking() -> None:
@@ -71,7 +71,7 @@ def test_a_plan_and_the_same_garment_tried_measure_alike() -> None:
     project, found = blended()
     plan = compile_plan(project).plan
     assert plan is not None
-    assert {line.name: line for line in lines(plan.rounds, project)} == found
+    assert {line.name: line for line in measure_garment(plan.rounds, project)} == found
 
 
 @pytest.mark.parametrize(
@@ -97,11 +97,11 @@ def test_mittens_and_shawls_have_no_yoke() -> None:
     """One part on hold is a thumb, not sleeves; a shawl has neither."""
     for name in ("mittens", "socks", "hat", "shawl"):
         assert not {"chest", "neck", "full yoke"} & set(measured(name))
-    assert divide_of(()) is None
+    assert find_divide(()) is None
 
 
 def test_without_a_body_there_is_no_ease() -> None:
     """No figure is made up for a wearer who is not described."""
     project = replace(switchback(), body={})
     blend = tried(project, 0, 0, "")
-    assert all(line.ease_mm is None and line.word == "" for line in lines(blend.rounds, project))
+    assert all(line.ease_mm is None and line.word == "" for line in measure_garment(blend.rounds, project))

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.pace import Stretch
-from stepper.craft.paces import LEANING, USUAL_PER_MINUTE, measure_paces
+from stepper.craft.pace_by_kind import LEANING, USUAL_PER_MINUTE, measure_pace_by_kind
 
 KINDS = sorted(USUAL_PER_MINUTE)
 
@@ -18,23 +18,36 @@ def _rounds(per_minute: float, count: int = 40, stitches: int = 200) -> list[Str
 
 def test_nothing_measured_is_the_usual_and_says_so() -> None:
     """Common practice: 20 to 45 a minute, about 30 plain; slower for rib and colourwork."""
-    paces = measure_paces({})
+    paces = measure_pace_by_kind({})
     assert not paces.measured
     assert paces.of("plain").stitches_per_minute == 30
     assert all(20 <= paces.of(kind).stitches_per_minute <= 45 for kind in KINDS)
-    assert paces.of("colourwork").stitches_per_minute < paces.of("rib").stitches_per_minute < 30
+    pace = {kind: paces.of(kind).stitches_per_minute for kind in KINDS}
+    assert pace["plain"] > pace["rib"] > pace["texture"] > pace["colourwork"] >= pace["edge"]
+    assert all(paces.of(kind).break_seconds == 0 for kind in KINDS)
+
+
+def test_one_kind_measured_is_measured_and_a_kind_without_a_stretch_is_not() -> None:
+    """The finish is told as a guess only as long as nothing is known of her."""
+    assert measure_pace_by_kind({"rib": _rounds(25)}).measured
+    assert not measure_pace_by_kind({"rib": []}).measured
+
+
+def test_an_hour_of_plain_knitting_weighs_six_times_the_usual_pace() -> None:
+    """1,800 stitches at the usual 30 a minute, against the 300 that the usual pace stands for (this project's choice)."""
+    assert 60 * USUAL_PER_MINUTE["plain"] / LEANING == 6
 
 
 def test_a_kind_well_measured_has_its_own_pace() -> None:
     """8000 stitches at 24 a minute outweigh the usual 20 (arithmetic)."""
-    paces = measure_paces({"colourwork": _rounds(24), "plain": _rounds(36)})
+    paces = measure_pace_by_kind({"colourwork": _rounds(24), "plain": _rounds(36)})
     assert paces.of("colourwork").stitches_per_minute == pytest.approx(24, rel=0.02)
     assert paces.of("plain").stitches_per_minute == pytest.approx(36, rel=0.02)
 
 
 def test_a_kind_never_knitted_follows_her_tempo() -> None:
     """Who knits plain rounds at 45 instead of 30 is taken to rib half as fast again too (arithmetic)."""
-    paces = measure_paces({"plain": _rounds(45)})
+    paces = measure_pace_by_kind({"plain": _rounds(45)})
     assert paces.tempo == pytest.approx(1.5)
     assert paces.of("rib").stitches_per_minute == pytest.approx(37.5)
     assert not paces.of("rib").measured
@@ -44,7 +57,7 @@ def test_a_kind_never_knitted_follows_her_tempo() -> None:
 def test_a_break_in_one_kind_slows_no_other() -> None:
     """A film watched over the colourwork is no slower rib."""
     slow = Stretch(stitches=200, seconds=4000)
-    paces = measure_paces({"colourwork": [*_rounds(20), slow], "rib": _rounds(25)})
+    paces = measure_pace_by_kind({"colourwork": [*_rounds(20), slow], "rib": _rounds(25)})
     assert paces.of("rib").stitches_per_minute == pytest.approx(25, rel=0.01)
     assert paces.of("colourwork").stitches_per_minute == pytest.approx(20, rel=0.01)
     assert paces.of("colourwork").break_seconds == pytest.approx(3400)
@@ -53,21 +66,23 @@ def test_a_break_in_one_kind_slows_no_other() -> None:
 @given(st.sampled_from(KINDS), st.floats(8, 110), st.integers(1, 60))
 def test_the_pace_lies_between_measured_and_usual(kind: str, per_minute: float, count: int) -> None:
     """One kind alone sets the tempo, so measured and usual agree and so does the pace."""
-    paces = measure_paces({kind: _rounds(per_minute, count)})
+    paces = measure_pace_by_kind({kind: _rounds(per_minute, count)})
     assert paces.of(kind).stitches_per_minute == pytest.approx(per_minute)
     assert paces.seconds_for({kind: 100}) == pytest.approx(6000 / per_minute)
 
 
 def test_little_measured_leans_on_the_usual() -> None:
     """As many stitches as the usual weighs: half of the time from each (arithmetic)."""
-    paces = measure_paces({"plain": _rounds(30, 300), "rib": [Stretch(stitches=LEANING, seconds=1200)]})
+    paces = measure_pace_by_kind(
+        {"plain": _rounds(30, 300), "rib": [Stretch(stitches=LEANING, seconds=1200)]}
+    )
     usual = 25 * paces.tempo
     assert paces.of("rib").stitches_per_minute == pytest.approx(2 * LEANING / (20 + LEANING / usual))
 
 
 def test_times_of_kinds_add_up() -> None:
     """300 plain and 200 in two colours at the usual pace are ten minutes each (arithmetic)."""
-    paces = measure_paces({})
+    paces = measure_pace_by_kind({})
     assert paces.seconds_for({"plain": 300, "colourwork": 200}) == pytest.approx(1200)
     assert paces.seconds_for({"unheard of": 30}) == pytest.approx(60)
     with pytest.raises(ValueError, match="stitches"):

@@ -6,21 +6,22 @@ import math
 
 import pytest
 
-from stepper.craft.stitches import STITCHES, Kind
-from stepper.craft.takes import (
+from stepper.craft.stitch_yarn import (
     CAST_ON,
+    END_MM,
     RIB_AT_MOST,
     SEWN_BIND_OFF,
     STRETCHY_BIND_OFF,
     crossing_widths,
-    take_of,
+    stitch_yarn,
 )
+from stepper.craft.stitches import STITCHES, Kind
 
 
 @pytest.mark.parametrize("code", sorted(STITCHES))
 def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
     """Low is never above likely, nor likely above high; a stitch that is worked takes something."""
-    take = take_of(code)
+    take = stitch_yarn(code)
     for low, likely, high in (take.loops, take.widths):
         assert 0 <= low <= likely <= high
     worked = STITCHES[code].leaves and STITCHES[code].kind is not Kind.SHIFT
@@ -44,7 +45,7 @@ def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
 )
 def test_loops_as_they_are_drawn(code: str, loops: float) -> None:
     """Counted from how each is made (common practice): a decrease is one loop, front and back two."""
-    assert take_of(code).loops[1] == loops
+    assert stitch_yarn(code).loops[1] == loops
 
 
 def test_ribbing_by_the_mill_rule() -> None:
@@ -54,15 +55,38 @@ def test_ribbing_by_the_mill_rule() -> None:
 
 def test_edges_as_printed() -> None:
     """Long tail 3 widths (Righetti); a yarn over before each stitch (Bestor p. 174); sewn 3 to 5 widths."""
-    assert CAST_ON.widths[1] == 3
+    assert CAST_ON.widths == (0, 3, 3)  # a looped cast-on takes nothing besides the loops
     assert STRETCHY_BIND_OFF.loops[1] == 2
-    assert (SEWN_BIND_OFF.widths[0], SEWN_BIND_OFF.widths[2]) == (3, 5)
+    assert SEWN_BIND_OFF.widths == (3, 3, 5)
+    assert stitch_yarn("graft").loops[:2] == (0.5, 0.5)  # one loop of the sewn row joins two stitches
+
+
+@pytest.mark.parametrize(
+    ("british", "crossed"), [("c4f", "2/2 lc"), ("c6b", "3/3 rc"), ("t3b", "1/2 rc"), ("c2f", "1/1 lc")]
+)
+def test_a_british_cable_takes_what_the_same_crossing_takes(british: str, crossed: str) -> None:
+    """C4F is two stitches over two (common practice): two names of one thing."""
+    assert stitch_yarn(british) == stitch_yarn(crossed)
+
+
+def test_a_bobble_takes_a_loop_for_each_of_its_stitches_at_least() -> None:
+    """Five into one, and what is worked on them comes on top (common practice)."""
+    low, likely, high = stitch_yarn("mb").loops
+    assert low == 5
+    assert 5 + 5 < likely <= 5 + 5 + 5 < high
+
+
+def test_an_end_is_a_hand_long() -> None:
+    """Common practice: 10 to 20 cm, about a hand's length of 15."""
+    assert END_MM == (100, 150, 200)
 
 
 def test_a_crossing_is_longer_the_further_it_goes() -> None:
     """Two legs of hypot(0.76, 2) less 0.76 each for a stitch that moves two (Pythagoras)."""
     assert crossing_widths(1, 2) == pytest.approx(2 * (math.hypot(0.76, 2) - 0.76))
     assert crossing_widths(2, 0) == 0
-    assert take_of("2/2 rc").widths[2] == pytest.approx(4 * crossing_widths(1, 2))
-    assert take_of("3/3 lc").widths[1] > take_of("2/2 rc").widths[1] > take_of("1/1 rc").widths[1]
-    assert take_of("2/1/2 rc").loops[1] == 5
+    assert stitch_yarn("2/2 rc").widths[2] == pytest.approx(4 * crossing_widths(1, 2))
+    assert stitch_yarn("3/1 lc").widths[2] == pytest.approx(crossing_widths(3, 1) + crossing_widths(1, 3))
+    assert stitch_yarn("1/2/3 rc").widths[2] == pytest.approx(crossing_widths(1, 5) + crossing_widths(3, 3))
+    assert stitch_yarn("3/3 lc").widths[1] > stitch_yarn("2/2 rc").widths[1] > stitch_yarn("1/1 rc").widths[1]
+    assert stitch_yarn("2/1/2 rc").loops[1] == 5

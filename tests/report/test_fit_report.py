@@ -6,7 +6,7 @@ import json
 
 from stepper.plan.blend import blends
 from stepper.plan.compile import compile_plan
-from stepper.report.fitting import document, fitting
+from stepper.report.fit_report import fit_document, report_fit
 from tests.plan.test_blend import switchback
 
 
@@ -15,11 +15,22 @@ def test_every_blend_is_either_ranked_or_rejected_and_all_of_it_is_plain() -> No
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    found = fitting(project, plan, tuple(blends(project)))
+    found = report_fit(project, plan, tuple(blends(project)))
     assert len(found.ranked) + len(found.rejected) == 96
-    written = json.loads(json.dumps(document(found)))
+    written = json.loads(json.dumps(fit_document(found)))
     first = written["blends"][0]
-    assert {"off_by_mm", "size", "then", "from", "before", "after", "gaps", "spacing", "lines", "divides"} <= set(first)
+    assert {
+        "off_by_mm",
+        "size",
+        "then",
+        "from",
+        "before",
+        "after",
+        "gaps",
+        "spacing",
+        "lines",
+        "divides",
+    } <= set(first)
     assert written["rejected"][0]["why"]
     scenario = next(each for each in written["blends"] if (each["before"], each["after"]) == (225, 246))
     assert scenario["spacing"] == "225 to 246: 21 increases 10 or 11 apart"

@@ -1,7 +1,8 @@
 """What each kind of stitch takes of the yarn: loops drawn, and widths of a stitch it lies straight over.
 
-A loop is the unit of plain knitting, whose length `stepper.craft.yarn` takes from the gauge. What is not one
-plain loop is given as a range, since it depends on hands and yarn; the range is part of the answer. No I/O.
+A loop is the unit of plain knitting, whose length `stepper.craft.loop_length` takes from the gauge. What is
+not one plain loop is given as a range, since it depends on hands and yarn; the range is part of the answer.
+No I/O.
 
 Source, where nothing else is named: counted from how the stitch is made (common practice); the shares of a
 loop at either end of a range are assumptions of this project.
@@ -15,8 +16,8 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
+from stepper.craft.loop_length import DRY
 from stepper.craft.stitches import Kind, stitch
-from stepper.craft.yarn import DRY
 
 Three = tuple[float, float, float]
 """Low, likely, high."""
@@ -25,7 +26,7 @@ NOTHING: Final[Three] = (0.0, 0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Take:
+class StitchYarn:
     """What one stitch takes."""
 
     loops: Three = NOTHING
@@ -34,8 +35,8 @@ class Take:
     """Unit: widths of a stitch."""
 
 
-def _loops(low: float, likely: float, high: float) -> Take:
-    return Take(loops=(low, likely, high))
+def _loops(low: float, likely: float, high: float) -> StitchYarn:
+    return StitchYarn(loops=(low, likely, high))
 
 
 _ONE: Final = _loops(1, 1, 1)
@@ -52,25 +53,26 @@ _TAKES: Final = MappingProxyType(
         "yo": _loops(0.5, 1, 1),  # laid over the needle, not drawn through
         "yo2": _loops(1, 2, 2),
         "ds": _loops(0, 0.5, 1),  # slipped, the yarn pulled tight over the needle
-        "w&t": Take(widths=(1, 1.5, 2)),
+        "w&t": StitchYarn(widths=(1, 1.5, 2)),
         "bo": _loops(1, 1, 1.5),
         "graft": _loops(0.5, 0.5, 1),  # one loop of the sewn row joins two stitches
-        "draw": Take(widths=(0.3, 0.5, 1)),  # the tail runs through; it is pulled tight
-        "rest": Take(),
-        "hold": Take(),
-        "return": Take(),
+        "draw": StitchYarn(widths=(0.3, 0.5, 1)),  # the tail runs through; it is pulled tight
+        "rest": StitchYarn(),
+        "hold": StitchYarn(),
+        "return": StitchYarn(),
     }
 )
 
-CAST_ON: Final = Take(loops=(1, 1, 1), widths=(0, 3, 3))
+CAST_ON: Final = StitchYarn(loops=(1, 1, 1), widths=(0, 3, 3))
 """One stitch of the cast-on a piece begins with. Low: a single looped one. Source: the long tail takes three
-widths besides the loops on the needle (Righetti, as in `stepper.craft.yarn.cast_on_tail_mm`)."""
+widths besides the loops on the needle (Righetti, as cited at ehow.com 7701638)."""
 
 STRETCHY_BIND_OFF: Final = _loops(1.5, 2, 2)
 """One stitch bound off with a yarn over before it. Source: Bestor, Cast On, Bind Off, p. 174."""
 
-SEWN_BIND_OFF: Final = Take(widths=(3, 3, 5))
-"""One stitch bound off with a needle. Source: as `stepper.craft.yarn.sewn_bind_off_tail_mm`."""
+SEWN_BIND_OFF: Final = StitchYarn(widths=(3, 3, 5))
+"""One stitch bound off with a needle. Source: three times the edge (Zimmermann's, tutorial by A. Rangel) to
+five (the stretchy kind: Bestor, Cast On, Bind Off)."""
 
 RIB_AT_MOST: Final = math.sqrt(16431.497 / 12068.59)
 """What a loop of ribbing takes at most, beside a plain one of the same count over the same width.
@@ -88,11 +90,11 @@ END_MM: Final[Three] = (100.0, 150.0, 200.0)
 
 
 @lru_cache(maxsize=1024)
-def take_of(code: str) -> Take:
-    """Give what one stitch of a code takes.
+def stitch_yarn(code: str) -> StitchYarn:
+    """Return what one stitch of a code takes.
 
     Args:
-        code: A code of the stitch table. A cast-on is given as one within a piece, by loops alone.
+        code: A code of the stitch table. A cast-on is taken as one within a piece, by loops alone.
 
     Raises:
         KeyError: The code is not in the table.
@@ -101,14 +103,14 @@ def take_of(code: str) -> Take:
     if entry.code in _TAKES:
         return _TAKES[entry.code]
     if entry.code.startswith("sl"):
-        return Take(widths=(1, 1, 1))
+        return StitchYarn(widths=(1, 1, 1))
     if entry.kind is Kind.CABLE:
         return _cable(entry.code, entry.leaves)
-    return _ONE if entry.leaves else Take()
+    return _ONE if entry.leaves else StitchYarn()
 
 
 def crossing_widths(crossing: int, over: int) -> float:
-    """Give what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
+    """Return what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
 
     Both legs of a loop that moves `over` stitches to the side go slantwise over the height of a round.
 
@@ -125,8 +127,11 @@ def crossing_widths(crossing: int, over: int) -> float:
     return crossing * 2 * (math.hypot(height, over) - height)
 
 
-def _cable(code: str, stitches: int) -> Take:
-    parts = [int(part) for part in code.split(" ")[0].split("/")]
+def _cable(code: str, stitches: int) -> StitchYarn:
+    if "/" in code:
+        parts = [int(part) for part in code.split(" ")[0].split("/")]
+    else:  # "c4f" says how many stitches cross, half of them over the other half
+        parts = [stitches // 2, stitches - stitches // 2]
     first, last, middle = parts[0], parts[-1], sum(parts[1:-1])
     most = crossing_widths(first, last + middle) + crossing_widths(last, first + middle)
-    return Take(loops=(stitches, stitches, stitches), widths=(0, most / 2, most))
+    return StitchYarn(loops=(stitches, stitches, stitches), widths=(0, most / 2, most))

@@ -1,4 +1,4 @@
-"""How the knitting went, in figures: the time it took and the rounds worked more than once. Pure."""
+"""How long the knitting took, and which rounds were worked more than once. Pure."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.session.events import Advanced, Closed, Event, Placed
 from stepper.session.evolve import SILENCE_S, seconds_between
 
 
-def time_taken(events: Sequence[Event]) -> float:
+def time_spent(events: Sequence[Event]) -> float:
     """Add up the time from cue to cue within a sitting; a long silence is a break and counts for nothing.
 
     What was taken back took its time too, so it counts.
@@ -33,11 +33,11 @@ def time_taken(events: Sequence[Event]) -> float:
     return taken
 
 
-def repeats(events: Iterable[Event]) -> tuple[tuple[int, int], ...]:
+def find_repeated_rounds(events: Iterable[Event]) -> tuple[tuple[int, int], ...]:
     """Find the rounds that were finished more than once.
 
     Args:
-        events: What stands of all that happened: a step taken back was not knitted.
+        events: All that happened and was not undone; a step taken back was not knitted.
 
     Returns:
         Index of the round and how often it was worked again, in the order of the garment.

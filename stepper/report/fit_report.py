@@ -1,4 +1,4 @@
-"""All that `stepper fit` tells, worked out once: for the page, the JSON document and the picture. Pure."""
+"""Everything that `stepper fit` shows, for the page, the JSON document and the picture. Pure."""
 
 from __future__ import annotations
 
@@ -8,23 +8,23 @@ from dataclasses import dataclass
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.cautions import cautions
-from stepper.report.fit import Line, lines
-from stepper.report.fit_page import spaced
-from stepper.report.ranking import Ranked, ranked, wanted_ease
+from stepper.report.cautions import find_cautions
+from stepper.report.fit_lines import describe_spacing
+from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.ranking import RankedBlend, rank_blends, wanted_ease
 
 FORMAT = 1
-"""Version of the document. A change that breaks a reader raises it."""
+"""Version of the document; raised by a change that breaks readers."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Fitting:
+class FitReport:
     """A garment measured, and every way to blend its sizes."""
 
     project: Project
-    now: tuple[Line, ...]
+    now: tuple[Measurement, ...]
     """As the file knits it."""
-    ranked: tuple[Ranked, ...]
+    ranked: tuple[RankedBlend, ...]
     """What can be knitted, nearest to the ease wanted first."""
     rejected: tuple[Blend, ...]
     """What cannot."""
@@ -32,30 +32,30 @@ class Fitting:
     """What should be looked at."""
 
 
-def fitting(project: Project, plan: Plan, tried: Sequence[Blend]) -> Fitting:
+def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitReport:
     """Measure and rank.
 
     Args:
         project: The checked file.
         plan: The garment as the file knits it.
-        tried: Every blend, as `stepper.plan.blend.blends` gives them.
+        tried: Every blend, as `stepper.plan.blend.blends` returns them.
     """
-    now = lines(plan.rounds, project)
-    found = ranked(tried, project, now)
+    now = measure_garment(plan.rounds, project)
+    found = rank_blends(tried, project, now)
     alone = [(one.blend.size, one.lines) for one in found if not one.blend.label]
     order = {size: place for place, size in enumerate(project.sizes)}
     alone.sort(key=lambda pair: order[pair[0]])
-    return Fitting(
+    return FitReport(
         project=project,
         now=now,
         ranked=found,
         rejected=tuple(each for each in tried if not each.works),
-        cautions=cautions(now, plan.rounds, project, alone),
+        cautions=find_cautions(now, plan.rounds, project, alone),
     )
 
 
-def document(found: Fitting) -> dict[str, object]:
-    """Build the JSON document: plain values only, lengths in mm."""
+def fit_document(found: FitReport) -> dict[str, object]:
+    """Return the JSON document: plain values only, lengths in mm."""
     return {
         "format": FORMAT,
         "title": found.project.title,
@@ -67,7 +67,7 @@ def document(found: Fitting) -> dict[str, object]:
     }
 
 
-def _line(line: Line) -> dict[str, object]:
+def _line(line: Measurement) -> dict[str, object]:
     return {
         "name": line.name,
         "stitches": line.stitches or None,
@@ -80,11 +80,11 @@ def _line(line: Line) -> dict[str, object]:
     }
 
 
-def _ranked(one: Ranked) -> dict[str, object]:
+def _ranked(one: RankedBlend) -> dict[str, object]:
     return {
         "off_by_mm": one.off_mm,
         **_blend(one.blend),
-        "spacing": spaced(one.blend) if one.blend.label else None,
+        "spacing": describe_spacing(one.blend) if one.blend.label else None,
         "lines": [{**_line(line), "change_mm": one.changes_mm.get(line.name)} for line in one.lines],
         "divides": [
             {"what": each.name, "stitches": each.stitches, "times": each.times} for each in one.later

@@ -2,7 +2,7 @@
 
 A piece is what grows in one go from its first edge: what is worked in the round lies double, so it is half as
 wide as it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve
-is another. Finished measurements: after blocking where the file gives that gauge, otherwise as knitted.
+is another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted.
 """
 
 from __future__ import annotations
@@ -12,13 +12,13 @@ from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
-from stepper.report.fit import divide_of
+from stepper.report.measurements import find_divide
 
 KEPT_MM = 25.0
-"""A width kept over so much height has straight sides; one kept for less is a step on a slope. Chosen here.
+"""A width kept over this much height has straight sides; one kept for less is a step on a slope. Chosen here.
 Unit: mm."""
 SHARE = 0.25
-"""How much of a straight stretch may be given to the slopes beside it. Chosen here."""
+"""How much of a straight stretch may be drawn as part of the slopes beside it. Chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,7 +34,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class SectionSpan:
     """A section in a piece."""
 
     name: str
@@ -48,11 +48,11 @@ class Piece:
 
     levels: tuple[Level, ...]
     """From its first edge to its last; at least one."""
-    parts: tuple[Part, ...]
+    parts: tuple[SectionSpan, ...]
     doubled: bool
     """Whether it lies double."""
     divided_mm: float | None = None
-    """Depth at which sleeves part from it; nothing where none do. Unit: mm."""
+    """Depth at which sleeves part from it; None if none do. Unit: mm."""
     sleeve: bool = False
 
     @property
@@ -71,9 +71,9 @@ class Piece:
         return tuple(_sides(self.levels))
 
 
-def pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
+def lay_out_pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
     """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
-    divide = divide_of(plan.rounds)
+    divide = find_divide(plan.rounds)
     found: list[Piece] = []
     for rounds in _pieces(plan.rounds):
         piece = _laid(rounds, project, divide)
@@ -82,8 +82,8 @@ def pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
     return tuple(found)
 
 
-def shapes(found: Iterable[Piece]) -> tuple[Piece, ...]:
-    """Put pieces of the same shape together, as the two of a pair: one is drawn for both."""
+def merge_like_pieces(found: Iterable[Piece]) -> tuple[Piece, ...]:
+    """Merge pieces of the same shape, such as a pair of mittens: one is drawn for both."""
     alike: dict[tuple[Level, ...], Piece] = {}
     for piece in found:
         first = alike.get(piece.levels)
@@ -99,7 +99,7 @@ def shapes(found: Iterable[Piece]) -> tuple[Piece, ...]:
 
 
 def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
-    """Part the rounds where something new is cast on or held stitches are taken up again."""
+    """Split the rounds at each new cast-on, and wherever held stitches are taken up again."""
     held: list[Round] = []
     for each in rounds:
         taken_up = each.before == 0 or any(run.stitch == "return" for run in each.runs)
@@ -114,11 +114,11 @@ def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
 def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piece | None:
     divided = divide is not None and any(each.index == divide for each in rounds)
     sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
-    # What hangs from a divided garment is worn closed, also where it is worked in rows.
+    # What hangs from a divided garment is worn closed, even if it is worked in rows.
     flat = all(each.flat for each in rounds if each.before and each.after)
     doubled = divided or sleeve or not flat
     levels: list[Level] = []
-    parts: list[Part] = []
+    parts: list[SectionSpan] = []
     depth, divided_mm = 0.0, None
     for each in rounds:
         fabric = project.fabrics.get(each.gauge)
@@ -135,9 +135,9 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piec
         if each.index == divide:
             divided_mm = depth
         if parts and parts[-1].name == each.section:
-            parts[-1] = Part(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
+            parts[-1] = SectionSpan(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
         else:
-            parts.append(Part(name=each.section, start_mm=before, end_mm=depth))
+            parts.append(SectionSpan(name=each.section, start_mm=before, end_mm=depth))
     if not levels or not depth:
         return None
     # Stitches taken up or picked up first of all belong to the edge the piece begins with.
@@ -157,7 +157,7 @@ def _takes_up(round_: Round) -> bool:
 
 
 def _sides(levels: Sequence[Level]) -> Iterator[Level]:
-    """Draw a straight side where a width is kept, a slope through what is kept for less."""
+    """Yield a straight side wherever a width is kept, and a slope through what is kept for less."""
     first, last = levels[0], levels[-1]
     yield first
     for start, end in _kept(levels):
@@ -176,7 +176,7 @@ def _sides(levels: Sequence[Level]) -> Iterator[Level]:
 
 
 def _kept(levels: Sequence[Level]) -> Iterator[tuple[Level, Level]]:
-    """Give the stretches over which a width is kept."""
+    """Yield the stretches over which a width is kept, each by its first and last level."""
     start = end = levels[0]
     for level in levels[1:]:
         if level.wide_mm == end.wide_mm:

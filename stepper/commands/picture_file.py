@@ -1,0 +1,30 @@
+"""A drawing written to a file of the kind its name says."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Final
+
+from stepper.errors import SurroundingsError
+from stepper.report.drawing import Drawing, write_svg
+from stepper.report.drawing_png import write_png
+
+PICTURE_ENDINGS: Final = (".svg", ".png")
+"""How the name of a picture may end, in lower case."""
+
+
+def write_picture(path: Path, drawing: Drawing) -> None:
+    """Write a drawing.
+
+    Args:
+        path: Its name ends with one of `PICTURE_ENDINGS`, in either case.
+        drawing: What to write.
+
+    Raises:
+        SurroundingsError: The file cannot be written.
+    """
+    data = write_svg(drawing).encode() if path.suffix.lower() == ".svg" else write_png(drawing)
+    try:
+        path.write_bytes(data)
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error

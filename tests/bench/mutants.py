@@ -1,0 +1,456 @@
+"""Ask whether the tests hold what they promise: change the code at random and see whether a test notices.
+
+    python -m tests.bench.mutants ROOM [ROOM ...] [--count 30] [--seed 1] [--minutes 4]
+                                  [--with TEST ...] [--then TEST ...] [--list]
+
+ROOM is a room or a module: `craft`, `session`, `plan/placing`, `stepper/plan/placing.py`. Each mutant differs from
+the code in one place: a comparison or a sum turned round, a constant one off, a condition denied, a statement
+dropped, two arguments swapped, a result thrown away. The same seed gives the same mutants as long as the code is
+the same. A run of several rooms with one budget works them one after the other, each with its share of the time.
+
+The tests that run are those of the module's own file under `tests/`; `--with` adds files that always run (a
+fixture's, a whole garment's), and `--then` files that run only for a mutant that all others let live. The work
+tree is never touched: everything happens in a copy in a temporary folder. Needs `fork`: Linux or macOS.
+
+A mutant is told as
+    killed      a test failed, or it never came to an end (four times the processor time that the tests take);
+    LIVED       all passed: either a promise is missing, or the two programs do the same;
+    equivalent  all passed, and `tests/bench/equivalent_mutants.txt` holds it with the reason why nothing can differ.
+Mutants that compile to the same code are not made, nor are those of annotations, docstrings, decorators and the
+words of errors. The last line gives the share of those killed among all that are not equivalent.
+
+    python -m tests.bench.mutants craft/pace --count 40 --minutes 4
+    python -m tests.bench.mutants plan/placing --with tests/test_whole_garment.py
+"""
+
+from __future__ import annotations
+
+import argparse
+import ast
+import contextlib
+import copy
+import importlib
+import os
+import random
+import resource
+import shutil
+import signal
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import NoReturn
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
+"""A row each: module, line of code, what is changed in it, what it becomes, and the reason, parted by ` ¦ `."""
+
+HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
+"""Libraries loaded once, before the children are made: each of them would load them anew."""
+
+COMPARISONS: dict[type[ast.cmpop], tuple[type[ast.cmpop], ...]] = {
+    ast.Lt: (ast.LtE, ast.GtE),
+    ast.LtE: (ast.Lt, ast.Gt),
+    ast.Gt: (ast.GtE, ast.LtE),
+    ast.GtE: (ast.Gt, ast.Lt),
+    ast.Eq: (ast.NotEq,),
+    ast.NotEq: (ast.Eq,),
+    ast.Is: (ast.IsNot,),
+    ast.IsNot: (ast.Is,),
+    ast.In: (ast.NotIn,),
+    ast.NotIn: (ast.In,),
+}
+OPERATORS: dict[type[ast.operator], type[ast.operator]] = {
+    ast.Add: ast.Sub,
+    ast.Sub: ast.Add,
+    ast.Mult: ast.Div,
+    ast.Div: ast.Mult,
+    ast.FloorDiv: ast.Mult,
+    ast.Mod: ast.FloorDiv,
+    ast.Pow: ast.Mult,
+    ast.BitOr: ast.BitAnd,
+    ast.BitAnd: ast.BitOr,
+}
+CALLS = {"min": "max", "max": "min", "any": "all", "all": "any", "floor": "ceil", "ceil": "floor"}
+
+
+@dataclass(frozen=True, slots=True)
+class Mutant:
+    """One module with one place changed."""
+
+    module: str
+    """Path from the root of the tree."""
+    line: int
+    code: str
+    """That line, without its indentation."""
+    before: str
+    """What is changed, on one line."""
+    after: str
+    source: str
+    """The whole module, changed."""
+
+    @property
+    def name(self) -> str:
+        """How the mutant is told, and how it is known again after lines have moved."""
+        return f"{self.module} ¦ {self.code} ¦ {self.before} ¦ {self.after}"
+
+
+def changes_of(node: ast.AST) -> Iterator[ast.AST | None]:
+    """Yield every mutant of one node; None stands for a statement dropped."""
+    if isinstance(node, ast.Compare):
+        for place, operator in enumerate(node.ops):
+            for other in COMPARISONS[type(operator)]:
+                yield _with(node, ops=[*node.ops[:place], other(), *node.ops[place + 1 :]])
+    elif isinstance(node, ast.BinOp | ast.AugAssign) and type(node.op) in OPERATORS:
+        yield _with(node, op=OPERATORS[type(node.op)]())
+        if isinstance(node, ast.AugAssign):
+            yield None
+    elif isinstance(node, ast.BoolOp):
+        yield _with(node, op=ast.Or() if isinstance(node.op, ast.And) else ast.And())
+        for place in range(len(node.values)):
+            rest = node.values[:place] + node.values[place + 1 :]
+            yield rest[0] if len(rest) == 1 else _with(node, values=rest)
+    elif isinstance(node, ast.UnaryOp) and isinstance(node.op, ast.Not | ast.USub):
+        yield node.operand
+    elif isinstance(node, ast.Constant):
+        yield from _constants(node)
+    elif isinstance(node, ast.Call):
+        yield from _calls(node)
+    elif isinstance(node, ast.If | ast.While):
+        yield _with(node, test=ast.UnaryOp(op=ast.Not(), operand=node.test))
+    elif isinstance(node, ast.IfExp):
+        yield _with(node, body=node.orelse, orelse=node.body)
+    elif isinstance(node, ast.Return) and node.value is not None:
+        if not (isinstance(node.value, ast.Constant) and node.value.value is None):
+            yield _with(node, value=None)
+    elif isinstance(node, ast.Expr) and not isinstance(node.value, ast.Constant):
+        yield None
+    elif isinstance(node, ast.Continue):
+        yield ast.Break()
+    elif isinstance(node, ast.Break):
+        yield ast.Continue()
+    elif isinstance(node, ast.comprehension) and node.ifs:
+        yield _with(node, ifs=[])
+
+
+def _constants(node: ast.Constant) -> Iterator[ast.AST]:
+    if isinstance(node.value, bool):
+        yield ast.Constant(not node.value)
+    elif isinstance(node.value, int):
+        yield ast.Constant(node.value + 1)
+        yield ast.Constant(node.value - 1)
+    elif isinstance(node.value, float):
+        yield ast.Constant(node.value * 1.25 if node.value else 1.0)
+
+
+def _calls(node: ast.Call) -> Iterator[ast.AST]:
+    in_any_order = isinstance(node.func, ast.Name) and node.func.id in ("min", "max")
+    if len(node.args) >= 2 and not in_any_order and not any(isinstance(a, ast.Starred) for a in node.args[:2]):
+        yield _with(node, args=[node.args[1], node.args[0], *node.args[2:]])
+    if isinstance(node.func, ast.Name) and node.func.id in CALLS:
+        yield _with(node, func=ast.Name(CALLS[node.func.id], ast.Load()))
+    if isinstance(node.func, ast.Attribute) and node.func.attr in CALLS:
+        yield _with(node, func=_with(node.func, attr=CALLS[node.func.attr]))
+
+
+def _with(node: ast.AST, **fields: object) -> ast.AST:
+    changed = copy.copy(node)
+    for name, value in fields.items():
+        setattr(changed, name, value)
+    return changed
+
+
+def mutants_of(module: str, source: str) -> list[Mutant]:
+    """List every mutant of a module, from its first line to its last."""
+    tree = ast.parse(source)
+    plain = _bytecode(source)
+    starts = [0]
+    for line in source.encode().splitlines(keepends=True):
+        starts.append(starts[-1] + len(line))
+    found = []
+    for node in _places(tree):
+        for changed in changes_of(node):
+            mutant = _mutant(module, source, starts, node, changed)
+            if mutant is not None and _bytecode(mutant.source) not in (None, plain):
+                found.append(mutant)
+    return found
+
+
+def _places(node: ast.AST) -> Iterator[ast.AST]:
+    """Yield the nodes whose change could matter, in the order of the text."""
+    skipped: set[int] = set()
+    if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+        skipped |= {id(each) for each in (*node.decorator_list, node.returns)}
+    if isinstance(node, ast.ClassDef):
+        skipped |= {id(each) for each in node.decorator_list}
+    # How strict `zip` is and how much a cache holds changes nothing as long as the code is right.
+    if isinstance(node, ast.keyword) and node.arg in ("strict", "maxsize"):
+        return
+    if isinstance(node, ast.AnnAssign | ast.arg):
+        skipped.add(id(node.annotation))
+    # The words of an error are read by people; positions within a pieced string are not to be relied on.
+    if isinstance(node, ast.Raise | ast.JoinedStr | ast.ImportFrom | ast.Import | ast.Assert):
+        return
+    yield node
+    for child in ast.iter_child_nodes(node):
+        if id(child) not in skipped:
+            yield from _places(child)
+
+
+def _mutant(
+    module: str, source: str, starts: list[int], node: ast.AST, changed: ast.AST | None
+) -> Mutant | None:
+    if isinstance(node, ast.comprehension):
+        # A comprehension's clause has no place of its own in the text: from its target to its last condition.
+        first, last = node.target, node.ifs[-1]
+        begin = source.encode().rfind(b"for", 0, starts[first.lineno - 1] + first.col_offset)
+        if node.is_async:
+            return None
+    elif isinstance(node, ast.expr | ast.stmt):
+        first = last = node
+        begin = starts[first.lineno - 1] + first.col_offset
+    else:
+        return None
+    text = source.encode()
+    end = starts[(last.end_lineno or last.lineno) - 1] + (last.end_col_offset or 0)
+    if isinstance(node, ast.If | ast.While):
+        # Only the condition is written anew; the body keeps its lines.
+        begin = starts[node.test.lineno - 1] + node.test.col_offset
+        end = starts[(node.test.end_lineno or 0) - 1] + (node.test.end_col_offset or 0)
+        after = f"not ({ast.unparse(node.test)})"
+        before = ast.unparse(node.test)
+    else:
+        before = ast.unparse(node).strip()
+        after = "pass" if changed is None else ast.unparse(changed).strip()
+        if isinstance(node, ast.expr):
+            after = f"({after})"
+    written = text[:begin] + after.encode() + text[end:]
+    one_line = " ".join(before.split()), " ".join(after.split())
+    code = source.splitlines()[first.lineno - 1].strip()
+    return Mutant(module, first.lineno, code, *one_line, written.decode())
+
+
+def _bytecode(source: str) -> tuple[object, ...] | None:
+    """Return what the source does when compiled, places in the text aside; None if it does not compile."""
+    try:
+        return _plain(compile(source, "module", "exec", dont_inherit=True))
+    except (SyntaxError, ValueError):
+        return None
+
+
+def _plain(code: object) -> tuple[object, ...]:
+    constants = tuple(
+        _plain(each) if hasattr(each, "co_code") else (type(each).__name__, repr(each))
+        for each in code.co_consts  # type: ignore[attr-defined]
+    )
+    return code.co_code, code.co_names, constants  # type: ignore[attr-defined]
+
+
+def modules_of(room: str) -> list[str]:
+    """List the modules of a room, or the one module that is named."""
+    inner = room.removeprefix("stepper/").removesuffix(".py")
+    folder = ROOT / "stepper" / inner
+    if folder.is_dir():
+        paths = sorted(path for path in folder.rglob("*.py") if path.name != "__init__.py")
+    else:
+        paths = [folder.with_suffix(".py")]
+    return [path.relative_to(ROOT).as_posix() for path in paths]
+
+
+def tests_of(module: str) -> list[str]:
+    """List the test file that mirrors a module; none for a module of records."""
+    inner = Path(module).relative_to("stepper")
+    path = Path("tests") / inner.parent / f"test_{inner.name}"
+    return [path.as_posix()] if (ROOT / path).exists() else []
+
+
+class Tree:
+    """A copy of the working tree in a temporary folder, one module of which is changed at a time."""
+
+    def __init__(self, folder: Path) -> None:
+        self._folder = folder
+        hidden = shutil.ignore_patterns("__pycache__", ".*", "*.egg-info")
+        for name in ("stepper", "tests", "sample_projects", "pyproject.toml", "README.md", "DEVELOPERS.md"):
+            source = ROOT / name
+            if source.is_dir():
+                shutil.copytree(source, folder / name, ignore=hidden)
+            elif source.exists():
+                shutil.copy(source, folder / name)
+
+    def run(self, tests: Iterable[str], *, cpu_s: float, wall_s: float) -> tuple[int, float]:
+        """Run tests in a child of their own.
+
+        Returns:
+            Pytest's exit code, or -1 where they were ended for want of time; and the processor time they took. Unit: s.
+        """
+        begin = time.monotonic()
+        child = os.fork()
+        if child == 0:
+            self._test([*tests], int(cpu_s) + 1)
+        while True:
+            done, status, used = os.wait4(child, os.WNOHANG)
+            if done:
+                code = os.waitstatus_to_exitcode(status)
+                return code if code >= 0 else -1, used.ru_utime + used.ru_stime
+            if time.monotonic() - begin > wall_s:
+                os.killpg(child, signal.SIGKILL)
+            time.sleep(0.02)
+
+    def _test(self, tests: list[str], cpu_s: int) -> NoReturn:
+        """Become a child that runs tests in the copy and ends. What is loaded of the work tree is forgotten first."""
+        code = 70
+        try:
+            os.setsid()  # so that what a test started can be ended with it
+            resource.setrlimit(resource.RLIMIT_CPU, (cpu_s, cpu_s + 5))
+            nowhere = os.open(os.devnull, os.O_RDWR)
+            for stream in (0, 1, 2):
+                os.dup2(nowhere, stream)
+            for name in [each for each in sys.modules if each.split(".")[0] in ("stepper", "tests")]:
+                del sys.modules[name]
+            sys.path[:] = [str(self._folder), *(each for each in sys.path if Path(each or ".").resolve() != ROOT)]
+            sys.dont_write_bytecode = True
+            os.environ["PYTHONPATH"] = str(self._folder)
+            os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
+            os.chdir(self._folder)
+            words = ["-q", "-x", "-p", "no:cacheprovider", f"--rootdir={self._folder}"]
+            code = int(pytest.main([*words, *tests]))
+        finally:
+            os._exit(code)
+
+    def changed(self, mutant: Mutant, work: Callable[[], int]) -> int:
+        """Do some work while a mutant stands in place of its module."""
+        path = self._folder / mutant.module
+        plain = path.read_text(encoding="utf-8")
+        path.write_text(mutant.source, encoding="utf-8")
+        try:
+            return work()
+        finally:
+            path.write_text(plain, encoding="utf-8")
+
+
+def equivalents() -> dict[str, str]:
+    """Return the reason why a mutant does the same as the code, by the mutant's name."""
+    found = {}
+    if EQUIVALENT.exists():
+        for line in EQUIVALENT.read_text(encoding="utf-8").splitlines():
+            name, _, reason = line.rpartition(" ¦ ")
+            if name and not line.startswith("#"):
+                found[name] = reason
+    return found
+
+
+@dataclass
+class Score:
+    """What became of the mutants so far."""
+
+    killed: int = 0
+    lived: int = 0
+    equivalent: int = 0
+
+    def __str__(self) -> str:
+        """Return the score in one line."""
+        judged = self.killed + self.lived
+        share = f", {self.killed / judged:.0%} of those that are not equivalent" if judged else ""
+        return f"{self.killed} killed, {self.lived} lived, {self.equivalent} equivalent{share}"
+
+
+def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, known: dict[str, str]) -> Score:
+    """Judge the mutants of one room until they or the time run out."""
+    every = [
+        mutant
+        for module in modules_of(room)
+        for mutant in mutants_of(module, (ROOT / module).read_text(encoding="utf-8"))
+    ]
+    chosen = random.Random(args.seed).sample(every, min(args.count, len(every)))
+    print(f"{room}: {len(chosen)} of {len(every)} mutants, seed {args.seed}", flush=True)
+    times: dict[str, float | None] = {}
+    score = Score()
+    for number, mutant in enumerate(chosen):
+        if time.monotonic() > until:
+            print(f"  the time is up: {len(chosen) - number} mutants were not tried")
+            break
+        tests = [*tests_of(mutant.module), *args.always]
+        if mutant.module not in times:
+            times[mutant.module] = _time(tree, tests)
+        plain = times[mutant.module]
+        if plain is None:
+            print(f"  {mutant.module}: its tests fail as they are, or there are none; give some by --with")
+            continue
+        _judge(mutant, tree, tests, args.then, max(10.0, 4 * plain), known, score)
+    print(f"{room}: {score}", flush=True)
+    return score
+
+
+def _time(tree: Tree, tests: list[str]) -> float | None:
+    """Return the processor time of the tests on the code as it is; None if there are none or one fails. Unit: s."""
+    if not tests:
+        return None
+    code, seconds = tree.run(tests, cpu_s=600, wall_s=900)
+    return seconds if code == 0 else None
+
+
+def _judge(
+    mutant: Mutant,
+    tree: Tree,
+    tests: list[str],
+    then: list[str],
+    seconds: float,
+    known: dict[str, str],
+    score: Score,
+) -> None:
+    alive = tree.changed(mutant, lambda: tree.run(tests, cpu_s=seconds, wall_s=10 * seconds)[0]) == 0
+    if alive and then:
+        alive = tree.changed(mutant, lambda: tree.run(then, cpu_s=600, wall_s=900)[0]) == 0
+    if not alive:
+        score.killed += 1
+        verdict = "killed"
+    elif mutant.name in known:
+        score.equivalent += 1
+        verdict = "equivalent"
+    else:
+        score.lived += 1
+        verdict = "LIVED"
+    print(f"  {verdict:10} {mutant.module}:{mutant.line}: {mutant.before}  ->  {mutant.after}", flush=True)
+
+
+def main() -> None:
+    """Print what became of every mutant."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("rooms", nargs="+", metavar="ROOM")
+    parser.add_argument("--count", type=int, default=30, help="mutants a room (30)")
+    parser.add_argument("--seed", type=int, default=1, help="which mutants (1)")
+    parser.add_argument("--minutes", type=float, default=4, help="time for all rooms together (4)")
+    parser.add_argument("--with", dest="always", action="append", default=[], metavar="TEST")
+    parser.add_argument("--then", action="append", default=[], metavar="TEST")
+    parser.add_argument("--list", action="store_true", help="list the mutants and try none")
+    args = parser.parse_args()
+    if args.list:
+        for room in args.rooms:
+            for module in modules_of(room):
+                for mutant in mutants_of(module, (ROOT / module).read_text(encoding="utf-8")):
+                    print(mutant.name)
+        return
+    for library in HEAVY:
+        with contextlib.suppress(ImportError):
+            importlib.import_module(library)
+    known, scores = equivalents(), []
+    with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
+        tree = Tree(Path(folder))
+        end = time.monotonic() + 60 * args.minutes
+        for number, room in enumerate(args.rooms):
+            left = (end - time.monotonic()) / (len(args.rooms) - number)
+            scores.append(work_room(room, args, tree, time.monotonic() + left, known))
+    total = Score(
+        sum(each.killed for each in scores),
+        sum(each.lived for each in scores),
+        sum(each.equivalent for each in scores),
+    )
+    print(total)
+
+
+if __name__ == "__main__":
+    main()
