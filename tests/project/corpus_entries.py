@@ -26,14 +26,14 @@ size. `= nothing` is a note or finishing, worth no rounds; `= refuse` must not b
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 from pathlib import Path
 
 from stepper.craft.stitches import find, stitch
-from tests.plans import phrase
-
 from stepper.plan.model import flatten
+from tests.plans import phrase
 
 CORPUS = Path(__file__).parent / "corpus"
 
@@ -120,18 +120,18 @@ def joined_runs(text: str) -> Runs:
     return joined((run.stitch, run.times, run.yarn) for run in flatten(phrase(text)))
 
 
-def joined(runs: object) -> Runs:
+def joined(runs: Iterable[tuple[str, int, str]]) -> Runs:
     """Join equal neighbours; markers are no stitches, and a turn is a turn however it is made."""
     made: list[tuple[str, int, str]] = []
-    for code, times, yarn in runs:  # type: ignore[attr-defined] # an iterable of triples
-        code = {"w&t": "turn"}.get(code, stitch(code).code)
+    for printed, times, yarn in runs:
+        code = {"w&t": "turn"}.get(printed, stitch(printed).code)
         if code in ("pm", "sm", "rm") or not times:
             continue
-        yarn = "" if code in ("hold", "return", "rest", "turn", "graft", "draw") else yarn
-        if made and made[-1][0] == code and made[-1][2] == yarn:
-            made[-1] = (code, made[-1][1] + times, yarn)
+        of = "" if code in ("hold", "return", "rest", "turn", "graft", "draw") else yarn
+        if made and made[-1][0] == code and made[-1][2] == of:
+            made[-1] = (code, made[-1][1] + times, of)
         else:
-            made.append((code, times, yarn))
+            made.append((code, times, of))
     return tuple(made)
 
 
@@ -171,7 +171,8 @@ def _read(path: Path) -> list[Entry]:
         elif mark == "  ":
             into.append(rest)
         elif mark == "@ ":
-            made.append(_entry(rest, contexts, Entry(name="", kind=kind, title=title, place=f"{path.name}:{number}")))
+            blank = Entry(name="", kind=kind, title=title, place=f"{path.name}:{number}")
+            made.append(_entry(rest, contexts, blank))
             into = made[-1].before
         elif line.strip() and not line.startswith("#"):
             _add(made[-1], mark.strip(), rest, f"{path.name}:{number}")
@@ -205,4 +206,6 @@ def _add(entry: Entry, mark: str, rest: str, place: str) -> None:
     elif mark == "&":
         entry.kept = rest
     else:
-        raise AssertionError(f"{place}: a line of the corpus begins with one of @ > + = | ! & #, or two spaces")
+        raise AssertionError(
+            f"{place}: a line of the corpus begins with one of @ > + = | ! & #, or two spaces"
+        )

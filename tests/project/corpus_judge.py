@@ -119,17 +119,19 @@ def verdict(name: str) -> Verdict:
     text, places = text_of(lines, entry.sizes, entry.units)
     plans, problems = worked(text, entry.sizes)
     if not plans:
-        return _refusal(entry, problems, places[len(entry.before) :], contexts)
+        return _refusal(entry, problems, places[len(entry.before)])
     if entry.refused:
         return Verdict("misread", f"accepted as {_told_of(plans[0].rounds[_start(contexts, 0) :])}")
     for size, plan in enumerate(plans):
         start = _start(contexts, size)
-        if contexts and [_counted(r) for r in plan.rounds[:start]] != [_counted(r) for r in contexts[size].rounds]:
+        before = [_counted(round_) for round_ in plan.rounds[:start]]
+        if contexts and before != [_counted(round_) for round_ in contexts[size].rounds]:
             return Verdict("misread", "the rounds before it become others")
         rounds = plan.rounds[start:]
         if not any(same_rows(rows, rounds) for rows in entry.rows(size)):
             return Verdict("misread", f"size {size + 1}: {_told_of(rounds)}")
-        said = [caution.text for caution in plan.warnings] + [text for r in plan.rounds for text in r.remarks]
+        said = [caution.text for caution in plan.warnings]
+        said += [remark for round_ in plan.rounds for remark in round_.remarks]
         if entry.told and not any(re.search(entry.told, text, re.I) for text in said):
             return Verdict("untold", f'nothing told matches "{entry.told}": {said}')
         if entry.kept and not any(re.search(entry.kept, text, re.I) for text in said):
@@ -145,12 +147,10 @@ def _counted(round_: Round) -> tuple[int, Runs]:
     return round_.after, runs_of(round_)
 
 
-def _refusal(
-    entry: Entry, problems: tuple[Problem, ...], places: list[int], contexts: tuple[Plan, ...]
-) -> Verdict:
-    first = min(places)
-    plain = problems and all(p.message and p.line >= 1 and p.column >= 1 for p in problems)
-    if not plain or not any(p.line >= first for p in problems):
+def _refusal(entry: Entry, problems: tuple[Problem, ...], first: int) -> Verdict:
+    """Judge a refusal: its problems have words and places, one of them in the sentence, whose first row is given."""
+    plain = problems and all(problem.message and problem.column >= 1 for problem in problems)
+    if not plain or not any(problem.line >= first for problem in problems):
         return Verdict("misread", f"refused at another place: {problems}")
     return Verdict("read" if entry.refused else "refused", problems[0].message)
 
@@ -183,7 +183,8 @@ def _told_of(rounds: tuple[Round, ...]) -> str:
     """Write rounds in the notation of the corpus, equal neighbours once, the first dozen of them."""
     made: list[list[object]] = []
     for round_ in rounds:
-        runs = " ".join(f"{code}{times}" + (f":{yarn}" if yarn not in ("MC", "") else "") for code, times, yarn in runs_of(round_))
+        worked_ = ((code, times, "" if yarn == "MC" else yarn) for code, times, yarn in runs_of(round_))
+        runs = " ".join(f"{code}{times}:{yarn}".rstrip(":") for code, times, yarn in worked_)
         line = f"{round_.side + ' ' if round_.flat else ''}{runs} -> {round_.after}"
         if made and made[-1][1] == line:
             made[-1][0] = int(str(made[-1][0])) + 1
