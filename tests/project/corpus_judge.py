@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from stepper.plan.compile import compile_plan
+from stepper.plan.compile import compile_plan, findings_of
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
 from stepper.project.problems import Problem
@@ -57,7 +57,7 @@ class Verdict:
     """What became of an entry."""
 
     outcome: str
-    """`read`, `refused`, `misread`: accepted with another meaning, or `untold`: an assumption in silence."""
+    """`read`, `refused`, `misread`: accepted with another meaning, `untold`: an assumption in silence, `crashed`."""
     why: str
 
 
@@ -117,7 +117,10 @@ def verdict(name: str) -> Verdict:
     contexts = context_plans(entry)
     lines = entry.before + entry.printed + entry.after
     text, places = text_of(lines, entry.sizes, entry.units)
-    plans, problems = worked(text, entry.sizes)
+    try:
+        plans, problems = worked(text, entry.sizes)
+    except Exception as error:  # whatever it is, the knitter would see a traceback
+        return Verdict("crashed", repr(error))
     if not plans:
         return _refusal(entry, problems, places[len(entry.before)])
     if entry.refused:
@@ -153,6 +156,29 @@ def _refusal(entry: Entry, problems: tuple[Problem, ...], first: int) -> Verdict
     if not plain or not any(problem.line >= first for problem in problems):
         return Verdict("misread", f"refused at another place: {problems}")
     return Verdict("read" if entry.refused else "refused", problems[0].message)
+
+
+_COUNT_BEHIND = re.compile(
+    r"(?:[.–=:] |[(\[])(\d+)(?: [(\[][\d, ]+[)\]])? (?:\w+ )?(?:sts|stitches)\b[^.*]*[.)\]]*$"
+)
+"""A count that ends a printed line: "… to end. 39 (43, 47) sts.", "… (22 sts between markers)"."""
+
+
+def accepted_with_another_count(name: str) -> list[str]:
+    """Change each count behind a line of an entry that is read by one; list the lines accepted all the same."""
+    entry = entries()[name]
+    accepted = []
+    for at, line in enumerate(entry.printed) if verdict(name).outcome == "read" and not entry.refused else ():
+        found = _COUNT_BEHIND.search(line)
+        if found is None:
+            continue
+        start, end = found.span(1)
+        other = f"{line[:start]}{int(line[start:end]) + 1}{line[end:]}"
+        lines = [*entry.before, *entry.printed[:at], other, *entry.printed[at + 1 :], *entry.after]
+        project = read_project(text_of(lines, entry.sizes, entry.units)[0]).project
+        if project is not None and not any(findings_of(project, size) for size in range(entry.sizes)):
+            accepted.append(other)
+    return accepted
 
 
 def runs_of(round_: Round) -> Runs:
