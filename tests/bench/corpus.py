@@ -13,7 +13,7 @@ from pathlib import Path
 
 from tests.project.corpus_entries import CORPUS, entries
 from tests.project.corpus_garments import GARMENTS, names, told, work_rows
-from tests.project.corpus_judge import verdict
+from tests.project.corpus_judge import accepted_with_another_count, verdict
 
 WRONG = ("misread", "untold", "crashed")
 OUTCOMES = ("read", "refused", *WRONG)
@@ -66,10 +66,14 @@ def rows_read(name: str) -> int:
 
 
 def keep() -> None:
-    """Write down what is read now; what was read before stays listed, so that its loss is a failing test."""
+    """Write down what is read now; what was read before stays listed, so that its loss is a failing test.
+
+    An entry whose printed count is not checked is read by luck and not listed.
+    """
     path = CORPUS / "read.txt"
     before = set(path.read_text(encoding="utf-8").split())
-    now = {name for name in entries() if verdict(name).outcome == "read"}
+    read = {name for name in entries() if verdict(name).outcome == "read"}
+    now = {name for name in read if not accepted_with_another_count(name)}
     for name in sorted(before - now):
         print(f"listed, and not read any more: {name}")
     order = {name: place for place, name in enumerate(entries())}
