@@ -56,6 +56,7 @@ class MoonshineRecogniser:
         *,
         address: str = "",
         is_addressed: Callable[[], bool] = lambda: True,
+        model: MoonshineModel | None = None,
         loose: Thresholds = LOOSE,
         strict: Thresholds = STRICT,
     ) -> None:
@@ -65,13 +66,14 @@ class MoonshineRecogniser:
             wordings: What can be said.
             address: The word that stands in front of it while that is asked for; empty for never.
             is_addressed: Whether that is asked for now.
+            model: What encodes sound and weighs words; None for the one of the wheel.
             loose: How sure to be behind the address word.
             strict: How sure to be without it.
 
         Raises:
             SurroundingsError: The models or the pronunciations cannot be loaded.
         """
-        self._model, self._sound_model = MoonshineModel(), SoundModel()
+        self._model, self._sound_model = model or MoonshineModel(), SoundModel()
         self._wordings, self._is_addressed = wordings, is_addressed
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()

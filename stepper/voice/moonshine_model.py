@@ -66,19 +66,31 @@ _Step = tuple[float, int, int, Node, _Branch]
 # Log-probability, a number that makes it unique, the token, where it leads, and what it goes on from.
 
 
+def packaged_folder() -> Path:
+    """Return the folder of the model's files in the wheel.
+
+    Raises:
+        SurroundingsError: It is not installed.
+    """
+    found = importlib.util.find_spec("moonshine_voice")
+    if found is None or found.origin is None:
+        raise SurroundingsError("The recogniser is not installed: pip install moonshine-voice==0.1.0")
+    return Path(found.origin).parent / "assets" / "tiny-en"
+
+
 class MoonshineModel:
     """Encodes a stretch of sound and tells how likely a text is for it."""
 
-    def __init__(self) -> None:
+    def __init__(self, folder: Path | None = None) -> None:
         """Load the model; takes about a third of a second.
 
+        Args:
+            folder: Where its files are; None for those of the wheel.
+
         Raises:
-            SurroundingsError: The packages it needs are not installed.
+            SurroundingsError: The packages it needs are not installed, or a file is missing or damaged.
         """
-        found = importlib.util.find_spec("moonshine_voice")
-        if found is None or found.origin is None:
-            raise SurroundingsError("The recogniser is not installed: pip install moonshine-voice==0.1.0")
-        folder = Path(found.origin).parent / "assets" / "tiny-en"
+        folder = packaged_folder() if folder is None else folder
         try:
             self._np: Any = importlib.import_module("numpy")
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())

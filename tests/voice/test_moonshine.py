@@ -2,16 +2,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
 
+from stepper.language.understand import normal
 from stepper.voice.moonshine import MoonshineRecogniser, _said_behind
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
-from stepper.voice.wav_microphone import WavMicrophone
 from stepper.voice.wordings import Frame, Wordings
+from tests.voice.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
 WORDINGS = Wordings(
     phrases={"next step": "next", "go back": "back", "where are we": "where", "say that again": "again"},
@@ -19,33 +17,33 @@ WORDINGS = Wordings(
     numbers={"two hundred forty six": 246, "two hundred fifty six": 256, "forty six": 46, "twelve": 12},
 )
 
-pytestmark = pytest.mark.skipif(
-    find_spec("moonshine_voice") is None, reason="the recogniser is not installed"
-)
+pytestmark = needs_recogniser
+
+
+@pytest.fixture(scope="module", params=NETWORKS)
+def network(request: pytest.FixtureRequest) -> str:
+    """The packaged network and its twin that rounds nothing."""
+    model(request.param)
+    return str(request.param)
 
 
 @pytest.fixture(scope="module")
-def recogniser() -> Iterator[MoonshineRecogniser]:
+def recogniser(network: str) -> Iterator[MoonshineRecogniser]:
     """One for the tests of this module."""
-    found = MoonshineRecogniser(WORDINGS)
+    found = MoonshineRecogniser(WORDINGS, model=model(network))
     yield found
     found.close()
-
-
-def sound(text: str, folder: Path) -> bytes:
-    """Let a synthetic voice say a text."""
-    render(text, folder / "a.wav", SpeechSettings(engine="espeak"))
-    return b"".join(WavMicrophone(folder / "a.wav").blocks())
 
 
 @pytest.mark.parametrize(
     "cue", ["next step", "where are we", "say that again", "count is two hundred forty six"]
 )
 def test_a_cue_is_heard_as_that_cue(cue: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
-    """A synthetic voice is understood; a number comes back as words that can be read."""
-    heard = recogniser.recognise(sound(cue, tmp_path))
-    assert heard is not None
-    assert heard.text == cue
+    """A synthetic voice is understood on every machine; a number comes back as words that can be read."""
+    for each in nudges(sound(cue, tmp_path)):
+        heard = recogniser.recognise(each)
+        assert heard is not None
+        assert heard.text == cue
 
 
 @pytest.mark.parametrize(
@@ -53,7 +51,7 @@ def test_a_cue_is_heard_as_that_cue(cue: str, recogniser: MoonshineRecogniser, t
 )
 def test_what_is_no_cue_is_not_heard(line: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
     """Lines of a film are left alone."""
-    assert recogniser.recognise(sound(line, tmp_path)) is None
+    assert [recogniser.recognise(each) for each in nudges(sound(line, tmp_path))] == [None] * len(NUDGES)
 
 
 @pytest.mark.parametrize(
@@ -73,16 +71,32 @@ def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
     assert [text for text in _said_behind(transcript, address, is_called) if text] == tried
 
 
-def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(tmp_path: Path) -> None:
-    """No list of phrases can hold it, so the free transcript is taken; what the name was taken for is left out."""
-    wordings = replace(WORDINGS, remark=lambda text: text.startswith("make a note "))
-    recogniser = MoonshineRecogniser(wordings, address="stepper")
+@pytest.mark.parametrize(
+    ("remark", "words"),
+    [
+        ("make a note, two stitches were dropped", {"two", "dropped"}),
+        ("make a note, the yarn is splitting in two places", {"yarn", "two", "places"}),
+        ("make a note, I dropped two stitches", {"two", "stitches"}),
+    ],
+)
+def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
+    remark: str, words: set[str], network: str, tmp_path: Path
+) -> None:
+    """No list of phrases can hold it, so the free transcript is taken; what the name was taken for is left out.
+
+    The transcript is no more than likely: "step, make a note" on one machine is "step 1. make a note." on another.
+    Like the program's own, this test for a remark does not see full stops and quotes.
+    """
+    wordings = replace(WORDINGS, remark=lambda text: normal(text).startswith("make a note "))
+    recogniser = MoonshineRecogniser(wordings, address="stepper", model=model(network))
     try:
-        heard = recogniser.recognise(sound("stepper, make a note, two stitches were dropped", tmp_path))
-        assert heard is not None
-        assert heard.text.startswith("make a note")
-        assert heard.addressed
-        assert "dropped" in heard.text
+        for each in nudges(sound(f"stepper, {remark}", tmp_path)):
+            heard = recogniser.recognise(each)
+            assert heard is not None
+            said = normal(heard.text)
+            assert said.startswith("make a note")
+            assert heard.addressed
+            assert words <= set(said.split())
     finally:
         recogniser.close()
 
@@ -92,27 +106,25 @@ def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser
     assert [recogniser.recognise(bytes(size)) for size in (0, 3200, 32_000)] == [None] * 3
 
 
-def test_behind_an_address_word_only_what_is_addressed_is_heard(tmp_path: Path) -> None:
+def test_behind_an_address_word_only_what_is_addressed_is_heard(network: str, tmp_path: Path) -> None:
     """The cue comes back without the word; without it there is no cue, until the word is no longer asked for. The
     word alone waits for more, and something else behind it is no cue but is answered."""
     is_addressed = True
-    recogniser = MoonshineRecogniser(WORDINGS, address="computer", is_addressed=lambda: is_addressed)
+    recogniser = MoonshineRecogniser(
+        WORDINGS, address="computer", is_addressed=lambda: is_addressed, model=model(network)
+    )
+
+    def heard(line: str) -> set[tuple[str, bool] | None]:
+        found = [recogniser.recognise(each) for each in nudges(sound(line, tmp_path))]
+        return {None if each is None else (each.text, each.goes_on) for each in found}
+
     try:
-        heard = recogniser.recognise(sound("computer, say that again", tmp_path))
-        assert heard is not None
-        assert heard.text == "say that again"
-        bare = recogniser.recognise(sound("say that again", tmp_path))
-        assert bare is None or bare.text == ""
-        alone = recogniser.recognise(sound("computer", tmp_path))
-        assert alone is not None
-        assert (alone.text, alone.goes_on) == ("", True)
-        other = recogniser.recognise(sound("computer, paint the garage", tmp_path))
-        assert other is not None
-        assert (other.text, other.goes_on) == ("", False)
+        assert heard("computer, say that again") == {("say that again", False)}
+        assert heard("say that again") <= {None, ("", False)}
+        assert heard("computer") == {("", True)}
+        assert heard("computer, paint the garage") == {("", False)}
         is_addressed = False
         for line in ("say that again", "computer, say that again"):
-            heard = recogniser.recognise(sound(line, tmp_path))
-            assert heard is not None
-            assert heard.text == "say that again"
+            assert heard(line) == {("say that again", False)}
     finally:
         recogniser.close()

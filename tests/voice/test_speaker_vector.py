@@ -45,13 +45,17 @@ def test_the_mel_bands_are_those_of_an_independent_library() -> None:
 
 @_NEEDED
 def test_one_voice_is_more_like_itself_than_like_any_other() -> None:
-    """Two lines of one voice lie nearer each other than lines of two: three voices, every pair."""
+    """Two lines of one voice lie nearer each other than lines of two: three voices, every pair.
+
+    Where it was measured each voice was at least 0.73 like itself and at most 0.45 like another; a nudge of the
+    sound moves either by up to 0.03.
+    """
     encoder = SpeakerEncoder()
     voices = ("en-us", "en-us+f3", "en-gb-x-rp+m7")
     vectors = {(voice, line): encoder.vector(said(voice, line)) for voice in voices for line in LINES}
     own = [likeness(vectors[voice, LINES[0]], vectors[voice, LINES[1]]) for voice in voices]
     others = [likeness(vectors[a, LINES[0]], vectors[b, LINES[1]]) for a, b in combinations(voices, 2)]
-    assert min(own) > max(others)
+    assert min(own) > max(others) + 0.1
 
 
 @_NEEDED

@@ -12,6 +12,7 @@ from stepper.voice.resample import at_rate
 from stepper.voice.seams import NoVoiceError
 from stepper.voice.settings import SpeechSettings
 from stepper.voice.wav import render
+from tests.voice.hearing import NUDGES, nudged
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -61,7 +62,8 @@ def test_a_place_that_cannot_be_written_is_an_error(tmp_path: Path) -> None:
 
 
 def test_a_recogniser_understands_numbers_and_words(tmp_path: Path) -> None:
-    """What is said can be understood, numbers above all.
+    """What is said can be understood, numbers above all: these each time, and of all words two in
+    three (four in five where it was measured).
 
     Source: the English model in the wheel of moonshine-voice 0.1.0, which stands in for a person's ear.
     """
@@ -70,16 +72,27 @@ def test_a_recogniser_understands_numbers_and_words(tmp_path: Path) -> None:
         moonshine.get_model_path("tiny-en"), moonshine.ModelArch.TINY, options={"vad_threshold": "0"}
     )
 
-    def heard(line: str) -> set[str]:
+    def heard(line: str, seed: int) -> list[str]:
         path = tmp_path / "line.wav"
         render(line, path, SpeechSettings())
         with wave.open(str(path)) as file:
             pcm = bytes(16_000) + at_rate(file.readframes(file.getnframes()), 22_050, 16_000) + bytes(16_000)
-        samples = [value / 32_768 for value in array("h", pcm)]
+        samples = [value / 32_768 for value in array("h", nudged(pcm, seed))]
         text = " ".join(line.text for line in transcriber.transcribe_without_streaming(samples, 16_000).lines)
-        return set(re.findall(r"[a-z]+|\d+", text.lower()))
+        return re.findall(r"[a-z]+|\d+", text.lower())
 
-    assert {"you", "should", "have", "246", "stitches"} <= heard("You should have 246 stitches.")
-    assert {"repeat", "to", "the", "end", "of", "round"} <= heard("Repeat to the end of the round.")
-    assert {"slip", "the", "marker", "17"} <= heard("Slip the marker and purl seventeen.")
-    assert {"2", "together", "36"} <= heard("Knit two together, then knit thirty six.")
+    lines = {
+        "You should have 246 stitches.": "246",
+        "Repeat to the end of the round.": "end",
+        "Slip the marker and purl 17.": "17",
+        "Knit 2 together, then knit 36.": "36",
+    }
+    said, understood = 0, 0
+    for line, above_all in lines.items():
+        wanted = re.findall(r"[a-z]+|\d+", line.lower())
+        for seed in NUDGES:
+            words = heard(line, seed)
+            assert above_all in words
+            said += len(wanted)
+            understood += sum(word in words for word in wanted)
+    assert understood > 2 / 3 * said
