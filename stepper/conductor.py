@@ -18,6 +18,7 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
+from stepper.mouth.ports import Line, Sound, Speaker
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
 from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
 from stepper.session.events import Event
@@ -25,7 +26,6 @@ from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
 from stepper.session.silence import SILENCE_S, patience
 from stepper.session.state import State
-from stepper.voice.ports import Line, Sound, Speaker
 
 Keep = Callable[[tuple[Event, ...], State], None]
 """Keep events for good and return when that is done; the state after them is handed along for a snapshot.

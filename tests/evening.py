@@ -22,11 +22,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from stepper.devices.resample import at_rate
 from stepper.language.aloud import aloud
 from stepper.language.numbers import number, words
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 from tests.commands.garments import environment
 
 LOUD = 500

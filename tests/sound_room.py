@@ -207,7 +207,7 @@ def no_sound(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Iterator[None]:
 
 def _find_devices_again() -> None:
     """PortAudio looks for devices once, when it is loaded; tests of one process differ in what there is."""
-    from stepper.voice.stderr import quiet_stderr
+    from stepper.devices.stderr import quiet_stderr
 
     sounddevice = sys.modules.get("sounddevice")
     if sounddevice is not None:

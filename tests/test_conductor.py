@@ -7,13 +7,13 @@ import pytest
 
 from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
+from stepper.mouth.fakes import RecordingSpeaker
+from stepper.mouth.ports import Sound
 from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.reading import runs
 from stepper.session.state import State
-from stepper.voice.fakes import RecordingSpeaker
-from stepper.voice.ports import Sound
 from tests.plans import final_increase
 from tests.playbook import AT
 

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 from tests import evening
 from tests.commands.garments import garment, stepper
 

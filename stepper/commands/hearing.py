@@ -13,9 +13,9 @@ from stepper.commands.model_folders import model_folders
 from stepper.commands.other_language import read
 from stepper.commands.preferences import Preferences, preferences, settings_path
 from stepper.commands.wordings import wordings_for
+from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
-from stepper.voice.ports import Recogniser
 
 
 class FilmSwitch:
@@ -45,8 +45,8 @@ def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = N
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
     """
-    ears = importlib.import_module("stepper.voice.ears")
-    microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(path)
+    ears = importlib.import_module("stepper.ears.listen")
+    microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(path)
     speech = ears.speech_detector()
     recogniser = recogniser_for(plan, is_addressed=is_addressed)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
@@ -82,14 +82,14 @@ def recogniser_for(
         wordings = wordings_for(plan, mine.wordings)
     recogniser: Recogniser
     if is_bundled:
-        moonshine = importlib.import_module("stepper.voice.moonshine")
+        moonshine = importlib.import_module("stepper.ears.moonshine")
         recogniser = moonshine.MoonshineRecogniser(
             wordings,
             address=settings.address_word.casefold(),
             is_addressed=is_addressed or (lambda: settings.address),
         )
         return recogniser
-    vosk = importlib.import_module("stepper.voice.vosk_ears")
+    vosk = importlib.import_module("stepper.ears.vosk_recogniser")
     address = settings.address_word.casefold() if settings.address else ""
     recogniser = vosk.VoskRecogniser(wordings, _model(settings.model), address=address)
     return recogniser
@@ -103,7 +103,7 @@ def _vocabulary(name: str) -> Path:
 
 
 def _models() -> list[Path]:
-    listed: list[Path] = importlib.import_module("stepper.voice.vosk_model").models_in(*model_folders())
+    listed: list[Path] = importlib.import_module("stepper.ears.vosk_model").models_in(*model_folders())
     return listed
 
 

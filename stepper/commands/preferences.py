@@ -28,8 +28,9 @@ from pathlib import Path
 from typing import Any, TypeVar, get_args
 
 from stepper.commands.user_folders import SETTINGS, user_folder
+from stepper.ears.settings import HearingSettings, Listener
 from stepper.language.understand import phrases
-from stepper.voice.settings import Engine, HearingSettings, Listener, SpeechSettings
+from stepper.mouth.settings import Engine, SpeechSettings
 
 _TABLES = ("voice", "ears", "care", "wordings")
 

@@ -12,7 +12,7 @@ from collections.abc import Callable
 from contextlib import suppress
 from threading import Condition, Event, Thread
 
-from stepper.voice.ports import HEARING_RATE_HZ
+from stepper.devices.ports import HEARING_RATE_HZ
 
 BLOCK_MS = 40
 """Length of a block. At 20 ms the callbacks alone cost a tenth of a core, at 40 ms next to nothing."""

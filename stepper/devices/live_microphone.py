@@ -10,9 +10,9 @@ import time
 from collections.abc import Callable, Iterator
 from threading import Event, Lock
 
-from stepper.voice.input import open_input
-from stepper.voice.intake import GAP
-from stepper.voice.seams import Input, NoInputError
+from stepper.devices.input_stream import GAP
+from stepper.devices.open_input import open_input
+from stepper.devices.ports import InputStream, NoInputError
 
 STALLED_S = 4.0
 """A microphone that gives nothing for so long is gone. One that has been idle may take 2 s to wake up."""
@@ -55,7 +55,7 @@ class LiveMicrophone:
         self._lock = Lock()
         self.remark: str | None = None
         """Which setting could not be followed; None when all is as wanted."""
-        self._input: Input | None = self._opened()
+        self._input: InputStream | None = self._opened()
 
     def blocks(self) -> Iterator[bytes]:
         """Yield blocks of 40 ms as they come in, an empty one where sound is missing, until it is closed."""
@@ -96,7 +96,7 @@ class LiveMicrophone:
                 self._told_silent = True
                 self._there(False, "The microphone gives nothing but silence: is it muted, or not allowed?")
 
-    def _opened(self) -> Input:
+    def _opened(self) -> InputStream:
         try:
             return open_input(self._name, self._deaf)
         except NoInputError:
@@ -106,7 +106,7 @@ class LiveMicrophone:
         self.remark = f'The microphone "{self._name}" cannot be opened; the usual one is used.'
         return device
 
-    def _lose(self, device: Input) -> None:
+    def _lose(self, device: InputStream) -> None:
         with self._lock:
             if self._closed.is_set():
                 return

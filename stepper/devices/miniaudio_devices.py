@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
-from stepper.voice.stderr import quiet_stderr
+from stepper.devices.stderr import quiet_stderr
 
 NO_BACKEND = "Null"
 """What miniaudio takes without a word when the system has no sound: it plays into nothing, hears nothing."""

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Generator
 from typing import Any
 
-from stepper.voice.intake import BLOCK_FRAMES, BLOCK_MS, Intake
-from stepper.voice.miniaudio_devices import NO_BACKEND, named, names
-from stepper.voice.ports import HEARING_RATE_HZ
-from stepper.voice.seams import NoInputError
-from stepper.voice.stderr import quiet_stderr
+from stepper.devices.input_stream import BLOCK_FRAMES, BLOCK_MS, Intake
+from stepper.devices.miniaudio_devices import NO_BACKEND, named, names
+from stepper.devices.ports import HEARING_RATE_HZ, NoInputError
+from stepper.devices.stderr import quiet_stderr
 
 _BLOCK_BYTES = BLOCK_FRAMES * 2
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Generator
 from typing import Any
 
-from stepper.voice.miniaudio_devices import NO_BACKEND, named, names
-from stepper.voice.seams import NoOutputError
-from stepper.voice.stderr import quiet_stderr
-from stepper.voice.stream import Stream
+from stepper.devices.miniaudio_devices import NO_BACKEND, named, names
+from stepper.devices.output_stream import Stream
+from stepper.devices.ports import NoOutputError
+from stepper.devices.stderr import quiet_stderr
 
 _PERIOD_MS = 20
 _PERIODS = 3

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from stepper.voice.miniaudio_input import MiniaudioInput, miniaudio_microphones
-from stepper.voice.portaudio_input import PortAudioInput, portaudio_microphones
-from stepper.voice.seams import Input, NoInputError
+from stepper.devices.miniaudio_input import MiniaudioInput, miniaudio_microphones
+from stepper.devices.portaudio_input import PortAudioInput, portaudio_microphones
+from stepper.devices.ports import InputStream, NoInputError
 
-_KINDS: tuple[tuple[str, Callable[[str, Callable[[], bool]], Input]], ...] = (
+_KINDS: tuple[tuple[str, Callable[[str, Callable[[], bool]], InputStream]], ...] = (
     ("PortAudio", PortAudioInput),
     ("miniaudio", MiniaudioInput),
 )
 """In the order in which they are tried."""
 
 
-def open_input(device: str = "", deaf: Callable[[], bool] = lambda: False) -> Input:
+def open_input(device: str = "", deaf: Callable[[], bool] = lambda: False) -> InputStream:
     """Open a stream from a microphone and let it run.
 
     Args:

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from stepper.voice.miniaudio_output import MiniaudioOutput, miniaudio_devices
-from stepper.voice.portaudio_output import PortAudioOutput, portaudio_devices
-from stepper.voice.seams import NoOutputError, Output
+from stepper.devices.miniaudio_output import MiniaudioOutput, miniaudio_devices
+from stepper.devices.portaudio_output import PortAudioOutput, portaudio_devices
+from stepper.devices.ports import NoOutputError, OutputStream
 
-_KINDS: tuple[tuple[str, Callable[[int, str], Output]], ...] = (
+_KINDS: tuple[tuple[str, Callable[[int, str], OutputStream]], ...] = (
     ("PortAudio", PortAudioOutput),
     ("miniaudio", MiniaudioOutput),
 )
 """In the order in which they are tried."""
 
 
-def open_output(rate_hz: int, device: str = "") -> Output:
+def open_output(rate_hz: int, device: str = "") -> OutputStream:
     """Open a stream to a sound device and let it run.
 
     Args:

@@ -6,8 +6,8 @@ from abc import ABC, abstractmethod
 from contextlib import suppress
 from threading import Event, Thread
 
-from stepper.voice.playing import PlayBuffer
-from stepper.voice.resample import at_rate
+from stepper.devices.play_buffer import PlayBuffer
+from stepper.devices.resample import at_rate
 
 SAMPLE_BYTES = 2
 """Size of a sample: signed 16-bit."""

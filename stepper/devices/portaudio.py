@@ -17,7 +17,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from stepper.voice.seams import NoDeviceError
+from stepper.devices.ports import NoDeviceError
 
 _USUAL = Path("/usr/share/alsa/alsa.conf")
 _PROBE_TIMEOUT_S = 20.0

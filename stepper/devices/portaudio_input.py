@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from stepper.voice import portaudio
-from stepper.voice.intake import BLOCK_FRAMES, BLOCK_MS, Intake
-from stepper.voice.ports import HEARING_RATE_HZ
-from stepper.voice.resample import at_rate
-from stepper.voice.seams import NoDeviceError, NoInputError
-from stepper.voice.stderr import quiet_stderr
+from stepper.devices import portaudio
+from stepper.devices.input_stream import BLOCK_FRAMES, BLOCK_MS, Intake
+from stepper.devices.ports import HEARING_RATE_HZ, NoDeviceError, NoInputError
+from stepper.devices.resample import at_rate
+from stepper.devices.stderr import quiet_stderr
 
 
 class PortAudioInput(Intake):

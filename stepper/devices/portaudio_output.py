@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from stepper.voice import portaudio
-from stepper.voice.seams import NoDeviceError, NoOutputError
-from stepper.voice.stderr import quiet_stderr
-from stepper.voice.stream import Stream
+from stepper.devices import portaudio
+from stepper.devices.output_stream import Stream
+from stepper.devices.ports import NoDeviceError, NoOutputError
+from stepper.devices.stderr import quiet_stderr
 
 _LATENCY_S = 0.04
 """How far ahead the device asks for sound: short for a quick silence, long enough for a busy machine."""

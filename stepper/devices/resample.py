@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.voice.seams import NoOutputError
+from stepper.devices.ports import NoOutputError
 
 
 def at_rate(pcm: bytes, from_hz: int, to_hz: int) -> bytes:

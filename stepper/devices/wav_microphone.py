@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.devices.resample import at_rate
+from stepper.devices.wav_file import WavFile, WavFormatError
 from stepper.errors import SurroundingsError
-from stepper.voice.ports import HEARING_RATE_HZ
-from stepper.voice.resample import at_rate
-from stepper.voice.wav_file import WavFile, WavFormatError
 
 _BLOCK_BYTES = HEARING_RATE_HZ * 40 // 1000 * 2
 _BEFORE_BYTES = 8 * _BLOCK_BYTES

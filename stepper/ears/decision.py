@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
-from stepper.voice.thresholds import Thresholds
+from stepper.ears.thresholds import Thresholds
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from stepper.voice.ports import Heard
+from stepper.ears.ports import Heard
 
 
 class ScriptedRecogniser:

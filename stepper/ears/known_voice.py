@@ -12,9 +12,10 @@ from dataclasses import dataclass
 from pathlib import Path
 from statistics import NormalDist
 
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.ears.ports import Heard, Recogniser
+from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
-from stepper.voice.ports import HEARING_RATE_HZ, Heard, Recogniser
-from stepper.voice.speaker_vector import SpeakerEncoder, Vector, likeness
 
 PIECE_S = 1.5
 """Length of the pieces the threshold is set on: about that of a cue. Unit: s."""

@@ -10,9 +10,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from stepper.devices.ports import HEARING_RATE_HZ, Microphone
+from stepper.ears.gate import CHUNK_S, Gate
+from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
-from stepper.voice.gate import CHUNK_S, Gate
-from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5

@@ -7,16 +7,16 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.voice.deciding import Scored, decide, together
-from stepper.voice.likeness import alike
-from stepper.voice.moonshine_model import Encoded, MoonshineModel
-from stepper.voice.ports import Heard
-from stepper.voice.pronouncing import Pronouncer
-from stepper.voice.sound_model import SoundModel
-from stepper.voice.spotting import Fit, Spotter
-from stepper.voice.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
-from stepper.voice.token_tree import token_tree, written
-from stepper.voice.wordings import Wordings, without_address
+from stepper.ears.decision import Scored, decide, together
+from stepper.ears.moonshine_model import Encoded, MoonshineModel
+from stepper.ears.ports import Heard
+from stepper.ears.sound_distance import alike
+from stepper.ears.sound_model import SoundModel
+from stepper.ears.spotting import Fit, Spotter
+from stepper.ears.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
+from stepper.ears.token_tree import token_tree, written
+from stepper.ears.wordings import Wordings, without_address
+from stepper.mouth.pronunciation import Pronouncer
 
 _MOST = 8
 # Enough to hold what means something else beside several wordings of the first.

@@ -11,9 +11,9 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Final
 
+from stepper.ears.onnx_session import network
+from stepper.ears.token_tree import Node
 from stepper.errors import SurroundingsError
-from stepper.voice.network import network
-from stepper.voice.token_tree import Node
 
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3

@@ -13,8 +13,8 @@ from collections.abc import Sequence
 from functools import cache
 from typing import Any, Final
 
-from stepper.voice.pronouncing import SOUNDS, Sounds
-from stepper.voice.spotting import Spoken
+from stepper.ears.spotting import Spoken
+from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 ALIKE: Final = (
     ("p b", 0.4), ("t d", 0.4), ("k g", 0.4), ("f v", 0.4), ("θ ð", 0.4), ("s z", 0.3), ("ʃ ʒ tʃ dʒ", 0.4),

@@ -13,7 +13,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from stepper.voice.network import network
+from stepper.ears.onnx_session import network
 
 FRAME_S = 0.024
 """What one frame stands for. Unit: seconds."""

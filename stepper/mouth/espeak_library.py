@@ -14,7 +14,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth.ports import NoVoiceError
 
 USUAL_VOICE = "en"
 

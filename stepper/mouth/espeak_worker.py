@@ -1,6 +1,6 @@
 """The process in which eSpeak NG runs: questions in, sound out, or how a text is pronounced.
 
-Run as `python -m stepper.voice.espeak_worker OPTIONS` with JSON options `voice` and `volume`. The library can
+Run as `python -m stepper.mouth.espeak_worker OPTIONS` with JSON options `voice` and `volume`. The library can
 be loaded only once in a process and its licence is not this program's; a process of its own answers both.
 """
 
@@ -10,9 +10,9 @@ import json
 import sys
 from contextlib import suppress
 
-from stepper.voice import frames
-from stepper.voice.espeak_library import EspeakLibrary
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.espeak_library import EspeakLibrary
+from stepper.mouth.ports import NoVoiceError
 
 
 def main() -> None:

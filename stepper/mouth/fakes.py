@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from threading import Condition
 
-from stepper.voice.ports import Line, Sound
+from stepper.mouth.ports import Line, Sound
 
 _FOREVER_AGO = 0.0
 

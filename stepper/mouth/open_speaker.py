@@ -5,18 +5,18 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.natural import NaturalVoice
-from stepper.voice.output import open_output
-from stepper.voice.pieces import clauses, pieces
-from stepper.voice.played import PlayedMouth
-from stepper.voice.ports import Speaker
-from stepper.voice.pyttsx import PyttsxMouth
-from stepper.voice.queued import QueuedSpeaker
-from stepper.voice.seams import NoOutputError, NoVoiceError, Output
-from stepper.voice.settings import Engine, SpeechSettings
-from stepper.voice.silent import TextOnlySpeaker
-from stepper.voice.tones import TONE_RATE_HZ
+from stepper.devices.open_output import open_output
+from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.natural import NaturalVoice
+from stepper.mouth.pieces import clauses, pieces
+from stepper.mouth.playback import PlayedMouth
+from stepper.mouth.ports import NoVoiceError, Speaker
+from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.mouth.silent import TextOnlySpeaker
+from stepper.mouth.speech_queue import QueuedSpeaker
+from stepper.mouth.system_voice import PyttsxMouth
+from stepper.mouth.tones import TONE_RATE_HZ
 
 Tell = Callable[[str], None]
 """Is given a sentence for the user about what happened to the voice, once for each thing. From a thread."""
@@ -94,7 +94,7 @@ def _played(
         voice.close()
         raise
 
-    def reopen() -> Output:
+    def reopen() -> OutputStream:
         return _open_output(voice.rate_hz, settings.device)[0]
 
     mouth = PlayedMouth(voice, output, reopen=reopen, tell=tell, cut=cut)
@@ -118,7 +118,7 @@ _OPEN: dict[Engine, Callable[[SpeechSettings, Tell], tuple[Speaker, str | None]]
 }
 
 
-def _open_output(rate_hz: int, device: str) -> tuple[Output, str | None]:
+def _open_output(rate_hz: int, device: str) -> tuple[OutputStream, str | None]:
     try:
         return open_output(rate_hz, device), None
     except NoOutputError:

@@ -10,8 +10,9 @@ import time
 from collections.abc import Callable, Iterable
 from threading import Event, Lock
 
-from stepper.voice.pieces import pieces
-from stepper.voice.seams import NoOutputError, Output, Synthesiser
+from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.mouth.pieces import pieces
+from stepper.mouth.ports import Synthesiser
 
 _AHEAD_S = 1.0
 """The next piece of a long line is made when this much of the one before is still to be heard."""
@@ -28,9 +29,9 @@ class PlayedMouth:
     def __init__(
         self,
         synthesiser: Synthesiser,
-        output: Output,
+        output: OutputStream,
         *,
-        reopen: Callable[[], Output],
+        reopen: Callable[[], OutputStream],
         tell: Callable[[str], None],
         cut: Callable[[str], tuple[str, ...]] = pieces,
     ) -> None:
@@ -44,7 +45,7 @@ class PlayedMouth:
             cut: Cuts a line into what the voice is asked for at once.
         """
         self._synthesiser = synthesiser
-        self._output: Output | None = output
+        self._output: OutputStream | None = output
         self._reopen = reopen
         self._tell = tell
         self._cut = cut
@@ -96,7 +97,7 @@ class PlayedMouth:
         if output is not None:
             output.close()
 
-    def _is_heard(self, output: Output, cut: Event, *, but_for_s: float) -> bool:
+    def _is_heard(self, output: OutputStream, cut: Event, *, but_for_s: float) -> bool:
         """Wait until that much is left to be heard; tell whether the line goes on."""
         least_s, moved_at = float("inf"), time.monotonic()
         while (left_s := output.pending_s - but_for_s) > 0:
@@ -109,7 +110,7 @@ class PlayedMouth:
                 return False
         return not cut.is_set()
 
-    def _lose(self, output: Output) -> None:
+    def _lose(self, output: OutputStream) -> None:
         with self._lock:
             if self._closed:
                 return
@@ -118,7 +119,7 @@ class PlayedMouth:
         self._tell("The sound device has gone; the session goes on in text until it is back.")
         output.close()
 
-    def _present_output(self) -> Output | None:
+    def _present_output(self) -> OutputStream | None:
         with self._lock:
             output = self._output
         if output is not None and output.lost:
@@ -128,7 +129,7 @@ class PlayedMouth:
             output = self._opened_again()
         return output
 
-    def _opened_again(self) -> Output | None:
+    def _opened_again(self) -> OutputStream | None:
         self._tried_at = time.monotonic()
         try:
             output = self._reopen()

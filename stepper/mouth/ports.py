@@ -1,18 +1,30 @@
-"""The seams between the program and sound: what speaks, what listens, what understands.
+"""The ports of what speaks, from a line to its sound, and what can go wrong. No I/O.
 
-Everything outside this room knows these Protocols and nothing behind them. Each has a fake with a memory in
-`stepper.voice.fakes`. No I/O here.
+```
+ Speaker.say ──► QueuedSpeaker ──► Mouth ─┬─ PlayedMouth ──► Synthesiser (in a process) ──► OutputStream (device)
+                 one thread, line         └─ PyttsxMouth ──► the system's voice (a process for each line)
+                 after line
+```
+
+The queue knows nothing of sound, a mouth nothing of queues, an output nothing of words. A natural voice
+that takes longer to start is another `Synthesiser`.
+
+Everything outside this room knows `Speaker` and nothing behind it; its fake stands in `stepper.mouth.fakes`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
+from threading import Event
 from typing import Protocol
 
-HEARING_RATE_HZ = 16_000
-"""Samples per second of all sound that is listened to: one channel, signed 16-bit, native byte order."""
+from stepper.errors import SurroundingsError
+
+
+class NoVoiceError(SurroundingsError):
+    """A voice cannot be started, or has stopped for good; the text says why, as half a sentence."""
 
 
 class Sound(Enum):
@@ -92,52 +104,57 @@ class Speaker(Protocol):
         ...
 
 
-class Microphone(Protocol):
-    """Gives sound as it comes in."""
+class Mouth(Protocol):
+    """Says one line at a time."""
 
-    def blocks(self) -> Iterator[bytes]:
-        """Yield block after block of sound at `HEARING_RATE_HZ`, waiting for each.
+    def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+        """Say a line and come back when it has been heard, or soon after `cut` is set and `hush` called.
 
-        An empty block says that sound is missing here: it came in while the program spoke, it could not be
-        taken in time, or the device was away. What came before it and what comes after belong to different
-        utterances. The iterator ends when the microphone is closed or can never come back.
+        Raises:
+            NoVoiceError: The voice has stopped for good.
         """
         ...
 
-    def close(self) -> None:
-        """Let go of the device, for good. A second call does nothing."""
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        """Play a short sound that was not asked for by `utter`, if that can be done. From any thread."""
         ...
 
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
+        """Make ready lines that will probably be said next, each with its words per minute.
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Heard:
-    """What a recogniser made of one stretch of sound."""
-
-    text: str
-    """The words, lower case, one space between them. Empty: it was meant for the program, as far as can be
-    told, and is no cue; that is answered with a tone and nothing else."""
-    score: float
-    """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
-    addressed: bool = False
-    """The program's name stood in front of it."""
-    goes_on: bool = False
-    """The program was called and nothing was said behind its name yet: what follows at once belongs to it."""
-
-
-class Recogniser(Protocol):
-    """Turns one stretch of speech into words."""
-
-    def recognise(self, segment: bytes) -> Heard | None:
-        """Say which words a stretch of sound holds.
-
-        Args:
-            segment: Sound at `HEARING_RATE_HZ`, from just before the first word to just after the last.
-
-        Returns:
-            The words, or None when there are none that it could be sure of.
+        Called from any thread.
         """
         ...
 
+    def hush(self) -> None:
+        """Make no more sound, at once. Called from another thread than `utter`, after `cut` is set."""
+        ...
+
     def close(self) -> None:
-        """Let go of the model, for good. A second call does nothing."""
+        """Let go of everything. Never called while a line is said, unless that line will not end."""
+        ...
+
+
+class Synthesiser(Protocol):
+    """Turns words into sound, faster than they are spoken."""
+
+    @property
+    def rate_hz(self) -> int:
+        """Samples per second of what it makes."""
+        ...
+
+    def speech(self, text: str, words_per_minute: int) -> bytes:
+        """Make the sound of a stretch of text: one channel, signed 16-bit, no silence after it.
+
+        Raises:
+            NoVoiceError: The voice has stopped for good.
+        """
+        ...
+
+    def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
+        """Take it what will probably be asked for next, each with its words per minute; may be left aside."""
+        ...
+
+    def close(self) -> None:
+        """Let go of everything, from any thread."""
         ...

@@ -11,7 +11,7 @@ from collections import OrderedDict
 from collections.abc import Iterable
 from threading import Condition, Thread
 
-from stepper.voice.seams import NoVoiceError, Synthesiser
+from stepper.mouth.ports import NoVoiceError, Synthesiser
 
 KEPT = 96
 """Pieces kept. A piece of three seconds takes 130 kB, so all of them some 12 MB."""

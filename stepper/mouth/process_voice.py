@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from threading import Lock
 
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.worker import Worker, WorkerGoneError
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.worker import Worker, WorkerGoneError
 
 _ANSWER_TIMEOUT_S = 10.0
 """The longest piece takes some hundredths of a second, some seconds with a natural voice; a worker that needs

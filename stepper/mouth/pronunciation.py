@@ -13,8 +13,8 @@ from collections.abc import Sequence
 from typing import Final, Protocol
 
 from stepper.errors import SurroundingsError
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.worker import Worker, WorkerGoneError
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.worker import Worker, WorkerGoneError
 
 Sounds = tuple[str, ...]
 """One text as a row of sounds, each in the International Phonetic Alphabet."""
@@ -54,7 +54,7 @@ class Pronouncer:
             SurroundingsError: It cannot be started.
         """
         try:
-            self._worker = Worker("stepper.voice.espeak_worker", {"voice": "en-us", "volume": 1.0})
+            self._worker = Worker("stepper.mouth.espeak_worker", {"voice": "en-us", "volume": 1.0})
             self._worker.started()
         except NoVoiceError as reason:
             raise SurroundingsError(f"It is not known how words are pronounced: {reason}.") from reason

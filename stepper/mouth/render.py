@@ -6,11 +6,11 @@ import sys
 import wave
 from pathlib import Path
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.pieces import pieces, speakable
-from stepper.voice.pyttsx import save_with_pyttsx
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.pieces import pieces, speakable
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.system_voice import save_with_pyttsx
 
 _SAMPLE_BYTES = 2
 

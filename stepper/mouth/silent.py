@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from stepper.voice.ports import Line, Sound
+from stepper.mouth.ports import Line, Sound
 
 
 class TextOnlySpeaker:

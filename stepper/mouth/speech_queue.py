@@ -12,11 +12,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from threading import Condition, Event, Thread
 
-from stepper.voice import ports
-from stepper.voice.pieces import speakable
-from stepper.voice.seams import Mouth, NoVoiceError
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.tones import TONE_RATE_HZ, tone
+from stepper.mouth import ports
+from stepper.mouth.pieces import speakable
+from stepper.mouth.ports import Mouth, NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.tones import TONE_RATE_HZ, tone
 
 _CLOSE_TIMEOUT_S = 2.0
 """How long closing waits for the last line to be cut off; after that the thread is left alone."""

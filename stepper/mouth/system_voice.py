@@ -15,10 +15,11 @@ from contextlib import suppress
 from pathlib import Path
 from threading import Event, Lock
 
-from stepper.voice.played import REOPEN_EVERY_S
-from stepper.voice.seams import NoOutputError, NoVoiceError, Output
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.worker import Worker, WorkerGoneError
+from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.mouth.playback import REOPEN_EVERY_S
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.worker import Worker, WorkerGoneError
 
 _FEWEST_WORDS_JUDGED = 4
 _UNHEARD_SHARE = 0.2
@@ -28,7 +29,9 @@ _UNHEARD_SHARE = 0.2
 class PyttsxMouth:
     """Say lines with the system's own voice."""
 
-    def __init__(self, settings: SpeechSettings, open_output: Callable[[], Output] | None = None) -> None:
+    def __init__(
+        self, settings: SpeechSettings, open_output: Callable[[], OutputStream] | None = None
+    ) -> None:
         """Start a first process and wait until it is ready.
 
         Args:
@@ -46,7 +49,7 @@ class PyttsxMouth:
         self._closed = False
         self._speaking: Worker | None = None
         self._open_output = open_output
-        self._tones: Output | None = None
+        self._tones: OutputStream | None = None
         self._look_at = 0.0
         self._folder = Path(tempfile.mkdtemp(prefix="stepper-voice-"))
         self._next: Worker | None = None
@@ -173,7 +176,7 @@ class PyttsxMouth:
 
     def _start(self) -> Worker:
         return Worker(
-            "stepper.voice.pyttsx_worker",
+            "stepper.mouth.system_voice_worker",
             {"voice": self._settings.voice, "volume": self._settings.volume, "folder": str(self._folder)},
         )
 
@@ -191,7 +194,7 @@ def save_with_pyttsx(text: str, path: Path, settings: SpeechSettings) -> None:
     """
     with tempfile.TemporaryDirectory(prefix="stepper-voice-") as folder:
         options = {"voice": settings.voice, "volume": settings.volume, "folder": folder}
-        worker = Worker("stepper.voice.pyttsx_worker", options)
+        worker = Worker("stepper.mouth.system_voice_worker", options)
         question = {"text": text, "words_per_minute": settings.rate_wpm, "path": str(path.resolve())}
         try:
             worker.started()

@@ -1,8 +1,8 @@
 """The process in which the system's own voice says one line.
 
-Run as `python -m stepper.voice.pyttsx_worker OPTIONS` with JSON options `voice`, `volume` and `folder` (for
-temporary files). One line to a process: the second run of an engine's loop may hang, and stopping it in the
-middle of a line does not work on every system, while ending a process does.
+Run as `python -m stepper.mouth.system_voice_worker OPTIONS` with JSON options `voice`, `volume` and `folder`
+(for temporary files). One line to a process: the second run of an engine's loop may hang, and stopping it in
+the middle of a line does not work on every system, while ending a process does.
 """
 
 from __future__ import annotations
@@ -19,9 +19,9 @@ from contextlib import suppress
 from threading import Event, Thread
 from typing import Any, BinaryIO, NoReturn
 
-from stepper.voice import frames
-from stepper.voice.espeak_library import packaged_paths
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.espeak_library import packaged_paths
+from stepper.mouth.ports import NoVoiceError
 
 
 def main() -> None:

@@ -10,7 +10,7 @@ import math
 from array import array
 from functools import lru_cache
 
-from stepper.voice.ports import Sound
+from stepper.mouth.ports import Sound
 
 TONE_RATE_HZ = 22_050
 """Samples per second of every tone."""

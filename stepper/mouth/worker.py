@@ -18,8 +18,8 @@ from threading import Timer
 from typing import Any, BinaryIO, cast
 
 import stepper
-from stepper.voice import frames
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.ports import NoVoiceError
 
 START_TIMEOUT_S = 15.0
 """How long a voice may take to get ready. Measured: 0.06 s; a system that has just woken up takes longer."""

@@ -15,9 +15,9 @@ import wave
 from array import array
 from pathlib import Path
 
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
+from stepper.devices.resample import at_rate
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.render import render
 
 LINES = (
     ("Round eighty four. Knit all stitches.", "round eighty four knit all stitches"),

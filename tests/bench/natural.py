@@ -17,9 +17,9 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from stepper.language.numbers import words
-from stepper.voice.choose import open_speaker
-from stepper.voice.ports import Line
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.ports import Line
+from stepper.mouth.settings import SpeechSettings
 from tests.bench.evening import the_room
 
 

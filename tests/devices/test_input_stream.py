@@ -6,7 +6,7 @@ import time
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.intake import GAP, MOST_BLOCKS, Intake
+from stepper.devices.input_stream import GAP, MOST_BLOCKS, Intake
 
 
 class Tap(Intake):

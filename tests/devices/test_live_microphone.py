@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-import stepper.voice.live_microphone as live_microphone
-from stepper.voice.live_microphone import LiveMicrophone
-from stepper.voice.seams import NoInputError
+import stepper.devices.live_microphone as live_microphone
+from stepper.devices.live_microphone import LiveMicrophone
+from stepper.devices.ports import NoInputError
 from tests.sine import tone
 
 

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.voice.miniaudio_devices import named, names
+from stepper.devices.miniaudio_devices import named, names
 
 FOUND = [
     {"id": 1, "name": "Desk speaker"},

@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.voice.miniaudio_input import MiniaudioInput, miniaudio_microphones
-from stepper.voice.seams import NoInputError
+from stepper.devices.miniaudio_input import MiniaudioInput, miniaudio_microphones
+from stepper.devices.ports import NoInputError
 
 
 @pytest.mark.usefixtures("no_sound")

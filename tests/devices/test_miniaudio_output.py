@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.voice.miniaudio_output import MiniaudioOutput, miniaudio_devices
-from stepper.voice.seams import NoOutputError
+from stepper.devices.miniaudio_output import MiniaudioOutput, miniaudio_devices
+from stepper.devices.ports import NoOutputError
 
 
 @pytest.mark.usefixtures("no_sound")

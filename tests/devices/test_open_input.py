@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.voice.input import microphones, open_input
-from stepper.voice.seams import NoInputError
+from stepper.devices.open_input import microphones, open_input
+from stepper.devices.ports import NoInputError
 
 
 @pytest.mark.usefixtures("no_sound")

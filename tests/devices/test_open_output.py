@@ -8,12 +8,12 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.miniaudio_output import MiniaudioOutput
-from stepper.voice.output import open_output, output_devices
-from stepper.voice.portaudio_output import PortAudioOutput
-from stepper.voice.seams import NoOutputError, Output
-from stepper.voice.settings import SpeechSettings
+from stepper.devices.miniaudio_output import MiniaudioOutput
+from stepper.devices.open_output import open_output, output_devices
+from stepper.devices.portaudio_output import PortAudioOutput
+from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 
 _LINE = "Knit to two stitches before the marker."
 
@@ -41,7 +41,7 @@ def test_without_any_device_the_reason_names_both_libraries() -> None:
 @pytest.mark.parametrize("kind", [PortAudioOutput, MiniaudioOutput])
 @pytest.mark.parametrize("stream_rate_hz", [22_050, 48_000])
 def test_what_is_played_is_what_is_heard(  # type: ignore[no-untyped-def]
-    room, pcm: bytes, kind: Callable[[int], Output], stream_rate_hz: int
+    room, pcm: bytes, kind: Callable[[int], OutputStream], stream_rate_hz: int
 ) -> None:
     """Each sample of a line reaches the loudspeaker, in time, whole, without a gap.
 
@@ -69,7 +69,7 @@ def test_what_is_played_is_what_is_heard(  # type: ignore[no-untyped-def]
 @pytest.mark.sound
 @pytest.mark.parametrize("kind", [PortAudioOutput, MiniaudioOutput])
 def test_clearing_is_heard_within_a_fifth_of_a_second(  # type: ignore[no-untyped-def]
-    room, pcm: bytes, kind: Callable[[int], Output]
+    room, pcm: bytes, kind: Callable[[int], OutputStream]
 ) -> None:
     """A key silences the loudspeaker itself, and the stream then plays on."""
     output = _opened(kind, 22_050)
@@ -107,7 +107,7 @@ def test_miniaudio_takes_over_without_portaudio(monkeypatch: pytest.MonkeyPatch,
     assert output_devices()
 
 
-def _opened(kind: Callable[[int], Output], rate_hz: int) -> Output:
+def _opened(kind: Callable[[int], OutputStream], rate_hz: int) -> OutputStream:
     try:
         return kind(rate_hz)
     except NoOutputError as reason:
@@ -116,7 +116,7 @@ def _opened(kind: Callable[[int], Output], rate_hz: int) -> Output:
         raise
 
 
-def _until_quiet(output: Output, timeout_s: float) -> None:
+def _until_quiet(output: OutputStream, timeout_s: float) -> None:
     ends_at = time.monotonic() + timeout_s
     while output.pending_s > 0:
         assert time.monotonic() < ends_at

@@ -5,7 +5,7 @@ from threading import Event
 
 import pytest
 
-from stepper.voice.stream import Stream
+from stepper.devices.output_stream import Stream
 
 
 class _Nowhere(Stream):

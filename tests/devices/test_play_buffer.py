@@ -5,7 +5,7 @@ from array import array
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.playing import PlayBuffer
+from stepper.devices.play_buffer import PlayBuffer
 
 _RATE_HZ = 1000
 

@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.portaudio import configurations, why_not
+from stepper.devices.portaudio import configurations, why_not
 
 _TRY = """
-from stepper.voice.choose import open_speaker
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.settings import SpeechSettings
 print(open_speaker(SpeechSettings(engine="espeak"))[1])
 """
 

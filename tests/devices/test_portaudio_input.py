@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.miniaudio_input import MiniaudioInput
-from stepper.voice.portaudio_input import PortAudioInput, portaudio_microphones
-from stepper.voice.seams import Input, NoInputError
+from stepper.devices.miniaudio_input import MiniaudioInput
+from stepper.devices.portaudio_input import PortAudioInput, portaudio_microphones
+from stepper.devices.ports import InputStream, NoInputError
 from tests.sine import TONE_HZ, tone
 
 
-def taken(stream: Input, seconds: float) -> bytes:
+def taken(stream: InputStream, seconds: float) -> bytes:
     """Take so much sound from a stream."""
     sound = b""
     while len(sound) < seconds * 32_000:

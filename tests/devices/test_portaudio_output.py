@@ -5,8 +5,8 @@ import sys
 
 import pytest
 
-from stepper.voice.portaudio_output import PortAudioOutput, portaudio_devices
-from stepper.voice.seams import NoOutputError
+from stepper.devices.portaudio_output import PortAudioOutput, portaudio_devices
+from stepper.devices.ports import NoOutputError
 
 
 @pytest.mark.usefixtures("no_sound")
@@ -44,7 +44,7 @@ def test_a_stream_that_ends_by_itself_is_lost_and_one_that_is_closed_is_not() ->
 def test_loading_the_room_loads_no_sound_library() -> None:
     """The program starts fast, and its help works where no sound can."""
     code = (
-        "import sys, stepper.voice.choose, stepper.voice.wav, stepper.voice.fakes\n"
+        "import sys, stepper.mouth.open_speaker, stepper.mouth.render, stepper.mouth.fakes\n"
         "print([name for name in ('sounddevice', 'miniaudio', 'pyttsx3', 'numpy', 'espeakng_loader') "
         "if name in sys.modules])"
     )

@@ -6,7 +6,7 @@ from array import array
 import numpy as np
 import pytest
 
-from stepper.voice.resample import at_rate
+from stepper.devices.resample import at_rate
 
 
 @pytest.mark.parametrize("to_hz", [16_000, 44_100, 48_000])

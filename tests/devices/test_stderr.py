@@ -8,7 +8,7 @@ from threading import Event, Thread
 
 import pytest
 
-from stepper.voice.stderr import quiet_stderr, stderr_aside
+from stepper.devices.stderr import quiet_stderr, stderr_aside
 
 
 def test_what_c_code_writes_goes_to_the_log_and_later_words_do_not(
@@ -41,7 +41,7 @@ def test_a_program_without_standard_error_goes_on() -> None:
     """Started from a menu, a program may have no standard error at all."""
     code = (
         "import os; os.close(2)\n"
-        "from stepper.voice.stderr import quiet_stderr\n"
+        "from stepper.devices.stderr import quiet_stderr\n"
         "with quiet_stderr(): print('on')"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=30)

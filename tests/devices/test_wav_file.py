@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from scipy.io import wavfile
 
-from stepper.voice.wav_file import WavFile, WavFormatError
+from stepper.devices.wav_file import WavFile, WavFormatError
 
 TONE = np.sin(np.arange(4000) / 7) * 0.5
 

@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from stepper.devices.wav_microphone import WavMicrophone
+from stepper.ears.gate import Gate
+from stepper.ears.listen import level_db
 from stepper.errors import SurroundingsError
-from stepper.voice.ears import level_db
-from stepper.voice.gate import Gate
-from stepper.voice.wav_microphone import WavMicrophone
 
 BEFORE = 5120
 """Samples of silence in front of a recording: 0.32 s."""

@@ -17,10 +17,10 @@ from tempfile import TemporaryDirectory
 
 import pytest
 
-from stepper.voice.moonshine_model import MoonshineModel
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
-from stepper.voice.wav_microphone import WavMicrophone
+from stepper.devices.wav_microphone import WavMicrophone
+from stepper.ears.moonshine_model import MoonshineModel
+from stepper.mouth.render import render
+from stepper.mouth.settings import SpeechSettings
 from tests.bench.voice.twin import make_twin
 
 NUDGES = range(4)

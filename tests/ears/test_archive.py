@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from stepper.ears.archive import MOST_FILES, unpack
 from stepper.errors import SurroundingsError
-from stepper.voice.archive import MOST_FILES, unpack
 
 
 def archive(path: Path, **files: bytes) -> Path:

@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.deafness import Deafness
+from stepper.ears.deafness import Deafness
 
 
 class Clockwork:

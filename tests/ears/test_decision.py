@@ -4,8 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.voice.deciding import Scored, decide, together
-from stepper.voice.thresholds import LOOSE, STRICT
+from stepper.ears.decision import Scored, decide, together
+from stepper.ears.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
 

@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from stepper.ears.download import checksum, fetch, is_address
 from stepper.errors import SurroundingsError
-from stepper.voice.download import checksum, fetch, is_address
-from tests.voice.server import FileServer
+from tests.ears.server import FileServer
 
 CONTENT = random.Random(1).randbytes(700_000)
 

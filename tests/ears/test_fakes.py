@@ -1,7 +1,7 @@
 from __future__ import annotations
 
-from stepper.voice.ports import Heard, Recogniser
-from stepper.voice.scripted import ScriptedRecogniser
+from stepper.ears.fakes import ScriptedRecogniser
+from stepper.ears.ports import Heard, Recogniser
 
 
 def test_a_script_is_heard_line_by_line_and_the_sound_remembered() -> None:

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.gate import Gate
+from stepper.ears.gate import Gate
 
 CHUNK = bytes(1024)
 

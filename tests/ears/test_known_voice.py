@@ -4,8 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.errors import SurroundingsError
-from stepper.voice.known_voice import (
+from stepper.ears.known_voice import (
     KnowingRecogniser,
     KnownVoice,
     enrol,
@@ -14,8 +13,9 @@ from stepper.voice.known_voice import (
     mean_of,
     pieces_of,
 )
-from stepper.voice.ports import Heard
-from stepper.voice.speaker_vector import Vector
+from stepper.ears.ports import Heard
+from stepper.ears.speaker_embedding import Vector
+from stepper.errors import SurroundingsError
 
 HER, OTHER = b"\1\0", b"\2\0"
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 import pytest
 
-from stepper.voice.ears import level_db, listen, speech_detector
-from stepper.voice.ports import Heard
+from stepper.ears.listen import level_db, listen, speech_detector
+from stepper.ears.ports import Heard
 
 
 class Tape:

@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from stepper.ears.moonshine import MoonshineRecogniser, _said_behind
+from stepper.ears.wordings import Frame, Wordings
 from stepper.language.understand import normal
-from stepper.voice.moonshine import MoonshineRecogniser, _said_behind
-from stepper.voice.wordings import Frame, Wordings
-from tests.voice.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
+from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
 WORDINGS = Wordings(
     phrases={"next step": "next", "go back": "back", "where are we": "where", "say that again": "again"},

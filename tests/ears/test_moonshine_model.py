@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.token_tree import token_tree
-from tests.voice.hearing import NETWORKS, model, needs_recogniser, nudges, sound
+from stepper.ears.token_tree import token_tree
+from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
 
 
 @needs_recogniser

@@ -5,9 +5,9 @@ from pathlib import Path
 
 import pytest
 
+from stepper.ears import onnx_session as module
+from stepper.ears.onnx_session import network
 from stepper.errors import SurroundingsError
-from stepper.voice import network as module
-from stepper.voice.network import network
 
 WEIGHTS = Path(module.__file__).with_name("sounds.onnx")
 

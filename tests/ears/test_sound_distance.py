@@ -4,9 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.likeness import Likeness, alike
-from stepper.voice.pronouncing import SOUNDS, Sounds
-from stepper.voice.spotting import Spoken
+from stepper.ears.sound_distance import Likeness, alike
+from stepper.ears.spotting import Spoken
+from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 sounds = st.lists(st.sampled_from(SOUNDS), min_size=1, max_size=8).map(tuple)
 

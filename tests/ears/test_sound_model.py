@@ -6,12 +6,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from stepper.ears import sound_model
+from stepper.ears.sound_distance import Likeness
+from stepper.ears.sound_model import FRAME_S, SoundModel
 from stepper.errors import SurroundingsError
-from stepper.voice import sound_model
-from stepper.voice.likeness import Likeness
-from stepper.voice.pronouncing import SOUNDS, Pronouncer
-from stepper.voice.sound_model import FRAME_S, SoundModel
-from tests.voice.hearing import NETWORKS, model, needs_recogniser, nudges, sound
+from stepper.mouth.pronunciation import SOUNDS, Pronouncer
+from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
 
 pytestmark = needs_recogniser
 

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.pronouncing import SOUNDS, Sounds
-from stepper.voice.sound_tree import Endings, SoundTree, anything, silent
+from stepper.ears.sound_tree import Endings, SoundTree, anything, silent
+from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 FEW = SOUNDS[:3]
 rows = st.lists(st.lists(st.sampled_from(FEW), min_size=1, max_size=3).map(tuple), min_size=1, max_size=4)

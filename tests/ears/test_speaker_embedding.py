@@ -5,10 +5,10 @@ from itertools import combinations
 import numpy as np
 import pytest
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.speaker_vector import SpeakerEncoder, is_installed, likeness, log_mel
+from stepper.devices.resample import at_rate
+from stepper.ears.speaker_embedding import SpeakerEncoder, is_installed, likeness, log_mel
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 
 LINES = ("The kettle is on and the lamp is lit.", "I have all the evening for this yoke.")
 

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 import numpy as np
 import pytest
 
-from stepper.voice.pronouncing import SOUNDS, Sounds
-from stepper.voice.spotting import Spotter
-from stepper.voice.wordings import Frame, Wordings
+from stepper.ears.spotting import Spotter
+from stepper.ears.wordings import Frame, Wordings
+from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 _SAID = {
     "next": "n ɛ k s t", "step": "s t ɛ p", "go": "g oʊ", "back": "b æ k", "stepper": "s t ɛ p ɜ", "six": "s ɪ k s",

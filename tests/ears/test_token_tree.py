@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.voice.token_tree import Node, token_tree, written
+from stepper.ears.token_tree import Node, token_tree, written
 
 
 def walked(root: Node, way: str) -> str | None:

@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
+from stepper.ears.vosk_model import models_in, try_to_load, why_no_model
 from stepper.errors import SurroundingsError
-from stepper.voice.vosk_model import models_in, try_to_load, why_no_model
 
 PARTS = ("am/final.mdl", "conf/mfcc.conf", "graph/HCLr.fst", "graph/Gr.fst")
 

@@ -7,12 +7,12 @@ from pathlib import Path
 
 import pytest
 
+from stepper.devices.wav_microphone import WavMicrophone
+from stepper.ears.vosk_recogniser import VoskRecogniser, grammar_of, heard_in
+from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.vosk_ears import VoskRecogniser, grammar_of, heard_in
-from stepper.voice.wav import render
-from stepper.voice.wav_microphone import WavMicrophone
-from stepper.voice.wordings import Frame, Wordings
+from stepper.mouth.render import render
+from stepper.mouth.settings import SpeechSettings
 
 WORDINGS = Wordings(
     phrases={"next step": "next", "purl back": "back"},

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.voice.wordings import Frame, Wordings, without_address
+from stepper.ears.wordings import Frame, Wordings, without_address
 
 
 def test_a_number_is_put_into_its_frame() -> None:

@@ -6,10 +6,10 @@ from collections.abc import Callable, Iterator
 
 import pytest
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.pieces import LONGEST_PIECE
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.pieces import LONGEST_PIECE
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 

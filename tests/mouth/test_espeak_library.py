@@ -8,13 +8,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.espeak_library import packaged_paths
+from stepper.mouth.espeak_library import packaged_paths
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
 _SPEAK = """
 import json, sys
-from stepper.voice.espeak_library import EspeakLibrary
+from stepper.mouth.espeak_library import EspeakLibrary
 voice, text, speeds = json.loads(sys.argv[1])
 library = EspeakLibrary(voice=voice, volume=1.0)
 seconds = [len(library.speech(text, speed)) / 2 / library.rate_hz for speed in speeds]
@@ -80,8 +80,8 @@ def test_a_package_without_its_data_is_a_plain_reason(tmp_path: Path) -> None:
     (broken / "espeak-ng-data").mkdir()
     code = (
         f"import sys; sys.path.insert(0, {str(tmp_path)!r})\n"
-        "from stepper.voice.espeak_library import EspeakLibrary\n"
-        "from stepper.voice.seams import NoVoiceError\n"
+        "from stepper.mouth.espeak_library import EspeakLibrary\n"
+        "from stepper.mouth.ports import NoVoiceError\n"
         "try: EspeakLibrary(voice='', volume=1.0)\nexcept NoVoiceError as reason: print(reason)"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=60)

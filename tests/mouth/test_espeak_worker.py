@@ -5,11 +5,11 @@ import json
 import subprocess
 import sys
 
-from stepper.voice import frames
+from stepper.mouth import worker_protocol as frames
 
 
 def _run(asked: bytes) -> tuple[int, io.BytesIO]:
-    command = [sys.executable, "-m", "stepper.voice.espeak_worker", '{"voice": "", "volume": 1.0}']
+    command = [sys.executable, "-m", "stepper.mouth.espeak_worker", '{"voice": "", "volume": 1.0}']
     done = subprocess.run(command, input=asked, capture_output=True, timeout=60)
     return done.returncode, io.BytesIO(done.stdout)
 

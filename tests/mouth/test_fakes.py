@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import time
 
-from stepper.voice.fakes import RecordingSpeaker, Said
+from stepper.mouth.fakes import RecordingSpeaker, Said
 
 
 def test_it_remembers_lines_in_order() -> None:

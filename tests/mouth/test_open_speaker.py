@@ -10,10 +10,10 @@ from pathlib import Path
 
 import pytest
 
-import stepper.voice.played as played
-from stepper.voice.choose import engines_to_try, open_speaker
-from stepper.voice.settings import Engine, SpeechSettings
-from stepper.voice.silent import TextOnlySpeaker
+import stepper.mouth.playback as played
+from stepper.mouth.open_speaker import engines_to_try, open_speaker
+from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.mouth.silent import TextOnlySpeaker
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -201,8 +201,8 @@ def test_no_process_or_file_outlives_the_program(  # type: ignore[no-untyped-def
 ) -> None:
     """A program that ends in the middle of a line, without closing, takes its voice with it."""
     code = (
-        "import subprocess, time\nfrom stepper.voice.choose import open_speaker\n"
-        "from stepper.voice.settings import SpeechSettings\n"
+        "import subprocess, time\nfrom stepper.mouth.open_speaker import open_speaker\n"
+        "from stepper.mouth.settings import SpeechSettings\n"
         f"speaker, remark = open_speaker(SpeechSettings(engine={engine!r}))\n"
         f"speaker.say({_LINE!r})\ntime.sleep(1)\n"
         "import os\nprint(remark or subprocess.run(['pgrep', '-P', str(os.getpid())], capture_output=True,"

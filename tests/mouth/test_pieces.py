@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice.pieces import LONGEST_PIECE, clauses, pieces, speakable
+from stepper.mouth.pieces import LONGEST_PIECE, clauses, pieces, speakable
 
 
 @pytest.mark.parametrize(

@@ -6,9 +6,9 @@ from threading import Event, Thread
 
 import pytest
 
-import stepper.voice.played as played
-from stepper.voice.played import PlayedMouth
-from stepper.voice.seams import NoOutputError
+import stepper.mouth.playback as played
+from stepper.devices.ports import NoOutputError
+from stepper.mouth.playback import PlayedMouth
 
 _RATE_HZ = 1000
 

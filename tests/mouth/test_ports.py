@@ -8,11 +8,11 @@ from collections.abc import Callable, Iterator
 
 import pytest
 
-from stepper.voice.choose import open_speaker
-from stepper.voice.fakes import RecordingSpeaker
-from stepper.voice.ports import Speaker
-from stepper.voice.settings import Engine, SpeechSettings
-from stepper.voice.silent import TextOnlySpeaker
+from stepper.mouth.fakes import RecordingSpeaker
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.ports import Speaker
+from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.mouth.silent import TextOnlySpeaker
 
 LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 
 import pytest
 
-from stepper.voice.ahead import KEPT, AheadVoice
-from stepper.voice.seams import NoVoiceError
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.prefetch import KEPT, AheadVoice
 
 
 class SlowVoice:

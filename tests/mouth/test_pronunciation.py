@@ -5,7 +5,7 @@ from importlib.util import find_spec
 
 import pytest
 
-from stepper.voice.pronouncing import SOUNDS, Pronouncer, split
+from stepper.mouth.pronunciation import SOUNDS, Pronouncer, split
 
 
 @pytest.fixture(scope="module")

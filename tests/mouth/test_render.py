@@ -8,11 +8,11 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from stepper.voice.resample import at_rate
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
-from tests.voice.hearing import NUDGES, nudged
+from stepper.devices.resample import at_rate
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.render import render
+from stepper.mouth.settings import SpeechSettings
+from tests.ears.hearing import NUDGES, nudged
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 

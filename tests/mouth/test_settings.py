@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.settings import SpeechSettings
 
 
 @pytest.mark.parametrize("rate_wpm", [79, 401, 0, -150])

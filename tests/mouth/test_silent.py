@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.voice.silent import TextOnlySpeaker
+from stepper.mouth.silent import TextOnlySpeaker
 
 
 def test_it_never_speaks_and_is_always_done() -> None:

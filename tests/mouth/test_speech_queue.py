@@ -6,10 +6,9 @@ from threading import Event
 
 import pytest
 
-from stepper.voice.ports import Line, Sound
-from stepper.voice.queued import QueuedSpeaker
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.ports import Line, NoVoiceError, Sound
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.speech_queue import QueuedSpeaker
 
 
 class _SlowMouth:

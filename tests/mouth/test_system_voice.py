@@ -11,11 +11,12 @@ from threading import Event, Thread
 
 import pytest
 
-from stepper.voice.output import open_output
-from stepper.voice.pyttsx import PyttsxMouth
-from stepper.voice.seams import NoOutputError, NoVoiceError, Output
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.tones import TONE_RATE_HZ
+from stepper.devices.open_output import open_output
+from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.system_voice import PyttsxMouth
+from stepper.mouth.tones import TONE_RATE_HZ
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -62,7 +63,7 @@ def test_tones_sound_beside_the_voice_and_need_no_voice(  # type: ignore[no-unty
     made.close()
     made.chime(loud, TONE_RATE_HZ)
 
-    def none() -> Output:
+    def none() -> OutputStream:
         raise NoOutputError("nothing is there")
 
     mute = PyttsxMouth(SpeechSettings(), none)

@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from stepper.voice import frames
-from stepper.voice.pyttsx_worker import matching_voice
-from stepper.voice.worker import Worker, WorkerGoneError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.system_voice_worker import matching_voice
+from stepper.mouth.worker import Worker, WorkerGoneError
 
 
 @dataclass
@@ -56,7 +56,7 @@ def test_a_system_without_an_english_voice_keeps_its_own() -> None:
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the packaged library is for Linux")
 def test_it_writes_one_line_to_a_file_and_ends(tmp_path: Path) -> None:
     """One process serves one line, with the library that a package brings along."""
-    worker = Worker("stepper.voice.pyttsx_worker", {"voice": "", "volume": 1.0, "folder": str(tmp_path)})
+    worker = Worker("stepper.mouth.system_voice_worker", {"voice": "", "volume": 1.0, "folder": str(tmp_path)})
     question = {"text": "Round one.", "words_per_minute": 150, "path": str(tmp_path / "one.wav")}
     try:
         assert worker.started() == {"voice_is_known": True}
@@ -75,7 +75,7 @@ def test_when_the_program_goes_its_files_go_too(tmp_path: Path) -> None:
     folder.mkdir()
     (folder / "half-said.wav").write_bytes(b"RIFF")
     options = json.dumps({"voice": "", "volume": 1.0, "folder": str(folder)})
-    command = [sys.executable, "-m", "stepper.voice.pyttsx_worker", options]
+    command = [sys.executable, "-m", "stepper.mouth.system_voice_worker", options]
     done = subprocess.run(command, input=b"", capture_output=True, timeout=60)
     assert done.returncode == 0
     assert not folder.exists()

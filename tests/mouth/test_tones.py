@@ -5,10 +5,10 @@ from itertools import pairwise
 
 import pytest
 
-from stepper.voice.ears import speech_detector
-from stepper.voice.ports import Sound
-from stepper.voice.resample import at_rate
-from stepper.voice.tones import TONE_RATE_HZ, tone
+from stepper.devices.resample import at_rate
+from stepper.ears.listen import speech_detector
+from stepper.mouth.ports import Sound
+from stepper.mouth.tones import TONE_RATE_HZ, tone
 
 
 @pytest.mark.parametrize("sound", list(Sound))

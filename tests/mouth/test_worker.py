@@ -9,11 +9,11 @@ from collections.abc import Callable
 
 import pytest
 
-from stepper.voice import frames
-from stepper.voice.seams import NoVoiceError
-from stepper.voice.worker import Worker, WorkerGoneError
+from stepper.mouth import worker_protocol as frames
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.worker import Worker, WorkerGoneError
 
-_ESPEAK = "stepper.voice.espeak_worker"
+_ESPEAK = "stepper.mouth.espeak_worker"
 _OPTIONS = {"voice": "", "volume": 1.0}
 
 
@@ -54,7 +54,7 @@ def test_a_worker_that_hangs_is_ended_in_time() -> None:
 
 def test_a_module_that_is_not_there_is_a_plain_reason() -> None:
     """A worker that ends before it is ready is reported, not waited for."""
-    worker = Worker("stepper.voice.nowhere", {})
+    worker = Worker("stepper.mouth.nowhere", {})
     with pytest.raises(NoVoiceError, match="ended before it was ready"):
         worker.started()
     worker.close()
@@ -73,7 +73,7 @@ def test_closing_leaves_no_process_behind(is_running: Callable[[int], bool]) -> 
 def test_a_program_killed_outright_leaves_no_worker_behind(is_running: Callable[[int], bool]) -> None:
     """When the program is killed it cannot clear up, so the worker must end by itself."""
     code = (
-        "import time\nfrom stepper.voice.worker import Worker\n"
+        "import time\nfrom stepper.mouth.worker import Worker\n"
         f"worker = Worker({_ESPEAK!r}, {_OPTIONS!r})\nworker.started()\n"
         "print(worker.process_id, flush=True)\ntime.sleep(60)"
     )

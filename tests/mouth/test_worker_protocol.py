@@ -8,7 +8,7 @@ import sys
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.voice import frames
+from stepper.mouth import worker_protocol as frames
 
 
 @given(st.sampled_from([frames.READY, frames.SPEECH, frames.DONE, frames.REFUSED]), st.binary(max_size=500))
@@ -41,7 +41,7 @@ def test_a_question_keeps_every_character(text: str) -> None:
 def test_what_a_library_prints_is_not_an_answer() -> None:
     """A worker's standard output belongs to its answers alone."""
     code = (
-        "import os\nfrom stepper.voice import frames\nasked, answers = frames.worker_pipes()\n"
+        "import os\nfrom stepper.mouth import worker_protocol as frames\nasked, answers = frames.worker_pipes()\n"
         "print('noise', flush=True); os.write(1, b'more noise')\nframes.send_answer(answers, frames.DONE)"
     )
     command = [sys.executable, "-c", code]

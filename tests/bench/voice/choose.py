@@ -20,10 +20,10 @@ from pathlib import Path
 import numpy as np
 
 from stepper.commands.wordings import wordings_for
-from stepper.voice.deciding import Scored, decide
-from stepper.voice.moonshine import Manner, MoonshineRecogniser, Utterance
-from stepper.voice.thresholds import LOOSE, STRICT, Thresholds
-from stepper.voice.wordings import Wordings
+from stepper.ears.decision import Scored, decide
+from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance
+from stepper.ears.thresholds import LOOSE, STRICT, Thresholds
+from stepper.ears.wordings import Wordings
 from tests.bench.voice.__main__ import Bench
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.stream import as_16_bit, hear, with_cues

@@ -27,19 +27,19 @@ import numpy as np
 from stepper.commands.loading import load
 from stepper.commands.wordings import wordings_for
 from stepper.language.understand import NotUnderstood, normal, understand
-from stepper.voice.deciding import together
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.moonshine import MoonshineRecogniser
-from stepper.voice.moonshine_model import MoonshineModel
-from stepper.voice.natural import NaturalVoice
-from stepper.voice.ports import HEARING_RATE_HZ
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
+from stepper.ears.decision import together
+from stepper.mouth.espeak import EspeakVoice
+from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.moonshine_model import MoonshineModel
+from stepper.mouth.natural import NaturalVoice
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.devices.resample import at_rate
+from stepper.mouth.settings import SpeechSettings
 from tests.bench.voice.film import mixed
 from tests.bench.voice.material import texts
 from tests.bench.voice.twin import make_twin
 from tests.bench.voice.voices import Voice, trimmed
-from tests.voice.hearing import nudged
+from tests.ears.hearing import nudged
 
 SAMPLE = Path(__file__).parents[3] / "sample_projects" / "switchback.yaml"
 ESPEAK = ("en-us", "en-gb", "en-gb-scotland", "en-029")

@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from stepper.voice.ears import listen, speech_detector
-from stepper.voice.ports import Heard, Recogniser
+from stepper.ears.listen import listen, speech_detector
+from stepper.ears.ports import Heard, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ

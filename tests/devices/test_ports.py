@@ -2,8 +2,9 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.devices.ports import NoOutputError
 from stepper.errors import SurroundingsError
-from stepper.voice.seams import NoOutputError, NoVoiceError
+from stepper.mouth.ports import NoVoiceError
 
 
 @pytest.mark.parametrize("kind", [NoVoiceError, NoOutputError])
