@@ -47,7 +47,7 @@ def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = N
     """
     ears = importlib.import_module("stepper.ears.listen")
     microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(path)
-    speech = ears.speech_detector()
+    speech = ears.load_speech_detector()
     recogniser = recogniser_for(plan, is_addressed=is_addressed)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
 

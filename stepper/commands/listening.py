@@ -115,7 +115,7 @@ class LiveEars:
                 microphone.close()
                 return ""
         try:
-            speech = ears.speech_detector()
+            speech = ears.load_speech_detector()
             recogniser = self._recogniser()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")

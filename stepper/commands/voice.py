@@ -61,8 +61,8 @@ def _what_there_is() -> list[str]:
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
-        f"Loudspeakers: {_named(importlib.import_module('stepper.devices.open_output').output_devices())}.",
-        f"Microphones: {_named(importlib.import_module('stepper.devices.open_input').microphones())}.",
+        f"Loudspeakers: {_named(importlib.import_module('stepper.devices.open_streams').loudspeakers())}.",
+        f"Microphones: {_named(importlib.import_module('stepper.devices.open_streams').microphones())}.",
         "Other voices than yours are refused."
         if mine.hearing.know_voice and voice_path().exists()
         else "Every voice is heard; stepper voice enrol changes that.",

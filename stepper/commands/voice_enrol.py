@@ -118,7 +118,7 @@ def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
             said = b"".join(voice.speech(line, 150) for line in TO_READ[:3])
         finally:
             voice.close()
-        sound = resample.at_rate(said, voice.rate_hz, HEARING_RATE_HZ)
+        sound = resample.resample(said, voice.rate_hz, HEARING_RATE_HZ)
         found += [likeness(encoder.vector(piece), enrolment.voice.vector) for piece in pieces_of(sound)]
     return found
 
@@ -135,7 +135,7 @@ def _microphone(recording: Path | None) -> Microphone:
 
 def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
     """Yield the chunks that are speech, until there is enough of it."""
-    detect = importlib.import_module("stepper.ears.listen").speech_detector()
+    detect = importlib.import_module("stepper.ears.listen").load_speech_detector()
     if live:
         print("Read this aloud, as you would speak to the program, again from the top until it is enough:")
         print("\n".join(f"  {line}" for line in TO_READ), flush=True)

@@ -138,7 +138,7 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
         tell: Takes a line when nobody spoke, and when a cue is left alone for what was around it.
     """
     ears = importlib.import_module("stepper.ears.listen")
-    for heard in ears.listen(microphone, recogniser, ears.speech_detector()):
+    for heard in ears.listen(microphone, recogniser, ears.load_speech_detector()):
         if recogniser.taken and not heard.text:
             tell("   Left alone: somebody as loud was talking until just before.")
     if not recogniser.count:

@@ -10,9 +10,9 @@ import time
 from collections.abc import Callable, Iterator
 from threading import Event, Lock
 
-from stepper.devices.input_stream import GAP
-from stepper.devices.open_input import open_input
+from stepper.devices.open_streams import open_input
 from stepper.devices.ports import InputStream, NoInputError
+from stepper.devices.streams import GAP
 
 STALLED_S = 4.0
 """A microphone that gives nothing for so long is gone. One that has been idle may take 2 s to wake up."""

@@ -30,7 +30,7 @@ def load() -> Any:
         NoDeviceError: It is not installed, or cannot be used here.
     """
     if sys.platform.startswith("linux") and "sounddevice" not in sys.modules:
-        why = why_not(configurations(os.environ))
+        why = why_not(list_configurations(os.environ))
         if why:
             raise NoDeviceError(why)
     try:
@@ -64,7 +64,7 @@ def _hush_alsa() -> object:
     return quiet
 
 
-def configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int, int], ...]:
+def list_configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int, int], ...]:
     """List the configuration files of ALSA that are not the system's own, each with its age and size.
 
     Args:
@@ -86,7 +86,7 @@ def why_not(files: tuple[tuple[str, int, int], ...]) -> str:
     """Try in another process whether PortAudio loads.
 
     Args:
-        files: The configuration files it will read, as `configurations` gives them.
+        files: The configuration files it will read, as `list_configurations` gives them.
 
     Returns:
         Why it must not be loaded, as half a sentence; empty where it may.

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.devices.ports import NoOutputError
 
 
-def at_rate(pcm: bytes, from_hz: int, to_hz: int) -> bytes:
+def resample(pcm: bytes, from_hz: int, to_hz: int) -> bytes:
     """Convert one channel of signed 16-bit sound.
 
     Args:

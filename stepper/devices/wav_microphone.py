@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.devices.resample import at_rate
+from stepper.devices.resample import resample
 from stepper.devices.wav_file import WavFile, WavFormatError
 from stepper.errors import SurroundingsError
 
@@ -41,7 +41,7 @@ class WavMicrophone:
         rate = self._file.rate_hz
         rest = bytes(_BEFORE_BYTES)  # or what begins with a cue would have no room to tell it from
         while not self._closed and (samples := self._file.read_mono(rate)):
-            rest += at_rate(samples.tobytes(), rate, HEARING_RATE_HZ)
+            rest += resample(samples.tobytes(), rate, HEARING_RATE_HZ)
             while len(rest) >= _BLOCK_BYTES and not self._closed:
                 yield rest[:_BLOCK_BYTES]
                 rest = rest[_BLOCK_BYTES:]

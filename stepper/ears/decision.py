@@ -20,7 +20,7 @@ class Scored:
     """Log-probability of its words above that of the free transcript. Natural logarithm."""
 
 
-def together(scored: Scored, thresholds: Thresholds) -> float:
+def total_score(scored: Scored, thresholds: Thresholds) -> float:
     """Add up what the two models say, each with its weight. A natural logarithm."""
     return scored.sounds + thresholds.words * scored.words
 
@@ -32,11 +32,11 @@ def decide(scored: Sequence[Scored], thresholds: Thresholds) -> Scored | None:
         scored: In any order.
         thresholds: What it takes.
     """
-    best = max(scored, key=lambda each: together(each, thresholds), default=None)
+    best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
     if best is None:
         return None
-    score = together(best, thresholds)
+    score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
-    rivals = [together(each, thresholds) for each in scored if each.means != best.means]
+    rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= thresholds.clear else None

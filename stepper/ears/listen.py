@@ -23,7 +23,7 @@ _WARM_UP_CHUNKS = 8
 """What the detector hears of a quiet stretch before it is asked: a quarter of a second."""
 
 
-def speech_detector() -> Callable[[bytes], float]:
+def load_speech_detector() -> Callable[[bytes], float]:
     """Load Silero's detector: how likely a chunk of 32 ms is speech, 0 to 1.
 
     Raises:
@@ -59,7 +59,7 @@ def listen(
         rest += block
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
-            level = level_db(chunk)
+            level = measure_level_db(chunk)
             is_speech = False
             if gate.matters(level):
                 for earlier in passed_over:  # the detector goes by what came before
@@ -97,7 +97,7 @@ class _Call:
         return self.sound + utterance if pause <= _CALL_CHUNKS else utterance
 
 
-def level_db(chunk: bytes) -> float:
+def measure_level_db(chunk: bytes) -> float:
     """Tell how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
     samples = array("h", chunk)
     power = sum(sample * sample for sample in samples) / max(1, len(samples))

@@ -7,15 +7,15 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.decision import Scored, decide, together
+from stepper.ears.decision import Scored, decide, total_score
 from stepper.ears.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.ports import Heard
-from stepper.ears.sound_distance import alike
+from stepper.ears.sound_distance import similar_phrases
 from stepper.ears.sound_model import SoundModel
 from stepper.ears.spotting import Fit, Spotter
 from stepper.ears.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
-from stepper.ears.token_tree import token_tree, written
-from stepper.ears.wordings import Wordings, without_address
+from stepper.ears.token_tree import as_model_writes, build_token_tree
+from stepper.ears.wordings import Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
 _MOST = 8
@@ -93,7 +93,7 @@ class MoonshineRecogniser:
         for manner in dict.fromkeys((self.manner, self._behind)):
             found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
-                sure = 1 + together(found, manner.thresholds) / _SURE_AT
+                sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
                 score, addressed = min(1.0, max(0.0, sure)), bool(manner.address)
                 return Heard(text=found.text, score=score, addressed=addressed)
         address = self.manner.address
@@ -143,7 +143,7 @@ class MoonshineRecogniser:
 
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
-        return alike(self._spotter.phrases, ALIKE_WITHIN)
+        return similar_phrases(self._spotter.phrases, ALIKE_WITHIN)
 
     def close(self) -> None:
         """Do nothing; the models go with the object."""
@@ -151,9 +151,9 @@ class MoonshineRecogniser:
     def _weights(self, utterance: Utterance, manner: Manner, fits: list[Fit]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""
         front = f"{manner.address}, " if manner.address else ""
-        ways = {written(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
+        ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
         weights: dict[str, float] = {}
-        for each in self._model.search(utterance.encoded, token_tree(ways, self._model.split)):
+        for each in self._model.search(utterance.encoded, build_token_tree(ways, self._model.split)):
             weight = each.score + TOKEN_DUE * each.tokens - utterance.transcript_likely
             text = ways[each.text]
             weights[text] = max(weights.get(text, UNWEIGHED), weight)
@@ -180,7 +180,7 @@ def _said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
     """
     if not address:
         return [transcript]
-    rest = without_address(transcript, address)
+    rest = strip_address(transcript, address)
     words = transcript.split()
     garbled = [" ".join(words[count:]) for count in range(1, _TAKEN_FOR + 1)] if is_called else []
     return list(filter(None, [rest, *garbled]))

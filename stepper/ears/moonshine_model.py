@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Final
 
-from stepper.ears.onnx_session import network
+from stepper.ears.onnx_session import load_network
 from stepper.ears.token_tree import Node
 from stepper.errors import SurroundingsError
 
@@ -96,8 +96,8 @@ class MoonshineModel:
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
         except (ImportError, OSError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
-        self._encoder = network(folder / "encoder_model.ort", "The recogniser's model")
-        self._decoder = network(folder / "decoder_model_merged.ort", "The recogniser's model")
+        self._encoder = load_network(folder / "encoder_model.ort", "The recogniser's model")
+        self._decoder = load_network(folder / "decoder_model_merged.ort", "The recogniser's model")
         self._ids = {token: number for number, token in enumerate(self._tokens)}
         self._words: dict[str, tuple[int, ...]] = {}
         self._outputs = [each.name for each in self._decoder.get_outputs()]

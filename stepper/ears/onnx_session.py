@@ -11,7 +11,7 @@ from stepper.errors import SurroundingsError
 _ERRORS_ONLY = 3
 
 
-def network(path: Path, whose: str) -> Any:
+def load_network(path: Path, whose: str) -> Any:
     """Load a network.
 
     Args:

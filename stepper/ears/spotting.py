@@ -13,7 +13,7 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.sound_tree import Endings, SoundTree, anything, silent
+from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
 from stepper.ears.wordings import Frame, Wordings
 from stepper.mouth.pronunciation import Pronounces, Sounds
 
@@ -87,8 +87,8 @@ class Spotter:
             within: How much less likely than the best they may be. A natural logarithm.
             addressed: Whether the address word has to stand in front, where there is one.
         """
-        start = self._address.points(likely)[:, 0] if addressed and self._address else silent(likely)
-        free = anything(likely)
+        start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
+        free = log_anything(likely)
         endings = self._endings.points(likely)
         found: list[Fit] = []
         if self.phrases:
@@ -116,7 +116,7 @@ class Spotter:
         """
         if self._address is None:
             return -math.inf, -math.inf
-        above = self._address.points(likely)[:, 0] - anything(likely)
+        above = self._address.points(likely)[:, 0] - log_anything(likely)
         return float(above.max()), float(above[-1])
 
     def _with_numbers(self, likely: Any, start: Any, free: Any, after: Any, least: float) -> list[Fit]:

@@ -18,7 +18,7 @@ class Node:
     """The text that is complete here; empty for none."""
 
 
-def token_tree(texts: Iterable[str], split: Callable[[str], Tokens]) -> Node:
+def build_token_tree(texts: Iterable[str], split: Callable[[str], Tokens]) -> Node:
     """Build the tree.
 
     Args:
@@ -37,7 +37,7 @@ def token_tree(texts: Iterable[str], split: Callable[[str], Tokens]) -> Node:
     return root
 
 
-def written(text: str) -> str:
+def as_model_writes(text: str) -> str:
     """Write a text as a model that was taught on prose does: a capital first, and for "I"."""
     text = f"{text[:1].upper()}{text[1:]} ".replace(" i ", " I ")
     return text.strip()

@@ -11,7 +11,7 @@ from typing import Any, Final
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.ports import Heard
 from stepper.ears.vosk_model import why_no_model
-from stepper.ears.wordings import Wordings, without_address
+from stepper.ears.wordings import Wordings, strip_address
 from stepper.errors import SurroundingsError
 
 _ANYTHING_ELSE: Final = "[unk]"
@@ -54,7 +54,7 @@ class VoskRecogniser:
         self._wordings, self._address = wordings, address
         if address and not knows(address):
             raise SurroundingsError(f'The model in {folder} does not know the address word "{address}".')
-        grammar, self.left_out = grammar_of(wordings, address, knows)
+        grammar, self.left_out = make_grammar(wordings, address, knows)
         """The wordings that the model cannot know."""
         if not grammar:
             raise SurroundingsError(
@@ -71,13 +71,13 @@ class VoskRecogniser:
         self._recogniser.AcceptWaveform(segment + _SILENCE)
         # Only a final result counts: what it takes something for halfway changes as it goes on.
         result = json.loads(self._recogniser.FinalResult())
-        return heard_in(result, self._wordings, self._address)
+        return read_result(result, self._wordings, self._address)
 
     def close(self) -> None:
         """Do nothing; the model goes with the object."""
 
 
-def grammar_of(
+def make_grammar(
     wordings: Wordings, address: str, knows: Callable[[str], bool]
 ) -> tuple[list[str], tuple[str, ...]]:
     """Make a grammar of what can be said.
@@ -105,7 +105,7 @@ def grammar_of(
     return list(dict.fromkeys(grammar)), tuple(left_out)
 
 
-def heard_in(result: dict[str, Any], wordings: Wordings, address: str) -> Heard | None:
+def read_result(result: dict[str, Any], wordings: Wordings, address: str) -> Heard | None:
     """Read a final result: the whole of it is a cue, or nothing is.
 
     Args:
@@ -116,7 +116,7 @@ def heard_in(result: dict[str, Any], wordings: Wordings, address: str) -> Heard 
     text = " ".join(str(result.get("text", "")).split())
     if address and text == address:
         return Heard(text="", score=0.0, goes_on=True)
-    rest = without_address(text, address)
+    rest = strip_address(text, address)
     if not rest or _ANYTHING_ELSE in text:
         return None
     sure = min((float(word["conf"]) for word in result.get("result", ())), default=0.0)

@@ -62,7 +62,7 @@ class Wordings:
         return frozenset(word for text in texts for word in text.split())
 
 
-def without_address(text: str, address: str) -> str | None:
+def strip_address(text: str, address: str) -> str | None:
     """Take the address word off the front of a text.
 
     Args:

@@ -4,20 +4,11 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterable
-from dataclasses import dataclass
 from threading import Condition
 
-from stepper.mouth.ports import Line, Sound
+from stepper.mouth.ports import SpokenLine, Tone
 
 _FOREVER_AGO = 0.0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Said:
-    """One line as it was given to a speaker."""
-
-    text: str
-    slower: bool = False
 
 
 class RecordingSpeaker:
@@ -33,19 +24,19 @@ class RecordingSpeaker:
         Args:
             seconds_per_word: How long a word takes. Range: 0 and up.
         """
-        self.said: list[Said] = []
+        self.said: list[SpokenLine] = []
         """Every line, in the order given, whether or not it was cut off."""
-        self.cut_off: list[Said] = []
+        self.cut_off: list[SpokenLine] = []
         """The lines that were silenced before they were over, in order."""
-        self.sounds: list[Sound] = []
+        self.sounds: list[Tone] = []
         """Every tone, in order."""
-        self.expected: tuple[Line, ...] = ()
+        self.expected: tuple[SpokenLine, ...] = ()
         """What was last said to be likely."""
         self.silenced = 0
         """How often silence was asked for."""
         self.closed = False
         self._seconds_per_word = seconds_per_word
-        self._under_way: list[tuple[Said, float]] = []
+        self._under_way: list[tuple[SpokenLine, float]] = []
         self._changed = Condition()
 
     @property
@@ -64,17 +55,17 @@ class RecordingSpeaker:
         if self.closed or not text.strip():
             return
         with self._changed:
-            line = Said(text=text, slower=slower)
+            line = SpokenLine(text=text, slower=slower)
             takes_s = self._seconds_per_word * len(text.split())
             self.said.append(line)
             self._under_way.append((line, time.monotonic() + self._left_s() + takes_s))
 
-    def sound(self, sound: Sound) -> None:
+    def sound(self, sound: Tone) -> None:
         """Remember a tone."""
         if not self.closed:
             self.sounds.append(sound)
 
-    def expect(self, lines: Iterable[Line]) -> None:
+    def expect(self, lines: Iterable[SpokenLine]) -> None:
         """Remember what is likely."""
         self.expected = tuple(lines)
 

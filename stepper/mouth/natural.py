@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from stepper.mouth.prefetch import AheadVoice
+from stepper.mouth.prefetch import PrefetchingVoice
 from stepper.mouth.process_voice import ProcessVoice
 from stepper.mouth.settings import SpeechSettings
 
 
-class NaturalVoice(AheadVoice):
+class NaturalVoice(PrefetchingVoice):
     """Make speech with Piper."""
 
     def __init__(self, settings: SpeechSettings) -> None:

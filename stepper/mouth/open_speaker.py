@@ -5,17 +5,17 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable
 
-from stepper.devices.open_output import open_output
+from stepper.devices.open_streams import open_output
 from stepper.devices.ports import NoOutputError, OutputStream
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.natural import NaturalVoice
-from stepper.mouth.pieces import clauses, pieces
-from stepper.mouth.playback import PlayedMouth
+from stepper.mouth.pieces import cut_into_clauses, cut_into_pieces
+from stepper.mouth.playback import PlaybackMouth
 from stepper.mouth.ports import NoVoiceError, Speaker
 from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.mouth.silent import TextOnlySpeaker
 from stepper.mouth.speech_queue import QueuedSpeaker
-from stepper.mouth.system_voice import PyttsxMouth
+from stepper.mouth.system_voice import SystemVoiceMouth
 from stepper.mouth.tones import TONE_RATE_HZ
 
 Tell = Callable[[str], None]
@@ -75,11 +75,11 @@ _NAMES: dict[Engine, str] = {
 
 
 def _open_espeak(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    return _played(EspeakVoice(settings), settings, tell, pieces)
+    return _played(EspeakVoice(settings), settings, tell, cut_into_pieces)
 
 
 def _open_natural(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    return _played(NaturalVoice(settings), settings, tell, clauses)
+    return _played(NaturalVoice(settings), settings, tell, cut_into_clauses)
 
 
 def _played(
@@ -97,13 +97,13 @@ def _played(
     def reopen() -> OutputStream:
         return _open_output(voice.rate_hz, settings.device)[0]
 
-    mouth = PlayedMouth(voice, output, reopen=reopen, tell=tell, cut=cut)
+    mouth = PlaybackMouth(voice, output, reopen=reopen, tell=tell, cut=cut)
     remarks = (_voice_remark(settings, voice.voice_is_known), remark)
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
 
 
 def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    mouth = PyttsxMouth(settings, lambda: open_output(TONE_RATE_HZ))
+    mouth = SystemVoiceMouth(settings, lambda: open_output(TONE_RATE_HZ))
     remarks = (
         _voice_remark(settings, mouth.voice_is_known),
         "The system's own voice speaks through the system's usual sound device." if settings.device else None,

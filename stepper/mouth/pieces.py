@@ -12,7 +12,7 @@ _BREAKS = (r"[.!?;:]\s", r",\s", r"\s")
 """Where a long text may be cut, best first."""
 
 
-def speakable(text: str) -> str:
+def strip_unspeakable(text: str) -> str:
     """Drop what no voice can say: control characters, half characters, spaces in a row.
 
     Returns:
@@ -22,14 +22,14 @@ def speakable(text: str) -> str:
     return " ".join("".join(kept).split())
 
 
-def pieces(text: str) -> tuple[str, ...]:
+def cut_into_pieces(text: str) -> tuple[str, ...]:
     """Cut a text where a speaker would draw breath, and at the latest after `LONGEST_PIECE` characters.
 
     Returns:
         The pieces; none when there is nothing to say. Always: joined, they hold the characters of
         `speakable(text)` in their order, spaces aside.
     """
-    rest = speakable(text)
+    rest = strip_unspeakable(text)
     found = []
     while len(rest) > LONGEST_PIECE:
         cut = _last_break(rest[:LONGEST_PIECE])
@@ -42,14 +42,14 @@ _SHORT = 60
 """Characters a slow voice is asked for at once, where the text can be cut: about four seconds of speech."""
 
 
-def clauses(text: str) -> tuple[str, ...]:
+def cut_into_clauses(text: str) -> tuple[str, ...]:
     """Cut a text for a voice that takes long: at the end of each clause, and at commas where that is long.
 
     Returns:
         The pieces; none when there is nothing to say. Always: joined, they hold the characters of
         `speakable(text)` in their order, spaces aside.
     """
-    ended = (clause for piece in pieces(text) for clause in re.split(_CLAUSE_ENDS, piece))
+    ended = (clause for piece in cut_into_pieces(text) for clause in re.split(_CLAUSE_ENDS, piece))
     return tuple(short for clause in ended for short in _phrases(clause))
 
 

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable
 from threading import Event, Lock
 
 from stepper.devices.ports import NoOutputError, OutputStream
-from stepper.mouth.pieces import pieces
+from stepper.mouth.pieces import cut_into_pieces
 from stepper.mouth.ports import Synthesiser
 
 _AHEAD_S = 1.0
@@ -23,7 +23,7 @@ REOPEN_EVERY_S = 5.0
 """A device that is not there is looked for no more often than this. Unit: seconds."""
 
 
-class PlayedMouth:
+class PlaybackMouth:
     """Say lines by making their sound and playing it."""
 
     def __init__(
@@ -33,7 +33,7 @@ class PlayedMouth:
         *,
         reopen: Callable[[], OutputStream],
         tell: Callable[[str], None],
-        cut: Callable[[str], tuple[str, ...]] = pieces,
+        cut: Callable[[str], tuple[str, ...]] = cut_into_pieces,
     ) -> None:
         """Take over a voice and an open output.
 

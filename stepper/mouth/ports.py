@@ -1,9 +1,9 @@
 """The ports of what speaks, from a line to its sound, and what can go wrong. No I/O.
 
 ```
- Speaker.say ──► QueuedSpeaker ──► Mouth ─┬─ PlayedMouth ──► Synthesiser (in a process) ──► OutputStream (device)
-                 one thread, line         └─ PyttsxMouth ──► the system's voice (a process for each line)
-                 after line
+ Speaker.say ─► QueuedSpeaker ─► Mouth ─┬─ PlaybackMouth ─► Synthesiser (in a process) ─► OutputStream
+                one thread, line        └─ SystemVoiceMouth ─► the system's voice (a process for each line)
+                after line
 ```
 
 The queue knows nothing of sound, a mouth nothing of queues, an output nothing of words. A natural voice
@@ -27,7 +27,7 @@ class NoVoiceError(SurroundingsError):
     """A voice cannot be started, or has stopped for good; the text says why, as half a sentence."""
 
 
-class Sound(Enum):
+class Tone(Enum):
     """A soft tone that stands for a word."""
 
     HEARD = "heard"
@@ -37,7 +37,7 @@ class Sound(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Line:
+class SpokenLine:
     """One line as it is given to a speaker."""
 
     text: str
@@ -64,7 +64,7 @@ class Speaker(Protocol):
         """
         ...
 
-    def sound(self, sound: Sound) -> None:
+    def sound(self, sound: Tone) -> None:
         """Play a soft tone at once, in front of any line said after it. It is no speech: `speaking` leaves it
         out.
 
@@ -72,7 +72,7 @@ class Speaker(Protocol):
         """
         ...
 
-    def expect(self, lines: Iterable[Line]) -> None:
+    def expect(self, lines: Iterable[SpokenLine]) -> None:
         """Make ready what will probably be said next, and forget what was expected before.
 
         Args:

@@ -19,7 +19,7 @@ KEPT = 96
 _Piece = tuple[str, int]
 
 
-class AheadVoice:
+class PrefetchingVoice:
     """Make speech with another voice, and some of it before it is asked for."""
 
     def __init__(self, voice: Synthesiser) -> None:

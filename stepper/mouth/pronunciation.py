@@ -69,14 +69,14 @@ class Pronouncer:
             _, body = self._worker.ask({"phonemes": list(texts)}, _TIMEOUT_S)
         except (WorkerGoneError, NoVoiceError) as error:
             raise SurroundingsError("It is no longer known how words are pronounced.") from error
-        return [split(text) for text in json.loads(body)]
+        return [split_phonemes(text) for text in json.loads(body)]
 
     def close(self) -> None:
         """End the worker. A second call does nothing."""
         self._worker.close()
 
 
-def split(written: str) -> Sounds:
+def split_phonemes(written: str) -> Sounds:
     """Split what is written in the International Phonetic Alphabet into the sounds that are told apart."""
     plain = _NO_SOUND.sub("", written)
     sounds, at = [], 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from stepper.mouth.ports import Line, Sound
+from stepper.mouth.ports import SpokenLine, Tone
 
 
 class TextOnlySpeaker:
@@ -18,10 +18,10 @@ class TextOnlySpeaker:
     def say(self, text: str, slower: bool = False) -> None:
         """Leave the line to the screen."""
 
-    def sound(self, sound: Sound) -> None:
+    def sound(self, sound: Tone) -> None:
         """Leave the tone out."""
 
-    def expect(self, lines: Iterable[Line]) -> None:
+    def expect(self, lines: Iterable[SpokenLine]) -> None:
         """Make nothing ready."""
 
     def silence(self) -> None:

@@ -12,18 +12,17 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from threading import Condition, Event, Thread
 
-from stepper.mouth import ports
-from stepper.mouth.pieces import speakable
-from stepper.mouth.ports import Mouth, NoVoiceError
+from stepper.mouth.pieces import strip_unspeakable
+from stepper.mouth.ports import Mouth, NoVoiceError, SpokenLine, Tone
 from stepper.mouth.settings import SpeechSettings
-from stepper.mouth.tones import TONE_RATE_HZ, tone
+from stepper.mouth.tones import TONE_RATE_HZ, make_tone
 
 _CLOSE_TIMEOUT_S = 2.0
 """How long closing waits for the last line to be cut off; after that the thread is left alone."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Line:
+class _QueuedLine:
     text: str
     words_per_minute: int
     cut: Event = field(default_factory=Event)
@@ -43,8 +42,8 @@ class QueuedSpeaker:
         self._mouth = mouth
         self._settings = settings
         self._tell = tell
-        self._waiting: deque[_Line] = deque()
-        self._current: _Line | None = None
+        self._waiting: deque[_QueuedLine] = deque()
+        self._current: _QueuedLine | None = None
         self._deaf_to_lines = False
         self._closed = False
         self._changed = Condition()
@@ -59,23 +58,23 @@ class QueuedSpeaker:
 
     def say(self, text: str, slower: bool = False) -> None:
         """Put a line at the end of the queue and return at once."""
-        words = speakable(text)
+        words = strip_unspeakable(text)
         with self._changed:
             if words and not self._deaf_to_lines:
                 speed = self._settings.words_per_minute(slower=slower)
-                self._waiting.append(_Line(text=words, words_per_minute=speed))
+                self._waiting.append(_QueuedLine(text=words, words_per_minute=speed))
                 self._changed.notify_all()
 
-    def sound(self, sound: ports.Sound) -> None:
+    def sound(self, sound: Tone) -> None:
         """Play a soft tone at once."""
         if not self._closed:
-            self._mouth.chime(tone(sound, self._settings.volume), TONE_RATE_HZ)
+            self._mouth.chime(make_tone(sound, self._settings.volume), TONE_RATE_HZ)
 
-    def expect(self, lines: Iterable[ports.Line]) -> None:
+    def expect(self, lines: Iterable[SpokenLine]) -> None:
         """Make ready what will probably be said next."""
         if self._deaf_to_lines:
             return
-        likely = ((speakable(line.text), line.slower) for line in lines)
+        likely = ((strip_unspeakable(line.text), line.slower) for line in lines)
         speed = self._settings.words_per_minute
         self._mouth.expect((text, speed(slower=slower)) for text, slower in likely if text)
 
@@ -119,7 +118,7 @@ class QueuedSpeaker:
             finally:
                 self._finish(line)
 
-    def _next_line(self) -> _Line | None:
+    def _next_line(self) -> _QueuedLine | None:
         with self._changed:
             self._changed.wait_for(lambda: self._closed or bool(self._waiting))
             if self._closed:
@@ -127,7 +126,7 @@ class QueuedSpeaker:
             self._current = self._waiting.popleft()
             return self._current
 
-    def _finish(self, line: _Line) -> None:
+    def _finish(self, line: _QueuedLine) -> None:
         with self._changed:
             if self._current is line:
                 self._current = None

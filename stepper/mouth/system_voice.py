@@ -26,7 +26,7 @@ _UNHEARD_SHARE = 0.2
 """A line of some length that is over in this share of its time was not played at all."""
 
 
-class PyttsxMouth:
+class SystemVoiceMouth:
     """Say lines with the system's own voice."""
 
     def __init__(
@@ -184,25 +184,6 @@ class PyttsxMouth:
         words = len(text.split())
         if words >= _FEWEST_WORDS_JUDGED and took_s < _UNHEARD_SHARE * _expected_s(text, words_per_minute):
             raise NoVoiceError("the system plays no sound")
-
-
-def save_with_pyttsx(text: str, path: Path, settings: SpeechSettings) -> None:
-    """Let the system's own voice write a line to a file, in the format that the system writes.
-
-    Raises:
-        NoVoiceError: The system has no voice that can be started, or it fails.
-    """
-    with tempfile.TemporaryDirectory(prefix="stepper-voice-") as folder:
-        options = {"voice": settings.voice, "volume": settings.volume, "folder": folder}
-        worker = Worker("stepper.mouth.system_voice_worker", options)
-        question = {"text": text, "words_per_minute": settings.rate_wpm, "path": str(path.resolve())}
-        try:
-            worker.started()
-            worker.ask(question, _longest_s(text, settings.rate_wpm))
-        except WorkerGoneError:
-            raise NoVoiceError("its process ended before the line was written") from None
-        finally:
-            worker.close()
 
 
 def _expected_s(text: str, words_per_minute: int) -> float:

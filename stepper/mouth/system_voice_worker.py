@@ -19,30 +19,31 @@ from contextlib import suppress
 from threading import Event, Thread
 from typing import Any, BinaryIO, NoReturn
 
-from stepper.mouth import worker_protocol as frames
+from stepper.mouth import worker_protocol
 from stepper.mouth.espeak_library import packaged_paths
 from stepper.mouth.ports import NoVoiceError
 
 
 def main() -> None:
     """Get ready, wait for the one line, say it, end."""
-    asked, answers = frames.worker_pipes()
+    asked, answers = worker_protocol.take_pipes()
     options = json.loads(sys.argv[1])
     tempfile.tempdir = options["folder"]
     with suppress(OSError):  # whoever asked is gone, so nobody waits for an answer
         try:
             engine, voice_is_known = _engine(options["voice"], options["volume"])
             about = {"voice_is_known": voice_is_known}
-            frames.send_answer(answers, frames.READY, json.dumps(about).encode())
-            for question in frames.questions(asked):
+            worker_protocol.send_answer(answers, worker_protocol.READY, json.dumps(about).encode())
+            for question in worker_protocol.read_questions(asked):
                 Thread(target=_end_with_the_program, args=(asked, options["folder"]), daemon=True).start()
                 _say(engine, question)
-                frames.send_answer(answers, frames.DONE)
+                worker_protocol.send_answer(answers, worker_protocol.DONE)
                 break
             else:  # the program is gone; it ends a process it no longer needs before it closes the pipe
                 shutil.rmtree(options["folder"], ignore_errors=True)
         except NoVoiceError as reason:
-            frames.send_answer(answers, frames.REFUSED, str(reason).encode("utf-8", "replace"))
+            why = str(reason).encode("utf-8", "replace")
+            worker_protocol.send_answer(answers, worker_protocol.REFUSED, why)
     os._exit(0)  # some engines crash when they are taken down in the ordinary way
 
 
@@ -103,10 +104,7 @@ def _say(engine: Any, question: dict[str, Any]) -> None:
     engine.connect("error", lambda name, exception: failures.append(str(exception)))
     engine.connect("finished-utterance", lambda name, completed: finished.set())
     engine.setProperty("rate", question["words_per_minute"])
-    if "path" in question:
-        engine.save_to_file(question["text"], question["path"])
-    else:
-        engine.say(question["text"])
+    engine.say(question["text"])
     try:
         engine.runAndWait()
     except Exception as error:  # each system's driver raises what it likes

@@ -10,23 +10,23 @@ import math
 from array import array
 from functools import lru_cache
 
-from stepper.mouth.ports import Sound
+from stepper.mouth.ports import Tone
 
 TONE_RATE_HZ = 22_050
 """Samples per second of every tone."""
 _LOUDEST = 0.09
 """Peak of a tone as a share of the loudest sound: 21 dB below it."""
 _FADE_S = 0.008
-_NOTES: dict[Sound, tuple[tuple[float, float], ...]] = {
-    Sound.HEARD: ((659.3, 0.045), (880.0, 0.055)),
-    Sound.NOT_UNDERSTOOD: ((523.3, 0.08), (392.0, 0.11)),
+_NOTES: dict[Tone, tuple[tuple[float, float], ...]] = {
+    Tone.HEARD: ((659.3, 0.045), (880.0, 0.055)),
+    Tone.NOT_UNDERSTOOD: ((523.3, 0.08), (392.0, 0.11)),
 }
 """Pitch in Hz and length in s of each note: e'' a'' up, c'' g' down (equal temperament, a' = 440 Hz). At the
 pitch of a voice, a third below these and more, the ears' detector would take them for one."""
 
 
 @lru_cache(maxsize=8)
-def tone(sound: Sound, volume: float = 1.0) -> bytes:
+def make_tone(sound: Tone, volume: float = 1.0) -> bytes:
     """Make a tone: one channel, signed 16-bit, at `TONE_RATE_HZ`.
 
     Args:

@@ -18,7 +18,7 @@ from threading import Timer
 from typing import Any, BinaryIO, cast
 
 import stepper
-from stepper.mouth import worker_protocol as frames
+from stepper.mouth import worker_protocol
 from stepper.mouth.ports import NoVoiceError
 
 START_TIMEOUT_S = 15.0
@@ -93,7 +93,7 @@ class Worker:
             NoVoiceError: It says that it cannot speak.
         """
         try:
-            frames.send_question(cast("BinaryIO", self._process.stdin), question)
+            worker_protocol.send_question(cast("BinaryIO", self._process.stdin), question)
         except (OSError, ValueError):
             raise WorkerGoneError from None
         return self._answer(timeout_s)
@@ -123,13 +123,13 @@ class Worker:
         watchdog.daemon = True
         watchdog.start()
         try:
-            answer = frames.read_answer(cast("BinaryIO", self._process.stdout))
+            answer = worker_protocol.read_answer(cast("BinaryIO", self._process.stdout))
         finally:
             watchdog.cancel()
         if answer is None:
             raise WorkerGoneError
         kind, body = answer
-        if kind == frames.REFUSED:
+        if kind == worker_protocol.REFUSED:
             raise NoVoiceError(body.decode("utf-8", "replace"))
         return kind, body
 

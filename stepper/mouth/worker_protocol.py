@@ -38,7 +38,7 @@ def send_question(pipe: BinaryIO, question: Mapping[str, Any]) -> None:
     pipe.flush()
 
 
-def questions(pipe: BinaryIO) -> Iterator[dict[str, Any]]:
+def read_questions(pipe: BinaryIO) -> Iterator[dict[str, Any]]:
     """Yield one question after another, until the other side is gone."""
     for line in pipe:
         yield json.loads(line)
@@ -73,7 +73,7 @@ def read_answer(pipe: BinaryIO) -> tuple[bytes, bytes] | None:
     return (kind, body) if len(body) == size_bytes else None
 
 
-def worker_pipes() -> tuple[BinaryIO, BinaryIO]:
+def take_pipes() -> tuple[BinaryIO, BinaryIO]:
     """Give a worker its two pipes, and turn whatever else writes to standard output away from them.
 
     Libraries print there, which would be read as an answer.

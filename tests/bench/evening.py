@@ -110,7 +110,7 @@ def knit(room, folder: Path, args) -> None:
 
 def tail(room) -> None:
     from stepper.mouth.open_speaker import open_speaker
-    from stepper.devices.open_input import open_input
+    from stepper.devices.open_streams import open_input
 
     speaker, _ = open_speaker(SpeechSettings(engine="espeak"))
     longest = []

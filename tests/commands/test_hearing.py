@@ -12,8 +12,8 @@ from stepper.commands.preferences import Preferences
 from stepper.commands.wordings import wordings_for
 from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
-from stepper.mouth.render import render
 from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 CUES = ("next step", "where are we", "go back", "what can i say")

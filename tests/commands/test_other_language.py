@@ -13,8 +13,8 @@ from stepper.commands.preferences import Preferences
 from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import NotUnderstood, understand
-from stepper.mouth.render import render
 from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 KOREAN = Path(__file__).with_name("korean.toml")
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"

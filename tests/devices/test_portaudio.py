@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.devices.portaudio import configurations, why_not
+from stepper.devices.portaudio import list_configurations, why_not
 
 _TRY = """
 from stepper.mouth.open_speaker import open_speaker
@@ -39,12 +39,12 @@ def test_nothing_is_tried_where_only_the_systems_own_configuration_takes_part(tm
     """The trial costs a third of a second, so it is left out where it can tell nothing."""
     assert why_not(()) == ""
     if Path("/usr/share/alsa/alsa.conf").exists():
-        assert configurations({"HOME": str(tmp_path)}) == ()
+        assert list_configurations({"HOME": str(tmp_path)}) == ()
 
 
 def test_a_file_of_her_own_or_a_named_one_is_a_reason_to_try(tmp_path: Path) -> None:
     """Whatever she or a program wrote there may be broken, a named file that is missing too."""
     (tmp_path / ".asoundrc").write_text("x")
-    assert configurations({"HOME": str(tmp_path)})[0][0] == str(tmp_path / ".asoundrc")
+    assert list_configurations({"HOME": str(tmp_path)})[0][0] == str(tmp_path / ".asoundrc")
     missing = {"ALSA_CONFIG_PATH": str(tmp_path / "none")}
-    assert configurations(missing) == ((str(tmp_path / "none"), 0, -1),)
+    assert list_configurations(missing) == ((str(tmp_path / "none"), 0, -1),)

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.devices.wav_microphone import WavMicrophone
 from stepper.ears.gate import Gate
-from stepper.ears.listen import level_db
+from stepper.ears.listen import measure_level_db
 from stepper.errors import SurroundingsError
 
 BEFORE = 5120
@@ -69,7 +69,7 @@ def test_a_recording_that_begins_and_ends_with_speech_is_one_utterance(tmp_path:
     path = written(tmp_path / "a.wav", rate=16_000, channels=1, width=2, frames=loud)
     sound, gate = b"".join(WavMicrophone(path).blocks()), Gate()
     chunks = [sound[at : at + 1024] for at in range(0, len(sound) - 1023, 1024)]
-    found = [gate.take(chunk, speech=any(chunk), level_db=level_db(chunk)) for chunk in chunks]
+    found = [gate.take(chunk, speech=any(chunk), level_db=measure_level_db(chunk)) for chunk in chunks]
     (utterance,) = filter(None, found)
     assert len(loud) <= len(utterance) <= len(loud) + SECOND // 2
 

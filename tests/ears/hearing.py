@@ -19,9 +19,9 @@ import pytest
 
 from stepper.devices.wav_microphone import WavMicrophone
 from stepper.ears.moonshine_model import MoonshineModel
-from stepper.mouth.render import render
 from stepper.mouth.settings import SpeechSettings
 from tests.bench.voice.twin import make_twin
+from tests.speech import render
 
 NUDGES = range(4)
 """Seeds; the first leaves the sound as it is."""

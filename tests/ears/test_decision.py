@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.decision import Scored, decide, together
+from stepper.ears.decision import Scored, decide, total_score
 from stepper.ears.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
@@ -39,7 +39,7 @@ def test_the_words_have_a_weight() -> None:
     for words, best in ((0.0, one), (1.0, other)):
         found = decide([one, other], replace(STRICT, words=words, least=-20.0, clear=0.0))
         assert found == best
-    assert together(one, replace(STRICT, words=0.5)) == -5.5
+    assert total_score(one, replace(STRICT, words=0.5)) == -5.5
 
 
 def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:

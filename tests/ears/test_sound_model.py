@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from stepper.ears import sound_model
-from stepper.ears.sound_distance import Likeness
+from stepper.ears.sound_distance import SoundDistances
 from stepper.ears.sound_model import FRAME_S, SoundModel
 from stepper.errors import SurroundingsError
 from stepper.mouth.pronunciation import SOUNDS, Pronouncer
@@ -30,7 +30,7 @@ def test_the_sounds_of_a_sentence_are_found_frame_by_frame(network: str, tmp_pat
         assert likely.shape == (pytest.approx(len(pcm) / 32_000 / FRAME_S, abs=4), len(SOUNDS) + 1)
         assert np.exp(likely).sum(1) == pytest.approx(np.ones(len(likely)), abs=1e-4)
         heard = tuple(SOUNDS[column - 1] for column, _ in groupby(likely.argmax(1)) if column)
-        right, wrong = Likeness(said).distances(heard)
+        right, wrong = SoundDistances(said).distances(heard)
         assert right < 0.2
         assert wrong > 0.4
 

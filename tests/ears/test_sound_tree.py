@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.ears.sound_tree import Endings, SoundTree, anything, silent
+from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 FEW = SOUNDS[:3]
@@ -83,5 +83,5 @@ def test_the_same_sound_twice_needs_a_gap() -> None:
 def test_silence_and_anything_at_all_are_sums() -> None:
     """Of what each frame gives to nothing, and of the best of each frame."""
     likely = frames(1, 4)
-    assert silent(likely) == pytest.approx([0, *np.cumsum(likely[:, 0])], abs=1e-5)
-    assert anything(likely) == pytest.approx([0, *np.cumsum(likely.max(1))], abs=1e-5)
+    assert log_silence(likely) == pytest.approx([0, *np.cumsum(likely[:, 0])], abs=1e-5)
+    assert log_anything(likely) == pytest.approx([0, *np.cumsum(likely.max(1))], abs=1e-5)

@@ -5,7 +5,7 @@ from itertools import combinations
 import numpy as np
 import pytest
 
-from stepper.devices.resample import at_rate
+from stepper.devices.resample import resample
 from stepper.ears.speaker_embedding import SpeakerEncoder, is_installed, likeness, log_mel
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
@@ -19,7 +19,7 @@ def said(voice: str, line: str) -> bytes:
     """Give a line by a synthetic voice, as it is listened to."""
     made = EspeakVoice(SpeechSettings(voice=voice))
     try:
-        return at_rate(made.speech(line, 150), made.rate_hz, 16_000)
+        return resample(made.speech(line, 150), made.rate_hz, 16_000)
     finally:
         made.close()
 

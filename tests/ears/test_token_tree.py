@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.token_tree import Node, token_tree, written
+from stepper.ears.token_tree import Node, as_model_writes, build_token_tree
 
 
 def walked(root: Node, way: str) -> str | None:
@@ -18,7 +18,7 @@ def letters(text: str) -> tuple[int, ...]:
 
 def test_every_text_is_a_way_through_the_tree_and_beginnings_are_shared() -> None:
     """Nothing is complete but the texts; what begins alike takes the same way."""
-    root = token_tree(["go on", "go back", "go"], letters)
+    root = build_token_tree(["go on", "go back", "go"], letters)
     for text in ("go on", "go back", "go"):
         assert walked(root, text) == text
     assert walked(root, "go b") == ""
@@ -28,10 +28,10 @@ def test_every_text_is_a_way_through_the_tree_and_beginnings_are_shared() -> Non
 
 def test_no_texts_are_an_empty_tree() -> None:
     """There is nothing to say and nowhere to go."""
-    assert token_tree([], letters) == Node()
+    assert build_token_tree([], letters) == Node()
 
 
 def test_a_text_is_written_as_prose_is() -> None:
     """A capital in front and for "I"."""
-    assert written("where am i") == "Where am I"
-    assert written("i count six") == "I count six"
+    assert as_model_writes("where am i") == "Where am I"
+    assert as_model_writes("i count six") == "I count six"

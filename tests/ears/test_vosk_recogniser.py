@@ -8,11 +8,11 @@ from pathlib import Path
 import pytest
 
 from stepper.devices.wav_microphone import WavMicrophone
-from stepper.ears.vosk_recogniser import VoskRecogniser, grammar_of, heard_in
+from stepper.ears.vosk_recogniser import VoskRecogniser, make_grammar, read_result
 from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
-from stepper.mouth.render import render
 from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 WORDINGS = Wordings(
     phrases={"next step": "next", "purl back": "back"},
@@ -31,10 +31,10 @@ needs_korean = pytest.mark.skipif(
 
 def test_the_grammar_holds_what_the_model_knows_and_names_the_rest() -> None:
     """Phrases whole, frames in their parts, numbers word by word; a word it does not know costs its wording."""
-    grammar, left_out = grammar_of(WORDINGS, "", lambda text: "purl" not in text)
+    grammar, left_out = make_grammar(WORDINGS, "", lambda text: "purl" not in text)
     assert grammar == ["next step", "count is", "short", "forty", "six"]
     assert left_out == ("purl back",)
-    addressed, _ = grammar_of(WORDINGS, "stepper", lambda text: True)
+    addressed, _ = make_grammar(WORDINGS, "stepper", lambda text: True)
     assert addressed[:4] == ["stepper next step", "stepper purl back", "stepper count is", "stepper"]
 
 
@@ -42,16 +42,16 @@ def test_only_a_whole_result_is_a_cue() -> None:
     """As sure as the least sure word; nothing with other words in it, nothing unknown, nothing without the
     address word."""
     words = [{"word": "next", "conf": 0.9}, {"word": "step", "conf": 0.4}]
-    heard = heard_in({"text": "next step", "result": words}, WORDINGS, "")
+    heard = read_result({"text": "next step", "result": words}, WORDINGS, "")
     assert heard is not None
     assert (heard.text, heard.score) == ("next step", 0.4)
     for text in ("", "[unk]", "next step [unk]", "next step next step", "next"):
-        assert heard_in({"text": text, "result": words}, WORDINGS, "") is None, text
-    assert heard_in({"text": "next step", "result": words}, WORDINGS, "stepper") is None
-    addressed = heard_in({"text": "stepper six", "result": words}, WORDINGS, "stepper")
+        assert read_result({"text": text, "result": words}, WORDINGS, "") is None, text
+    assert read_result({"text": "next step", "result": words}, WORDINGS, "stepper") is None
+    addressed = read_result({"text": "stepper six", "result": words}, WORDINGS, "stepper")
     assert addressed is not None
     assert addressed.text == ""
-    called = heard_in({"text": "stepper", "result": words}, WORDINGS, "stepper")
+    called = read_result({"text": "stepper", "result": words}, WORDINGS, "stepper")
     assert called is not None
     assert called.goes_on
 

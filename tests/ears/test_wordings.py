@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.wordings import Frame, Wordings, without_address
+from stepper.ears.wordings import Frame, Wordings, strip_address
 
 
 def test_a_number_is_put_into_its_frame() -> None:
@@ -32,11 +32,11 @@ def test_a_frame_may_have_numbers_of_its_own() -> None:
 
 def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
     """The word in the middle, a word that begins like it, or nothing behind it is no address."""
-    assert without_address("stepper next step", "stepper") == "next step"
-    assert without_address("next step stepper", "stepper") is None
-    assert without_address("steppers next step", "stepper") is None
-    assert without_address("stepper", "stepper") is None
-    assert without_address("next step", "") == "next step"
+    assert strip_address("stepper next step", "stepper") == "next step"
+    assert strip_address("next step stepper", "stepper") is None
+    assert strip_address("steppers next step", "stepper") is None
+    assert strip_address("stepper", "stepper") is None
+    assert strip_address("next step", "") == "next step"
 
 
 def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() -> None:

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import time
 
-from stepper.mouth.fakes import RecordingSpeaker, Said
+from stepper.mouth.fakes import RecordingSpeaker, SpokenLine
 
 
 def test_it_remembers_lines_in_order() -> None:
@@ -10,7 +10,7 @@ def test_it_remembers_lines_in_order() -> None:
     speaker = RecordingSpeaker()
     speaker.say("Round one.")
     speaker.say("Round one.", slower=True)
-    assert speaker.said == [Said(text="Round one."), Said(text="Round one.", slower=True)]
+    assert speaker.said == [SpokenLine(text="Round one."), SpokenLine(text="Round one.", slower=True)]
     assert speaker.texts == ("Round one.", "Round one.")
     assert not speaker.speaking
 

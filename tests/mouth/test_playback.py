@@ -8,7 +8,7 @@ import pytest
 
 import stepper.mouth.playback as played
 from stepper.devices.ports import NoOutputError
-from stepper.mouth.playback import PlayedMouth
+from stepper.mouth.playback import PlaybackMouth
 
 _RATE_HZ = 1000
 
@@ -69,7 +69,7 @@ class _Bench:
         self.outputs = [_ClockOutput()]
         self.told: list[str] = []
         self.device_is_back = False
-        self.mouth = PlayedMouth(self.voice, self.outputs[0], reopen=self._reopen, tell=self.told.append)
+        self.mouth = PlaybackMouth(self.voice, self.outputs[0], reopen=self._reopen, tell=self.told.append)
 
     def _reopen(self) -> _ClockOutput:
         if not self.device_is_back:

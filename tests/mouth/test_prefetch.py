@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 import pytest
 
 from stepper.mouth.ports import NoVoiceError
-from stepper.mouth.prefetch import KEPT, AheadVoice
+from stepper.mouth.prefetch import KEPT, PrefetchingVoice
 
 
 class SlowVoice:
@@ -49,14 +49,14 @@ def slow() -> SlowVoice:
 
 
 @pytest.fixture
-def voice(slow: SlowVoice) -> Iterator[AheadVoice]:
+def voice(slow: SlowVoice) -> Iterator[PrefetchingVoice]:
     """The same, with what is likely made ahead."""
-    made = AheadVoice(slow)
+    made = PrefetchingVoice(slow)
     yield made
     made.close()
 
 
-def wait_until_ready(voice: AheadVoice, text: str) -> None:
+def wait_until_ready(voice: PrefetchingVoice, text: str) -> None:
     """Wait until a piece is made."""
     ends_at = time.monotonic() + 5
     while not voice.is_ready(text, 150):
@@ -64,7 +64,7 @@ def wait_until_ready(voice: AheadVoice, text: str) -> None:
         time.sleep(0.002)
 
 
-def test_what_was_expected_is_there_at_once_and_the_same(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_what_was_expected_is_there_at_once_and_the_same(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """The next line begins without the time it takes to make it, and is made only once."""
     slow.takes_s = 0.3
     plain = slow.speech("next", 150)
@@ -76,7 +76,7 @@ def test_what_was_expected_is_there_at_once_and_the_same(voice: AheadVoice, slow
     assert slow.asked.count("next") == 2
 
 
-def test_what_is_asked_for_goes_in_front_of_what_is_expected(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_what_is_asked_for_goes_in_front_of_what_is_expected(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """Somebody waits for it: at most the piece under way is made before."""
     voice.expect([(f"likely {number}", 150) for number in range(20)])
     time.sleep(0.02)
@@ -84,7 +84,7 @@ def test_what_is_asked_for_goes_in_front_of_what_is_expected(voice: AheadVoice, 
     assert slow.asked.index("now") <= 2
 
 
-def test_a_stale_expectation_is_dropped(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_a_stale_expectation_is_dropped(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """After another cue nobody wants what was likely before it."""
     voice.expect([(f"old {number}", 150) for number in range(50)])
     voice.expect([("new", 150)])
@@ -92,12 +92,12 @@ def test_a_stale_expectation_is_dropped(voice: AheadVoice, slow: SlowVoice) -> N
     assert sum(text.startswith("old") for text in slow.asked) <= 1
 
 
-def test_the_speed_is_part_of_the_piece(voice: AheadVoice) -> None:
+def test_the_speed_is_part_of_the_piece(voice: PrefetchingVoice) -> None:
     """A line said again slower is another sound."""
     assert voice.speech("one", 150) != voice.speech("one", 120)
 
 
-def test_the_voice_is_asked_by_one_thread_at_a_time(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_the_voice_is_asked_by_one_thread_at_a_time(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """A worker process answers one question at a time."""
     slow.takes_s = 0.005
     voice.expect([(f"likely {number}", 150) for number in range(20)])
@@ -109,7 +109,7 @@ def test_the_voice_is_asked_by_one_thread_at_a_time(voice: AheadVoice, slow: Slo
     assert slow.most_at_once == 1
 
 
-def test_what_is_kept_is_bounded(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_what_is_kept_is_bounded(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """However long the evening, memory does not grow; the oldest goes first."""
     slow.takes_s = 0.0
     for number in range(KEPT + 5):
@@ -118,7 +118,7 @@ def test_what_is_kept_is_bounded(voice: AheadVoice, slow: SlowVoice) -> None:
     assert voice.is_ready("5", 150)
 
 
-def test_a_voice_that_stops_is_told_to_who_asks_and_closing_ends_it(voice: AheadVoice, slow: SlowVoice) -> None:
+def test_a_voice_that_stops_is_told_to_who_asks_and_closing_ends_it(voice: PrefetchingVoice, slow: SlowVoice) -> None:
     """Making ahead fails in silence; asking does not."""
     slow.fails = True
     voice.expect([("next", 150)])

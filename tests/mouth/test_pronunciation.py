@@ -5,7 +5,7 @@ from importlib.util import find_spec
 
 import pytest
 
-from stepper.mouth.pronunciation import SOUNDS, Pronouncer, split
+from stepper.mouth.pronunciation import SOUNDS, Pronouncer, split_phonemes
 
 
 @pytest.fixture(scope="module")
@@ -41,6 +41,6 @@ def test_several_clauses_are_one_row_and_silence_is_none(pronouncer: Pronouncer)
 
 def test_stress_and_length_are_dropped_and_double_letters_kept() -> None:
     """The alphabet's tʃ and oʊ are one sound each; its ˈ and ː are none."""
-    assert split("ˈtʃoʊz") == ("tʃ", "oʊ", "z")
-    assert split("niː(de)d") == ("n", "i", "d")
-    assert set(split("ɹʌnɚ")) <= set(SOUNDS)
+    assert split_phonemes("ˈtʃoʊz") == ("tʃ", "oʊ", "z")
+    assert split_phonemes("niː(de)d") == ("n", "i", "d")
+    assert set(split_phonemes("ɹʌnɚ")) <= set(SOUNDS)

@@ -6,7 +6,7 @@ from threading import Event
 
 import pytest
 
-from stepper.mouth.ports import Line, NoVoiceError, Sound
+from stepper.mouth.ports import NoVoiceError, SpokenLine, Tone
 from stepper.mouth.settings import SpeechSettings
 from stepper.mouth.speech_queue import QueuedSpeaker
 
@@ -64,7 +64,7 @@ def speaker(mouth: _SlowMouth, told: list[str]) -> Iterator[QueuedSpeaker]:
 
 def test_a_tone_goes_straight_to_the_mouth_and_is_no_speech(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
     """She hears it at once, and the ears need not be closed for it."""
-    speaker.sound(Sound.HEARD)
+    speaker.sound(Tone.HEARD)
     assert len(mouth.chimed) == 1
     assert mouth.chimed[0] < 0.2
     assert not speaker.speaking
@@ -72,7 +72,7 @@ def test_a_tone_goes_straight_to_the_mouth_and_is_no_speech(speaker: QueuedSpeak
 
 def test_what_is_expected_is_made_ready_at_its_speed(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
     """A line that is made at another speed than it is said at would be made in vain."""
-    speaker.expect((Line(text="one  two"), Line(text=" "), Line(text="one two", slower=True)))
+    speaker.expect((SpokenLine(text="one  two"), SpokenLine(text=" "), SpokenLine(text="one two", slower=True)))
     assert mouth.expected == [("one two", 150), ("one two", 120)]
 
 

@@ -11,11 +11,11 @@ from threading import Event, Thread
 
 import pytest
 
-from stepper.devices.open_output import open_output
+from stepper.devices.open_streams import open_output
 from stepper.devices.ports import NoOutputError, OutputStream
 from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.settings import SpeechSettings
-from stepper.mouth.system_voice import PyttsxMouth
+from stepper.mouth.system_voice import SystemVoiceMouth
 from stepper.mouth.tones import TONE_RATE_HZ
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
@@ -28,7 +28,7 @@ def mouth(room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path):  # type: ignor
     """The system's own voice in the room, with its temporary files where they can be counted."""
     monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
     try:
-        made = PyttsxMouth(SpeechSettings())
+        made = SystemVoiceMouth(SpeechSettings())
     except NoVoiceError as reason:
         pytest.skip(str(reason))
     yield made
@@ -36,7 +36,7 @@ def mouth(room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path):  # type: ignor
     assert list(tmp_path.iterdir()) == [], "temporary files are left behind"
 
 
-def test_a_line_is_heard_at_its_length(room, mouth: PyttsxMouth) -> None:  # type: ignore[no-untyped-def]
+def test_a_line_is_heard_at_its_length(room, mouth: SystemVoiceMouth) -> None:  # type: ignore[no-untyped-def]
     """It comes back when the line is over, and the line was heard.
 
     Source: 12 words at 150 words per minute take 4.8 s.
@@ -54,7 +54,7 @@ def test_tones_sound_beside_the_voice_and_need_no_voice(  # type: ignore[no-unty
     monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
     loud = array("h", [9000, -9000] * (TONE_RATE_HZ // 4)).tobytes()
     try:
-        made = PyttsxMouth(SpeechSettings(), lambda: open_output(TONE_RATE_HZ))
+        made = SystemVoiceMouth(SpeechSettings(), lambda: open_output(TONE_RATE_HZ))
     except NoVoiceError as reason:
         pytest.skip(str(reason))
     with room.record() as recording:
@@ -66,7 +66,7 @@ def test_tones_sound_beside_the_voice_and_need_no_voice(  # type: ignore[no-unty
     def none() -> OutputStream:
         raise NoOutputError("nothing is there")
 
-    mute = PyttsxMouth(SpeechSettings(), none)
+    mute = SystemVoiceMouth(SpeechSettings(), none)
     mute.chime(loud, TONE_RATE_HZ)
     with room.record() as recording:
         mute.utter("Round one.", 150, Event())
@@ -75,7 +75,7 @@ def test_tones_sound_beside_the_voice_and_need_no_voice(  # type: ignore[no-unty
 
 
 def test_hushing_ends_player_and_process_and_the_next_line_is_heard(  # type: ignore[no-untyped-def]
-    room, mouth: PyttsxMouth, is_running: Callable[[int], bool]
+    room, mouth: SystemVoiceMouth, is_running: Callable[[int], bool]
 ) -> None:
     """Silence is at once, and costs the next line nothing."""
     cut = Event()
@@ -98,7 +98,7 @@ def test_hushing_ends_player_and_process_and_the_next_line_is_heard(  # type: ig
         recording.wait_for_sound(after=hushed_at + 0.5)
 
 
-def test_a_process_that_dies_is_replaced_and_the_line_said_again(mouth: PyttsxMouth) -> None:
+def test_a_process_that_dies_is_replaced_and_the_line_said_again(mouth: SystemVoiceMouth) -> None:
     """One death costs a moment; two over the same line stop the voice, with a reason."""
     reasons: list[str] = []
 
@@ -119,7 +119,7 @@ def test_a_process_that_dies_is_replaced_and_the_line_said_again(mouth: PyttsxMo
     assert reasons == ["its process ended twice over the same line"]
 
 
-def _next_process(mouth: PyttsxMouth, before: int | None) -> int:
+def _next_process(mouth: SystemVoiceMouth, before: int | None) -> int:
     ends_at = time.monotonic() + 5
     while (process_id := mouth.process_id) in {None, before}:
         assert time.monotonic() < ends_at
@@ -133,7 +133,7 @@ def _next_process(mouth: PyttsxMouth, before: int | None) -> int:
 def test_a_line_that_nobody_can_have_heard_is_told() -> None:
     """Without a device its player ends at once and says nothing; the user must not take that for speech."""
     try:
-        mouth = PyttsxMouth(SpeechSettings())
+        mouth = SystemVoiceMouth(SpeechSettings())
     except NoVoiceError as reason:
         pytest.skip(str(reason))
     with pytest.raises(NoVoiceError, match="plays no sound"):

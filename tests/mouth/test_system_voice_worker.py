@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 import subprocess
 import sys
 from dataclasses import dataclass
@@ -8,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.mouth import worker_protocol as frames
+from stepper.mouth import worker_protocol
 from stepper.mouth.system_voice_worker import matching_voice
 from stepper.mouth.worker import Worker, WorkerGoneError
 
@@ -53,15 +54,18 @@ def test_a_system_without_an_english_voice_keeps_its_own() -> None:
     assert matching_voice([HANS], "", HANS.id) is None
 
 
+@pytest.mark.sound
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the packaged library is for Linux")
-def test_it_writes_one_line_to_a_file_and_ends(tmp_path: Path) -> None:
+@pytest.mark.skipif(shutil.which("aplay") is None, reason="the program aplay, which it plays through, is missing")
+def test_it_says_one_line_and_ends(room, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     """One process serves one line, with the library that a package brings along."""
     worker = Worker("stepper.mouth.system_voice_worker", {"voice": "", "volume": 1.0, "folder": str(tmp_path)})
-    question = {"text": "Round one.", "words_per_minute": 150, "path": str(tmp_path / "one.wav")}
+    question = {"text": "Round one.", "words_per_minute": 150}
     try:
         assert worker.started() == {"voice_is_known": True}
-        assert worker.ask(question, 20) == (frames.DONE, b"")
-        assert (tmp_path / "one.wav").stat().st_size > 10_000
+        with room.record() as recording:
+            assert worker.ask(question, 20) == (worker_protocol.DONE, b"")
+            recording.wait_for_sound()
         with pytest.raises(WorkerGoneError):
             worker.ask(question, 20)
     finally:

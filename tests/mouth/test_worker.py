@@ -9,7 +9,7 @@ from collections.abc import Callable
 
 import pytest
 
-from stepper.mouth import worker_protocol as frames
+from stepper.mouth import worker_protocol
 from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.worker import Worker, WorkerGoneError
 
@@ -24,7 +24,7 @@ def test_it_answers_one_question_after_another() -> None:
         assert worker.started()["rate_hz"] == 22_050
         for _ in range(3):
             kind, pcm = worker.ask({"text": "Round one.", "words_per_minute": 150}, 5)
-            assert kind == frames.SPEECH
+            assert kind == worker_protocol.SPEECH
             assert len(pcm) > 10_000
     finally:
         worker.close()

@@ -27,13 +27,13 @@ import numpy as np
 from stepper.commands.loading import load
 from stepper.commands.wordings import wordings_for
 from stepper.language.understand import NotUnderstood, normal, understand
-from stepper.ears.decision import together
+from stepper.ears.decision import total_score
 from stepper.mouth.espeak import EspeakVoice
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.moonshine_model import MoonshineModel
 from stepper.mouth.natural import NaturalVoice
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.devices.resample import at_rate
+from stepper.devices.resample import resample
 from stepper.mouth.settings import SpeechSettings
 from tests.bench.voice.film import mixed
 from tests.bench.voice.material import texts
@@ -64,7 +64,7 @@ def voices():
 
 def said(voice, text: str) -> np.ndarray:
     """Return the sound of a text at the hearing rate, with a quarter of a second of silence at either end."""
-    pcm = at_rate(voice.speech(text, 150), voice.rate_hz, HEARING_RATE_HZ)
+    pcm = resample(voice.speech(text, 150), voice.rate_hz, HEARING_RATE_HZ)
     return np.concatenate([_QUIET, trimmed(np.frombuffer(pcm, np.int16)), _QUIET])
 
 
@@ -120,7 +120,7 @@ def main() -> None:
             heard = recogniser.recognise(given)
             answers[way] = heard.text if heard else ""
             listed = recogniser.weighed(recogniser.take_in(given), recogniser.manner)
-            scores[way] = {each.text: together(each, recogniser.manner.thresholds) for each in listed}
+            scores[way] = {each.text: total_score(each, recogniser.manner.thresholds) for each in listed}
         for way in answers:
             name = "nudge" if isinstance(way, int) else way
             row[f"right {name}"].append(same(text, answers[way]))

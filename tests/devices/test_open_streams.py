@@ -8,10 +8,10 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from stepper.devices.miniaudio_output import MiniaudioOutput
-from stepper.devices.open_output import open_output, output_devices
-from stepper.devices.portaudio_output import PortAudioOutput
-from stepper.devices.ports import NoOutputError, OutputStream
+from stepper.devices.miniaudio_streams import MiniaudioOutput
+from stepper.devices.open_streams import loudspeakers, microphones, open_input, open_output
+from stepper.devices.portaudio_streams import PortAudioOutput
+from stepper.devices.ports import NoInputError, NoOutputError, OutputStream
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 
@@ -34,7 +34,7 @@ def test_without_any_device_the_reason_names_both_libraries() -> None:
     both = r"no sound device can be opened \(PortAudio: .*; miniaudio: .*\)"
     with pytest.raises(NoOutputError, match=both):
         open_output(22_050)
-    assert output_devices() == ()
+    assert loudspeakers() == ()
 
 
 @pytest.mark.sound
@@ -104,7 +104,7 @@ def test_miniaudio_takes_over_without_portaudio(monkeypatch: pytest.MonkeyPatch,
     output = open_output(22_050)
     assert isinstance(output, MiniaudioOutput)
     output.close()
-    assert output_devices()
+    assert loudspeakers()
 
 
 def _opened(kind: Callable[[int], OutputStream], rate_hz: int) -> OutputStream:
@@ -127,3 +127,23 @@ def _likeness(played: np.ndarray, heard: np.ndarray) -> float:
     size = 1 << (len(played) + len(heard)).bit_length()
     cross = np.fft.irfft(np.fft.rfft(heard, size) * np.conj(np.fft.rfft(played, size)), size)
     return float(np.max(np.abs(cross)) / (np.linalg.norm(played) * np.linalg.norm(heard)))
+
+
+@pytest.mark.usefixtures("no_sound")
+def test_without_a_microphone_one_sentence_names_what_each_library_found() -> None:
+    """Who has to look for the cause reads both reasons."""
+    with pytest.raises(NoInputError, match=r"no microphone can be opened \(PortAudio: .*; miniaudio: .*\)"):
+        open_input()
+    assert microphones() == ()
+
+
+@pytest.mark.sound
+@pytest.mark.usefixtures("room")
+def test_the_usual_microphone_opens_and_gives_blocks_of_40_ms() -> None:
+    """40 ms at 16 kHz and 16 bit are 1280 bytes."""
+    stream = open_input()
+    try:
+        assert len(stream.take(5) or b"") == 1280
+    finally:
+        stream.close()
+    assert microphones()
