@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import importlib
-import os
-import sys
 from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from pathlib import Path
@@ -98,7 +96,7 @@ def recogniser_for(
 def _vocabulary(name: str) -> Path:
     """Find a vocabulary file: from the folder she works in, or beside her settings."""
     path = Path(name).expanduser()
-    beside = settings_path(os.environ, sys.platform).parent / path
+    beside = settings_path().parent / path
     return beside if not path.exists() and beside.exists() else path
 
 

@@ -8,8 +8,6 @@ from __future__ import annotations
 
 import argparse
 import importlib
-import os
-import sys
 import time
 import wave
 from collections.abc import Iterator
@@ -45,7 +43,7 @@ _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
 
 def voice_path() -> Path:
     """Give the place of what is kept of her voice."""
-    return data_folder(os.environ, sys.platform) / "voice.json"
+    return data_folder() / "voice.json"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
