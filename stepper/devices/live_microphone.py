@@ -1,7 +1,7 @@
-"""A microphone that may go and come back, without an end to the session.
+"""A microphone that may go and return without ending the session.
 
-A device that has gone is told once, and looked for every few seconds; when it is back that is told too. Not
-every system tells that a device has gone: one that gives no block for a while is taken for gone.
+A device that has gone is reported once and looked for every few seconds; its return is reported too. Not
+every system says that a device has gone: one that gives no block for a while counts as gone.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ STALLED_S = 4.0
 REOPEN_EVERY_S = 5.0
 """How often a microphone that has gone is looked for. Unit: seconds."""
 SILENT_S = 20.0
-"""Nothing but noughts for so long: a microphone that is muted, or that the system does not let us hear. One
+"""Nothing but zeros for so long: a microphone that is muted, or that the system does not let us hear. One
 that works always gives some noise."""
 _LOOK_S = 0.5
 
@@ -35,12 +35,12 @@ class LiveMicrophone:
         there: Callable[[bool, str], None] = lambda is_there, sentence: None,
         reopen_every_s: float = REOPEN_EVERY_S,
     ) -> None:
-        """Open the microphone, that of the settings or, where that is not there, the usual one.
+        """Open the microphone of the settings, or the usual one if that is not there.
 
         Args:
             device: Part of its name; empty for the usual one.
             deaf: Whether what comes in now is to be left out, as while the program itself speaks.
-            there: Is told each time it goes or comes back: whether it is there, and a sentence. Called from a
+            there: Called each time it goes or returns: whether it is there, and a sentence. Called from a
                 thread.
             reopen_every_s: How often one that has gone is looked for. Unit: seconds.
 
@@ -54,11 +54,11 @@ class LiveMicrophone:
         self._closed = Event()
         self._lock = Lock()
         self.remark: str | None = None
-        """Which setting could not be followed; None when all is as wanted."""
+        """Which setting could not be followed; None if all is as wanted."""
         self._input: InputStream | None = self._opened()
 
     def blocks(self) -> Iterator[bytes]:
-        """Yield blocks of 40 ms as they come in, an empty one where sound is missing, until it is closed."""
+        """Yield blocks of 40 ms as they come in, an empty one for missing sound, until it is closed."""
         came_at = time.monotonic()
         while not self._closed.is_set():
             device = self._input
@@ -85,7 +85,7 @@ class LiveMicrophone:
             device.close()
 
     def _mind_silence(self, block: bytes, now: float) -> None:
-        """Tell once when nothing but noughts has come in for long, and when that is over."""
+        """Report once when nothing but zeros has come in for long, and when that is over."""
         if any(block):
             if self._told_silent:
                 self._there(True, "The microphone can be heard again.")

@@ -1,8 +1,8 @@
-"""Load PortAudio where that can be done without harm.
+"""Load PortAudio if that can be done without harm.
 
-Where ALSA's configuration is empty PortAudio ends the whole process (`abort`), and where it is broken loading
-fails with an error of its own. A process that is aborted can be told by nobody in it, so wherever anything
-but the system's own configuration takes part, another process loads PortAudio first.
+If ALSA's configuration is empty, PortAudio ends the whole process (`abort`); if it is broken, loading fails
+with an error of its own. Nothing inside a process can prevent its abort, so whenever anything but the
+system's own configuration takes part, another process loads PortAudio first.
 
 Source: found by trying with sounddevice 0.5.6 and PortAudio 19.7 (`ALSA_CONFIG_PATH` set to an empty file).
 """
@@ -24,7 +24,7 @@ _PROBE_TIMEOUT_S = 20.0
 
 
 def load() -> Any:
-    """Give the module sounddevice, its library loaded and ready.
+    """Return the module sounddevice with its library loaded and ready.
 
     Raises:
         NoDeviceError: It is not installed, or cannot be used here.
@@ -49,7 +49,7 @@ def _hush_alsa() -> object:
     """Keep ALSA from writing each late block on standard error, in the midst of what is told there.
 
     Returns:
-        What ALSA calls instead, kept for as long as the library may call it; nothing where there is no ALSA.
+        What ALSA calls instead, kept for as long as the library may call it; None if there is no ALSA.
     """
     import ctypes
 
@@ -71,7 +71,7 @@ def list_configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int,
         environment: The variables of the process.
 
     Returns:
-        Nothing where only the system's own takes part, so that nothing has to be tried.
+        Empty if only the system's own takes part; then nothing has to be tried.
     """
     named = [Path(each) for each in environment.get("ALSA_CONFIG_PATH", "").split(":") if each]
     hers = [Path(environment["HOME"]) / ".asoundrc"] if environment.get("HOME") else []
@@ -83,13 +83,13 @@ def list_configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int,
 
 @lru_cache(maxsize=8)
 def why_not(files: tuple[tuple[str, int, int], ...]) -> str:
-    """Try in another process whether PortAudio loads.
+    """Check in another process whether PortAudio loads.
 
     Args:
         files: The configuration files it will read, as `list_configurations` gives them.
 
     Returns:
-        Why it must not be loaded, as half a sentence; empty where it may.
+        Why it must not be loaded, as half a sentence; empty if it may.
     """
     if not files:
         return ""

@@ -111,7 +111,7 @@ def _opened(
     make: Callable[[Any, str | None, int], Any],
     refusal: type[NoDeviceError],
 ) -> Any:
-    """Open a stream and let it run, at the rate asked for or, where that is refused, at the device's own."""
+    """Open a stream and let it run, at the rate asked for or, if that is refused, at the device's own."""
     device = name or None
 
     def run(rate_hz: int) -> Any:

@@ -1,4 +1,4 @@
-"""The ports between the program and sound: what gives it, what takes it, and what can go wrong. No I/O."""
+"""The ports between the program and sound: its sources, its sinks, and what can go wrong. No I/O."""
 
 from __future__ import annotations
 
@@ -24,14 +24,14 @@ class NoInputError(NoDeviceError):
 
 
 class Microphone(Protocol):
-    """Gives sound as it comes in."""
+    """A source of sound, as it comes in."""
 
     def blocks(self) -> Iterator[bytes]:
         """Yield block after block of sound at `HEARING_RATE_HZ`, waiting for each.
 
         An empty block says that sound is missing here: it came in while the program spoke, it could not be
         taken in time, or the device was away. What came before it and what comes after belong to different
-        utterances. The iterator ends when the microphone is closed or can never come back.
+        utterances. The iterator ends when the microphone is closed or will never return.
         """
         ...
 
@@ -55,7 +55,7 @@ class InputStream(Protocol):
             timeout_s: How long to wait at most. Unit: seconds.
 
         Returns:
-            Sound at the rate that is listened to; empty where some is missing here; None when none came.
+            Sound at the rate that is listened to; empty if some is missing here; None if none came.
         """
         ...
 

@@ -1,6 +1,9 @@
 """Read a WAV file's sound piece by piece: whole numbers of 8 to 32 bits or floating point, the longer form of
 its header too, which the standard library knows only in later versions.
 
+miniaudio reads such files as well, but says of a damaged one only that it cannot be decoded, takes what is no
+number for the loudest sound there is, and does not average more than two channels.
+
 Source: the RIFF WAVE format as published (format tags 1, 3 and 0xFFFE with its sub-format).
 """
 

@@ -1,4 +1,4 @@
-"""Unpack a model's archive, trusting nothing that it says of itself."""
+"""Unpack a model's archive, trusting nothing that it claims."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ def unpack(archive: Path, folder: Path, progress: Callable[[int, int], None] = l
         progress: Takes how many bytes are unpacked, and of how many.
 
     Raises:
-        SurroundingsError: It is no zip archive, it is damaged, or it is up to no good.
+        SurroundingsError: It is no zip archive, it is damaged, or it is malicious.
     """
     try:
         with zipfile.ZipFile(archive) as opened:
@@ -74,7 +74,7 @@ def _small_enough(archive: Path, size: int) -> None:
 
 
 def _stays_inside(name: str) -> bool:
-    """Tell whether a name means a place inside the folder, on every system."""
+    """Return whether a name means a place inside the folder, on every system."""
     windows = PureWindowsPath(name)
     return (
         bool(name)

@@ -21,7 +21,7 @@ class Speaking(Protocol):
 
 
 class Deafness:
-    """Tells whether what comes in through the microphone now may be the program's own voice.
+    """A predicate: whether what comes in through the microphone now may be the program's own voice.
 
     It has to be asked often, at least once in each line that is said: the microphone asks with every block.
     """
@@ -38,7 +38,7 @@ class Deafness:
         self._until = float("-inf")
 
     def __call__(self) -> bool:
-        """Tell whether the ears are closed now."""
+        """Return whether the ears are closed now."""
         now = self._clock()
         if self._speaker.speaking:
             self._until = now + self._tail_s

@@ -20,7 +20,7 @@ _NOT_SATISFIABLE: Final = 416
 
 
 def is_address(text: str) -> bool:
-    """Tell whether a text is an address and not a path."""
+    """Return whether a text is an address and not a path."""
     return urllib.parse.urlsplit(text).scheme.lower() in ("http", "https")
 
 
@@ -33,7 +33,7 @@ def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lam
     Args:
         address: Where it is; http or https.
         target: Where it goes. It appears only when it is whole.
-        progress: Takes how many bytes are here, and of how many; 0 where the server does not say.
+        progress: Takes how many bytes are here, and of how many; 0 if the server does not say.
 
     Raises:
         SurroundingsError: It cannot be fetched, or the connection was cut.
@@ -63,7 +63,7 @@ def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lam
 
 
 def checksum(path: Path) -> str:
-    """Give the SHA-256 of a file in hexadecimal."""
+    """Return the SHA-256 of a file in hexadecimal."""
     with path.open("rb") as file:
         return hashlib.file_digest(file, "sha256").hexdigest()
 
@@ -79,7 +79,7 @@ def _take(answer: Any, part: Path, have: int, expected: int, progress: Callable[
 
 
 def _mark_of(answer: Any) -> str:
-    """Give what tells one state of the server's file from another."""
+    """Return what tells one state of the server's file from another."""
     strong = str(answer.headers.get("ETag") or "")
     return (
         strong if strong and not strong.startswith("W/") else str(answer.headers.get("Last-Modified") or "")

@@ -23,7 +23,7 @@ class ScriptedRecogniser:
         self._script = iter(script)
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Give the next line of the script."""
+        """Return the next line of the script."""
         if self.closed:
             return None
         self.segments.append(segment)

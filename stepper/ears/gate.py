@@ -1,5 +1,6 @@
-"""The near-talker gate: which stretch of sound somebody near the microphone spoke. Pure:
-numbers in, decisions out.
+"""The near-talker gate: which stretch of sound was spoken near the microphone.
+
+Pure: numbers in, decisions out.
 
 Source: measured on synthetic voices in film sound; the figures below are those that did best.
 """
@@ -60,7 +61,7 @@ class Gate:
         self._peak = 0.0
 
     def matters(self, level_db: float) -> bool:
-        """Tell whether it makes a difference if a chunk of this level is speech.
+        """Return whether it makes a difference if a chunk of this level is speech.
 
         Away from an utterance one that is not louder than the room stays out whatever it is, so nobody need
         find out. In a quiet room that is nearly all there is.
@@ -150,6 +151,6 @@ class Gate:
 
 
 def _at_share(levels: Collection[float], share: float) -> float:
-    """Give the level that so large a share of them does not go above; minus infinity where there is none."""
+    """Return the level that such a share of them does not exceed; minus infinity if there are none."""
     ordered = sorted(levels)
     return ordered[int(share * (len(ordered) - 1))] if ordered else float("-inf")

@@ -1,7 +1,8 @@
 """Knowing her voice: what is kept of it, how it is told from others, and a recogniser that refuses those.
 
-Kept are 256 numbers and a threshold, no sound. The threshold is set on her own speech: so that one in twenty
-pieces of it would be refused. What that lets through of others is measured too and told to her.
+What is kept is 256 numbers and a threshold, and no sound. The threshold is set on her own speech, so that one
+in twenty pieces of it would be refused. How much of other voices that lets through is measured too, and told
+to her.
 """
 
 from __future__ import annotations
@@ -83,7 +84,7 @@ def enrol(speech: bytes, encoder: SpeakerEncoder) -> Enrolment:
 
 
 def mean_of(vectors: Sequence[Vector]) -> Vector:
-    """Give the mean direction of some vectors."""
+    """Return the mean direction of some vectors."""
     sums = [sum(column) for column in zip(*vectors, strict=True)]
     size = sum(each * each for each in sums) ** 0.5 or 1.0
     return tuple(each / size for each in sums)
@@ -103,7 +104,7 @@ class KnowingRecogniser:
         self._recogniser, self._voice, self._encoder = recogniser, voice, encoder
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Say which words a stretch of sound holds, or None where somebody else says them."""
+        """Return the words a stretch of sound holds, or None if somebody else says them."""
         heard = self._recogniser.recognise(segment)
         if heard is None or heard.goes_on:  # one word is too little to know a voice by; what follows is tried
             return heard
@@ -129,7 +130,7 @@ def keep_voice(voice: KnownVoice, path: Path) -> None:
 
 
 def kept_voice(path: Path) -> KnownVoice | None:
-    """Read a voice; nothing where none is kept.
+    """Read a voice; None if none is kept.
 
     Raises:
         SurroundingsError: The file is not what `keep_voice` writes.

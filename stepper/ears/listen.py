@@ -85,7 +85,7 @@ def listen(
 
 @dataclass(slots=True)
 class _Call:
-    """The program's name, said with nothing behind it yet; empty where nobody called."""
+    """The program's name, said with nothing behind it yet; empty if nobody called."""
 
     sound: bytes = b""
     passed: int = 0
@@ -98,7 +98,7 @@ class _Call:
 
 
 def measure_level_db(chunk: bytes) -> float:
-    """Tell how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
+    """Return how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
     samples = array("h", chunk)
     power = sum(sample * sample for sample in samples) / max(1, len(samples))
     return 10 * math.log10(power / 2**30) if power else -100.0

@@ -87,9 +87,9 @@ class MoonshineRecogniser:
         """Phrases that can never be heard, since they have no sound."""
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Say which cue a stretch of sound is, or None."""
+        """Return the cue that a stretch of sound is, or None."""
         utterance = self.take_in(segment)
-        # Her word for the program is understood in front of a cue where it is not asked for, too.
+        # Her word for the program is understood in front of a cue even if it is not asked for.
         for manner in dict.fromkeys((self.manner, self._behind)):
             found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
@@ -160,7 +160,7 @@ class MoonshineRecogniser:
         return weights
 
     def _is_open(self, text: str) -> bool:
-        """Tell whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
+        """Return whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
 
         A number in it is too easily written for another to be taken from a free transcript, unless it is only
         kept; and what has no other words than the phrases have would have fitted one of them.
@@ -173,9 +173,9 @@ class MoonshineRecogniser:
 
 
 def _said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
-    """Give what may have been said behind the address word.
+    """Return what may have been said behind the address word.
 
-    The transcript may have something else for it ("step or", "stamper"); where its sounds are there, as many
+    The transcript may have something else for it ("step or", "stamper"); if its sounds are there, as many
     words are left out as it may have been taken for.
     """
     if not address:

@@ -117,7 +117,7 @@ class MoonshineModel:
         return Encoded(states=states, memory=memory, first=self._log(logits)[0, -1])
 
     def transcribe(self, encoded: Encoded) -> tuple[str, float]:
-        """Give the likeliest text, as the model punctuates it, and its log-probability."""
+        """Return the likeliest text, as the model punctuates it, and its log-probability."""
         np, ids, score = self._np, [], 0.0
         likely, memory = encoded.first, encoded.memory
         for _ in range(_LONGEST):
@@ -167,7 +167,7 @@ class MoonshineModel:
         return self._ended(encoded, wide, ends)
 
     def _ends(self, branch: _Branch, found: Found, number: int) -> list[_End]:
-        """Give the ways in which a complete text may end: as it is, or with a mark."""
+        """Return the ways in which a complete text may end: as it is, or with a mark."""
         tokens = (_END, self._full_stop, self._question_mark)
         scores = [branch.score + float(branch.likely[token]) for token in tokens]
         return [

@@ -1,4 +1,4 @@
-"""Load a neural network for onnxruntime, on one thread: the program may not take both cores from a film."""
+"""Load a neural network into onnxruntime, on one thread: the program must not take both cores from a film."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ def load_network(path: Path, whose: str) -> Any:
 
     Args:
         path: Its file.
-        whose: What to call it in the sentence where it cannot be loaded.
+        whose: What to call it in the sentence if it cannot be loaded.
 
     Returns:
         An `onnxruntime.InferenceSession`.

@@ -25,13 +25,13 @@ class Recogniser(Protocol):
     """Turns one stretch of speech into words."""
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Say which words a stretch of sound holds.
+        """Return the words that a stretch of sound holds.
 
         Args:
             segment: Sound at `HEARING_RATE_HZ`, from just before the first word to just after the last.
 
         Returns:
-            The words, or None when there are none that it could be sure of.
+            The words, or None if there are none that it could be sure of.
         """
         ...
 

@@ -18,7 +18,7 @@ class HearingSettings:
     """
 
     listen: bool = True
-    """Whether the full screen listens without being asked to, where the ears are installed."""
+    """Whether the full screen listens without being asked to, if the ears are installed."""
     device: str = ""
     """Part of the name of the microphone to listen through; empty for the usual one."""
     sounds: bool = True

@@ -61,7 +61,7 @@ class SoundDistances:
         ]
 
     def distances(self, heard: Sounds) -> Any:
-        """Tell how far each row is from what was heard, as a share of the longer of the two.
+        """Return how far each row is from what was heard, as a share of the longer of the two.
 
         Args:
             heard: At least one sound.

@@ -22,7 +22,7 @@ _WEIGHTS = Path(__file__).parent / "sounds.onnx"
 
 
 class SoundModel:
-    """Tells how likely each sound is in each frame."""
+    """Estimates how likely each sound is in each frame."""
 
     def __init__(self) -> None:
         """Load the model.
@@ -33,7 +33,7 @@ class SoundModel:
         self._network = load_network(_WEIGHTS, "The recogniser's model of sounds")
 
     def likely(self, states: Any) -> Any:
-        """Give the natural log-probability of each sound in each frame.
+        """Return the natural log-probability of each sound in each frame.
 
         Args:
             states: What the encoder made of an utterance: 1 × frames × 288.

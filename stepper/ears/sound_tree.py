@@ -93,7 +93,7 @@ class Endings:
         self._tree = SoundTree([rows[at][::-1] for at in self._spoken])
 
     def points(self, likely: Any) -> Any:
-        """Give the log-probability that from each point on a row follows, and nothing else: points × rows.
+        """Return the log-probability that a row, and nothing else, follows from each point on: points × rows.
 
         Args:
             likely: As in `SoundTree.points`.
@@ -106,12 +106,12 @@ class Endings:
 
 
 def log_silence(likely: Any) -> Any:
-    """Give the log-probability that nothing was said by each point between frames."""
+    """Return the log-probability that nothing was said by each point between frames."""
     return _from_the_start(likely[:, NOTHING])
 
 
 def log_anything(likely: Any) -> Any:
-    """Give the log-probability of the likeliest way to say anything at all by each point between frames."""
+    """Return the log-probability of the likeliest way to say anything at all by each point between frames."""
     return _from_the_start(likely.max(1))
 
 

@@ -31,7 +31,7 @@ Vector = tuple[float, ...]
 
 
 def is_installed() -> bool:
-    """Tell whether the encoder's weights are there."""
+    """Return whether the encoder's weights are there."""
     return _weights() is not None and find_spec("onnxruntime") is not None
 
 
@@ -50,7 +50,7 @@ class SpeakerEncoder:
         self._network = load_network(path, "What knows a voice")
 
     def vector(self, sound: bytes) -> Vector:
-        """Give the vector of a stretch of speech at the rate that is listened to; short ones are padded."""
+        """Return the vector of a stretch of speech at the rate that is listened to; short ones are padded."""
         numpy: Any = importlib.import_module("numpy")
         bands = log_mel(sound)
         if len(bands) < _FRAMES:
@@ -64,7 +64,7 @@ class SpeakerEncoder:
 
 
 def log_mel(sound: bytes) -> Any:
-    """Give the logarithm of the energy in 40 mel bands, one row for each 10 ms."""
+    """Return the logarithm of the energy in 40 mel bands, one row for each 10 ms."""
     numpy: Any = importlib.import_module("numpy")
     samples = numpy.frombuffer(sound, numpy.int16).astype(numpy.float64) / 32768
     if len(samples) < _FFT:
@@ -79,13 +79,13 @@ def log_mel(sound: bytes) -> Any:
 
 
 def likeness(one: Vector, other: Vector) -> float:
-    """Give the cosine of the angle between two vectors. Range: -1 to 1."""
+    """Return the cosine of the angle between two vectors. Range: -1 to 1."""
     return sum(a * b for a, b in zip(one, other, strict=True))
 
 
 @lru_cache(maxsize=1)
 def _mel_bands() -> Any:
-    """Give Slaney's triangles of equal area, a column for each band."""
+    """Return Slaney's triangles of equal area, a column for each band."""
     numpy: Any = importlib.import_module("numpy")
     top = _LOG_FROM_HZ / _LINEAR_HZ + numpy.log(HEARING_RATE_HZ / 2 / _LOG_FROM_HZ) / _LOG_STEP
     mels = numpy.linspace(0.0, top, _BANDS + 2)

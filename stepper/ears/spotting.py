@@ -30,7 +30,7 @@ class Fit:
     text: str
     """Without the address word."""
     figures: str
-    """The same with its number in figures; the text itself where there is none."""
+    """The same with its number in figures; the text itself if there is none."""
     means: Hashable
     score: float
     """Natural log-probability of its sounds, above that of the likeliest sounds of any kind; 0 or less."""
@@ -85,7 +85,7 @@ class Spotter:
             likely: Natural log-probability of each sound in each frame: frames × columns.
             most: How many at most.
             within: How much less likely than the best they may be. A natural logarithm.
-            addressed: Whether the address word has to stand in front, where there is one.
+            addressed: Whether the address word has to stand in front, if there is one.
         """
         start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
         free = log_anything(likely)
@@ -105,7 +105,7 @@ class Spotter:
         return [fit for fit in found[:most] if fit.score >= found[0].score - within]
 
     def called(self, likely: Any) -> tuple[float, float]:
-        """Tell how well the address word fits with whatever is said behind it, and with nothing behind it.
+        """Return how well the address word fits, with anything behind it and with nothing behind it.
 
         Args:
             likely: As in `best`.
@@ -192,7 +192,7 @@ def _figures(said: str, value: float) -> str:
 
 
 def _spoken(texts: Sequence[str], pronouncer: Pronounces) -> list[Sounds]:
-    """Give the sounds of numbers, each word looked up once."""
+    """Return the sounds of numbers, each word looked up once."""
     words = sorted({word for text in texts for word in text.split()})
     known = dict(zip(words, pronouncer.sounds(words), strict=True))
     return [tuple(sound for word in text.split() for sound in known[word]) for text in texts]

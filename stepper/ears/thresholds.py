@@ -25,7 +25,7 @@ class Thresholds:
     """A text is taken when its likelihood, by its sounds and by the decoder together, is at most so far from
     that of the best sounds and the best words of any kind; below 0. A natural logarithm."""
     agreed: float
-    """The same where the words are as likely as any at all, which is an opinion of its own: the
+    """The same if the words are as likely as any at all, which is an opinion of its own: the
     sounds were learnt from synthetic voices alone, and people differ more. A natural logarithm."""
     clear: float
     """And when what means something else is so much less likely. A natural logarithm."""

@@ -22,7 +22,7 @@ _TRIAL: Final = "import sys, vosk; vosk.SetLogLevel(-1); vosk.KaldiRecognizer(vo
 
 
 def why_no_model(folder: Path) -> str:
-    """Say what a folder lacks to be a model; empty when nothing is missing.
+    """Return what a folder lacks to be a model; empty if nothing is missing.
 
     Args:
         folder: The folder.

@@ -67,7 +67,7 @@ class VoskRecogniser:
         self._recogniser.SetWords(True)
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Say which cue a stretch of sound is, or None."""
+        """Return the cue that a stretch of sound is, or None."""
         self._recogniser.AcceptWaveform(segment + _SILENCE)
         # Only a final result counts: what it takes something for halfway changes as it goes on.
         result = json.loads(self._recogniser.FinalResult())

@@ -41,10 +41,10 @@ class Wordings:
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
     english: Callable[[str], str] = lambda text: text
-    """What a cue is handed on as, where it is said in another language."""
+    """What a cue said in another language is handed on as."""
 
     def numbers_of(self, frame: Frame) -> Mapping[str, float]:
-        """Give the numbers that may stand in a frame."""
+        """Return the numbers that may stand in a frame."""
         return self.numbers if frame.numbers is None else frame.numbers
 
     def spoken_numbers(self) -> tuple[str, ...]:
@@ -67,10 +67,10 @@ def strip_address(text: str, address: str) -> str | None:
 
     Args:
         text: Words in lower case.
-        address: The address word or words; empty where none is asked for.
+        address: The address word or words; empty if none is asked for.
 
     Returns:
-        The rest, or None when the text does not begin with the address word or there is no rest.
+        The rest, or None if the text does not begin with the address word or there is no rest.
     """
     rest = text.removeprefix(f"{address} ") if address else text
     return None if address and (rest == text or not rest) else rest

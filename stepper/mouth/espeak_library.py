@@ -104,7 +104,7 @@ class EspeakLibrary:
         return b"".join(self._parts)
 
     def phonemes(self, text: str) -> str:
-        """Give the sounds of a text in the International Phonetic Alphabet, stress marks and all."""
+        """Return the sounds of a text in the International Phonetic Alphabet, stress marks and all."""
         translate = self._library.espeak_TextToPhonemes
         translate.restype = ctypes.c_char_p
         words = ctypes.c_char_p(text.replace("\0", " ").encode("utf-8", "replace"))

@@ -31,7 +31,7 @@ def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -
 
     Returns:
         The speaker, and a sentence for the user: why nothing will be spoken, or which of the settings could
-        not be followed; None when all is as wanted.
+        not be followed; None if all is as wanted.
     """
     if settings.engine == "none":
         return TextOnlySpeaker(), None
@@ -54,7 +54,7 @@ def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -
 
 
 def engines_to_try(wanted: Engine, platform: str) -> tuple[Engine, ...]:
-    """Name the engines in the order in which they are tried.
+    """Return the engines in the order in which they are tried.
 
     Args:
         wanted: The engine of the settings, other than "none".

@@ -26,7 +26,7 @@ def cut_into_pieces(text: str) -> tuple[str, ...]:
     """Cut a text where a speaker would draw breath, and at the latest after `LONGEST_PIECE` characters.
 
     Returns:
-        The pieces; none when there is nothing to say. Always: joined, they hold the characters of
+        The pieces; none if there is nothing to say. Always: joined, they hold the characters of
         `speakable(text)` in their order, spaces aside.
     """
     rest = strip_unspeakable(text)
@@ -39,14 +39,14 @@ def cut_into_pieces(text: str) -> tuple[str, ...]:
 
 
 _SHORT = 60
-"""Characters a slow voice is asked for at once, where the text can be cut: about four seconds of speech."""
+"""Characters a slow voice is asked for at once, if the text can be cut: about four seconds of speech."""
 
 
 def cut_into_clauses(text: str) -> tuple[str, ...]:
-    """Cut a text for a voice that takes long: at the end of each clause, and at commas where that is long.
+    """Cut a text for a slow voice: at the end of each clause, and at commas if the clause is long.
 
     Returns:
-        The pieces; none when there is nothing to say. Always: joined, they hold the characters of
+        The pieces; none if there is nothing to say. Always: joined, they hold the characters of
         `speakable(text)` in their order, spaces aside.
     """
     ended = (clause for piece in cut_into_pieces(text) for clause in re.split(_CLAUSE_ENDS, piece))

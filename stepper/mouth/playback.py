@@ -54,7 +54,7 @@ class PlaybackMouth:
         self._closed = False
 
     def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
-        """Say a line and come back when it has been heard or cut off, or cannot be heard.
+        """Say a line and return when it has been heard or cut off, or cannot be heard.
 
         Raises:
             NoVoiceError: The voice has stopped for good.
@@ -73,7 +73,7 @@ class PlaybackMouth:
         self._is_heard(output, cut, but_for_s=0.0)
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Play a short sound behind what is playing, where there is a device."""
+        """Play a short sound behind what is playing, if there is a device."""
         with self._lock:
             if self._output is not None and not self._closed:
                 self._output.play(pcm, rate_hz)
@@ -98,7 +98,7 @@ class PlaybackMouth:
             output.close()
 
     def _is_heard(self, output: OutputStream, cut: Event, *, but_for_s: float) -> bool:
-        """Wait until that much is left to be heard; tell whether the line goes on."""
+        """Wait until that much is left to be heard; return whether the line goes on."""
         least_s, moved_at = float("inf"), time.monotonic()
         while (left_s := output.pending_s - but_for_s) > 0:
             if left_s < least_s:

@@ -108,7 +108,7 @@ class Mouth(Protocol):
     """Says one line at a time."""
 
     def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
-        """Say a line and come back when it has been heard, or soon after `cut` is set and `hush` called.
+        """Say a line and return when it has been heard, or soon after `cut` is set and `hush` called.
 
         Raises:
             NoVoiceError: The voice has stopped for good.
@@ -152,7 +152,7 @@ class Synthesiser(Protocol):
         ...
 
     def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
-        """Take it what will probably be asked for next, each with its words per minute; may be left aside."""
+        """Note what will probably be asked for next, each with its words per minute; may be ignored."""
         ...
 
     def close(self) -> None:

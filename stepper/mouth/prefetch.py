@@ -1,7 +1,7 @@
-"""A voice that takes long to make a line, and begins at once all the same: what is likely is made before.
+"""A voice that is slow to make a line, yet begins at once: what is likely is made in advance.
 
 The plan is known, so the next line is too. While nothing is asked for, a thread makes the pieces expected,
-the likeliest first; one that is asked for meanwhile goes in front. What is made is kept, so that a line said
+the likeliest first; one that is asked for meanwhile goes first. What is made is kept, so that a line said
 again costs nothing.
 """
 
@@ -20,7 +20,7 @@ _Piece = tuple[str, int]
 
 
 class PrefetchingVoice:
-    """Make speech with another voice, and some of it before it is asked for."""
+    """Makes speech with another voice, some of it before it is asked for."""
 
     def __init__(self, voice: Synthesiser) -> None:
         """Take over a voice and start the thread.
@@ -44,7 +44,7 @@ class PrefetchingVoice:
         return self._voice.rate_hz
 
     def speech(self, text: str, words_per_minute: int) -> bytes:
-        """Give the sound of a stretch of text, made before or made now.
+        """Return the sound of a stretch of text, made before or made now.
 
         Raises:
             NoVoiceError: The voice has stopped for good.
@@ -64,13 +64,13 @@ class PrefetchingVoice:
         return self._make(piece)
 
     def expect(self, pieces: Iterable[_Piece]) -> None:
-        """Take it what will probably be asked for next, in place of what was expected before."""
+        """Expect what will probably be asked for next, in place of what was expected before."""
         with self._changed:
             self._expected = list(pieces)
             self._changed.notify_all()
 
     def is_ready(self, text: str, words_per_minute: int) -> bool:
-        """Tell whether a piece is made already."""
+        """Return whether a piece is made already."""
         with self._changed:
             return (text, words_per_minute) in self._made
 

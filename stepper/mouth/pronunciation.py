@@ -40,7 +40,7 @@ class Pronounces(Protocol):
     """Something that knows how texts are pronounced."""
 
     def sounds(self, texts: Sequence[str]) -> list[Sounds]:
-        """Give the sounds of each text."""
+        """Return the sounds of each text."""
         ...
 
 
@@ -60,7 +60,7 @@ class Pronouncer:
             raise SurroundingsError(f"It is not known how words are pronounced: {reason}.") from reason
 
     def sounds(self, texts: Sequence[str]) -> list[Sounds]:
-        """Give the sounds of each text.
+        """Return the sounds of each text.
 
         Raises:
             SurroundingsError: The worker has died.

@@ -44,7 +44,7 @@ class SpeechSettings:
             raise ValueError(f"volume must be from 0 to 1 (got {self.volume}).")
 
     def words_per_minute(self, *, slower: bool) -> int:
-        """Give the speed of a line.
+        """Return the speed of a line.
 
         Args:
             slower: Whether the line is said again.

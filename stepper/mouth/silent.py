@@ -28,7 +28,7 @@ class TextOnlySpeaker:
         """Do nothing: it is quiet."""
 
     def wait(self, timeout: float) -> bool:
-        """Tell that it is quiet."""
+        """Return that it is quiet."""
         return True
 
     def close(self) -> None:

@@ -71,7 +71,7 @@ class SystemVoiceMouth:
             return self._speaking.process_id if self._speaking else None
 
     def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
-        """Say a line and come back when it has been heard or cut off.
+        """Say a line and return when it has been heard or cut off.
 
         Raises:
             NoVoiceError: Two processes ended over the same line, or the system plays nothing.
@@ -87,7 +87,7 @@ class SystemVoiceMouth:
         raise NoVoiceError("its process ended twice over the same line")
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Play a short sound beside what the voice says, where there is an output for it."""
+        """Play a short sound beside what the voice says, if there is an output for it."""
         with self._lock:
             if self._tones is not None and not self._tones.lost:
                 self._tones.play(pcm, rate_hz)
@@ -118,7 +118,7 @@ class SystemVoiceMouth:
         shutil.rmtree(self._folder, ignore_errors=True)
 
     def _open_tones(self) -> None:
-        """Open the output for tones where there is none, or where it has gone with its device."""
+        """Open the output for tones if there is none, or if it has gone with its device."""
         with self._lock:
             gone = self._tones
             is_there = gone is not None and not gone.lost

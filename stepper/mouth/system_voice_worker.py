@@ -48,7 +48,7 @@ def main() -> None:
 
 
 def matching_voice(voices: Sequence[Any], wanted: str, current: str | None) -> str | None:
-    """Find a voice by its name, or an English one when none is named.
+    """Find a voice by its name, or an English one if none is named.
 
     Args:
         voices: What the system has; each with `id`, `name` and `languages`.
@@ -110,13 +110,13 @@ def _say(engine: Any, question: dict[str, Any]) -> None:
     except Exception as error:  # each system's driver raises what it likes
         failures.append(str(error))
     if sys.platform.startswith("linux") and not failures:
-        finished.wait()  # there, its loop comes back while the line is still being played
+        finished.wait()  # there, its loop returns while the line is still being played
     if failures:
         raise NoVoiceError(f"the system's voice fails ({failures[0]})")
 
 
 def _end_with_the_program(asked: BinaryIO, folder: str) -> NoReturn:
-    asked.read()  # comes back when the program is gone
+    asked.read()  # returns when the program is gone
     shutil.rmtree(folder, ignore_errors=True)
     if sys.platform != "win32" and os.getpgrp() == os.getpid():
         os.killpg(os.getpgrp(), signal.SIGKILL)  # a player that was started ends with it

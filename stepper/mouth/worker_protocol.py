@@ -63,7 +63,7 @@ def read_answer(pipe: BinaryIO) -> tuple[bytes, bytes] | None:
     """Read one answer.
 
     Returns:
-        Its letter and its body, or None when the other side is gone.
+        Its letter and its body, or None if the other side is gone.
     """
     header = pipe.read(_HEADER.size)
     if len(header) < _HEADER.size:
@@ -74,7 +74,7 @@ def read_answer(pipe: BinaryIO) -> tuple[bytes, bytes] | None:
 
 
 def take_pipes() -> tuple[BinaryIO, BinaryIO]:
-    """Give a worker its two pipes, and turn whatever else writes to standard output away from them.
+    """Return a worker's two pipes, and redirect whatever else writes to standard output.
 
     Libraries print there, which would be read as an answer.
     """
