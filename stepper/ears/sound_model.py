@@ -15,9 +15,6 @@ from typing import Any
 
 from stepper.ears.onnx_session import load_network
 
-FRAME_S = 0.024
-"""What one frame stands for. Unit: seconds."""
-
 _WEIGHTS = Path(__file__).parent / "sounds.onnx"
 
 
@@ -39,7 +36,7 @@ class SoundModel:
             states: What the encoder made of an utterance: 1 × frames × 288.
 
         Returns:
-            Frames × columns; column 0 is no sound, and column n + 1 the sound number n of
+            Frames of 24 ms × columns; column 0 is no sound, and column n + 1 the sound number n of
             `pronouncing.SOUNDS`. Each row adds up to 1.
         """
         return self._network.run(None, {"states": states})[0][0]

