@@ -1,9 +1,9 @@
 """What tests of hearing share: sound to hear, the same sound by a hair different, and the networks that hear it.
 
 The bundled network rounds to 8 bits, and what it makes of a sound at an edge differs between processors. A
-nudge, one sample changed by one step of 32,768, moves it as far on one machine as another processor would;
-`python -m tests.bench.voice.processors` measures both. So a test of hearing asks for the same of a sound, of its
-nudges, and of the network's twin that rounds nothing.
+nudge, one sample changed by one step of 32,768, moves what it makes of a sound as far as leaving out all rounding
+does; `python -m tests.bench.voice.processors` measures both. So a test of hearing asks for the same of a sound, of
+its nudges, and of the network's twin that rounds nothing.
 """
 
 from __future__ import annotations

@@ -2,11 +2,10 @@
 
     python -m tests.bench.voice.processors [--most 40] [--nudges 3] [--kind remark]
 
-The packaged network rounds to 8 bits what goes into its products. Its whole-numbered sums are exact everywhere, but
-a real number in between may differ in its last digit from one processor to another, and fall on another step. The
-same is brought about on one machine by a nudge: one sample of the recording, drawn at random, is changed by one step
-of 32,768, which nobody hears. The dequantised twin (`twin.py`) has no steps at all and stands for what is furthest
-from them all.
+The packaged network rounds to 8 bits what goes into its products, so a number that differs in its last digit from
+one processor to another may fall on another step, and so do many behind it. The same is brought about on one machine
+by a nudge: one sample of the recording, drawn at random, is changed by one step of 32,768, which nobody hears. The
+dequantised twin (`twin.py`) has no steps at all; a nudge moves what the encoder makes of a sound about as far.
 
 Voices: four of eSpeak NG from its package, and that of Piper where it is installed; clean, and with other voices
 talking 10 dB below. For each kind of speech it prints how many answers a nudge and the twin changed, how many were

@@ -1,9 +1,8 @@
 """The bundled recogniser's network with its weights as real numbers: a twin that rounds nothing to 8 bits.
 
-The packaged network rounds what goes into each product of matrices to 256 steps. The sums themselves are whole
-numbers and exact everywhere; but the real numbers in between are added in an order that depends on the
-processor, and a difference in the last digit can put a value on the next step. The twin has the same weights
-and none of these steps, so that it differs from the packaged network by more than two processors do.
+The packaged network rounds what goes into each product of matrices to 256 steps. How such products and the real
+numbers in between are computed depends on the processor, and a difference in the last digit of one can put a value
+on the next step. The twin has the same weights and none of these steps.
 
     python -m tests.bench.voice.twin FOLDER      writes the twin to a folder
 
