@@ -7,9 +7,6 @@ licence is not this program's, and its model takes memory and time to load; a pr
 from __future__ import annotations
 
 import importlib
-import json
-import sys
-from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -71,20 +68,12 @@ def _packaged() -> Path:
 
 
 def main() -> None:
-    """Answer each question with its sound, until the program that asks is gone."""
-    asked, answers = worker_protocol.take_pipes()
-    options = json.loads(sys.argv[1])
-    with suppress(OSError):  # whoever asked is gone, so nobody waits for an answer
-        try:
-            library = NaturalLibrary(voice=options["voice"], volume=options["volume"])
-            about = {"rate_hz": library.rate_hz, "voice_is_known": library.voice_is_known}
-            worker_protocol.send_answer(answers, worker_protocol.READY, json.dumps(about).encode())
-            for question in worker_protocol.read_questions(asked):
-                pcm = library.speech(question["text"], question["words_per_minute"])
-                worker_protocol.send_answer(answers, worker_protocol.SPEECH, pcm)
-        except NoVoiceError as reason:
-            why = str(reason).encode("utf-8", "replace")
-            worker_protocol.send_answer(answers, worker_protocol.REFUSED, why)
+    """Answer each question with its sound."""
+    worker_protocol.serve(lambda voice, volume: NaturalLibrary(voice=voice, volume=volume), _answer)
+
+
+def _answer(library: NaturalLibrary, question: dict[str, Any]) -> tuple[bytes, bytes]:
+    return worker_protocol.SPEECH, library.speech(question["text"], question["words_per_minute"])
 
 
 if __name__ == "__main__":

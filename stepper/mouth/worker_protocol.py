@@ -10,8 +10,11 @@ import json
 import os
 import struct
 import sys
-from collections.abc import Iterator, Mapping
-from typing import Any, BinaryIO
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import suppress
+from typing import Any, BinaryIO, Protocol, TypeVar
+
+from stepper.mouth.ports import NoVoiceError
 
 READY = b"R"
 """The worker can speak; JSON about the voice."""
@@ -25,6 +28,23 @@ REFUSED = b"X"
 """It cannot be done; half a sentence says why."""
 
 _HEADER = struct.Struct(">cI")
+
+
+class VoiceLibrary(Protocol):
+    """A library that is loaded and can speak."""
+
+    @property
+    def rate_hz(self) -> int:
+        """Samples per second of the sound it makes."""
+        ...
+
+    @property
+    def voice_is_known(self) -> bool:
+        """Whether the voice asked for was found; otherwise the usual one speaks."""
+        ...
+
+
+_Voice = TypeVar("_Voice", bound=VoiceLibrary)
 
 
 def send_question(pipe: BinaryIO, question: Mapping[str, Any]) -> None:
@@ -83,3 +103,26 @@ def take_pipes() -> tuple[BinaryIO, BinaryIO]:
     os.dup2(nowhere, 1)
     os.close(nowhere)
     return sys.stdin.buffer, answers
+
+
+def serve(
+    open_voice: Callable[[str, float], _Voice],
+    answer: Callable[[_Voice, dict[str, Any]], tuple[bytes, bytes]],
+) -> None:
+    """Be the worker of a voice: answer one question after another, until the program that asks is gone.
+
+    Args:
+        open_voice: Loads the voice, given its name and its volume; may raise `NoVoiceError`.
+        answer: Returns the letter and the body that answer a question; may raise `NoVoiceError`.
+    """
+    asked, answers = take_pipes()
+    options = json.loads(sys.argv[1])
+    with suppress(OSError):  # whoever asked is gone, so nobody waits for an answer
+        try:
+            voice = open_voice(options["voice"], options["volume"])
+            about = {"rate_hz": voice.rate_hz, "voice_is_known": voice.voice_is_known}
+            send_answer(answers, READY, json.dumps(about).encode())
+            for question in read_questions(asked):
+                send_answer(answers, *answer(voice, question))
+        except NoVoiceError as reason:
+            send_answer(answers, REFUSED, str(reason).encode("utf-8", "replace"))
