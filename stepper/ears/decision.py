@@ -9,7 +9,7 @@ from stepper.ears.thresholds import Thresholds
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Scored:
+class Candidate:
     """A text and how likely it is to have been said, as two models see it."""
 
     text: str
@@ -20,12 +20,12 @@ class Scored:
     """Log-probability of its words above that of the free transcript. Natural logarithm."""
 
 
-def total_score(scored: Scored, thresholds: Thresholds) -> float:
+def total_score(scored: Candidate, thresholds: Thresholds) -> float:
     """Add up what the two models say, each with its weight. A natural logarithm."""
     return scored.sounds + thresholds.words * scored.words
 
 
-def decide(scored: Sequence[Scored], thresholds: Thresholds) -> Scored | None:
+def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
     """Take the likeliest text if it is likely enough and clear of any that means something else.
 
     Args:

@@ -7,12 +7,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.decision import Scored, decide, total_score
+from stepper.ears.decision import Candidate, decide, total_score
 from stepper.ears.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.ports import Heard
 from stepper.ears.sound_distance import similar_phrases
 from stepper.ears.sound_model import SoundModel
-from stepper.ears.spotting import Fit, Spotter
+from stepper.ears.spotting import PhraseMatch, Spotter
 from stepper.ears.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
 from stepper.ears.token_tree import as_model_writes, build_token_tree
 from stepper.ears.wordings import Wordings, strip_address
@@ -120,14 +120,14 @@ class MoonshineRecogniser:
             transcript_likely=likely,
         )
 
-    def weighed(self, utterance: Utterance, manner: Manner) -> list[Scored]:
+    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
         """List what fits the sounds best, each with the decoder's word on it added."""
         fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=bool(manner.address))
         if not fits or fits[0].score < UNWEIGHED:
             return []
         weights = self._weights(utterance, manner, fits)
         return [
-            Scored(
+            Candidate(
                 text=fit.text,
                 means=fit.means,
                 sounds=fit.score,
@@ -136,7 +136,7 @@ class MoonshineRecogniser:
             for fit in fits
         ]
 
-    def distances(self, utterance: Utterance) -> list[Fit]:
+    def distances(self, utterance: Utterance) -> list[PhraseMatch]:
         """List everything that fits the sounds of an utterance at all, the best first."""
         most, addressed = len(self._wordings.phrases), bool(self.manner.address)
         return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed)
@@ -148,7 +148,7 @@ class MoonshineRecogniser:
     def close(self) -> None:
         """Do nothing; the models go with the object."""
 
-    def _weights(self, utterance: Utterance, manner: Manner, fits: list[Fit]) -> dict[str, float]:
+    def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""
         front = f"{manner.address}, " if manner.address else ""
         ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}

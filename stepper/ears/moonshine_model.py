@@ -38,7 +38,7 @@ class Encoded:
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class Hypothesis:
     """A text that was reached in a tree."""
 
     text: str
@@ -60,7 +60,7 @@ class _Branch:
     """What the decoder keeps of it."""
 
 
-_End = tuple[float, int, int, "Found", "_Branch"]
+_End = tuple[float, int, int, "Hypothesis", "_Branch"]
 # Log-probability with the mark, a number that makes it unique, the mark or the end, the text, its branch.
 _Step = tuple[float, int, int, Node, _Branch]
 # Log-probability, a number that makes it unique, the token, where it leads, and what it goes on from.
@@ -132,7 +132,7 @@ class MoonshineModel:
         words = b"".join(self._tokens[each] for each in ids if each >= _FIRST_WORD)
         return words.decode("utf-8", "replace").replace("\u2581", " ").strip(), score
 
-    def search(self, encoded: Encoded, root: Node) -> list[Found]:
+    def search(self, encoded: Encoded, root: Node) -> list[Hypothesis]:
         """Look for the likeliest of the texts in a tree.
 
         A beginning is weighed once for all that share it. A branch is left when too many others are likelier.
@@ -156,7 +156,7 @@ class MoonshineModel:
             steps: list[_Step] = []
             for branch in level:
                 if branch.node.text:
-                    found = Found(text=branch.node.text, score=branch.score, tokens=length)
+                    found = Hypothesis(text=branch.node.text, score=branch.score, tokens=length)
                     ends += self._ends(branch, found, len(ends))
                 for token, node in branch.node.children.items():
                     score = branch.score + float(branch.likely[token])
@@ -166,7 +166,7 @@ class MoonshineModel:
             level = self._further(encoded, wide, heapq.nlargest(_BATCH, steps))
         return self._ended(encoded, wide, ends)
 
-    def _ends(self, branch: _Branch, found: Found, number: int) -> list[_End]:
+    def _ends(self, branch: _Branch, found: Hypothesis, number: int) -> list[_End]:
         """Return the ways in which a complete text may end: as it is, or with a mark."""
         tokens = (_END, self._full_stop, self._question_mark)
         scores = [branch.score + float(branch.likely[token]) for token in tokens]
@@ -175,9 +175,9 @@ class MoonshineModel:
             for at, (score, token) in enumerate(zip(scores, tokens, strict=True))
         ]
 
-    def _ended(self, encoded: Encoded, wide: Mapping[str, Any], ends: list[_End]) -> list[Found]:
+    def _ended(self, encoded: Encoded, wide: Mapping[str, Any], ends: list[_End]) -> list[Hypothesis]:
         """Weigh the end itself behind a mark: behind many a full stop somebody goes on talking."""
-        scores: dict[Found, float] = {}
+        scores: dict[Hypothesis, float] = {}
         best = heapq.nlargest(_ENDS, ends)
         after: dict[int, _Branch] = {}
         for length in {found.tokens for _, _, _, found, _ in best}:
@@ -191,7 +191,7 @@ class MoonshineModel:
         for score, number, _, found, _ in best:
             behind = float(after[number].likely[_END]) if number in after else 0.0
             scores[found] = max(scores.get(found, -math.inf), score + behind)
-        texts: dict[str, Found] = {}
+        texts: dict[str, Hypothesis] = {}
         for found, score in sorted(scores.items(), key=lambda each: -each[1]):
             texts.setdefault(found.text, replace(found, score=score))
         return list(texts.values())

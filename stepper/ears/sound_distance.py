@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from functools import cache
 from typing import Any, Final
 
-from stepper.ears.spotting import Spoken
+from stepper.ears.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 ALIKE: Final = (
@@ -95,7 +95,7 @@ class _Further:
         return np.minimum.accumulate(nodes - self.left_out, axis=1) + self.left_out
 
 
-def similar_phrases(phrases: Sequence[Spoken], within: float) -> list[tuple[str, str, float]]:
+def similar_phrases(phrases: Sequence[PronouncedPhrase], within: float) -> list[tuple[str, str, float]]:
     """List the phrases that sound like a phrase of another meaning.
 
     Args:

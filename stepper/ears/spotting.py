@@ -24,7 +24,7 @@ _NOTHING_ELSE: Sounds = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Fit:
+class PhraseMatch:
     """Something that may have been said."""
 
     text: str
@@ -37,7 +37,7 @@ class Fit:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Spoken:
+class PronouncedPhrase:
     """A phrase with its sounds."""
 
     text: str
@@ -59,7 +59,7 @@ class Spotter:
         self._np: Any = importlib.import_module("numpy")
         said = pronouncer.sounds(list(wordings.phrases))
         spoken = [
-            Spoken(text=text, means=means, sounds=sounds)
+            PronouncedPhrase(text=text, means=means, sounds=sounds)
             for (text, means), sounds in zip(wordings.phrases.items(), said, strict=True)
         ]
         self.phrases = tuple(each for each in spoken if each.sounds)
@@ -78,7 +78,7 @@ class Spotter:
         fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
         self._address = SoundTree(fronts) if fronts else None
 
-    def best(self, likely: Any, most: int, within: float, *, addressed: bool = False) -> list[Fit]:
+    def best(self, likely: Any, most: int, within: float, *, addressed: bool = False) -> list[PhraseMatch]:
         """List what fits best, the best first.
 
         Args:
@@ -90,19 +90,20 @@ class Spotter:
         start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
         free = log_anything(likely)
         endings = self._endings.points(likely)
-        found: list[Fit] = []
+        found: list[PhraseMatch] = []
         if self.phrases:
             points = self._phrase_tree.points(likely, start)
             scores = (points + endings[:, :1]).max(0) - free[-1]
             for at in scores.argsort(kind="stable")[::-1][:most]:
                 each = self.phrases[at]
-                fit = Fit(text=each.text, figures=each.text, means=each.means, score=float(scores[at]))
-                found.append(fit)
+                score = float(scores[at])
+                match = PhraseMatch(text=each.text, figures=each.text, means=each.means, score=score)
+                found.append(match)
         if self._openings:
-            least = max((fit.score for fit in found), default=-math.inf) - within
+            least = max((match.score for match in found), default=-math.inf) - within
             found += self._with_numbers(likely, start, free, endings[:, self._after], least)
-        found.sort(key=lambda fit: -fit.score)
-        return [fit for fit in found[:most] if fit.score >= found[0].score - within]
+        found.sort(key=lambda match: -match.score)
+        return [match for match in found[:most] if match.score >= found[0].score - within]
 
     def called(self, likely: Any) -> tuple[float, float]:
         """Return how well the address word fits, with anything behind it and with nothing behind it.
@@ -119,7 +120,9 @@ class Spotter:
         above = self._address.points(likely)[:, 0] - log_anything(likely)
         return float(above.max()), float(above[-1])
 
-    def _with_numbers(self, likely: Any, start: Any, free: Any, after: Any, least: float) -> list[Fit]:
+    def _with_numbers(
+        self, likely: Any, start: Any, free: Any, after: Any, least: float
+    ) -> list[PhraseMatch]:
         """Look for numbers in the frames that fit best whatever is said in them."""
         np = self._np
         before = np.repeat(start[:, None], len(self._openings), 1)
@@ -155,10 +158,10 @@ class _Opening:
     numbers: list[tuple[str, float]]
     tree: SoundTree
 
-    def fit(self, frame: Frame, number: int, score: float) -> Fit:
+    def fit(self, frame: Frame, number: int, score: float) -> PhraseMatch:
         """Put a number into a frame."""
         said, value = self.numbers[number]
-        return Fit(
+        return PhraseMatch(
             text=frame.around(said),
             figures=frame.around(_figures(said, value)),
             means=(frame.means, value),

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.ears.sound_distance import SoundDistances, similar_phrases
-from stepper.ears.spotting import Spoken
+from stepper.ears.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 sounds = st.lists(st.sampled_from(SOUNDS), min_size=1, max_size=8).map(tuple)
@@ -40,9 +40,9 @@ def test_like_sounds_are_nearer_than_unlike_ones() -> None:
     assert distance("i", "ɪ") < distance("i", "ɑ")
 
 
-def spoken(text: str, means: str, said: str) -> Spoken:
+def spoken(text: str, means: str, said: str) -> PronouncedPhrase:
     """Make a phrase of its sounds, transcribed by hand (from memory)."""
-    return Spoken(text=text, means=means, sounds=tuple(said.split()))
+    return PronouncedPhrase(text=text, means=means, sounds=tuple(said.split()))
 
 
 def test_wordings_of_different_meaning_that_sound_alike_are_named() -> None:
