@@ -18,6 +18,7 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import aloud
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
+from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
 from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
 from stepper.session.events import Event
@@ -25,7 +26,6 @@ from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
 from stepper.session.silence import SILENCE_S, patience
 from stepper.session.state import State
-from stepper.voice.ports import Line, Sound, Speaker
 
 Keep = Callable[[tuple[Event, ...], State], None]
 """Keep events for good and return when that is done; the state after them is handed along for a snapshot.
@@ -208,7 +208,7 @@ class Conductor:
         if understood or not heard:
             speaker.silence()  # whatever is asked now matters more than what was being said
         if heard and self._sounds:
-            speaker.sound(Sound.HEARD if understood else Sound.NOT_UNDERSTOOD)
+            speaker.sound(Tone.HEARD if understood else Tone.NOT_UNDERSTOOD)
 
     def _expect(self, now: str) -> None:
         """Let the voice make ready what will probably be asked for next."""
@@ -242,12 +242,12 @@ class Conductor:
                 self._speaker.say(said.text, slower=said.slower)
 
 
-def _said(line: str, effect: Effect) -> Line:
+def _said(line: str, effect: Effect) -> SpokenLine:
     """Give a line of the screen as it is said."""
-    return Line(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
+    return SpokenLine(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
 
 
-def _lines_of(considered: Considered, session: Session) -> Iterator[Line]:
+def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
     """Give what would be said of something, in order."""
     for effect in considered.effects:
         line = told(effect, session.plan)

@@ -22,11 +22,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from stepper.devices.resample import resample
 from stepper.language.aloud import aloud
 from stepper.language.numbers import number, words
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 from tests.commands.garments import environment
 
 LOUD = 500
@@ -155,7 +155,7 @@ class Evening:
             answered = [at for at in out.loud_at() if at > cued_until - 0.3]
             cued = [at for at in into.loud_at() if not answered or at < answered[0]]
             done.waited_s = answered[0] - cued[-1] if answered and cued else float("nan")
-            done.said = at_rate(out.pcm, out.rate_hz, 16_000)
+            done.said = resample(out.pcm, out.rate_hz, 16_000)
         done.lines = [line for _, line in self.told[before:]]
         return done
 

@@ -7,13 +7,13 @@ import pytest
 
 from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
+from stepper.mouth.fakes import RecordingSpeaker
+from stepper.mouth.ports import Tone
 from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.reading import runs
 from stepper.session.state import State
-from stepper.voice.fakes import RecordingSpeaker
-from stepper.voice.ports import Sound
 from tests.plans import final_increase
 from tests.playbook import AT
 
@@ -64,7 +64,7 @@ def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_e
     conductor.offer_words("", heard=True)
     conductor.offer_words("next stop")
     conductor.drain()
-    assert speaker.sounds == [Sound.HEARD, Sound.NOT_UNDERSTOOD, Sound.NOT_UNDERSTOOD]
+    assert speaker.sounds == [Tone.HEARD, Tone.NOT_UNDERSTOOD, Tone.NOT_UNDERSTOOD]
     assert not any("many" in line for line in speaker.texts)
     assert speaker.texts[-1].startswith("Not understood")  # typed, so she waits for an answer
     assert speaker.silenced == 2

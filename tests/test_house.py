@@ -20,10 +20,12 @@ MAY_IMPORT = {
     "session": {"plan", "craft", "errors"},
     "language": {"session", "plan", "craft", "errors"},
     "store": {"session", "errors"},
-    "voice": {"errors"},
+    "devices": {"errors"},
+    "mouth": {"devices", "errors"},
+    "ears": {"mouth", "devices", "errors"},
     "screen": {"language", "session", "plan", "craft", "errors"},
     "report": {"language", "session", "plan", "project", "craft", "errors"},
-    "conductor": {"language", "session", "plan", "voice", "errors"},
+    "conductor": {"language", "session", "plan", "mouth", "errors"},
 }
 """Room by room, what it may import besides itself. `commands` may import anything."""
 
@@ -41,7 +43,7 @@ RECORDS = {
     "stepper/session/state.py",
     "stepper/screen/scene.py",
     "stepper/screen/seams.py",
-    "stepper/voice/ports.py",
+    "stepper/ears/ports.py",
     "stepper/errors.py",
     "stepper/__main__.py",
 }

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import importlib
-import os
-import sys
 from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from pathlib import Path
@@ -13,9 +11,9 @@ from stepper.commands.model_folders import model_folders
 from stepper.commands.other_language import read
 from stepper.commands.preferences import Preferences, preferences, settings_path
 from stepper.commands.wordings import wordings_for
+from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
-from stepper.voice.ports import Recogniser
 
 
 class FilmSwitch:
@@ -45,9 +43,9 @@ def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = N
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
     """
-    ears = importlib.import_module("stepper.voice.ears")
-    microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(path)
-    speech = ears.speech_detector()
+    ears = importlib.import_module("stepper.ears.listen")
+    microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(path)
+    speech = ears.load_speech_detector()
     recogniser = recogniser_for(plan, is_addressed=is_addressed)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
 
@@ -82,14 +80,14 @@ def recogniser_for(
         wordings = wordings_for(plan, mine.wordings)
     recogniser: Recogniser
     if is_bundled:
-        moonshine = importlib.import_module("stepper.voice.moonshine")
+        moonshine = importlib.import_module("stepper.ears.moonshine")
         recogniser = moonshine.MoonshineRecogniser(
             wordings,
             address=settings.address_word.casefold(),
             is_addressed=is_addressed or (lambda: settings.address),
         )
         return recogniser
-    vosk = importlib.import_module("stepper.voice.vosk_ears")
+    vosk = importlib.import_module("stepper.ears.vosk_recogniser")
     address = settings.address_word.casefold() if settings.address else ""
     recogniser = vosk.VoskRecogniser(wordings, _model(settings.model), address=address)
     return recogniser
@@ -98,12 +96,12 @@ def recogniser_for(
 def _vocabulary(name: str) -> Path:
     """Find a vocabulary file: from the folder she works in, or beside her settings."""
     path = Path(name).expanduser()
-    beside = settings_path(os.environ, sys.platform).parent / path
+    beside = settings_path().parent / path
     return beside if not path.exists() and beside.exists() else path
 
 
 def _models() -> list[Path]:
-    listed: list[Path] = importlib.import_module("stepper.voice.vosk_model").models_in(*model_folders())
+    listed: list[Path] = importlib.import_module("stepper.ears.vosk_model").models_in(*model_folders())
     return listed
 
 

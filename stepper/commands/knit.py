@@ -28,7 +28,7 @@ from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
 if TYPE_CHECKING:
-    from stepper.voice.ports import Speaker
+    from stepper.mouth.ports import Speaker
 
 LAST_WORDS_S = 20.0
 """How long the last line may take to be said before the program ends. Unit: seconds."""
@@ -227,7 +227,7 @@ def now() -> str:
 
 def _speaker(mine: Preferences) -> Speaker:
     """Open the voice; where there is no sound, say so once and go on with text."""
-    choose = importlib.import_module("stepper.voice.choose")
+    choose = importlib.import_module("stepper.mouth.open_speaker")
     speaker: Speaker
     speaker, remark = choose.open_speaker(mine.speech, _complain)
     if remark is not None:

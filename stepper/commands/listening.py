@@ -14,16 +14,17 @@ from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import recogniser_for
 from stepper.commands.voice_enrol import voice_path
+from stepper.ears.deafness import Deafness
+from stepper.ears.known_voice import KnowingRecogniser, kept_voice
+from stepper.ears.settings import HearingSettings
+from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
-from stepper.voice.deafness import Deafness
-from stepper.voice.known_voice import KnowingRecogniser, kept_voice
-from stepper.voice.settings import HearingSettings
-from stepper.voice.speaker_vector import SpeakerEncoder
 
 if TYPE_CHECKING:
-    from stepper.voice.live_microphone import LiveMicrophone
-    from stepper.voice.ports import Recogniser, Speaker
+    from stepper.devices.live_microphone import LiveMicrophone
+    from stepper.ears.ports import Recogniser
+    from stepper.mouth.ports import Speaker
 
 GETTING_READY = "getting ready"
 """Why nothing is heard in the first seconds."""
@@ -101,8 +102,8 @@ class LiveEars:
 
     def _heard_out(self) -> str:
         """Listen until the end; give why it came."""
-        live = importlib.import_module("stepper.voice.live_microphone")
-        ears = importlib.import_module("stepper.voice.ears")
+        live = importlib.import_module("stepper.devices.live_microphone")
+        ears = importlib.import_module("stepper.ears.listen")
         try:
             # Before the model is loaded: without a microphone that would be in vain.
             microphone = live.LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
@@ -114,7 +115,7 @@ class LiveEars:
                 microphone.close()
                 return ""
         try:
-            speech = ears.speech_detector()
+            speech = ears.load_speech_detector()
             recogniser = self._recogniser()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")

@@ -3,31 +3,25 @@
 from __future__ import annotations
 
 import os
-import sys
-from collections.abc import Mapping
 from pathlib import Path
 
-from stepper.commands.user_folders import DATA, user_folder
+from stepper.commands import user_folders
 
 
-def data_folder(environment: Mapping[str, str], platform: str) -> Path:
-    """Give the place of what the program keeps for her that is neither settings nor knitting.
+def data_folder() -> Path:
+    """Return the place of what the program keeps for her that is neither settings nor knitting.
 
-    Args:
-        environment: The variables of the process; `STEPPER_DATA` names another folder.
-        platform: The system, as Python names it.
+    The variable `STEPPER_DATA` names another folder than the system's usual one.
     """
-    named = environment.get("STEPPER_DATA")
-    if named:
-        return Path(named)
-    return user_folder(DATA, environment, platform)
+    named = os.environ.get("STEPPER_DATA")
+    return Path(named) if named else user_folders.data_folder()
 
 
 def models_folder() -> Path:
-    """Give the folder that models are installed in."""
-    return data_folder(os.environ, sys.platform) / "models"
+    """Return the folder that models are installed in."""
+    return data_folder() / "models"
 
 
 def model_folders() -> tuple[Path, ...]:
-    """Give the folders that models are looked for in, in that order."""
+    """Return the folders that models are looked for in, in that order."""
     return Path("models"), models_folder()

@@ -24,10 +24,10 @@ from typing import Any, Final
 
 from stepper.commands.preferences import nearest
 from stepper.commands.wordings import meaning
+from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import phrases
 from stepper.language.vocabulary import VOCABULARY
-from stepper.voice.wordings import Frame, Wordings
 
 _SLOT: Final = "{number}"
 _LARGEST: Final = 9999

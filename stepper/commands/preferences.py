@@ -19,7 +19,6 @@ from knitting.
 from __future__ import annotations
 
 import os
-import sys
 import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, fields, replace
@@ -27,9 +26,10 @@ from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, TypeVar, get_args
 
-from stepper.commands.user_folders import SETTINGS, user_folder
+from stepper.commands.user_folders import settings_folder
+from stepper.ears.settings import HearingSettings, Listener
 from stepper.language.understand import phrases
-from stepper.voice.settings import Engine, HearingSettings, Listener, SpeechSettings
+from stepper.mouth.settings import Engine, SpeechSettings
 
 _TABLES = ("voice", "ears", "care", "wordings")
 
@@ -70,17 +70,13 @@ class Preferences:
     """A sentence for each setting that could not be followed."""
 
 
-def settings_path(environment: Mapping[str, str], platform: str) -> Path:
-    """Give the place of the settings file.
+def settings_path() -> Path:
+    """Return the place of the settings file.
 
-    Args:
-        environment: The variables of the process; `STEPPER_SETTINGS` names another file.
-        platform: The system, as Python names it.
+    The variable `STEPPER_SETTINGS` names another file than the usual one.
     """
-    named = environment.get("STEPPER_SETTINGS")
-    if named:
-        return Path(named)
-    return user_folder(SETTINGS, environment, platform) / "settings.toml"
+    named = os.environ.get("STEPPER_SETTINGS")
+    return Path(named) if named else settings_folder() / "settings.toml"
 
 
 def preferences(path: Path | None = None) -> Preferences:
@@ -89,7 +85,7 @@ def preferences(path: Path | None = None) -> Preferences:
     Args:
         path: The file; that of the user where nothing is given.
     """
-    path = path if path is not None else settings_path(os.environ, sys.platform)
+    path = path if path is not None else settings_path()
     try:
         written = path.read_text(encoding="utf-8")
     except FileNotFoundError:

@@ -19,7 +19,9 @@ from stepper.commands.loading import Loaded
 from stepper.commands.preferences import Preferences
 from stepper.conductor import Conductor
 from stepper.craft.colour import rgb_from_hex
+from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError, SurroundingsError
+from stepper.mouth.silent import TextOnlySpeaker
 from stepper.screen.app import Screen
 from stepper.screen.course import course_of
 from stepper.screen.fitness import Fitness, fitness
@@ -36,11 +38,9 @@ from stepper.session.events import Event
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
-from stepper.voice.silent import TextOnlySpeaker
-from stepper.voice.stderr import stderr_aside
 
 if TYPE_CHECKING:
-    from stepper.voice.ports import Speaker
+    from stepper.mouth.ports import Speaker
 
 LATEST = 500
 """Entries of the journal that its page shows. What lies further back is in the journal all the same."""
@@ -238,7 +238,7 @@ def _speaker(later: list[Screen], mine: Preferences, *, mute: bool) -> tuple[Spe
     """
     if mute:
         return None, "closed by --mute"
-    choose: Any = importlib.import_module("stepper.voice.choose")
+    choose: Any = importlib.import_module("stepper.mouth.open_speaker")
 
     def tell(sentence: str) -> None:
         for screen in later:

@@ -13,7 +13,7 @@ from importlib.util import find_spec
 from stepper.commands.model_folders import model_folders
 from stepper.commands.preferences import preferences
 from stepper.commands.voice_enrol import voice_path
-from stepper.voice.vosk_model import models_in
+from stepper.ears.vosk_model import models_in
 
 PARTS: dict[str, tuple[str, str]] = {
     "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),
@@ -61,8 +61,8 @@ def _what_there_is() -> list[str]:
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
-        f"Loudspeakers: {_named(importlib.import_module('stepper.voice.output').output_devices())}.",
-        f"Microphones: {_named(importlib.import_module('stepper.voice.input').microphones())}.",
+        f"Loudspeakers: {_named(importlib.import_module('stepper.devices.open_streams').loudspeakers())}.",
+        f"Microphones: {_named(importlib.import_module('stepper.devices.open_streams').microphones())}.",
         "Other voices than yours are refused."
         if mine.hearing.know_voice and voice_path().exists()
         else "Every voice is heard; stepper voice enrol changes that.",

@@ -8,8 +8,6 @@ from __future__ import annotations
 
 import argparse
 import importlib
-import os
-import sys
 import time
 import wave
 from collections.abc import Iterator
@@ -18,10 +16,10 @@ from typing import Any
 
 from stepper.commands.model_folders import data_folder
 from stepper.commands.preferences import preferences
+from stepper.devices.ports import HEARING_RATE_HZ, Microphone
+from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
+from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
-from stepper.voice.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
-from stepper.voice.ports import HEARING_RATE_HZ, Microphone
-from stepper.voice.speaker_vector import SpeakerEncoder, likeness
 
 SPEECH_S = 15.0
 """Speech that is taken. Unit: s."""
@@ -45,7 +43,7 @@ _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
 
 def voice_path() -> Path:
     """Give the place of what is kept of her voice."""
-    return data_folder(os.environ, sys.platform) / "voice.json"
+    return data_folder() / "voice.json"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -105,9 +103,9 @@ def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
 
 def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
     """Measure how like hers the voices of others are; nothing where none can be made."""
-    espeak: Any = importlib.import_module("stepper.voice.espeak")
-    settings: Any = importlib.import_module("stepper.voice.settings")
-    resample: Any = importlib.import_module("stepper.voice.resample")
+    espeak: Any = importlib.import_module("stepper.mouth.espeak")
+    settings: Any = importlib.import_module("stepper.mouth.settings")
+    resample: Any = importlib.import_module("stepper.devices.resample")
     found = []
     for name in _OTHERS:
         try:
@@ -118,7 +116,7 @@ def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
             said = b"".join(voice.speech(line, 150) for line in TO_READ[:3])
         finally:
             voice.close()
-        sound = resample.at_rate(said, voice.rate_hz, HEARING_RATE_HZ)
+        sound = resample.resample(said, voice.rate_hz, HEARING_RATE_HZ)
         found += [likeness(encoder.vector(piece), enrolment.voice.vector) for piece in pieces_of(sound)]
     return found
 
@@ -126,16 +124,16 @@ def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
 def _microphone(recording: Path | None) -> Microphone:
     microphone: Microphone
     if recording is not None:
-        microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(recording)
+        microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(recording)
     else:
-        live: Any = importlib.import_module("stepper.voice.live_microphone")
+        live: Any = importlib.import_module("stepper.devices.live_microphone")
         microphone = live.LiveMicrophone(preferences().hearing.device)
     return microphone
 
 
 def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
     """Yield the chunks that are speech, until there is enough of it."""
-    detect = importlib.import_module("stepper.voice.ears").speech_detector()
+    detect = importlib.import_module("stepper.ears.listen").load_speech_detector()
     if live:
         print("Read this aloud, as you would speak to the program, again from the top until it is enough:")
         print("\n".join(f"  {line}" for line in TO_READ), flush=True)

@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import recogniser_for
 from stepper.commands.preferences import Preferences, preferences
+from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
+from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
 from stepper.language.understand import normal
-from stepper.voice.ports import HEARING_RATE_HZ, Heard, Microphone, Recogniser
-from stepper.voice.seams import NoInputError
 
 if TYPE_CHECKING:
-    from stepper.voice.moonshine import MoonshineRecogniser
+    from stepper.ears.moonshine import MoonshineRecogniser
 
 SECONDS = 6.0
 """How long it records where nothing else is asked for. Unit: s."""
@@ -81,7 +81,7 @@ def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
             yield f'"{wording}" is a single word, which is easily heard where nobody said it.'
         if "{" in mine.wordings[wording]:
             yield f'"{wording}" stands for a cue with a number or a name, which it has no place for.'
-    moonshine = importlib.import_module("stepper.voice.moonshine")
+    moonshine = importlib.import_module("stepper.ears.moonshine")
     if isinstance(recogniser, moonshine.MoonshineRecogniser):
         for phrase in recogniser.unspeakable:
             yield f'"{own.get(phrase, phrase)}" has no sound, so it is never heard.'
@@ -118,7 +118,7 @@ class Telling:
         self.taken = bool(heard and heard.text)
         taken = f'taken for "{heard.text}"' if heard and heard.text else "taken for no cue"
         self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
-        moonshine = importlib.import_module("stepper.voice.moonshine")
+        moonshine = importlib.import_module("stepper.ears.moonshine")
         if isinstance(self._recogniser, moonshine.MoonshineRecogniser):
             for line in _distances(self._recogniser, segment, self._everything):
                 self._tell(line)
@@ -137,8 +137,8 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
         recogniser: What makes words of it.
         tell: Takes a line when nobody spoke, and when a cue is left alone for what was around it.
     """
-    ears = importlib.import_module("stepper.voice.ears")
-    for heard in ears.listen(microphone, recogniser, ears.speech_detector()):
+    ears = importlib.import_module("stepper.ears.listen")
+    for heard in ears.listen(microphone, recogniser, ears.load_speech_detector()):
         if recogniser.taken and not heard.text:
             tell("   Left alone: somebody as loud was talking until just before.")
     if not recogniser.count:
@@ -163,9 +163,9 @@ def _distances(recogniser: MoonshineRecogniser, sound: bytes, everything: bool) 
 def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
     microphone: Microphone
     if args.hear is not None:
-        microphone = importlib.import_module("stepper.voice.wav_microphone").WavMicrophone(args.hear)
+        microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(args.hear)
     else:
-        live = importlib.import_module("stepper.voice.live_microphone")
+        live = importlib.import_module("stepper.devices.live_microphone")
         try:
             microphone = live.LiveMicrophone(mine.hearing.device)
         except NoInputError as reason:

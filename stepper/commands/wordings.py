@@ -7,13 +7,13 @@ from collections.abc import Hashable, Iterator, Mapping
 from functools import cache
 from typing import Final
 
+from stepper.ears.wordings import Frame, Wordings
 from stepper.language.numbers import digits_words, words
 from stepper.language.understand import NotUnderstood, bare, normal, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Note
-from stepper.voice.wordings import Frame, Wordings
 
 MOST: Final = 999
 """The largest number that is listened for as a phrase; larger ones are understood when written down right."""

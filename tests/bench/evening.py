@@ -27,9 +27,9 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.natural import NaturalVoice
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.natural import NaturalVoice
+from stepper.mouth.settings import SpeechSettings
 from tests import evening
 from tests.commands.garments import stepper
 
@@ -109,8 +109,8 @@ def knit(room, folder: Path, args) -> None:
 
 
 def tail(room) -> None:
-    from stepper.voice.choose import open_speaker
-    from stepper.voice.input import open_input
+    from stepper.mouth.open_speaker import open_speaker
+    from stepper.devices.open_streams import open_input
 
     speaker, _ = open_speaker(SpeechSettings(engine="espeak"))
     longest = []

@@ -15,9 +15,9 @@ import wave
 from array import array
 from pathlib import Path
 
-from stepper.voice.resample import at_rate
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
+from stepper.devices.resample import resample
+from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 LINES = (
     ("Round eighty four. Knit all stitches.", "round eighty four knit all stitches"),
@@ -75,7 +75,7 @@ def main() -> None:
                     path = Path(folder, "line.wav")
                     render(line, path, SpeechSettings(voice=voice, rate_wpm=speed))
                     with wave.open(str(path)) as file:
-                        pcm = at_rate(file.readframes(file.getnframes()), file.getframerate(), 16_000)
+                        pcm = resample(file.readframes(file.getnframes()), file.getframerate(), 16_000)
                 heard_lines.append(hear(silence + pcm + silence))
                 wrong += missed(words_of(wanted), words_of(heard_lines[-1]))
                 total += len(words_of(wanted))

@@ -17,9 +17,9 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from stepper.language.numbers import words
-from stepper.voice.choose import open_speaker
-from stepper.voice.ports import Line
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.ports import SpokenLine
+from stepper.mouth.settings import SpeechSettings
 from tests.bench.evening import the_room
 
 
@@ -37,7 +37,7 @@ def first_sounds(room, engine: str, lines: int, *, expected: bool) -> list[float
         speaker.wait(20)
         for number in range(20, 20 + lines):
             if expected:
-                speaker.expect([Line(text=line(number))])
+                speaker.expect([SpokenLine(text=line(number))])
             time.sleep(8 if expected else 1)
             began = time.monotonic()
             speaker.say(line(number))

@@ -19,9 +19,9 @@ import tempfile
 import time
 from pathlib import Path
 
-from stepper.voice.choose import open_speaker
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.settings import SpeechSettings
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 
 LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 

@@ -9,7 +9,7 @@ import pytest
 
 from stepper.commands.listening import LiveEars, ears_installed
 from stepper.commands.loading import load
-from stepper.voice.settings import HearingSettings
+from stepper.ears.settings import HearingSettings
 from tests.commands.garments import environment, garment
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}

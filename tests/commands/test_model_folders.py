@@ -2,14 +2,16 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from stepper.commands.model_folders import data_folder
+import pytest
+
+from stepper.commands import user_folders
+from stepper.commands.model_folders import data_folder, model_folders
 
 
-def test_data_lies_where_each_system_keeps_it() -> None:
-    """The folders of the XDG specification, of macOS and of Windows; a variable of ours goes before."""
-    home = {"HOME": "/h"}
-    assert data_folder(home, "linux") == Path("/h/.local/share/stepper")
-    assert data_folder({**home, "XDG_DATA_HOME": "/x"}, "linux") == Path("/x/stepper")
-    assert data_folder(home, "darwin") == Path("/h/Library/Application Support/stepper")
-    assert data_folder({"USERPROFILE": "/u"}, "win32") == Path("/u/AppData/Local/stepper")
-    assert data_folder({"STEPPER_DATA": "/d", "HOME": "/h"}, "linux") == Path("/d")
+def test_data_lies_in_the_folder_of_the_system_or_where_she_says(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A variable of ours goes before; models are looked for where she works first."""
+    monkeypatch.delenv("STEPPER_DATA", raising=False)
+    assert data_folder() == user_folders.data_folder()
+    monkeypatch.setenv("STEPPER_DATA", "/d")
+    assert data_folder() == Path("/d")
+    assert model_folders() == (Path("models"), Path("/d/models"))

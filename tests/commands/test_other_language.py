@@ -10,10 +10,11 @@ from stepper.commands.hearing import heard_in, recogniser_for
 from stepper.commands.loading import load
 from stepper.commands.other_language import read
 from stepper.commands.preferences import Preferences
+from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import NotUnderstood, understand
-from stepper.voice.settings import HearingSettings, SpeechSettings
-from stepper.voice.wav import render
+from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 KOREAN = Path(__file__).with_name("korean.toml")
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"

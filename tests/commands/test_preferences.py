@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.commands.preferences import Preferences, parsed, preferences, settings_path
+from stepper.commands.user_folders import settings_folder
 
 
 def written(folder: Path, text: str) -> Path:
@@ -85,10 +86,9 @@ def test_whatever_a_file_holds_settings_come_of_it(tables: dict[str, dict[str, o
     assert parsed(tables, "settings.toml").speech == Preferences().speech
 
 
-def test_each_system_keeps_settings_at_its_own_place() -> None:
-    """Source: the XDG base directory specification; the folders of macOS and Windows, from memory."""
-    assert settings_path({"HOME": "/h"}, "linux") == Path("/h/.config/stepper/settings.toml")
-    assert settings_path({"XDG_CONFIG_HOME": "/c"}, "linux") == Path("/c/stepper/settings.toml")
-    assert settings_path({"HOME": "/h"}, "darwin") == Path("/h/Library/Application Support/stepper/settings.toml")
-    assert settings_path({"APPDATA": "/a"}, "win32") == Path("/a/stepper/settings.toml")
-    assert settings_path({"STEPPER_SETTINGS": "/mine"}, "linux") == Path("/mine")
+def test_settings_lie_in_the_folder_of_the_system_or_where_she_says(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A variable of ours goes before."""
+    monkeypatch.delenv("STEPPER_SETTINGS", raising=False)
+    assert settings_path() == settings_folder() / "settings.toml"
+    monkeypatch.setenv("STEPPER_SETTINGS", "/mine")
+    assert settings_path() == Path("/mine")

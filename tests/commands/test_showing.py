@@ -22,12 +22,12 @@ from stepper.commands.listening import ears_installed
 from stepper.commands.loading import load
 from stepper.commands.showing import latest_events, yarns
 from stepper.craft.colour import rgb_from_hex
+from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
 from tests.commands.garments import CUFF, environment, garment, stepper
+from tests.speech import render
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="pseudo-terminals need a POSIX system")
 

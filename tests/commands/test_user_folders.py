@@ -3,27 +3,38 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from platformdirs import windows
+from platformdirs.macos import MacOS
+from platformdirs.unix import Unix
+from platformdirs.windows import Windows
 
-from stepper.commands.user_folders import DATA, SETTINGS, Kept, user_folder
+from stepper.commands import user_folders
+
+WINDOWS = {"CSIDL_APPDATA": "/h/AppData/Roaming", "CSIDL_LOCAL_APPDATA": "/h/AppData/Local"}
+"""What Windows answers when it is asked for a folder."""
 
 
 @pytest.mark.parametrize(
-    ("kept", "platform", "folder"),
+    ("system", "environment", "settings", "data"),
     [
-        (SETTINGS, "linux", "/h/.config/stepper"),
-        (DATA, "linux", "/h/.local/share/stepper"),
-        (SETTINGS, "win32", "/h/AppData/Roaming/stepper"),
-        (DATA, "win32", "/h/AppData/Local/stepper"),
-        (SETTINGS, "darwin", "/h/Library/Application Support/stepper"),
-        (DATA, "darwin", "/h/Library/Application Support/stepper"),
+        (Unix, {}, "/h/.config/stepper", "/h/.local/share/stepper"),
+        (Unix, {"XDG_CONFIG_HOME": "/c", "XDG_DATA_HOME": "/d"}, "/c/stepper", "/d/stepper"),
+        (MacOS, {}, "/h/Library/Application Support/stepper", "/h/Library/Application Support/stepper"),
+        (Windows, {}, "/h/AppData/Roaming/stepper", "/h/AppData/Local/stepper"),
     ],
 )
-def test_each_system_has_its_place(kept: Kept, platform: str, folder: str) -> None:
-    """Source: XDG Base Directory Specification 0.8, defaults; the other systems' places are common practice."""
-    assert user_folder(kept, {"HOME": "/h"}, platform) == Path(folder)
+def test_each_system_has_its_place(
+    system: type, environment: dict[str, str], settings: str, data: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is there already is found again.
 
-
-def test_a_variable_names_another_place() -> None:
-    """What the system says about its user's folders is followed."""
-    assert user_folder(SETTINGS, {"HOME": "/h", "XDG_CONFIG_HOME": "/c"}, "linux") == Path("/c/stepper")
-    assert user_folder(DATA, {"USERPROFILE": "/u", "LOCALAPPDATA": "/l"}, "win32") == Path("/l/stepper")
+    Source: XDG Base Directory Specification 0.8, defaults; the other systems' places are common practice.
+    """
+    for name in ("XDG_CONFIG_HOME", "XDG_DATA_HOME"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(windows, "get_win_folder", WINDOWS.__getitem__)
+    for name, value in {"HOME": "/h", **environment}.items():
+        monkeypatch.setenv(name, value)
+    monkeypatch.setattr(user_folders, "PlatformDirs", system)
+    assert user_folders.settings_folder() == Path(settings)
+    assert user_folders.data_folder() == Path(data)

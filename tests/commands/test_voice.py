@@ -6,7 +6,7 @@ import pytest
 
 from stepper.commands.main import main
 from stepper.commands.voice import PARTS
-from tests.voice.test_vosk_model import model
+from tests.ears.test_vosk_model import model
 
 
 def test_what_there_is_is_told(

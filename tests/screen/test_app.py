@@ -5,9 +5,9 @@ from pathlib import Path
 
 import pytest
 
+from stepper.mouth.fakes import RecordingSpeaker
 from stepper.screen.style import Depth
 from stepper.session.events import Advanced
-from stepper.voice.fakes import RecordingSpeaker
 from tests.screen.emulated import Emulated
 from tests.screen.scenes import Desk
 

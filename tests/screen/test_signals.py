@@ -6,8 +6,8 @@ import signal
 
 import pytest
 
+from stepper.mouth.fakes import RecordingSpeaker
 from stepper.screen.signals import mind_signals
-from stepper.voice.fakes import RecordingSpeaker
 
 
 class Program:

@@ -24,8 +24,8 @@ from scipy.stats import chi2
 from stepper.commands.loading import load
 from stepper.commands.wordings import wordings_for
 from stepper.language.understand import NotUnderstood, understand
-from stepper.voice.moonshine import MoonshineRecogniser
-from stepper.voice.thresholds import STRICT
+from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.thresholds import STRICT
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import ADDRESSES, CLOSED, Clip, clips
 from tests.bench.voice.stream import Outcome, answer_to, as_16_bit, hear, with_cues
@@ -81,7 +81,7 @@ class Bench:
 
     def recogniser(self, address: str = "", strict=STRICT):
         if self.args.vosk:
-            from stepper.voice.vosk_ears import VoskRecogniser
+            from stepper.ears.vosk_recogniser import VoskRecogniser
 
             return VoskRecogniser(wordings_for(self.plan), self.args.vosk, address=address)
         return MoonshineRecogniser(wordings_for(self.plan), address=address, strict=strict)

@@ -20,10 +20,10 @@ from pathlib import Path
 import numpy as np
 
 from stepper.commands.wordings import wordings_for
-from stepper.voice.deciding import Scored, decide
-from stepper.voice.moonshine import Manner, MoonshineRecogniser, Utterance
-from stepper.voice.thresholds import LOOSE, STRICT, Thresholds
-from stepper.voice.wordings import Wordings
+from stepper.ears.decision import Candidate, decide
+from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance
+from stepper.ears.thresholds import LOOSE, STRICT, Thresholds
+from stepper.ears.wordings import Wordings
 from tests.bench.voice.__main__ import Bench
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.stream import as_16_bit, hear, with_cues
@@ -37,9 +37,9 @@ class Weighing(MoonshineRecogniser):
 
     def __init__(self, wordings: Wordings, address: str) -> None:
         super().__init__(wordings, address=address)
-        self.pieces: list[list[Scored]] = []
+        self.pieces: list[list[Candidate]] = []
 
-    def weighed(self, utterance: Utterance, manner: Manner) -> list[Scored]:
+    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
         self.pieces.append(super().weighed(utterance, manner))
         return self.pieces[-1]
 
@@ -52,7 +52,7 @@ class Said:
     voice: str
     text: str
     means: Hashable
-    pieces: list[list[Scored]]
+    pieces: list[list[Candidate]]
 
 
 def meaning(wordings: Wordings, text: str) -> Hashable:

@@ -22,7 +22,7 @@ from stepper.commands.wordings import lengths, wordings_for
 from stepper.language.numbers import words
 from stepper.language.understand import understand
 from stepper.session.cues import Note
-from stepper.voice.moonshine import MoonshineRecogniser
+from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.film import film
 from tests.bench.voice.material import clips

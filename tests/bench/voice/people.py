@@ -19,7 +19,7 @@ from pathlib import Path
 from stepper.commands.loading import load
 from stepper.commands.wordings import wordings_for
 from stepper.language.numbers import words
-from stepper.voice.moonshine import MoonshineRecogniser
+from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share
 
 

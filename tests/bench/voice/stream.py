@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from stepper.voice.ears import listen, speech_detector
-from stepper.voice.ports import Heard, Recogniser
+from stepper.ears.listen import listen, load_speech_detector
+from stepper.ears.ports import Heard, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ
@@ -78,7 +78,7 @@ def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
     """Let a recogniser listen to a stream."""
     outcome, stream = Outcome(), _Stream(sound)
     began = time.process_time()
-    for heard in listen(stream, _Watched(recogniser, outcome, stream), speech_detector()):
+    for heard in listen(stream, _Watched(recogniser, outcome, stream), load_speech_detector()):
         if heard.text:
             outcome.heard.append((stream.at_s, heard.text))
     outcome.all_cpu_s = time.process_time() - began

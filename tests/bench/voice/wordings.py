@@ -16,7 +16,7 @@ import numpy as np
 
 from stepper.commands.loading import load
 from stepper.commands.wordings import wordings_for
-from stepper.voice.moonshine import MoonshineRecogniser
+from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import CLOSED, clips

@@ -15,8 +15,8 @@ from pathlib import Path
 import numpy as np
 from scipy.signal import fftconvolve
 
-from stepper.voice.moonshine_model import MoonshineModel
-from stepper.voice.pronouncing import SOUNDS, Pronouncer
+from stepper.ears.moonshine_model import MoonshineModel
+from stepper.mouth.pronunciation import SOUNDS, Pronouncer
 from tests.bench.voice.film import loudness, music
 from tests.bench.voice.training.speakers import index
 from tests.bench.voice.voices import RATE_HZ

@@ -21,7 +21,7 @@ import torch
 from torch import nn
 from torch.nn import functional
 
-from stepper.voice.pronouncing import SOUNDS
+from stepper.mouth.pronunciation import SOUNDS
 
 WIDE, STATES, BLOCKS, REACH, SPREADS = 208, 288, 8, 7, (1, 2, 4, 1)
 _BATCH, _PEAK = 32, 2e-3

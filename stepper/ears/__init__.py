@@ -1,0 +1,1 @@
+"""What listens: where an utterance begins and ends, and which cue it is."""

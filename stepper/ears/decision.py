@@ -1,0 +1,42 @@
+"""Whether one of the candidates was said: numbers in, a decision out. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
+
+from stepper.ears.thresholds import Thresholds
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Candidate:
+    """A text and how likely it is to have been said, as two models see it."""
+
+    text: str
+    means: Hashable
+    sounds: float
+    """Log-probability of its sounds above that of the likeliest sounds of any kind. Natural logarithm."""
+    words: float
+    """Log-probability of its words above that of the free transcript. Natural logarithm."""
+
+
+def total_score(scored: Candidate, thresholds: Thresholds) -> float:
+    """Add up what the two models say, each with its weight. A natural logarithm."""
+    return scored.sounds + thresholds.words * scored.words
+
+
+def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
+    """Take the likeliest text if it is likely enough and clear of any that means something else.
+
+    Args:
+        scored: In any order.
+        thresholds: What it takes.
+    """
+    best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
+    if best is None:
+        return None
+    score = total_score(best, thresholds)
+    if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
+        return None
+    rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
+    return best if not rivals or score - max(rivals) >= thresholds.clear else None

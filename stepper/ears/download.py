@@ -1,0 +1,86 @@
+"""Fetch a file from an address, going on where an earlier try was cut off."""
+
+from __future__ import annotations
+
+import hashlib
+import urllib.error
+import urllib.parse
+import urllib.request
+from collections.abc import Callable
+from http.client import HTTPException
+from pathlib import Path
+from typing import Any, Final
+
+from stepper.errors import SurroundingsError
+
+_PIECE_BYTES: Final = 1 << 18
+_TIMEOUT_S: Final = 30.0
+_PARTIAL: Final = 206
+_NOT_SATISFIABLE: Final = 416
+
+
+def is_address(text: str) -> bool:
+    """Return whether a text is an address and not a path."""
+    return urllib.parse.urlsplit(text).scheme.lower() in ("http", "https")
+
+
+def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lambda done, of: None) -> None:
+    """Fetch a file.
+
+    What came in so far is kept beside the target under `.part`, with the server's mark of the file; the next
+    call goes on there if the server still has the same file, and begins anew if not.
+
+    Args:
+        address: Where it is; http or https.
+        target: Where it goes. It appears only when it is whole.
+        progress: Takes how many bytes are here, and of how many; 0 if the server does not say.
+
+    Raises:
+        SurroundingsError: It cannot be fetched, or the connection was cut.
+    """
+    part, mark = target.with_name(target.name + ".part"), target.with_name(target.name + ".mark")
+    have = part.stat().st_size if part.exists() and mark.exists() and mark.read_text() else 0
+    headers = {"Range": f"bytes={have}-", "If-Range": mark.read_text()} if have else {}
+    request = urllib.request.Request(address, headers=headers)
+    try:
+        with urllib.request.urlopen(request, timeout=_TIMEOUT_S) as answer:
+            if answer.status != _PARTIAL:
+                have = 0
+            expected = have + int(answer.headers.get("Content-Length") or 0)
+            mark.write_text(_mark_of(answer))
+            _take(answer, part, have, expected, progress)
+    except urllib.error.HTTPError as error:
+        if error.code == _NOT_SATISFIABLE:  # what is here is longer than what is there
+            part.unlink(missing_ok=True)
+        raise SurroundingsError(f"{address} cannot be fetched: {error.code} {error.reason}.") from error
+    except (OSError, HTTPException, ValueError) as error:
+        reason = getattr(error, "reason", error)
+        raise SurroundingsError(
+            f"{address} cannot be fetched: {reason}. What came in is kept; the same command goes on there."
+        ) from error
+    part.replace(target)
+    mark.unlink(missing_ok=True)
+
+
+def checksum(path: Path) -> str:
+    """Return the SHA-256 of a file in hexadecimal."""
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def _take(answer: Any, part: Path, have: int, expected: int, progress: Callable[[int, int], None]) -> None:
+    with part.open("ab" if have else "wb") as file:
+        while piece := answer.read(_PIECE_BYTES):
+            file.write(piece)
+            have += len(piece)
+            progress(have, expected)
+    if expected and have < expected:
+        raise OSError(f"the connection was cut after {have:,} of {expected:,} bytes")
+
+
+def _mark_of(answer: Any) -> str:
+    """Return what tells one state of the server's file from another."""
+    strong = str(answer.headers.get("ETag") or "")
+    return (
+        strong if strong and not strong.startswith("W/") else str(answer.headers.get("Last-Modified") or "")
+    )

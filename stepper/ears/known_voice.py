@@ -1,0 +1,147 @@
+"""Knowing her voice: what is kept of it, how it is told from others, and a recogniser that refuses those.
+
+What is kept is 256 numbers and a threshold, and no sound. The threshold is set on her own speech, so that one
+in twenty pieces of it would be refused. How much of other voices that lets through is measured too, and told
+to her.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from statistics import NormalDist
+
+from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.ears.ports import Heard, Recogniser
+from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
+from stepper.errors import SurroundingsError
+
+PIECE_S = 1.5
+"""Length of the pieces the threshold is set on: about that of a cue. Unit: s."""
+REFUSED_SHARE = 0.05
+"""Share of her own pieces that the threshold refuses."""
+_PIECE_BYTES = round(PIECE_S * HEARING_RATE_HZ) * 2
+FEWEST_PIECES = 4
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KnownVoice:
+    """What is kept of a voice."""
+
+    vector: Vector
+    threshold: float
+    """Least likeness of what is taken for her. Range: -1 to 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Enrolment:
+    """What came of getting to know a voice."""
+
+    voice: KnownVoice
+    own: tuple[float, ...]
+    """Likeness of each of her own pieces to the rest of her speech."""
+
+    @property
+    def refused(self) -> int:
+        """How many of her own pieces the threshold refuses."""
+        return sum(each < self.voice.threshold for each in self.own)
+
+    def let_through(self, others: Sequence[float]) -> int:
+        """Count the pieces of others that the threshold lets through, from their likeness."""
+        return sum(each >= self.voice.threshold for each in others)
+
+
+def pieces_of(speech: bytes) -> list[bytes]:
+    """Cut speech into pieces as long as a cue; a shorter rest is left out."""
+    ends = range(_PIECE_BYTES, len(speech) + 1, _PIECE_BYTES)
+    return [speech[end - _PIECE_BYTES : end] for end in ends]
+
+
+def enrol(speech: bytes, encoder: SpeakerEncoder) -> Enrolment:
+    """Get to know a voice.
+
+    Args:
+        speech: At the rate that is listened to, silence left out.
+        encoder: Makes the vectors.
+
+    Raises:
+        SurroundingsError: There is too little speech.
+    """
+    vectors = [encoder.vector(piece) for piece in pieces_of(speech)]
+    if len(vectors) < FEWEST_PIECES:
+        needed = FEWEST_PIECES * PIECE_S
+        raise SurroundingsError(f"That is too little speech to know a voice by; {needed:.0f} s are needed.")
+    own = tuple(
+        likeness(vector, mean_of([*vectors[:at], *vectors[at + 1 :]])) for at, vector in enumerate(vectors)
+    )
+    # Ten pieces are too few to read a share of one in twenty off them, so it is taken from mean and spread.
+    middle = sum(own) / len(own)
+    spread = (sum((each - middle) ** 2 for each in own) / (len(own) - 1)) ** 0.5
+    threshold = middle + NormalDist().inv_cdf(REFUSED_SHARE) * spread
+    return Enrolment(voice=KnownVoice(vector=mean_of(vectors), threshold=threshold), own=own)
+
+
+def mean_of(vectors: Sequence[Vector]) -> Vector:
+    """Return the mean direction of some vectors."""
+    sums = [sum(column) for column in zip(*vectors, strict=True)]
+    size = sum(each * each for each in sums) ** 0.5 or 1.0
+    return tuple(each / size for each in sums)
+
+
+class KnowingRecogniser:
+    """Hears what another recogniser hears, if it was she who said it."""
+
+    def __init__(self, recogniser: Recogniser, voice: KnownVoice, encoder: SpeakerEncoder) -> None:
+        """Put the question who spoke behind the question what was said: it is asked for cues alone.
+
+        Args:
+            recogniser: Hears the words; from now on this one's own.
+            voice: Hers.
+            encoder: Makes the vectors.
+        """
+        self._recogniser, self._voice, self._encoder = recogniser, voice, encoder
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Return the words a stretch of sound holds, or None if somebody else says them."""
+        heard = self._recogniser.recognise(segment)
+        if heard is None or heard.goes_on:  # one word is too little to know a voice by; what follows is tried
+            return heard
+        alike = likeness(self._encoder.vector(segment), self._voice.vector)
+        return heard if alike >= self._voice.threshold else None
+
+    def close(self) -> None:
+        """Let go of the model."""
+        self._recogniser.close()
+
+
+def keep_voice(voice: KnownVoice, path: Path) -> None:
+    """Write a voice down.
+
+    Raises:
+        SurroundingsError: It cannot be written.
+    """
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(json.dumps({"threshold": voice.threshold, "vector": voice.vector}), encoding="utf-8")
+    except OSError as error:
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
+
+
+def kept_voice(path: Path) -> KnownVoice | None:
+    """Read a voice; None if none is kept.
+
+    Raises:
+        SurroundingsError: The file is not what `keep_voice` writes.
+    """
+    try:
+        written = json.loads(path.read_text(encoding="utf-8"))
+        vector = tuple(float(each) for each in written["vector"])
+        return KnownVoice(vector=vector, threshold=float(written["threshold"]))
+    except FileNotFoundError:
+        return None
+    except (OSError, ValueError, KeyError, TypeError) as error:
+        raise SurroundingsError(
+            f"What is kept of your voice in {path} cannot be read. Make it anew with: stepper voice enrol"
+        ) from error

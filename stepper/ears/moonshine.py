@@ -1,0 +1,186 @@
+"""The bundled recogniser: what fits the sounds, weighed by the decoder of a model that knows words."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from stepper.ears.decision import Candidate, decide, total_score
+from stepper.ears.moonshine_model import Encoded, MoonshineModel
+from stepper.ears.ports import Heard
+from stepper.ears.sound_distance import similar_phrases
+from stepper.ears.sound_model import SoundModel
+from stepper.ears.spotting import PhraseMatch, Spotter
+from stepper.ears.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
+from stepper.ears.token_tree import as_model_writes, build_token_tree
+from stepper.ears.wordings import Wordings, strip_address
+from stepper.mouth.pronunciation import Pronouncer
+
+_MOST = 8
+# Enough to hold what means something else beside several wordings of the first.
+_WITHIN = 12.0
+_TAKEN_FOR = 3
+_SURE_AT = 30.0
+# How far below the best of any kind a text is at which there is no trust left in it.
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Utterance:
+    """A stretch of sound as the models have taken it in."""
+
+    encoded: Encoded
+    likely: Any
+    """Natural log-probability of each sound in each frame: frames × columns."""
+    transcript: str
+    """What the model writes down freely: lower case, without marks."""
+    transcript_likely: float
+    """The log-probability of that."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Manner:
+    """One of the two manners of listening: behind an address word, or for cues alone."""
+
+    address: str
+    thresholds: Thresholds
+
+
+class MoonshineRecogniser:
+    """Hears the phrases and counts of a vocabulary, whole utterances only."""
+
+    def __init__(
+        self,
+        wordings: Wordings,
+        *,
+        address: str = "",
+        is_addressed: Callable[[], bool] = lambda: True,
+        model: MoonshineModel | None = None,
+        loose: Thresholds = LOOSE,
+        strict: Thresholds = STRICT,
+    ) -> None:
+        """Load the models and look up the sounds of every phrase.
+
+        Args:
+            wordings: What can be said.
+            address: The word that stands in front of it while that is asked for; empty for never.
+            is_addressed: Whether that is asked for now.
+            model: What encodes sound and weighs words; None for the one of the wheel.
+            loose: How sure to be behind the address word.
+            strict: How sure to be without it.
+
+        Raises:
+            SurroundingsError: The models or the pronunciations cannot be loaded.
+        """
+        self._model, self._sound_model = model or MoonshineModel(), SoundModel()
+        self._wordings, self._is_addressed = wordings, is_addressed
+        self._words, self._number_words = wordings.words(), wordings.number_words()
+        pronouncer = Pronouncer()
+        try:
+            self._spotter = Spotter(wordings, address, pronouncer)
+        finally:
+            pronouncer.close()
+        self._alone = Manner(address="", thresholds=strict)
+        self._behind = Manner(address=address, thresholds=loose) if address else self._alone
+        self.unspeakable = self._spotter.unspeakable
+        """Phrases that can never be heard, since they have no sound."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Return the cue that a stretch of sound is, or None."""
+        utterance = self.take_in(segment)
+        # Her word for the program is understood in front of a cue even if it is not asked for.
+        for manner in dict.fromkeys((self.manner, self._behind)):
+            found = decide(self.weighed(utterance, manner), manner.thresholds)
+            if found is not None:
+                sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
+                score, addressed = min(1.0, max(0.0, sure)), bool(manner.address)
+                return Heard(text=found.text, score=score, addressed=addressed)
+        address = self.manner.address
+        called, called_alone = self._spotter.called(utterance.likely)
+        is_called = bool(address) and called >= CALLED
+        for rest in _said_behind(utterance.transcript, address, is_called):
+            if self._is_open(rest):
+                return Heard(text=rest, score=0.5, addressed=bool(address))
+        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
+
+    @property
+    def manner(self) -> Manner:
+        """How it listens now."""
+        return self._behind if self._is_addressed() else self._alone
+
+    def take_in(self, segment: bytes) -> Utterance:
+        """Encode a stretch of sound, find its sounds, and write it down freely."""
+        encoded = self._model.encode(segment)
+        text, likely = self._model.transcribe(encoded)
+        return Utterance(
+            encoded=encoded,
+            likely=self._sound_model.likely(encoded.states),
+            transcript=" ".join(text.casefold().replace(",", "").rstrip(".?!").split()),
+            transcript_likely=likely,
+        )
+
+    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
+        """List what fits the sounds best, each with the decoder's word on it added."""
+        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=bool(manner.address))
+        if not fits or fits[0].score < UNWEIGHED:
+            return []
+        weights = self._weights(utterance, manner, fits)
+        return [
+            Candidate(
+                text=fit.text,
+                means=fit.means,
+                sounds=fit.score,
+                words=weights.get(fit.text, UNWEIGHED),
+            )
+            for fit in fits
+        ]
+
+    def distances(self, utterance: Utterance) -> list[PhraseMatch]:
+        """List everything that fits the sounds of an utterance at all, the best first."""
+        most, addressed = len(self._wordings.phrases), bool(self.manner.address)
+        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed)
+
+    def alike(self) -> list[tuple[str, str, float]]:
+        """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
+        return similar_phrases(self._spotter.phrases, ALIKE_WITHIN)
+
+    def close(self) -> None:
+        """Do nothing; the models go with the object."""
+
+    def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
+        """Let the decoder tell how much less likely each text is than what it writes freely."""
+        front = f"{manner.address}, " if manner.address else ""
+        ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
+        weights: dict[str, float] = {}
+        for each in self._model.search(utterance.encoded, build_token_tree(ways, self._model.split)):
+            weight = each.score + TOKEN_DUE * each.tokens - utterance.transcript_likely
+            text = ways[each.text]
+            weights[text] = max(weights.get(text, UNWEIGHED), weight)
+        return weights
+
+    def _is_open(self, text: str) -> bool:
+        """Return whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
+
+        A number in it is too easily written for another to be taken from a free transcript, unless it is only
+        kept; and what has no other words than the phrases have would have fitted one of them.
+        """
+        if self._wordings.remark(text):
+            return True
+        words = set(text.replace("-", " ").split())
+        has_number = any(word.isdigit() for word in words) or not words.isdisjoint(self._number_words)
+        return not has_number and not words <= self._words and self._wordings.known(text)
+
+
+def _said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
+    """Return what may have been said behind the address word.
+
+    The transcript may have something else for it ("step or", "stamper"); if its sounds are there, as many
+    words are left out as it may have been taken for.
+    """
+    if not address:
+        return [transcript]
+    rest = strip_address(transcript, address)
+    words = transcript.split()
+    garbled = [" ".join(words[count:]) for count in range(1, _TAKEN_FOR + 1)] if is_called else []
+    return list(filter(None, [rest, *garbled]))

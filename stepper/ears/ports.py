@@ -1,0 +1,40 @@
+"""The port between sound and words: what understands. Its fake stands in `stepper.ears.fakes`. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Protocol
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heard:
+    """What a recogniser made of one stretch of sound."""
+
+    text: str
+    """The words, lower case, one space between them. Empty: it was meant for the program, as far as can be
+    told, and is no cue; that is answered with a tone and nothing else."""
+    score: float
+    """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
+    addressed: bool = False
+    """The program's name stood in front of it."""
+    goes_on: bool = False
+    """The program was called and nothing was said behind its name yet: what follows at once belongs to it."""
+
+
+class Recogniser(Protocol):
+    """Turns one stretch of speech into words."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Return the words that a stretch of sound holds.
+
+        Args:
+            segment: Sound at `HEARING_RATE_HZ`, from just before the first word to just after the last.
+
+        Returns:
+            The words, or None if there are none that it could be sure of.
+        """
+        ...
+
+    def close(self) -> None:
+        """Let go of the model, for good. A second call does nothing."""
+        ...

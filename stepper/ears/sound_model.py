@@ -1,0 +1,42 @@
+"""A small model that tells which sounds an utterance holds, frame by frame; its weights are packaged.
+
+Eight gated convolutions over the states of the bundled recogniser's encoder, which has run by then anyway.
+`sounds.onnx` was trained by `tests/bench/voice/training` with connectionist temporal classification, nearly
+all on synthetic speech: eSpeak NG, a diphone voice of Festival, mixtures of the styles of Kokoro (Apache 2.0)
+and what an analysis and synthesis makes of them, near and far, in quiet, music and talk; and on 207 orders
+that people spoke to a coffee machine (the speech-to-intent benchmark of Picovoice, Apache 2.0). No voice that
+`tests/bench/voice` measures with is in it, and no recording that it measures false cues with.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+from stepper.ears.onnx_session import load_network
+
+_WEIGHTS = Path(__file__).parent / "sounds.onnx"
+
+
+class SoundModel:
+    """Estimates how likely each sound is in each frame."""
+
+    def __init__(self) -> None:
+        """Load the model.
+
+        Raises:
+            SurroundingsError: onnxruntime is not installed, or the weights are damaged.
+        """
+        self._network = load_network(_WEIGHTS, "The recogniser's model of sounds")
+
+    def likely(self, states: Any) -> Any:
+        """Return the natural log-probability of each sound in each frame.
+
+        Args:
+            states: What the encoder made of an utterance: 1 × frames × 288.
+
+        Returns:
+            Frames of 24 ms × columns; column 0 is no sound, and column n + 1 the sound number n of
+            `pronouncing.SOUNDS`. Each row adds up to 1.
+        """
+        return self._network.run(None, {"states": states})[0][0]

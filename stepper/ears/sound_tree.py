@@ -1,0 +1,120 @@
+"""How well rows of sounds fit what was heard: the likeliest way to lay each over the frames. No I/O.
+
+All rows that begin alike are laid together, so that thousands take a few milliseconds. Between two sounds,
+in front of and behind all of them there may be nothing; a sound lasts as long as it likes.
+
+Source: connectionist temporal classification (Graves, Fernández, Gomez and Schmidhuber, 2006), the likeliest
+alignment in place of the sum over all.
+"""
+
+from __future__ import annotations
+
+import importlib
+import math
+from collections.abc import Sequence
+from typing import Any
+
+from stepper.mouth.pronunciation import SOUNDS, Sounds
+
+NOTHING = 0
+"""The column of "no sound here"; the sound number n of `SOUNDS` has column n + 1."""
+
+
+class SoundTree:
+    """Rows of sounds, ready to be laid over an utterance."""
+
+    def __init__(self, rows: Sequence[Sounds]) -> None:
+        """Build the tree.
+
+        Args:
+            rows: The sounds of each known text; none may be empty.
+        """
+        self._np: Any = importlib.import_module("numpy")
+        known: dict[tuple[int, int], int] = {}
+        parents, columns, ends = [0], [NOTHING], []
+        for row in rows:
+            node = 0
+            for sound in row:
+                step = (node, SOUNDS.index(sound) + 1)
+                if step not in known:
+                    known[step] = len(parents)
+                    parents.append(node)
+                    columns.append(step[1])
+                node = known[step]
+            ends.append(node)
+        np = self._np
+        self._parents, self._columns = np.array(parents), np.array(columns)
+        self._ends = np.array(ends, dtype=int)
+        again = self._columns == self._columns[self._parents]
+        again[0] = True
+        self._again = np.where(again, -math.inf, 0.0).astype(np.float32)
+        # The same sound twice needs a gap between, and nothing leads into the root from here.
+
+    def points(self, likely: Any, start: Any = None) -> Any:
+        """Lay every row over an utterance, to end at any point of it.
+
+        Args:
+            likely: Natural log-probability of each sound in each frame: frames × columns.
+            start: Log-probability of what is in front of a row, for each point between frames from in front
+                of the first to behind the last; None for nothing but silence.
+
+        Returns:
+            The log-probability of having said each row by each such point: points × rows.
+        """
+        np = self._np
+        start = log_silence(likely) if start is None else start
+        found = np.full((len(likely) + 1, len(self._ends)), -math.inf, np.float32)
+        sounded = np.full(len(self._parents), -math.inf, np.float32)
+        gap = sounded.copy()
+        gap[0] = start[0]
+        for at, frame in enumerate(likely, 1):
+            entered = np.maximum(gap[self._parents], sounded[self._parents] + self._again)
+            np.maximum(gap, sounded, out=gap)
+            gap += frame[NOTHING]
+            np.maximum(sounded, entered, out=sounded)
+            sounded += frame[self._columns]
+            sounded[0], gap[0] = -math.inf, start[at]
+            found[at] = np.maximum(sounded[self._ends], gap[self._ends])
+        return found
+
+
+class Endings:
+    """Rows of sounds, or silence, that an utterance may end with."""
+
+    def __init__(self, rows: Sequence[Sounds]) -> None:
+        """Build the tree.
+
+        Args:
+            rows: The sounds of each; empty for silence.
+        """
+        self._np: Any = importlib.import_module("numpy")
+        self._count = len(rows)
+        self._spoken = [at for at, row in enumerate(rows) if row]
+        self._tree = SoundTree([rows[at][::-1] for at in self._spoken])
+
+    def points(self, likely: Any) -> Any:
+        """Return the log-probability that a row, and nothing else, follows from each point on: points × rows.
+
+        Args:
+            likely: As in `SoundTree.points`.
+        """
+        backwards = likely[::-1]
+        found = self._np.repeat(log_silence(backwards)[:, None], self._count, 1)
+        if self._spoken:
+            found[:, self._spoken] = self._tree.points(backwards)
+        return found[::-1]
+
+
+def log_silence(likely: Any) -> Any:
+    """Return the log-probability that nothing was said by each point between frames."""
+    return _from_the_start(likely[:, NOTHING])
+
+
+def log_anything(likely: Any) -> Any:
+    """Return the log-probability of the likeliest way to say anything at all by each point between frames."""
+    return _from_the_start(likely.max(1))
+
+
+def _from_the_start(frames: Any) -> Any:
+    np = importlib.import_module("numpy")
+    return np.concatenate([[0.0], np.cumsum(frames)]).astype(np.float32)

@@ -1,0 +1,201 @@
+"""Which of all that may be said fits the sounds of an utterance. No I/O.
+
+Phrases are laid over the sounds all at once. A frame with a number in it is laid over them with anything at
+all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only behind
+the few openings that fit best so.
+"""
+
+from __future__ import annotations
+
+import importlib
+import math
+from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
+from stepper.ears.wordings import Frame, Wordings
+from stepper.mouth.pronunciation import Pronounces, Sounds
+
+_MOST_OPENINGS = 3
+# What may stand behind the number is tried at little cost.
+_NUMBERS = 12
+_NOTHING_ELSE: Sounds = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PhraseMatch:
+    """Something that may have been said."""
+
+    text: str
+    """Without the address word."""
+    figures: str
+    """The same with its number in figures; the text itself if there is none."""
+    means: Hashable
+    score: float
+    """Natural log-probability of its sounds, above that of the likeliest sounds of any kind; 0 or less."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PronouncedPhrase:
+    """A phrase with its sounds."""
+
+    text: str
+    means: Hashable
+    sounds: Sounds
+
+
+class Spotter:
+    """Knows the sounds of everything that may be said."""
+
+    def __init__(self, wordings: Wordings, address: str, pronouncer: Pronounces) -> None:
+        """Look up the sounds of every phrase, frame and number.
+
+        Args:
+            wordings: What may be said.
+            address: What may have to stand in front of everything; empty for nothing.
+            pronouncer: Knows how words are pronounced.
+        """
+        self._np: Any = importlib.import_module("numpy")
+        said = pronouncer.sounds(list(wordings.phrases))
+        spoken = [
+            PronouncedPhrase(text=text, means=means, sounds=sounds)
+            for (text, means), sounds in zip(wordings.phrases.items(), said, strict=True)
+        ]
+        self.phrases = tuple(each for each in spoken if each.sounds)
+        """Every phrase that can be heard."""
+        self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
+        """The phrases that have no sound, and so can never be heard."""
+        self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
+        self._openings = _openings(wordings, pronouncer)
+        befores = pronouncer.sounds([opening.before for opening in self._openings])
+        self._befores = [at for at, sounds in enumerate(befores) if sounds]
+        self._before_tree = SoundTree([sounds for sounds in befores if sounds])
+        afters = list(dict.fromkeys(("", *(frame.after for frame in wordings.frames))))
+        self._opening = [at for at, opening in enumerate(self._openings) for _ in opening.frames]
+        self._after = [afters.index(frame.after) for opening in self._openings for frame in opening.frames]
+        self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
+        fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
+        self._address = SoundTree(fronts) if fronts else None
+
+    def best(self, likely: Any, most: int, within: float, *, addressed: bool = False) -> list[PhraseMatch]:
+        """List what fits best, the best first.
+
+        Args:
+            likely: Natural log-probability of each sound in each frame: frames × columns.
+            most: How many at most.
+            within: How much less likely than the best they may be. A natural logarithm.
+            addressed: Whether the address word has to stand in front, if there is one.
+        """
+        start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
+        free = log_anything(likely)
+        endings = self._endings.points(likely)
+        found: list[PhraseMatch] = []
+        if self.phrases:
+            points = self._phrase_tree.points(likely, start)
+            scores = (points + endings[:, :1]).max(0) - free[-1]
+            for at in scores.argsort(kind="stable")[::-1][:most]:
+                each = self.phrases[at]
+                score = float(scores[at])
+                match = PhraseMatch(text=each.text, figures=each.text, means=each.means, score=score)
+                found.append(match)
+        if self._openings:
+            least = max((match.score for match in found), default=-math.inf) - within
+            found += self._with_numbers(likely, start, free, endings[:, self._after], least)
+        found.sort(key=lambda match: -match.score)
+        return [match for match in found[:most] if match.score >= found[0].score - within]
+
+    def called(self, likely: Any) -> tuple[float, float]:
+        """Return how well the address word fits, with anything behind it and with nothing behind it.
+
+        Args:
+            likely: As in `best`.
+
+        Returns:
+            Two natural log-probabilities, above that of the likeliest sounds of any kind: 0 or less, minus
+            infinity without an address word.
+        """
+        if self._address is None:
+            return -math.inf, -math.inf
+        above = self._address.points(likely)[:, 0] - log_anything(likely)
+        return float(above.max()), float(above[-1])
+
+    def _with_numbers(
+        self, likely: Any, start: Any, free: Any, after: Any, least: float
+    ) -> list[PhraseMatch]:
+        """Look for numbers in the frames that fit best whatever is said in them."""
+        np = self._np
+        before = np.repeat(start[:, None], len(self._openings), 1)
+        if self._befores:
+            before[:, self._befores] = self._before_tree.points(likely, start)
+        anywhere = free[:, None]
+        reached = np.maximum.accumulate(before - anywhere, 0) + anywhere
+        bounds = (reached[:, self._opening] + after).max(0) - free[-1]
+        best = np.full(len(self._openings), -math.inf)
+        np.maximum.at(best, self._opening, bounds)
+        found = []
+        for at in best.argsort(kind="stable")[::-1][:_MOST_OPENINGS]:
+            if best[at] < least:
+                break
+            opening = self._openings[at]
+            points = opening.tree.points(likely, before[:, at])
+            for column, frame in enumerate(opening.frames, self._opening.index(at)):
+                if bounds[column] >= least:
+                    scores = (points + after[:, column, None]).max(0) - free[-1]
+                    found += [
+                        opening.fit(frame, int(number), float(scores[number]))
+                        for number in scores.argsort(kind="stable")[::-1][:_NUMBERS]
+                    ]
+        return found
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Opening:
+    """Frames that begin alike and take the same numbers."""
+
+    before: str
+    frames: list[Frame]
+    numbers: list[tuple[str, float]]
+    tree: SoundTree
+
+    def fit(self, frame: Frame, number: int, score: float) -> PhraseMatch:
+        """Put a number into a frame."""
+        said, value = self.numbers[number]
+        return PhraseMatch(
+            text=frame.around(said),
+            figures=frame.around(_figures(said, value)),
+            means=(frame.means, value),
+            score=score,
+        )
+
+
+def _openings(wordings: Wordings, pronouncer: Pronounces) -> list[_Opening]:
+    """Put together the frames that begin alike; leave out those that no number can stand in."""
+    alike: dict[tuple[str, int], list[Frame]] = {}
+    trees: dict[int, tuple[list[tuple[str, float]], SoundTree]] = {}
+    for frame in wordings.frames:
+        numbers = wordings.numbers_of(frame)
+        if not numbers:
+            continue
+        if id(numbers) not in trees:
+            trees[id(numbers)] = list(numbers.items()), SoundTree(_spoken(list(numbers), pronouncer))
+        alike.setdefault((frame.before, id(numbers)), []).append(frame)
+    return [
+        _Opening(before=before, frames=frames, numbers=trees[kind][0], tree=trees[kind][1])
+        for (before, kind), frames in alike.items()
+    ]
+
+
+def _figures(said: str, value: float) -> str:
+    """Write a number as prose does: 246, 12.5, "12 and a half"."""
+    if value == int(value):
+        return str(int(value))
+    _, joined, part = said.partition(" and ")
+    return f"{int(value)} and {part}" if joined else f"{value:g}"
+
+
+def _spoken(texts: Sequence[str], pronouncer: Pronounces) -> list[Sounds]:
+    """Return the sounds of numbers, each word looked up once."""
+    words = sorted({word for text in texts for word in text.split()})
+    known = dict(zip(words, pronouncer.sounds(words), strict=True))
+    return [tuple(sound for word in text.split() for sound in known[word]) for text in texts]

@@ -1,0 +1,45 @@
+"""How sure the bundled recogniser has to be before it acts: one table.
+
+The strict row is for cues without an address word, the loose one for cues behind it, since whoever says the
+address word means the program.
+
+Source: chosen on the development voices of `tests/bench/voice`, from the pieces that the gate cut out of cues
+and counts in quiet and with a film 20 and 10 dB below, and of film and people alone: the loosest that keep
+wrong and false cues rare. They were chosen anew twice after a look at the held-out false cues and at words
+that people recorded, each time by the development voices, and kept for the weights of sounds that came after.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Thresholds:
+    """What it takes."""
+
+    words: float
+    """The weight of the words against that of the sounds, which is 1."""
+    least: float
+    """A text is taken when its likelihood, by its sounds and by the decoder together, is at most so far from
+    that of the best sounds and the best words of any kind; below 0. A natural logarithm."""
+    agreed: float
+    """The same if the words are as likely as any at all, which is an opinion of its own: the
+    sounds were learnt from synthetic voices alone, and people differ more. A natural logarithm."""
+    clear: float
+    """And when what means something else is so much less likely. A natural logarithm."""
+
+
+STRICT: Final = Thresholds(words=0.25, least=-4.0, agreed=-20.0, clear=3.0)
+LOOSE: Final = Thresholds(words=0.25, least=-16.0, agreed=-20.0, clear=3.0)
+
+TOKEN_DUE: Final = 0.7
+"""What a text is given for each of its tokens, since each costs it some likelihood whatever was said."""
+UNWEIGHED: Final = -40.0
+"""What fits worse by its sounds than this is not shown to the decoder; what the decoder does not reach, or
+finds less likely than this, counts as so unlikely."""
+CALLED: Final = -6.0
+"""The address word is taken to be there, with nothing or no cue behind it, when it fits this well."""
+ALIKE_WITHIN: Final = 0.3
+"""Two wordings of different meaning that are no farther apart in sound are warned of."""

@@ -1,0 +1,76 @@
+"""What a recogniser may hear, handed in from outside: phrases, numbers in their frames, and an address word.
+No I/O.
+
+A phrase is a text in lower case, one space between words. What it means is any value that can be compared:
+phrases that mean the same do not compete.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frame:
+    """Words around a number: "count is" in front, "left over" behind; one of them may be empty."""
+
+    before: str
+    after: str
+    means: Hashable
+    """What the frame means with any number in it."""
+    numbers: Mapping[str, float] | None = None
+    """Every way to say each number that may stand in it, and the number; None for those of all frames."""
+
+    def around(self, number: str) -> str:
+        """Put a spoken number into the frame."""
+        return " ".join(filter(None, (self.before, number, self.after)))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wordings:
+    """Everything that may be heard, without the address word."""
+
+    phrases: Mapping[str, Hashable]
+    """Phrases without a number, each with what it means."""
+    frames: tuple[Frame, ...] = ()
+    numbers: Mapping[str, int] = field(default_factory=dict)
+    """Every way to say each number that is scored, and the number."""
+    known: Callable[[str], bool] = lambda text: False
+    """Whether a text is a cue just as it stands, slots and all."""
+    remark: Callable[[str], bool] = lambda text: False
+    """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
+    english: Callable[[str], str] = lambda text: text
+    """What a cue said in another language is handed on as."""
+
+    def numbers_of(self, frame: Frame) -> Mapping[str, float]:
+        """Return the numbers that may stand in a frame."""
+        return self.numbers if frame.numbers is None else frame.numbers
+
+    def spoken_numbers(self) -> tuple[str, ...]:
+        """List every way to say any number."""
+        kinds = {id(numbers): numbers for numbers in map(self.numbers_of, self.frames)}
+        return tuple(dict.fromkeys((*self.numbers, *(said for kind in kinds.values() for said in kind))))
+
+    def number_words(self) -> frozenset[str]:
+        """List every word that makes a text one about a number."""
+        return frozenset(word for said in self.numbers for word in said.split()) - {"and"}
+
+    def words(self) -> frozenset[str]:
+        """List every word that can occur."""
+        texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.spoken_numbers())
+        return frozenset(word for text in texts for word in text.split())
+
+
+def strip_address(text: str, address: str) -> str | None:
+    """Take the address word off the front of a text.
+
+    Args:
+        text: Words in lower case.
+        address: The address word or words; empty if none is asked for.
+
+    Returns:
+        The rest, or None if the text does not begin with the address word or there is no rest.
+    """
+    rest = text.removeprefix(f"{address} ") if address else text
+    return None if address and (rest == text or not rest) else rest

@@ -1,0 +1,1 @@
+"""What speaks: voices, the queue of lines, tones."""

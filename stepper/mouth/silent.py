@@ -1,0 +1,35 @@
+"""The speaker of a session that goes on in text. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from stepper.mouth.ports import SpokenLine, Tone
+
+
+class TextOnlySpeaker:
+    """Says nothing, and is always done with it."""
+
+    @property
+    def speaking(self) -> bool:
+        """Never."""
+        return False
+
+    def say(self, text: str, slower: bool = False) -> None:
+        """Leave the line to the screen."""
+
+    def sound(self, sound: Tone) -> None:
+        """Leave the tone out."""
+
+    def expect(self, lines: Iterable[SpokenLine]) -> None:
+        """Make nothing ready."""
+
+    def silence(self) -> None:
+        """Do nothing: it is quiet."""
+
+    def wait(self, timeout: float) -> bool:
+        """Return that it is quiet."""
+        return True
+
+    def close(self) -> None:
+        """Do nothing: there is nothing to let go of."""

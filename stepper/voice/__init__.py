@@ -1,1 +1,0 @@
-"""Sound in and out."""

@@ -1,0 +1,73 @@
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+from threading import Event, Thread
+
+import pytest
+
+from stepper.devices.stderr import quiet_stderr, stderr_aside
+
+
+def test_what_c_code_writes_goes_to_the_log_and_later_words_do_not(
+    tmp_path: Path, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """A sound library's complaints must not tear the screen, and ours must not be lost."""
+    log = tmp_path / "sound.log"
+    with quiet_stderr(log):
+        os.write(2, b"ALSA lib: no card\n")
+    os.write(2, b"after\n")
+    assert log.read_text() == "ALSA lib: no card\n"
+    assert capfd.readouterr().err == "after\n"
+
+
+def test_it_is_put_back_when_the_block_fails(capfd: pytest.CaptureFixture[str]) -> None:
+    """An exception inside must not swallow all that is written afterwards."""
+    with pytest.raises(OSError, match="bad"), quiet_stderr():
+        raise OSError("bad")
+    os.write(2, b"after\n")
+    assert capfd.readouterr().err == "after\n"
+
+
+def test_a_log_that_cannot_be_written_is_no_reason_to_fail(tmp_path: Path) -> None:
+    """The voice is worth more than its log."""
+    with quiet_stderr(tmp_path / "no" / "such" / "folder.log"):
+        pass
+
+
+def test_a_program_without_standard_error_goes_on() -> None:
+    """Started from a menu, a program may have no standard error at all."""
+    code = (
+        "import os; os.close(2)\n"
+        "from stepper.devices.stderr import quiet_stderr\n"
+        "with quiet_stderr(): print('on')"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=30)
+    assert done.stdout == "on\n"
+
+
+def test_a_screen_keeps_it_aside_while_quiet_blocks_come_and_go(
+    tmp_path: Path, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """A device opened again from a thread must neither wait for the screen nor tear it, nor lose the log."""
+    log, opened, over = tmp_path / "screen.log", Event(), Event()
+
+    def open_device() -> None:
+        with quiet_stderr():
+            os.write(2, b"ALSA lib: thrown away\n")
+            opened.set()
+            over.wait(10)
+
+    thread = Thread(target=open_device)
+    with stderr_aside(log):
+        thread.start()
+        assert opened.wait(10)
+        over.set()
+        thread.join(10)
+        os.write(2, b"while the screen is shown\n")
+    os.write(2, b"after\n")
+
+    assert log.read_text() == "while the screen is shown\n"
+    assert capfd.readouterr().err == "after\n"

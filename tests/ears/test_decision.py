@@ -1,0 +1,58 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.ears.decision import Candidate, decide, total_score
+from stepper.ears.thresholds import LOOSE, STRICT
+
+_UNLIKE = 0.1
+
+
+def scored(text: str, score: float, means: str = "") -> Candidate:
+    """Make a text that means itself, of which the words say no more than that they are not what is written."""
+    return Candidate(text=text, means=means or text, sounds=score + _UNLIKE, words=-_UNLIKE / STRICT.words)
+
+
+def test_the_likeliest_is_taken_when_it_is_clear_of_the_next() -> None:
+    """Whatever the order they come in, and whatever else means the same."""
+    found = decide([scored("go back", -9.0), scored("next", 5.0), scored("move on", 4.9, "next")], STRICT)
+    assert found is not None
+    assert found.text == "next"
+
+
+@pytest.mark.parametrize(
+    "texts",
+    [[], [scored("next", STRICT.least - 0.1)], [scored("next", 9.0), scored("text", 9.1 - STRICT.clear)]],
+    ids=["nothing", "unlikely", "not clear of the next"],
+)
+def test_a_doubtful_text_is_left(texts: list[Candidate]) -> None:
+    """Each of the conditions alone refuses."""
+    assert decide(texts, STRICT) is None
+
+
+def test_the_words_have_a_weight() -> None:
+    """By its sounds one is likelier, by its words the other; the weight decides. Worked out by hand."""
+    one = Candidate(text="go on", means="next", sounds=-1.0, words=-9.0)
+    other = Candidate(text="go back", means="back", sounds=-4.0, words=0.0)
+    for words, best in ((0.0, one), (1.0, other)):
+        found = decide([one, other], replace(STRICT, words=words, least=-20.0, clear=0.0))
+        assert found == best
+    assert total_score(one, replace(STRICT, words=0.5)) == -5.5
+
+
+def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:
+    """An unlikely row of sounds is taken for what the other model writes down, and for nothing else."""
+    sounds = (STRICT.agreed + STRICT.least) / 2
+    said = Candidate(text="go on", means="next", sounds=sounds, words=0.0)
+    assert decide([said], STRICT) == said
+    assert decide([replace(said, words=-0.1)], STRICT) is None
+    assert decide([replace(said, sounds=STRICT.agreed - 1)], STRICT) is None
+
+
+def test_behind_the_address_word_less_is_asked_for() -> None:
+    """What is too unlikely alone is taken behind it."""
+    doubtful = [scored("next", (LOOSE.least + STRICT.least) / 2)]
+    assert decide(doubtful, STRICT) is None
+    assert decide(doubtful, LOOSE) is not None

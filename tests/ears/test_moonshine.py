@@ -1,0 +1,130 @@
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from stepper.ears.moonshine import MoonshineRecogniser, _said_behind
+from stepper.ears.wordings import Frame, Wordings
+from stepper.language.understand import normal
+from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
+
+WORDINGS = Wordings(
+    phrases={"next step": "next", "go back": "back", "where are we": "where", "say that again": "again"},
+    frames=(Frame(before="count is", after="", means="count"),),
+    numbers={"two hundred forty six": 246, "two hundred fifty six": 256, "forty six": 46, "twelve": 12},
+)
+
+pytestmark = needs_recogniser
+
+
+@pytest.fixture(scope="module", params=NETWORKS)
+def network(request: pytest.FixtureRequest) -> str:
+    """The packaged network and its twin that rounds nothing."""
+    model(request.param)
+    return str(request.param)
+
+
+@pytest.fixture(scope="module")
+def recogniser(network: str) -> Iterator[MoonshineRecogniser]:
+    """One for the tests of this module."""
+    found = MoonshineRecogniser(WORDINGS, model=model(network))
+    yield found
+    found.close()
+
+
+@pytest.mark.parametrize(
+    "cue", ["next step", "where are we", "say that again", "count is two hundred forty six"]
+)
+def test_a_cue_is_heard_as_that_cue(cue: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
+    """A synthetic voice is understood on every machine; a number comes back as words that can be read."""
+    for each in nudges(sound(cue, tmp_path)):
+        heard = recogniser.recognise(each)
+        assert heard is not None
+        assert heard.text == cue
+
+
+@pytest.mark.parametrize(
+    "line", ["somebody followed us from the station", "please sit down and listen to me"]
+)
+def test_what_is_no_cue_is_not_heard(line: str, recogniser: MoonshineRecogniser, tmp_path: Path) -> None:
+    """Lines of a film are left alone."""
+    assert [recogniser.recognise(each) for each in nudges(sound(line, tmp_path))] == [None] * len(NUDGES)
+
+
+@pytest.mark.parametrize(
+    ("transcript", "address", "is_called", "tried"),
+    [
+        ("note it", "", False, ["note it"]),
+        ("stepper note it now", "stepper", False, ["note it now"]),
+        ("step or note it now", "stepper", True, ["or note it now", "note it now", "it now"]),
+        ("step or note it now", "stepper", False, []),
+        ("stepper", "stepper", True, []),
+    ],
+)
+def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
+    transcript: str, address: str, is_called: bool, tried: list[str]
+) -> None:
+    """As many words are left out as the name may have been taken for; without its sounds none are."""
+    assert [text for text in _said_behind(transcript, address, is_called) if text] == tried
+
+
+@pytest.mark.parametrize(
+    ("remark", "words"),
+    [
+        ("make a note, two stitches were dropped", {"two", "dropped"}),
+        ("make a note, the yarn is splitting in two places", {"yarn", "two", "places"}),
+        ("make a note, I dropped two stitches", {"two", "stitches"}),
+    ],
+)
+def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
+    remark: str, words: set[str], network: str, tmp_path: Path
+) -> None:
+    """No list of phrases can hold it, so the free transcript is taken; what the name was taken for is left out.
+
+    The transcript is no more than likely: "step, make a note" on one machine is "step 1. make a note." on another.
+    Like the program's own, this test for a remark does not see full stops and quotes.
+    """
+    wordings = replace(WORDINGS, remark=lambda text: normal(text).startswith("make a note "))
+    recogniser = MoonshineRecogniser(wordings, address="stepper", model=model(network))
+    try:
+        for each in nudges(sound(f"stepper, {remark}", tmp_path)):
+            heard = recogniser.recognise(each)
+            assert heard is not None
+            said = normal(heard.text)
+            assert said.startswith("make a note")
+            assert heard.addressed
+            assert words <= set(said.split())
+    finally:
+        recogniser.close()
+
+
+def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser) -> None:
+    """Nothing at all, a tenth of a second and a second of silence."""
+    assert [recogniser.recognise(bytes(size)) for size in (0, 3200, 32_000)] == [None] * 3
+
+
+def test_behind_an_address_word_only_what_is_addressed_is_heard(network: str, tmp_path: Path) -> None:
+    """The cue comes back without the word; without it there is no cue, until the word is no longer asked for. The
+    word alone waits for more, and something else behind it is no cue but is answered."""
+    is_addressed = True
+    recogniser = MoonshineRecogniser(
+        WORDINGS, address="computer", is_addressed=lambda: is_addressed, model=model(network)
+    )
+
+    def heard(line: str) -> set[tuple[str, bool] | None]:
+        found = [recogniser.recognise(each) for each in nudges(sound(line, tmp_path))]
+        return {None if each is None else (each.text, each.goes_on) for each in found}
+
+    try:
+        assert heard("computer, say that again") == {("say that again", False)}
+        assert heard("say that again") <= {None, ("", False)}
+        assert heard("computer") == {("", True)}
+        assert heard("computer, paint the garage") == {("", False)}
+        is_addressed = False
+        for line in ("say that again", "computer, say that again"):
+            assert heard(line) == {("say that again", False)}
+    finally:
+        recogniser.close()

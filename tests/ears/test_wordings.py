@@ -1,0 +1,45 @@
+from __future__ import annotations
+
+from stepper.ears.wordings import Frame, Wordings, strip_address
+
+
+def test_a_number_is_put_into_its_frame() -> None:
+    """In front, behind and around."""
+    assert Frame(before="count is", after="", means=1).around("ten") == "count is ten"
+    assert Frame(before="", after="left over", means=1).around("ten") == "ten left over"
+    assert Frame(before="i have", after="stitches", means=1).around("ten") == "i have ten stitches"
+
+
+def test_every_word_that_can_occur_is_listed_once() -> None:
+    """Phrases, frames and numbers together; a model is asked for each."""
+    wordings = Wordings(
+        phrases={"next step": 1}, frames=(Frame(before="count is", after="", means=2),), numbers={"ten": 10}
+    )
+    assert wordings.words() == {"next", "step", "count", "is", "ten"}
+
+
+def test_a_frame_may_have_numbers_of_its_own() -> None:
+    """A length takes halves, a count does not; each way to say a number is listed once."""
+    length = Frame(before="it measures", after="", means="length", numbers={"ten": 10, "ten and a half": 10.5})
+    count = Frame(before="count is", after="", means="count")
+    wordings = Wordings(phrases={}, frames=(length, count), numbers={"ten": 10})
+    assert wordings.numbers_of(length) == {"ten": 10, "ten and a half": 10.5}
+    assert wordings.numbers_of(count) == {"ten": 10}
+    assert wordings.spoken_numbers() == ("ten", "ten and a half")
+    assert wordings.words() == {"it", "measures", "count", "is", "ten", "and", "a", "half"}
+    assert wordings.number_words() == {"ten"}  # a half is no count: a remark may have one
+
+
+def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
+    """The word in the middle, a word that begins like it, or nothing behind it is no address."""
+    assert strip_address("stepper next step", "stepper") == "next step"
+    assert strip_address("next step stepper", "stepper") is None
+    assert strip_address("steppers next step", "stepper") is None
+    assert strip_address("stepper", "stepper") is None
+    assert strip_address("next step", "") == "next step"
+
+
+def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() -> None:
+    """ "And" stands in many a cue that holds no number."""
+    wordings = Wordings(phrases={"knit and purl": 1}, numbers={"one hundred and six": 106})
+    assert wordings.number_words() == {"one", "hundred", "six"}

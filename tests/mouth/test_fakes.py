@@ -1,0 +1,37 @@
+from __future__ import annotations
+
+import time
+
+from stepper.mouth.fakes import RecordingSpeaker, SpokenLine
+
+
+def test_it_remembers_lines_in_order() -> None:
+    """Tests ask the fake what was said, and how."""
+    speaker = RecordingSpeaker()
+    speaker.say("Round one.")
+    speaker.say("Round one.", slower=True)
+    assert speaker.said == [SpokenLine(text="Round one."), SpokenLine(text="Round one.", slower=True)]
+    assert speaker.texts == ("Round one.", "Round one.")
+    assert not speaker.speaking
+
+
+def test_it_remembers_what_silence_cut_off() -> None:
+    """A line that was over is not cut off; one that was not, is."""
+    speaker = RecordingSpeaker(seconds_per_word=0.05)
+    speaker.say("One")
+    assert speaker.wait(1)
+    speaker.say("two three four five six seven eight nine")
+    speaker.say("eleven")
+    speaker.silence()
+    assert [line.text for line in speaker.cut_off] == ["two three four five six seven eight nine", "eleven"]
+    assert speaker.silenced == 1
+
+
+def test_lines_take_their_time_one_after_another() -> None:
+    """Two lines of two words take four times as long as one word."""
+    speaker = RecordingSpeaker(seconds_per_word=0.05)
+    began = time.monotonic()
+    speaker.say("one two")
+    speaker.say("three four")
+    assert speaker.wait(2)
+    assert 0.19 < time.monotonic() - began < 0.6

@@ -1,0 +1,162 @@
+"""What every speaker promises, kept by the fake, by silence, and by the real ones in a room with sound."""
+
+from __future__ import annotations
+
+import threading
+import time
+from collections.abc import Callable, Iterator
+
+import pytest
+
+from stepper.mouth.fakes import RecordingSpeaker
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.ports import Speaker
+from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.mouth.silent import TextOnlySpeaker
+
+LINE = "Knit to two stitches before the marker, knit two together, slip marker."
+
+
+def _real(engine: Engine) -> Callable[[], Speaker]:
+    def make() -> Speaker:
+        speaker, remark = open_speaker(SpeechSettings(engine=engine))
+        if engine == "pyttsx3" and remark is not None:
+            pytest.skip(remark)
+        assert remark is None, remark
+        return speaker
+
+    return make
+
+
+_AUDIBLE = {
+    "fake": lambda: RecordingSpeaker(seconds_per_word=0.4),
+    "espeak": _real("espeak"),
+    "pyttsx3": _real("pyttsx3"),
+}
+
+
+_NEEDS_SOUND = pytest.mark.sound
+
+
+@pytest.fixture(
+    params=[
+        "fake",
+        pytest.param("espeak", marks=_NEEDS_SOUND),
+        pytest.param("pyttsx3", marks=_NEEDS_SOUND),
+    ]
+)
+def speaker(request: pytest.FixtureRequest) -> Iterator[Speaker]:
+    """Each kind of speaker that can be heard, or remembers what would be."""
+    if request.param != "fake":
+        request.getfixturevalue("room")
+    made = _AUDIBLE[request.param]()
+    yield made
+    made.close()
+
+
+def test_say_returns_at_once(speaker: Speaker) -> None:
+    """The session must not stand still while a line is spoken."""
+    began = time.monotonic()
+    speaker.say(LINE)
+    assert time.monotonic() - began < 0.05
+    assert speaker.speaking
+
+
+def test_wait_ends_when_the_line_is_over(speaker: Speaker) -> None:
+    """Whoever waits is told when it is quiet, and not before twelve words can have been said."""
+    began = time.monotonic()
+    speaker.say(LINE)
+    assert speaker.wait(15)
+    assert 3.5 < time.monotonic() - began < 9
+    assert not speaker.speaking
+
+
+def test_wait_gives_up_after_its_timeout(speaker: Speaker) -> None:
+    """A wait is bounded, and says that it is not quiet yet."""
+    speaker.say(LINE)
+    began = time.monotonic()
+    assert not speaker.wait(0.2)
+    assert 0.15 < time.monotonic() - began < 0.6
+
+
+def test_silence_ends_the_line_and_those_that_wait(speaker: Speaker) -> None:
+    """A key during a line leaves nothing to be said."""
+    for _ in range(3):
+        speaker.say(LINE)
+    time.sleep(0.3)
+    began = time.monotonic()
+    speaker.silence()
+    assert time.monotonic() - began < 0.1
+    assert not speaker.speaking
+    assert speaker.wait(0.0)
+
+
+def test_a_line_after_silence_is_said(speaker: Speaker) -> None:
+    """Silence is for what was said before it, not for what comes after."""
+    speaker.say(LINE)
+    time.sleep(0.3)
+    speaker.silence()
+    speaker.say("Round two.")
+    assert speaker.speaking
+    assert speaker.wait(8)
+
+
+@pytest.mark.parametrize("nothing", ["", "   ", "\n\t"])
+def test_nothing_is_not_a_line(speaker: Speaker, nothing: str) -> None:
+    """An empty line takes no time."""
+    speaker.say(nothing)
+    assert not speaker.speaking
+    assert speaker.wait(0.0)
+
+
+def test_silence_and_wait_are_harmless_when_quiet(speaker: Speaker) -> None:
+    """Every key falls silent first, whether or not something is said."""
+    speaker.silence()
+    speaker.silence()
+    assert speaker.wait(0.0)
+
+
+def test_after_close_nothing_is_said_and_nothing_raises(speaker: Speaker) -> None:
+    """Closing is final, however often, and quick in the middle of a line."""
+    speaker.say(LINE)
+    began = time.monotonic()
+    speaker.close()
+    assert time.monotonic() - began < 3
+    speaker.close()
+    speaker.say(LINE)
+    speaker.silence()
+    assert not speaker.speaking
+    assert speaker.wait(0.0)
+
+
+def test_many_threads_may_call_at_once(speaker: Speaker) -> None:
+    """Keys, the clock and the ears live on threads of their own."""
+    faults: list[BaseException] = []
+
+    def call() -> None:
+        try:
+            for _ in range(10):
+                speaker.say("One.")
+                speaker.silence()
+                speaker.wait(0.001)
+        except BaseException as fault:
+            faults.append(fault)
+
+    threads = [threading.Thread(target=call) for _ in range(4)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join(20)
+    assert not faults
+    speaker.silence()
+    assert speaker.wait(5)
+
+
+def test_the_text_only_speaker_is_always_quiet() -> None:
+    """A session without sound must not wait for it."""
+    speaker: Speaker = TextOnlySpeaker()
+    speaker.say(LINE, slower=True)
+    assert not speaker.speaking
+    assert speaker.wait(0.0)
+    speaker.silence()
+    speaker.close()

@@ -1,0 +1,163 @@
+from __future__ import annotations
+
+import time
+from collections.abc import Iterable, Iterator
+from threading import Event
+
+import pytest
+
+from stepper.mouth.ports import NoVoiceError, SpokenLine, Tone
+from stepper.mouth.settings import SpeechSettings
+from stepper.mouth.speech_queue import QueuedSpeaker
+
+
+class _SlowMouth:
+    """Takes its time over each line and remembers what became of it."""
+
+    def __init__(self, takes_s: float = 0.0) -> None:
+        self.takes_s = takes_s
+        self.said: list[tuple[str, int]] = []
+        self.cut_off: list[str] = []
+        self.chimed: list[float] = []
+        self.expected: list[tuple[str, int]] = []
+        self.hushed = 0
+        self.closed = 0
+        self.fails_with: Exception | None = None
+
+    def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+        if self.fails_with is not None:
+            raise self.fails_with
+        (self.cut_off.append(text) if cut.wait(self.takes_s) else self.said.append((text, words_per_minute)))
+
+    def chime(self, pcm: bytes, rate_hz: int) -> None:
+        self.chimed.append(len(pcm) / 2 / rate_hz)
+
+    def expect(self, lines: Iterable[tuple[str, int]]) -> None:
+        self.expected = list(lines)
+
+    def hush(self) -> None:
+        self.hushed += 1
+
+    def close(self) -> None:
+        self.closed += 1
+
+
+@pytest.fixture
+def mouth() -> _SlowMouth:
+    """A mouth that makes no sound."""
+    return _SlowMouth()
+
+
+@pytest.fixture
+def told() -> list[str]:
+    """What the user was told."""
+    return []
+
+
+@pytest.fixture
+def speaker(mouth: _SlowMouth, told: list[str]) -> Iterator[QueuedSpeaker]:
+    """A speaker around that mouth."""
+    made = QueuedSpeaker(mouth, SpeechSettings(), told.append)
+    yield made
+    made.close()
+
+
+def test_a_tone_goes_straight_to_the_mouth_and_is_no_speech(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """She hears it at once, and the ears need not be closed for it."""
+    speaker.sound(Tone.HEARD)
+    assert len(mouth.chimed) == 1
+    assert mouth.chimed[0] < 0.2
+    assert not speaker.speaking
+
+
+def test_what_is_expected_is_made_ready_at_its_speed(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """A line that is made at another speed than it is said at would be made in vain."""
+    speaker.expect((SpokenLine(text="one  two"), SpokenLine(text=" "), SpokenLine(text="one two", slower=True)))
+    assert mouth.expected == [("one two", 150), ("one two", 120)]
+
+
+def test_lines_are_said_in_order_at_their_speed(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """Nothing overtakes, and only the line said again is slower."""
+    speaker.say("one")
+    speaker.say("two", slower=True)
+    speaker.say("three")
+    assert speaker.wait(5)
+    assert mouth.said == [("one", 150), ("two", 120), ("three", 150)]
+
+
+def test_silence_reaches_the_line_and_the_queue(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """The line under way is cut off, those that wait are never begun, and a later one is said."""
+    mouth.takes_s = 5
+    for text in ("one", "two", "three"):
+        speaker.say(text)
+    _until(lambda: speaker._current is not None)
+    speaker.silence()
+    mouth.takes_s = 0
+    speaker.say("four")
+    assert speaker.wait(5)
+    assert mouth.cut_off == ["one"]
+    assert [text for text, _ in mouth.said] == ["four"]
+
+
+@pytest.mark.parametrize("fault", [NoVoiceError("its process ended"), ZeroDivisionError("a bug")])
+def test_a_voice_that_stops_is_told_once_and_then_it_is_quiet(
+    speaker: QueuedSpeaker, mouth: _SlowMouth, told: list[str], fault: Exception
+) -> None:
+    """Whatever goes wrong in the voice, the session hears of it once and never has to wait for it."""
+    mouth.fails_with = fault
+    for _ in range(5):
+        speaker.say("one")
+    assert speaker.wait(5)
+    speaker.say("two")
+    assert not speaker.speaking
+    assert len(told) == 1
+    assert str(fault) in told[0]
+    assert told[0].endswith("the session goes on in text.")
+
+
+def test_who_is_told_may_speak_and_fall_silent(mouth: _SlowMouth) -> None:
+    """The sentence is given with no lock held, so the session may do anything with it."""
+    told: list[str] = []
+
+    def tell(sentence: str) -> None:
+        told.append(sentence)
+        speaker.say(sentence)
+        speaker.silence()
+
+    mouth.fails_with = NoVoiceError("its process ended")
+    speaker = QueuedSpeaker(mouth, SpeechSettings(), tell)
+    speaker.say("one")
+    _until(lambda: bool(told))
+    assert speaker.wait(5)
+    speaker.close()
+
+
+def test_closing_is_bounded_even_when_the_mouth_hangs() -> None:
+    """A voice that does not come back must not keep the program from ending."""
+
+    class DeafMouth(_SlowMouth):
+        def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+            time.sleep(20)
+
+    mouth = DeafMouth()
+    speaker = QueuedSpeaker(mouth, SpeechSettings(), print)
+    speaker.say("one")
+    _until(lambda: speaker._current is not None)
+    began = time.monotonic()
+    speaker.close()
+    assert time.monotonic() - began < 3
+    assert mouth.closed == 1
+
+
+def test_the_mouth_is_closed_once(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """Closing twice lets go once."""
+    speaker.close()
+    speaker.close()
+    assert mouth.closed == 1
+
+
+def _until(true) -> None:  # type: ignore[no-untyped-def]
+    ends_at = time.monotonic() + 5
+    while not true():
+        assert time.monotonic() < ends_at
+        time.sleep(0.002)
