@@ -31,7 +31,7 @@ BUSY_TIMEOUT_S: Final = 1.0
 """How long to wait for another program that holds the file. Unit: seconds."""
 
 
-def connect(path: Path, *, mode: str = "rw") -> sqlite3.Connection:
+def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOUT_S) -> sqlite3.Connection:
     """Open a database in autocommit mode with the settings above, except the journal mode.
 
     The connection may be handed to another thread, though not used by two at the same time.
@@ -39,6 +39,7 @@ def connect(path: Path, *, mode: str = "rw") -> sqlite3.Connection:
     Args:
         path: The file.
         mode: "rw" for one that exists, "rwc" to create it, "ro" to read only.
+        busy_timeout_s: How long to wait for another program that holds the file. Unit: seconds.
 
     Raises:
         sqlite3.Error: It cannot be opened.
@@ -50,7 +51,7 @@ def connect(path: Path, *, mode: str = "rw") -> sqlite3.Connection:
         f"file://{place}?mode={mode}",
         uri=True,
         isolation_level=None,
-        timeout=BUSY_TIMEOUT_S,
+        timeout=busy_timeout_s,
         check_same_thread=False,
     )
     try:

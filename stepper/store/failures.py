@@ -132,7 +132,7 @@ def damaged(path: Path) -> DamagedError:
 
 def _kind(error: sqlite3.Error) -> type[SurroundingsError]:
     """Return the kind of error that stands for one from SQLite."""
-    code = error.sqlite_errorcode & 0xFF
+    code = getattr(error, "sqlite_errorcode", 0) & 0xFF
     if code == sqlite3.SQLITE_CORRUPT:
         return DamagedError
     return NotAJournalError if code == sqlite3.SQLITE_NOTADB else SurroundingsError

@@ -12,6 +12,7 @@ from __future__ import annotations
 import shutil
 import sqlite3
 import tempfile
+import time
 from collections.abc import Sequence
 from contextlib import closing, suppress
 from pathlib import Path
@@ -24,6 +25,8 @@ from stepper.store.location import log_paths
 _MAGIC: Final = b"SQLite format 3\x00"
 HEADER_BYTES: Final = 100
 """Length of the header of an SQLite file."""
+_PATIENCE_S: Final = 5.0
+_BETWEEN_TRIES_S: Final = 0.0007
 _MOST_MISSING_BYTES: Final = 256 << 20
 """How much may be missing at the end of an image for it to be filled up. Unit: bytes."""
 
@@ -41,18 +44,21 @@ def read_image(path: Path) -> bytes:
     wal, _ = log_paths(path)
     if not is_empty(wal) or _asks_for_wal(path):
         return _worked_in(path, (wal,))
-    try:
-        with closing(connect(path, mode="ro")) as connection:
-            connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
-            return connection.serialize()
-    except sqlite3.OperationalError as error:
-        if error.sqlite_errorcode & 0xFF in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
-            return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
-        if error.sqlite_errorcode & 0xFF in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-            raise
-    except sqlite3.DatabaseError:
-        pass
-    return path.read_bytes()  # not readable as it is: as much as there is
+    waiting_ends = time.monotonic() + _PATIENCE_S
+    while True:
+        try:
+            with closing(connect(path, mode="ro", busy_timeout_s=0)) as connection:
+                return _serialized(connection)
+        except sqlite3.Error as error:
+            code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_CORRUPT) & 0xFF
+            if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
+                return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
+            if code not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+                return path.read_bytes()  # not readable as it is: as much as there is
+            if time.monotonic() > waiting_ends:
+                raise
+        # A commit lasts a millisecond. SQLite's own waiting grows to 100 ms at a time and may miss every gap.
+        time.sleep(_BETWEEN_TRIES_S)
 
 
 def read_alone(path: Path) -> bytes:
@@ -125,5 +131,12 @@ def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
         with suppress(sqlite3.Error), closing(connect(copy)) as connection:
             connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
             connection.execute("PRAGMA journal_mode = DELETE").fetchone()
-            return connection.serialize()
+            return _serialized(connection)
         return copy.read_bytes()
+
+
+def _serialized(connection: sqlite3.Connection) -> bytes:
+    """Return the bytes of one moment."""
+    connection.execute("BEGIN")
+    connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the right to read
+    return connection.serialize()

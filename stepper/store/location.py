@@ -2,8 +2,8 @@
 
 `switchback.yaml` has `switchback.journal`, and beside it `switchback.journal-copies`, the folder of its
 rolling copies. While a session runs, SQLite keeps `-journal` beside it (what a half-done commit is taken back
-by) and the lock lies in `-lock`; both are gone after a session that was closed. Journals of the first form had
-a log `-wal`, which may hold their last entries.
+by) and the lock lies in `-lock`; both are gone after a session that was closed. Journals of the first form
+had a log `-wal`, which may hold their last entries.
 """
 
 from __future__ import annotations

@@ -4,8 +4,8 @@ The lock is the operating system's own on an open file, so it is gone the moment
 that ended; the content only tells who holds it. A file left behind by a killed session is therefore no lock.
 
 Someone may delete the file under a running session. The session's hold on the journal itself
-(`database.held`) then keeps a second one out. Something that is not a plain file of its own, a link above all,
-is never written to.
+(`database.held`) then keeps a second one out. Something that is not a plain file of its own, a link above
+all, is never written to.
 """
 
 from __future__ import annotations

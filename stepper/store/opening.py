@@ -302,7 +302,8 @@ def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, ne
         return f"{path} is another journal than the one kept here last{where}."
     if mark.seq > newest.seq:
         lost = mark.seq - newest.seq
-        return f"{path} ends at entry {newest.seq}: {_entries(lost)} kept after it {_are(lost)} missing{where}."
+        missing = f"{_entries(lost)} kept after it {_are(lost)} missing"
+        return f"{path} ends at entry {newest.seq}: {missing}{where}."
     with suppress(BrokenHistoryError):
         if digest_at(connection, newest.journal, mark.seq) == mark.digest:
             return ""

@@ -47,7 +47,7 @@ while True:
 """
 
 DIE_AT = """
-import os, signal, sys
+import os, signal, sqlite3, sys
 from pathlib import Path
 from stepper.store.journal import Journal
 from stepper.store.records import Entry
@@ -56,6 +56,11 @@ connections = []
 def watch(event, arguments):
     if event == "sqlite3.connect/handle":
         connections.append(arguments[0])
+def is_open(connection):
+    try:
+        return bool(connection.in_transaction)
+    except sqlite3.ProgrammingError:
+        return False
 sys.addaudithook(watch)
 journal = Journal.open(path, title="A")
 seen = 0
@@ -65,6 +70,7 @@ def die_at(statement):
         seen += 1
         if seen == nth:
             os.kill(os.getpid(), signal.SIGKILL)
+connections = [each for each in connections if is_open(each)]
 connections[-1].set_trace_callback(die_at)
 entries = [Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1) for n in range(1, 4)]
 journal.append(entries)
