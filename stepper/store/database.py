@@ -61,6 +61,9 @@ def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOU
     except sqlite3.Error:
         connection.close()
         raise
+    except UnicodeDecodeError as error:  # of SQLite's own complaint, which quotes what it cannot read
+        connection.close()
+        raise sqlite3.DatabaseError("the tables cannot be read") from error
     return connection
 
 

@@ -49,7 +49,7 @@ def read_image(path: Path) -> bytes:
         try:
             with closing(connect(path, mode="ro", busy_timeout_s=0)) as connection:
                 return _serialized(connection)
-        except sqlite3.Error as error:
+        except (sqlite3.Error, UnicodeDecodeError) as error:
             code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_CORRUPT) & 0xFF
             if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
                 return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
@@ -128,7 +128,7 @@ def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
         for each in beside:
             if not is_empty(each):
                 shutil.copyfile(each, copy.with_name(each.name))
-        with suppress(sqlite3.Error), closing(connect(copy)) as connection:
+        with suppress(sqlite3.Error, UnicodeDecodeError), closing(connect(copy)) as connection:
             connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
             connection.execute("PRAGMA journal_mode = DELETE").fetchone()
             return _serialized(connection)

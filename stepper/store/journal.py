@@ -211,7 +211,7 @@ class Journal(JournalReader):
         except SurroundingsError:
             if not self._told_of_copies:
                 self._told_of_copies = True
-                self._remarks.append(f"No copy of the journal can be made in {self._copies.folder}.")
+                self._remarks.append(f"No copy of the journal can be made in {self._copies.folder.name}.")
 
     def _look_after_the_file(self) -> None:
         """See that the journal is still the file as the last commit left it; else put it back."""
@@ -236,8 +236,8 @@ class Journal(JournalReader):
         self._have(self._newest)
         lost = before - self._newest.seq
         self._remarks.append(
-            f"{self._path} was {'deleted or moved' if aside is None else 'exchanged or changed'} while you "
-            f"were knitting and was written anew with "
+            f"{self._path.name} was {'deleted or moved' if aside is None else 'exchanged or changed'} "
+            "while you were knitting and was written anew with "
             + (f"all but the last {lost} of {before} entries" if lost else f"all its {before} entries")
             + ("." if aside is None else f"; what lay there is kept as {aside.name}.")
         )

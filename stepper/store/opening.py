@@ -101,7 +101,7 @@ def open_for_reading(path: Path) -> Opened:
         salvaged = salvage(path, _noted(copies), copies.listed(), "")
         if salvaged is None:
             raise damaged(path)
-        remark = f"{path} is missing; this is read from its copies{_lacking(salvaged)}."
+        remark = f"{path.name} is missing; this is read from its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
     try:
         connection = open_image(path, read_image(path))
@@ -110,7 +110,7 @@ def open_for_reading(path: Path) -> Opened:
         salvaged = _from_the_damaged(path, copies, "", MIGRATIONS)
         if salvaged is None:
             raise
-        remark = f"{path} is damaged; this is what can be read of it and its copies{_lacking(salvaged)}."
+        remark = f"{path.name} is damaged; this is what can be read of it and its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
     newest = read_newest(connection)
     salvaged = _what_goes_on(path, copies, connection, newest, "", MIGRATIONS)
@@ -119,7 +119,7 @@ def open_for_reading(path: Path) -> Opened:
         return _opened_in_memory(
             path,
             salvaged,
-            f"{path} is an earlier one, which ends at entry {newest.seq}; this is read from its copies"
+            f"{path.name} is an earlier one, which ends at entry {newest.seq}; this is read from its copies"
             f"{_lacking(salvaged)}.",
         )
     connection.execute("PRAGMA query_only = ON")
@@ -297,17 +297,17 @@ def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, ne
     mark = copies.mark()
     if mark is None or mark.seq == 0:
         return ""
-    where = f"; copies of what was kept here lie in {copies_folder(path)}"
+    where = f"; copies of what was kept here lie in {copies_folder(path).name}"
     if mark.journal != newest.journal:
-        return f"{path} is another journal than the one kept here last{where}."
+        return f"{path.name} is another journal than the one kept here last{where}."
     if mark.seq > newest.seq:
         lost = mark.seq - newest.seq
         missing = f"{_entries(lost)} kept after it {_are(lost)} missing"
-        return f"{path} ends at entry {newest.seq}: {missing}{where}."
+        return f"{path.name} ends at entry {newest.seq}: {missing}{where}."
     with suppress(BrokenHistoryError):
         if digest_at(connection, newest.journal, mark.seq) == mark.digest:
             return ""
-    return f"{path} was knitted on elsewhere from an earlier entry than the one kept here last{where}."
+    return f"{path.name} was knitted on elsewhere from an earlier entry than the one kept here last{where}."
 
 
 def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> Opened:
@@ -318,21 +318,21 @@ def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> Opened:
 
 def _was_missing(path: Path, copies: Copies, salvaged: Salvaged) -> str:
     return (
-        f"{path} was missing and was put back from its copies with {_entries(salvaged.newest.seq)}"
-        f"{_lacking(salvaged)}; to begin anew, move {copies.folder} away as well."
+        f"{path.name} was missing and was put back from its copies with {_entries(salvaged.newest.seq)}"
+        f"{_lacking(salvaged)}; to begin anew, move {copies.folder.name} away as well."
     )
 
 
 def _was_damaged(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
     return (
-        f"{path} was damaged and was put together again with {_entries(salvaged.newest.seq)}"
+        f"{path.name} was damaged and was put together again with {_entries(salvaged.newest.seq)}"
         f"{_lacking(salvaged)}; the damaged file is kept as {_name(aside)}."
     )
 
 
 def _was_earlier(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
     return (
-        f"{path} was an earlier one and was put back with {_entries(salvaged.newest.seq)}"
+        f"{path.name} was an earlier one and was put back with {_entries(salvaged.newest.seq)}"
         f"{_lacking(salvaged)}; the file that was there is kept as {_name(aside)}."
     )
 

@@ -56,6 +56,7 @@ class Findings:
         self.entries: defaultdict[int, list[Row]] = defaultdict(list)
         self.plans: defaultdict[int, list[Row]] = defaultdict(list)
         self.names: list[str] = []
+        self.title = ""
         self.reach: dict[str, int] = {}
 
     def look_through(self, path: Path, image: bytes) -> None:
@@ -88,6 +89,7 @@ class Findings:
     def _look_for_a_name(self, connection: sqlite3.Connection) -> None:
         try:
             self.know(read_newest(connection))
+            (self.title,) = connection.execute("SELECT title FROM garment").fetchone()
         except _UNREADABLE:
             self.names += [
                 row[0]
@@ -111,7 +113,7 @@ def salvage(
         path: The journal, for sentences that are not shown.
         findings: What is known of it.
         copies: Its copies, the newest first.
-        title: The garment's title, for a journal made anew.
+        title: The garment's title, for a journal made anew; as found, or the file's name, where it is empty.
         continues: Where given, only what goes on from there is taken.
         migrations: The migrations known.
 
@@ -187,7 +189,7 @@ def _built(
         version = examine(connection, path, migrations) if image else 0
         migrate(connection, version, migrations)
         if not image:
-            connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (title,))
+            connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (title or findings.title or path.stem,))
         connection.execute("BEGIN")
         add_rows(
             connection,
