@@ -29,8 +29,8 @@ from stepper.voice.ports import Line, Sound, Speaker
 
 Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]
 """Keep events for good and return when that is done, with what she must be told of the keeping itself, a
-sentence each; the state after them is handed along for a snapshot. Raises SurroundingsError where they cannot be
-kept."""
+sentence each; the state after them is handed along for a snapshot.
+Raises SurroundingsError where they cannot be kept."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -189,7 +189,8 @@ def _built(
         version = examine(connection, path, migrations) if image else 0
         migrate(connection, version, migrations)
         if not image:
-            connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (title or findings.title or path.stem,))
+            named = title or findings.title or path.stem
+            connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (named,))
         connection.execute("BEGIN")
         add_rows(
             connection,

@@ -350,9 +350,9 @@ def tried(whole: Original, folder: Path, number: int) -> dict[str, str]:
     if kind == "put_something_else" and not with_copies and not before and found["knit"].startswith("WRONG"):
         found["knit"] = "begun anew"  # nothing is there at all
     there = {each.read_bytes() for each in folder.iterdir() if each.is_file()}
-    if found["knit"] in ("recovered", "fewer, told", "fewer, number told") and not set(before.values()) <= there:
-        if not (kind == "put_something_else" and not before):
-            found["knit"] = "WRONG: the damaged file is gone"
+    put_together = found["knit"] in ("recovered", "fewer, told", "fewer, number told")
+    if put_together and not set(before.values()) <= there:
+        found["knit"] = "WRONG: the damaged file is gone"
     if found["knit"] == "refused" and {e.name: e.read_bytes() for e in folder.iterdir() if e.is_file()} != before:
         found["knit"] = "WRONG: refused, but changed"
     return found

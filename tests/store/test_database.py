@@ -16,7 +16,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.store.database import connect, held, keep_all_in_one_file, leave_nothing_beside, transaction
+from stepper.store.database import connect, keep_all_in_one_file, transaction
 from stepper.store.journal import Journal
 from stepper.store.records import Entry
 

@@ -232,9 +232,8 @@ def test_a_copy_made_in_the_middle_of_a_commit_is_never_another_state(
         try:
             with Journal.open(alone, title="A") as journal:
                 remarks, bodies = journal.take_remarks(), [int(each.body) for each in journal.entries()]
-        except SurroundingsError as refused:
+        except SurroundingsError:
             torn += 1
-            assert is_plain(str(refused))
             continue
         assert bodies == list(range(1, len(bodies) + 1))
         assert len(bodies) >= answered or remarks
