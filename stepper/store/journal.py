@@ -20,8 +20,9 @@ from stepper.store.digests import snapshot_digest
 from stepper.store.failures import DamagedError, NotAJournalError, explained
 from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
+from stepper.store.making import put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration
-from stepper.store.opening import Opened, open_for_session, put_in_place, take
+from stepper.store.opening import Opened, open_for_session, take
 from stepper.store.reader import JournalReader, open_reader
 from stepper.store.records import Entry, Newest, check_moment
 from stepper.store.recovery import Recent, Signature, put_back_image, save_elsewhere, signature
