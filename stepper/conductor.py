@@ -11,7 +11,7 @@ sound, a speaker. So the whole session runs in a test without a disk, a screen o
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
@@ -27,8 +27,9 @@ from stepper.session.machine import Considered, Session
 from stepper.session.silence import SILENCE_S, patience
 from stepper.session.state import State
 
-Keep = Callable[[tuple[Event, ...], State], None]
-"""Keep events for good and return when that is done; the state after them is handed along for a snapshot.
+Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]
+"""Keep events for good and return when that is done, with what she must be told of the keeping itself, a
+sentence each; the state after them is handed along for a snapshot.
 Raises SurroundingsError where they cannot be kept."""
 
 
@@ -217,9 +218,12 @@ class Conductor:
             self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
 
     def _carry_out(self, considered: Considered) -> None:
-        if considered.events:
-            self._keep(considered.events, considered.state)
+        remarks = self._keep(considered.events, considered.state) if considered.events else None
         self._session.adopt(considered)
+        for sentence in remarks or ():
+            self._show(sentence)
+            if self._speaker is not None:
+                self._speaker.say(aloud(sentence), slower=False)
         self._perform(considered.effects)
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:

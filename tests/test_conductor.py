@@ -24,12 +24,14 @@ class Log:
     def __init__(self) -> None:
         self.lines: list[str] = []
         self.full = False
+        self.remarks: tuple[str, ...] = ()
 
-    def keep(self, events: tuple[Event, ...], state: State) -> None:
+    def keep(self, events: tuple[Event, ...], state: State) -> tuple[str, ...]:
         """Keep events, unless the disk is full."""
         if self.full:
             raise SurroundingsError("The disk is full.")
         self.lines += [f"kept {type(event).__name__} {state.seq}" for event in events]
+        return self.remarks
 
     def show(self, line: str) -> None:
         """Show a line."""
@@ -68,6 +70,23 @@ def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_e
     assert not any("many" in line for line in speaker.texts)
     assert speaker.texts[-1].startswith("Not understood")  # typed, so she waits for an answer
     assert speaker.silenced == 2
+
+
+def test_what_is_to_be_told_of_the_journal_is_shown_and_said_before_the_answer() -> None:
+    """A journal that was deleted and put back is hers to know, with the step kept first as ever."""
+    log = Log()
+    log.remarks = ("cuff.journal was put back.",)
+    conductor = _conductor(log, LoggingSpeaker(log))
+    conductor.offer(Next(at=AT))
+    conductor.drain()
+
+    assert log.lines[:3] == [
+        "kept Advanced 1",
+        "shown cuff.journal was put back.",
+        "said cuff.journal was put back.",
+    ]
+    assert log.lines[3].startswith("shown ")
+    assert conductor.session.state.seq == 1
 
 
 def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,7 +16,7 @@ from stepper.session.machine import Considered, Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
 from stepper.session.state import State
 from stepper.store.journal import Journal
-from stepper.store.reader import JournalReader
+from stepper.store.reader import JournalReader, there_is_one
 from stepper.store.records import Entry
 
 SNAPSHOT_OWNER = "state"
@@ -29,8 +30,11 @@ class Keeper:
     def __init__(self, journal: Journal) -> None:
         self._journal = journal
 
-    def __call__(self, events: tuple[Event, ...], state: State) -> None:
+    def __call__(self, events: tuple[Event, ...], state: State) -> tuple[str, ...]:
         """Keep events; return when the disk has them.
+
+        Returns:
+            What she must be told of the journal, a sentence each: that it was damaged, say, and put back.
 
         Raises:
             SurroundingsError: They could not be kept.
@@ -39,6 +43,27 @@ class Keeper:
         due = state.seq // SNAPSHOT_EVERY > (state.seq - len(events)) // SNAPSHOT_EVERY
         if due or state.closed or any(isinstance(event, PlanChanged) for event in events):
             self._journal.keep_snapshot(state.seq, encode_state(state), SNAPSHOT_OWNER, STATE_VERSION)
+        return self._journal.take_remarks()
+
+
+def journal_to_read(path: Path) -> JournalReader | None:
+    """Open a garment's journal to read it; what is not as it should be with it is told on standard error.
+
+    Args:
+        path: The journal.
+
+    Returns:
+        The journal; None where nothing of the garment was knitted.
+
+    Raises:
+        SurroundingsError: It cannot be read.
+    """
+    if not there_is_one(path):
+        return None
+    journal = Journal.read_only(path)
+    for remark in journal.take_remarks():
+        print(remark, file=sys.stderr)
+    return journal
 
 
 def restored(journal: JournalReader) -> State:

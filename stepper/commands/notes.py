@@ -7,10 +7,9 @@ from contextlib import ExitStack
 from datetime import datetime
 from pathlib import Path
 
-from stepper.commands.keeping import kept_events, take_up
+from stepper.commands.keeping import journal_to_read, kept_events, take_up
 from stepper.commands.loading import load
 from stepper.report.notes import write_notes
-from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
 
@@ -29,10 +28,11 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the journal cannot be read.
     """
     loaded = load(args.file)
-    path = journal_path(loaded.path)
     now = datetime.now().astimezone().isoformat(timespec="seconds")
     with ExitStack() as stack:
-        journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
+        journal = journal_to_read(journal_path(loaded.path))
+        if journal is not None:
+            stack.enter_context(journal)
         events = kept_events(journal) if journal is not None else []
         taken_up = take_up(loaded, journal, now)
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan

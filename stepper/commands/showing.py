@@ -13,7 +13,7 @@ from threading import Thread
 from typing import TYPE_CHECKING, Any
 
 from stepper.commands.hearing import FilmSwitch, heard_in
-from stepper.commands.keeping import Keeper, take_up
+from stepper.commands.keeping import Keeper, journal_to_read, take_up
 from stepper.commands.listening import GETTING_READY, NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded
 from stepper.commands.preferences import Preferences
@@ -123,10 +123,11 @@ def write_picture(loaded: Loaded, target: Path) -> None:
     Raises:
         SurroundingsError: The journal cannot be read or the picture not be written.
     """
-    path = journal_path(loaded.path)
     now = importlib.import_module("stepper.commands.knit").now
     with ExitStack() as stack:
-        journal = stack.enter_context(Journal.read_only(path)) if path.exists() else None
+        journal = journal_to_read(journal_path(loaded.path))
+        if journal is not None:
+            stack.enter_context(journal)
         session = take_up(loaded, journal, now()).session
     senses = Senses(why_no_ears=_NO_MICROPHONE, mouth=Mouth.QUIET)
     scene = Scene(course=course_of(session.plan), state=session.state, yarns=yarns(loaded), senses=senses)

@@ -16,7 +16,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.keeping import take_up
+from stepper.commands.keeping import journal_to_read, take_up
 from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.places import on_day
@@ -28,7 +28,6 @@ from stepper.session.machine import Session
 from stepper.session.outlook import outlook
 from stepper.session.respond import respond
 from stepper.session.standing import standing_of
-from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")
@@ -73,9 +72,10 @@ def run(args: argparse.Namespace) -> int:
 def _garment(path: Path, now: str) -> tuple[Garment, Session, bool]:
     """Find out where a garment stands, without writing anything."""
     loaded = load(path)
-    journal_at = journal_path(loaded.path)
     with ExitStack() as stack:
-        journal = stack.enter_context(Journal.read_only(journal_at)) if journal_at.exists() else None
+        journal = journal_to_read(journal_path(loaded.path))
+        if journal is not None:
+            stack.enter_context(journal)
         taken = take_up(loaded, journal, now)
     session = taken.session
     if taken.changed is not None:

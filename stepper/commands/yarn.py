@@ -28,8 +28,8 @@ from stepper.report.leftovers import (
 )
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
-from stepper.store.journal import Journal
 from stepper.store.location import journal_path
+from stepper.store.reader import there_is_one
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -78,14 +78,15 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     Raises:
         SurroundingsError: The journal cannot be read.
     """
-    path = journal_path(loaded.path)
     colours = {key: yarn.colour for key, yarn in loaded.project.yarns.items()}
-    if not path.exists():
+    path = journal_path(loaded.path)
+    if not there_is_one(path):
         return loaded.plan, list_yarns(loaded.plan, colours)
     # The session is loaded only where there is something knitted to take up.
     keeping: Any = importlib.import_module("stepper.commands.keeping")
     with ExitStack() as stack:
-        journal = stack.enter_context(Journal.read_only(path))
+        journal = keeping.journal_to_read(path)
+        stack.enter_context(journal)
         taken = keeping.take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
         events = keeping.kept_events(journal)
     if taken.changed is not None:

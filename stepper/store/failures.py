@@ -25,10 +25,11 @@ _READ_ONLY: Final = (
 _UNREACHABLE: Final = "{path} cannot be opened: the file or its folder is missing, or may not be used by you."
 _IN_USE: Final = "{path} is in use by another program. Close that program and try again."
 _DAMAGED: Final = (
-    "{path} is damaged and was left as it is. Keep a copy of it, and put back the last good one you have."
+    "{path} is damaged and was left as it is: nothing in it can be read any more, so put back the last good "
+    "copy you have of it."
 )
 _NOT_A_JOURNAL: Final = (
-    "{path} is not a journal of this program and was left as it is. Move it elsewhere or rename the project."
+    "{path} is not a journal of this program and was left as it is: move it elsewhere or rename the project."
 )
 _DISK: Final = (
     "The disk does not read or write {path} as it should ({detail}). What was kept before is still there."
@@ -62,6 +63,14 @@ _BY_ERRNO: Final[Mapping[int, str]] = MappingProxyType(
 )
 
 
+class NotAJournalError(SurroundingsError):
+    """A file has a journal's name and is something else."""
+
+
+class DamagedError(SurroundingsError):
+    """A journal is no longer whole."""
+
+
 @contextmanager
 def explained(path: Path) -> Generator[None]:
     """Let what the surroundings refuse in this block come out as a sentence about `path`.
@@ -78,20 +87,55 @@ def explained(path: Path) -> Generator[None]:
         sentence = _sentence(path, error)
         if sentence is None:
             raise
-        raise SurroundingsError(sentence) from error
+        raise _kind(error)(sentence) from error
     except OSError as error:
         template = _BY_ERRNO.get(error.errno or 0, _DISK)
         raise SurroundingsError(template.format(path=path, detail=error.strerror)) from error
 
 
-def not_a_journal(path: Path) -> SurroundingsError:
+@contextmanager
+def taken_as_damage(path: Path) -> Generator[None]:
+    """Let whatever a journal's content leads to in this block come out as a damage of it.
+
+    For looking at a file that anything may have happened to: a table that is gone, a text that is none, a
+    number beyond all bounds are no faults of ours there.
+
+    Args:
+        path: The journal looked at.
+
+    Raises:
+        SurroundingsError: It is damaged, or another program stands in the way.
+    """
+    try:
+        with explained(path):
+            yield
+    except (NotAJournalError, sqlite3.Error, ValueError, TypeError, OverflowError, MemoryError) as error:
+        if isinstance(error, NotAJournalError) and error.__cause__ is None:
+            raise  # found by what it is, and not by what SQLite cannot make of it
+        raise damaged(path) from error
+
+
+def not_a_journal(path: Path) -> NotAJournalError:
     """Return the error for a file that has a journal's name and is something else."""
-    return SurroundingsError(_NOT_A_JOURNAL.format(path=path))
+    return NotAJournalError(_NOT_A_JOURNAL.format(path=path))
 
 
-def damaged(path: Path) -> SurroundingsError:
+def in_use(path: Path) -> SurroundingsError:
+    """Return the error for a journal that another program holds."""
+    return SurroundingsError(_IN_USE.format(path=path))
+
+
+def damaged(path: Path) -> DamagedError:
     """Return the error for a journal that is no longer whole."""
-    return SurroundingsError(_DAMAGED.format(path=path))
+    return DamagedError(_DAMAGED.format(path=path))
+
+
+def _kind(error: sqlite3.Error) -> type[SurroundingsError]:
+    """Return the kind of error that stands for one from SQLite."""
+    code = getattr(error, "sqlite_errorcode", 0) & 0xFF
+    if code == sqlite3.SQLITE_CORRUPT:
+        return DamagedError
+    return NotAJournalError if code == sqlite3.SQLITE_NOTADB else SurroundingsError
 
 
 def _sentence(path: Path, error: sqlite3.Error) -> str | None:

@@ -7,24 +7,30 @@ stands in `database`.
 
 from __future__ import annotations
 
-import os
 import sqlite3
 from collections.abc import Sequence
-from contextlib import closing, suppress
+from contextlib import suppress
 from pathlib import Path
-from typing import Self
+from typing import Final, Self
 
 from stepper.errors import SurroundingsError
-from stepper.store.database import connect, connect_reading, transaction, use_wal
-from stepper.store.failures import damaged, explained
-from stepper.store.location import log_paths, unfinished_path
+from stepper.store.copies import COPY_EVERY, Copies
+from stepper.store.database import held, leave_nothing_beside
+from stepper.store.digests import snapshot_digest
+from stepper.store.failures import DamagedError, NotAJournalError, explained
+from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
-from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
+from stepper.store.making import put_in_place
+from stepper.store.migrations import MIGRATIONS, Migration
+from stepper.store.opening import Opened, open_for_session, take
 from stepper.store.reader import JournalReader, open_reader
-from stepper.store.records import Entry, check_moment
+from stepper.store.records import Entry, Newest, check_moment
+from stepper.store.recovery import Recent, Signature, put_back_image, save_elsewhere, signature
 
 SNAPSHOTS_KEPT = 2
 """Snapshots left after a new one: that one, and one more in case the newest turns out unreadable."""
+
+_UNKNOWN: Final[Signature] = (-1, -1, -1, -1)
 
 
 class Journal(JournalReader):
@@ -34,13 +40,30 @@ class Journal(JournalReader):
     and the call may be made again.
     """
 
-    def __init__(self, path: Path, connection: sqlite3.Connection, lock: GarmentLock) -> None:
-        super().__init__(path, connection)
+    def __init__(
+        self, path: Path, opened: Opened, lock: GarmentLock, title: str, migrations: Sequence[Migration]
+    ) -> None:
+        super().__init__(path, opened.connection, opened.newest.journal, opened.remark)
         self._lock = lock
+        self._title = title
+        self._migrations = migrations
+        self._newest = opened.newest
+        self._copies = Copies(path)
+        self._recent = Recent()
+        self._copied = opened.newest.seq
+        self._told_of_copies = False
+        self._closed = False
+        self._signature = signature(path)
+        if opened.newest.seq:
+            self._copies.write_mark(opened.newest)
+            self._copy()
 
     @classmethod
     def open(cls, path: Path, *, title: str, migrations: Sequence[Migration] = MIGRATIONS) -> Self:
         """Open a garment's journal for a session; make it when there is none, and bring it up to date.
+
+        One that is damaged, missing or older than the one kept last is put together again from what can be
+        read and its copies; `take_remarks` says so.
 
         Args:
             path: The journal.
@@ -48,19 +71,18 @@ class Journal(JournalReader):
             migrations: The forms a journal went through, oldest first.
 
         Raises:
-            SurroundingsError: Another session has it; the file is something else, damaged or from a newer
-                program; the folder cannot be written. An existing file is left as it is.
+            SurroundingsError: Another session has it; the file is something else, from a newer program, or so
+                damaged that nothing can be read; the folder cannot be written. An existing file is left as
+                it is.
         """
         lock = GarmentLock(path)
         try:
             with explained(path):
-                if not path.exists():
-                    _create(path, title, migrations)
-                connection = _open_existing(path, title, migrations)
+                opened = open_for_session(path, title, migrations)
+                return cls(path, opened, lock, title, migrations)
         except BaseException:
             lock.release()
             raise
-        return cls(path, connection, lock)
 
     @classmethod
     def read_only(cls, path: Path) -> JournalReader:
@@ -77,6 +99,9 @@ class Journal(JournalReader):
     def append(self, entries: Sequence[Entry]) -> tuple[int, ...]:
         """Keep entries, all of them or none, and return when the disk has them.
 
+        Where the journal was deleted, moved or exchanged meanwhile, it is first put back with all that was
+        kept; `take_remarks` says so.
+
         Args:
             entries: What happened, oldest first.
 
@@ -85,14 +110,16 @@ class Journal(JournalReader):
         """
         if not entries:
             return ()
-        with explained(self._path), transaction(self._connection):
-            first = self.count() + 1
-            places = tuple(range(first, first + len(entries)))
-            self._connection.executemany(
-                "INSERT INTO entry (seq, at, kind, version, body) VALUES (?, ?, ?, ?, ?)",
-                [(seq, e.at, e.kind, e.version, e.body) for seq, e in zip(places, entries, strict=True)],
-            )
-        return places
+        with explained(self._path):
+            self._look_after_the_file()
+            rows = entry_rows(self._newest, entries)
+            with held(self._connection):
+                after = add_rows(self._connection, self._newest, entries=rows)
+            self._recent.entries += rows
+            self._have(after)
+        if self._newest.seq // COPY_EVERY > self._copied // COPY_EVERY:
+            self._copy()
+        return tuple(row[0] for row in rows)
 
     def keep_plan(self, project_text: str, fingerprint: str, at: str) -> int:
         """Keep the project text the next entries belong to, unless it is the one that holds already.
@@ -109,16 +136,17 @@ class Journal(JournalReader):
             ValueError: `at` is no such time.
         """
         check_moment(at)
-        with explained(self._path), transaction(self._connection):
+        with explained(self._path):
+            self._look_after_the_file()
             latest = self.latest_plan()
             if latest and (latest.project_text, latest.fingerprint) == (project_text, fingerprint):
                 return latest.number
-            number = latest.number + 1 if latest else 1
-            self._connection.execute(
-                "INSERT INTO plan (number, from_seq, at, fingerprint, project_text) VALUES (?, ?, ?, ?, ?)",
-                (number, self.count() + 1, at, fingerprint, project_text),
-            )
-        return number
+            row = plan_row(self._newest, at, fingerprint, project_text)
+            with held(self._connection):
+                after = add_rows(self._connection, self._newest, plans=[row])
+            self._recent.plans.append(row)
+            self._have(after)
+        return after.plan
 
     def keep_snapshot(self, seq: int, body: str, fingerprint: str, codec_version: int) -> None:
         """Keep the state after an entry to save time later; of older ones only the last remains.
@@ -132,79 +160,106 @@ class Journal(JournalReader):
         Raises:
             ValueError: `seq` is beyond the newest entry or below 0.
         """
-        with explained(self._path), transaction(self._connection):
-            newest = self.count()
+        with explained(self._path):
+            self._look_after_the_file()
+            newest = self._newest.seq
             if not 0 <= seq <= newest:
                 raise ValueError(f"seq must be from 0 to {newest} (got {seq!r})")
-            self._connection.execute(
-                "INSERT INTO snapshot (seq, fingerprint, codec_version, body) VALUES (?, ?, ?, ?)",
-                (seq, fingerprint, codec_version, body),
-            )
-            self._connection.execute(
-                "DELETE FROM snapshot WHERE id NOT IN (SELECT id FROM snapshot ORDER BY id DESC LIMIT ?)",
-                (SNAPSHOTS_KEPT,),
-            )
+            digest = snapshot_digest(self._digest_at(seq), seq, fingerprint, codec_version, body)
+            with held(self._connection):
+                self._connection.execute(
+                    "INSERT INTO snapshot (seq, fingerprint, codec_version, body, digest) "
+                    "VALUES (?, ?, ?, ?, ?)",
+                    (seq, fingerprint, codec_version, body, digest),
+                )
+                self._connection.execute(
+                    "DELETE FROM snapshot WHERE id NOT IN (SELECT id FROM snapshot ORDER BY id DESC LIMIT ?)",
+                    (SNAPSHOTS_KEPT,),
+                )
+            self._signature = signature(self._path)
 
     def close(self) -> None:
         """Let go of the file and the lock; the second time does nothing."""
+        if self._closed:
+            return
+        self._closed = True
         try:
-            super().close()
+            with suppress(SurroundingsError, sqlite3.Error, OSError):
+                with explained(self._path):
+                    self._look_after_the_file()
+                self._copy()
+                if self._connection.in_transaction:
+                    self._connection.execute("ROLLBACK")
+                leave_nothing_beside(self._connection)
         finally:
+            self._copies.close()
+            super().close()
             self._lock.release()
 
+    def _have(self, after: Newest) -> None:
+        """Remember what is on the disk now, here and in the mark beside the journal."""
+        self._newest = after
+        self._signature = signature(self._path)
+        if after.seq:
+            self._copies.write_mark(after)
 
-def _create(path: Path, title: str, migrations: Sequence[Migration]) -> None:
-    """Make a journal that is either whole or not there.
+    def _copy(self) -> None:
+        """Make a rolling copy; where that cannot be done, say so and go on."""
+        self._copied = self._newest.seq
+        try:
+            with explained(self._path):
+                self._copies.copy(self._newest)
+        except SurroundingsError:
+            if not self._told_of_copies:
+                self._told_of_copies = True
+                self._remarks.append(f"No copy of the journal can be made in {self._copies.folder.name}.")
 
-    It is made under another name and then renamed. The lock is held, so nobody else is doing the same.
-    """
-    left_over = [str(log) for log in log_paths(path) if log.exists() and log.stat().st_size]
-    if left_over:
-        # A log found beside a journal is played into it, and the last entries may be in there.
-        raise SurroundingsError(
-            f"{path} is missing, but {', '.join(left_over)} is still there and may hold the last entries. "
-            "Put the journal back beside it, or move it away to begin anew."
+    def _look_after_the_file(self) -> None:
+        """See that the journal is still the file as the last commit left it; else put it back."""
+        now = signature(self._path)
+        if now == self._signature:
+            return
+        was, self._signature = self._signature, _UNKNOWN
+        image = self._own_image()
+        if not self._path.parent.is_dir():
+            raise save_elsewhere(self._path, image)
+        if now is not None and was is not None and now[:2] == was[:2]:
+            self._connection.close()
+            if self._is_as_it_was():
+                return
+        found = put_back_image(
+            self._path, image, self._recent, self._newest, self._copies, self._title, self._migrations
         )
-    unfinished = unfinished_path(path)
-    unfinished.unlink(missing_ok=True)
-    connection = connect(unfinished, mode="rwc")
-    try:
-        # Without a log of its own: a half-made file is thrown away, never repaired.
-        connection.execute("PRAGMA journal_mode = MEMORY").fetchone()
-        migrate(connection, 0, migrations)
-        connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (title,))
-    finally:
-        connection.close()
-    unfinished.replace(path)
-    if os.name == "posix":
-        _flush_folder(path.parent)
+        aside = put_in_place(self._path, found, "found")
+        self._connection.close()
+        before = self._newest.seq
+        self._connection, self._newest = take(self._path, self._title, self._migrations)
+        self._have(self._newest)
+        lost = before - self._newest.seq
+        self._remarks.append(
+            f"{self._path.name} was {'deleted or moved' if aside is None else 'exchanged or changed'} "
+            "while you were knitting and was written anew with "
+            + (f"all but the last {lost} of {before} entries" if lost else f"all its {before} entries")
+            + ("." if aside is None else f"; what lay there is kept as {aside.name}.")
+        )
 
+    def _own_image(self) -> bytes:
+        """Return what the open file holds, wherever it lies now; nothing where that cannot be read."""
+        with suppress(sqlite3.Error):
+            if self._connection.in_transaction:
+                self._connection.execute("ROLLBACK")
+            return self._connection.serialize()
+        return b""
 
-def _flush_folder(folder: Path) -> None:
-    """Have the new name written to the disk as well, not only the file, where the drive can do that."""
-    descriptor = os.open(folder, os.O_RDONLY)
-    try:
-        with suppress(OSError):
-            os.fsync(descriptor)
-    finally:
-        os.close(descriptor)
-
-
-def _open_existing(path: Path, title: str, migrations: Sequence[Migration]) -> sqlite3.Connection:
-    """Open a journal that is there; look first, and touch nothing where it cannot be used."""
-    path.open("r+b").close()  # a file that may not be written shows itself here
-    with closing(connect_reading(path)) as look:
-        version = applied_version(look, path)
-        refuse_newer(version, path, migrations)
-        (verdict,) = look.execute("PRAGMA quick_check(1)").fetchone()
-        if verdict != "ok":
-            raise damaged(path)
-    connection = connect(path)
-    try:
-        use_wal(connection)
-        migrate(connection, version, migrations)
-        connection.execute("UPDATE garment SET title = ?1 WHERE title IS NOT ?1", (title,))
-    except BaseException:
-        connection.close()
-        raise
-    return connection
+    def _is_as_it_was(self) -> bool:
+        """Open the file again; return whether it holds what was kept, so that only its times were changed."""
+        try:
+            connection, newest = take(self._path, self._title, self._migrations)
+        except (DamagedError, NotAJournalError):
+            return False
+        if newest != self._newest:
+            connection.close()
+            return False
+        self._connection = connection
+        self._signature = signature(self._path)
+        return True

@@ -1,12 +1,14 @@
 """Where a garment's journal lies: next to its project file, under the same name.
 
-`switchback.yaml` has `switchback.journal`. While a session runs, SQLite keeps `-wal` and `-shm` beside it and
-the lock lies in `-lock`; all three are gone after a session that was closed. After one that was killed they
-stay: the log `-wal` then holds the last entries and belongs to the journal.
+`switchback.yaml` has `switchback.journal`, and beside it `switchback.journal-copies`, the folder of its
+rolling copies. While a session runs, SQLite keeps `-journal` beside it (what a half-done commit is taken back
+by) and the lock lies in `-lock`; both are gone after a session that was closed. Journals of the first form
+had a log `-wal`, which may hold their last entries.
 """
 
 from __future__ import annotations
 
+from datetime import datetime
 from pathlib import Path
 
 SUFFIX = ".journal"
@@ -34,9 +36,29 @@ def unfinished_path(journal: Path) -> Path:
     return journal.with_name(journal.name + "-new")
 
 
+def copies_folder(journal: Path) -> Path:
+    """Return the folder of the rolling copies and of the mark of the newest entry."""
+    return journal.with_name(journal.name + "-copies")
+
+
 def log_paths(journal: Path) -> tuple[Path, ...]:
     """Return the places where SQLite keeps what is on its way into the journal or out of it.
 
     Such a file belongs to the journal it lies beside: without it, the last entries are lost or half done.
     """
     return tuple(journal.with_name(journal.name + ending) for ending in ("-wal", "-journal"))
+
+
+def free_name(path: Path, word: str) -> Path:
+    """Return a name that nothing bears yet, for putting a file aside: what it is and when.
+
+    Args:
+        path: The file's own name.
+        word: What it is called from now on: "damaged", "earlier".
+    """
+    stamp = datetime.now().strftime("%Y-%m-%d-%H%M%S")
+    wanted, turn = path.with_name(f"{path.name}-{word}-{stamp}"), 1
+    while wanted.exists() or wanted.is_symlink():
+        turn += 1
+        wanted = path.with_name(f"{path.name}-{word}-{stamp}-{turn}")
+    return wanted

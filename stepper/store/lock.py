@@ -2,12 +2,18 @@
 
 The lock is the operating system's own on an open file, so it is gone the moment its process is, however
 that ended; the content only tells who holds it. A file left behind by a killed session is therefore no lock.
+
+Someone may delete the file under a running session. The session's hold on the journal itself
+(`database.held`) then keeps a second one out. Something that is not a plain file of its own, a link above
+all, is never written to.
 """
 
 from __future__ import annotations
 
+import errno
 import json
 import os
+import stat
 import sys
 import weakref
 from contextlib import suppress
@@ -83,11 +89,13 @@ class GarmentLock:
             return
         # Windows deletes no open file; elsewhere it must go while the lock still holds, or another session's
         # file would be deleted. Whoever opened it in between notices in `_open_locked`.
+        own = _is_still(self._path, descriptor)
         if sys.platform == "win32":
             os.close(descriptor)
             _delete(self._path)
         else:
-            _delete(self._path)
+            if own:
+                _delete(self._path)
             os.close(descriptor)
 
     def _close_copy(self) -> None:
@@ -106,8 +114,18 @@ def _forget(own: weakref.ref[GarmentLock]) -> None:
 def _open_locked(path: Path) -> int | None:
     """Return a descriptor of the locked file at `path`, or None when another holds it."""
     while True:
-        descriptor = os.open(path, os.O_RDWR | os.O_CREAT, 0o644)
+        if path.is_symlink():  # where O_NOFOLLOW is not known
+            raise _no_lock(path)
         try:
+            descriptor = os.open(path, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o644)
+        except OSError as error:
+            if error.errno == errno.ELOOP:
+                raise _no_lock(path) from error
+            raise
+        try:
+            found = os.fstat(descriptor)
+            if not stat.S_ISREG(found.st_mode) or found.st_nlink > 1:
+                raise _no_lock(path)
             if not _try_lock(descriptor):
                 os.close(descriptor)
                 return None
@@ -120,11 +138,19 @@ def _open_locked(path: Path) -> int | None:
         os.close(descriptor)
 
 
+def _no_lock(path: Path) -> SurroundingsError:
+    """Return the error for something that only has the lock's name."""
+    return SurroundingsError(
+        f"{path} is a link or no plain file, so it cannot be the lock of the journal and was left as it is: "
+        "delete it and try again."
+    )
+
+
 def _is_still(path: Path, descriptor: int) -> bool:
     """Return whether the open file is the one that bears the name now."""
     try:
-        named = path.stat()
-    except FileNotFoundError:
+        named = path.lstat()
+    except OSError:
         return False
     return os.path.samestat(named, os.fstat(descriptor))
 

@@ -6,16 +6,20 @@ the file is what it was, and the next opening tries again.
 
 from __future__ import annotations
 
+import secrets
 import sqlite3
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
 from stepper.store.database import transaction
+from stepper.store.digests import entry_digest, plan_digest, seed, snapshot_digest
 from stepper.store.failures import damaged, not_a_journal
-from stepper.store.schema import APPLICATION_ID, VERSION_1
+from stepper.store.history import ENTRY_COLUMNS, PLAN_COLUMNS, digest_at, write_newest
+from stepper.store.records import Newest
+from stepper.store.schema import APPLICATION_ID, MAKE_ROOM, PUT_UP_AGAIN, VERSION_1, VERSION_2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,7 +40,53 @@ def _create(connection: sqlite3.Connection) -> None:
         connection.execute(statement)
 
 
-MIGRATIONS: tuple[Migration, ...] = (Migration(version=1, name="the first form", apply=_create),)
+def _add_checksums(connection: sqlite3.Connection) -> None:
+    """Give every row its checksum, and the journal a name and the mark of its newest entry."""
+    for statement in (*MAKE_ROOM, *VERSION_2):
+        connection.execute(statement)
+    journal = secrets.token_hex(16)
+    last = plan_last = seed(journal)
+    seq = number = 0
+
+    def entries() -> Iterator[tuple[object, ...]]:
+        nonlocal last, seq
+        rows = connection.execute("SELECT seq, at, kind, version, body FROM old_entry ORDER BY seq")
+        for row in rows:
+            seq, last = row[0], entry_digest(last, *row)
+            yield (*row, last)
+
+    def plans() -> Iterator[tuple[object, ...]]:
+        nonlocal plan_last, number
+        rows = connection.execute(
+            "SELECT number, from_seq, at, fingerprint, project_text FROM old_plan ORDER BY number"
+        )
+        for row in rows:
+            number, plan_last = row[0], plan_digest(plan_last, *row)
+            yield (*row, plan_last)
+
+    connection.executemany(f"INSERT INTO entry ({ENTRY_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?)", entries())
+    connection.executemany(f"INSERT INTO plan ({PLAN_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?)", plans())
+    for row in connection.execute(
+        "SELECT id, seq, fingerprint, codec_version, body FROM old_snapshot ORDER BY id"
+    ).fetchall():
+        if 0 <= row[1] <= seq:
+            entry = digest_at(connection, journal, row[1])
+            connection.execute(
+                "INSERT INTO snapshot (id, seq, fingerprint, codec_version, body, digest) "
+                "VALUES (?, ?, ?, ?, ?, ?)",
+                (*row, snapshot_digest(entry, *row[1:])),
+            )
+    for statement in PUT_UP_AGAIN:
+        connection.execute(statement)
+    write_newest(
+        connection, Newest(journal=journal, seq=seq, digest=last, plan=number, plan_digest=plan_last)
+    )
+
+
+MIGRATIONS: tuple[Migration, ...] = (
+    Migration(version=1, name="the first form", apply=_create),
+    Migration(version=2, name="a checksum on each row", apply=_add_checksums),
+)
 """Every migration there ever was, oldest first."""
 
 

@@ -1,4 +1,7 @@
-"""Read a journal: entries in order, the plans, the newest snapshot. Writes nothing."""
+"""Read a journal: entries in order, the plans, the newest snapshot. Writes nothing.
+
+Each entry is proved by its checksum as it is read, and so is a snapshot.
+"""
 
 from __future__ import annotations
 
@@ -9,12 +12,14 @@ from types import TracebackType
 from typing import Final, Self
 
 from stepper.errors import SurroundingsError
-from stepper.store.database import connect_reading
-from stepper.store.failures import explained
-from stepper.store.migrations import MIGRATIONS, applied_version, refuse_newer
+from stepper.store.copies import Copies
+from stepper.store.digests import entry_digest, snapshot_digest
+from stepper.store.failures import damaged, explained
+from stepper.store.history import BrokenHistoryError, digest_at
+from stepper.store.opening import open_for_reading
 from stepper.store.records import PlanVersion, Snapshot, StoredEntry
 
-_ENTRY_COLUMNS: Final = "seq, at, kind, body, version"
+_ENTRY_COLUMNS: Final = "seq, at, kind, version, body, digest"
 _PLAN_COLUMNS: Final = "number, from_seq, at, fingerprint, project_text"
 _AT_ONCE: Final = 1000
 """Entries fetched in one go, so that nobody who stops half-way leaves a read transaction open."""
@@ -26,14 +31,29 @@ class JournalReader:
     Every method may raise SurroundingsError when the disk does not give what was asked for.
     """
 
-    def __init__(self, path: Path, connection: sqlite3.Connection) -> None:
+    def __init__(self, path: Path, connection: sqlite3.Connection, name: str, remark: str = "") -> None:
+        """Take a connection over.
+
+        Args:
+            path: The journal's file.
+            connection: Open on it, or on an image of it.
+            name: The journal's own name, which its checksums begin with.
+            remark: What was found not to be as it should.
+        """
         self._path = path
         self._connection = connection
+        self._name = name
+        self._remarks = [remark] if remark else []
 
     @property
     def path(self) -> Path:
         """The journal's file."""
         return self._path
+
+    def take_remarks(self) -> tuple[str, ...]:
+        """Return what is not as it should be, once, a sentence each: the knitter must be told."""
+        remarks, self._remarks = tuple(self._remarks), []
+        return remarks
 
     @property
     def title(self) -> str:
@@ -48,8 +68,14 @@ class JournalReader:
         Args:
             after: Place of the last entry not wanted. Range: 0 and up.
 
+        Raises:
+            SurroundingsError: An entry is not what was kept. Those before it were.
+
         Always: each `seq` is one more than that before it.
         """
+        if after >= self.count():
+            return
+        digest = self._digest_at(after)
         while True:
             with explained(self._path):
                 rows = self._connection.execute(
@@ -57,6 +83,9 @@ class JournalReader:
                     (after, _AT_ONCE),
                 ).fetchall()
             for row in rows:
+                digest = entry_digest(digest, *row[:5])
+                if digest != row[5]:
+                    raise damaged(self._path)
                 yield _entry(row)
             if len(rows) < _AT_ONCE:
                 return
@@ -97,14 +126,25 @@ class JournalReader:
             codec_version: The form the caller can read.
         """
         with explained(self._path):
-            row = self._connection.execute(
-                "SELECT seq, fingerprint, codec_version, body FROM snapshot "
-                "WHERE fingerprint = ? AND codec_version = ? ORDER BY seq DESC, id DESC LIMIT 1",
+            rows = self._connection.execute(
+                "SELECT seq, fingerprint, codec_version, body, digest FROM snapshot "
+                "WHERE fingerprint = ? AND codec_version = ? ORDER BY seq DESC, id DESC",
                 (fingerprint, codec_version),
-            ).fetchone()
-        if row is None:
-            return None
-        return Snapshot(seq=row[0], fingerprint=row[1], codec_version=row[2], body=row[3])
+            ).fetchall()
+        for *fields, digest in rows:
+            if fields[0] <= self.count() and snapshot_digest(self._digest_at(fields[0]), *fields) == digest:
+                return Snapshot(
+                    seq=fields[0], fingerprint=fields[1], codec_version=fields[2], body=fields[3]
+                )
+        return None
+
+    def _digest_at(self, seq: int) -> bytes:
+        """Return the checksum the entry after `seq` is chained to."""
+        with explained(self._path):
+            try:
+                return digest_at(self._connection, self._name, seq)
+            except BrokenHistoryError as error:
+                raise damaged(self._path) from error
 
     def close(self) -> None:
         """Let go of the file; the second time does nothing."""
@@ -128,26 +168,24 @@ def open_reader(path: Path) -> JournalReader:
     Raises:
         SurroundingsError: There is none, or it cannot be read.
     """
-    if not path.exists():
+    if not there_is_one(path):
         raise SurroundingsError(f"There is no journal {path} yet: nothing of this garment has been knitted.")
     with explained(path):
-        connection = connect_reading(path)
-        try:
-            version = applied_version(connection, path)
-            refuse_newer(version, path)
-            if version < MIGRATIONS[-1].version:
-                raise SurroundingsError(
-                    f"{path} was written by an older version of this program. "
-                    "Open the garment once for knitting, which brings the journal up to date."
-                )
-        except BaseException:
-            connection.close()
-            raise
-    return JournalReader(path, connection)
+        opened = open_for_reading(path)
+    return JournalReader(path, opened.connection, opened.newest.journal, opened.remark)
 
 
-def _entry(row: tuple[int, str, str, str, int]) -> StoredEntry:
-    return StoredEntry(seq=row[0], at=row[1], kind=row[2], body=row[3], version=row[4])
+def there_is_one(path: Path) -> bool:
+    """Return whether a garment was begun: there is its journal, or copies of it.
+
+    Args:
+        path: The journal.
+    """
+    return path.exists() or bool(Copies(path).listed())
+
+
+def _entry(row: tuple[int, str, str, int, str, bytes]) -> StoredEntry:
+    return StoredEntry(seq=row[0], at=row[1], kind=row[2], version=row[3], body=row[4])
 
 
 def _plan(row: tuple[int, int, str, str, str]) -> PlanVersion:

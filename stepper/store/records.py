@@ -54,6 +54,22 @@ class StoredEntry:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Newest:
+    """How far a journal goes."""
+
+    journal: str
+    """The journal's own name, which no other has."""
+    seq: int
+    """Place of its newest entry. Range: 0 and up."""
+    digest: bytes
+    """That entry's checksum, which covers all before it."""
+    plan: int
+    """Number of its newest project text. Range: 0 and up."""
+    plan_digest: bytes
+    """That text's checksum, which covers all before it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlanVersion:
     """A project text under which the garment was knitted."""
 

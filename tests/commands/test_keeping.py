@@ -1,13 +1,22 @@
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
-from stepper.commands.keeping import SNAPSHOT_OWNER, Keeper, kept_events, restored, take_up
+from stepper.commands.keeping import (
+    SNAPSHOT_OWNER,
+    Keeper,
+    journal_to_read,
+    kept_events,
+    restored,
+    take_up,
+)
 from stepper.commands.loading import load
-from stepper.session.codec import STATE_VERSION
+from stepper.session.codec import STATE_VERSION, encode_state
 from stepper.session.cues import Cue, Enough, Next, Note, Undo
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY
@@ -72,6 +81,57 @@ def test_a_snapshot_that_cannot_be_read_costs_nothing_but_time(journal: Journal)
     journal.keep_snapshot(3, '{"seq":99}', SNAPSHOT_OWNER, STATE_VERSION)
 
     assert restored(journal) == session.state
+
+
+def test_a_snapshot_that_was_changed_is_never_trusted(journal: Journal) -> None:
+    """The state of another place in a row of the file must not become where she is."""
+    session, keeper = _session(journal), Keeper(journal)
+    for _ in range(4):
+        _say(session, keeper, Next(at=AT))
+    journal.keep_snapshot(4, encode_state(session.state), SNAPSHOT_OWNER, STATE_VERSION)
+    assert journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION) is not None
+    journal.close()
+    with closing(sqlite3.connect(journal.path)) as other, other:
+        other.execute("UPDATE snapshot SET body = replace(body, '4', '5')")
+
+    with Journal.read_only(journal.path) as reader:
+        assert reader.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION) is None
+        assert restored(reader) == session.state
+
+
+def test_what_is_to_be_told_of_the_journal_comes_with_the_next_event(journal: Journal) -> None:
+    """Deleted under the program it is written anew, and whoever keeps the next step hears so, once."""
+    session, keeper = _session(journal), Keeper(journal)
+    _say(session, keeper, Next(at=AT))
+    journal.path.unlink()
+    considered = session.consider(Next(at=AT))
+    (remark,) = keeper(considered.events, considered.state)
+    session.adopt(considered)
+
+    assert remark.startswith("cuff.journal was deleted or moved while you were knitting")
+    assert restored(journal) == session.state
+    considered = session.consider(Next(at=AT))
+    assert keeper(considered.events, considered.state) == ()
+
+
+def test_reading_tells_on_standard_error_what_is_not_as_it_should_be(
+    journal: Journal, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Who looks where the knitting stands learns that the answer comes from the copies."""
+    session, keeper = _session(journal), Keeper(journal)
+    _say(session, keeper, Next(at=AT))
+    journal.close()
+    with closing(journal_to_read(journal.path)) as reader:
+        assert reader.count() == 1
+    assert capsys.readouterr().err == ""
+    journal.path.write_bytes(journal.path.read_bytes()[:9000])
+    with closing(journal_to_read(journal.path)) as reader:
+        assert reader.count() == 1
+
+    assert capsys.readouterr().err == (
+        "cuff.journal is damaged; this is what can be read of it and its copies.\n"
+    )
+    assert journal_to_read(journal.path.with_name("other.journal")) is None
 
 
 def test_closing_keeps_a_snapshot(journal: Journal) -> None:

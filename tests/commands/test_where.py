@@ -70,6 +70,25 @@ def test_it_can_be_asked_while_a_session_is_open(tmp_path: Path) -> None:
     assert found["rounds_done"] == 2
 
 
+def test_a_damaged_or_missing_journal_is_answered_from_its_copies_and_told(tmp_path: Path) -> None:
+    """Neither "nothing is knitted yet" nor a fault of the program: the answer, and where it comes from."""
+    path = garment(tmp_path)
+    stepper("knit", path, "--plain", "--mute", typed="next step\nnext step\n")
+    whole = stepper("where", path)
+    assert whole.stderr == ""
+    journal_path(path).write_bytes(journal_path(path).read_bytes()[:8000])
+    damaged = stepper("where", path)
+    journal_path(path).unlink()
+    missing = stepper("where", path)
+
+    assert damaged.stdout == missing.stdout == whole.stdout
+    assert damaged.stderr == "cuff.journal is damaged; this is what can be read of it and its copies.\n"
+    assert missing.stderr == "cuff.journal is missing; this is read from its copies.\n"
+    opened = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
+    assert opened[1].startswith("cuff.journal was missing and was put back from its copies with 4 entries")
+    assert opened[2].startswith("Last done")
+
+
 def test_a_changed_pattern_is_taken_into_account_and_told(tmp_path: Path) -> None:
     """It answers for the file as it is now, and leaves the telling of what changed to the next sitting."""
     path = garment(tmp_path)

@@ -19,6 +19,7 @@ from stepper.errors import SurroundingsError
 from stepper.store.journal import SNAPSHOTS_KEPT, Journal
 from stepper.store.location import lock_path, unfinished_path
 from stepper.store.records import Entry
+from tests.store.disk import KILLED_WITH_A_LOG, saved_journal
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
 MakeEntry = Callable[[int], Entry]
@@ -178,12 +179,8 @@ def test_a_half_made_journal_is_thrown_away(path: Path) -> None:
 
 
 def test_a_log_without_its_journal_is_not_used_up(path: Path, start_child: StartChild) -> None:
-    """When the journal was deleted but its log holds entries, nothing may be begun over it."""
-    child = start_child(KNIT, path)
-    assert child.stdout
-    child.stdout.readline()
-    child.kill()
-    child.wait()
+    """When a journal of before was deleted but its log holds entries, nothing may be begun over it."""
+    start_child(KILLED_WITH_A_LOG, saved_journal(path), 4).wait()
     saved = tempfile.mkdtemp()
     shutil.move(path, saved)
     log = path.with_name(path.name + "-wal")
@@ -195,7 +192,8 @@ def test_a_log_without_its_journal_is_not_used_up(path: Path, start_child: Start
     assert log.read_bytes() == before
     shutil.move(Path(saved) / path.name, path)
     with Journal.open(path, title="A") as journal:
-        assert journal.count() == 1
+        assert [each.seq for each in journal.entries()] == [1, 2, 3, 4, 5, 6, 7]
+    assert not log.exists()
     shutil.rmtree(saved)
 
 

@@ -150,6 +150,45 @@ def test_a_missing_folder_is_said(tmp_path: Path) -> None:
         GarmentLock(tmp_path / "nowhere" / "a.journal")
 
 
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="this system has no links")
+@pytest.mark.parametrize("link", [os.symlink, os.link])
+def test_a_lock_that_is_a_link_is_not_followed(path: Path, link: Callable[[Path, Path], None]) -> None:
+    """What a link of the lock's name leads to is someone's file: it is neither emptied nor written to."""
+    diary = path.with_name("diary")
+    diary.write_text("dear diary")
+    link(diary, lock_path(path))
+    with pytest.raises(SurroundingsError, match=r"^[^\n]+-lock is a link or no plain file.+\.$") as refused:
+        GarmentLock(path)
+
+    assert refused.value.exit_code == 4
+    assert diary.read_text() == "dear diary"
+    assert sorted(each.name for each in path.parent.iterdir()) == ["diary", lock_path(path).name]
+
+
+def test_a_link_that_leads_nowhere_makes_no_file(path: Path) -> None:
+    """A dangling link must not be followed into a file that was never there."""
+    try:
+        lock_path(path).symlink_to(path.with_name("nowhere"))
+    except OSError:
+        pytest.skip("this system lets no user make links")
+    with pytest.raises(SurroundingsError):
+        GarmentLock(path)
+
+    assert not path.with_name("nowhere").exists()
+
+
+def test_a_lock_given_back_leaves_anothers_file(path: Path) -> None:
+    """Where the file was deleted and another session made its own, that one keeps it."""
+    first = GarmentLock(path)
+    lock_path(path).unlink()
+    second = GarmentLock(path)
+    first.release()
+
+    assert lock_path(path).exists()
+    second.release()
+    assert not lock_path(path).exists()
+
+
 def test_no_two_processes_ever_hold_the_lock(tmp_path: Path, start_child: StartChild) -> None:
     """Taking and giving back in a race, file deletion included, must never let two in at once."""
     counter = tmp_path / "counter"

@@ -1,7 +1,6 @@
 from __future__ import annotations
 
 import json
-import shutil
 import signal
 import sqlite3
 import subprocess
@@ -14,11 +13,9 @@ from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.journal import Journal
 from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
+from tests.store.disk import listing, saved_journal
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
-
-SAVED = Path(__file__).parent / "saved" / "version_1.sqlite"
-"""Written once by version 1 of the journal and never again."""
 
 
 def add_mood(connection: sqlite3.Connection) -> None:
@@ -43,8 +40,8 @@ def fail_half_way(connection: sqlite3.Connection) -> None:
 
 LATER = (
     *MIGRATIONS,
-    Migration(version=2, name="a mood for each entry", apply=add_mood),
-    Migration(version=3, name="the yarn", apply=add_yarn),
+    Migration(version=3, name="a mood for each entry", apply=add_mood),
+    Migration(version=4, name="the yarn", apply=add_yarn),
 )
 
 KILLED_IN_MIGRATION = """
@@ -59,7 +56,7 @@ def die(connection):
     connection.execute("DROP TABLE snapshot")
     os.kill(os.getpid(), signal.SIGKILL)
 later = (
-    *MIGRATIONS, Migration(version=2, name="a", apply=add_yarn), Migration(version=3, name="b", apply=die)
+    *MIGRATIONS, Migration(version=3, name="a", apply=add_yarn), Migration(version=4, name="b", apply=die)
 )
 Journal.open(Path(sys.argv[1]), title="Switchback", migrations=later)
 """
@@ -68,8 +65,7 @@ Journal.open(Path(sys.argv[1]), title="Switchback", migrations=later)
 @pytest.fixture
 def saved(path: Path) -> Path:
     """A copy of the journal kept from version 1."""
-    shutil.copy(SAVED, path)
-    return path
+    return saved_journal(path)
 
 
 def dump(path: Path) -> list[str]:
@@ -138,13 +134,13 @@ def test_a_new_journal_has_the_newest_version(path: Path) -> None:
     """A fresh journal must go through the same steps as an old one."""
     Journal.open(path, title="A", migrations=LATER).close()
 
-    assert version(path) == 3
+    assert version(path) == 4
 
 
 def test_a_failing_migration_leaves_the_journal_as_it_was(saved: Path) -> None:
     """A faulty migration must not cost the knitter anything; the program before it still opens the file."""
     before = dump(saved)
-    faulty = (*MIGRATIONS, Migration(version=2, name="faulty", apply=fail_half_way))
+    faulty = (MIGRATIONS[0], Migration(version=2, name="faulty", apply=fail_half_way))
     with pytest.raises(RuntimeError, match="half-way"):
         Journal.open(saved, title="Switchback", migrations=faulty)
 
@@ -155,11 +151,11 @@ def test_a_failing_migration_leaves_the_journal_as_it_was(saved: Path) -> None:
 
 def test_migrations_before_a_failing_one_stay_applied(saved: Path) -> None:
     """Each migration is its own unit: a later fault must not undo an earlier one that is recorded."""
-    faulty = (*LATER[:2], Migration(version=3, name="faulty", apply=fail_half_way))
+    faulty = (*LATER[:3], Migration(version=4, name="faulty", apply=fail_half_way))
     with pytest.raises(RuntimeError, match="half-way"):
         Journal.open(saved, title="Switchback", migrations=faulty)
 
-    assert version(saved) == 2
+    assert version(saved) == 3
 
 
 @pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="this system has no SIGKILL")
@@ -169,35 +165,34 @@ def test_a_kill_in_a_migration_leaves_the_version_before_it(saved: Path, start_c
     _, complaint = child.communicate(timeout=30)
 
     assert child.returncode == -signal.SIGKILL, complaint
-    assert version(saved) == 2
+    assert version(saved) == 3
     assert not any("mood" in line for line in dump(saved))
     final = (
         *MIGRATIONS,
-        Migration(version=2, name="a", apply=add_yarn),
-        Migration(version=3, name="b", apply=add_mood),
+        Migration(version=3, name="a", apply=add_yarn),
+        Migration(version=4, name="b", apply=add_mood),
     )
     with Journal.open(saved, title="Switchback", migrations=final) as journal:
         check_saved_content(journal)
-    assert version(saved) == 3
+    assert version(saved) == 4
 
 
 def test_a_newer_journal_is_refused_untouched(saved: Path) -> None:
     """A journal from a later program must be neither read wrongly nor changed, and the way out be said."""
     Journal.open(saved, title="Switchback", migrations=LATER).close()
-    before = saved.read_bytes()
+    before = listing(saved.parent)
     for attempt in (lambda: Journal.open(saved, title="Other"), lambda: Journal.read_only(saved)):
         with pytest.raises(SurroundingsError, match=r"newer version of this program.*Update the program"):
             attempt()
 
-    assert saved.read_bytes() == before
-    assert [p.name for p in saved.parent.iterdir()] == [saved.name]
+    assert listing(saved.parent) == before
 
 
 def test_the_version_known_is_not_newer(path: Path) -> None:
     """Only what is beyond the newest migration known may be refused."""
-    refuse_newer(3, path, LATER)
+    refuse_newer(4, path, LATER)
     with pytest.raises(SurroundingsError):
-        refuse_newer(4, path, LATER)
+        refuse_newer(5, path, LATER)
 
 
 @pytest.mark.parametrize("numbers", [(2,), (1, 3), (1, 1), (0, 1)])

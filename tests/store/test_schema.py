@@ -8,10 +8,11 @@ import pytest
 
 from stepper.store.database import connect
 from stepper.store.journal import Journal
+from stepper.store.migrations import MIGRATIONS, migrate
 from stepper.store.records import Entry
 from stepper.store.schema import APPLICATION_ID
+from tests.store.disk import SAVED
 
-SAVED = Path(__file__).parent / "saved" / "version_1.sqlite"
 AT = "2025-03-03T20:15:00+01:00"
 
 
@@ -34,21 +35,22 @@ def raw(path: Path, entry: Callable[[int], Entry]) -> Iterator[sqlite3.Connectio
         "UPDATE entry SET seq = 3 WHERE seq = 2",
         "DELETE FROM entry WHERE seq = 2",
         "DELETE FROM entry",
-        f"INSERT OR REPLACE INTO entry VALUES (2, '{AT}', 'K', 1, '{{}}')",
-        f"REPLACE INTO entry VALUES (1, '{AT}', 'K', 1, '{{}}')",
-        f"INSERT INTO entry VALUES (1, '{AT}', 'K', 1, '{{}}') ON CONFLICT DO UPDATE SET body = '[]'",
-        f"INSERT INTO entry VALUES (4, '{AT}', 'K', 1, '{{}}')",
-        f"INSERT INTO entry VALUES (0, '{AT}', 'K', 1, '{{}}')",
-        f"INSERT INTO entry VALUES (NULL, '{AT}', 'K', 1, '{{}}')",
-        f"INSERT INTO entry (at, kind, version, body) VALUES ('{AT}', 'K', 1, '{{}}')",
-        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 0, '{{}}')",
-        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 'one', '{{}}')",
-        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 1, x'00')",
-        f"INSERT INTO entry VALUES (3, '{AT}', NULL, 1, '{{}}')",
+        f"INSERT OR REPLACE INTO entry VALUES (2, '{AT}', 'K', 1, '{{}}', x'00')",
+        f"REPLACE INTO entry VALUES (1, '{AT}', 'K', 1, '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (1, '{AT}', 'K', 1, '{{}}', x'00') ON CONFLICT DO UPDATE SET body = '[]'",
+        f"INSERT INTO entry VALUES (4, '{AT}', 'K', 1, '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (0, '{AT}', 'K', 1, '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (NULL, '{AT}', 'K', 1, '{{}}', x'00')",
+        f"INSERT INTO entry (at, kind, version, body, digest) VALUES ('{AT}', 'K', 1, '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 0, '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 'one', '{{}}', x'00')",
+        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 1, x'00', x'00')",
+        f"INSERT INTO entry VALUES (3, '{AT}', NULL, 1, '{{}}', x'00')",
         "UPDATE plan SET project_text = ''",
         "DELETE FROM plan",
-        f"REPLACE INTO plan VALUES (1, 1, '{AT}', 'f', '')",
-        f"INSERT INTO plan VALUES (3, 1, '{AT}', 'f', '')",
+        f"REPLACE INTO plan VALUES (1, 1, '{AT}', 'f', '', x'00')",
+        f"INSERT INTO entry VALUES (3, '{AT}', 'K', 1, '{{}}', NULL)",
+        f"INSERT INTO plan VALUES (3, 1, '{AT}', 'f', '', x'00')",
         "INSERT INTO garment VALUES (2, 'B')",
     ],
 )
@@ -63,8 +65,8 @@ def test_history_cannot_be_changed_even_from_outside(raw: sqlite3.Connection, st
 
 def test_what_follows_on_is_taken(raw: sqlite3.Connection) -> None:
     """The refusals above must be those of wrong rows, not of all rows."""
-    raw.execute(f"INSERT INTO entry VALUES (3, '{AT}', 'K', 1, '{{}}')")
-    raw.execute(f"INSERT INTO plan VALUES (2, 4, '{AT}', 'f', '')")
+    raw.execute(f"INSERT INTO entry VALUES (3, '{AT}', 'K', 1, '{{}}', x'00')")
+    raw.execute(f"INSERT INTO plan VALUES (2, 4, '{AT}', 'f', '', x'00')")
 
     assert raw.execute("SELECT count(*) FROM entry").fetchone() == (3,)
 
@@ -86,7 +88,9 @@ def test_a_journal_is_recognised_by_its_header(path: Path) -> None:
 
 def test_the_first_version_is_what_was_given_out(path: Path) -> None:
     """The tables of version 1 must stay those of the saved file: knitters have such files."""
-    Journal.open(path, title="A").close()
+    first = connect(path, mode="rwc")
+    migrate(first, 0, MIGRATIONS[:1])
+    first.close()
     tables = "SELECT type, name, sql FROM sqlite_master ORDER BY type, name"
     made, saved = connect(path, mode="ro"), sqlite3.connect(f"{SAVED.as_uri()}?immutable=1", uri=True)
     now, then = made.execute(tables).fetchall(), saved.execute(tables).fetchall()

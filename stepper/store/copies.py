@@ -1,0 +1,174 @@
+"""Rolling copies of a journal, and the mark of its newest entry, in a folder beside it.
+
+Each copy is a whole journal under a name that says when it was made, how many entries it has and of which
+journal it is. The mark tells what the journal must hold at least: a file that was exchanged for an earlier
+one is found out by it. It is written after each commit without waiting for the disk, so after a power cut it
+may be behind the journal, never ahead of it.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import sqlite3
+from collections.abc import Iterable
+from contextlib import closing, suppress
+from datetime import datetime
+from hashlib import blake2b
+from pathlib import Path
+from typing import Final
+
+from stepper.store.database import connect
+from stepper.store.location import SUFFIX, copies_folder
+from stepper.store.records import Newest
+
+COPY_EVERY: Final = 250
+"""Entries between two copies within a sitting."""
+NEWEST_KEPT: Final = 3
+"""Copies kept, whatever their day."""
+DAYS_KEPT: Final = 4
+"""Earlier days of which the last copy is kept besides."""
+
+_MARK: Final = "newest"
+_MARK_BYTES: Final = 256
+_NAME_LETTERS: Final = 8
+"""Letters of the journal's own name that stand in the name of a copy."""
+
+
+class Copies:
+    """The copies of one journal.
+
+    Args:
+        journal: The journal.
+    """
+
+    def __init__(self, journal: Path) -> None:
+        self._journal = journal
+        self.folder = copies_folder(journal)
+        self._mark: int | None = None
+
+    def listed(self) -> list[Path]:
+        """Return the copies, the newest first; of whatever journal they are."""
+        try:
+            found = [each for each in self.folder.iterdir() if each.suffix == SUFFIX and each.is_file()]
+        except OSError:
+            return []
+        return sorted(found, reverse=True)
+
+    def reach(self, journal: str) -> int:
+        """Return how many entries the fullest copy of a journal has, by the names of the copies; 0 for none.
+
+        Args:
+            journal: The journal's own name.
+        """
+        return max((_entries_of(each, journal) for each in self.listed()), default=0)
+
+    def mark(self) -> Newest | None:
+        """Return what was kept last as far as the mark knows; None where there is none or it is damaged."""
+        try:
+            with (self.folder / _MARK).open("rb") as file:
+                noted = json.loads(file.read(_MARK_BYTES))
+            newest = Newest(
+                journal=noted["journal"],
+                seq=noted["entry"],
+                digest=bytes.fromhex(noted["digest"]),
+                plan=noted["plan"],
+                plan_digest=bytes.fromhex(noted["plan_digest"]),
+            )
+            return newest if _noted(newest) == noted else None
+        except (OSError, ValueError, KeyError, TypeError):
+            return None
+
+    def write_mark(self, newest: Newest) -> None:
+        """Note what was kept last; where it cannot be noted, the journal is none the worse."""
+        text = json.dumps(_noted(newest), separators=(",", ":")).ljust(_MARK_BYTES).encode()
+        with suppress(OSError):
+            if self._mark is None:
+                self.folder.mkdir(exist_ok=True)
+                flags = os.O_WRONLY | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
+                self._mark = os.open(self.folder / _MARK, flags, 0o644)
+            os.lseek(self._mark, 0, os.SEEK_SET)
+            os.write(self._mark, text)
+
+    def copy(self, newest: Newest) -> None:
+        """Copy the journal as it is now, unless there is such a copy, and let older ones go.
+
+        Args:
+            newest: How far the journal goes.
+
+        Raises:
+            OSError: It cannot be done.
+            sqlite3.Error: The same, said by SQLite.
+        """
+        if newest.seq == 0 or self.reach(newest.journal) == newest.seq:
+            return
+        self.close()  # the folder may be another by now, and the mark with it
+        self.folder.mkdir(exist_ok=True)
+        unfinished = self.folder / "unfinished"
+        unfinished.unlink(missing_ok=True)
+        try:
+            with closing(connect(self._journal, mode="ro")) as source:
+                image = _backed_up(source)
+            with unfinished.open("xb") as file:
+                file.write(image)
+                file.flush()
+                os.fsync(file.fileno())
+            name = f"{self._journal.stem}-{datetime.now():%Y-%m-%d-%H%M%S}-entry-{newest.seq:05d}"
+            unfinished.replace(self.folder / f"{name}-{newest.journal[:_NAME_LETTERS]}{SUFFIX}")
+        finally:
+            unfinished.unlink(missing_ok=True)
+        self._let_go(newest.journal)
+        self.write_mark(newest)
+
+    def close(self) -> None:
+        """Let go of the mark; the second time does nothing."""
+        descriptor, self._mark = self._mark, None
+        if descriptor is not None:
+            os.close(descriptor)
+
+    def _let_go(self, journal: str) -> None:
+        """Delete what need not be kept of this journal's copies."""
+        own = [each for each in self.listed() if _entries_of(each, journal)]
+        for each in set(own) - kept(own):
+            with suppress(OSError):
+                each.unlink()
+
+
+def kept(copies: Iterable[Path]) -> set[Path]:
+    """Choose the copies to keep: the newest, and the last of each of some days before.
+
+    Args:
+        copies: Of one journal, the newest first.
+    """
+    names = list(copies)
+    by_day: dict[str, Path] = {}
+    for each in names[NEWEST_KEPT:]:
+        by_day.setdefault("-".join(each.stem.rsplit("-", 7)[1:4]), each)
+    return {*names[:NEWEST_KEPT], *list(by_day.values())[:DAYS_KEPT]}
+
+
+def _entries_of(copy: Path, journal: str) -> int:
+    """Return how many entries a copy has by its name; 0 where it is of another journal."""
+    *_, entry, count, own = ("", "", "", *copy.stem.rsplit("-", 3))
+    if entry != "entry" or own != journal[:_NAME_LETTERS] or not count.isdecimal():
+        return 0
+    return int(count)
+
+
+def _backed_up(source: sqlite3.Connection) -> bytes:
+    """Copy a database in one go by SQLite's own backup."""
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as target:
+        source.backup(target)
+        return target.serialize()
+
+
+def _noted(newest: Newest) -> dict[str, str | int]:
+    noted: dict[str, str | int] = {
+        "journal": newest.journal,
+        "entry": newest.seq,
+        "digest": newest.digest.hex(),
+        "plan": newest.plan,
+        "plan_digest": newest.plan_digest.hex(),
+    }
+    check = blake2b(json.dumps(noted, sort_keys=True).encode(), digest_size=8).hexdigest()
+    return {**noted, "check": check}

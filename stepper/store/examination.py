@@ -1,0 +1,78 @@
+"""Look a journal over before it is trusted: its form, its tables, its rows, its checksums. Writes nothing."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Sequence
+from contextlib import closing
+from functools import cache
+from pathlib import Path
+
+from stepper.store.failures import damaged, taken_as_damage
+from stepper.store.history import BrokenHistoryError, check_history
+from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
+
+FIRST_WITH_CHECKSUMS = 2
+"""The form of a journal from which on its rows have checksums."""
+
+
+def examine(
+    connection: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS
+) -> int:
+    """Make sure a journal is whole.
+
+    Args:
+        connection: Open on the journal or an image of it.
+        path: The journal, for the sentence.
+        migrations: The migrations known.
+
+    Returns:
+        The version of its form; 1 and up.
+
+    Raises:
+        NotAJournalError: It is something else.
+        DamagedError: It is not whole.
+        SurroundingsError: It is from a newer program, or another program holds it.
+    """
+    with taken_as_damage(path):
+        version = applied_version(connection, path)
+        refuse_newer(version, path, migrations)
+        made = connection.execute("SELECT version, name FROM migration ORDER BY version").fetchall()
+        if made != [(each.version, each.name) for each in migrations[:version]]:
+            raise damaged(path)
+        if _tables(connection) != _tables_of(tuple(migrations[:version])):
+            raise damaged(path)
+        if connection.execute("PRAGMA quick_check(1)").fetchone() != ("ok",):
+            raise damaged(path)
+        if version >= FIRST_WITH_CHECKSUMS:
+            check_history(connection)
+        else:
+            _check_first_form(connection)
+    return version
+
+
+def _check_first_form(connection: sqlite3.Connection) -> None:
+    """Make sure of what can be made sure of without checksums: numbers without gaps, texts that are texts."""
+    if connection.execute("SELECT count(*) FROM garment").fetchone() != (1,):
+        raise BrokenHistoryError("the title is gone")
+    for query in (
+        "SELECT seq, at, kind, body, version FROM entry ORDER BY seq",
+        "SELECT number, at, fingerprint, project_text, from_seq FROM plan ORDER BY number",
+    ):
+        for number, row in enumerate(connection.execute(query), start=1):
+            if row[0] != number or [type(each) for each in row] != [int, str, str, str, int]:
+                raise BrokenHistoryError(f"row {number} is changed")
+
+
+def _tables(connection: sqlite3.Connection) -> list[tuple[str, str, str, str]]:
+    return connection.execute(
+        "SELECT type, name, tbl_name, sql FROM sqlite_master ORDER BY type, name"
+    ).fetchall()
+
+
+@cache
+def _tables_of(migrations: tuple[Migration, ...]) -> list[tuple[str, str, str, str]]:
+    """Return the tables these migrations lead to."""
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as model:
+        migrate(model, 0, migrations)
+        return _tables(model)

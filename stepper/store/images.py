@@ -1,0 +1,142 @@
+"""Take a journal into memory, as SQLite would read it, without leaving a trace on the disk.
+
+An image is one moment of the journal: whoever reads it holds up no session, and a damaged file can be worked
+on without being touched.
+
+A journal must not be read like this in the process that has it open for a session: when a file is closed,
+POSIX takes back all the locks its process has on it.
+"""
+
+from __future__ import annotations
+
+import shutil
+import sqlite3
+import tempfile
+import time
+from collections.abc import Sequence
+from contextlib import closing, suppress
+from pathlib import Path
+from typing import Final
+
+from stepper.store.database import connect
+from stepper.store.failures import damaged, not_a_journal
+from stepper.store.location import log_paths
+
+_MAGIC: Final = b"SQLite format 3\x00"
+HEADER_BYTES: Final = 100
+"""Length of the header of an SQLite file."""
+_PATIENCE_S: Final = 5.0
+_BETWEEN_TRIES_S: Final = 0.0007
+_MOST_MISSING_BYTES: Final = 256 << 20
+"""How much may be missing at the end of an image for it to be filled up. Unit: bytes."""
+
+
+def read_image(path: Path) -> bytes:
+    """Return a journal's bytes as they are once what lies beside it is worked into it.
+
+    Args:
+        path: The journal; it must exist.
+
+    Raises:
+        OSError: It cannot be read.
+        sqlite3.Error: The same, said by SQLite; another program is writing and does not end.
+    """
+    wal, _ = log_paths(path)
+    if not is_empty(wal) or _asks_for_wal(path):
+        return _worked_in(path, (wal,))
+    waiting_ends = time.monotonic() + _PATIENCE_S
+    while True:
+        try:
+            with closing(connect(path, mode="ro", busy_timeout_s=0)) as connection:
+                return _serialized(connection)
+        except (sqlite3.Error, UnicodeDecodeError) as error:
+            code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_CORRUPT) & 0xFF
+            if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
+                return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
+            if code not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+                return path.read_bytes()  # not readable as it is: as much as there is
+            if time.monotonic() > waiting_ends:
+                raise
+        # A commit lasts a millisecond. SQLite's own waiting grows to 100 ms at a time and may miss every gap.
+        time.sleep(_BETWEEN_TRIES_S)
+
+
+def read_alone(path: Path) -> bytes:
+    """Return a journal's bytes without regard to what lies beside it."""
+    return path.read_bytes()
+
+
+def is_empty(path: Path) -> bool:
+    """Return whether there is no such file, or nothing in it."""
+    try:
+        return path.stat().st_size == 0
+    except OSError:
+        return True
+
+
+def open_image(path: Path, image: bytes) -> sqlite3.Connection:
+    """Open an image in memory. It can be written to; the disk is not touched.
+
+    Args:
+        path: Where it came from, for the sentence.
+        image: As from `read_image`.
+
+    Raises:
+        NotAJournalError: It is no SQLite database.
+        DamagedError: It is cut off at the very beginning.
+    """
+    refuse_other_header(path, image[:HEADER_BYTES])
+    # Bytes 18 and 19 ask for WAL, which a database in memory cannot have. 16 and 17 are the size of a page,
+    # 28 to 31 how many there are; one that is cut off is filled up, or not even its beginning could be read
+    # (SQLite file format, section 1.3).
+    page = int.from_bytes(image[16:18], "big")
+    missing = (65536 if page == 1 else page) * int.from_bytes(image[28:32], "big") - len(image)
+    filling = bytes(missing) if 0 < missing <= _MOST_MISSING_BYTES else b""
+    connection = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+    connection.deserialize(image[:18] + b"\x01\x01" + image[20:] + filling)
+    return connection
+
+
+def refuse_other_header(path: Path, header: bytes) -> None:
+    """Refuse what is no SQLite database, or cut off at the very beginning.
+
+    Args:
+        path: The file, for the sentence.
+        header: Its first `HEADER_BYTES`.
+
+    Raises:
+        NotAJournalError: It is no SQLite database.
+        DamagedError: It is cut off.
+    """
+    if header and not header.startswith(_MAGIC[: len(header)]):
+        raise not_a_journal(path)
+    if len(header) < HEADER_BYTES:
+        raise damaged(path)
+
+
+def _asks_for_wal(path: Path) -> bool:
+    with path.open("rb") as file:
+        header = file.read(HEADER_BYTES)
+    return len(header) == HEADER_BYTES and header[:16] == _MAGIC and header[18:20] == b"\x02\x02"
+
+
+def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
+    """Copy a journal and what lies beside it elsewhere, and let SQLite work the one into the other there."""
+    with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
+        copy = Path(folder) / path.name
+        shutil.copyfile(path, copy)
+        for each in beside:
+            if not is_empty(each):
+                shutil.copyfile(each, copy.with_name(each.name))
+        with suppress(sqlite3.Error, UnicodeDecodeError), closing(connect(copy)) as connection:
+            connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
+            connection.execute("PRAGMA journal_mode = DELETE").fetchone()
+            return _serialized(connection)
+        return copy.read_bytes()
+
+
+def _serialized(connection: sqlite3.Connection) -> bytes:
+    """Return the bytes of one moment."""
+    connection.execute("BEGIN")
+    connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the right to read
+    return connection.serialize()

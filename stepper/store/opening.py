@@ -1,0 +1,271 @@
+"""Open a journal for a session or for reading, and say what is not as it should be.
+
+A journal that is damaged, missing or older than the one kept last is put together again from what can be read
+and the copies beside it. The file that was there is put aside under a name of its own, never overwritten.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Sequence
+from contextlib import closing, suppress
+from dataclasses import dataclass
+from pathlib import Path
+
+from stepper.store.copies import Copies
+from stepper.store.database import connect, keep_all_in_one_file
+from stepper.store.examination import examine
+from stepper.store.failures import DamagedError, NotAJournalError, damaged, in_use, taken_as_damage
+from stepper.store.history import BrokenHistoryError, digest_at, read_newest, write_newest
+from stepper.store.images import (
+    HEADER_BYTES,
+    is_empty,
+    open_image,
+    read_alone,
+    read_image,
+    refuse_other_header,
+)
+from stepper.store.location import copies_folder, log_paths
+from stepper.store.making import create, put_in_place
+from stepper.store.migrations import MIGRATIONS, Migration, migrate
+from stepper.store.records import Newest
+from stepper.store.salvage import Findings, Salvaged, salvage
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Opened:
+    """A journal ready to be used."""
+
+    connection: sqlite3.Connection
+    newest: Newest
+    """How far it goes."""
+    remark: str
+    """What she must be told about it, in one sentence; empty where nothing."""
+
+
+def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) -> Opened:
+    """Open a journal to knit on, holding the right to write; make it where there is none.
+
+    Args:
+        path: The journal; its lock is held.
+        title: The garment's title.
+        migrations: The migrations known.
+
+    Raises:
+        OSError, sqlite3.Error, SurroundingsError: It cannot be used. A file that is there is left as it is.
+    """
+    copies = Copies(path)
+    if not path.exists():
+        salvaged = salvage(path, _noted(copies), copies.listed(), title, migrations=migrations)
+        if salvaged is None:
+            create(path, title, migrations)
+        else:
+            put_in_place(path, salvaged.image, "old")
+        connection, newest = take(path, title, migrations)
+        remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
+        return Opened(connection=connection, newest=newest, remark=remark)
+    path.open("r+b").close()  # a file that may not be written shows itself here
+    try:
+        connection, newest = take(path, title, migrations)
+    except (DamagedError, NotAJournalError) as error:
+        salvaged = _from_the_damaged(path, copies, title, migrations)
+        if salvaged is None:
+            raise
+        aside = put_in_place(path, salvaged.image, "damaged")
+        connection, newest = take(path, title, migrations)
+        if newest.seq < salvaged.newest.seq:
+            raise damaged(path) from error
+        return Opened(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
+    salvaged = _what_goes_on(path, copies, connection, newest, title, migrations)
+    if salvaged is not None:
+        connection.close()
+        aside = put_in_place(path, salvaged.image, "earlier")
+        connection, newest = take(path, title, migrations)
+        return Opened(connection=connection, newest=newest, remark=_was_earlier(path, salvaged, aside))
+    remark = _not_the_last(path, copies, connection, newest)
+    return Opened(connection=connection, newest=newest, remark=remark)
+
+
+def open_for_reading(path: Path) -> Opened:
+    """Open an image of a journal in memory, in the newest form. Writes nothing to the disk.
+
+    Args:
+        path: The journal; it or copies of it exist.
+
+    Raises:
+        OSError, sqlite3.Error, SurroundingsError: It cannot be read.
+    """
+    copies = Copies(path)
+    if not path.exists():
+        salvaged = salvage(path, _noted(copies), copies.listed(), "")
+        if salvaged is None:
+            raise damaged(path)
+        remark = f"{path.name} is missing; this is read from its copies{_lacking(salvaged)}."
+        return _opened_in_memory(path, salvaged, remark)
+    try:
+        connection = open_image(path, read_image(path))
+        migrate(connection, examine(connection, path))
+    except (DamagedError, NotAJournalError):
+        salvaged = _from_the_damaged(path, copies, "", MIGRATIONS)
+        if salvaged is None:
+            raise
+        remark = f"{path.name} is damaged; this is what can be read of it and its copies{_lacking(salvaged)}."
+        return _opened_in_memory(path, salvaged, remark)
+    newest = read_newest(connection)
+    salvaged = _what_goes_on(path, copies, connection, newest, "", MIGRATIONS)
+    if salvaged is not None:
+        connection.close()
+        return _opened_in_memory(
+            path,
+            salvaged,
+            f"{path.name} is an earlier one, which ends at entry {newest.seq}; this is read from its copies"
+            f"{_lacking(salvaged)}.",
+        )
+    connection.execute("PRAGMA query_only = ON")
+    remark = _not_the_last(path, copies, connection, newest)
+    return Opened(connection=connection, newest=newest, remark=remark)
+
+
+def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlite3.Connection, Newest]:
+    """Open a journal that is there, look it over, bring it up to date and hold the right to write it.
+
+    Args:
+        path: The journal.
+        title: The garment's title.
+        migrations: The migrations known.
+
+    Returns:
+        The connection, within a transaction, and how far the journal goes.
+
+    Raises:
+        sqlite3.Error, SurroundingsError: It cannot be used; nothing was changed then.
+    """
+    with path.open("rb") as file:
+        refuse_other_header(path, file.read(HEADER_BYTES))
+    if not all(map(is_empty, log_paths(path))):
+        # What lies beside it is worked into it once SQLite opens it to write: see first what comes of that.
+        with closing(open_image(path, read_image(path))) as look:
+            examine(look, path, migrations)
+    with taken_as_damage(path):
+        connection = connect(path)
+    try:
+        with taken_as_damage(path):
+            connection.execute("BEGIN IMMEDIATE")
+        version = examine(connection, path, migrations)
+        connection.execute("COMMIT")
+        if not keep_all_in_one_file(connection):
+            raise in_use(path)
+        migrate(connection, version, migrations)
+        connection.execute("BEGIN IMMEDIATE")
+        newest = read_newest(connection)
+        if connection.execute("SELECT title FROM garment").fetchone() != (title,):
+            connection.execute("UPDATE garment SET title = ?", (title,))
+            write_newest(connection, newest)
+            connection.execute("COMMIT")
+            connection.execute("BEGIN IMMEDIATE")
+    except BaseException:
+        connection.close()
+        raise
+    return connection, newest
+
+
+def _noted(copies: Copies) -> Findings:
+    findings, mark = Findings(), copies.mark()
+    if mark is not None:
+        findings.know(mark)
+    return findings
+
+
+def _from_the_damaged(
+    path: Path, copies: Copies, title: str, migrations: Sequence[Migration]
+) -> Salvaged | None:
+    """Put together again what can be read of a damaged journal."""
+    findings = Findings()
+    for read in (read_image, read_alone):
+        with suppress(OSError, sqlite3.Error):
+            findings.look_through(path, read(path))
+    mark = copies.mark()
+    if mark is not None:
+        findings.know(mark)
+    return salvage(path, findings, copies.listed(), title, migrations=migrations)
+
+
+def _what_goes_on(
+    path: Path,
+    copies: Copies,
+    connection: sqlite3.Connection,
+    newest: Newest,
+    title: str,
+    migrations: Sequence[Migration],
+) -> Salvaged | None:
+    """Return a longer journal than the whole one that is there, where more was kept and copies have it."""
+    mark = copies.mark()
+    known = mark.seq if mark is not None and mark.journal == newest.journal else copies.reach(newest.journal)
+    if known <= newest.seq:
+        return None
+    findings = _noted(copies)
+    findings.look_through(path, connection.serialize())
+    found = salvage(path, findings, copies.listed(), title, continues=newest, migrations=migrations)
+    return found if found is not None and found.newest.seq > newest.seq else None
+
+
+def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, newest: Newest) -> str:
+    """Return what to tell where the journal is not the one that was kept last."""
+    mark = copies.mark()
+    if mark is None or mark.seq == 0:
+        return ""
+    where = f"; copies of what was kept here lie in {copies_folder(path).name}"
+    if mark.journal != newest.journal:
+        return f"{path.name} is another journal than the one kept here last{where}."
+    if mark.seq > newest.seq:
+        lost = mark.seq - newest.seq
+        missing = f"{_entries(lost)} kept after it {_are(lost)} missing"
+        return f"{path.name} ends at entry {newest.seq}: {missing}{where}."
+    with suppress(BrokenHistoryError):
+        if digest_at(connection, newest.journal, mark.seq) == mark.digest:
+            return ""
+    return f"{path.name} was knitted on elsewhere from an earlier entry than the one kept here last{where}."
+
+
+def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> Opened:
+    connection = open_image(path, salvaged.image)
+    connection.execute("PRAGMA query_only = ON")
+    return Opened(connection=connection, newest=salvaged.newest, remark=remark)
+
+
+def _was_missing(path: Path, copies: Copies, salvaged: Salvaged) -> str:
+    return (
+        f"{path.name} was missing and was put back from its copies with {_entries(salvaged.newest.seq)}"
+        f"{_lacking(salvaged)}; to begin anew, move {copies.folder.name} away as well."
+    )
+
+
+def _was_damaged(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
+    return (
+        f"{path.name} was damaged and was put together again with {_entries(salvaged.newest.seq)}"
+        f"{_lacking(salvaged)}; the damaged file is kept as {_name(aside)}."
+    )
+
+
+def _was_earlier(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
+    return (
+        f"{path.name} was an earlier one and was put back with {_entries(salvaged.newest.seq)}"
+        f"{_lacking(salvaged)}; the file that was there is kept as {_name(aside)}."
+    )
+
+
+def _lacking(salvaged: Salvaged) -> str:
+    """Return how many entries are missing, to stand within a sentence."""
+    return f", {_entries(salvaged.lost)} after them {_are(salvaged.lost)} missing" if salvaged.lost else ""
+
+
+def _entries(count: int) -> str:
+    return f"{count} {'entry' if count == 1 else 'entries'}"
+
+
+def _are(count: int) -> str:
+    return "is" if count == 1 else "are"
+
+
+def _name(aside: Path | None) -> str:
+    return "nothing" if aside is None else aside.name

@@ -1,0 +1,99 @@
+"""Notice when a journal is deleted, moved or exchanged under a running session, and keep what it held."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from collections.abc import Sequence
+from contextlib import closing, suppress
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from stepper.errors import SurroundingsError
+from stepper.store.copies import Copies
+from stepper.store.examination import examine
+from stepper.store.failures import damaged
+from stepper.store.history import EntryRow, PlanRow, read_newest
+from stepper.store.images import open_image
+from stepper.store.location import free_name
+from stepper.store.migrations import Migration
+from stepper.store.records import Newest
+from stepper.store.salvage import Findings, salvage
+
+Signature = tuple[int, int, int, int]
+"""What a file is recognised by: drive, number, length, and time of the last change."""
+
+
+@dataclass(slots=True)
+class Recent:
+    """The rows that a session has kept, in memory besides; an evening's are some hundred kilobytes."""
+
+    entries: list[EntryRow] = field(default_factory=list)
+    plans: list[PlanRow] = field(default_factory=list)
+
+
+def signature(path: Path) -> Signature | None:
+    """Return what the file of a name is recognised by; None where there is none."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino, found.st_size, found.st_mtime_ns
+
+
+def put_back_image(
+    path: Path,
+    image: bytes,
+    recent: Recent,
+    newest: Newest,
+    copies: Copies,
+    title: str,
+    migrations: Sequence[Migration],
+) -> bytes:
+    """Return the journal as it must be put back.
+
+    Args:
+        path: The journal.
+        image: What the file that was opened holds now.
+        recent: What the session has kept.
+        newest: How far the journal goes.
+        copies: Its copies.
+        title: The garment's title.
+        migrations: The migrations known.
+
+    Raises:
+        SurroundingsError: It cannot be put together any more.
+    """
+    with suppress(SurroundingsError), closing(open_image(path, image)) as connection:
+        examine(connection, path, migrations)
+        if read_newest(connection) == newest:
+            return image
+    findings = Findings()
+    findings.know(newest)
+    findings.look_through(path, image)
+    findings.add(recent.entries, recent.plans)
+    salvaged = salvage(path, findings, copies.listed(), title, migrations=migrations)
+    if salvaged is None or salvaged.newest.journal != newest.journal:
+        raise damaged(path)
+    return salvaged.image
+
+
+def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
+    """Keep a journal whose folder is gone in the home folder, and return the error that says so.
+
+    Args:
+        path: The journal.
+        image: What it holds.
+    """
+    for folder in (Path.home(), Path(tempfile.gettempdir())):
+        place = free_name(folder / path.name, "saved")
+        with suppress(OSError), place.open("xb") as file:
+            if image:
+                file.write(image)
+                file.flush()
+                os.fsync(file.fileno())
+                return SurroundingsError(
+                    f"The folder of {path} is gone; what was kept lies in {place}: "
+                    f"put the folder back and that file into it as {path.name}."
+                )
+    return SurroundingsError(f"The folder of {path} is gone, and what was kept cannot be written elsewhere.")

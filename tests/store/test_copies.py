@@ -1,0 +1,118 @@
+from __future__ import annotations
+
+import json
+import os
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from stepper.store.copies import COPY_EVERY, DAYS_KEPT, NEWEST_KEPT, Copies, kept
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+
+MakeEntry = Callable[[int], Entry]
+
+
+def knit(path: Path, entry: MakeEntry, first: int, last: int) -> None:
+    """Keep entries one by one, as a sitting does."""
+    with Journal.open(path, title="A") as journal:
+        for n in range(first, last + 1):
+            journal.append([entry(n)])
+
+
+def test_a_copy_restored_by_hand_is_the_journal(path: Path, entry: MakeEntry, tmp_path: Path) -> None:
+    """The way out that needs no program: copy the newest file of the folder back under the journal's name."""
+    knit(path, entry, 1, 30)
+    (copy,) = Copies(path).listed()
+    elsewhere = tmp_path / "elsewhere" / "cuff.journal"
+    elsewhere.parent.mkdir()
+    shutil.copy(copy, elsewhere)
+
+    with Journal.open(elsewhere, title="A") as journal:
+        assert [each.body for each in journal.entries()] == [entry(n).body for n in range(1, 31)]
+        assert journal.take_remarks() == ()
+
+
+def test_copies_are_made_within_a_sitting_and_at_its_end(path: Path, entry: MakeEntry) -> None:
+    """However long the evening, at most so many entries are in the journal alone."""
+    with Journal.open(path, title="A") as journal:
+        for n in range(1, COPY_EVERY + 3):
+            journal.append([entry(n)])
+        name = Copies(path).mark()
+        assert name is not None
+        assert Copies(path).reach(name.journal) == COPY_EVERY
+    assert Copies(path).reach(name.journal) == COPY_EVERY + 2
+
+
+def test_a_killed_sittings_entries_are_copied_when_the_next_begins(path: Path, entry: MakeEntry) -> None:
+    """Before anything new is kept, what the last sitting left is in a copy."""
+    knit(path, entry, 1, 5)
+    shutil.rmtree(Copies(path).folder)
+    with Journal.open(path, title="A"):
+        assert [each.stem.split("-")[-2] for each in Copies(path).listed()] == ["00005"]
+
+
+def test_the_newest_and_the_last_of_some_days_are_kept(tmp_path: Path) -> None:
+    """Many short sittings in a day must not push out the evenings before."""
+    names = [
+        tmp_path / f"cuff-2025-03-{day:02}-{hour:02}0000-entry-{day * 100 + hour:05}-abcdef01.journal"
+        for day in range(1, 12)
+        for hour in range(18, 23)
+    ]
+    left = sorted(each.stem.split("-")[-2] for each in kept(sorted(names, reverse=True)))
+
+    assert left[-NEWEST_KEPT:] == ["01120", "01121", "01122"]
+    assert left[:-NEWEST_KEPT] == ["00822", "00922", "01022", "01119"]
+    assert len(left) == NEWEST_KEPT + DAYS_KEPT
+
+
+def test_a_journal_does_not_delete_anothers_copies(path: Path, entry: MakeEntry) -> None:
+    """A journal begun anew beside the copies of the one before leaves those alone."""
+    folder = Copies(path).folder
+    folder.mkdir()
+    others = {folder / f"switchback-2020-01-0{n}-180000-entry-00009-00000000.journal" for n in range(1, 10)}
+    for each in others:
+        each.write_bytes(b"kept by someone")
+    for first in range(1, 9):
+        knit(path, entry, first, first)
+
+    assert others <= set(Copies(path).listed())
+
+
+def test_a_mark_that_is_damaged_is_no_mark(path: Path, entry: MakeEntry) -> None:
+    """A wrong mark would tell her that entries are missing which never were."""
+    knit(path, entry, 1, 5)
+    mark = Copies(path).folder / "newest"
+    noted = json.loads(mark.read_text())
+    assert noted["entry"] == 5
+    for change in ({"entry": 9}, {"digest": "00"}, {"check": "0"}):
+        mark.write_text(json.dumps({**noted, **change}))
+        assert Copies(path).mark() is None
+    mark.write_bytes(b"\xff")
+    assert Copies(path).mark() is None
+
+
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="this system has no links")
+def test_a_mark_that_is_a_link_is_not_followed(path: Path, entry: MakeEntry, tmp_path: Path) -> None:
+    """Nothing outside is written to, whatever lies under the mark's name."""
+    other = tmp_path / "diary"
+    other.write_text("dear diary")
+    Copies(path).folder.mkdir()
+    (Copies(path).folder / "newest").symlink_to(other)
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+
+    assert other.read_text() == "dear diary"
+
+
+def test_where_no_copy_can_be_made_it_is_said_once_and_knitting_goes_on(path: Path, entry: MakeEntry) -> None:
+    """A file in place of the folder costs the copies, never the knitting."""
+    Copies(path).folder.write_text("in the way")
+    with Journal.open(path, title="A") as journal:
+        for n in range(1, 2 * COPY_EVERY + 2):
+            journal.append([entry(n)])
+        remarks = journal.take_remarks()
+
+    assert remarks == ("No copy of the journal can be made in switchback.journal-copies.",)

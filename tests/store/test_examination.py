@@ -1,0 +1,66 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from stepper.store.database import connect
+from stepper.store.examination import FIRST_WITH_CHECKSUMS, examine
+from stepper.store.failures import DamagedError, NotAJournalError
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+from tests.store.disk import saved_journal
+
+
+def test_a_whole_journal_passes(path: Path, entry: Callable[[int], Entry]) -> None:
+    """Of the newest form and of the first."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    with closing(connect(path, mode="ro")) as connection:
+        assert examine(connection, path) == FIRST_WITH_CHECKSUMS
+    with closing(connect(saved_journal(path))) as connection:
+        assert examine(connection, path) == 1
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        "DROP TRIGGER entry_is_not_changed",
+        "DROP TABLE snapshot",
+        "ALTER TABLE garment ADD COLUMN yarn TEXT",
+        "CREATE TABLE mood (x)",
+        "UPDATE migration SET name = 'another'",
+        "DELETE FROM migration WHERE version = 1",
+        "UPDATE migration SET version = -1 WHERE version = 1",
+    ],
+)
+@pytest.mark.parametrize("first_form", [False, True])
+def test_other_tables_than_its_own_are_noticed(path: Path, change: str, first_form: bool) -> None:
+    """A table that is gone or other must be found at once and not in the middle of a sleeve."""
+    if first_form:
+        saved_journal(path)
+    else:
+        Journal.open(path, title="A").close()
+    with closing(connect(path)) as connection:
+        connection.execute(change)
+        with pytest.raises(DamagedError):
+            examine(connection, path)
+
+
+def test_a_first_form_with_a_gap_is_noticed(path: Path) -> None:
+    """Without checksums, numbers without gaps are what can be made sure of."""
+    with closing(connect(saved_journal(path))) as connection:
+        connection.execute("DROP TRIGGER entry_is_not_deleted")
+        connection.execute("DELETE FROM entry WHERE seq = 2")
+        with pytest.raises(DamagedError):
+            examine(connection, path)
+
+
+def test_another_programs_database_is_told_apart(path: Path) -> None:
+    """What was never ours is not called damaged."""
+    with closing(connect(path, mode="rwc")) as connection:
+        connection.execute("CREATE TABLE entry (x)")
+        with pytest.raises(NotAJournalError):
+            examine(connection, path)

@@ -1,0 +1,101 @@
+from __future__ import annotations
+
+import shutil
+import sqlite3
+import subprocess
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.store.examination import examine
+from stepper.store.images import is_empty, open_image, read_alone, read_image, refuse_other_header
+from stepper.store.journal import Journal
+from stepper.store.location import log_paths
+from stepper.store.records import Entry
+from tests.store.damages import original
+from tests.store.disk import KILLED_WITH_A_LOG, listing, saved_journal
+
+MakeEntry = Callable[[int], Entry]
+StartChild = Callable[..., "subprocess.Popen[str]"]
+
+
+def count(path: Path) -> int:
+    """Return how many entries an image has."""
+    connection = open_image(path, read_image(path))
+    (found,) = connection.execute("SELECT count(*) FROM entry").fetchone()
+    connection.close()
+    return int(found)
+
+
+def test_reading_a_closed_journal_leaves_no_trace(path: Path, entry: MakeEntry) -> None:
+    """Looking must change neither the file nor the folder, down to the time of change."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    before = (listing(path.parent), path.stat().st_mtime_ns)
+
+    assert count(path) == 1
+    assert (listing(path.parent), path.stat().st_mtime_ns) == before
+
+
+def test_reading_an_open_journal_sees_the_last_commit(path: Path, entry: MakeEntry) -> None:
+    """Someone may ask while she knits, and sees all that was answered."""
+    with Journal.open(path, title="A") as journal:
+        for n in range(1, 4):
+            journal.append([entry(n)])
+            assert count(path) == n
+
+
+def test_a_log_is_read_and_left_alone(path: Path, start_child: StartChild) -> None:
+    """A journal of before that was killed has its last entries beside it, and looking must not move them."""
+    start_child(KILLED_WITH_A_LOG, saved_journal(path), 20).wait()
+    before = listing(path.parent)
+
+    assert count(path) == 23
+    assert listing(path.parent) == before
+
+
+def test_half_a_commit_is_taken_back_in_the_image_alone(tmp_path: Path) -> None:
+    """What a kill in the middle of a commit leaves is read as it was before it, and the file not touched."""
+    whole = original(tmp_path)
+    path = tmp_path / "look" / "cuff.journal"
+    path.parent.mkdir()
+    shutil.copy(tmp_path / "half", path)
+    shutil.copy(tmp_path / "half-journal", log_paths(path)[1])
+    before = listing(path.parent)
+    connection = open_image(path, read_image(path))
+    examine(connection, path)
+
+    assert connection.execute("SELECT count(*) FROM entry").fetchone() == (len(whole.bodies),)
+    assert listing(path.parent) == before
+    assert read_alone(path) == before["cuff.journal"]
+
+
+def test_an_image_cut_off_can_be_read_as_far_as_it_goes(path: Path, entry: MakeEntry) -> None:
+    """SQLite refuses a file shorter than it says; its first pages must be readable all the same."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 2001)])
+    connection = open_image(path, path.read_bytes()[:100_000])
+
+    assert connection.execute("SELECT body FROM entry WHERE seq = 1").fetchone() is not None
+    with pytest.raises(sqlite3.DatabaseError):
+        connection.execute("SELECT body FROM entry WHERE seq = 2000").fetchone()
+
+
+@pytest.mark.parametrize("header", [b"", b"SQLite", b"SQLite format 3\x00", b"title: Cuff\n", bytes(100)])
+def test_what_is_no_database_is_refused(path: Path, header: bytes) -> None:
+    """A file of another kind is named, not read."""
+    with pytest.raises(SurroundingsError):
+        refuse_other_header(path, header)
+    with pytest.raises(SurroundingsError):
+        open_image(path, header)
+
+
+def test_nothing_and_nothing_in_it_are_the_same(path: Path) -> None:
+    """An empty log holds nothing back."""
+    assert is_empty(path)
+    path.touch()
+    assert is_empty(path)
+    path.write_bytes(b"x")
+    assert not is_empty(path)

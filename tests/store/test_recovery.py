@@ -1,0 +1,260 @@
+"""What happens to a journal while a session has it open, and what a copy of the file alone is worth."""
+
+from __future__ import annotations
+
+import os
+import random
+import shutil
+import sqlite3
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.store.copies import Copies
+from stepper.store.journal import Journal
+from stepper.store.location import copies_folder, lock_path, log_paths
+from stepper.store.migrations import MIGRATIONS
+from stepper.store.records import Entry, Newest
+from stepper.store.recovery import Recent, put_back_image, save_elsewhere, signature
+from tests.store.disk import is_plain, listing
+
+MakeEntry = Callable[[int], Entry]
+StartChild = Callable[..., "subprocess.Popen[str]"]
+AT = "2025-03-03T20:15:00+01:00"
+
+pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="an open file cannot be moved there")
+
+KNIT_ALONG = """
+import json, sys
+from pathlib import Path
+from stepper.errors import SurroundingsError
+from stepper.store.journal import Journal
+from stepper.store.records import Entry
+journal = Journal.open(Path(sys.argv[1]), title="A")
+for n in range(1, 100_000):
+    journal.append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)])
+    print(n, flush=True)
+"""
+
+GET_IN = """
+import sys
+from pathlib import Path
+from stepper.errors import SurroundingsError
+from stepper.store.journal import Journal
+try:
+    Journal.open(Path(sys.argv[1]), title="A")
+    print("got in")
+except SurroundingsError as error:
+    print(error)
+"""
+
+
+@pytest.fixture
+def sitting(path: Path, entry: MakeEntry) -> Iterator[Journal]:
+    """A journal with an evening before, open with three entries of this one."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 11)])
+    journal = Journal.open(path, title="A")
+    journal.keep_plan("title: A\n", "f", AT)
+    journal.append([entry(n) for n in range(11, 14)])
+    journal.keep_snapshot(12, "{}", "f", 1)
+    yield journal
+    journal.close()
+
+
+def goes_on(journal: Journal, entry: MakeEntry) -> str:
+    """Keep one entry more; return what is told, once everything is found to be there."""
+    assert journal.append([entry(14)]) == (14,)
+    (remark,) = journal.take_remarks()
+    assert is_plain(remark)
+    assert "\n" not in remark
+    journal.append([entry(15)])
+    assert journal.take_remarks() == ()
+    with Journal.read_only(journal.path) as reader:
+        assert [each.body for each in reader.entries()] == [entry(n).body for n in range(1, 16)]
+        assert [each.project_text for each in reader.plan_versions()] == ["title: A\n"]
+        assert reader.take_remarks() == ()
+    return remark
+
+
+def test_a_journal_deleted_while_she_knits_is_written_anew(sitting: Journal, entry: MakeEntry) -> None:
+    """Nothing answered may go down with the name: the next commit notices and writes it all again."""
+    sitting.path.unlink()
+
+    assert goes_on(sitting, entry) == (
+        "switchback.journal was deleted or moved while you were knitting and was written anew with "
+        "all its 13 entries."
+    )
+
+
+def test_a_journal_renamed_while_she_knits_is_written_anew(sitting: Journal, entry: MakeEntry) -> None:
+    """The file moved away stays as it is, and the evening goes on under its own name."""
+    moved = sitting.path.with_name("tidied away")
+    sitting.path.rename(moved)
+    before = moved.read_bytes()
+    goes_on(sitting, entry)
+
+    assert moved.read_bytes() == before
+
+
+def test_a_journal_replaced_while_she_knits_is_put_aside(sitting: Journal, entry: MakeEntry) -> None:
+    """A file put in its place by a synchronising program is kept under another name, and hers goes on."""
+    strange = sitting.path.with_name("strange")
+    strange.write_bytes(b"from elsewhere")
+    strange.replace(sitting.path)
+    remark = goes_on(sitting, entry)
+
+    (aside,) = sitting.path.parent.glob("*-found-*")
+    assert aside.read_bytes() == b"from elsewhere"
+    assert "was exchanged or changed while you were knitting" in remark
+    assert aside.name in remark
+
+
+@pytest.mark.parametrize("content", [b"", b"from elsewhere" * 900, None])
+def test_a_journal_overwritten_while_she_knits_is_made_good(
+    sitting: Journal, entry: MakeEntry, content: bytes | None
+) -> None:
+    """Written over in place, nothing of the file is left: the copies and what is in memory are the journal."""
+    if content is None:
+        content = Copies(sitting.path).listed()[-1].read_bytes()  # an earlier state of its own
+    sitting.path.write_bytes(content)
+    remark = goes_on(sitting, entry)
+
+    (aside,) = sitting.path.parent.glob("*-found-*")
+    assert aside.read_bytes() == content
+    assert "with all its 13 entries" in remark
+
+
+def test_the_journal_and_its_copies_deleted_while_she_knits(sitting: Journal, entry: MakeEntry) -> None:
+    """A whole folder emptied under the program costs nothing either."""
+    sitting.path.unlink()
+    shutil.rmtree(copies_folder(sitting.path))
+    for log in log_paths(sitting.path):
+        log.unlink(missing_ok=True)
+    goes_on(sitting, entry)
+
+
+def test_a_journal_only_touched_is_not_spoken_of(sitting: Journal, entry: MakeEntry) -> None:
+    """A new time alone, as a backup leaves it, is no damage and must not be reported as one."""
+    os.utime(sitting.path)
+    before = listing(sitting.path.parent).keys()
+    assert sitting.append([entry(14)]) == (14,)
+
+    assert sitting.take_remarks() == ()
+    assert listing(sitting.path.parent).keys() == before
+    assert sitting.append([entry(15)]) == (15,)
+
+
+def test_a_snapshot_or_a_text_notices_as_well(sitting: Journal) -> None:
+    """Whatever is kept next, the journal is looked after first."""
+    sitting.path.unlink()
+    sitting.keep_snapshot(13, "{}", "f", 1)
+    assert len(sitting.take_remarks()) == 1
+    sitting.path.unlink()
+    assert sitting.keep_plan("title: B\n", "g", AT) == 2
+    assert len(sitting.take_remarks()) == 1
+
+
+def test_a_folder_that_is_gone_is_said_with_where_the_knitting_is_now(
+    sitting: Journal, entry: MakeEntry, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """With no place left to write to, what was answered is kept in the home folder and the sentence says so."""
+    home = tmp_path / "home"
+    home.mkdir()
+    monkeypatch.setattr(Path, "home", lambda: home)
+    folder = tmp_path / "knitting"
+    folder.mkdir()
+    path = folder / "b.journal"
+    journal = Journal.open(path, title="A")
+    journal.append([entry(1), entry(2)])
+    shutil.rmtree(folder)
+    with pytest.raises(SurroundingsError) as refused:
+        journal.append([entry(3)])
+
+    (saved,) = home.iterdir()
+    assert str(saved) in str(refused.value)
+    assert "\n" not in str(refused.value)
+    folder.mkdir()
+    shutil.copy(saved, path)
+    journal.close()
+    with Journal.open(path, title="A") as again:
+        assert again.count() == 2
+
+
+def test_a_second_program_does_not_get_in_where_the_lock_was_deleted(
+    sitting: Journal, entry: MakeEntry, start_child: StartChild
+) -> None:
+    """Two programs must never count the same garment, whoever tidied up the folder."""
+    lock_path(sitting.path).unlink()
+    out, complaint = start_child(GET_IN, sitting.path).communicate(timeout=30)
+
+    assert complaint == ""
+    assert "is in use by another program" in out
+    assert sitting.append([entry(14)]) == (14,)
+    assert sitting.take_remarks() == ()
+    out, _ = start_child(GET_IN, sitting.path).communicate(timeout=30)
+    assert "got in" not in out
+
+
+def test_a_copy_of_the_file_alone_has_every_answered_entry(path: Path, entry: MakeEntry) -> None:
+    """Copied between two cues the one file has everything, to the last entry; nothing lives beside it."""
+    alone = path.with_name("alone.journal")
+    with Journal.open(path, title="A") as journal:
+        for n in range(1, 61):
+            journal.append([entry(n)])
+            subprocess.run(["cp", path, alone], check=True) if n % 5 == 0 else shutil.copy(path, alone)
+            with closing(sqlite3.connect(alone)) as copied:
+                assert copied.execute("SELECT max(seq), count(*) FROM entry").fetchone() == (n, n)
+            assert all(not log.exists() or log.stat().st_size == 0 for log in log_paths(path))
+            alone.unlink()
+
+
+def test_a_copy_made_in_the_middle_of_a_commit_is_never_another_state(
+    tmp_path: Path, start_child: StartChild
+) -> None:
+    """Copied while it is written to, the file has all that was answered before; or is found to be torn, and
+    what can be read of it is a beginning of the history, told as such."""
+    path = tmp_path / "a.journal"
+    child = start_child(KNIT_ALONG, path)
+    assert child.stdout
+    answered, torn, choose = 0, 0, random.Random(1)
+    for turn in range(25):
+        for _ in range(choose.randint(1, 12)):
+            answered = int(child.stdout.readline())
+        alone = tmp_path / str(turn) / "a.journal"
+        alone.parent.mkdir()
+        alone.write_bytes(path.read_bytes())
+        try:
+            with Journal.open(alone, title="A") as journal:
+                remarks, bodies = journal.take_remarks(), [int(each.body) for each in journal.entries()]
+        except SurroundingsError:
+            torn += 1
+            continue
+        assert bodies == list(range(1, len(bodies) + 1))
+        assert len(bodies) >= answered or remarks
+        torn += bool(remarks)
+    assert torn < 25
+
+
+def test_a_signature_is_none_without_a_file(path: Path) -> None:
+    """What is not there is told apart from what is."""
+    assert signature(path) is None
+    path.write_bytes(b"x")
+    first = signature(path)
+    os.utime(path, ns=(1, 1))
+
+    assert first is not None
+    assert signature(path) != first
+
+
+def test_what_cannot_be_put_back_is_refused(path: Path) -> None:
+    """With nothing left in file, memory and copies, the refusal is a sentence and no empty journal is made."""
+    gone = Newest(journal="j", seq=9, digest=b"x" * 16, plan=0, plan_digest=b"x")
+    with pytest.raises(SurroundingsError, match="is damaged"):
+        put_back_image(path, b"", Recent(), gone, Copies(path), "A", MIGRATIONS)
+    assert is_plain(str(save_elsewhere(path, b"")))
