@@ -165,9 +165,7 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
                 knitting, place=event.place, respacings=(*others, event.respacing), fault=None, tens=None
             )
         case LifelineLaid():
-            laid = sorted({(each.index, each.stitch) for each in (*knitting.lifelines, event.place)})
-            lifelines = tuple(Place(index=index, stitch=stitch) for index, stitch in laid)
-            return replace(knitting, lifelines=lifelines)
+            return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():
@@ -192,11 +190,10 @@ def _seen(fault: Fault | None, event: Observed) -> Fault:
 
 def _back_at(knitting: Knitting, place: Place) -> Knitting:
     """Go to a place; what lies beyond it of counts and lifelines is no longer in the fabric."""
-    here = (place.index, place.stitch)
     verified = knitting.verified
-    if verified is not None and (verified.place.index, verified.place.stitch) > here:
+    if verified is not None and verified.place > place:
         verified = None
-    lifelines = tuple(each for each in knitting.lifelines if (each.index, each.stitch) <= here)
+    lifelines = tuple(each for each in knitting.lifelines if each <= place)
     mends = tuple(each for each in knitting.mends if not _ripped(each, knitting.verified, place))
     return replace(knitting, place=place, verified=verified, lifelines=lifelines, mends=mends)
 
@@ -204,7 +201,7 @@ def _back_at(knitting: Knitting, place: Place) -> Knitting:
 def _ripped(mend: Mend, verified: Verified | None, place: Place) -> bool:
     """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
     sound = verified.place if verified is not None else Place()
-    return place.index < mend.origin and (place.index, place.stitch) <= (sound.index, sound.stitch)
+    return place.index < mend.origin and place <= sound
 
 
 def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:

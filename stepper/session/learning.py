@@ -81,10 +81,7 @@ def gained(state: State, event: Event) -> tuple[int, str]:
             return event.stitches, event.work
         case Returned() | Jumped() | Tinked():
             return -event.stitches, ""
-        case Remedied() if (event.place.index, event.place.stitch) < (
-            event.origin.index,
-            event.origin.stitch,
-        ):
+        case Remedied() if event.place < event.origin:
             return -(event.undone or event.stitches), ""
         case Undone():
             return _taken_back(state, event.seq)

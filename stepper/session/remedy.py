@@ -20,6 +20,7 @@ from stepper.session.diagnosis import SPREAD, Likely
 from stepper.session.fault import Search
 from stepper.session.foretelling import Cause
 from stepper.session.landmarks import turned
+from stepper.session.moves import worked_between
 from stepper.session.state import Fault, Knitting, Place, Seen
 from stepper.session.tally import tally
 
@@ -218,6 +219,8 @@ def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], se
     if index == now.index and start >= now.stitch:
         start = 0
     place = Place(index=index, stitch=start)
+    if place >= now:  # she has gone back behind it since; what is not knitted cannot be undone
+        return []
     undone = worked_between(plan, place, now)
     return [_cost("tink", 2 * undone, place, undone=undone)] if undone else []
 
@@ -252,12 +255,12 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
     marks = [(each, True) for each in knitting.lifelines]
     if knitting.verified is not None:
         marks.append((knitting.verified.place, False))
-    before = [(p, line) for p, line in marks if p.index < now.index or p.stitch < now.stitch]
+    before = [(p, line) for p, line in marks if p < now]
     if here is not None:
         before = [(p, line) for p, line in before if p.index <= here]
     if not before:
         first = Place(index=here if here is not None else 0)
-        before = [(first, False)] if first != now else []
+        before = [(first, False)] if first < now else []
     if not before:
         return []
     found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
@@ -271,9 +274,3 @@ def _rip(plan: Plan, place: Place, now: Place, *, lifeline: bool) -> Remedy:
     pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
     return _cost("rip", cost, place, undone=undone, lifeline=lifeline)
-
-
-def worked_between(plan: Plan, place: Place, now: Place) -> int:
-    """Count the stitches worked from one place to a later one."""
-    rounds = sum(round_.progress for round_ in plan.rounds[place.index : now.index])
-    return rounds - place.stitch + now.stitch

@@ -23,9 +23,12 @@ UNDO_DEPTH = 100
 """Things that can be taken back, counted from the last. Bounded so that a snapshot stays small."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, order=True)
 class Place:
-    """Where in the garment."""
+    """Where in the garment.
+
+    Places are ordered as they are knitted: by the round, and within a round by the stitch.
+    """
 
     index: int = 0
     """Round being worked, from 0 over the whole garment; the number of rounds when all are done."""
