@@ -37,10 +37,10 @@ def verdict(plan: Plan, state: State) -> Verdict:
     asked = _asked(plan, state)
     if asked is not None:
         return asked
-    if knitting.verified is None:
+    if knitting.stands is None:
         worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
         return Verdict(badge=Badge.CALM, word="not counted", detail=worked)
-    return _stands(plan, state, knitting.verified.place, knitting.verified.stitches)
+    return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
 
 
 def expected(plan: Plan, state: State) -> tuple[int, int]:
@@ -62,7 +62,7 @@ def _fault(plan: Plan, state: State) -> Verdict:
 
 def _asked(plan: Plan, state: State) -> Verdict | None:
     """Tell of a count that is asked for between the last round and this one."""
-    place, verified = state.place, state.knitting.verified
+    place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
         return None
     if verified is not None and verified.place == place:
@@ -76,7 +76,7 @@ def _asked(plan: Plan, state: State) -> Verdict | None:
 
 def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
     """Tell whether the end of a round was counted ahead, from within it."""
-    verified = state.knitting.verified
+    verified = state.knitting.stands
     return (
         verified is not None
         and verified.place.index == index

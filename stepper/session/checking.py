@@ -104,7 +104,7 @@ def locks(done: Round, ahead: Round) -> str | None:
 
 def _just_counted(state: State, done: int) -> bool:
     """Tell whether the stitches were counted and right when a round began."""
-    verified = state.knitting.verified
+    verified = state.knitting.stands
     return verified is not None and verified.place == Place(index=done)
 
 
@@ -120,8 +120,8 @@ def _shaped_before(plan: Plan, done: int) -> bool:
 
 def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
     """Tell whether the interval of least cost is passed in a round, or half of it at a shaped one."""
-    verified = state.knitting.verified.place if state.knitting.verified is not None else Place()
-    if verified.index > done:
+    verified = state.knitting.stands.place if state.knitting.stands is not None else Place()
+    if verified >= Place(index=done + 1):
         return None
     worked = plan.rounds[verified.index : done]
     before = max(0.0, _risk_of(worked) - verified.stitch)

@@ -101,6 +101,9 @@ class Jumped(Event):
     stitches: int = 0
     """Stitches no longer counted as worked, where it leads back. What it leads over is not knitted now and
     counts for nothing. 0 in entries of version 1. Unit: stitches."""
+    off_path: bool = False
+    """Whether the last good count does not lie on the way knitted to this place, so that it stands no more.
+    Never in entries before version 3."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -140,6 +140,8 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
     """Give what the event makes of the knitting."""
     match event:
+        case Jumped() if event.off_path:
+            return replace(knitting, place=event.place, verified=None)
         case Advanced() | Returned() | Placed() | Jumped():
             return replace(knitting, place=event.place)
         case StrideSet():

@@ -77,7 +77,7 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
             return Search(sections=sections, suspects=suspects, single=False, difference=off)
         suspects = kept
     rows = _weighed(plan, state, fault, sections)
-    rounds = window(plan, fault, state.knitting.verified)
+    rounds = window(plan, fault, state.knitting.stands)
     ordered = sections.kind == "change" and sections.index in rounds
     ask = next_count(rows, suspects, question=QUESTION_STITCHES, in_order=ordered)
     return Search(sections=sections, suspects=suspects, next=ask, difference=off)
@@ -137,7 +137,7 @@ UNVERIFIED_ROUNDS = 20
 def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list[Section]:
     """Weigh the sections: what can lead to the difference there, and where she was interrupted."""
     total = max(1, sections.edges[-1])
-    suspects = window(plan, fault, state.knitting.verified)
+    suspects = window(plan, fault, state.knitting.stands)
     told = [
         (each, turned(plan, index, fault.place.index))
         for index in suspects

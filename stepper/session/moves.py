@@ -66,8 +66,9 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     if not 1 <= number <= len(inside):
         return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
     place = Place(index=inside[number - 1].index)
-    back = max(0, worked_between(plan, place, origin))
-    return (Jumped(at=cue.at, origin=origin, place=place, stitches=back),)
+    back, last = max(0, worked_between(plan, place, origin)), state.knitting.verified
+    off_path = last is not None and not last.place <= place <= origin
+    return (Jumped(at=cue.at, origin=origin, place=place, stitches=back, off_path=off_path),)
 
 
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:

@@ -253,8 +253,8 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
     index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index
     marks = [(each, True) for each in knitting.lifelines]
-    if knitting.verified is not None:
-        marks.append((knitting.verified.place, False))
+    if knitting.stands is not None:
+        marks.append((knitting.stands.place, False))
     before = [(p, line) for p, line in marks if p < now]
     if here is not None:
         before = [(p, line) for p, line in before if p.index <= here]

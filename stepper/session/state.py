@@ -133,6 +133,13 @@ class Knitting:
     faults: int = 0
     """Faults her counts have found."""
 
+    @property
+    def stands(self) -> Verified | None:
+        """The last good count as far as it lies behind the place; one she has gone back behind says nothing
+        of the stitches in hand."""
+        verified = self.verified
+        return verified if verified is not None and verified.place <= self.place else None
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Memento:

@@ -82,6 +82,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "mend": st.none() | MENDS,
     "mends": st.lists(MENDS, max_size=2).map(tuple),
     "undone": COUNTS,
+    "off_path": st.booleans(),
     "made": COUNTS,
     "planned": COUNTS,
     "respacing": st.builds(

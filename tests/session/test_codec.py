@@ -99,6 +99,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         events.Jumped(at=AT, origin=Place(index=4), place=Place()),
     ),
     (
+        "jumped",
+        3,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":40},"off_path":true}',
+        events.Jumped(at=AT, origin=Place(index=4), place=Place(index=40), off_path=True),
+    ),
+    (
         "advanced",
         2,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18,'
