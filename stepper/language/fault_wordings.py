@@ -134,7 +134,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Ask,
         fixed={"asking": Asking.MORE},
-        says="asks for a count wherever one pays",
+        says="asks for a count twice as often, and where the pattern does",
         spoken=("ask more", "ask me more often"),
     ),
     Wording(
@@ -152,8 +152,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Ask,
         fixed={"asking": Asking.PATTERN},
-        says="asks for a count where the pattern does",
+        says="asks for a count where the pattern does, and nowhere else",
         spoken=("ask as the pattern does",),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.COST},
+        says="asks for a count where one pays, as at the beginning",
+        spoken=("ask where it pays", "ask as usual"),
     ),
     Wording(
         cue=cues.CountAloud,

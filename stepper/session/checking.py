@@ -71,6 +71,9 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     asking, round_ = state.knitting.asking, plan.rounds[done]
     if asking is Asking.NEVER:
         return None
+    check = round_.checkpoint.reason if round_.checkpoint is not None else None
+    if asking is Asking.PATTERN:
+        return check
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
     lock = None if ahead is None else locks(round_, ahead)
     if lock == SHAPING and _shaped_before(plan, done):
@@ -81,7 +84,6 @@ def due(plan: Plan, state: State, done: int) -> str | None:
         lock = None  # one plain round ago it was right
     if asking is Asking.LESS:
         return lock
-    check = round_.checkpoint.reason if round_.checkpoint is not None else None
     if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
         return check
     return lock or _by_cost(plan, state, done, soft or check)

@@ -48,10 +48,12 @@ class Verified:
 class Asking(Enum):
     """How often a count is asked for."""
 
+    COST = "cost"
+    """Where a fault would be locked in, and wherever a count pays by its cost; so it is by itself."""
     PATTERN = "pattern"
-    """At the checkpoints of the plan."""
+    """At the checkpoints of the plan and nowhere else."""
     MORE = "more"
-    """There, and wherever a count pays by its cost."""
+    """As by cost with half the interval, and at the checkpoints of the plan."""
     LESS = "less"
     """Only where a fault would be locked in."""
     NEVER = "never"
@@ -125,7 +127,7 @@ class Knitting:
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
     """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
-    asking: Asking = Asking.PATTERN
+    asking: Asking = Asking.COST
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0
