@@ -16,10 +16,21 @@ from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
+from stepper.language.own_words import told_own_words
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
-from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
+from stepper.session.effects import (
+    BeatIn,
+    Close,
+    Effect,
+    Refuse,
+    RestHands,
+    TellHelp,
+    TellStep,
+    TurnFilm,
+    TurnTo,
+)
 from stepper.session.events import Event
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
@@ -234,6 +245,8 @@ class Conductor:
             if isinstance(effect, BeatIn) and self._later is not None:
                 self._later(effect.seconds, Beat(seq=effect.seq))
             line = told(effect, self._session.plan)
+            if isinstance(effect, TellHelp) and self._own_wordings:
+                line = f"{line} {told_own_words(self._own_wordings)}"
             if not line or isinstance(effect, Close):
                 continue
             self._show(line)
