@@ -133,16 +133,20 @@ class Conductor:
 
     # The consumer's thread
 
-    def begin(self, fingerprint: str) -> None:
-        """Open the sitting: keep that, and tell the recap and what comes first."""
-        self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
+    def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
+        """Open the sitting: keep that, and tell the recap and what comes first.
+
+        Args:
+            fingerprint: Of the plan of the project file.
+            changed: What follows from a changed file: the move to its plan, or the question where to go on in
+                it, which opens the sitting itself.
+        """
+        if changed is not None:
+            self._carry_out(changed)
+        if changed is None or changed.state.question is None:
+            self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
         self._expect(self._clock())
         self._watch(self._clock())
-
-    def carry_out(self, considered: Considered) -> None:
-        """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is
-        opened."""
-        self._carry_out(considered)
 
     def run(self) -> None:
         """Work off the queue, waiting for more, until the sitting is over."""

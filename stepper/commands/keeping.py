@@ -59,7 +59,8 @@ class TakenUp:
     session: Session
     """On the plan it was knitted by so far."""
     changed: Considered | None
-    """The move to the plan of the file as it is now; nothing where that is the same."""
+    """The move to the plan of the file as it is now, or the question where to go on in it; None where that
+    plan is the same."""
     fingerprint: str
     """Of the plan of the file as it is now."""
 

@@ -131,9 +131,7 @@ def _begun(
         silence_s=60.0 * mine.care.silence_minutes,
     )
     _show(f"{loaded.plan.title}.")
-    if taken.changed is not None:
-        conductor.carry_out(taken.changed)
-    conductor.begin(taken.fingerprint)
+    conductor.begin(taken.fingerprint, taken.changed)
     return conductor
 
 

@@ -207,9 +207,7 @@ def _begun(
         rest=mine.care.rest,
         silence_s=60.0 * mine.care.silence_minutes,
     )
-    if taken.changed is not None:
-        conductor.carry_out(taken.changed)
-    conductor.begin(taken.fingerprint)
+    conductor.begin(taken.fingerprint, taken.changed)
     return conductor
 
 

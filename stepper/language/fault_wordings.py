@@ -99,8 +99,8 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Choose,
-        says="takes one of the remedies",
-        spoken=("take remedy {number}", "remedy {number}"),
+        says="takes one of the remedies, or of the places asked about",
+        spoken=("take remedy {number}", "remedy {number}", "take number {number}"),
     ),
     Wording(
         cue=cues.Tink,

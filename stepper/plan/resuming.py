@@ -10,8 +10,8 @@ Theory of operation. What is knitted is a sequence of rounds; names, labels and 
    still to come would count as done and nothing done would come again, and most of what is knitted is found.
 3. A name is a hint only: where the round behind the seam lies in a section of another name, and the section
    she was in is still there, the place is not sure, whatever the rounds say. Two mittens are alike.
-4. What is not sure is a question: the seams that fit best, the place as far into section and label as she was,
-   and the last place up to which both plans are the same, to which she can rip back.
+4. What is not sure is a question: the seams that fit best, the place as far into section and label as she
+   was, and the last place up to which both plans are the same, to which she can rip back.
 """
 
 from __future__ import annotations
@@ -111,13 +111,38 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
     if after[:index] == both.done and _in_its_section(both, index):
         if _worked_alike(both, index) >= stitch:
             return Resumed(index=index, stitch=stitch, same=_same_ahead(both, index))
+    elif not stitch and after[:index] == both.done:
         return _asked(both, [index])
     fitting = seams(both.done, both.ahead, after)
     most = max(fitting)
     best = [seam for seam, alike in enumerate(fitting) if alike == most]
-    if len(best) == 1 and _is_sure(both, best[0]):
-        return Resumed(index=best[0], stitch=stitch, same=True)
-    return _asked(both, best)
+    # What is worked of a round is on the needles: it lies where a round begins with the same.
+    likely = [seam for seam in best if _worked_alike(both, seam) >= stitch]
+    if len(likely) == 1 and _is_sure(both, likely[0]):
+        return Resumed(index=likely[0], stitch=stitch, same=True)
+    return _asked(both, likely or best)
+
+
+def follow(old: Plan, new: Plan, index: int) -> int | None:
+    """Find the round of another plan that goes with one of the old plan.
+
+    Returns:
+        Its index, the number of rounds for the end; None where that round is not there.
+    """
+    if index >= len(old.rounds):
+        return len(new.rounds)
+    works = [knitted(round_) for round_ in old.rounds]
+    after = [knitted(round_) for round_ in new.rounds]
+    if after[: index + 1] == works[: index + 1]:
+        return index
+    fitting = seams(works[:index], works[index:], after)
+    most = max(fitting)
+    alike = (
+        seam
+        for seam, count in enumerate(fitting)
+        if count == most and after[seam : seam + 1] == works[index : index + 1]
+    )
+    return next(alike, None)
 
 
 def _is_sure(both: _Both, seam: int) -> bool:

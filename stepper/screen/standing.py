@@ -13,6 +13,7 @@ from stepper.screen.style import Badge, Depth, badge
 from stepper.session.checking import due
 from stepper.session.checks import expected_at_end
 from stepper.session.mending import inquire
+from stepper.session.placing import first_say
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
@@ -29,6 +30,8 @@ class Verdict:
 def verdict(plan: Plan, state: State) -> Verdict:
     """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
     knitting = state.knitting
+    if state.question is not None:
+        return Verdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
     if knitting.tens is not None:
         so_far = f"{sum(knitting.tens)} so far"
         return Verdict(badge=Badge.ASKS, word="counting", detail=so_far)

@@ -43,16 +43,18 @@ KINDS: Final = types.MappingProxyType({kind_of(event): event for event in EVENTS
 
 _SECOND: Final = ("advanced", "returned", "placed", "jumped")
 # Version 2 tells the stitches and the kind of knitting, for pace and days; version 1 did not. Version 3 of a
-# jump tells whether the last good count is left behind.
+# jump tells whether the last good count is left behind. Version 2 of a changed plan moves respacings and
+# lifelines too.
 
 VERSIONS: Final = types.MappingProxyType(
-    {kind: 3 if kind == "jumped" else 2 if kind in _SECOND else 1 for kind in KINDS}
+    dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed"), 2) | {"jumped": 3}
 )
 """Version each kind is written in now."""
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 _UPGRADES: Final[types.MappingProxyType[tuple[str, int], _Upgrade]] = types.MappingProxyType(
-    {(kind, 1): lambda body: body for kind in _SECOND} | {("jumped", 2): lambda body: body}
+    {(kind, 1): lambda body: body for kind in _SECOND}
+    | {("jumped", 2): lambda body: body, ("plan-changed", 1): lambda body: body}
 )
 # (kind, old version): the body in that version to the body in the next.
 

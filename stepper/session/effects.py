@@ -12,6 +12,7 @@ from enum import Enum
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
+from stepper.plan.resuming import Choice
 from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
 from stepper.session.outlook import Outlook
@@ -71,6 +72,22 @@ class TellChanges(Effect):
     want: int
     found: bool
     comparable: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskPlace(Effect):
+    """Ask where to go on in a changed pattern."""
+
+    choices: tuple[Choice, ...]
+    later: bool = False
+    """Whether the sitting ends without an answer."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellChosen(Effect):
+    """Say that it goes on at the place chosen, and what is off there."""
+
+    choice: Choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

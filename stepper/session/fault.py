@@ -122,8 +122,8 @@ def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int
 
 def window(plan: Plan, fault: Fault, verified: Verified | None) -> tuple[int, ...]:
     """List the rounds the fault can be in, the latest first."""
-    if fault.index is not None:
-        return (fault.index,)
+    if fault.index is not None:  # a length measured since may have left fewer rounds
+        return (fault.index,) if fault.index < len(plan.rounds) else ()
     last = fault.place.index if fault.place.stitch else fault.place.index - 1
     last = min(last, len(plan.rounds) - 1)
     first = verified.place.index if verified is not None else max(0, last - UNVERIFIED_ROUNDS + 1)

@@ -17,7 +17,7 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
-    stitches = part.end - origin.stitch
+    stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
 
 

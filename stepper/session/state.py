@@ -17,6 +17,7 @@ from enum import Enum
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
+from stepper.plan.resuming import Choice
 from stepper.session.steps import By
 
 UNDO_DEPTH = 100
@@ -204,6 +205,32 @@ class Reading:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Adapted:
+    """What was said of the old plan as it applies to the new one."""
+
+    corrections: tuple[Correction, ...] = ()
+    """Corrections of lengths."""
+    mends: tuple[Mend, ...] = ()
+    """Counts that are off."""
+    respacings: tuple[Respacing, ...] = ()
+    """Rounds whose shaping was spread anew."""
+    lifelines: tuple[Place, ...] = ()
+    """Where a lifeline lies."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """Where to go on: asked because the pattern has changed, and what is knitted does not say it beyond
+    doubt. Nothing moves before the answer."""
+
+    new_fingerprint: str
+    """Of the plan to go on with."""
+    choices: tuple[Choice, ...]
+    """In the order they were said."""
+    adapted: Adapted = Adapted()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class State:
     """Where the session stands."""
 
@@ -216,6 +243,8 @@ class State:
     """What can be done again, the latest last."""
     reading: Reading | None = None
     """What is being read along; nothing most of the time."""
+    question: Question | None = None
+    """Where to go on in a changed pattern, while that is asked; nothing most of the time."""
     asleep: bool = False
     """Whether the ears are closed."""
     closed: bool = False
