@@ -105,9 +105,7 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
     works = [knitted(round_) for round_ in old.rounds]
     after = [knitted(round_) for round_ in new.rounds]
     index = min(index, len(works))
-    both = _Both(
-        old=old, new=new, done=works[:index], ahead=works[index:], after=after, stitch=stitch
-    )
+    both = _Both(old=old, new=new, done=works[:index], ahead=works[index:], after=after, stitch=stitch)
     if after[:index] == both.done and _in_its_section(both, index):
         if _worked_alike(both, index) >= stitch:
             return Resumed(index=index, stitch=stitch, same=_same_ahead(both, index))

@@ -163,9 +163,7 @@ class Session:
         self._plan = considered.plan
         self._awaiting = considered.awaiting
 
-    def _asked(
-        self, plan: Plan, at: str, fingerprint: str, carried: Carried, adapted: Adapted
-    ) -> Considered:
+    def _asked(self, plan: Plan, at: str, fingerprint: str, carried: Carried, adapted: Adapted) -> Considered:
         """Open the sitting with the question where to go on."""
         was = self._state.fingerprint
         question = Question(new_fingerprint=fingerprint, choices=carried.choices, adapted=adapted)
@@ -202,9 +200,7 @@ class Session:
             awaiting=self._awaiting,
         )
 
-    def _answered(
-        self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan
-    ) -> Considered:
+    def _answered(self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan) -> Considered:
         """Move to the plan that was waited with."""
         plan = as_knitted(base, after.knitting)
         effects = respond(plan, self._state, cue, events, after)
