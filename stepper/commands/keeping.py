@@ -87,13 +87,15 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
 
 
 def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:
-    """Compile the project text knitted by so far; nothing where this version cannot read it any more."""
+    """Compile the project text knitted by so far; None where this version cannot read it any more, or reads
+    it otherwise than it was knitted."""
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
             try:
-                return plan_of_text(version.project_text, "the pattern as it was", folder)
+                plan = plan_of_text(version.project_text, "the pattern as it was", folder)
             except ProjectError:
                 return None
+            return plan if fingerprint(plan) == mark else None
     return None
 
 

@@ -1,10 +1,16 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from stepper.plan.resuming import Choice
+from stepper.screen.face import number_cue
 from stepper.screen.rows import text_of
 from stepper.screen.standing import expected, verdict, verdict_row
 from stepper.screen.style import Badge, Depth
+from stepper.session.cues import Choose
+from stepper.session.state import Question
 from tests.screen.scenes import Desk
 
 
@@ -35,6 +41,18 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
     assert verdict(desk.plan, desk.state).badge is badge
     shown = verdict_row(desk.plan, desk.state, Depth.TRUE, blocks=True)
     assert text_of(shown).strip().startswith(text)
+
+
+def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
+    """Nothing can be said of a count as long as it is open where she is."""
+    choice = Choice(index=1, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=8)
+    state = replace(Desk().state, question=Question(new_fingerprint="b", choices=(choice,)))
+
+    found = verdict(Desk().plan, state)
+
+    assert (found.badge, found.word) == (Badge.ASKS, "which place")
+    assert found.detail == "First say where you go on: take number 1."
+    assert number_cue(Desk().plan, state, 1) == Choose(number=1)
 
 
 def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:
