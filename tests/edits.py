@@ -14,8 +14,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from stepper.errors import ProjectError
-from stepper.plan.compile import compile_plan
+from stepper.plan.compile import work_as_knitted
+from stepper.plan.finish import finish
 from stepper.plan.model import Plan, Round
 from stepper.project.reader import read_project
 
@@ -47,14 +47,15 @@ class Edited:
 
 
 def plan_of(text: str) -> Plan | None:
-    """Compile a text; None where it does not hold together."""
-    try:
-        reading = read_project(text)
-    except ProjectError:
+    """Compile a text as it is knitted; None where it does not hold together. The other sizes are not looked
+    at, which would take most of the time."""
+    project = read_project(text).project
+    if project is None:
         return None
-    if reading.project is None:
+    worked = work_as_knitted(project, frozenset())
+    if worked.findings or not worked.drafts:
         return None
-    return compile_plan(reading.project).plan
+    return finish(worked, project, ())
 
 
 def edited(text: str, chance: random.Random) -> Edited:

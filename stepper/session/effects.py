@@ -76,11 +76,10 @@ class TellChanges(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AskPlace(Effect):
-    """Ask where to go on in a changed pattern."""
+    """Ask where to go on in a changed pattern; `later` where the sitting ends without an answer."""
 
     choices: tuple[Choice, ...]
     later: bool = False
-    """Whether the sitting ends without an answer."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -415,14 +414,13 @@ class TellTally(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellSpot(Effect):
-    """Say the place by what is on the needles: how far past which marker."""
+    """Say the place by what is on the needles: how far past which marker, or the round to be begun."""
 
     past: int
     """Stitches since it. Unit: stitches."""
     marker: int
     """Which marker of the round, from 1; 0 for the beginning of the round."""
     index: int | None = None
-    """The round, where it is still to be begun."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

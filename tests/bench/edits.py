@@ -14,12 +14,17 @@ from stepper.plan.carry import carry
 from stepper.plan.model import Plan
 from tests.edits import EDITS, SAMPLES, edited, plan_of, wrong_in_silence
 
-PLACES = 6
+PLACES = 4
 """Places tried in each edited file: random ones, half of them inside a round."""
 
 
-def run(edits: int, seed: int = 0) -> tuple[dict[str, Counter[str]], list[str]]:
+def run(edits: int, seed: int = 0, *, told: bool = False) -> tuple[dict[str, Counter[str]], list[str]]:
     """Edit and judge.
+
+    Args:
+        edits: How many.
+        seed: Which.
+        told: Whether to print how far it has come.
 
     Returns:
         For each kind of edit how many places were sure, asked for, and wrong; and what was wrong.
@@ -33,6 +38,8 @@ def run(edits: int, seed: int = 0) -> tuple[dict[str, Counter[str]], list[str]]:
     found: dict[str, Counter[str]] = {kind: Counter() for kind in EDITS}
     wrong: list[str] = []
     for number in range(edits):
+        if told and number % 100 == 99:
+            print(number + 1, sum(found.values(), Counter()), *wrong, sep="\n  ", flush=True)
         name = list(SAMPLES)[number % len(SAMPLES)]
         old, new = plans[name], edited(SAMPLES[name], chance)
         for _ in range(PLACES):
@@ -55,7 +62,7 @@ def run(edits: int, seed: int = 0) -> tuple[dict[str, Counter[str]], list[str]]:
 def main() -> None:
     """Print the figures."""
     edits = int(sys.argv[1]) if len(sys.argv) > 1 else 1000
-    found, wrong = run(edits, int(sys.argv[2]) if len(sys.argv) > 2 else 0)
+    found, wrong = run(edits, int(sys.argv[2]) if len(sys.argv) > 2 else 0, told=True)
     for kind, counts in found.items():
         print(f"{kind:20} sure {counts['sure']:5}  asked {counts['asked']:5}  wrong {counts['wrong']:3}")
     total = sum(found.values(), Counter())
