@@ -150,6 +150,7 @@ def _is_sure(both: _Both, seam: int) -> bool:
         bool(both.done)
         and seam > 0
         and both.after[seam - 1] == both.done[-1]
+        and both.new.rounds[seam - 1].held == both.old.rounds[both.index - 1].held
         and (_same_ahead(both, seam) if both.ahead else seam == len(both.after))
         and alike >= FOUND * max(both.index, seam)
         and not skipped_or_doubled(both.done, both.ahead, both.after, seam)

@@ -85,6 +85,16 @@ def test_two_that_are_alike_are_told_apart_by_their_names_or_asked() -> None:
     assert not resume(old, old, index=2, stitch=0).choices
 
 
+def test_stitches_on_hold_are_a_part_of_the_place() -> None:
+    """The left sleeve is taken out of the file while she knits the right one: the left one she has is not on
+    hold, which the new plan says it is."""
+    text = TEXTS["switchback"]
+    start, end = text.index("  - name: left sleeve"), text.index("  - name: right sleeve")
+    old, new = compiled(text), compiled(text[:start] + text[end:])
+
+    assert resume(old, new, index=index_of(old, "right sleeve", 40), stitch=0).choices
+
+
 def test_what_is_worked_of_a_round_says_where_it_lies() -> None:
     """A round put in just before the one half worked is behind it: the stitches on the needle say so."""
     old = plan(("yoke", ["co20", "k20", "k10 m1 k10", "p21"]))
