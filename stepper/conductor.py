@@ -16,11 +16,22 @@ from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
+from stepper.language.own_words import told_own_words
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
-from stepper.session.effects import BeatIn, Close, Effect, Refuse, RestHands, TellStep, TurnFilm, TurnTo
+from stepper.session.effects import (
+    BeatIn,
+    Close,
+    Effect,
+    Refuse,
+    RestHands,
+    TellHelp,
+    TellStep,
+    TurnFilm,
+    TurnTo,
+)
 from stepper.session.events import Event
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
@@ -123,16 +134,20 @@ class Conductor:
 
     # The consumer's thread
 
-    def begin(self, fingerprint: str) -> None:
-        """Open the sitting: keep that, and tell the recap and what comes first."""
-        self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
+    def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
+        """Open the sitting: keep that, and tell the recap and what comes first.
+
+        Args:
+            fingerprint: Of the plan of the project file.
+            changed: What follows from a changed file: the move to its plan, or the question where to go on in
+                it, which opens the sitting itself.
+        """
+        if changed is not None:
+            self._carry_out(changed)
+        if changed is None or changed.state.question is None:
+            self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
         self._expect(self._clock())
         self._watch(self._clock())
-
-    def carry_out(self, considered: Considered) -> None:
-        """Keep, adopt and perform what was considered elsewhere: a changed plan, before the sitting is
-        opened."""
-        self._carry_out(considered)
 
     def run(self) -> None:
         """Work off the queue, waiting for more, until the sitting is over."""
@@ -238,6 +253,8 @@ class Conductor:
             if isinstance(effect, BeatIn) and self._later is not None:
                 self._later(effect.seconds, Beat(seq=effect.seq))
             line = told(effect, self._session.plan)
+            if isinstance(effect, TellHelp) and self._own_wordings:
+                line = f"{line} {told_own_words(self._own_wordings)}"
             if not line or isinstance(effect, Close):
                 continue
             self._show(line)

@@ -6,6 +6,8 @@ import argparse
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.own_cues import with_cues_of
+from stepper.commands.preferences import preferences
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,6 +26,7 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     plan = loaded.plan
+    with_cues_of(loaded, preferences())  # what stands for one thing here and for another there is a problem
     for caution in plan.warnings:
         print(f"{args.file}:{caution.line}:1: note: {caution.text}")
     stitches = sum(round_.progress for round_ in plan.rounds)

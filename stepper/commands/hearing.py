@@ -32,13 +32,19 @@ class FilmSwitch:
         self._is_on = is_on
 
 
-def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = None) -> Iterator[str]:
+def heard_in(
+    path: Path,
+    plan: Plan,
+    is_addressed: Callable[[], bool] | None = None,
+    mine: Preferences | None = None,
+) -> Iterator[str]:
     """Open a recording at once and give the cues it holds, in order, as they are asked for.
 
     Args:
         path: A WAV file.
         plan: What is knitted, for the names a cue may hold.
         is_addressed: Whether the address word is asked for now; otherwise as her settings say.
+        mine: Her settings; read from their file where they are not given.
 
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
@@ -46,7 +52,7 @@ def heard_in(path: Path, plan: Plan, is_addressed: Callable[[], bool] | None = N
     ears = importlib.import_module("stepper.ears.listen")
     microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(path)
     speech = ears.load_speech_detector()
-    recogniser = recogniser_for(plan, is_addressed=is_addressed)
+    recogniser = recogniser_for(plan, mine, is_addressed)
     return (heard.text for heard in ears.listen(microphone, recogniser, speech))
 
 

@@ -84,7 +84,8 @@ class TakenUp:
     session: Session
     """On the plan it was knitted by so far."""
     changed: Considered | None
-    """The move to the plan of the file as it is now; nothing where that is the same."""
+    """The move to the plan of the file as it is now, or the question where to go on in it; None where that
+    plan is the same."""
     fingerprint: str
     """Of the plan of the file as it is now."""
 
@@ -111,13 +112,15 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
 
 
 def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:
-    """Compile the project text knitted by so far; nothing where this version cannot read it any more."""
+    """Compile the project text knitted by so far; None where this version cannot read it any more, or reads
+    it otherwise than it was knitted."""
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
             try:
-                return plan_of_text(version.project_text, "the pattern as it was", folder)
+                plan = plan_of_text(version.project_text, "the pattern as it was", folder)
             except ProjectError:
                 return None
+            return plan if fingerprint(plan) == mark else None
     return None
 
 

@@ -21,6 +21,7 @@ from stepper.commands.hearing import FilmSwitch, heard_in
 from stepper.commands.keeping import Keeper, take_up
 from stepper.commands.listening import NOT_INSTALLED, LiveEars, ears_installed
 from stepper.commands.loading import Loaded, load
+from stepper.commands.own_cues import with_cues_of
 from stepper.commands.preferences import Preferences, preferences
 from stepper.conductor import Conductor
 from stepper.session.cues import Cue, Enough
@@ -71,7 +72,7 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         importlib.import_module("stepper.commands.showing").write_picture(loaded, args.picture)
         return 0
-    mine = preferences()
+    mine = with_cues_of(loaded, preferences())
     for remark in mine.remarks:
         _complain(remark)
     plain = args.plain or not sys.stdin.isatty()
@@ -82,7 +83,7 @@ def run(args: argparse.Namespace) -> int:
             return int(showing.sit(loaded, terminal, mine, args))
         _complain(f"{terminal.why_not}; going on line by line.")
     film = FilmSwitch(mine.hearing.address)
-    recording = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film)
+    recording = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film, mine)
     with ExitStack() as stack:
         speaker = None if args.mute else _speaker(mine)
         if speaker is not None:
@@ -130,9 +131,7 @@ def _begun(
         silence_s=60.0 * mine.care.silence_minutes,
     )
     _show(f"{loaded.plan.title}.")
-    if taken.changed is not None:
-        conductor.carry_out(taken.changed)
-    conductor.begin(taken.fingerprint)
+    conductor.begin(taken.fingerprint, taken.changed)
     return conductor
 
 
@@ -167,7 +166,7 @@ def _open_ears(
     ears = LiveEars(
         loaded.plan,
         speaker,
-        mine.hearing,
+        mine,
         hear=hear,
         tell=lambda is_open, sentence: _complain(sentence),
         is_addressed=film,

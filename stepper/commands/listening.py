@@ -13,10 +13,10 @@ from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
 from stepper.commands.hearing import recogniser_for
+from stepper.commands.preferences import Preferences
 from stepper.commands.voice_enrol import voice_path
 from stepper.ears.deafness import Deafness
 from stepper.ears.known_voice import KnowingRecogniser, kept_voice
-from stepper.ears.settings import HearingSettings
 from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
@@ -44,7 +44,7 @@ class LiveEars:
         self,
         plan: Plan,
         speaker: Speaker | None,
-        settings: HearingSettings,
+        mine: Preferences,
         *,
         hear: Callable[[str], None],
         tell: Callable[[bool, str], None],
@@ -55,15 +55,16 @@ class LiveEars:
         Args:
             plan: What is knitted, for the names a cue may hold.
             speaker: Whose own voice is not to be heard; none where nothing is said.
-            settings: Through which microphone, and how.
+            mine: Through which microphone she is heard, how, and her own words for cues.
             hear: Takes the words of a cue. From a thread.
             tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
                 setting could not be followed, why nothing is heard. From a thread.
             is_addressed: Whether the address word is asked for now; otherwise as the settings say.
         """
         self._is_addressed = is_addressed
-        self._plan, self._settings, self._hear, self._tell = plan, settings, hear, tell
-        self._speaking = Deafness(speaker, settings.deaf_tail_s) if speaker is not None else None
+        self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
+        self._settings = mine.hearing
+        self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
         self._ready = False
         self._microphone: LiveMicrophone | None = None
         self._closed = False
@@ -86,7 +87,7 @@ class LiveEars:
 
     def _recogniser(self) -> Recogniser:
         """Load what makes words of sound, behind what knows her voice, where that is known."""
-        recogniser = recogniser_for(self._plan, is_addressed=self._is_addressed)
+        recogniser = recogniser_for(self._plan, self._mine, self._is_addressed)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 

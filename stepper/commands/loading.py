@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from stepper.errors import ProjectError
+from stepper.language.own_words import faults
 from stepper.plan.compile import Reading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -34,7 +35,7 @@ def load(path: Path) -> Loaded:
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
-    project, plan = _compiled(text, str(path), path.parent)
+    project, plan = _compiled(text, str(path), path.parent, cues=True)
     return Loaded(path=path, text=text, project=project, plan=plan)
 
 
@@ -83,17 +84,34 @@ def plan_of_text(text: str, name: str, folder: Path) -> Plan:
     Raises:
         ProjectError: The text has problems.
     """
-    return _compiled(text, name, folder)[1]
+    return _compiled(text, name, folder, cues=False)[1]
 
 
-def _compiled(text: str, name: str, folder: Path) -> tuple[Project, Plan]:
+def _compiled(text: str, name: str, folder: Path, *, cues: bool) -> tuple[Project, Plan]:
+    """Read and compile a text; what it says of cues is checked where it is to be followed."""
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
-        raise ProjectError(render_problems(_all_problems(reading), text, name))
+        problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
+        raise ProjectError(render_problems(problems, text, name))
     compiled = compile_plan(reading.project)
-    if compiled.plan is None:
-        raise ProjectError(render_problems(compiled.problems, text, name))
+    problems = (*compiled.problems, *(_cue_problems(reading.project, compiled.plan) if cues else ()))
+    if compiled.plan is None or problems:
+        raise ProjectError(render_problems(problems, text, name))
     return reading.project, compiled.plan
+
+
+def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:
+    """Find the words for cues that cannot be followed."""
+    if project is None:
+        return ()
+    of = {each.words: each for each in project.cues}
+    own = {each.words: each.meant for each in project.cues}
+    found = faults(own, plan if plan is not None else Plan(title=project.title, rounds=()))
+    places = ((of[each.words], each) for each in found)
+    return tuple(
+        (cue.meant_place if each.at_meaning else cue.place).problem(each.sentence, each.hint)
+        for cue, each in places
+    )
 
 
 def _all_problems(reading: FileReading) -> tuple[Problem, ...]:

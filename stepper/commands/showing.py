@@ -79,7 +79,7 @@ def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Nam
         BrokenPipeError: The terminal has gone.
     """
     film = FilmSwitch(mine.hearing.address)
-    cues = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film)
+    cues = None if args.hear is None or args.deaf else heard_in(args.hear, loaded.plan, film, mine)
     why_no_ears = "" if cues is not None else _why_no_ears(args, mine)
     later: list[Screen] = []
     speaker, why_silent = _speaker(later, mine, mute=args.mute)
@@ -94,6 +94,7 @@ def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Nam
                     voice=speaker,
                     why_no_voice=why_silent,
                     why_no_ears=why_no_ears,
+                    own_words=mine.wordings,
                 )
             )
             later.append(screen)
@@ -177,7 +178,7 @@ def _live_ears(
         reason = sentence.removeprefix("Nothing is heard, since ").partition(";")[0].rstrip(".")
         screen.ears_end("" if is_open else reason[:1].lower() + reason[1:])
 
-    return LiveEars(loaded.plan, speaker, mine.hearing, hear=screen.hear, tell=tell, is_addressed=film)
+    return LiveEars(loaded.plan, speaker, mine, hear=screen.hear, tell=tell, is_addressed=film)
 
 
 def _begun(
@@ -207,9 +208,7 @@ def _begun(
         rest=mine.care.rest,
         silence_s=60.0 * mine.care.silence_minutes,
     )
-    if taken.changed is not None:
-        conductor.carry_out(taken.changed)
-    conductor.begin(taken.fingerprint)
+    conductor.begin(taken.fingerprint, taken.changed)
     return conductor
 
 

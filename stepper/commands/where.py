@@ -95,8 +95,8 @@ def _lines(session: Session, garment: Garment, now: str, *, changed: bool) -> It
     yield f"{standing.title}."
     if not garment.begun:
         yield "Nothing is knitted yet."
-    # Nobody comes back from a silence here, so the place is not said twice.
-    state = replace(session.state, last_cue_at="")
+    # Nobody comes back from a silence here, so the place is not said twice; and nobody answers a question.
+    state = replace(session.state, last_cue_at="", question=None)
     for cue in (Where(at=now), HowFar(at=now)):
         for effect in respond(plan, state, cue, (), state):
             yield told(effect, plan)

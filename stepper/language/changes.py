@@ -5,7 +5,8 @@ from __future__ import annotations
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.carry import Change
-from stepper.session.effects import TellChanges
+from stepper.plan.resuming import Choice
+from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 MOST_TOLD = 4
 """Changes told one by one; of more, the number. Source: chosen for the ear, see `steps.BREATH`."""
@@ -39,6 +40,8 @@ def told_change(change: Change) -> str:
     else:
         rounds = f"rounds {change.first} to {change.last}"
     name = f"{sentence_case(change.section)}, {rounds}"
+    if change.kind == "renamed":
+        return f"{sentence_case(change.was)} is now called {change.section}."
     if change.label:
         name += f", {change.label}"
     what: str = change.kind
@@ -47,3 +50,46 @@ def told_change(change: Change) -> str:
     if change.count_before != change.count_after:
         what += f", {change.count_after} stitches after it and not {change.count_before}"
     return f"{name}: {what}, {'already knitted' if change.knitted else 'still to come'}."
+
+
+def told_question(effect: AskPlace) -> str:
+    """Ask where to go on: each place with what comes off first and whether the count fits there."""
+    if effect.later:
+        return "Where you go on in the changed pattern is asked again next time."
+    offers = [f"{number}: {_offer(each)}" for number, each in enumerate(effect.choices, start=1)]
+    return f"Where do you go on? {' '.join(offers)} Say: take number 1."
+
+
+def told_choice(effect: TellChosen) -> str:
+    """Say what the place chosen asks for before she goes on."""
+    choice = effect.choice
+    sentences = [_taken_back(choice, "Take back")] if _taken_back(choice, "Take back") else []
+    if choice.have != choice.want:
+        have = plural(choice.have, "stitch", "stitches")
+        sentences.append(f"You have {have} where it wants {choice.want}.")
+    return " ".join(["Going on in the changed pattern.", *sentences])
+
+
+def _offer(choice: Choice) -> str:
+    """Say one place."""
+    word = "row" if choice.flat else "round"
+    if choice.number:
+        where = f"{sentence_case(choice.section)}, {word} {choice.number}"
+        where += f", {choice.label}" if choice.label else ""
+        where += f", stitch {choice.stitch}" if choice.stitch else ""
+    else:
+        where = f"the end of {choice.section}"
+    fits = f"{plural(choice.have, 'stitch', 'stitches')}, as it wants"
+    if choice.have != choice.want:
+        fits = f"you have {plural(choice.have, 'stitch', 'stitches')} and it wants {choice.want}"
+    back = _taken_back(choice, "take back")
+    return f"{where}; {fits}{'; ' + back.rstrip('.') if back else ''}."
+
+
+def _taken_back(choice: Choice, verb: str) -> str:
+    """Say what comes off first; nothing where nothing does."""
+    word = "row" if choice.flat else "round"
+    parts = [plural(choice.rounds_back, word)] if choice.rounds_back else []
+    if choice.stitches_back:
+        parts.append(f"{plural(choice.stitches_back, 'stitch', 'stitches')} of the {word} in hand")
+    return f"{verb} {' and '.join(parts)}." if parts else ""

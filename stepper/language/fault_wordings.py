@@ -99,8 +99,8 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Choose,
-        says="takes one of the remedies",
-        spoken=("take remedy {number}", "remedy {number}"),
+        says="takes one of the remedies, or of the places asked about",
+        spoken=("take remedy {number}", "remedy {number}", "take number {number}"),
     ),
     Wording(
         cue=cues.Tink,
@@ -134,7 +134,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Ask,
         fixed={"asking": Asking.MORE},
-        says="asks for a count wherever one pays",
+        says="asks for a count twice as often, and where the pattern does",
         spoken=("ask more", "ask me more often"),
     ),
     Wording(
@@ -152,8 +152,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Ask,
         fixed={"asking": Asking.PATTERN},
-        says="asks for a count where the pattern does",
+        says="asks for a count where the pattern does, and nowhere else",
         spoken=("ask as the pattern does",),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.COST},
+        says="asks for a count where one pays, as at the beginning",
+        spoken=("ask where it pays", "ask as usual"),
     ),
     Wording(
         cue=cues.CountAloud,

@@ -232,8 +232,9 @@ def _lifeline(effect: effects.TellLifeline, plan: Plan) -> str:
 
 def _asking(effect: effects.TellAsking, plan: Plan) -> str:
     return {
-        Asking.PATTERN: "I ask for a count where the pattern does.",
-        Asking.MORE: "I ask for a count wherever one pays.",
+        Asking.COST: "I ask for a count where one pays.",
+        Asking.PATTERN: "I ask for a count where the pattern does, and nowhere else.",
+        Asking.MORE: "I ask for a count twice as often, and where the pattern does.",
         Asking.LESS: "I ask for a count only where a fault would be locked in.",
         Asking.NEVER: "I ask for no counts.",
     }[effect.asking]

@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.language import mending, outlook
-from stepper.language.changes import told_changes
+from stepper.language.changes import told_changes, told_choice, told_question
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
@@ -324,6 +324,8 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellStart: _start,
         effects.TellRecap: _recap,
         effects.TellChanges: _changes,
+        effects.AskPlace: lambda effect, plan: told_question(effect),
+        effects.TellChosen: lambda effect, plan: told_choice(effect),
         effects.TellStep: _step,
         effects.TellFinished: _finished,
         effects.TellPlace: _place,

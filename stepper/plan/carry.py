@@ -1,15 +1,10 @@
 """Carry a place from the plan knitted so far into the plan of a changed project file, and say what changed.
 
-Pure: two plans and a place in, a place and a list of changes out. Theory of operation:
-
-1. Sections are matched by name. Within a section, rounds are aligned by what is worked in them, so a round
-   put in or left out is told as that and not as a change of every round after it.
-2. A place is section, round and label. The stretch of rounds that belongs to a label (from the label to the
-   next one) is looked up in the new plan. If it begins the same as far as the round in hand, the place is as
-   far from the label as it was; if not, the place goes with the round as aligned; if the round is gone, the
-   place is as far from the label as the new plan allows, and `found` is false.
-3. Nothing is silent: the caller tells `changes`, which of them are already knitted, and a count that no
-   longer fits.
+Pure: two plans and a place in, a place (or the choice of one) and a list of changes out. The place goes with
+what is knitted (`stepper.plan.resuming`). For what is told, sections are matched by name, those with another
+name by what is knitted in them; within a section rounds are aligned by what is worked in them, so a round put
+in or left out is told as that and not as a change of every round after it. Nothing is silent: the caller
+tells `changes`, which of them are already knitted, and a count that no longer fits.
 """
 
 from __future__ import annotations
@@ -19,8 +14,10 @@ from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
 from typing import Literal
 
+from stepper.plan.aligning import renamed_sections
 from stepper.plan.lengthen import Correction, rounds_at_gauge
 from stepper.plan.model import Plan, Round, Run, Stretch
+from stepper.plan.resuming import Choice, resume
 
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 
@@ -29,8 +26,9 @@ _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 class Change:
     """Neighbouring rounds of a section that differ between two plans."""
 
-    kind: Literal["changed", "added", "removed"]
+    kind: Literal["changed", "added", "removed", "renamed"]
     section: str
+    """As it is called now; for `removed` as it was."""
     first: int
     """Round of the section with which it begins, from 1: in the new plan, for `removed` in the old one."""
     last: int
@@ -47,6 +45,8 @@ class Change:
     """Stitches after the last of them now; as it was for `removed`. Unit: stitches."""
     knitted: bool
     """Whether any of it lies in what is already knitted."""
+    was: str = ""
+    """What the section was called, for `renamed`; the rounds told are then all of it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,11 +54,16 @@ class Carried:
     """A place in the new plan, and all there is to say about it."""
 
     index: int
-    """Round to go on with, from 0; the number of rounds when the new plan has none left."""
+    """Round to go on with, from 0; the number of rounds when the new plan has none left. The likeliest where
+    she has to choose."""
     stitch: int
     """Stitches of it worked."""
     found: bool
-    """Whether the round in hand is in the new plan, with the same stitches in it."""
+    """Whether the place is sure."""
+    same: bool
+    """Whether the round in hand is in the new plan there, with the same stitches in it."""
+    choices: tuple[Choice, ...]
+    """Places to choose from, the likeliest first; empty where the place is sure."""
     have: int
     """Stitches on the needles at the beginning of the round in hand, by the old plan. Unit: stitches."""
     want: int
@@ -76,25 +81,18 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
         index: Round in hand in the old plan, from 0; the number of rounds when all are done.
         stitch: Stitches of it worked.
     """
-    if not old.rounds or not new.rounds:
-        place, found = 0, not index
-    elif index >= len(old.rounds):
-        last, found = _carried_index(old, new, len(old.rounds) - 1)
-        place = last + 1
-    else:
-        place, found = _carried_index(old, new, index)
-    worked = 0
-    if stitch and index < len(old.rounds) and place < len(new.rounds):
-        same = old.rounds[index].runs == new.rounds[place].runs
-        found = found and same
-        worked = stitch if same else max(0, min(stitch, new.rounds[place].progress - 1))
+    place = resume(old, new, index=index, stitch=stitch)
+    have = _count_before(old, index)
     return Carried(
-        index=place,
-        stitch=worked,
-        found=found,
-        have=_count_before(old, index),
-        want=_count_before(new, place),
-        changes=tuple(_changes(old, new, old_index=index, new_index=place)),
+        index=place.index,
+        stitch=place.stitch,
+        found=not place.choices,
+        same=place.same,
+        choices=place.choices,
+        have=have,
+        # A place that is sure fits what is on the needles, or it would not be.
+        want=_count_before(new, place.index) if place.choices else have,
+        changes=tuple(_changes(old, new, old_index=index, new_index=place.index)),
     )
 
 
@@ -109,12 +107,14 @@ def carry_corrections(old: Plan, new: Plan, corrections: Iterable[Correction]) -
         new: The new plan as compiled.
         corrections: What measuring said while knitting the old one.
     """
+    renamed = renamed_sections(old, new)
     places = {_stretch_name(new, at): at for at in range(len(new.stretches))}
     carried = []
     for correction in corrections:
         if not 0 <= correction.stretch < len(old.stretches):
             continue
-        at = places.get(_stretch_name(old, correction.stretch))
+        section, nth = _stretch_name(old, correction.stretch)
+        at = places.get((renamed.get(section, section), nth))
         if at is None:
             continue
         before, after = old.stretches[correction.stretch], new.stretches[at]
@@ -143,95 +143,6 @@ def _count_before(plan: Plan, index: int) -> int:
     return plan.rounds[-1].after if plan.rounds else 0
 
 
-# The place
-
-
-def _carried_index(old: Plan, new: Plan, index: int) -> tuple[int, bool]:
-    """Find the round of the new plan that goes with one of the old plan, and whether it is the same."""
-    name = old.rounds[index].section
-    old_span, new_span = _spans(old, new, index)
-    if not new_span:
-        return _after_lost_section(old, new, index), False
-    for spans in ((old_span, new_span), (_section(old, name), _section(new, name))):
-        at = _aligned(old, new, *spans, index=index)
-        if at is not None:
-            return at, True
-    nearest = min(new_span.start + index - old_span.start, new_span.stop - 1)
-    return nearest, False
-
-
-def _aligned(old: Plan, new: Plan, old_span: range, new_span: range, *, index: int) -> int | None:
-    """Find a round among the rounds of a span: as far from its beginning, or else where it moved to."""
-    offset = index - old_span.start
-    before = [_work(old.rounds[at]) for at in old_span]
-    after = [_work(new.rounds[at]) for at in new_span]
-    if before[: offset + 1] == after[: offset + 1]:
-        return new_span.start + offset
-    for block in SequenceMatcher(None, before, after, autojunk=False).get_matching_blocks():
-        if block.a <= offset < block.a + block.size:
-            return new_span.start + block.b + offset - block.a
-    return None
-
-
-def _spans(old: Plan, new: Plan, index: int) -> tuple[range, range]:
-    """Give the rounds of the label a round belongs to, in both plans.
-
-    Without a label they are those from the beginning of the section. Where the new plan does not know the
-    label the whole section stands in: what the label stood at may still be there.
-    """
-    span = _span(old, index)
-    head = old.rounds[span.start]
-    old_section, new_section = _section(old, head.section), _section(new, head.section)
-    if head.label is None:
-        return (span, _from(new, new_section.start)) if new_section else (span, new_section)
-    alike = [at for at in old_section if _same_name(old.rounds[at].label, head.label)]
-    found = [at for at in new_section if _same_name(new.rounds[at].label, head.label)]
-    nth = alike.index(span.start)
-    if nth < len(found):
-        return span, _from(new, found[nth])
-    return old_section, new_section
-
-
-def _section(plan: Plan, name: str) -> range:
-    """Give the rounds of a section."""
-    places = [round_.index for round_ in plan.rounds if round_.section == name]
-    return range(places[0], places[-1] + 1) if places else range(0)
-
-
-def _span(plan: Plan, index: int) -> range:
-    """Give the rounds that belong to the same label as a round: from the label up to the next one."""
-    section = plan.rounds[index].section
-    start = index
-    while start and plan.rounds[start].label is None and plan.rounds[start - 1].section == section:
-        start -= 1
-    return _from(plan, start)
-
-
-def _from(plan: Plan, start: int) -> range:
-    """Give the rounds from one that begins a labelled line, or a section, up to the next such."""
-    section = plan.rounds[start].section
-    stop = start + 1
-    while (
-        stop < len(plan.rounds) and plan.rounds[stop].label is None and plan.rounds[stop].section == section
-    ):
-        stop += 1
-    return range(start, stop)
-
-
-def _same_name(one: str | None, other: str | None) -> bool:
-    return one is not None and other is not None and one.casefold() == other.casefold()
-
-
-def _after_lost_section(old: Plan, new: Plan, index: int) -> int:
-    """Find where to go on when the section in hand is gone: with the next section that is still there."""
-    names = old.sections
-    for name in names[names.index(old.rounds[index].section) + 1 :]:
-        for round_ in new.rounds:
-            if round_.section == name:
-                return round_.index
-    return min(index, len(new.rounds))
-
-
 # The changes
 
 
@@ -247,9 +158,14 @@ def _key(round_: Round) -> tuple[str | None, _Work]:
 
 def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterator[Change]:
     """List what differs, section by section."""
-    for section in dict.fromkeys((*old.sections, *new.sections)):
-        before = [round_ for round_ in old.rounds if round_.section == section]
+    renamed = renamed_sections(old, new)
+    for section in dict.fromkeys((*(renamed.get(name, name) for name in old.sections), *new.sections)):
+        was = next((name for name, now in renamed.items() if now == section), section)
+        before = [round_ for round_ in old.rounds if round_.section == was]
         after = [round_ for round_ in new.rounds if round_.section == section]
+        if was != section:
+            told = _change(section, before, after, old_index, new_index)
+            yield replace(told, kind="renamed", was=was, label=None)
         matcher = SequenceMatcher(None, [*map(_key, before)], [*map(_key, after)], autojunk=False)
         for tag, b1, b2, a1, a2 in matcher.get_opcodes():
             if tag == "equal":
@@ -268,7 +184,7 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
 
 def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:
     shown = after or before
-    knitted = before[0].index < old_index if before else after[0].index < new_index
+    knitted = before[0].index < old_index if before else after[-1].index < new_index
     kind: Literal["changed", "added", "removed"] = "changed"
     if not before:
         kind = "added"

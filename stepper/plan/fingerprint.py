@@ -1,10 +1,32 @@
-"""One short name for all the numbers of a plan, to notice that they changed. No I/O."""
+"""What makes a plan, and a round of it, the same to knit: to notice that they changed. No I/O."""
 
 from __future__ import annotations
 
 import hashlib
 
-from stepper.plan.model import Plan
+from stepper.plan.model import Plan, Round
+
+Knitted = tuple[int, int, bool, str, tuple[tuple[str, str, int], ...]]
+"""What is knitted in a round: stitches before and after, whether flat, its side, and its stitches."""
+
+_MARKERS = frozenset(("pm", "sm", "rm"))
+
+
+def knitted(round_: Round) -> Knitted:
+    """Give what is knitted in a round: two rounds with the same are the same fabric on the same stitches.
+
+    Names, labels, remarks, needles and markers do not matter; the name of stitches on hold does, since one
+    sleeve is not the other.
+    """
+    work: list[tuple[str, str, int]] = []
+    for run in round_.runs:
+        if run.stitch in _MARKERS:
+            continue
+        if work and work[-1][:2] == (run.stitch, run.yarn):
+            work[-1] = (run.stitch, run.yarn, work[-1][2] + run.times)
+        else:
+            work.append((run.stitch, run.yarn, run.times))
+    return round_.before, round_.after, round_.flat, round_.side, tuple(work)
 
 
 def fingerprint(plan: Plan) -> str:

@@ -146,6 +146,18 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OwnCue:
+    """Words of the knitter's own for a cue."""
+
+    words: str
+    meant: str
+    """The wording of the vocabulary that they stand for; not checked here."""
+    place: Place
+    """Of her words."""
+    meant_place: Place
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Project:
     """The whole file, checked value by value; the arithmetic comes with the plan."""
 
@@ -172,5 +184,5 @@ class Project:
     """Longest float that is not caught, where the file gives a length. Unit: mm."""
     float_stitches: int | None = None
     """The same where the file gives a count. Unit: stitches."""
-    cues: dict[str, str] = field(default_factory=dict)
-    """The knitter's own wordings: wording to the cue it stands for."""
+    cues: tuple[OwnCue, ...] = ()
+    """The knitter's own wordings, in the order of the file."""

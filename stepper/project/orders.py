@@ -111,7 +111,7 @@ _CASTS_ON = re.compile(
 
 
 def _looked_at(sentence: str) -> str:
-    """Give the words that are looked at, with a colon behind a label of the old style: "The body.—Cast on"."""
+    """Return the words looked at, with a colon behind a label of the old style: "The body.—Cast on"."""
     return re.sub(r"\.\s?[–—]\s?", ": ", sentence[:LONGEST])
 
 

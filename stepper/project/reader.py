@@ -19,7 +19,7 @@ from stepper.project.materials import (
     read_yarns,
     read_yes,
 )
-from stepper.project.model import Alteration, Chart, Fabric, Project, Section, Switch, Yarn
+from stepper.project.model import Alteration, Chart, Fabric, OwnCue, Project, Section, Switch, Yarn
 from stepper.project.problems import Place, Problem, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
@@ -251,18 +251,19 @@ def _alterations(fields: Fields, draft: Draft) -> tuple[Alteration, ...]:
     return tuple(found)
 
 
-def _cues(fields: Fields, draft: Draft) -> dict[str, str]:
+def _cues(fields: Fields, draft: Draft) -> tuple[OwnCue, ...]:
     node = fields.mapping("cues")
     if node is None:
-        return {}
+        return ()
     inner = Fields(node, "`cues`", draft.problems)
-    found = {}
-    for wording, (_, value) in inner.found.items():
+    found = []
+    for words, (key, value) in inner.found.items():
         if isinstance(value, Scalar) and value.text.strip():
-            found[wording] = value.text.strip()
+            meant = value.text.strip()
+            found.append(OwnCue(words=words, meant=meant, place=key.place, meant_place=value.place))
         else:
             draft.problems.append(value.place.problem("a cue is one line of words."))
-    return found
+    return tuple(found)
 
 
 def _sections(fields: Fields, draft: Draft) -> tuple[Section, ...]:

@@ -191,6 +191,7 @@ class Screen:
             senses=self._senses(asleep=session.state.asleep),
             told=self._told,
             history=self._happenings() if face.page is Page.JOURNAL else (),
+            own_words=self._around.own_words,
         )
 
     def key(self, name: str) -> None:

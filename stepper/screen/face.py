@@ -15,7 +15,7 @@ from stepper.plan.model import Plan
 from stepper.screen.debounce import Presses, Verdict, judge
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Entry, Page
 from stepper.screen.rows import clean
-from stepper.session.cues import Cue, Enough, Note, SectionCount, Ten, Undo
+from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
 from stepper.session.mending import inquire
 from stepper.session.state import State
 
@@ -172,8 +172,10 @@ def _number(face: Face, key: str, at_s: float, plan: Plan, state: State) -> Pres
 
 
 def number_cue(plan: Plan, state: State, number: int) -> Cue:
-    """Give what enter makes of a number: a part of a count aloud, an answer where a count between landmarks
-    is asked for, else a count."""
+    """Give what enter makes of a number: a place to go on where that is asked, a part of a count aloud, an
+    answer where a count between landmarks is asked for, else a count."""
+    if state.question is not None:
+        return Choose(number=number)
     if state.knitting.tens is not None:
         return Ten(stitches=number)
     inquiry = inquire(plan, state)

@@ -147,6 +147,7 @@ _WHAT: Final[MappingProxyType[type[Event], Callable[[Any, Plan], str]]] = Mappin
     {
         events.Opened: lambda event, plan: "sat down to knit",
         events.PlanChanged: lambda event, plan: f"pattern changed; on from {_where(event.place, plan)}",
+        events.PlaceAsked: lambda event, plan: "pattern changed; asked where to go on",
         events.Advanced: _advanced,
         events.Returned: lambda event, plan: f"back to {_where(event.place, plan)}",
         events.Placed: lambda event, plan: f"place set: {_where(event.place, plan)}",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 from typing import Final
 
@@ -12,7 +12,7 @@ from stepper.screen.cells import LEGEND
 from stepper.screen.foot import foot
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
 from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, padded, row, row_width
+from stepper.screen.rows import Row, Span, clean, padded, row, row_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
 
@@ -27,7 +27,7 @@ _SAID_COLUMN = 54
 def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page, moved down as far as it was asked. Always: as many rows as the terminal has."""
     yarn = next(iter(scene.plan.yarns.values()), "wool")
-    lines = _lines(terminal.columns, yarn)
+    lines = _lines(terminal.columns, yarn, scene.own_words)
     room = max(1, terminal.rows - 3)
     down = min(scene.face.down, max(0, len(lines) - room))
     shown = lines[down : down + room]
@@ -41,13 +41,16 @@ def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     return stacked(blocks, terminal.columns, terminal.rows)
 
 
-def _lines(columns: int, yarn: str) -> list[Row]:
+def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
     """Write the whole page."""
     lines = [line for key in KEYS for line in _key(key, columns, yarn)]
     lines += [(), row(" A number, then:", BOLD)]
     for each in NUMBER_KEYS:
         phrase = recommended(each.kind)[0].replace("{number}", str(each.for_instance))
         lines.append(_entry(each.key, each.says, _said((phrase,), yarn)))
+    if own:
+        lines += [(), row(" Your own words:", BOLD)]
+        lines += [_entry("", f'"{clean(words)}"', _said((meant,), yarn)) for words, meant in own.items()]
     lines += [(), row(" Always:", BOLD), _entry("esc", "be silent at once; back to the round", "")]
     lines += [_entry("ctrl-c", "leave at once; nothing is lost", "")]
     lines += [(), row(" Signs of the chart:", BOLD)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
@@ -26,6 +27,8 @@ class Scene:
     """What the last cue was answered with, without the step itself, which is shown anyway."""
     history: tuple[Happening, ...] = ()
     """What happened, the latest first, for the journal's page."""
+    own_words: Mapping[str, str] = field(default_factory=dict)
+    """The knitter's own words for cues: hers to one of the vocabulary's."""
 
     @property
     def plan(self) -> Plan:

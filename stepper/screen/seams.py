@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
 from typing import Protocol
 
 from stepper.screen.style import Depth
@@ -67,5 +67,7 @@ class Surroundings:
     why_no_voice: str = "mute"
     why_no_ears: str = "keys and typed cues only"
     """Empty where the ears are open."""
+    own_words: Mapping[str, str] = field(default_factory=dict)
+    """The knitter's own words for cues: hers to one of the vocabulary's."""
     clock: Callable[[], float] = time.monotonic
     """Unit: s."""

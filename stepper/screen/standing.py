@@ -13,6 +13,7 @@ from stepper.screen.style import Badge, Depth, badge
 from stepper.session.checking import due
 from stepper.session.checks import expected_at_end
 from stepper.session.mending import inquire
+from stepper.session.placing import first_say
 from stepper.session.state import Place, State
 from stepper.session.tally import count_at
 
@@ -29,6 +30,8 @@ class Verdict:
 def verdict(plan: Plan, state: State) -> Verdict:
     """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
     knitting = state.knitting
+    if state.question is not None:
+        return Verdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
     if knitting.tens is not None:
         so_far = f"{sum(knitting.tens)} so far"
         return Verdict(badge=Badge.ASKS, word="counting", detail=so_far)
@@ -37,10 +40,10 @@ def verdict(plan: Plan, state: State) -> Verdict:
     asked = _asked(plan, state)
     if asked is not None:
         return asked
-    if knitting.verified is None:
+    if knitting.stands is None:
         worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
         return Verdict(badge=Badge.CALM, word="not counted", detail=worked)
-    return _stands(plan, state, knitting.verified.place, knitting.verified.stitches)
+    return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
 
 
 def expected(plan: Plan, state: State) -> tuple[int, int]:
@@ -62,7 +65,7 @@ def _fault(plan: Plan, state: State) -> Verdict:
 
 def _asked(plan: Plan, state: State) -> Verdict | None:
     """Tell of a count that is asked for between the last round and this one."""
-    place, verified = state.place, state.knitting.verified
+    place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
         return None
     if verified is not None and verified.place == place:
@@ -76,7 +79,7 @@ def _asked(plan: Plan, state: State) -> Verdict | None:
 
 def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
     """Tell whether the end of a round was counted ahead, from within it."""
-    verified = state.knitting.verified
+    verified = state.knitting.stands
     return (
         verified is not None
         and verified.place.index == index

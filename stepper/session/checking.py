@@ -71,6 +71,9 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     asking, round_ = state.knitting.asking, plan.rounds[done]
     if asking is Asking.NEVER:
         return None
+    check = round_.checkpoint.reason if round_.checkpoint is not None else None
+    if asking is Asking.PATTERN:
+        return check
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
     lock = None if ahead is None else locks(round_, ahead)
     if lock == SHAPING and _shaped_before(plan, done):
@@ -81,7 +84,6 @@ def due(plan: Plan, state: State, done: int) -> str | None:
         lock = None  # one plain round ago it was right
     if asking is Asking.LESS:
         return lock
-    check = round_.checkpoint.reason if round_.checkpoint is not None else None
     if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
         return check
     return lock or _by_cost(plan, state, done, soft or check)
@@ -104,7 +106,7 @@ def locks(done: Round, ahead: Round) -> str | None:
 
 def _just_counted(state: State, done: int) -> bool:
     """Tell whether the stitches were counted and right when a round began."""
-    verified = state.knitting.verified
+    verified = state.knitting.stands
     return verified is not None and verified.place == Place(index=done)
 
 
@@ -120,8 +122,8 @@ def _shaped_before(plan: Plan, done: int) -> bool:
 
 def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
     """Tell whether the interval of least cost is passed in a round, or half of it at a shaped one."""
-    verified = state.knitting.verified.place if state.knitting.verified is not None else Place()
-    if verified.index > done:
+    verified = state.knitting.stands.place if state.knitting.stands is not None else Place()
+    if verified >= Place(index=done + 1):
         return None
     worked = plan.rounds[verified.index : done]
     before = max(0.0, _risk_of(worked) - verified.stitch)

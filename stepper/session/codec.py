@@ -25,7 +25,7 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 6
+STATE_VERSION: Final = 7
 """Version of the form a state is written in. Goes up with every change to `State` or what is in it."""
 
 
@@ -42,14 +42,19 @@ KINDS: Final = types.MappingProxyType({kind_of(event): event for event in EVENTS
 """Class of each kind."""
 
 _SECOND: Final = ("advanced", "returned", "placed", "jumped")
-# Version 2 tells the stitches and the kind of knitting, for pace and days; version 1 did not.
+# Version 2 tells the stitches and the kind of knitting, for pace and days; version 1 did not. Version 3 of a
+# jump tells whether the last good count is left behind. Version 2 of a changed plan moves respacings and
+# lifelines too.
 
-VERSIONS: Final = types.MappingProxyType({kind: 2 if kind in _SECOND else 1 for kind in KINDS})
+VERSIONS: Final = types.MappingProxyType(
+    dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed"), 2) | {"jumped": 3}
+)
 """Version each kind is written in now."""
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 _UPGRADES: Final[types.MappingProxyType[tuple[str, int], _Upgrade]] = types.MappingProxyType(
     {(kind, 1): lambda body: body for kind in _SECOND}
+    | {("jumped", 2): lambda body: body, ("plan-changed", 1): lambda body: body}
 )
 # (kind, old version): the body in that version to the body in the next.
 

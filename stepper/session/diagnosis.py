@@ -55,7 +55,7 @@ def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = No
     """
     looking = looking if looking is not None else search(plan, state, fault)
     found: list[tuple[float, int, Foretold]] = []
-    for index in window(plan, fault, state.knitting.verified):
+    for index in window(plan, fault, state.knitting.stands):
         stitches = max(1, plan.rounds[index].progress)
         broken = BREAK_ODDS / stitches * sum(each.index == index for each in state.breaks)
         for told in foretold(plan, index):

@@ -12,6 +12,7 @@ from enum import Enum
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
+from stepper.plan.resuming import Choice
 from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
 from stepper.session.outlook import Outlook
@@ -71,6 +72,21 @@ class TellChanges(Effect):
     want: int
     found: bool
     comparable: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskPlace(Effect):
+    """Ask where to go on in a changed pattern; `later` where the sitting ends without an answer."""
+
+    choices: tuple[Choice, ...]
+    later: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellChosen(Effect):
+    """Say that it goes on at the place chosen, and what is off there."""
+
+    choice: Choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -398,14 +414,13 @@ class TellTally(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellSpot(Effect):
-    """Say the place by what is on the needles: how far past which marker."""
+    """Say the place by what is on the needles: how far past which marker, or the round to be begun."""
 
     past: int
     """Stitches since it. Unit: stitches."""
     marker: int
     """Which marker of the round, from 1; 0 for the beginning of the round."""
     index: int | None = None
-    """The round, where it is still to be begun."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
-from stepper.session.state import Answer, Asking, Place, Reading, Sight
+from stepper.session.state import Answer, Asking, Place, Question, Reading, Sight
 from stepper.session.steps import By
 
 
@@ -56,6 +56,22 @@ class PlanChanged(Event):
     """Whether the old plan could still be read; if not, `changes` is empty without saying anything."""
     mends: tuple[Mend, ...] = ()
     """The counts that are off as they apply to the new plan."""
+    respacings: tuple[Respacing, ...] | None = None
+    """Rounds spread anew as they apply to the new plan; None in entries of version 1, which kept them."""
+    lifelines: tuple[Place, ...] | None = None
+    """Lifelines as they lie in the new plan; None in entries of version 1, which kept them."""
+    answer: int = 0
+    """Which of the places offered she chose, from 1; 0 where the place was sure."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceAsked(Event):
+    """The project file was no longer the one of the last sitting, and where to go on was asked."""
+
+    old_fingerprint: str
+    question: Question
+    changes: tuple[Change, ...]
+    """What changed."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,6 +117,9 @@ class Jumped(Event):
     stitches: int = 0
     """Stitches no longer counted as worked, where it leads back. What it leads over is not knitted now and
     counts for nothing. 0 in entries of version 1. Unit: stitches."""
+    off_path: bool = False
+    """Whether the last good count does not lie on the way knitted to this place, so that it stands no more.
+    Never in entries before version 3."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -288,6 +307,7 @@ class ReadingSet(Event):
 EVENTS: tuple[type[Event], ...] = (
     Opened,
     PlanChanged,
+    PlaceAsked,
     Advanced,
     Returned,
     Placed,

@@ -22,6 +22,7 @@ from stepper.session.events import (
     Noted,
     Observed,
     Opened,
+    PlaceAsked,
     Placed,
     PlanChanged,
     ReadingSet,
@@ -46,16 +47,19 @@ def evolve(state: State, event: Event) -> State:
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
     seq = state.seq + 1
-    if not isinstance(event, Opened) and silent_long(state.last_cue_at, event.at):
+    if not isinstance(event, Opened | PlaceAsked) and silent_long(state.last_cue_at, event.at):
         state = _interrupted(state)
     state = replace(learned(state, event), reading=_read_on(state, event))
     match event:
         case ReadingSet():
             return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
         case Opened():
-            return replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
+            opened = replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
+            return replace(opened, question=None)  # asked anew where it is still open
+        case PlaceAsked():
+            return replace(state, seq=seq, question=event.question)
         case PlanChanged():
-            return _carried(replace(state, seq=seq), event)
+            return _carried(replace(state, seq=seq, question=None), event)
         case Closed():
             return _interrupted(replace(state, seq=seq, closed=True, last_cue_at=event.at))
         case FellAsleep():
@@ -72,7 +76,7 @@ def _read_on(state: State, event: Event) -> Reading | None:
     """Give what becomes of reading along: it goes on in its round, waits where the place was taken back, and
     ends where she leaves the round."""
     reading = state.reading
-    if reading is None or isinstance(event, Opened | Closed | PlanChanged | FellAsleep):
+    if reading is None or isinstance(event, Opened | Closed | PlanChanged | PlaceAsked | FellAsleep):
         return None
     if isinstance(event, Advanced | Placed | Returned | Jumped | Tinked | Remedied | Respaced):
         if event.place.index != reading.index:
@@ -140,6 +144,8 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
     """Give what the event makes of the knitting."""
     match event:
+        case Jumped() if event.off_path:
+            return replace(knitting, place=event.place, verified=None)
         case Advanced() | Returned() | Placed() | Jumped():
             return replace(knitting, place=event.place)
         case StrideSet():
@@ -165,9 +171,7 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
                 knitting, place=event.place, respacings=(*others, event.respacing), fault=None, tens=None
             )
         case LifelineLaid():
-            laid = sorted({(each.index, each.stitch) for each in (*knitting.lifelines, event.place)})
-            lifelines = tuple(Place(index=index, stitch=stitch) for index, stitch in laid)
-            return replace(knitting, lifelines=lifelines)
+            return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():
@@ -192,11 +196,10 @@ def _seen(fault: Fault | None, event: Observed) -> Fault:
 
 def _back_at(knitting: Knitting, place: Place) -> Knitting:
     """Go to a place; what lies beyond it of counts and lifelines is no longer in the fabric."""
-    here = (place.index, place.stitch)
     verified = knitting.verified
-    if verified is not None and (verified.place.index, verified.place.stitch) > here:
+    if verified is not None and verified.place > place:
         verified = None
-    lifelines = tuple(each for each in knitting.lifelines if (each.index, each.stitch) <= here)
+    lifelines = tuple(each for each in knitting.lifelines if each <= place)
     mends = tuple(each for each in knitting.mends if not _ripped(each, knitting.verified, place))
     return replace(knitting, place=place, verified=verified, lifelines=lifelines, mends=mends)
 
@@ -204,7 +207,7 @@ def _back_at(knitting: Knitting, place: Place) -> Knitting:
 def _ripped(mend: Mend, verified: Verified | None, place: Place) -> bool:
     """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
     sound = verified.place if verified is not None else Place()
-    return place.index < mend.origin and (place.index, place.stitch) <= (sound.index, sound.stitch)
+    return place.index < mend.origin and place <= sound
 
 
 def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
@@ -253,11 +256,21 @@ def _undone(state: State, event: Undone) -> State:
 
 def _carried(state: State, event: PlanChanged) -> State:
     """Move to the new plan. What happened before belongs to the old one and cannot be taken back any more."""
+    was = state.knitting
     knitting = replace(
-        state.knitting,
-        place=event.place,
-        corrections=event.corrections,
-        mends=event.mends,
-        verified=None,
+        was, place=event.place, corrections=event.corrections, mends=event.mends, verified=None
     )
+    if event.lifelines is not None:  # an old journal does not tell where these went
+        lifelines = tuple(each for each in event.lifelines if each <= event.place)
+        respacings = event.respacings if event.respacings is not None else was.respacings
+        fault = _fault_carried(was.fault, event)
+        knitting = replace(knitting, lifelines=lifelines, respacings=respacings, fault=fault)
     return replace(state, knitting=knitting, undo=(), redo=(), fingerprint=event.new_fingerprint)
+
+
+def _fault_carried(fault: Fault | None, event: PlanChanged) -> Fault | None:
+    """Keep a fault that was counted at the place in hand; what was counted and seen on the way to it speaks
+    of the rounds of the old plan."""
+    if fault is None or fault.place != event.origin:
+        return None
+    return fault if event.place == event.origin else Fault(place=event.place, difference=fault.difference)

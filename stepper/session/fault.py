@@ -77,7 +77,7 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
             return Search(sections=sections, suspects=suspects, single=False, difference=off)
         suspects = kept
     rows = _weighed(plan, state, fault, sections)
-    rounds = window(plan, fault, state.knitting.verified)
+    rounds = window(plan, fault, state.knitting.stands)
     ordered = sections.kind == "change" and sections.index in rounds
     ask = next_count(rows, suspects, question=QUESTION_STITCHES, in_order=ordered)
     return Search(sections=sections, suspects=suspects, next=ask, difference=off)
@@ -122,8 +122,8 @@ def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int
 
 def window(plan: Plan, fault: Fault, verified: Verified | None) -> tuple[int, ...]:
     """List the rounds the fault can be in, the latest first."""
-    if fault.index is not None:
-        return (fault.index,)
+    if fault.index is not None:  # a length measured since may have left fewer rounds
+        return (fault.index,) if fault.index < len(plan.rounds) else ()
     last = fault.place.index if fault.place.stitch else fault.place.index - 1
     last = min(last, len(plan.rounds) - 1)
     first = verified.place.index if verified is not None else max(0, last - UNVERIFIED_ROUNDS + 1)
@@ -137,7 +137,7 @@ UNVERIFIED_ROUNDS = 20
 def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list[Section]:
     """Weigh the sections: what can lead to the difference there, and where she was interrupted."""
     total = max(1, sections.edges[-1])
-    suspects = window(plan, fault, state.knitting.verified)
+    suspects = window(plan, fault, state.knitting.stands)
     told = [
         (each, turned(plan, index, fault.place.index))
         for index in suspects

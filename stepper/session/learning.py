@@ -21,6 +21,7 @@ from stepper.session.events import (
     Event,
     Jumped,
     Opened,
+    PlaceAsked,
     Placed,
     PlanChanged,
     Remedied,
@@ -81,10 +82,7 @@ def gained(state: State, event: Event) -> tuple[int, str]:
             return event.stitches, event.work
         case Returned() | Jumped() | Tinked():
             return -event.stitches, ""
-        case Remedied() if (event.place.index, event.place.stitch) < (
-            event.origin.index,
-            event.origin.stitch,
-        ):
+        case Remedied() if event.place < event.origin:
             return -(event.undone or event.stitches), ""
         case Undone():
             return _taken_back(state, event.seq)
@@ -127,9 +125,8 @@ def _begins_anew(state: State, event: Event) -> bool:
         return True
     if isinstance(event, Counted):
         return not state.place.stitch
-    return isinstance(
-        event, Opened | PlanChanged | Advanced | Placed | Returned | Jumped | Tinked | Remedied | Undone
-    )
+    moved = Advanced | Placed | Returned | Jumped | Tinked | Remedied | Undone
+    return isinstance(event, Opened | PlanChanged | PlaceAsked | moved)
 
 
 def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[Worked, ...]:
@@ -182,7 +179,7 @@ def _rested(state: State, event: Event, at: datetime, gain: int) -> tuple[str, b
     """Give since when she has knitted without a rest, and whether it was time to tell her since then."""
     signs = (_seconds(state.last_cue_at, at), _seconds(state.begun_at, at))
     pause = min((each for each in signs if each is not None), default=None)
-    if isinstance(event, Opened | PlanChanged):
+    if isinstance(event, Opened | PlanChanged | PlaceAsked):
         longest = REST_S
     else:
         longest = max(gain, 0) * _SLOWEST + REST_S if gain > 0 else QUIET_S

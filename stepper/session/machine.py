@@ -9,19 +9,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.absorb import Mend, absorbed
-from stepper.plan.carry import carry, carry_corrections
+from stepper.plan.absorb import absorbed
+from stepper.plan.carry import Carried, carry
 from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
 from stepper.plan.respace import respaced
-from stepper.session.cues import Cue
+from stepper.session.carrying import adapt
+from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.effects import Effect, Refuse
-from stepper.session.events import Event, Opened, PlanChanged
+from stepper.session.events import Event, Opened, PlaceAsked, PlanChanged
 from stepper.session.evolve import evolve_all
 from stepper.session.respond import respond
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Adapted, Knitting, Place, Question, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,6 +39,8 @@ class Considered:
     """The plan as compiled that the state belongs to."""
     plan: Plan
     """The same as it is knitted: lengths corrected, shaping spread anew."""
+    awaiting: Plan | None = None
+    """The plan as compiled to go on with once it is said where; None where that is not asked."""
 
 
 def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
@@ -50,18 +53,6 @@ def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
     """
     plan = absorbed(corrected(plan, knitting.corrections), knitting.mends)
     return respaced(plan, knitting.respacings) if knitting.respacings else plan
-
-
-def _carried(old: Plan, new: Plan, mends: tuple[Mend, ...]) -> tuple[Mend, ...]:
-    """Move the counts that are off to the rounds of another plan; one made good in a round that is gone goes
-    with it."""
-    moved = []
-    for mend in mends:
-        good = carry(old, new, index=mend.index, stitch=0)
-        origin = carry(old, new, index=max(0, mend.origin), stitch=0)
-        if good.found:
-            moved.append(replace(mend, index=good.index, origin=min(origin.index, good.index)))
-    return tuple(moved)
 
 
 class Session:
@@ -77,6 +68,7 @@ class Session:
         self._state = state if state is not None else State()
         self._base = plan
         self._plan = as_knitted(plan, self._state.knitting)
+        self._awaiting: Plan | None = None
 
     @property
     def state(self) -> State:
@@ -95,6 +87,9 @@ class Session:
 
     def consider(self, cue: Cue) -> Considered:
         """Work out what comes of a cue. Changes nothing."""
+        if self._state.question is not None and self._awaiting is None and isinstance(cue, Choose):
+            # A state taken up without its project file: what was asked is asked anew with the file.
+            return self._unchanged((Refuse(sentence="Open the project file again; it is asked anew."),))
         decision = decide(self._plan, self._state, cue)
         if isinstance(decision, Refusal):
             refusal = Refuse(sentence=decision.sentence, aloud=decision.aloud)
@@ -111,7 +106,9 @@ class Session:
         return self._considered((Opened(at=at, fingerprint=fingerprint),), None)
 
     def consider_plan(self, plan: Plan, at: str, fingerprint: str, *, comparable: bool = True) -> Considered:
-        """Work out what it means to go on with another plan.
+        """Work out what it means to go on with another plan: the place in it, or the question for it.
+
+        A question opens the sitting as well, on the plan knitted so far, and nothing moves before the answer.
 
         Args:
             plan: The new plan as compiled.
@@ -121,18 +118,29 @@ class Session:
             kept.
         """
         place, knitting = self._state.place, self._state.knitting
-        corrections = carry_corrections(self._base, plan, knitting.corrections)
-        mends = _carried(self._plan, corrected(plan, corrections), knitting.mends)
-        new = as_knitted(plan, replace(knitting, corrections=corrections, mends=mends))
+        adapted = adapt(self._base, plan, knitting)
+        new = as_knitted(
+            plan,
+            replace(
+                knitting,
+                corrections=adapted.corrections,
+                mends=adapted.mends,
+                respacings=adapted.respacings,
+            ),
+        )
         carried = carry(self._plan, new, index=place.index, stitch=place.stitch)
+        if carried.choices:
+            return self._asked(plan, at, fingerprint, carried, adapted)
         event = PlanChanged(
             at=at,
             old_fingerprint=self._state.fingerprint,
             new_fingerprint=fingerprint,
             origin=place,
             place=Place(index=carried.index, stitch=carried.stitch),
-            corrections=corrections,
-            mends=mends,
+            corrections=adapted.corrections,
+            mends=adapted.mends,
+            respacings=adapted.respacings,
+            lifelines=adapted.lifelines,
             changes=carried.changes if comparable else (),
             have=carried.have,
             want=carried.want,
@@ -153,16 +161,57 @@ class Session:
         self._state = considered.state
         self._base = considered.base
         self._plan = considered.plan
+        self._awaiting = considered.awaiting
+
+    def _asked(self, plan: Plan, at: str, fingerprint: str, carried: Carried, adapted: Adapted) -> Considered:
+        """Open the sitting with the question where to go on."""
+        was = self._state.fingerprint
+        question = Question(new_fingerprint=fingerprint, choices=carried.choices, adapted=adapted)
+        events = (
+            Opened(at=at, fingerprint=was),
+            PlaceAsked(at=at, old_fingerprint=was, question=question, changes=carried.changes),
+        )
+        after = evolve_all(self._state, events)
+        return Considered(
+            events=events,
+            effects=respond(self._plan, self._state, None, events, after),
+            state=after,
+            base=self._base,
+            plan=self._plan,
+            awaiting=plan,
+        )
 
     def _considered(self, events: tuple[Event, ...], cue: Cue | None) -> Considered:
         after = evolve_all(self._state, events)
+        if self._awaiting is not None and after.question is None:
+            return self._answered(events, cue, after, self._awaiting)
         plan = self._plan
         was, now = self._state.knitting, after.knitting
         before = (was.corrections, was.respacings, was.mends)
         if before != (now.corrections, now.respacings, now.mends):
             plan = as_knitted(self._base, now)
         effects = respond(plan, self._state, cue, events, after)
-        return Considered(events=events, effects=effects, state=after, base=self._base, plan=plan)
+        return Considered(
+            events=events,
+            effects=effects,
+            state=after,
+            base=self._base,
+            plan=plan,
+            awaiting=self._awaiting,
+        )
+
+    def _answered(self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan) -> Considered:
+        """Move to the plan that was waited with."""
+        plan = as_knitted(base, after.knitting)
+        effects = respond(plan, self._state, cue, events, after)
+        return Considered(events=events, effects=effects, state=after, base=base, plan=plan)
 
     def _unchanged(self, effects: tuple[Effect, ...]) -> Considered:
-        return Considered(events=(), effects=effects, state=self._state, base=self._base, plan=self._plan)
+        return Considered(
+            events=(),
+            effects=effects,
+            state=self._state,
+            base=self._base,
+            plan=self._plan,
+            awaiting=self._awaiting,
+        )

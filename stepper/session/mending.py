@@ -142,7 +142,7 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     if not 1 <= cue.round_number <= len(inside):
         return Refusal(sentence=f"This section has {len(inside)} rounds.")
     index = inside[cue.round_number - 1].index
-    if index > state.place.index or (index == state.place.index and not state.place.stitch):
+    if Place(index=index) >= state.place:
         return Refusal(sentence=f"Round {cue.round_number} is not knitted yet.")
     return (Observed(at=cue.at, place=state.place, index=index),)
 

@@ -17,7 +17,7 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
-    stitches = part.end - origin.stitch
+    stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
 
 
@@ -66,8 +66,9 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     if not 1 <= number <= len(inside):
         return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
     place = Place(index=inside[number - 1].index)
-    back = max(0, worked_between(plan, place, origin))
-    return (Jumped(at=cue.at, origin=origin, place=place, stitches=back),)
+    back, last = max(0, worked_between(plan, place, origin)), state.knitting.verified
+    off_path = last is not None and not last.place <= place <= origin
+    return (Jumped(at=cue.at, origin=origin, place=place, stitches=back, off_path=off_path),)
 
 
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:

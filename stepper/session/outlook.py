@@ -76,7 +76,8 @@ def work_left(plan: Plan, place: Place) -> dict[str, int]:
         kind = kind_of(round_)
         left[kind] = left.get(kind, 0) + round_.progress
         if round_.index == place.index:
-            left[kind] -= place.stitch
+            # Over a count that is off the round in hand may have fewer stitches than were worked before.
+            left[kind] -= min(place.stitch, round_.progress)
     return left
 
 
@@ -161,7 +162,7 @@ def _film(plan: Plan, place: Place, paces: PaceByKind) -> tuple[int, Place]:
     left, rounds, stitch = FILM_S, 0, place.stitch
     for round_ in plan.rounds[place.index :]:
         pace = paces.of(kind_of(round_))
-        needed = pace.seconds_for(round_.progress - stitch)
+        needed = pace.seconds_for(max(0, round_.progress - stitch))
         if needed > left:
             return rounds, Place(
                 index=round_.index, stitch=stitch + int(left * pace.stitches_per_minute / 60)

@@ -219,6 +219,8 @@ def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], se
     if index == now.index and start >= now.stitch:
         start = 0
     place = Place(index=index, stitch=start)
+    if place >= now:  # she has gone back behind it since; what is not knitted cannot be undone
+        return []
     undone = worked_between(plan, place, now)
     return [_cost("tink", 2 * undone, place, undone=undone)] if undone else []
 
@@ -251,14 +253,14 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
     index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index
     marks = [(each, True) for each in knitting.lifelines]
-    if knitting.verified is not None:
-        marks.append((knitting.verified.place, False))
-    before = [(p, line) for p, line in marks if p.index < now.index or p.stitch < now.stitch]
+    if knitting.stands is not None:
+        marks.append((knitting.stands.place, False))
+    before = [(p, line) for p, line in marks if p < now]
     if here is not None:
         before = [(p, line) for p, line in before if p.index <= here]
     if not before:
         first = Place(index=here if here is not None else 0)
-        before = [(first, False)] if first != now else []
+        before = [(first, False)] if first < now else []
     if not before:
         return []
     found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]

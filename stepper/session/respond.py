@@ -15,6 +15,7 @@ from stepper.session import cues, inquiry, reading, respacing
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import (
     AskLength,
+    AskPlace,
     Close,
     Effect,
     Lead,
@@ -22,6 +23,7 @@ from stepper.session.effects import (
     TellAsleep,
     TellAwake,
     TellChanges,
+    TellChosen,
     TellCounted,
     TellDue,
     TellExpected,
@@ -56,6 +58,7 @@ from stepper.session.events import (
     Noted,
     Observed,
     Opened,
+    PlaceAsked,
     Placed,
     PlanChanged,
     ReadingSet,
@@ -96,8 +99,12 @@ def respond(
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """
+    if after.question is not None and isinstance(cue, cues.Silence):
+        return () if before.asleep or before.closed else tuple(asked(after))
     if isinstance(cue, cues.Silence):
         return () if before.asleep or before.closed else tuple(inquiry.spot(plan, before))
+    if before.question is not None:  # the place itself is open
+        return _answer(plan, before, cue, events, after)
     if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
         return _answer(plan, before, cue, events, after)
     # Back from a silence: the place before anything else, and what comes next after it.
@@ -120,6 +127,8 @@ def _answer(
         return (TurnFilm(on=cue.on),)
     if not events and isinstance(cue, cues.Beat):
         return ()
+    if not events and after.question is not None and not isinstance(cue, cues.Help):
+        return tuple(asked(after))
     if not events and cue is not None:
         ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
         return (*_ANSWERS[type(cue)](plan, after), *ahead)
@@ -127,6 +136,12 @@ def _answer(
     for event in events:
         effects += _TOLD[type(event)](plan, before, event, after)
     return (*effects, *reading.next_beat(plan, after))
+
+
+def asked(state: State, *, later: bool = False) -> Iterator[Effect]:
+    """Ask where to go on, as long as that is open."""
+    if state.question is not None:
+        yield AskPlace(choices=state.question.choices, later=later)
 
 
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
@@ -173,7 +188,7 @@ def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
         section=section,
         section_rounds=sum(round_.section == section for round_ in left),
         rounds=len(left),
-        stitches=sum(round_.progress for round_ in left) - state.place.stitch,
+        stitches=max(0, sum(round_.progress for round_ in left) - state.place.stitch),
     )
 
 
@@ -213,6 +228,8 @@ _Telling = Callable[[Plan, State, Any, State], Iterator[Effect]]
 
 
 def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[Effect]:
+    if after.question is not None:
+        return  # the place is asked for, which follows
     if before.seq == 0:
         yield TellStart()
     else:
@@ -222,7 +239,16 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
     yield step_at(plan, after, Lead.FULL)
 
 
+def _place_asked(plan: Plan, before: State, event: PlaceAsked, after: State) -> Iterator[Effect]:
+    yield TellChanges(changes=event.changes, have=0, want=0, found=True, comparable=True)
+    yield from asked(after)
+
+
 def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -> Iterator[Effect]:
+    if before.question is not None and event.answer:
+        yield TellChosen(choice=before.question.choices[event.answer - 1])
+        yield step_at(plan, after, Lead.FULL)
+        return
     yield TellChanges(
         changes=event.changes,
         have=event.have,
@@ -304,18 +330,26 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
 
 
 def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
-    yield from inquiry.spot(plan, after)
+    if after.question is None:
+        yield from inquiry.spot(plan, after)
     yield TellAsleep()
 
 
 def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
     yield TellAwake()
+    if after.question is not None:
+        yield from asked(after)
+        return
     if after.place.stitch:
         yield from inquiry.spot(plan, after)
     yield step_at(plan, after, Lead.PART if after.place.stitch else Lead.FULL)
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
+    if after.question is not None:
+        yield from asked(after, later=True)
+        yield Close()
+        return
     yield from inquiry.spot(plan, after, marked=True)
     yield TellStop(place=event.place, first=step_at(plan, after, Lead.FULL))
     yield Close()
@@ -336,6 +370,7 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
     {
         Opened: _opened,
         PlanChanged: _plan_changed,
+        PlaceAsked: _place_asked,
         Advanced: _moved_on,
         Returned: _moved,
         Placed: _moved_on,

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, mending, moves, reading, respacing
+from stepper.session import checks, control, cues, mending, moves, placing, reading, respacing
 from stepper.session.decision import Handler
 from stepper.session.state import State
 
@@ -23,6 +23,8 @@ class Mode(Enum):
     """A round is in hand."""
     FINISHED = "finished"
     """Every round is done; looking and going back is still possible."""
+    ASKED = "asked"
+    """The pattern has changed, and it is asked where to go on."""
     ASLEEP = "asleep"
     """The ears are closed."""
     CLOSED = "closed"
@@ -35,6 +37,8 @@ def mode_of(plan: Plan, state: State) -> Mode:
         return Mode.CLOSED
     if state.asleep:
         return Mode.ASLEEP
+    if state.question is not None:
+        return Mode.ASKED
     return Mode.KNITTING if state.place.index < len(plan.rounds) else Mode.FINISHED
 
 
@@ -84,12 +88,22 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.GoOn: (reading.go_on, control.all_done, control.sleeping, control.over),
 }
 
+_COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.ASLEEP, Mode.CLOSED)
+
+# While it is asked where to go on, all else waits for the answer.
+_WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
+    cues.Choose: placing.answer,
+    **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),
+    **{cue: _ROWS[cue][0] for cue in (cues.Wait, cues.Listen, cues.Enough, cues.Film, cues.Look)},
+}
+
 RULES: Final = MappingProxyType(
-    {(mode, cue): handlers[at] for cue, handlers in _ROWS.items() for at, mode in enumerate(Mode)}
+    {(mode, cue): row[at] for cue, row in _ROWS.items() for at, mode in enumerate(_COLUMNS)}
+    | {(Mode.ASKED, cue): _WHILE_ASKED.get(cue, placing.not_yet) for cue in _ROWS}
 )
 """The rule for each mode and kind of cue."""
 
-_REFUSING: Final = (control.sleeping, control.over, control.all_done, control.already_awake)
+_REFUSING: Final = (placing.not_yet, control.sleeping, control.over, control.all_done, control.already_awake)
 
 
 def welcome_in(mode: Mode) -> tuple[type[cues.Cue], ...]:

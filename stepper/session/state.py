@@ -17,15 +17,19 @@ from enum import Enum
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
+from stepper.plan.resuming import Choice
 from stepper.session.steps import By
 
 UNDO_DEPTH = 100
 """Things that can be taken back, counted from the last. Bounded so that a snapshot stays small."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, order=True)
 class Place:
-    """Where in the garment."""
+    """Where in the garment.
+
+    Places are ordered as they are knitted: by the round, and within a round by the stitch.
+    """
 
     index: int = 0
     """Round being worked, from 0 over the whole garment; the number of rounds when all are done."""
@@ -45,10 +49,12 @@ class Verified:
 class Asking(Enum):
     """How often a count is asked for."""
 
+    COST = "cost"
+    """Where a fault would be locked in, and wherever a count pays by its cost; so it is by itself."""
     PATTERN = "pattern"
-    """At the checkpoints of the plan."""
+    """At the checkpoints of the plan and nowhere else."""
     MORE = "more"
-    """There, and wherever a count pays by its cost."""
+    """As by cost with half the interval, and at the checkpoints of the plan."""
     LESS = "less"
     """Only where a fault would be locked in."""
     NEVER = "never"
@@ -122,13 +128,20 @@ class Knitting:
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
     """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
-    asking: Asking = Asking.PATTERN
+    asking: Asking = Asking.COST
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0
     """Stitches her counts have covered. Unit: stitches."""
     faults: int = 0
     """Faults her counts have found."""
+
+    @property
+    def stands(self) -> Verified | None:
+        """The last good count as far as it lies behind the place; one she has gone back behind says nothing
+        of the stitches in hand."""
+        verified = self.verified
+        return verified if verified is not None and verified.place <= self.place else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -192,6 +205,32 @@ class Reading:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Adapted:
+    """What was said of the old plan as it applies to the new one."""
+
+    corrections: tuple[Correction, ...] = ()
+    """Corrections of lengths."""
+    mends: tuple[Mend, ...] = ()
+    """Counts that are off."""
+    respacings: tuple[Respacing, ...] = ()
+    """Rounds whose shaping was spread anew."""
+    lifelines: tuple[Place, ...] = ()
+    """Where a lifeline lies."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """Where to go on: asked because the pattern has changed, and what is knitted does not say it beyond
+    doubt. Nothing moves before the answer."""
+
+    new_fingerprint: str
+    """Of the plan to go on with."""
+    choices: tuple[Choice, ...]
+    """In the order they were said."""
+    adapted: Adapted = Adapted()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class State:
     """Where the session stands."""
 
@@ -204,6 +243,8 @@ class State:
     """What can be done again, the latest last."""
     reading: Reading | None = None
     """What is being read along; nothing most of the time."""
+    question: Question | None = None
+    """Where to go on in a changed pattern, while that is asked; nothing most of the time."""
     asleep: bool = False
     """Whether the ears are closed."""
     closed: bool = False

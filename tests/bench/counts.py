@@ -60,7 +60,7 @@ def places(garment: Plan, way: str, rate: float) -> tuple[bool, ...]:
         count = way == "each round" or (way == "each shaped round" and bool(round_.shaping))
         if way in ASKING or way.startswith("by cost"):
             verified = Verified(place=Place(index=last_good), stitches=round_.after)
-            asking = ASKING.get(way, Asking.PATTERN)
+            asking = ASKING.get(way, Asking.COST)
             place = Place(index=done + 1)
             knitting = Knitting(place=place, asking=asking, verified=verified, **known)
             count = due(garment, State(knitting=knitting), done) is not None

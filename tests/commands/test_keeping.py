@@ -182,6 +182,20 @@ def test_a_power_cut_between_the_new_text_and_the_move_to_it_is_made_good(journa
     assert session.state.place == Place(index=5)
 
 
+def test_a_past_that_is_read_otherwise_now_is_carried_with_a_warning(journal: Journal) -> None:
+    """What an older version made of the same text is not known any more: her rounds may not be these."""
+    loaded = load(journal.path.with_suffix(".yaml"))
+    session, keeper = Session(loaded.plan), Keeper(journal)
+    journal.keep_plan(loaded.text, "as an older version read it", AT)
+    opening = session.consider_opening(AT, "as an older version read it")
+    keeper(opening.events, opening.state)
+
+    taken = take_up(loaded, journal, AT)
+
+    assert taken.changed is not None
+    assert [getattr(effect, "comparable", None) for effect in taken.changed.effects] == [False]
+
+
 def test_a_past_that_compiles_no_more_is_carried_with_a_warning(journal: Journal) -> None:
     """If an older version's text is not understood any more, the place is kept and the knitter told to
     look."""

@@ -142,16 +142,24 @@ def test_a_changed_pattern_is_told_before_going_on(tmp_path: Path) -> None:
     stepper("knit", path, "--plain", "--mute", typed="go to round 7\n")
     garment(tmp_path, CUFF.replace("to 28 sts", "to 32 sts"))
 
-    lines = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
+    typed = "next step\ntake number 1\n"
+    unanswered = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
+    lines = stepper("knit", path, "--plain", "--mute", typed=typed).stdout.splitlines()
     again = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
 
+    assert unanswered[-1] == "Where you go on in the changed pattern is asked again next time."
     assert lines[1].startswith(
         "The pattern has changed since last time. "
         "Cuff, rounds 5 to 6, First increase: changed, 32 stitches after it and not 28, already knitted. "
         "Cuff, rounds 7 to 17: changed, still to come."
     )
-    assert lines[1].endswith("You have 28 stitches where it now wants 32.")
-    assert lines[3].startswith("Cuff, round 7 of 17, chart dots round 2: ")
+    assert lines[2] == (
+        "Where do you go on? 1: Cuff, round 7; you have 28 stitches and it wants 32. "
+        "2: Cuff, round 5, First increase; 24 stitches, as it wants; take back 2 rounds. Say: take number 1."
+    )
+    assert lines[3] == "First say where you go on: take number 1 to 2."
+    assert lines[4] == "Going on in the changed pattern. You have 28 stitches where it wants 32."
+    assert lines[5].startswith("Cuff, round 7 of 17, chart dots round 2: ")
     assert not any("has changed" in line for line in again)
 
 

@@ -9,7 +9,7 @@ import pytest
 
 from stepper.commands.listening import LiveEars, ears_installed
 from stepper.commands.loading import load
-from stepper.ears.settings import HearingSettings
+from stepper.commands.preferences import Preferences
 from tests.commands.garments import environment, garment
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}
@@ -48,7 +48,7 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
     ears = LiveEars(
         load(garment(tmp_path)).plan,
         None,
-        HearingSettings(),
+        Preferences(),
         hear=lambda text: None,
         tell=lambda is_open, sentence: told.append((is_open, sentence)),
     )

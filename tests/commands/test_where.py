@@ -104,6 +104,19 @@ def test_a_changed_pattern_is_taken_into_account_and_told(tmp_path: Path) -> Non
     assert stepper("where", path).stdout.splitlines() == words
 
 
+def test_a_place_still_to_be_asked_for_is_told_by_the_pattern_knitted_so_far(tmp_path: Path) -> None:
+    """Nobody answers a question here: it says where she was, and that the pattern has changed."""
+    path = garment(tmp_path)
+    stepper("knit", path, "--plain", "--mute", typed="go to round 7\n")
+    garment(tmp_path, CUFF.replace("to 28 sts", "to 32 sts"))
+    stepper("knit", path, "--plain", "--mute")  # asked, and not answered
+
+    lines = stepper("where", path).stdout.splitlines()
+
+    assert lines[1].startswith("Cuff, round 7 of 17")
+    assert lines[-1] == "The pattern has changed since then; the next sitting says how."
+
+
 def test_time_is_told_in_words_and_figures(tmp_path: Path) -> None:
     """The finish, what each evening must bring, and what a film would bring."""
     path = garment(tmp_path, CUFF.replace("sizes: 1\n", "sizes: 1\nfinish_by: 2099-12-24\n"))

@@ -2,9 +2,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.language.changes import MOST_TOLD, told_change, told_changes
+from stepper.language.changes import MOST_TOLD, told_change, told_changes, told_choice, told_question
 from stepper.plan.carry import Change
-from stepper.session.effects import TellChanges
+from stepper.plan.resuming import Choice
+from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 INCREASE = Change(
     kind="changed",
@@ -69,3 +70,40 @@ def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
 def test_an_unreadable_past_is_admitted() -> None:
     """It does not claim that nothing changed when it cannot know."""
     assert "cannot be read any more" in told_changes(replace(TOLD, comparable=False))
+
+
+CHOICE = Choice(index=9, stitch=12, section="yoke", number=3, flat=False, label="First", have=104, want=106)
+BACK = replace(
+    CHOICE, index=4, stitch=0, number=1, label=None, have=100, want=100, rounds_back=5, stitches_back=12
+)
+
+
+def test_another_name_is_told_as_that() -> None:
+    """Seventy rounds gone and seventy come would be told to somebody who gave the body another name."""
+    renamed = replace(LONGER, kind="renamed", section="trunk", was="body")
+
+    assert told_change(renamed) == "Body is now called trunk."
+
+
+def test_the_question_says_of_each_place_what_fits_and_what_comes_off() -> None:
+    """She answers with her hands full: all she has to know is in the question, and how to answer it."""
+    assert told_changes(TOLD)
+    assert told_question(AskPlace(choices=(CHOICE, BACK))) == (
+        "Where do you go on? "
+        "1: Yoke, round 3, First, stitch 12; you have 104 stitches and it wants 106. "
+        "2: Yoke, round 1; 100 stitches, as it wants; take back 5 rounds and 12 stitches of the round in hand. "
+        "Say: take number 1."
+    )
+    done = replace(CHOICE, number=0, stitch=0, label=None, have=0, want=0)
+    assert "1: the end of yoke; 0 stitches, as it wants." in told_question(AskPlace(choices=(done,)))
+    assert told_question(AskPlace(choices=(CHOICE,), later=True)).endswith("asked again next time.")
+
+
+def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:
+    """Rounds to take back, or a count that is off, before the next instruction."""
+    assert told_choice(TellChosen(choice=BACK)) == (
+        "Going on in the changed pattern. Take back 5 rounds and 12 stitches of the round in hand."
+    )
+    assert told_choice(TellChosen(choice=CHOICE)) == (
+        "Going on in the changed pattern. You have 104 stitches where it wants 106."
+    )

@@ -63,22 +63,38 @@ def test_within_a_label_the_place_goes_with_its_round() -> None:
     old = _garment()
     new = _garment([*YOKE[:2], "k21", "k21", "k21", "p21", *YOKE[4:]])
 
-    carried = carry(old, new, index=5, stitch=0)  # the purl round after the increase
+    carried = carry(old, new, index=6, stitch=9)  # in the first round of the chart
 
-    assert new.rounds[carried.index].instruction == "p21"
-    assert _where(carried, new) == ("yoke", 6, 0)
+    assert new.rounds[carried.index].label == "Chart"
+    assert (_where(carried, new), carried.found) == (("yoke", 7, 9), True)
+
+
+def test_rounds_put_in_just_before_the_round_in_hand_come_next() -> None:
+    """Nobody has knitted them: going on behind them would leave them out without a word."""
+    old = _garment()
+    new = _garment([*YOKE[:2], "k21", "k21", "k21", "p21", *YOKE[4:]])
+
+    carried = carry(old, new, index=5, stitch=0)  # the purl round after the increase comes next
+
+    assert (_where(carried, new), carried.found) == (("yoke", 4, 0), True)
+    assert [(each.kind, each.rounds_after, each.knitted) for each in carried.changes] == [("added", 2, False)]
 
 
 def test_a_changed_round_in_hand_is_not_passed_off_as_the_same() -> None:
-    """If the very round she is in has other stitches, the place is kept as near as it goes and `found` is
-    false."""
+    """If the very round she is in has other stitches, she is asked: back to where both are the same, on as
+    far as she is with a count that is off, or the round anew."""
     old = _garment()
     new = _garment(["k20", ("k4 m1 k4 m1 k4 m1 k8", {"label": "First increase"}), "k23", "p23", "k23", "p23"])
 
     carried = carry(old, new, index=3, stitch=11)
 
-    assert _where(carried, new) == ("yoke", 2, 11)
     assert not carried.found
+    assert [(each.index, each.stitch, each.have, each.want) for each in carried.choices] == [
+        (3, 4, 20, 20),
+        (3, 11, 21, 22),
+        (3, 0, 20, 20),
+    ]
+    assert [each.stitches_back for each in carried.choices] == [7, 0, 11]
     assert any(c.label == "First increase" and c.count_before == 21 for c in carried.changes)
 
 
@@ -90,6 +106,10 @@ def test_a_count_that_no_longer_fits_is_reported() -> None:
     carried = carry(old, new, index=4, stitch=0)
 
     assert (carried.have, carried.want) == (21, 22)
+    assert [(each.index, each.rounds_back, each.have, each.want) for each in carried.choices] == [
+        (4, 0, 21, 22),
+        (3, 1, 20, 20),
+    ]
     assert carried.changes[0].knitted
 
 

@@ -1,5 +1,8 @@
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 from stepper.screen.keys import KEYS, NUMBER_KEYS
 from stepper.screen.keys_page import example, keys_page
 from stepper.screen.rows import text_of
@@ -28,6 +31,15 @@ def test_down_shows_more_and_stops_at_the_end() -> None:
     text = "\n".join(text_of(row) for row in keys_page(far, terminal()))
 
     assert "stepper knit FILE --plain" in text
+
+
+def test_her_own_words_stand_on_the_page() -> None:
+    """Who forgot what she called a cue looks where all the others are."""
+    scene = replace(Desk().scene("?"), own_words={"weiter bitte": "next step"})
+    text = "\n".join(text_of(row) for row in keys_page(scene, terminal(80, 200)))
+
+    assert "Your own words:" in text
+    assert re.search(r'"weiter bitte" +"next step"', text)
 
 
 def test_examples_can_be_said_as_they_stand() -> None:

@@ -1,10 +1,16 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from stepper.plan.resuming import Choice
+from stepper.screen.face import number_cue
 from stepper.screen.rows import text_of
 from stepper.screen.standing import expected, verdict, verdict_row
 from stepper.screen.style import Badge, Depth
+from stepper.session.cues import Choose
+from stepper.session.state import Question
 from tests.screen.scenes import Desk
 
 
@@ -19,6 +25,10 @@ from tests.screen.scenes import Desk
         (["next", "count is 58"], Badge.OFF, "! count is off  2 too few"),
         (["next", "count is 61"], Badge.OFF, "! count is off  1 too many"),
         (["next", "count with me", "ten", "ten"], Badge.ASKS, "? counting  20 so far"),
+        (["next", "count is 60", "go to yoke round 5"], Badge.CALM, "– not counted  yet"),
+        (["next", "count is 60", "next", "next", "go to neckband round 2"], Badge.STANDS, "✓ count stands"),
+        (["next", "next", "count is 60", "go to neckband round 1"], Badge.CALM, "– not counted"),
+        (["next", "next", "count is 60", "back", "back"], Badge.CALM, "– not counted"),
         (["next", "next"], Badge.CALM, "– not counted  in 120 stitches"),
         (["next", "never ask"], Badge.CALM, "– not counted  in 60 stitches"),
         (["next", "count is 60", "undo that"], Badge.ASKS, "? count now  60 expected, after the cast-on"),
@@ -31,6 +41,18 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
     assert verdict(desk.plan, desk.state).badge is badge
     shown = verdict_row(desk.plan, desk.state, Depth.TRUE, blocks=True)
     assert text_of(shown).strip().startswith(text)
+
+
+def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
+    """Nothing can be said of a count as long as it is open where she is."""
+    choice = Choice(index=1, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=8)
+    state = replace(Desk().state, question=Question(new_fingerprint="b", choices=(choice,)))
+
+    found = verdict(Desk().plan, state)
+
+    assert (found.badge, found.word) == (Badge.ASKS, "which place")
+    assert found.detail == "First say where you go on: take number 1."
+    assert number_cue(Desk().plan, state, 1) == Choose(number=1)
 
 
 def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:

@@ -10,9 +10,10 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
+from stepper.plan.resuming import Choice
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Answer, Asking, Place, Reading, Seen, Sight
+from stepper.session.state import Adapted, Answer, Asking, Place, Question, Reading, Seen, Sight
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -22,7 +23,8 @@ POSITIVE = st.floats(0.1, 5000, allow_nan=False)
 CORRECTIONS = st.builds(Correction, stretch=st.integers(0, 9), rounds=COUNTS, rounds_per_10cm=POSITIVE)
 CHANGES = st.builds(
     Change,
-    kind=st.sampled_from(["changed", "added", "removed"]),
+    kind=st.sampled_from(["changed", "added", "removed", "renamed"]),
+    was=st.text(max_size=5),
     section=st.text(),
     first=COUNTS,
     last=COUNTS,
@@ -41,6 +43,40 @@ MENDS = st.builds(
     change=st.integers(-9, 9),
     origin=st.integers(-1, 99),
     spread=st.booleans(),
+)
+CHOICES = st.builds(
+    Choice,
+    index=COUNTS,
+    stitch=COUNTS,
+    section=st.text(max_size=5),
+    number=COUNTS,
+    flat=st.booleans(),
+    label=st.none() | st.text(max_size=5),
+    have=COUNTS,
+    want=COUNTS,
+    rounds_back=COUNTS,
+    stitches_back=COUNTS,
+)
+RESPACINGS = st.builds(
+    Respacing,
+    index=COUNTS,
+    section=st.text(max_size=5),
+    before=COUNTS,
+    after=COUNTS,
+    places=st.lists(COUNTS, max_size=4).map(tuple),
+)
+ADAPTED = st.builds(
+    Adapted,
+    corrections=st.lists(CORRECTIONS, max_size=2).map(tuple),
+    mends=st.lists(MENDS, max_size=2).map(tuple),
+    respacings=st.lists(RESPACINGS, max_size=2).map(tuple),
+    lifelines=st.lists(PLACES, max_size=2).map(tuple),
+)
+QUESTIONS = st.builds(
+    Question,
+    new_fingerprint=st.text(),
+    choices=st.lists(CHOICES, min_size=1, max_size=4).map(tuple),
+    adapted=ADAPTED,
 )
 FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "at": TIMES,
@@ -82,16 +118,14 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "mend": st.none() | MENDS,
     "mends": st.lists(MENDS, max_size=2).map(tuple),
     "undone": COUNTS,
+    "off_path": st.booleans(),
     "made": COUNTS,
     "planned": COUNTS,
-    "respacing": st.builds(
-        Respacing,
-        index=COUNTS,
-        section=st.text(max_size=5),
-        before=COUNTS,
-        after=COUNTS,
-        places=st.lists(COUNTS, max_size=4).map(tuple),
-    ),
+    "respacing": RESPACINGS,
+    "respacings": st.none() | st.lists(RESPACINGS, max_size=2).map(tuple),
+    "lifelines": st.none() | st.lists(PLACES, max_size=2).map(tuple),
+    "answer": st.integers(0, 4),
+    "question": QUESTIONS,
     "asking": st.sampled_from(Asking),
     "reading": st.none()
     | st.builds(Reading, index=COUNTS, factor=st.floats(0.25, 4, allow_nan=False), held=st.booleans()),

@@ -44,7 +44,7 @@ def asked_and_counted(garment: Plan, asking: Asking, rounds: Iterable[int]) -> l
     return asked
 
 
-@pytest.mark.parametrize(("asking", "share"), [(Asking.PATTERN, 1.0), (Asking.MORE, MORE_SHARE)])
+@pytest.mark.parametrize(("asking", "share"), [(Asking.COST, 1.0), (Asking.MORE, MORE_SHARE)])
 def test_a_count_is_asked_where_it_pays(asking: Asking, share: float) -> None:
     """Between the checkpoints of the plan, about as far apart as the interval says; by default too."""
     asked = asked_and_counted(LONG, asking, range(1, 40))
@@ -54,7 +54,7 @@ def test_a_count_is_asked_where_it_pays(asking: Asking, share: float) -> None:
 
 def test_who_does_not_count_is_not_nagged() -> None:
     """Asked again after twice, four times, eight times the interval."""
-    asked = [done for done in range(1, 40) if due(LONG, _state(Asking.PATTERN, done), done)]
+    asked = [done for done in range(1, 40) if due(LONG, _state(Asking.COST, done), done)]
     rounds = count_interval(200, costs()) / 200
     assert len(asked) == int(40 / rounds).bit_length()
 
@@ -70,6 +70,18 @@ def test_ask_less_asks_only_where_a_fault_is_locked_in() -> None:
     """Before the bind-off, and nowhere in the plain body."""
     asked = [done for done in range(41) if due(LONG, _state(Asking.LESS, done), done)]
     assert asked == [40]
+
+
+def test_as_the_pattern_does_asks_at_its_checkpoints_and_nowhere_else() -> None:
+    """Who wants the pattern's counts gets those: none by cost, none before a shaping it does not mark."""
+    for garment in (LONG, final_increase(), load(SAMPLE).plan):
+        asked = {
+            done: found
+            for done in range(len(garment.rounds))
+            if (found := due(garment, _state(Asking.PATTERN, done), done))
+        }
+        marked = {each.index: each.checkpoint.reason for each in garment.rounds if each.checkpoint}
+        assert asked == marked
 
 
 def test_never_is_never() -> None:
@@ -89,23 +101,23 @@ def test_what_locks_a_fault_in_is_always_asked_for() -> None:
         7: "after the division",
         21: "before a bind-off",
     }.items():
-        found = due(garment, _state(Asking.PATTERN, done, verified=max(0, done - 1)), done)
+        found = due(garment, _state(Asking.COST, done, verified=max(0, done - 1)), done)
         assert (found or "").startswith(reason or ""), done
 
 
 def test_a_count_one_plain_round_ago_serves() -> None:
     """Nobody wants to count two hundred stitches twice with one plain round between."""
     garment = final_increase()
-    assert due(garment, _state(Asking.PATTERN, 2, verified=2), 2) is None
+    assert due(garment, _state(Asking.COST, 2, verified=2), 2) is None
     assert due(garment, _state(Asking.LESS, 2, verified=2), 2) is None
-    assert due(garment, _state(Asking.PATTERN, 2, verified=1), 2) == "before the shaping"
+    assert due(garment, _state(Asking.COST, 2, verified=1), 2) == "before the shaping"
 
 
 def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
     """In a raglan every round would lock a fault in; a count in each of them would cost more than it saves."""
     rounds = [line for n in range(200, 280, 4) for line in (f"k{n}", f"(k{n // 4} m1)x4")]
     raglan = plan(("yoke", ["co200", *rounds]))
-    asked = asked_and_counted(raglan, Asking.PATTERN, range(1, len(raglan.rounds)))
+    asked = asked_and_counted(raglan, Asking.COST, range(1, len(raglan.rounds)))
     apart = count_interval(240, costs()) / 240
     assert asked[0] == 1, "before the first of them always"
     assert apart / 2 <= len(rounds) / len(asked) <= apart + 1
@@ -130,16 +142,16 @@ def test_what_locks_a_fault_in_is_named() -> None:
 def test_a_lifeline_is_suggested_before_lace_once() -> None:
     """And not again when it is in."""
     lace = plan(("shawl", ["co40", "k40", "(k2 yo k2tog)x10"]))
-    assert lifeline_before(lace, _state(Asking.PATTERN, 1), 1)
+    assert lifeline_before(lace, _state(Asking.COST, 1), 1)
     laid = State(knitting=Knitting(place=Place(index=2), lifelines=(Place(index=2),)))
     assert not lifeline_before(lace, laid, 1)
-    assert not lifeline_before(lace, _state(Asking.PATTERN, 0), 0)
+    assert not lifeline_before(lace, _state(Asking.COST, 0), 0)
 
 
 def test_lifelines_are_suggested_where_ripping_runs() -> None:
     """Before a chart with the usual asking, not with "less"; in cables again when the last lies far back."""
     garment = final_increase()
-    assert lifeline_before(garment, _state(Asking.PATTERN, 3), 3)
+    assert lifeline_before(garment, _state(Asking.COST, 3), 3)
     assert not lifeline_before(garment, _state(Asking.LESS, 3), 3)
     assert not lifeline_before(garment, _state(Asking.NEVER, 3), 3)
     cables = [("k4 2/2_rc k32", {"chart": ("rope", 1 + at % 4)}) for at in range(16)]

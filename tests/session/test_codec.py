@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import Correction
 from stepper.plan.respace import Respacing
+from stepper.plan.resuming import Choice
 from stepper.session import events
 from stepper.session.codec import (
     KINDS,
@@ -22,7 +23,7 @@ from stepper.session.codec import (
 )
 from stepper.session.events import Event
 from stepper.session.evolve import evolve_all
-from stepper.session.state import Answer, Asking, Mend, Place, Reading, Seen, Sight, State
+from stepper.session.state import Adapted, Answer, Asking, Mend, Place, Question, Reading, Seen, Sight, State
 from stepper.session.steps import By
 from tests.session.samples import EVENTS, of_kind
 
@@ -75,6 +76,54 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         ),
     ),
     (
+        "plan-changed",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","new_fingerprint":"b","origin":{"index":4},'
+        '"place":{"index":5,"stitch":7},"corrections":[],"changes":[],"have":20,"want":20,'
+        '"respacings":[{"index":3,"section":"yoke","before":8,"after":9,"places":[4]}],'
+        '"lifelines":[{"index":3}],"answer":2}',
+        events.PlanChanged(
+            at=AT,
+            old_fingerprint="a",
+            new_fingerprint="b",
+            origin=Place(index=4),
+            place=Place(index=5, stitch=7),
+            corrections=(),
+            changes=(),
+            have=20,
+            want=20,
+            respacings=(Respacing(index=3, section="yoke", before=8, after=9, places=(4,)),),
+            lifelines=(Place(index=3),),
+            answer=2,
+        ),
+    ),
+    (
+        "place-asked",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","question":{"new_fingerprint":"b","choices":'
+        '[{"index":5,"stitch":7,"section":"yoke","number":4,"flat":false,"label":null,"have":20,"want":21},'
+        '{"index":2,"stitch":0,"section":"yoke","number":1,"flat":false,"label":"Inc","have":19,"want":19,'
+        '"rounds_back":3,"stitches_back":7}],"adapted":{"lifelines":[{"index":2}]}},"changes":[]}',
+        events.PlaceAsked(
+            at=AT,
+            old_fingerprint="a",
+            question=Question(
+                new_fingerprint="b",
+                choices=(
+                    Choice(
+                        index=5, stitch=7, section="yoke", number=4, flat=False, label=None, have=20, want=21
+                    ),
+                    Choice(
+                        index=2, stitch=0, section="yoke", number=1, flat=False, label="Inc", have=19,
+                        want=19, rounds_back=3, stitches_back=7,
+                    ),
+                ),
+                adapted=Adapted(lifelines=(Place(index=2),)),
+            ),
+            changes=(),
+        ),
+    ),
+    (
         "advanced",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18}',
@@ -97,6 +146,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{}}',
         events.Jumped(at=AT, origin=Place(index=4), place=Place()),
+    ),
+    (
+        "jumped",
+        3,
+        '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":40},"off_path":true}',
+        events.Jumped(at=AT, origin=Place(index=4), place=Place(index=40), off_path=True),
     ),
     (
         "advanced",

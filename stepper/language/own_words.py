@@ -1,0 +1,84 @@
+"""Her own words for cues: whether they can be said, are free, and stand for something known. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from difflib import get_close_matches
+from typing import NamedTuple
+
+from stepper.language.understand import NotUnderstood, bare, normal, phrases, understand
+from stepper.plan.model import Plan
+
+
+class Fault(NamedTuple):
+    """What is wrong with a wording of hers."""
+
+    words: str
+    """Hers."""
+    at_meaning: bool
+    """Whether it lies in what they stand for, and not in the words themselves."""
+    sentence: str
+    hint: str
+
+
+def faults(own: Mapping[str, str], plan: Plan) -> Iterator[Fault]:
+    """Find what is wrong with her own words for cues.
+
+    Args:
+        own: Hers to one of the vocabulary's.
+        plan: For the names that cues may hold.
+
+    Yields:
+        At most one for each wording, in their order.
+    """
+    known = phrases()
+    earlier: dict[str, str] = {}
+    for words, meant in own.items():
+        found = _fault(words, meant, known, plan) or _said_before(words, meant, earlier, own, plan)
+        if found is not None:
+            yield found
+        earlier.setdefault(bare(normal(words)), words)
+
+
+def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> Fault | None:
+    if not bare(normal(words)):
+        return Fault(words, False, f'"{words}" has no word in it that counts.', "Write words to be said.")
+    if meant not in known:
+        near = get_close_matches(meant, known, n=1)
+        hint = f'Did you mean "{near[0]}"?' if near else 'Write a wording that "what can I say" names.'
+        return Fault(words, True, f'"{meant}" is no wording of a cue.', hint)
+    if "{" in meant:
+        sentence = f'"{meant}" has a blank in it, for which own words have no room.'
+        return Fault(words, True, sentence, "Choose a wording without braces.")
+    if not isinstance(understand(words, plan), NotUnderstood) and not means_the_same(words, meant, plan):
+        sentence = f'"{words}" is a cue already, and does not mean "{meant}".'
+        return Fault(words, False, sentence, "Choose other words.")
+    return None
+
+
+def _said_before(
+    words: str, meant: str, earlier: Mapping[str, str], own: Mapping[str, str], plan: Plan
+) -> Fault | None:
+    first = earlier.get(bare(normal(words)))
+    if first is None or means_the_same(own[first], meant, plan):
+        return None
+    sentence = f'"{words}" and "{first}" sound the same and stand for different cues.'
+    return Fault(words, False, sentence, "Choose other words for one of them.")
+
+
+def said_alike(one: str, other: str) -> bool:
+    """Tell whether two wordings are the same once what does not matter is gone."""
+    return bare(normal(one)) == bare(normal(other))
+
+
+def means_the_same(one: str, other: str, plan: Plan) -> bool:
+    """Tell whether two wordings of the vocabulary stand for the same cue."""
+    return understand(one, plan) == understand(other, plan)
+
+
+def told_own_words(own: Mapping[str, str]) -> str:
+    """Say her own words for the help; empty where there are none."""
+    if not own:
+        return ""
+    listed = "; ".join(f'"{words}" for {meant}' for words, meant in own.items())
+    return f"Your own words: {listed}."

@@ -1,0 +1,48 @@
+"""Rules while it is asked where to go on in a changed pattern. Nothing moves before the answer."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Plan
+from stepper.session.cues import Choose, Cue
+from stepper.session.decision import Decision, Refusal
+from stepper.session.events import PlanChanged
+from stepper.session.state import Place, State
+
+
+def answer(plan: Plan, state: State, cue: Choose) -> Decision:
+    """Go on at the place chosen."""
+    question = state.question
+    if question is None:
+        return Refusal(sentence="Nothing is asked.")
+    if not 1 <= cue.number <= len(question.choices):
+        return Refusal(sentence=first_say(state))
+    choice, adapted = question.choices[cue.number - 1], question.adapted
+    return (
+        PlanChanged(
+            at=cue.at,
+            old_fingerprint=state.fingerprint,
+            new_fingerprint=question.new_fingerprint,
+            origin=state.place,
+            place=Place(index=choice.index, stitch=choice.stitch),
+            corrections=adapted.corrections,
+            changes=(),
+            have=choice.have,
+            want=choice.want,
+            mends=adapted.mends,
+            respacings=adapted.respacings,
+            lifelines=adapted.lifelines,
+            answer=cue.number,
+        ),
+    )
+
+
+def not_yet(plan: Plan, state: State, cue: Cue) -> Decision:
+    """Refuse what has to wait for the answer."""
+    return Refusal(sentence=first_say(state))
+
+
+def first_say(state: State) -> str:
+    """Say what is to be answered first."""
+    many = len(state.question.choices) if state.question is not None else 0
+    numbers = "take number 1" if many == 1 else f"take number 1 to {many}"
+    return f"First say where you go on: {numbers}."
