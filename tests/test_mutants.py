@@ -84,7 +84,7 @@ def test_a_room_is_its_modules_and_each_has_its_tests() -> None:
     """Records without a file of their own have none, and are told so rather than called unkilled."""
     assert "stepper/craft/pace.py" in modules_of("craft")
     assert mirrored_tests("stepper/craft/pace.py") == ["tests/craft/test_pace.py"]
-    assert mirrored_tests("stepper/session/effects.py") == []
+    assert mirrored_tests("stepper/project/draft.py") == []
 
 
 def test_every_equivalent_mutant_is_still_one_of_the_code() -> None:
