@@ -261,7 +261,7 @@ def modules_of(room: str) -> list[str]:
     return [path.relative_to(ROOT).as_posix() for path in paths]
 
 
-def tests_of(module: str) -> list[str]:
+def mirrored_tests(module: str) -> list[str]:
     """List the test file that mirrors a module; none for a module of records."""
     inner = Path(module).relative_to("stepper")
     path = Path("tests") / inner.parent / f"test_{inner.name}"
@@ -373,7 +373,7 @@ def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, kno
         if time.monotonic() > until:
             print(f"  the time is up: {len(chosen) - number} mutants were not tried")
             break
-        tests = [*tests_of(mutant.module), *args.always]
+        tests = [*mirrored_tests(mutant.module), *args.always]
         if mutant.module not in times:
             times[mutant.module] = _time(tree, tests)
         plain = times[mutant.module]

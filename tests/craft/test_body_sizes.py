@@ -32,6 +32,7 @@ def test_no_measure_shrinks_as_sizes_grow() -> None:
 def test_a_bust_of_31_inches_is_in_no_size() -> None:
     """It falls between the two smallest; 33 in is inside one; beyond the table there is nothing."""
     assert [size.name for size in sizes_for_bust(to_mm(31, "in"))] == ["XS", "S"]
+    assert [size.name for size in sizes_for_bust(to_mm(47, "in"))] == ["1X", "2X"]
     assert [size.name for size in sizes_for_bust(to_mm(33, "in"))] == ["S"]
     assert [size.name for size in sizes_for_bust(to_mm(34, "in"))] == ["S"]
     assert sizes_for_bust(to_mm(20, "in")) == ()

@@ -76,6 +76,12 @@ def test_respread_says_what_is_impossible() -> None:
     with pytest.raises(ValueError, match=r"4 decreases do not fit into the 7 stitches left.*room for 3"):
         respread(7, 4, uses=2)
     assert len(respread(5, 4)) == 4
+    # One before the first stitch left and one behind the last, since stitches lie there too.
+    assert len(respread(5, 6, worked_since=3, beyond=3)) == 6
+    with pytest.raises(ValueError, match="room for 6"):
+        respread(5, 7, worked_since=3, beyond=3)
+    with pytest.raises(ValueError, match="room for 5"):
+        respread(5, 6, worked_since=3)
     assert len(respread(7, 3, uses=2)) == 3
     assert respread(7, 0) == ()
 

@@ -48,6 +48,15 @@ def test_loops_as_they_are_drawn(code: str, loops: float) -> None:
     assert stitch_yarn(code).loops[1] == loops
 
 
+@pytest.mark.parametrize(
+    ("code", "loops"), [("kfb", 2), ("pfb", 2), ("inc", 2), ("kfbf", 3), ("k", 1), ("ssk", 1)]
+)
+def test_a_stitch_drawn_through_takes_its_loops_and_no_more(code: str, loops: float) -> None:
+    """Where every loop is drawn through another there is nothing to guess (counted from how each is made)."""
+    assert stitch_yarn(code).loops == (loops, loops, loops)
+    assert stitch_yarn(code).widths == (0, 0, 0)
+
+
 def test_ribbing_by_the_mill_rule() -> None:
     """1x1 rib K 16431.497, plain K 12068.59 (textilecalculation, Feb 2015): loops 16.7 % longer."""
     assert pytest.approx(1.1668, abs=1e-4) == RIB_AT_MOST

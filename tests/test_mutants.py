@@ -1,0 +1,96 @@
+"""The tool that makes mutants: one that makes none would call every test perfect."""
+
+from __future__ import annotations
+
+import ast
+from pathlib import Path
+
+import pytest
+
+from tests.bench.mutants import EQUIVALENT, equivalents, mirrored_tests, modules_of, mutants_of
+
+ROOT = Path(__file__).parent.parent
+
+SOURCE = '''"""Words."""
+
+@cache(7)
+def least(some: "list[1]", bound: int = 3) -> int:
+    """Return 5."""
+    found = [each for each in some if each > 2 and not each == bound]
+    if bound < 0:
+        raise ValueError(f"{bound} is below {0}")
+    some.clear()
+    total -= max(found, key=len)
+    return swap(bound, "é") + 1 if found else None
+'''
+
+
+def changes(source: str) -> set[tuple[str, str]]:
+    """List what becomes of what, by the code alone."""
+    return {(each.before, each.after) for each in mutants_of("stepper/x.py", source)}
+
+
+@pytest.mark.parametrize(
+    ("before", "after"),
+    [
+        ("each > 2", "(each >= 2)"),
+        ("each > 2", "(each <= 2)"),
+        ("2", "(3)"),
+        ("3", "(2)"),
+        ("each > 2 and (not each == bound)", "(each > 2 or not each == bound)"),
+        ("each > 2 and (not each == bound)", "(each > 2)"),
+        ("not each == bound", "(each == bound)"),
+        ("for each in some if each > 2 and (not each == bound)", "for each in some"),
+        ("bound < 0", "not (bound < 0)"),
+        ("some.clear()", "pass"),
+        ("total -= max(found, key=len)", "total += max(found, key=len)"),
+        ("max(found, key=len)", "(min(found, key=len))"),
+        ("swap(bound, 'é')", "(swap('é', bound))"),
+        ("swap(bound, 'é') + 1", "(swap(bound, 'é') - 1)"),
+        ("swap(bound, 'é') + 1 if found else None", "(None if found else swap(bound, 'é') + 1)"),
+        ("return swap(bound, 'é') + 1 if found else None", "return"),
+    ],
+)
+def test_each_kind_of_change_is_made(before: str, after: str) -> None:
+    """Comparisons, sums, constants, conditions, statements, arguments and results."""
+    simple = {
+        (a.replace("(", "").replace(")", ""), b.replace("(", "").replace(")", "")) for a, b in changes(SOURCE)
+    }
+    assert (before.replace("(", "").replace(")", ""), after.replace("(", "").replace(")", "")) in simple
+
+
+def test_what_the_program_does_not_do_is_left_alone() -> None:
+    """Annotations, docstrings, decorators and the words of an error make no mutant: nothing could kill it."""
+    assert not {before for before, _ in changes(SOURCE)} & {"7", "1]", "5", "'list[1]'"}
+    for mutant in mutants_of("stepper/x.py", SOURCE):
+        assert 'raise ValueError(f"{bound} is below {0}")' in mutant.source
+
+
+@pytest.mark.parametrize("module", ["craft/pace", "stepper/craft/colour.py"])
+def test_every_mutant_of_a_real_module_is_another_program_on_one_line_or_statement(module: str) -> None:
+    """It compiles, it differs, and only at the place that is told."""
+    (path,) = modules_of(module)
+    source = (ROOT / path).read_text(encoding="utf-8")
+    found = mutants_of(path, source)
+    assert len(found) > 50
+    lines = source.splitlines()
+    for mutant in found:
+        assert ast.dump(ast.parse(mutant.source)) != ast.dump(ast.parse(source))
+        assert mutant.source.splitlines()[: mutant.line - 1] == lines[: mutant.line - 1]
+        assert mutant.code == lines[mutant.line - 1].strip()
+
+
+def test_a_room_is_its_modules_and_each_has_its_tests() -> None:
+    """Records without a file of their own have none, and are told so rather than called unkilled."""
+    assert "stepper/craft/pace.py" in modules_of("craft")
+    assert mirrored_tests("stepper/craft/pace.py") == ["tests/craft/test_pace.py"]
+    assert mirrored_tests("stepper/project/draft.py") == []
+
+
+def test_every_equivalent_mutant_is_still_one_of_the_code() -> None:
+    """A row that no mutant matches would excuse another one some day."""
+    names = equivalents()
+    assert len(names) == len(EQUIVALENT.read_text(encoding="utf-8").splitlines()) - 2
+    for module in {name.split(" ¦ ")[0] for name in names}:
+        made = {each.name for each in mutants_of(module, (ROOT / module).read_text(encoding="utf-8"))}
+        assert {name for name in names if name.startswith(module)} <= made
