@@ -52,14 +52,17 @@ _SOFT = frozenset(
     ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
 )
 _KNOWN = (
-    r"k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|k2tog|k3tog|p2tog|ssk|ssp|skp|sk2po?|pm|sm|rm|yo|yon|yrn|yfwd"
-    r"|m1[lrp]?|kfb|pfb|sl|sl\s+st|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t|mb"
+    r"k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|k2tog|k3tog|p2tog|ssk|ssp|skp"
+    r"|sk2po?|pm|sm|rm|yo|yon|yrn|yfwd"
+    r"|m1[lrp]?|kfb|pfb|sl|sl\s+st|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo"
+    r"|dpns?|approx|wy[ib]f?|w&t|mb"
     r"|[ct]\d[fb]|m|cdd|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|skpo|rev\s+st\s+st"
 )
 _DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
 """An abbreviation and what it means, wherever it stands."""
 _LISTED = re.compile(
-    r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
+    r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
+    r"|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
     r"\s*(?:[=:–—]|-\s|\s)\s*(?P<words>\S.*)$",
     re.I,
 )
@@ -70,9 +73,12 @@ _SPELT_OUT = re.compile(
 )
 """How the meanings of the common abbreviations begin."""
 _NO_KEY = re.compile(
-    r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break|using|with|body|sleeves?|"
-    r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib|ribbing|border|edging|"
-    r"tip|note|nb|hint|important|all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold|graft|divide)\.?$",
+    r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break"
+    r"|using|with|body|sleeves?|"
+    r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib"
+    r"|ribbing|border|edging|"
+    r"tip|note|nb|hint|important|all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold"
+    r"|graft|divide)\.?$",
     re.I,
 )
 _PAIRS = re.compile(r"^(?:\s*[A-Za-z0-9]{1,6}\.?\s*[,=:–-]\s*[^\d;*]+(?:;|\.?$))+\.?$")
@@ -84,7 +90,8 @@ _GAUGE = re.compile(
     re.I,
 )
 _GAUGE_PART = re.compile(
-    r"^\W*(?:(?:sts|rows?|rnds)\W+)?[\d.½¼¾]+\s*(?:sts?|stitches|rows?|rnds?|rounds?)\b(?:\W+(?:and|&|by|x|=|per|to|over|in)\b.*)?\W*$"
+    r"^\W*(?:(?:sts|rows?|rnds)\W+)?[\d.½¼¾]+\s*(?:sts?|stitches|rows?|rnds?|rounds?)\b(?:\W+(?:and|&"
+    r"|by|x|=|per|to|over|in)\b.*)?\W*$"
     r"|^\W*(?:=|over|to|per)?\s*[\d.½¼¾/]+\s*(?:cm|mm|in|inch(?:es)?|\"|″)\W",
     re.I,
 )
@@ -96,12 +103,15 @@ _NOT_IN_A_GAUGE = re.compile(
 )
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|″|”|')"
 _MEASURE = (
-    r"\b(?:chest|bust|waist|hips?|length|width|wide|long|circumference|diameter|depth|ease|around|height|high|tall|wingspan|armholes?|"
-    r"sleeve\s+(?:seam|length)|upper\s+arm|wrist|neck\s+(?:opening|width)|foot|head|measurements?|measures?|shoulder\s+width|arm|hand|"
+    r"\b(?:chest|bust|waist|hips?|length|width|wide|long|circumference|diameter|depth|ease|around"
+    r"|height|high|tall|wingspan|armholes?|"
+    r"sleeve\s+(?:seam|length)|upper\s+arm|wrist|neck\s+(?:opening|width)|foot|head|measurements?"
+    r"|measures?|shoulder\s+width|arm|hand|"
     r"across|deep)\b"
 )
 _MEASURED = re.compile(
-    rf"{_MEASURE}[^!?]*\d|\d[^!?]*{_UNIT}\W*[^!?]*{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
+    rf"{_MEASURE}[^!?]*\d|\d[^!?]*{_UNIT}\W*[^!?]*{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
+    rf"|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
     re.I,
 )
 _TABLE = re.compile(
@@ -110,23 +120,28 @@ _TABLE = re.compile(
 _COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
 """What is measured, with its numbers in the next row."""
 _SIZES = re.compile(
-    r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large|one\s+size)\b[\s,/)\]]*){2,}$",
+    r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
+    r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
+    r"|one\s+size)\b[\s,/)\]]*){2,}$",
     re.I,
 )
 _LETTERED = re.compile(
-    r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
+    r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b"
+    r"|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
 )
 _NEEDLES = re.compile(
     r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
 )
 _TOOL = re.compile(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
 _NOTIONS = re.compile(
-    r"\b(?:markers?|holders?|tapestry|darning|scrap\s+yarn|waste\s+yarn|scissors|buttons?|cable\s+needle|row\s+counter|pins?|"
+    r"\b(?:markers?|holders?|tapestry|darning|scrap\s+yarn|waste\s+yarn|scissors|buttons?"
+    r"|cable\s+needle|row\s+counter|pins?|"
     r"zip(?:per)?|ribbon|elastic|beads?|tape\s+measure|pom[- ]?pom)\b",
     re.I,
 )
 _COPYRIGHT = re.compile(
-    r"©|\(c\)\s*(?:\d{4}|by)|\bcopyright\b|all\s+rights\s+reserved|\b(?:personal|private)\s+use\b|may\s+not\s+be\s+(?:sold|copied|reproduced)",
+    r"©|\(c\)\s*(?:\d{4}|by)|\bcopyright\b|all\s+rights\s+reserved|\b(?:personal|private)\s+use\b"
+    r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
     re.I,
 )
 _ADDRESS = re.compile(r"https?://|\bwww\.|\S+@\S+\.\S+", re.I)
@@ -219,7 +234,8 @@ def _counts(words: str) -> bool:
     """Say whether words go on over rows or rounds, as no meaning of an abbreviation does."""
     return bool(
         re.search(
-            r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?|rounds?)\b|\bto\s+(?:end|last|marker)\b"
+            r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"
+            r"|rounds?)\b|\bto\s+(?:end|last|marker)\b"
             r"|\b(?:cast|bind)\s+o\w+\s+\d|\d{2,}\s*(?:\([^)]*\)\s*)?(?:sts|stitches)\b",
             words,
             re.I,

@@ -27,8 +27,10 @@ _NEEDLE = re.compile(
     r"\d+(?:\.\d+)?\s*mm\b|\bUS\s*(?:size\s*)?#?\s*\d+(?:\.\d+)?|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
 _SKEIN = re.compile(
-    r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?|yards?)\b|"
-    r"(?P<m2>\d+)\s*(?P<u2>m|metres?|meters?|yds?|yards?)\b\W{0,6}(?:per|/|=|,)?\s*(?P<g2>\d+)\s*g(?:rams?|ms?)?\b",
+    r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?"
+    r"|yards?)\b|"
+    r"(?P<m2>\d+)\s*(?P<u2>m|metres?|meters?|yds?|yards?)\b\W{0,6}(?:per|/|="
+    r"|,)?\s*(?P<g2>\d+)\s*g(?:rams?|ms?)?\b",
     re.I,
 )
 _KEYED = re.compile(
@@ -37,7 +39,8 @@ _KEYED = re.compile(
 _BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
 _SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
 _MEASURE = re.compile(
-    r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width|circumference|depth|height|"
+    r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width"
+    r"|circumference|depth|height|"
     r"armhole|sleeve|shoulder|wrist|measurements?)\b|^[\d\s.,()\[\]:;-]+$",
     re.I,
 )
@@ -45,8 +48,10 @@ _MEASURE = re.compile(
 YARN_WORDS = re.compile(
     r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting"
     r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
-    r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?|main\s+(?:shade|colou?r)|"
-    r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|metres|meters)\b",
+    r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?"
+    r"|main\s+(?:shade|colou?r)|"
+    r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|metres"
+    r"|meters)\b",
     re.I,
 )
 """What yarn looks like: a weight, a fibre, a skein, grams, yards or metres."""

@@ -8,27 +8,35 @@ from dataclasses import dataclass
 from stepper.project.orders import casts_on, holds_instruction
 
 _PART = re.compile(
-    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm|fingers?|"
+    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
+    r"|fingers?|"
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
-    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
+    r"|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
 
 _OF_PARTS = re.compile(
-    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to|make|making|up|inner|outer)",
+    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
+    r"|make|making|up|inner|outer)",
     re.I,
 )
 """Words that go with the name of a part."""
 _FRONT = re.compile(
-    r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted|actual)\s+(?:measurements?|sizes?|dimensions?)|"
-    r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin|start)|dimensions|"
-    r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary|legend|symbols?|inspiration|"
+    r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted"
+    r"|actual)\s+(?:measurements?|sizes?|dimensions?)|"
+    r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin"
+    r"|start)|dimensions|"
+    r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary"
+    r"|legend|symbols?|inspiration|"
     r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
-    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?|yarns?|needles?|notions|notes?|sizes?|"
-    r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need|about(?:\s+the\s+pattern)?|"
+    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?"
+    r"|yarns?|needles?|notions|notes?|sizes?|"
+    r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need"
+    r"|about(?:\s+the\s+pattern)?|"
     r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
     r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
     re.I,

@@ -18,18 +18,22 @@ _ROUND = r"(?:rows?|rnds?|rounds?)"
 _ROW_HEAD = re.compile(
     r"^\W*(?:r|rd|rnd)\.?\s*\d+\s*(?:\([rw]s\)\s*)?[.:)]|"
     rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
-    rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
+    rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&"
+    rf"|alt)?\W*{_ORDINAL})*\W+(?:and\s+(?:(?:all|every|each|foll\w*|alt\w*|other|even|odd|rs|ws"
+    rf"|{_ORDINAL})\s+){{1,4}})?{_ROUND}\b"
     rf"|^\W*(?:next|foll\w*|all|every|each|last|rs|ws)\W+(?:[\w()&.]+\W+){{0,4}}?{_ROUND}\b"
     rf"|^\W*(?:[^\W\d][\w'-]*\W+){{1,4}}?{_ROUND}\s*(?:\([^)]*\)\s*)?(?:[:–—]|-\s)",
     re.I,
 )
 """The head of a row or round: "Row 1 (RS)", "2nd rnd", "Next row", "Dec rnd:"."""
 _STITCH = (
-    r"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|ssk|ssp|skpo?|sk2po?|s2kp2?|psso|p2sso|yo|yon|yrn|yfwd|yf|kfb|pfb|kf&b"
+    r"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|ssk|ssp|skpo?|sk2po?|s2kp2?|psso|p2sso|yo|yon|yrn"
+    r"|yfwd|yf|kfb|pfb|kf&b"
     r"|m1[lrp]?|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|mb|w&t|\d/\d\s[rl]p?c)"
 )
 _WORKED = re.compile(
-    rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm|turn)\b",
+    rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm"
+    rf"|turn)\b",
     re.I,
 )
 """Stitches written as abbreviations."""
@@ -38,17 +42,21 @@ _FRAGMENT = re.compile(
     re.I,
 )
 _REPEATED = re.compile(
-    rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)|\*\s*rep\b",
+    rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)"
+    rf"|\*\s*rep\b",
     re.I,
 )
 _VERB = (
-    r"(?:cast(?:s|ing)?[\s-]+(?:on|off)|(?:bind(?:s|ing)?|bound)[\s-]+off|knit(?:s|ted|ting)?|purl(?:s|ed|ing)?"
+    r"(?:cast(?:s|ing)?[\s-]+(?:on|off)|(?:bind(?:s|ing)?|bound)[\s-]+off|knit(?:s|ted|ting)?|purl(?:s"
+    r"|ed|ing)?"
     r"|work(?:s|ed|ing)?|repeat(?:s|ed|ing)?|rep|inc(?:rease(?:s|d)?|reasing)?|dec(?:rease(?:s|d)?|reasing)?"
-    r"|slip(?:s|ped|ping)?|sl|pick(?:s|ed|ing)?(?:\s+and\s+knit)?\s+up|place|put|hold|graft|join|turn|leave|skip|drop|wrap"
+    r"|slip(?:s|ped|ping)?|sl|pick(?:s|ed|ing)?(?:\s+and\s+knit)?\s+up|place|put|hold|graft|join|turn"
+    r"|leave|skip|drop|wrap"
     r"|k|p|bo|co|rib|cont(?:inue)?|divide|transfer|return|pass|unravel|rip|remove)"
 )
 _COUNTED = re.compile(
-    rf"(?<![\w'-]){_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?|{_ROUND}|times|ridges|"
+    rf"(?<![\w'-]){_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?"
+    rf"|{_ROUND}|times|ridges|"
     rf"markers?)\b",
     re.I,
 )
@@ -59,43 +67,59 @@ _LASTING = re.compile(
     re.I,
 )
 _EVERY = re.compile(
-    rf"\b(?:inc|dec)(?:reas(?:e|es|ed|ing))?\b[^.!?]*\b(?:{_COUNT}|alt\w*|other)\b[^.!?]*\b(?:end|side|edge|{_ROUND}|needle)\b",
+    rf"\b(?:inc|dec)(?:reas(?:e|es|ed|ing))?\b[^.!?]*\b(?:{_COUNT}|alt\w*|other)\b[^.!?]*\b(?:end|side"
+    rf"|edge|{_ROUND}|needle)\b",
     re.I,
 )
 _SAID = re.compile(
     rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc|dec)\w*\b|\bat\s+the\s+same\s+time\b"
-    rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*|[rw]s)\s+)*{_ROUND}\b"
-    r"|\b(?:two|three|four|five|six|\d+)\s+times\b|\btwice\b|\bonce\s+more\b|\brib(?:bing)?\s+\d|\b\d\s?x\s?\d\s+rib"
-    r"|\brem(?:ain(?:ing|s)?)?\s+(?:[a-z]+\s+)?(?:sts|stitches)\b|\b(?:sts|stitches)\s+(?:that\s+)?(?:rem(?:ain)?|are\s+left)\b"
-    r"|\b(?:to|before|after|past|until)\s+(?:the\s+)?(?:(?:next|first|second|last|third|end|side|beg\w*)\s+)*(?:markers?|m)\b"
-    r"|\breversing\b|\bto\s+match\b|\bsame\s+as\b|\bthe\s+same\.?$|:\s*as\s|\bwithout\s+shaping\b|\bwork\s+(?:flat|even|straight|back)\b|\bending\s+(?:with|on|after)\b"
-    r"|\bshape\s+(?:the|neck|crown|arm|should|top|toe|heel)|^\W*(?:all\s+sizes|.{1,24}\bonly)\s*:|\b(?:chart|pattern)\s+\w+,\s*\d",
+    rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*"
+    rf"|[rw]s)\s+)*{_ROUND}\b"
+    r"|\b(?:two|three|four|five|six|\d+)\s+times\b|\btwice\b|\bonce\s+more\b|\brib(?:bing)?\s+\d"
+    r"|\b\d\s?x\s?\d\s+rib"
+    r"|\brem(?:ain(?:ing|s)?)?\s+(?:[a-z]+\s+)?(?:sts|stitches)\b|\b(?:sts"
+    r"|stitches)\s+(?:that\s+)?(?:rem(?:ain)?|are\s+left)\b"
+    r"|\b(?:to|before|after|past|until)\s+(?:the\s+)?(?:(?:next|first|second|last|third|end|side"
+    r"|beg\w*)\s+)*(?:markers?|m)\b"
+    r"|\breversing\b|\bto\s+match\b|\bsame\s+as\b|\bthe\s+same\.?$|:\s*as\s|\bwithout\s+shaping\b"
+    r"|\bwork\s+(?:flat|even|straight|back)\b|\bending\s+(?:with|on|after)\b"
+    r"|\bshape\s+(?:the|neck|crown|arm|should|top|toe|heel)|^\W*(?:all\s+sizes|.{1,24}\bonly)\s*:"
+    r"|\b(?:chart|pattern)\s+\w+,\s*\d",
     re.I,
 )
 """Words that only an instruction has: rows by number, how often, where to, as another piece."""
 _LEAD = (
     r"(?:(?:now|then|next|again|and|also|carefully|loosely|finally|when\s+ready|at\s+the\s+same\s+time)\W+"
-    r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
+    r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding"
+    r"|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
 )
 _BEGINS = re.compile(
-    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work|rep(?:eat)?|inc(?:rease)?"
-    r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate|cont(?:inue)?|change\s+to|rejoin|re-?attach"
-    r"|hold|remove|wrap|graft|sew|weave|seam|press|block|k|p|put\s+(?:all|the|these|next|first|last|\d)|leave\s+(?:all|the|these|rem|\d)"
-    r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)|make\s+(?:\d|another|(?:a|the)\s+second|two|one\s+more)|thread\s+yarn|fold|slide|wind\s+yarn|pass|insert|lay\s+aside|close|carry\s+on"
-    r"|keep\s+(?:going|on|to)|go\s+on|take\s+up|do\s+not\s+(?:join|turn|break|cut)|leave|lift|proceed|switch\s+to|return|transfer|fasten\s+off"
-    r"|beg(?:in)?\s+(?:with\s+a|work|knit|rows?|rnds?|rounds?|dec|inc|shap|chart|at)|draw\s+(?:yarn|through|up)|complete\s+(?:as|to|in))"
+    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work"
+    rf"|rep(?:eat)?|inc(?:rease)?"
+    r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate"
+    r"|cont(?:inue)?|change\s+to|rejoin|re-?attach"
+    r"|hold|remove|wrap|graft|sew|weave|seam|press|block|k|p|put\s+(?:all|the|these|next|first|last|\d)"
+    r"|leave\s+(?:all|the|these|rem|\d)"
+    r"|make\s+(?:a|an|\d|one|two)\s*(?:buttonhole|bobble|loop|st\b|stitch|slip\s*knot|more\b)"
+    r"|make\s+(?:\d|another|(?:a|the)\s+second|two|one\s+more)|thread\s+yarn|fold|slide|wind\s+yarn"
+    r"|pass|insert|lay\s+aside|close|carry\s+on"
+    r"|keep\s+(?:going|on|to)|go\s+on|take\s+up|do\s+not\s+(?:join|turn|break|cut)|leave|lift|proceed"
+    r"|switch\s+to|return|transfer|fasten\s+off"
+    r"|beg(?:in)?(?!\s+(?:by|reading|here)\b)|draw\s+(?:yarn|through|up)|complete\s+(?:as|to|in))"
     r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
     re.I,
 )
 _MADE = re.compile(
     r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
     r"|bottom|side)"
-    r"|join\s+(?:us|the\s+(?:group|club|fun)|our)|work(?:\s+(?:gauge|begins|starts|is)|s?\s+(?:well|best)))\b",
+    r"|join\s+(?:us|the\s+(?:group|club|fun)|our)|work(?:\s+(?:gauge|begins|starts|is)|s?\s+(?:well"
+    r"|best)))\b",
     re.I,
 )
 """Prose that begins like an instruction: how the garment is made."""
 _ALONE = re.compile(
-    r"^\W*\d[\d\s,:;()\[\]–-]*(?:body\s+|sleeve\s+)?(?:sts?|stitches)\b(?:\s+(?:rem\w*|left|on|the|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
+    r"^\W*\d[\d\s,:;()\[\]–-]*(?:body\s+|sleeve\s+)?(?:sts?|stitches)\b(?:\s+(?:rem\w*|left|on|the"
+    r"|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
     re.I,
 )
 """A count of stitches with nothing beside it."""
@@ -104,14 +128,16 @@ _STITCHES = re.compile(
 )
 """A number of stitches."""
 _CASTS_ON = re.compile(
-    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
-    r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few|swatch|odd|even|number))[^.]*?\d)",
+    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]"
+    rf"|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
+    r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few"
+    r"|swatch|odd|even|number))[^.]*?\d)",
     re.I,
 )
 
 
 def _looked_at(sentence: str) -> str:
-    """Return the words looked at, with a colon behind a label of the old style: "The body.—Cast on"."""
+    """Return the words looked at, with a colon behind a label such as "The body.—Cast on"."""
     return re.sub(r"\.\s?[–—]\s?", ": ", sentence[:LONGEST])
 
 

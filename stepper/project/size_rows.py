@@ -16,18 +16,21 @@ _LETTER = (
 )
 _AGE = r"(?:\s*(?:months?|mths?|mos?|years?|yrs?|y|m))?"
 _ONE = (
-    rf"(?:(?:women'?s|men'?s|child(?:ren)?'?s?|adults?'?s?|baby|toddler|kids?'?)\s+)?(?:{_LETTER}|\d{{1,3}}(?:\.\d|[½¼¾])?{_AGE}"
+    rf"(?:(?:women'?s|men'?s|child(?:ren)?'?s?|adults?'?s?|baby|toddler|kids?'?)\s+)?(?:{_LETTER}"
+    rf"|\d{{1,3}}(?:\.\d|[½¼¾])?{_AGE}"
     r"|newborn|preemie|one(?:\s+size)?(?:\s+fits\s+(?:all|most))?|child|adult|baby|toddler|\d{1,2}T)"
 )
 _SIZE = re.compile(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
 _RANGE = re.compile(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)
 _CHAIN = re.compile(rf"{_ONE}(?:\s*[-\u2013/|·]\s*{_ONE}){{2,}}", re.I)
 _SIZE_ROW = re.compile(
-    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$",
+    r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
+    r"|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$",
     re.I,
 )
 _FIT_ROW = re.compile(
-    r"\bto\s+fit\b\W*(?:(?:sizes?|bust/chest|bust|chest|head|hand|foot|waist|hips?|ages?|shoe\s+size)\b\W*)*[^\d\n]{0,20}?"
+    r"\bto\s+fit\b\W*(?:(?:sizes?|bust/chest|bust|chest|head|hand|foot|waist|hips?|ages?"
+    r"|shoe\s+size)\b\W*)*[^\d\n]{0,20}?"
     rf"((?:{_LETTER}\b|\d).*)$",
     re.I,
 )
@@ -39,7 +42,8 @@ _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
 _BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}).*$", re.I)
 """What stands behind a list: its unit, the same in another unit, a remark."""
 _LIST = re.compile(
-    r"(?<![\d.½¼¾])\d+(?:\.\d+|\s?[½¼¾])?,?\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]]"
+    r"(?<![\d.½¼¾])\d+(?:\.\d+"
+    r"|\s?[½¼¾])?,?\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]]"
 )
 
 

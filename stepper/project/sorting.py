@@ -28,13 +28,16 @@ _SUBHEAD = re.compile(
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
 _WORKING = re.compile(
-    r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern|patt|until)\b",
+    r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
+    r"|patt|until)\b",
     re.I,
 )
 _HEAD_ORDERS = re.compile(
-    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer|hold|break"
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer"
+    r"|hold|break"
     r"|change|increase|decrease|close)\b(?!-)"
-    r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?|stitches|sts"
+    r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?"
+    r"|stitches|sts"
     r"|pattern|rib|other)\b|\bsame\b|\bas\s+(?:for|first|left|right|back|front|the|other)\b|\bto\s+match\b",
     re.I,
 )
@@ -214,8 +217,10 @@ class Sorter:
             if not entry or is_broken_at(row) or row.endswith("="):
                 continue
             before = sentences_of(" ".join(rows[at : at + taken]))
-            named = all(kind_of(sentence, self.context) for sentence in before)
-            if named and kind_of(below, self.context) not in ("", "notes of the designer"):
+            kinds = [kind_of(sentence, self.context) for sentence in before]
+            following = kind_of(below, self.context)
+            ended = kinds[-1] == "gauge" and not following  # a count below a gauge is none of it
+            if all(kinds) and (ended or following not in ("", "notes of the designer")):
                 return taken
         return most
 

@@ -19,7 +19,7 @@ _SENTENCE = re.compile(
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
 )
 _GOES_ON = re.compile(
-    r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|k|p|rep)$"
+    r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"
     r"|\bin$(?<![\d)\]½¼¾]in)(?<![\d)\]½¼¾] in)",
     re.I,
 )

@@ -130,7 +130,7 @@ def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
 
 
 @given(pages())
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 def test_no_instruction_is_ever_passed_over(page: tuple[str, list[str]]) -> None:
     """However a page is shuffled, broken and torn, an instruction is a line or stands under a mark."""
     text, said = page
@@ -182,6 +182,12 @@ def test_a_swatch_is_not_knitted() -> None:
     )
     assert [piece.kind for piece in pasted.front] == ["comment", "comment", "note"]
     assert pasted.parts[0].pieces[0].text == "CO 80 sts."
+
+
+def test_a_count_below_a_gauge_is_none_of_it() -> None:
+    """The gauge ends in no full stop, and the count begins with no capital."""
+    pieces = take_apart("Cap\nGauge: 18 sts and 24 rows = 10 cm\n112 sts.\n").pieces
+    assert [(piece.kind, piece.front) for piece in pieces[1:]] == [("comment", "gauge"), ("note", "")]
 
 
 def test_a_page_of_prose_is_no_hundred_marks() -> None:
