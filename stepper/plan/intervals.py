@@ -8,6 +8,7 @@ which both fall: one changes the beginning of the row, the other its end.
 from __future__ import annotations
 
 from stepper.craft.stitches import stitch
+from stepper.plan.lasting import measured_from
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
@@ -129,7 +130,7 @@ def _begins(part: AtIntervals, needles: Needles) -> int:
     """Give how many rounds pass before a shaping beside another begins."""
     if part.after is None:
         return 0
-    origin = 0 if part.after.start == "cast-on" else needles.section_start
+    origin = measured_from(part.after, needles)
     length = part.after.length
     return max(0, needles.rounds_for(length, origin=origin, measured=True, blocked=False)[0])
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.established import establish
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
@@ -232,9 +233,8 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
             f"{max(order)}.",
             'Write it, or a line for all of them: "All WS rows: purl".',
         )
-    needles.pattern = tuple(
-        needles.numbered[number] for number in sorted(order) if number in needles.numbered
-    )
+    cycle = tuple(needles.numbered[number] for number in sorted(order) if number in needles.numbered)
+    establish(cycle, needles, start=begin)
     needles.line_start = begin
     for sentence in _extra(block[-1]):
         work(sentence, needles)

@@ -47,6 +47,40 @@ def _asks(element: Element) -> bool:
     return pattern or isinstance(element, ChartPart | PickUp | Across)
 
 
+Cell = tuple[str, str]
+"""What a column is on one row, as seen from the right side: a stitch, and a yarn or none for the one in hand."""
+Column = tuple[Cell, ...]
+"""What a stitch of the fabric is on each row of the repeat, in order."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Established:
+    """The pattern last set up, and what became of it (`stepper.plan.established`)."""
+
+    cycle: tuple[Template, ...] = ()
+    """Its rounds as they are worked anew; empty where they cannot be, as they shape."""
+    rounds: int = 1
+    """How many rounds it repeats."""
+    start: int
+    """Index of the first draft worked of it."""
+    end: int
+    """Index behind the last draft worked of it in its order."""
+    columns: list[Column] | None = None
+    """Columns as they stand, from the right side; nothing where nobody has asked yet, or they cannot be told."""
+    phase: int = 0
+    """Cell of the columns that the next row works."""
+    reached: int = 0
+    """Index behind the last draft that the columns were carried through."""
+    since: int = 0
+    """Rows worked behind `end`."""
+    shaped: bool = False
+    """Whether a row behind `end` changed the stitches."""
+    spread: bool = False
+    """Whether the last change was spread over the round, so that the pattern can only begin anew."""
+    why: str = ""
+    """Why the columns cannot be told; empty where they can."""
+
+
 @dataclass(slots=True, kw_only=True)
 class Draft:
     """A round as worked, before it is numbered and written."""
@@ -75,6 +109,8 @@ class Draft:
     """How the stitches are bound off, where they are."""
     altered: tuple[str, ...] = ()
     template: Template | None = None
+    from_turn: bool = False
+    """Whether it goes on from a turn in the round, so that it does not begin where the round does."""
     whole: bool | None = None
     """Whether it adds a whole round to the length; found when it is first asked."""
 
@@ -162,7 +198,11 @@ class Needles:
     line_side: str = ""
     """`RS` or `WS` where the line in hand is for rows of that side."""
     pattern: tuple[Template, ...] = ()
-    """The rounds that "in pattern" means."""
+    """The rounds last set up or repeated in the section, shaping and all."""
+    established: Established | None = None
+    """The fabric that "even" and "in pattern" go on with; nothing where nothing is on the needles."""
+    kept: dict[str, list[Column] | None] = field(default_factory=dict)
+    """Columns of the stitches on hold by name, the cell that comes next first; nothing where not known."""
     numbered: dict[int, Template] = field(default_factory=dict)
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
@@ -255,12 +295,16 @@ class Needles:
             fabric=self.fabric,
             held=dict(self.held),
             markers=mirrored(self.markers, after) if self.side == "WS" else self.markers,
+            from_turn=self.gap is not None and not self.flat,
             label=self.label,
             remarks=tuple(self.remarks),
             altered=(*self.altered, *self.needle_altered),
         )
         for name, value in told.items():
             setattr(draft, name, value)
+        if not self.count:
+            begin = len(self.drafts)
+            self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self.label = None
         self.remarks = []
         self._next_side(phrase, turned=turned)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.charting import chart_round
 from stepper.plan.cursor import MisfitError
+from stepper.plan.established import keep_held
 from stepper.plan.facing import face
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
@@ -26,6 +27,8 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         _report(misfit, template, needles)
         return
     needles.fits.add(id(template))
+    if worked.held:
+        keep_held({name for name, _ in worked.held}, worked.items, needles)
     for name in worked.returned:
         del needles.held[name]
     for name, number in worked.held:
@@ -166,5 +169,7 @@ def repeat(
 def _changes_nothing(needles: Needles) -> bool:
     """Say whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
+    if draft.template is None or draft.template.asks or (draft.template.chart and not draft.template.chart_round):
+        return False
     same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
     return same and not draft.flat and needles.gap is None and not needles.turns

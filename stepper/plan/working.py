@@ -12,8 +12,9 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
 from stepper.plan.cursor import MisfitError, held_stitches
+from stepper.plan.established import establish
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
-from stepper.plan.lasting import cycle_of, last_for, times_in_words
+from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
 from stepper.plan.needles import Finding, Needles, Template
 from stepper.plan.placing import placed_round
@@ -42,6 +43,7 @@ from stepper.project.instructions import (
     Together,
     TurnMethod,
     Unread,
+    UntilCount,
     WithYarn,
     Worked,
 )
@@ -79,7 +81,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
-        needles.pattern = (template,)
+        establish((template,), needles, start=len(needles.drafts) - 1)
 
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
@@ -103,14 +105,20 @@ def _(instruction: Worked, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
+    going_on = instruction.manner in ("pattern", "rib", "even")
+    needles.garter = instruction.manner == "garter" or (needles.garter and going_on)
+    begin = len(needles.drafts)
+    continues = going_on and begin > needles.line_start
+    if going_on and needles.pattern and not isinstance(instruction.duration, UntilCount):
+        if not continues or needles.drafts[needles.line_start].before != needles.count:
+            work_even(instruction, needles)
+            return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
-    needles.garter = instruction.manner == "garter" or (needles.garter and instruction.manner == "pattern")
-    continues = instruction.manner == "pattern" and len(needles.drafts) > needles.line_start
-    start = needles.line_start if continues else len(needles.drafts)
+    start = needles.line_start if continues else begin
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 @work.register
@@ -131,8 +139,9 @@ def _(instruction: Repeated, needles: Needles) -> None:
                     f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
                     'included; write "repeat" if they come on top.',
                 )
+    begin = len(needles.drafts)
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
@@ -271,11 +280,12 @@ def _(instruction: ChartWork, needles: Needles) -> None:
     if chart.right_side_only:
         plain = Template((), instruction.place, stockinette=True)
         cycle = tuple(row for drawn in cycle for row in (drawn, needles.back or plain))
+    begin = len(needles.drafts)
     if instruction.lasts is not None:
         last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
     else:
         repeat(cycle, times * len(cycle), needles, instruction.place)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 # --- the needles and what is on them ------------------------------------------------------------------
@@ -292,7 +302,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
     needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
-    needles.pattern = ()
+    needles.pattern, needles.established = (), None
     needles.turns = ()
     needles.side = "RS"
 
