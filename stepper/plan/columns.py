@@ -96,7 +96,7 @@ def _changed(chunk: list[Stitch], at: int, made: list[Standing], *, wrong: bool)
         below = tuple(range(at, at + each.uses))
         if each.kind is Kind.DECREASE:
             purl = each.code.startswith(("p", "ssp", "sssp", "s2pp"))
-            made.append(Standing(below, ("p" if purl != wrong else "k", "")))
+            made.append(Standing(below, None if each.code == "dec" else ("p" if purl != wrong else "k", "")))
         else:
             made.append(Standing(below, None))
             made += [Standing((), None)] * (each.leaves - 1)

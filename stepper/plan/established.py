@@ -221,6 +221,22 @@ def keep_held(names: set[str], phrase: tuple[Item, ...], needles: Needles) -> No
         at += run.uses
 
 
+def ground(needles: Needles) -> str:
+    """Say what the fabric is: `plain` (stockinette), `garter` (rows alike all along, not all knit), or `pattern`.
+
+    Empty where nothing is established or it cannot be told.
+    """
+    if needles.established is None or needles.lost:
+        return ""
+    try:
+        columns, _ = columns_of(needles)
+    except UnknownFabricError:
+        return ""
+    if len(set(columns)) != 1:
+        return "pattern" if columns else ""
+    return "plain" if columns[0] == (KNIT,) else "garter" if len(columns[0]) > 1 else "pattern"
+
+
 # --- going on -----------------------------------------------------------------------------------------
 
 

@@ -8,13 +8,14 @@ which both fall: one changes the beginning of the row, the other its end.
 from __future__ import annotations
 
 from stepper.craft.stitches import stitch
-from stepper.plan.lasting import measured_from
-from stepper.plan.needles import Needles, Template
+from stepper.plan.established import asks_pattern, even, ground
+from stepper.plan.lasting import as_it_looks, measured_from
+from stepper.plan.needles import Draft, Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Place, nearest
-from stepper.project.stitchwork import Element, Numbers, Until, Work
+from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 
 def named_round(label: str, place: Place, needles: Needles) -> Template | None:
@@ -33,17 +34,95 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         return
     if instruction.at_once:
         work_template(template, needles)
+    since = _since(instruction, template, needles)
+    if not goes_on_with(template) and ground(needles) == "pattern":
+        rows = "rows" if needles.flat else "rounds"
+        needles.warn(
+            instruction.place,
+            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one if '
+            "the pattern before goes on.",
+        )
     for leg in _legs(instruction, needles):
         every, times = leg.every.of(needles.size), leg.times.of(needles.size)
         for _ in range(times):
             before = len(needles.findings)
-            plain = every - 1
+            plain = every - 1 - since
+            since = 0
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
-            repeat(plain_cycle(needles), plain, needles, leg.every.place)
+            _work_between(template, plain, needles, leg.every.place)
             work_template(template, needles)
-            if len(needles.findings) > before:
+            if len(needles.findings) > before or needles.lost:
                 return
+
+
+def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
+    """Give the rounds already worked of the first interval: those since the last such shaping, if it is not over.
+
+    "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
+    """
+    first = instruction.legs[0]
+    every = first.every.of(needles.size)
+    since = 0
+    for draft in reversed(needles.drafts[needles.section_start :]):
+        if draft.before != draft.after or draft.template == template:
+            break
+        since += 1
+    else:
+        return 0
+    if instruction.at_once or not 0 < since < every or not _is_like(draft, template):
+        return 0
+    needles.warn(
+        instruction.place,
+        f"the {since} {'row' if needles.flat else 'round'}{'s' if since > 1 else ''} since the last such shaping "
+        f"count{'s' if since == 1 else ''} towards the first {every}.",
+    )
+    return since
+
+
+def _is_like(draft: Draft, template: Template) -> bool:
+    """Say whether a round shapes as another one would: with the same increases and decreases in the same order."""
+    if draft.template is None:
+        return False
+    return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(template.elements)
+
+
+def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
+    found: list[str] = []
+    for element in elements:
+        if isinstance(element, Several):
+            found += _shaping_of(element.elements)
+        elif isinstance(element, Work) and element.stitch != "pattern":
+            found += [element.stitch] if stitch(element.stitch).change else []
+    return found
+
+
+def _work_between(template: Template, rounds: int, needles: Needles, place: Place) -> None:
+    """Work the rounds between two shapings: as the fabric is, where the shaping goes on with it, else plain."""
+    if not rounds:
+        return
+    goes_on = needles.pattern and (goes_on_with(template) or ground(needles) == "garter")
+    going = even(needles, place) if goes_on else None
+    if going is None:
+        repeat(plain_cycle(needles), rounds, needles, place)
+    else:
+        repeat(as_it_looks(going[0], needles, place), rounds, needles, place, start=going[1])
+
+
+def goes_on_with(template: Template) -> bool:
+    """Say whether a shaped round goes on with the fabric: it says "in pattern", or has knit and purl itself."""
+    stitches = _stitches(template.elements)
+    return asks_pattern(template.elements) or {"k", "p"} <= {code[0] for code in stitches}
+
+
+def _stitches(elements: tuple[Element, ...]) -> set[str]:
+    found: set[str] = set()
+    for element in elements:
+        if isinstance(element, Several):
+            found |= _stitches(element.elements)
+        elif isinstance(element, Work | Until) and element.stitch[0] in "kp" and element.stitch != "pattern":
+            found.add(element.stitch)
+    return found
 
 
 def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.plan.established import establish
+from stepper.plan.established import asks_pattern, establish
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
@@ -18,9 +18,11 @@ from stepper.project.instructions import (
     AtIntervals,
     ChartWork,
     Count,
+    Evenly,
     Labelled,
     Line,
     Phrase,
+    Repeated,
     Rounds,
     Sentence,
     Together,
@@ -161,19 +163,45 @@ def _is_named_round(line: Line) -> bool:
 def _only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
     """Say whether a named round is worked only where a later sentence says so.
 
-    "Work dec round every 8th round 6 times" counts all six; "rep dec round …" comes on top of the once it is
-    worked where it is written. Where the printed counts say otherwise for the first, the other is taken.
+    It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
+    right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once, and so
+    does what follows other rounds. Where the printed counts say otherwise, the other is taken.
     """
-    for line in section.lines:
+    between = False
+    for line in section.lines[section.lines.index(written) + 1 :]:
         for sentence in line.sentences:
             if isinstance(sentence, Labelled) and sentence.label == name:
-                return True
+                return not sentence.again and _called_only(name, written, line, needles)
+            between = between or (not _is_named_round(line) and _works_rounds(sentence, name))
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
                 if isinstance(part, AtIntervals) and part.label == name:
-                    if part.again or any(leg.more for leg in part.legs):
+                    if part.again or between or any(leg.more for leg in part.legs):
                         return False
                     return _all_told(name, written, line, needles)
     return False
+
+
+def _works_rounds(sentence: Sentence, name: str) -> bool:
+    """Say whether a sentence between a named round and its call works rounds, so that the named one was worked."""
+    if isinstance(sentence, AtIntervals | Together):
+        parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
+        return all(part.label != name for part in parts)
+    return isinstance(sentence, Worked | Repeated | ChartWork | Evenly | Phrase)
+
+
+def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
+    """Say whether "work dec round" means the once that is written out; note that the words have two readings."""
+    place = written.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"work {name}",
+            first=f"once more after the {name} where it is written out",
+            second="the once that is written out",
+            line=line.place.line,
+        )
+    )
+    return (place.line, place.column) in needles.readings
 
 
 def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
@@ -223,6 +251,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         alone = len(line.numbers) == 1 and not line.every
         side = line.side if alone else _side_of(number, order)
         _take_side(replace(line, side=side), needles, turns=turns)
+        _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
         _work_number(number, line, needles, last=last)
     missing = [number for number in range(min(order), max(order)) if number not in order]
@@ -238,6 +267,17 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
     needles.line_start = begin
     for sentence in _extra(block[-1]):
         work(sentence, needles)
+
+
+def _establish_so_far(
+    number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles
+) -> None:
+    """Take the rows before the first one that goes on in pattern as that pattern."""
+    asks = asks_pattern(_template(line.sentences[0]).elements)
+    before = [each for each in sorted(order) if each < number]
+    cycle = tuple(needles.numbered[each] for each in before if each in needles.numbered)
+    if asks and cycle and not any(asks_pattern(template.elements) for template in cycle):
+        establish(cycle, needles, start=begin)
 
 
 def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needles) -> None:

@@ -175,6 +175,8 @@ class Labelled:
 
     label: str
     place: Place
+    again: bool = False
+    """Whether the line says repeat rather than work."""
 
 
 @dataclass(frozen=True, slots=True)
