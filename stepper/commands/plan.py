@@ -11,6 +11,7 @@ from pathlib import Path
 from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
+from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 
@@ -94,7 +95,8 @@ def plan_lines(plan: Plan) -> Iterator[str]:
             yield f"{section} ({first.of} rounds)"
         last = _last_alike(plan, index)
         told = plan.rounds[index - 1].altered if index else ()
-        yield from _lines(first, plan.rounds[last], told)
+        words = in_its_yarn(first, plan.rounds[index - 1] if index else None, plan)
+        yield from _lines(first, plan.rounds[last], words, told)
         index = last + 1
     for caution in plan.warnings:
         yield ""
@@ -119,7 +121,7 @@ def _last_alike(plan: Plan, index: int) -> int:
     return last
 
 
-def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:
+def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:
     """Write some like rounds; what is altered in the round before them too need not be told again."""
     for remark in first.remarks:
         yield f"         {remark}"
@@ -127,10 +129,10 @@ def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:
     label = f"{first.label}: " if first.label else ""
     size = f" [size {first.size}]" if first.label else ""
     count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
-    yield f"  {numbers:>6} {label}{first.instruction}.{count}{size}"
-    for words in first.altered:
-        if words not in told:
-            yield f"         altered from here: {words}"
+    yield f"  {numbers:>6} {label}{words}.{count}{size}"
+    for rule in first.altered:
+        if rule not in told:
+            yield f"         altered from here: {rule}"
     if told and not first.altered:
         yield "         as printed from here"
     if last.checkpoint:
