@@ -30,7 +30,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     """
     needles.pattern = cycle
     worked, known = needles.drafts[start:], needles.established
-    if not worked or needles.lost or any(asks_pattern(template.elements) for template in cycle):
+    if not cycle or not worked or needles.lost or any(asks_pattern(template.elements) for template in cycle):
         return
     if known is not None and _goes_on(known, cycle, start, needles):
         known.end = len(needles.drafts)

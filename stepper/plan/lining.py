@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.counts import check_count
 from stepper.plan.established import asks_pattern, establish
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
@@ -80,6 +81,8 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         needles.named[name] = replace(_template(first.sentences[0]), side=first.side)
     if named and _only_defined(name, first, section, needles):
         needles.label = None
+        counts = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
+        needles.named[name] = replace(needles.named[name], counts=counts)
         for sentence in first.sentences[1:]:
             if not isinstance(sentence, Count):
                 work(sentence, needles)
@@ -352,6 +355,7 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
         return
     if not isinstance(first, Phrase | ChartWork):
         work(first, needles)
+        _check_counts(line, needles, last=last)
         return
     template = _template(first)
     if isinstance(first, ChartWork):
@@ -363,7 +367,11 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
         needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")
         return
     work_template(template, needles)
-    if last:
-        for sentence in line.sentences[1:]:
-            if isinstance(sentence, Count):
-                work(sentence, needles)
+    _check_counts(line, needles, last=last)
+
+
+def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
+    """Check the counts printed with a numbered round: stitches after the last of several, a change after each."""
+    for sentence in line.sentences[1:]:
+        if isinstance(sentence, Count) and (last or sentence.change):
+            check_count(sentence, needles)

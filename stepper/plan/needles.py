@@ -11,7 +11,7 @@ from stepper.plan.model import Item, Run, Stretch, flatten
 from stepper.plan.offers import priced
 from stepper.plan.phrase import Worked
 from stepper.plan.supplies import ChartRound, Choice
-from stepper.project.instructions import Line
+from stepper.project.instructions import Count, Line
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Place
 from stepper.project.stitchwork import Across, ChartPart, Element, Length, PickUp, Several, Until, Work
@@ -33,6 +33,8 @@ class Template:
     """Knit on the right side and, in rows, purl on the wrong side."""
     side: str = ""
     """`RS` or `WS` where the line is for rows of that side only."""
+    counts: tuple[Count, ...] = ()
+    """Counts printed with it, where it is written out before it is worked."""
 
     @property
     def asks(self) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.charting import chart_round
+from stepper.plan.counts import check_promised
 from stepper.plan.cursor import MisfitError
 from stepper.plan.established import keep_held
 from stepper.plan.facing import face
@@ -26,6 +27,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return
+    first = id(template) not in needles.fits
     needles.fits.add(id(template))
     if worked.held:
         keep_held({name for name, _ in worked.held}, worked.items, needles)
@@ -44,6 +46,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+    check_promised(template.counts, needles, first=first)
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:

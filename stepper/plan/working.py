@@ -11,14 +11,14 @@ from functools import singledispatch
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
+from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.established import establish
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
-from stepper.plan.needles import Finding, Needles, Template
+from stepper.plan.needles import Needles, Template
 from stepper.plan.placing import placed_round
-from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import (
@@ -47,7 +47,7 @@ from stepper.project.instructions import (
     WithYarn,
     Worked,
 )
-from stepper.project.problems import Place, one_of
+from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 
@@ -381,60 +381,4 @@ def _(instruction: Unread, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Count, needles: Needles) -> None:
-    printed = instruction.number.of(needles.size)
-    if needles.lost:
-        if not instruction.change:
-            needles.regain(printed)
-        return
-    if instruction.change and needles.drafts:
-        last = needles.drafts[-1]
-        changed = (last.after - last.before) * instruction.change
-        if changed != printed:
-            gained = "gained" if instruction.change > 0 else "lost"
-            needles.report(
-                instruction.place,
-                f"the pattern prints {printed} stitches {gained} in this round; it comes to {changed}.",
-                f"The round goes from {last.before} to {last.after} stitches.",
-            )
-        return
-    short = printed - needles.count
-    if not short:
-        needles.off = 0
-    elif short != needles.off and not _picked_up_to(printed, instruction.place, needles):
-        needles.findings.append(
-            Finding(
-                place=instruction.place,
-                message=f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
-                size=needles.size,
-                kind="count",
-                printed=printed,
-                counted=needles.count,
-                read=read_as(needles.drafts[needles.line_start :]),
-            )
-        )
-        needles.off = short
-
-
-def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:
-    """Take the printed count where stitches were picked up by the rows of an edge, which is a rule of thumb.
-
-    Returns:
-        Whether that was done: the count is near enough, and the knitter is told both.
-    """
-    last = needles.drafts[-1] if needles.drafts else None
-    asked = last.template.elements if last is not None and last.template is not None else ()
-    edge = next((element for element in asked if isinstance(element, PickUp)), None)
-    if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
-        return False
-    short = printed - needles.count
-    at = next(at for at, item in enumerate(last.phrase) if isinstance(item, Run) and item.stitch == "pu")
-    picked = last.phrase[at]
-    assert isinstance(picked, Run)
-    runs = (*last.phrase[:at], Run("pu", picked.times + short, picked.yarn), *last.phrase[at + 1 :])
-    ratio = f"{edge.stitches.of(needles.size)} for every {edge.rows.of(needles.size)} rows"
-    needles.warn(
-        place,
-        f"{ratio} comes to {needles.count} stitches, the pattern prints {printed}: taken as {printed}.",
-    )
-    last.phrase, last.after, needles.count = runs, printed, printed
-    return True
+    check_count(instruction, needles)
