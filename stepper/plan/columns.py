@@ -243,7 +243,7 @@ def traced(drafts: Sequence[Draft]) -> list[Column]:
     Raises:
         UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
     """
-    histories: list[list[Cell | None]] = [[] for _ in range(drafts[0].before)]
+    histories: list[list[_Told]] = [[] for _ in range(drafts[0].before)]
     edges = [0, len(histories)]
     for number, draft in enumerate(drafts):
         if not (draft.before and draft.after):
@@ -251,24 +251,28 @@ def traced(drafts: Sequence[Draft]) -> list[Column]:
         if _is_lace(draft):
             raise UnknownFabricError("its stitches are increased and decreased in the pattern")
         edges = fields(draft)
-        made: list[list[Cell | None]] = []
+        made: list[list[_Told]] = []
         for place, each in enumerate(laid(draft)):
             if not each.below:
                 made.append([])
                 continue
             history = histories[each.below[-1] if _inner_last(place, edges) else each.below[0]]
-            cell = each.cell if len(each.below) == 1 else None
-            made.append([*history, cell] if len(history) == number else [])
+            whole = len(history) == number
+            made.append([*history, (each.cell, len(each.below) == 1)] if whole else [])
         histories = made
     return filled([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
 
 
-def _whole(history: list[Cell | None], period: int) -> Column | None:
-    """Give the column of a history; where it was decreased it is taken as on its other rows, if they agree."""
-    known = {cell for cell in history if cell is not None}
-    if len(history) < period or not known or (None in history and len(known) > 1):
+_Told = tuple[Cell | None, bool]
+"""What a column was on a row, and whether one stitch was worked there into one, so that it says so."""
+
+
+def _whole(history: list[_Told], period: int) -> Column | None:
+    """Give the column of a history; nothing where it is new, or a decrease in it looks unlike its other rows."""
+    cells = tuple(cell for cell, _ in history if cell is not None)
+    if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
         return None
-    return tuple(cell or next(iter(known)) for cell in history)
+    return cells
 
 
 def _is_lace(draft: Draft) -> bool:
