@@ -10,7 +10,7 @@ there is no repeat it is stockinette.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
@@ -110,6 +110,28 @@ def as_seen(code: str, *, wrong: bool) -> str:
     return (entry.wrong_side or code) if wrong and entry is not None else code
 
 
+def agrees(draft: Draft, cell: Cell) -> bool:
+    """Say whether a row works every stitch that it works at all as one cell has it, in the yarn of the others."""
+    told = (
+        run for run in flatten(draft.phrase) if stitch(run.stitch).kind in (Kind.PLAIN, Kind.CABLE) and run.stitch != "ds"
+    )
+    wrong = draft.side == "WS"
+    return all(as_seen(run.stitch, wrong=wrong) == cell[0] for run in told)
+
+
+def alike_all_along(drafts: Sequence[Draft]) -> Column | None:
+    """Give the one column of rows that each work one stitch all along; nothing where one of them does not."""
+    cells: list[Cell] = []
+    for draft in drafts:
+        first = draft.phrase[0]
+        if len(draft.phrase) > 1 or not isinstance(first, Run) or draft.before != draft.after:
+            return None
+        if stitch(first.stitch).kind is not Kind.PLAIN:
+            return None
+        cells.append((as_seen(first.stitch, wrong=draft.side == "WS"), ""))
+    return tuple(cells)
+
+
 def fields(draft: Draft) -> list[int]:
     """Give the edges and markers after a row, from its first stitch on the right side."""
     marks = mirrored(draft.markers, draft.after) if draft.side == "WS" else draft.markers
@@ -120,7 +142,7 @@ def carried(
     columns: Sequence[Column],
     draft: Draft,
     phase: int,
-    held: Mapping[str, list[Column] | None],
+    held: Callable[[str], list[Column] | None],
     *,
     strictly: bool = False,
 ) -> list[Column]:
@@ -130,7 +152,7 @@ def carried(
         columns: Before the row, from the first stitch of the right side; all with as many cells.
         draft: The row.
         phase: Which cell the row works.
-        held: Columns of the stitches on hold by name, the cell that comes next first; nothing where not known.
+        held: Gives the columns of held stitches by name, the cell that comes next first; nothing where not known.
         strictly: Whether a row that works a stitch another way than its column has it is refused.
 
     Raises:
@@ -153,18 +175,19 @@ def carried(
         elif not each.below:
             made.append(None)
         else:
-            kept = _kept(columns, each, phase, inner_last=_inner_last(place, edges))
-            near = not strictly and _near(place, edges)
-            made.append(_told(kept * (period // len(kept)), each, phase, near=near, strictly=strictly))
+            column = columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
+            if each.cell is not None and each.cell[0] != column[phase % len(column)][0] and len(each.below) == 1:
+                column = _told(column, each.cell, near=not strictly and _near(place, edges), strictly=strictly)
+            made.append(column if len(column) == period else column * period)
     return filled(made, edges, period)
 
 
-def _returned(row: Sequence[Standing], held: Mapping[str, list[Column] | None]) -> list[Column]:
+def _returned(row: Sequence[Standing], held: Callable[[str], list[Column] | None]) -> list[Column]:
     """Give the columns of the held stitches that a row brings back, in its order."""
     names = list(dict.fromkeys(each.held for each in row if each.held))
     back: list[Column] = []
     for name in names:
-        kept = held.get(name)
+        kept = held(name)
         if kept is None or len(kept) != sum(each.held == name for each in row):
             raise UnknownFabricError(f"the pattern of the stitches held for {name} is not known")
         back += kept
@@ -182,23 +205,20 @@ def _near(place: int, edges: list[int]) -> bool:
     return any(-_SELVEDGE <= place - edge < _SELVEDGE for edge in edges)
 
 
-def _kept(columns: Sequence[Column], each: Standing, phase: int, *, inner_last: bool) -> Column:
+def _kept(columns: Sequence[Column], each: Standing, phase: int, place: int, edges: list[int]) -> Column:
     """Give the column that stays of those a stitch was worked from."""
     below = [columns[place] for place in each.below]
-    if each.cell is not None and len(below) > 1:
-        alike = [column for column in below if column[phase][0] == each.cell[0]]
-        below = alike or below
-    return below[-1] if inner_last else below[0]
+    if each.cell is not None:
+        below = [column for column in below if column[phase % len(column)][0] == each.cell[0]] or below
+    return below[-1] if _inner_last(place, edges) else below[0]
 
 
-def _told(column: Column, each: Standing, phase: int, *, near: bool, strictly: bool) -> Column:
-    """Give the column after a stitch that may have been worked another way than it would be."""
-    if each.cell is None or len(each.below) > 1 or each.cell[0] == column[phase][0]:
-        return column
-    if each.cell[0].startswith("sl"):
+def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
+    """Give the column after a stitch that was worked another way than it would be."""
+    if cell[0].startswith("sl"):
         return column  # a slipped stitch says nothing about its column
     if near or (len(column) == 1 and not strictly):
-        return (each.cell,) * len(column)
+        return (cell,) * len(column)
     raise UnknownFabricError("the rows since do not follow it")
 
 
@@ -211,6 +231,8 @@ def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> l
         period: Cells of a column.
     """
     made = list(columns)
+    if None not in made:
+        return list(columns)  # type: ignore[arg-type] # none of them is new
     for low, high in zip(edges, edges[1:], strict=False):
         middle = (low + high) / 2
         fresh = [place for place in range(low, high) if made[place] is None]
@@ -256,7 +278,8 @@ def traced(drafts: Sequence[Draft]) -> list[Column]:
             if not each.below:
                 made.append([])
                 continue
-            history = histories[each.below[-1] if _inner_last(place, edges) else each.below[0]]
+            last = len(each.below) > 1 and _inner_last(place, edges)
+            history = histories[each.below[-1 if last else 0]]
             whole = len(history) == number
             made.append([*history, (each.cell, len(each.below) == 1)] if whole else [])
         histories = made

@@ -9,11 +9,22 @@ agrees with the columns, nor one that shapes; rounds that are repeated and shape
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.columns import KNIT, UnknownFabricError, as_seen, carried, shortest, traced
+from stepper.plan.columns import (
+    KNIT,
+    UnknownFabricError,
+    agrees,
+    alike_all_along,
+    as_seen,
+    carried,
+    shortest,
+    traced,
+)
 from stepper.plan.facing import face
 from stepper.plan.model import Group, Item, flatten
-from stepper.plan.needles import Cell, Column, Draft, Established, Needles, Template
+from stepper.plan.needles import Cell, Column, Draft, Established, Kept, Needles, Template
 from stepper.project.problems import Place
 from stepper.project.stitchwork import Element, Several, Until, Work
 
@@ -79,14 +90,14 @@ def _changes(item: Item) -> bool:
 
 def _agrees(known: Established, needles: Needles) -> bool:
     """Say whether the row just worked is what the fabric has there anyway."""
-    if not known.cycle:
-        return False
-    _carry(known, needles, behind=1)
+    if not known.cycle or known.cycle[0].chart or not (needles.drafts[-1].flat or known.rounds > 1):
+        return False  # in the round one row repeated is the same fabric, whichever line it is taken from
+    _carry(known, needles, end=len(needles.drafts) - 1)
     if not known.columns:
         return False
     columns, phase = list(known.columns), known.phase % len(known.columns[0])
     try:
-        for_each = carried(columns, needles.drafts[-1], phase, {}, strictly=True)
+        for_each = carried(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
     except UnknownFabricError:
         return False
     return for_each == columns
@@ -107,7 +118,8 @@ def _tell(known: Established, needles: Needles) -> None:
         known.why = "it was not worked once through before it was shaped"
         return
     try:
-        columns = traced(drafts[-period:])
+        one = alike_all_along(drafts[-period:])
+        columns = [one] * drafts[-1].after if one is not None else traced(drafts[-period:])
     except UnknownFabricError as unknown:
         known.why = str(unknown)
         return
@@ -119,21 +131,26 @@ def _tell(known: Established, needles: Needles) -> None:
     known.columns = shortest(columns)
 
 
-def _carry(known: Established, needles: Needles, *, behind: int = 0) -> None:
-    """Carry the columns through the rows worked since somebody last asked, all but the last so many."""
+def _carry(known: Established, needles: Needles, *, end: int | None = None) -> None:
+    """Carry the columns through the rows worked since somebody last asked, up to a draft or the last."""
     if known.columns is None and not known.why:
         _tell(known, needles)
     known.reached = max(known.reached, known.end)
-    end = len(needles.drafts) - behind
-    for draft in needles.drafts[known.reached : end]:
-        _through(known, draft, needles)
+    end = len(needles.drafts) if end is None else end
+    for number in range(known.reached, end):
+        _through(known, number, needles)
     known.reached = max(known.reached, end)
 
 
-def _through(known: Established, draft: Draft, needles: Needles) -> None:
+def _through(known: Established, number: int, needles: Needles) -> None:
+    """Carry the columns through one row."""
+    draft = needles.drafts[number]
+    known.since += 1
+    if number > known.end and needles.drafts[number - 1] is draft:
+        known.phase += 1  # one draft stands for rounds that are all alike and change nothing
+        return
     if draft.before != draft.after or draft.evenly or any(_changes(item) for item in draft.phrase):
         known.shaped, known.spread = True, draft.evenly
-    known.since += 1
     if known.columns is None:
         return
     period = len(known.columns[0]) if known.columns else 1
@@ -155,7 +172,9 @@ def _after(columns: list[Column], draft: Draft, phase: int, needles: Needles) ->
         raise UnknownFabricError("short rows in the round changed its stitches")
     if period > 1 and (draft.from_turn or any(run.stitch in ("rest", "turn", "w&t") for run in flatten(draft.phrase))):
         raise UnknownFabricError("some rows were not worked to their end")
-    return columns if draft.from_turn else carried(columns, draft, phase, needles.kept)
+    if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
+        return columns[:1] * draft.after
+    return columns if draft.from_turn else carried(columns, draft, phase, lambda name: _kept(name, needles))
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
@@ -203,22 +222,30 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     return (*cells[start:], *cells[:start])
 
 
-def keep_held(names: set[str], phrase: tuple[Item, ...], needles: Needles) -> None:
-    """Keep the columns of the stitches that a row about to be taken up puts on hold, for when they come back."""
-    try:
-        columns, phase = columns_of(needles)
-    except UnknownFabricError:
-        needles.kept.update(dict.fromkeys(names))
+def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
+    """Keep the fabric of the stitches that a row about to be taken up puts on hold, for when they come back."""
+    known, at = needles.established, 0
+    if known is None:
         return
-    if needles.side == "WS":
-        columns = columns[::-1]
-    at = 0
     for run in flatten(phrase):
         if run.stitch == "hold":
-            held = [column[phase:] + column[:phase] for column in columns[at : at + run.times]]
-            held = held[::-1] if needles.side == "WS" else held
-            needles.kept[run.yarn] = [*(needles.kept.get(run.yarn) or []), *held]
+            places = range(at, at + run.times)
+            held = tuple(needles.count - 1 - place for place in reversed(places)) if needles.side == "WS" else tuple(places)
+            needles.kept[run.yarn] = Kept(established=replace(known), row=len(needles.drafts), places=held)
         at += run.uses
+
+
+def _kept(name: str, needles: Needles) -> list[Column] | None:
+    """Give the columns of held stitches, the cell that comes next first; nothing where they cannot be told."""
+    kept = needles.kept.get(name)
+    if kept is None:
+        return None
+    known = replace(kept.established)
+    _carry(known, needles, end=kept.row)
+    if not known.columns or len(known.columns) <= max(kept.places):
+        return None
+    phase = known.phase % len(known.columns[0])
+    return [known.columns[place][phase:] + known.columns[place][:phase] for place in kept.places]
 
 
 def ground(needles: Needles) -> str:

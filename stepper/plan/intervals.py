@@ -35,7 +35,9 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     if instruction.at_once:
         work_template(template, needles)
     since = _since(instruction, template, needles)
-    if not goes_on_with(template) and ground(needles) == "pattern":
+    before_it = ground(needles) if needles.pattern else ""
+    goes_on = bool(needles.pattern) and (goes_on_with(template) or before_it == "garter")
+    if not goes_on and before_it == "pattern":
         rows = "rows" if needles.flat else "rounds"
         needles.warn(
             instruction.place,
@@ -50,7 +52,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             since = 0
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
-            _work_between(template, plain, needles, leg.every.place)
+            _work_between(plain, needles, leg.every.place, goes_on=goes_on)
             work_template(template, needles)
             if len(needles.findings) > before or needles.lost:
                 return
@@ -97,11 +99,10 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
     return found
 
 
-def _work_between(template: Template, rounds: int, needles: Needles, place: Place) -> None:
+def _work_between(rounds: int, needles: Needles, place: Place, *, goes_on: bool) -> None:
     """Work the rounds between two shapings: as the fabric is, where the shaping goes on with it, else plain."""
     if not rounds:
         return
-    goes_on = needles.pattern and (goes_on_with(template) or ground(needles) == "garter")
     going = even(needles, place) if goes_on else None
     if going is None:
         repeat(plain_cycle(needles), rounds, needles, place)

@@ -83,6 +83,18 @@ class Established:
     """Why the columns cannot be told; empty where they can."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """The fabric of stitches put on hold, told only if they come back and somebody asks."""
+
+    established: Established
+    """As it stood before the row that put them on hold."""
+    row: int
+    """Index of that row's draft."""
+    places: tuple[int, ...]
+    """Their places before it, from the right side."""
+
+
 @dataclass(slots=True, kw_only=True)
 class Draft:
     """A round as worked, before it is numbered and written."""
@@ -203,8 +215,8 @@ class Needles:
     """The rounds last set up or repeated in the section, shaping and all."""
     established: Established | None = None
     """The fabric that "even" and "in pattern" go on with; nothing where nothing is on the needles."""
-    kept: dict[str, list[Column] | None] = field(default_factory=dict)
-    """Columns of the stitches on hold by name, the cell that comes next first; nothing where not known."""
+    kept: dict[str, Kept] = field(default_factory=dict)
+    """The fabric of the stitches on hold, by name."""
     numbered: dict[int, Template] = field(default_factory=dict)
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""

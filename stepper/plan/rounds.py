@@ -30,7 +30,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     first = id(template) not in needles.fits
     needles.fits.add(id(template))
     if worked.held:
-        keep_held({name for name, _ in worked.held}, worked.items, needles)
+        keep_held(worked.items, needles)
     for name in worked.returned:
         del needles.held[name]
     for name, number in worked.held:

@@ -25,6 +25,10 @@ def columns(letters: str) -> list[Column]:
     return [K if letter == "k" else P for letter in letters]
 
 
+def unheld(name: str) -> None:
+    """Nothing is on hold."""
+
+
 def looks(made: list[Column]) -> str:
     """Read columns of one cell."""
     return "".join(column[0][0] for column in made)
@@ -43,20 +47,20 @@ def looks(made: list[Column]) -> str:
 )  # fmt: skip
 def test_a_row_eats_and_adds_columns_at_its_place(row: str, before: str, after: str) -> None:
     """Worked out by hand on squared paper."""
-    made = carried(columns(before), draft(row, len(before), len(after)), 0, {})
+    made = carried(columns(before), draft(row, len(before), len(after)), 0, unheld)
     assert looks(made) == after
 
 
 def test_a_wrong_side_row_is_met_from_its_other_end() -> None:
     """What is bound off first on the wrong side are the last columns of the right side."""
-    made = carried(columns("kkkkpppp"), draft("bo2 k2 p4", 8, 6, side="WS"), 0, {})
+    made = carried(columns("kkkkpppp"), draft("bo2 k2 p4", 8, 6, side="WS"), 0, unheld)
     assert looks(made) == "kkkkpp"
 
 
 def test_a_new_column_beside_a_marker_goes_with_its_own_side() -> None:
     """At a raglan line each side grows towards the marker."""
     row = draft("(k1 p1)x3 m1 m1 (p2 k2)x2", 14, 16, markers=(7,))
-    assert looks(carried(columns("kpkpkp" + "ppkkppkk"), row, 0, {})) == "kpkpkp" + "k" + "k" + "ppkkppkk"
+    assert looks(carried(columns("kpkpkp" + "ppkkppkk"), row, 0, unheld)) == "kpkpkp" + "k" + "k" + "ppkkppkk"
 
 
 def test_without_a_repeat_beside_it_a_new_column_is_stockinette() -> None:
@@ -66,11 +70,11 @@ def test_without_a_repeat_beside_it_a_new_column_is_stockinette() -> None:
 
 def test_stitches_worked_another_way_say_what_they_are_now() -> None:
     """A row of one cell is what it looks like; in a pattern of more rows nobody can tell, but at the edge."""
-    assert looks(carried(columns("pppp"), draft("k2 p2", 4, 4), 0, {})) == "kkpp"
+    assert looks(carried(columns("pppp"), draft("k2 p2", 4, 4), 0, unheld)) == "kkpp"
     seed = [(("k", ""), ("p", "")), (("p", ""), ("k", ""))] * 8
     with pytest.raises(UnknownFabricError):
-        carried(seed, draft("p16", 16, 16), 0, {})
-    assert carried(seed, draft("k2 (k1 p1)x7", 16, 16), 0, {})[1] == (("k", ""), ("k", ""))
+        carried(seed, draft("p16", 16, 16), 0, unheld)
+    assert carried(seed, draft("k2 (k1 p1)x7", 16, 16), 0, unheld)[1] == (("k", ""), ("k", ""))
 
 
 def test_rows_are_read_as_columns() -> None:
