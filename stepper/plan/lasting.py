@@ -80,6 +80,12 @@ def work_even(instruction: Worked, needles: Needles) -> None:
     if going is None:
         return
     cycle, first = going
+    last = needles.drafts[-1] if needles.drafts else None
+    if instruction.bare and last is not None and last.before and last.before != last.after:
+        needles.warn(
+            instruction.place,
+            f"read as worked even: the shaping of line {last.line} is not worked again.",
+        )
     looks = as_it_looks(cycle, needles, instruction.place)
     begin = len(needles.drafts)
     last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)

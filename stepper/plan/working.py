@@ -105,7 +105,7 @@ def _(instruction: Worked, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
-    going_on = instruction.manner in ("pattern", "rib", "even")
+    going_on = instruction.manner in ("pattern", "rib")
     needles.garter = instruction.manner == "garter" or (needles.garter and going_on)
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line_start

@@ -47,3 +47,9 @@ def test_every_round_is_in_one_stretch_and_like_its_first(path: Path) -> None:
 def test_nothing_is_nothing() -> None:
     """An empty plan has no stretches."""
     assert list(alike(())) == []
+
+
+def test_rounds_in_two_colours_are_not_alike() -> None:
+    """Both read "knit"; a round of one colour names its yarn only behind the instruction."""
+    made = plan(("body", ["co8", "k8", "k8:A", "k8:A", "k8"]))
+    assert [(first.number, last.number) for first, last in alike(made.rounds)] == [(1, 1), (2, 2), (3, 4), (5, 5)]

@@ -6,6 +6,8 @@ number says, whatever was eaten or added beside it. Source of the reading: commo
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -226,3 +228,26 @@ def test_until_a_count_still_shapes() -> None:
     """Only shaping reaches another count, so that is what the line means."""
     plan = knit(f"{ROUND}Rnd 1: K1, k2tog, k to end.\nRnd 2: Knit.\nWork in pattern until 36 sts rem. 36 sts.")
     assert plan.rounds[-1].after == 36
+
+
+def test_a_line_that_does_not_say_even_is_told_how_it_was_read() -> None:
+    """Another knitter might repeat the round; that is an assumption, told once with its place."""
+    work = f"{ROUND}Knit 2 rnds.\nK1, k2tog, k to end.\nWork 3 rounds."
+    assert [each.text for each in knit(work).warnings] == [
+        "read as worked even: the shaping of line 21 is not worked again."
+    ]
+    assert knit(work.replace("Work 3 rounds", "Work 3 rounds even")).warnings == ()
+
+
+def test_work_on_the_line_of_a_shaped_round_does_not_shape_either() -> None:
+    """Only a round that is a pattern itself goes on on its own line."""
+    plan = knit(f"{ROUND}Knit 2 rnds.\nK1, k2tog, k to end. Work 3 rounds even. 39 sts.")
+    assert told(plan, 4) == ["k1, k2tog, k37", "knit", "knit", "knit"]
+
+
+def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
+    """The band of the sample in its smallest size, where the buttonholes fall between the ribs."""
+    text = (Path(__file__).parents[2] / "sample_projects" / "cardigan.yaml").read_text(encoding="utf-8")
+    band = [each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"]
+    rib = "kk" + "ppkk" * 24
+    assert [seen(each) for each in band[5:8]] == [rib] * 3
