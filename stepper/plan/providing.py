@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.charting import drawn_round
+from stepper.plan.columns import UnknownFabricError
 from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
-from stepper.plan.columns import UnknownFabricError
 from stepper.plan.needles import Cell, Needles
 from stepper.plan.supplies import ChartRound, Supplies
 from stepper.project.problems import Place, nearest, one_of

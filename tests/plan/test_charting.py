@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+import pytest
+
 from stepper.plan.charting import chart_parts, chart_runs
 from stepper.plan.model import Run
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Place
-import pytest
-
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
