@@ -40,8 +40,8 @@ def instruction(
 def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
     """Write a round with its yarn, where it has only one and that need not be the one anybody would take.
 
-    A round in one colour names no yarn at its stitches. It is named behind the round where it is not the main one,
-    the first of the file, and where it changes with nobody saying so, as after a round of a chart.
+    A round in one colour names no yarn at its stitches. It is named behind the round where it is not the main
+    one, the first of the file, and where it changes with nobody saying so, as after a round of a chart.
 
     Args:
         round_: The round.
@@ -56,7 +56,8 @@ def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
     changed = before is not None and yarns_of(before) not in (set(), yarns) and not said
     if yarn == next(iter(plan.yarns)) and not changed:
         return round_.instruction
-    return f"{round_.instruction} in {yarn}" if " " not in round_.instruction else f"{round_.instruction}, in {yarn}"
+    comma = "," if " " in round_.instruction else ""
+    return f"{round_.instruction}{comma} in {yarn}"
 
 
 def yarns_of(round_: Round) -> set[str]:

@@ -1,17 +1,18 @@
 """Columns of the fabric: what each stitch on the needles stands on, and what a row makes of them. No I/O.
 
 Theory of operation. A column is what one stitch of the fabric is on each row of the repeat, as seen from the
-right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease eats columns:
-of those below it the one stays that it looks like (k2tog over a knit and a purl column leaves the knit one), else
-the one farther from the edge. What makes up for itself at one place (yo, k2tog) leaves every column where it was. An
-increase brings a new column, which goes on with the repeat beside it, from the side away from the edge; where
-there is no repeat it is stockinette.
+right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease eats
+columns: of those below it the one stays that it looks like (k2tog over a knit and a purl column leaves the
+knit one), else the one farther from the edge. What makes up for itself at one place (yo, k2tog) leaves every
+column where it was. An increase brings a new column, which goes on with the repeat beside it, from the side
+away from the edge; where there is no repeat it is stockinette.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.facing import mirrored
@@ -111,9 +112,11 @@ def as_seen(code: str, *, wrong: bool) -> str:
 
 
 def agrees(draft: Draft, cell: Cell) -> bool:
-    """Say whether a row works every stitch that it works at all as one cell has it, in the yarn of the others."""
+    """Say whether a row works every stitch that it works at all as one cell has it."""
     told = (
-        run for run in flatten(draft.phrase) if stitch(run.stitch).kind in (Kind.PLAIN, Kind.CABLE) and run.stitch != "ds"
+        run
+        for run in flatten(draft.phrase)
+        if stitch(run.stitch).kind in (Kind.PLAIN, Kind.CABLE) and run.stitch != "ds"
     )
     wrong = draft.side == "WS"
     return all(as_seen(run.stitch, wrong=wrong) == cell[0] for run in told)
@@ -152,7 +155,8 @@ def carried(
         columns: Before the row, from the first stitch of the right side; all with as many cells.
         draft: The row.
         phase: Which cell the row works.
-        held: Gives the columns of held stitches by name, the cell that comes next first; nothing where not known.
+        held: Gives the columns of held stitches by name, the cell that comes next first; nothing where they
+            are not known.
         strictly: Whether a row that works a stitch another way than its column has it is refused.
 
     Raises:
@@ -175,9 +179,17 @@ def carried(
         elif not each.below:
             made.append(None)
         else:
-            column = columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
-            if each.cell is not None and each.cell[0] != column[phase % len(column)][0] and len(each.below) == 1:
-                column = _told(column, each.cell, near=not strictly and _near(place, edges), strictly=strictly)
+            column = (
+                columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
+            )
+            if (
+                each.cell is not None
+                and each.cell[0] != column[phase % len(column)][0]
+                and len(each.below) == 1
+            ):
+                column = _told(
+                    column, each.cell, near=not strictly and _near(place, edges), strictly=strictly
+                )
             made.append(column if len(column) == period else column * period)
     return filled(made, edges, period)
 
@@ -233,7 +245,7 @@ def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> l
     made = list(columns)
     if None not in made:
         return list(columns)  # type: ignore[arg-type] # none of them is new
-    for low, high in zip(edges, edges[1:], strict=False):
+    for low, high in pairwise(edges):
         middle = (low + high) / 2
         fresh = [place for place in range(low, high) if made[place] is None]
         for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
@@ -291,7 +303,7 @@ _Told = tuple[Cell | None, bool]
 
 
 def _whole(history: list[_Told], period: int) -> Column | None:
-    """Give the column of a history; nothing where it is new, or a decrease in it looks unlike its other rows."""
+    """Give the column of a history; nothing where it is new, or a decrease in it unlike its other rows."""
     cells = tuple(cell for cell, _ in history if cell is not None)
     if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
         return None

@@ -11,7 +11,7 @@ from stepper.project.stitchwork import PickUp
 
 
 def check_count(instruction: Count, needles: Needles) -> None:
-    """Compare a printed count with the stitches on the needles, or with what the last round gained or lost."""
+    """Compare a printed count with the stitches on the needles, or with what the last round changed."""
     printed = instruction.number.of(needles.size)
     if needles.lost:
         if not instruction.change:

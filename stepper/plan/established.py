@@ -1,10 +1,11 @@
 """The established fabric: what "even", "straight" and "in pattern" go on with. No I/O.
 
 Theory of operation. A line that sets up a pattern leaves its rounds (`establish`). While nothing was shaped
-since, they are worked again from where they stand. After shaping, and for a part of a row, the fabric is a row of
-columns (`stepper.plan.columns`): read off the last rounds of the pattern, and carried through every row worked
-since, but only once somebody asks, since few do. Lines that go on "in pattern" set nothing up, nor does a row that
-agrees with the columns, nor one that shapes; rounds that are repeated and shape tell the columns, but not the shaping.
+since, they are worked again from where they stand. After shaping, and for a part of a row, the fabric is a
+row of columns (`stepper.plan.columns`): read off the last rounds of the pattern, and carried through every
+row worked since, but only once somebody asks, since few do. Lines that go on "in pattern" set nothing up, nor
+does a row that agrees with the columns, nor one that shapes; rounds that are repeated and shape tell the
+columns, but not the shaping.
 """
 
 from __future__ import annotations
@@ -48,7 +49,11 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         return
     once = worked[: len(cycle)]
     shapes = once[0].before != once[-1].after
-    if len(worked) == 1 and known is not None and (shapes or _is_single(worked[0]) or _agrees(known, needles)):
+    if (
+        len(worked) == 1
+        and known is not None
+        and (shapes or _is_single(worked[0]) or _agrees(known, needles))
+    ):
         return
     if shapes and len(cycle) == 1:
         return
@@ -72,7 +77,8 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
         return False
     begin, rounds = start - known.start, len(known.cycle)
     return all(
-        draft.template is known.cycle[(begin + at) % rounds] or draft.template == known.cycle[(begin + at) % rounds]
+        draft.template is known.cycle[(begin + at) % rounds]
+        or draft.template == known.cycle[(begin + at) % rounds]
         for at, draft in enumerate(needles.drafts[start:])
     )
 
@@ -170,7 +176,9 @@ def _after(columns: list[Column], draft: Draft, phase: int, needles: Needles) ->
         return columns[:1] * draft.after
     if draft.from_turn and changed:
         raise UnknownFabricError("short rows in the round changed its stitches")
-    if period > 1 and (draft.from_turn or any(run.stitch in ("rest", "turn", "w&t") for run in flatten(draft.phrase))):
+    if period > 1 and (
+        draft.from_turn or any(run.stitch in ("rest", "turn", "w&t") for run in flatten(draft.phrase))
+    ):
         raise UnknownFabricError("some rows were not worked to their end")
     if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
         return columns[:1] * draft.after
@@ -213,7 +221,11 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     columns, phase = columns_of(needles)
     wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
     facing = face(
-        count=needles.count, flat=needles.flat, side="WS" if wrong else "RS", gap=needles.gap, turns=needles.turns
+        count=needles.count,
+        flat=needles.flat,
+        side="WS" if wrong else "RS",
+        gap=needles.gap,
+        turns=needles.turns,
     )
     cells = [(as_seen(column[phase][0], wrong=wrong), column[phase][1]) for column in columns]
     if wrong:
@@ -223,20 +235,24 @@ def look(needles: Needles) -> tuple[Cell, ...]:
 
 
 def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
-    """Keep the fabric of the stitches that a row about to be taken up puts on hold, for when they come back."""
+    """Keep the fabric of the stitches that a row, not yet taken up, puts on hold, for when they come back."""
     known, at = needles.established, 0
     if known is None:
         return
     for run in flatten(phrase):
         if run.stitch == "hold":
             places = range(at, at + run.times)
-            held = tuple(needles.count - 1 - place for place in reversed(places)) if needles.side == "WS" else tuple(places)
+            held = (
+                tuple(needles.count - 1 - place for place in reversed(places))
+                if needles.side == "WS"
+                else tuple(places)
+            )
             needles.kept[run.yarn] = Kept(established=replace(known), row=len(needles.drafts), places=held)
         at += run.uses
 
 
 def _kept(name: str, needles: Needles) -> list[Column] | None:
-    """Give the columns of held stitches, the cell that comes next first; nothing where they cannot be told."""
+    """Give the columns of held stitches, the cell that comes next first; nothing where they are not known."""
     kept = needles.kept.get(name)
     if kept is None:
         return None
@@ -249,7 +265,7 @@ def _kept(name: str, needles: Needles) -> list[Column] | None:
 
 
 def ground(needles: Needles) -> str:
-    """Say what the fabric is: `plain` (stockinette), `garter` (rows alike all along, not all knit), or `pattern`.
+    """Say what the fabric is: `plain` (stockinette), `garter` (each row one stitch, not all knit) or `pattern`.
 
     Empty where nothing is established or it cannot be told.
     """
@@ -268,7 +284,7 @@ def ground(needles: Needles) -> str:
 
 
 def even(needles: Needles, place: Place) -> tuple[tuple[Template, ...], int] | None:
-    """Give the rounds that go on without shaping, and which of them comes next; nothing, reported, for none."""
+    """Give the rounds that go on without shaping, and which comes next; nothing, reported, for none."""
     known = needles.established
     if known is None:
         return None

@@ -41,8 +41,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         rows = "rows" if needles.flat else "rounds"
         needles.warn(
             instruction.place,
-            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one if '
-            "the pattern before goes on.",
+            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
+            "if the pattern before goes on.",
         )
     for leg in _legs(instruction, needles):
         every, times = leg.every.of(needles.size), leg.times.of(needles.size)
@@ -59,7 +59,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
 
 
 def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
-    """Give the rounds already worked of the first interval: those since the last such shaping, if it is not over.
+    """Give the rounds already worked of the first interval: those since the last such shaping, if any.
 
     "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
     """
@@ -74,19 +74,26 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
         return 0
     if instruction.at_once or not 0 < since < every or not _is_like(draft, template):
         return 0
+    word = "row" if needles.flat else "round"
+    counted = (
+        f"the {since} {word}s since the last such shaping count"
+        if since > 1
+        else (f"the {word} since the last such shaping counts")
+    )
     needles.warn(
         instruction.place,
-        f"the {since} {'row' if needles.flat else 'round'}{'s' if since > 1 else ''} since the last such shaping "
-        f"count{'s' if since == 1 else ''} towards the first {every}.",
+        f"the {since} {rounds} since the last such shaping {verb} towards the first {every}.",
     )
     return since
 
 
 def _is_like(draft: Draft, template: Template) -> bool:
-    """Say whether a round shapes as another one would: with the same increases and decreases in the same order."""
+    """Say whether a round shapes as another one would: the same increases and decreases in the same order."""
     if draft.template is None:
         return False
-    return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(template.elements)
+    return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(
+        template.elements
+    )
 
 
 def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
@@ -100,7 +107,7 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
 
 
 def _work_between(rounds: int, needles: Needles, place: Place, *, goes_on: bool) -> None:
-    """Work the rounds between two shapings: as the fabric is, where the shaping goes on with it, else plain."""
+    """Work the rounds between two shapings: as the fabric is, if the shaping goes on with it, else plain."""
     if not rounds:
         return
     going = even(needles, place) if goes_on else None
@@ -111,7 +118,7 @@ def _work_between(rounds: int, needles: Needles, place: Place, *, goes_on: bool)
 
 
 def goes_on_with(template: Template) -> bool:
-    """Say whether a shaped round goes on with the fabric: it says "in pattern", or has knit and purl itself."""
+    """Say whether a shaped round goes on with the fabric: "in pattern", or with its own knit and purl."""
     stitches = _stitches(template.elements)
     return asks_pattern(template.elements) or {"k", "p"} <= {code[0] for code in stitches}
 
@@ -135,9 +142,12 @@ def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
 
 def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     """Give the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
+    if instruction.label in needles.in_all:
+        needles.in_all.discard(instruction.label)
+        return _once_less(instruction.legs, needles)
     if not instruction.at_once:
         return instruction.legs
-    first, *rest = instruction.legs
+    first = instruction.legs[0]
     times = first.times.of(needles.size)
     place = first.times.place
     needles.choices.append(
@@ -151,7 +161,14 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     )
     if (place.line, place.column) not in needles.readings:
         return instruction.legs
-    return (Leg(first.every, Numbers((times - 1,), place), first.more), *rest)
+    return _once_less(instruction.legs, needles)
+
+
+def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
+    """Give legs of which the first is worked one time less, as it was worked once before."""
+    first, *rest = legs
+    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
+    return (Leg(first.every, number, first.more), *rest)
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:

@@ -194,8 +194,8 @@ def _to_length(
 def measured_from(duration: UntilLength, needles: Needles) -> int:
     """Give the index of the draft from whose beginning a length is measured.
 
-    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece, and
-    a section that holds two pieces is measured from the second.
+    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
+    and a section that holds two pieces is measured from the second.
     """
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)

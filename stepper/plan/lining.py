@@ -167,8 +167,8 @@ def _only_defined(name: str, written: Line, section: Section, needles: Needles) 
     """Say whether a named round is worked only where a later sentence says so.
 
     It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
-    right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once, and so
-    does what follows other rounds. Where the printed counts say otherwise, the other is taken.
+    right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once,
+    and so does what follows other rounds. Where the printed counts say otherwise, the other is taken.
     """
     between = False
     for line in section.lines[section.lines.index(written) + 1 :]:
@@ -178,22 +178,41 @@ def _only_defined(name: str, written: Line, section: Section, needles: Needles) 
             between = between or (not _is_named_round(line) and _works_rounds(sentence, name))
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
                 if isinstance(part, AtIntervals) and part.label == name:
-                    if part.again or between or any(leg.more for leg in part.legs):
+                    if part.again or any(leg.more for leg in part.legs):
+                        return False
+                    if between:
+                        _count_in_all(name, written, line, needles)
                         return False
                     return _all_told(name, written, line, needles)
     return False
 
 
 def _works_rounds(sentence: Sentence, name: str) -> bool:
-    """Say whether a sentence between a named round and its call works rounds, so that the named one was worked."""
+    """Say whether a sentence between a named round and its call works rounds: then so did the named one."""
     if isinstance(sentence, AtIntervals | Together):
         parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
         return all(part.label != name for part in parts)
     return isinstance(sentence, Worked | Repeated | ChartWork | Evenly | Phrase)
 
 
+def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
+    """Note that "work … times" behind other rounds may count the once that was worked before them."""
+    place = written.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"work {name} … times",
+            first="so often after the once where it is written out",
+            second="so often in all, that once included",
+            line=line.place.line,
+        )
+    )
+    if (place.line, place.column) in needles.readings:
+        needles.in_all.add(name)
+
+
 def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
-    """Say whether "work dec round" means the once that is written out; note that the words have two readings."""
+    """Say whether "work dec round" means the once that is written out; note that it has two readings."""
     place = written.place
     needles.choices.append(
         Choice(
@@ -272,9 +291,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         work(sentence, needles)
 
 
-def _establish_so_far(
-    number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles
-) -> None:
+def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
     """Take the rows before the first one that goes on in pattern as that pattern."""
     asks = asks_pattern(_template(line.sentences[0]).elements)
     before = [each for each in sorted(order) if each < number]
@@ -371,7 +388,7 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
 
 
 def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
-    """Check the counts printed with a numbered round: stitches after the last of several, a change after each."""
+    """Check the counts of a numbered round: stitches after the last of several, a change after each."""
     for sentence in line.sentences[1:]:
         if isinstance(sentence, Count) and (last or sentence.change):
             check_count(sentence, needles)

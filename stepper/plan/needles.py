@@ -50,7 +50,7 @@ def _asks(element: Element) -> bool:
 
 
 Cell = tuple[str, str]
-"""What a column is on one row, as seen from the right side: a stitch, and a yarn or none for the one in hand."""
+"""What a column is on one row, from the right side: a stitch, and a yarn or none for the one in hand."""
 Column = tuple[Cell, ...]
 """What a stitch of the fabric is on each row of the repeat, in order."""
 
@@ -68,7 +68,7 @@ class Established:
     end: int
     """Index behind the last draft worked of it in its order."""
     columns: list[Column] | None = None
-    """Columns as they stand, from the right side; nothing where nobody has asked yet, or they cannot be told."""
+    """Columns from the right side; nothing where nobody has asked yet, or they cannot be told."""
     phase: int = 0
     """Cell of the columns that the next row works."""
     reached: int = 0
@@ -220,6 +220,8 @@ class Needles:
     numbered: dict[int, Template] = field(default_factory=dict)
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
+    in_all: set[str] = field(default_factory=set)
+    """Named rounds whose times, said next, count the once they were worked where they are written."""
     known: dict[tuple[object, ...], tuple[Template, Worked]] = field(default_factory=dict)
     """Rounds worked out before, by their template and the stitches they met; the template is kept alive."""
     charted: dict[tuple[object, ...], tuple[Item, ...]] = field(default_factory=dict)

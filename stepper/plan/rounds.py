@@ -172,7 +172,11 @@ def repeat(
 def _changes_nothing(needles: Needles) -> bool:
     """Say whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
-    if draft.template is None or draft.template.asks or (draft.template.chart and not draft.template.chart_round):
+    if (
+        draft.template is None
+        or draft.template.asks
+        or (draft.template.chart and not draft.template.chart_round)
+    ):
         return False
     same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
     return same and not draft.flat and needles.gap is None and not needles.turns

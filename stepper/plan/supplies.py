@@ -57,7 +57,7 @@ class Supplies:
 
     chart: Callable[[ChartPart], ChartRound] | None = None
     look: Callable[[Place], tuple[tuple[str, str], ...]] | None = None
-    """Gives for each stitch the row meets how it is worked to go on in pattern: a stitch, and a yarn or none."""
+    """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
     picked: Callable[[PickUp], int] | None = None

@@ -109,10 +109,11 @@ def _(instruction: Worked, needles: Needles) -> None:
     needles.garter = instruction.manner == "garter" or (needles.garter and going_on)
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line_start
-    if going_on and needles.pattern and not isinstance(instruction.duration, UntilCount):
-        if not continues or needles.drafts[needles.line_start].before != needles.count:
-            work_even(instruction, needles)
-            return
+    shaped = continues and needles.drafts[needles.line_start].before != needles.count
+    until_count = isinstance(instruction.duration, UntilCount)  # only shaping reaches another count
+    if going_on and needles.pattern and not until_count and (shaped or not continues):
+        work_even(instruction, needles)
+        return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return

@@ -128,3 +128,12 @@ def test_plain_rounds_after_a_pattern_are_told() -> None:
     plan = plan_of(project(words))
     assert [each.instruction for each in plan.rounds[3:6]] == ["knit"] * 3
     assert any("worked plain" in each.text for each in plan.warnings)
+
+
+def test_times_behind_other_rounds_may_be_in_all() -> None:
+    """"Dec rnd: … Knit 5 rounds. Work dec rnd every 6 rnds 3 times": the count says whether the first is one of them."""
+    words = "Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\nWork dec rnd every 6 rnds 3 times."
+    for count, at in (("36 sts.", [1, 7, 13, 19]), ("37 sts.", [1, 7, 13])):
+        plan = plan_of(project(f"{words} {count}"))
+        assert [each.index for each in plan.rounds if each.shaping] == at
+    assert any("in all" in each.text for each in plan_of(project(words)).warnings)
