@@ -265,7 +265,7 @@ def _kept(name: str, needles: Needles) -> list[Column] | None:
 
 
 def ground(needles: Needles) -> str:
-    """Say what the fabric is: `plain` (stockinette), `garter` (each row one stitch, not all knit) or `pattern`.
+    """Say what the fabric is: `plain` (stockinette), `garter` (rows each of one stitch) or `pattern`.
 
     Empty where nothing is established or it cannot be told.
     """

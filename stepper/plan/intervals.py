@@ -75,14 +75,10 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
     if instruction.at_once or not 0 < since < every or not _is_like(draft, template):
         return 0
     word = "row" if needles.flat else "round"
-    counted = (
-        f"the {since} {word}s since the last such shaping count"
-        if since > 1
-        else (f"the {word} since the last such shaping counts")
-    )
+    rounds, verb = (f"{since} {word}s", "count") if since > 1 else (word, "counts")
     needles.warn(
         instruction.place,
-        f"the {since} {rounds} since the last such shaping {verb} towards the first {every}.",
+        f"the {rounds} since the last such shaping {verb} towards the first {every}.",
     )
     return since
 
