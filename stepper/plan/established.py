@@ -24,7 +24,7 @@ from stepper.plan.columns import (
     traced,
 )
 from stepper.plan.facing import face
-from stepper.plan.model import Group, Item, flatten
+from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.needles import Cell, Column, Draft, Established, Kept, Needles, Template
 from stepper.project.problems import Place
 from stepper.project.stitchwork import Element, Several, Until, Work
@@ -43,6 +43,8 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     needles.pattern = cycle
     worked, known = needles.drafts[start:], needles.established
     if not cycle or not worked or needles.lost or any(asks_pattern(template.elements) for template in cycle):
+        return
+    if any(_is_short(draft) for draft in worked[-len(cycle) :]):
         return
     if known is not None and _goes_on(known, cycle, start, needles):
         known.end = len(needles.drafts)
@@ -88,6 +90,13 @@ def _is_single(draft: Draft) -> bool:
     changed = [item for item in draft.phrase if _changes(item)]
     fills = any(isinstance(item, Group) and 2 * item.uses >= draft.before for item in changed)
     return bool(changed) and (not fills or "buttonhole" in (draft.label or "").lower())
+
+
+def _is_short(draft: Draft) -> bool:
+    """Say whether a row was not worked from end to end."""
+    return draft.from_turn or any(
+        isinstance(item, Run) and item.stitch in ("rest", "turn", "w&t") for item in draft.phrase
+    )
 
 
 def _changes(item: Item) -> bool:
@@ -155,7 +164,8 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     if number > known.end and needles.drafts[number - 1] is draft:
         known.phase += 1  # one draft stands for rounds that are all alike and change nothing
         return
-    if draft.before != draft.after or draft.evenly or any(_changes(item) for item in draft.phrase):
+    changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
+    if changes or draft.evenly or _is_short(draft):
         known.shaped, known.spread = True, draft.evenly
     if known.columns is None:
         return
@@ -176,9 +186,7 @@ def _after(columns: list[Column], draft: Draft, phase: int, needles: Needles) ->
         return columns[:1] * draft.after
     if draft.from_turn and changed:
         raise UnknownFabricError("short rows in the round changed its stitches")
-    if period > 1 and (
-        draft.from_turn or any(run.stitch in ("rest", "turn", "w&t") for run in flatten(draft.phrase))
-    ):
+    if period > 1 and _is_short(draft):
         raise UnknownFabricError("some rows were not worked to their end")
     if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
         return columns[:1] * draft.after

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import lcm
+
 from stepper.plan.established import establish, even
 from stepper.plan.model import Stretch, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
@@ -9,7 +11,7 @@ from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, Worked
 from stepper.project.problems import Place, one_of
-from stepper.project.stitchwork import Numbers, Several, Until, Work
+from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
@@ -185,10 +187,17 @@ def _to_length(
             origin=origin,
             target_mm=target,
             rounds_per_10cm=needles.fabric.gauge.rounds,
-            cycle=len(cycle),
+            cycle=_rounds_of(cycle, needles),
         )
     )
     _blocking_caution(duration, needles)
+
+
+def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Give after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
+    parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
+    return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def measured_from(duration: UntilLength, needles: Needles) -> int:

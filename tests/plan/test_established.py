@@ -251,3 +251,10 @@ def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
     band = [each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"]
     rib = "kk" + "ppkk" * 24
     assert [seen(each) for each in band[5:8]] == [rib] * 3
+
+
+def test_short_rows_are_no_pattern() -> None:
+    """Even rounds after a turn are whole rounds again, in the fabric as it looks."""
+    plan = knit(f"{ROUND}Knit 2 rounds.\nK20, turn.\nP10, turn.\nWork 2 rounds even.")
+    assert [sum(run.times for run in each.runs if run.stitch in ("k", "ds")) for each in plan.rounds[-1:]] == [40]
+    assert not any(run.stitch == "turn" for each in plan.rounds[-2:] for run in each.runs)
