@@ -10,6 +10,7 @@ from pathlib import Path
 from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
+from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
@@ -92,14 +93,15 @@ def plan_lines(plan: Plan) -> Iterator[str]:
             section = first.section
             yield ""
             yield f"{section} ({first.of} rounds)"
-        told = plan.rounds[first.index - 1].altered if first.index else ()
-        yield from _lines(first, last, told)
+        above = plan.rounds[first.index - 1] if first.index else None
+        told = above.altered if above is not None else ()
+        yield from _lines(first, last, in_its_yarn(first, above, plan), told)
     for caution in plan.warnings:
         yield ""
         yield f"Line {caution.line}: {caution.text}"
 
 
-def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:
+def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:
     """Write some like rounds; what is altered in the round before them too need not be told again."""
     for remark in first.remarks:
         yield f"         {remark}"
@@ -107,10 +109,10 @@ def _lines(first: Round, last: Round, told: tuple[str, ...]) -> Iterator[str]:
     label = f"{first.label}: " if first.label else ""
     size = f" [size {first.size}]" if first.label else ""
     count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
-    yield f"  {numbers:>6} {label}{first.instruction}.{count}{size}"
-    for words in first.altered:
-        if words not in told:
-            yield f"         altered from here: {words}"
+    yield f"  {numbers:>6} {label}{words}.{count}{size}"
+    for rule in first.altered:
+        if rule not in told:
+            yield f"         altered from here: {rule}"
     if told and not first.altered:
         yield "         as printed from here"
     if last.checkpoint:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 
-from stepper.plan.model import Item, Run, flatten
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Item, Plan, Round, Run, flatten
 
 
 def instruction(
@@ -34,6 +35,34 @@ def instruction(
     if not _is_shift(phrase):  # held stitches that come back in a worked round are worked across
         text = re.sub(r"\breturn (\d+) of\b", r"work across \1 of", text)
     return f"chart {chart}, round {chart_round}: {text}" if chart else text
+
+
+def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
+    """Write a round with its yarn, where it has only one and that need not be the one anybody would take.
+
+    A round in one colour names no yarn at its stitches. It is named behind the round where it is not the main
+    one, the first of the file, and where it changes with nobody saying so, as after a round of a chart.
+
+    Args:
+        round_: The round.
+        before: The round before it, if there is one.
+        plan: For its yarns.
+    """
+    yarns = yarns_of(round_)
+    if len(yarns) != 1 or len(plan.yarns) < 2 or round_.after == 0:
+        return round_.instruction
+    (yarn,) = yarns
+    said = f"with {plan.yarns.get(yarn, yarn)}" in round_.remarks
+    changed = before is not None and yarns_of(before) not in (set(), yarns) and not said
+    if yarn == next(iter(plan.yarns)) and not changed:
+        return round_.instruction
+    comma = "," if " " in round_.instruction else ""
+    return f"{round_.instruction}{comma} in {yarn}"
+
+
+def yarns_of(round_: Round) -> set[str]:
+    """Give the yarns a round is worked in."""
+    return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
 
 
 def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from stepper.plan.abbreviate import yarns_of
 from stepper.plan.model import Round
 
 
@@ -26,4 +27,6 @@ def _goes_on(one: Round, other: Round) -> bool:
     same = other.section == one.section and other.flat == one.flat and other.altered == one.altered
     if not same or other.remarks or other.label or one.checkpoint is not None:
         return False
+    if yarns_of(other) != yarns_of(one):
+        return False  # a round of one colour does not name it in its instruction
     return other.instruction == one.instruction and other.before == one.before and other.after == one.after

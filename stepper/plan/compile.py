@@ -209,6 +209,8 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     needles.fabric = project.fabrics.get(section.gauge)
     needles.yarn = section.yarn
     needles.pattern = ()
+    if needles.count == 0:
+        needles.established = None
     needles.numbered = {}
     needles.named = {}
     needles.label = None

@@ -282,12 +282,12 @@ class Cursor:
         self.advance(Run(element.stitch, room // entry.uses, element.yarn or self.yarn), items)
 
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
-        """Work stitches as they look from this side: knit the knit ones, purl the purl ones."""
+        """Work stitches as the pattern has them, from this side."""
         self._need(number, f"working {number} in pattern", element.place)
-        look = self.supplies.look() if self.supplies.look is not None else ""
-        codes = look[self.used : self.used + number].ljust(number, "k")
-        yarn = element.yarn or self.yarn
-        runs = joined(Run(code, 1, yarn) for code in codes)
+        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        cells = seen[self.used : self.used + number]
+        cells += (("k", ""),) * (number - len(cells))
+        runs = joined(Run(code, 1, element.yarn or yarn or self.yarn) for code, yarn in cells)
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))

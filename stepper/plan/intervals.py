@@ -8,12 +8,14 @@ which both fall: one changes the beginning of the row, the other its end.
 from __future__ import annotations
 
 from stepper.craft.stitches import stitch
-from stepper.plan.needles import Needles, Template
+from stepper.plan.established import asks_pattern, even, ground
+from stepper.plan.lasting import as_it_looks, measured_from
+from stepper.plan.needles import Draft, Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Place, nearest
-from stepper.project.stitchwork import Element, Numbers, Until, Work
+from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 
 def named_round(label: str, place: Place, needles: Needles) -> Template | None:
@@ -32,17 +34,99 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         return
     if instruction.at_once:
         work_template(template, needles)
+    since = _since(instruction, template, needles)
+    before_it = ground(needles) if needles.pattern else ""
+    goes_on = bool(needles.pattern) and (goes_on_with(template) or before_it == "garter")
+    if not goes_on and before_it == "pattern":
+        rows = "rows" if needles.flat else "rounds"
+        needles.warn(
+            instruction.place,
+            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
+            "if the pattern before goes on.",
+        )
     for leg in _legs(instruction, needles):
         every, times = leg.every.of(needles.size), leg.times.of(needles.size)
         for _ in range(times):
             before = len(needles.findings)
-            plain = every - 1
+            plain = every - 1 - since
+            since = 0
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
-            repeat(plain_cycle(needles), plain, needles, leg.every.place)
+            _work_between(plain, needles, leg.every.place, goes_on=goes_on)
             work_template(template, needles)
-            if len(needles.findings) > before:
+            if len(needles.findings) > before or needles.lost:
                 return
+
+
+def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
+    """Give the rounds already worked of the first interval: those since the last such shaping, if any.
+
+    "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
+    """
+    first = instruction.legs[0]
+    every = first.every.of(needles.size)
+    since = 0
+    for draft in reversed(needles.drafts[needles.section_start :]):
+        if draft.before != draft.after or draft.template == template:
+            break
+        since += 1
+    else:
+        return 0
+    if instruction.at_once or not 0 < since < every or not _is_like(draft, template):
+        return 0
+    word = "row" if needles.flat else "round"
+    rounds, verb = (f"{since} {word}s", "count") if since > 1 else (word, "counts")
+    needles.warn(
+        instruction.place,
+        f"the {rounds} since the last such shaping {verb} towards the first {every}.",
+    )
+    return since
+
+
+def _is_like(draft: Draft, template: Template) -> bool:
+    """Say whether a round shapes as another one would: the same increases and decreases in the same order."""
+    if draft.template is None:
+        return False
+    return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(
+        template.elements
+    )
+
+
+def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
+    found: list[str] = []
+    for element in elements:
+        if isinstance(element, Several):
+            found += _shaping_of(element.elements)
+        elif isinstance(element, Work) and element.stitch != "pattern":
+            found += [element.stitch] if stitch(element.stitch).change else []
+    return found
+
+
+def _work_between(rounds: int, needles: Needles, place: Place, *, goes_on: bool) -> None:
+    """Work the rounds between two shapings: as the fabric is, if the shaping goes on with it, else plain."""
+    if not rounds:
+        return
+    going = even(needles, place) if goes_on else None
+    if going is None:
+        repeat(plain_cycle(needles), rounds, needles, place)
+    else:
+        repeat(as_it_looks(going[0], needles, place), rounds, needles, place, start=going[1])
+
+
+def goes_on_with(template: Template) -> bool:
+    """Say whether a shaped round goes on with the fabric: "in pattern", or with its own knit and purl."""
+    stitches = _stitches(template.elements)
+    return asks_pattern(template.elements) or {"k", "p"} <= {code[0] for code in stitches}
+
+
+def _stitches(elements: tuple[Element, ...]) -> set[str]:
+    found: set[str] = set()
+    for element in elements:
+        if isinstance(element, Several):
+            found |= _stitches(element.elements)
+        elif isinstance(element, Work | Until) and element.stitch[0] in "kp" and element.stitch != "pattern":
+            found.add(element.stitch)
+    return found
 
 
 def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
@@ -54,9 +138,12 @@ def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
 
 def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     """Give the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
+    if instruction.label in needles.in_all:
+        needles.in_all.discard(instruction.label)
+        return _once_less(instruction.legs, needles)
     if not instruction.at_once:
         return instruction.legs
-    first, *rest = instruction.legs
+    first = instruction.legs[0]
     times = first.times.of(needles.size)
     place = first.times.place
     needles.choices.append(
@@ -70,7 +157,14 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     )
     if (place.line, place.column) not in needles.readings:
         return instruction.legs
-    return (Leg(first.every, Numbers((times - 1,), place), first.more), *rest)
+    return _once_less(instruction.legs, needles)
+
+
+def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
+    """Give legs of which the first is worked one time less, as it was worked once before."""
+    first, *rest = legs
+    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
+    return (Leg(first.every, number, first.more), *rest)
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
@@ -129,7 +223,7 @@ def _begins(part: AtIntervals, needles: Needles) -> int:
     """Give how many rounds pass before a shaping beside another begins."""
     if part.after is None:
         return 0
-    origin = 0 if part.after.start == "cast-on" else needles.section_start
+    origin = measured_from(part.after, needles)
     length = part.after.length
     return max(0, needles.rounds_for(length, origin=origin, measured=True, blocked=False)[0])
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Stretch
+from math import lcm
+
+from stepper.plan.established import establish, even
+from stepper.plan.model import Stretch, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, Worked
 from stepper.project.problems import Place, one_of
-from stepper.project.stitchwork import Numbers, Several, Until, Work
+from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
@@ -28,7 +31,7 @@ def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | No
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
     if needles.pattern:
-        return _as_it_looks(needles.pattern, needles, place)
+        return as_it_looks(needles.pattern, needles, place)
     needles.report(
         place,
         "no pattern has been set up before this line.",
@@ -60,7 +63,7 @@ def _rib(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
     return (row, looks)
 
 
-def _as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) -> tuple[Template, ...]:
+def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) -> tuple[Template, ...]:
     """Give what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
     A row that is knitted all along makes garter stitch, and is knitted on both sides.
@@ -73,22 +76,57 @@ def _as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) 
     return (Template((Until("pattern", "end", None, None, place),), place),)
 
 
+def work_even(instruction: Worked, needles: Needles) -> None:
+    """Go on with the established fabric for a duration, without shaping."""
+    going = even(needles, instruction.place)
+    if going is None:
+        return
+    cycle, first = going
+    last = needles.drafts[-1] if needles.drafts else None
+    if instruction.bare and last is not None and last.before and last.before != last.after:
+        needles.warn(
+            instruction.place,
+            f"read as worked even: the shaping of line {last.line} is not worked again.",
+        )
+    looks = as_it_looks(cycle, needles, instruction.place)
+    begin = len(needles.drafts)
+    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)
+    if looks == cycle:
+        establish(cycle, needles, start=begin)
+
+
 def last_for(
-    cycle: tuple[Template, ...], duration: Duration, needles: Needles, place: Place, *, start: int
+    cycle: tuple[Template, ...],
+    duration: Duration,
+    needles: Needles,
+    place: Place,
+    *,
+    start: int,
+    first: int = 0,
 ) -> None:
-    """Work a cycle for a duration; rounds of it since `start` count unless the line says "more"."""
+    """Work a cycle for a duration; rounds of it since `start` count unless the line says "more".
+
+    Args:
+        cycle: The rounds.
+        duration: How long.
+        needles: The knitting in hand.
+        place: Where the line says so.
+        start: Index of the first draft that counts.
+        first: Round of the cycle that the first of them is, from 0.
+    """
     done = len(needles.drafts) - start
+    at = done + first
     if isinstance(duration, Rounds):
         rounds = duration.number.of(needles.size) - (0 if duration.more else done)
-        repeat(cycle, rounds, needles, duration.number.place, start=done)
+        repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
-        repeat(cycle, rounds, needles, duration.number.place, start=done)
+        repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount):
-        _to_count(cycle, duration, needles, start=done)
+        _to_count(cycle, duration, needles, start=at)
     else:
-        _to_length(cycle, duration, needles, place, start=start)
-    needles.resume = (cycle, (len(needles.drafts) - start) % len(cycle))
+        _to_length(cycle, duration, needles, place, start=start, first=first)
+    needles.resume = (cycle, (len(needles.drafts) - start + first) % len(cycle))
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
@@ -114,12 +152,16 @@ def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needle
 
 
 def _to_length(
-    cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, place: Place, *, start: int
+    cycle: tuple[Template, ...],
+    duration: UntilLength,
+    needles: Needles,
+    place: Place,
+    *,
+    start: int,
+    first: int,
 ) -> None:
-    origin = start
-    if duration.measured:
-        origin = 0 if duration.start == "cast-on" else needles.section_start
-    first = len(needles.drafts)
+    origin = measured_from(duration, needles) if duration.measured else start
+    shift, first = first - start, len(needles.drafts)
     rounds, target = needles.rounds_for(
         duration.length, origin=origin, measured=True, blocked=duration.blocked
     )
@@ -133,8 +175,8 @@ def _to_length(
             kind="length",
         )
         return
-    rounds = _ended(rounds, cycle, duration, needles, first - start)
-    repeat(cycle, rounds, needles, place, start=first - start)
+    rounds = _ended(rounds, cycle, duration, needles, first + shift)
+    repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
     if last < first or needles.fabric is None or target <= 0:
         return
@@ -145,10 +187,37 @@ def _to_length(
             origin=origin,
             target_mm=target,
             rounds_per_10cm=needles.fabric.gauge.rounds,
-            cycle=len(cycle),
+            cycle=_rounds_of(cycle, needles),
         )
     )
     _blocking_caution(duration, needles)
+
+
+def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Give after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
+    parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
+    return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
+
+
+def measured_from(duration: UntilLength, needles: Needles) -> int:
+    """Give the index of the draft from whose beginning a length is measured.
+
+    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
+    and a section that holds two pieces is measured from the second.
+    """
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    piece = next(begun, 0)
+    if duration.start != "cast-on":
+        return max(needles.section_start, piece)
+    if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
+        needles.report(
+            duration.length.place,
+            "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
+            'Say the length from where they came back: leave out "from cast-on edge".',
+            kind="length",
+        )
+    return piece
 
 
 def _ended(

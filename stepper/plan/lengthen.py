@@ -129,7 +129,8 @@ def _resized(worked: tuple[Round, ...], rounds: int, cycle: int) -> tuple[Round,
     """Cut or continue the rounds of a stretch."""
     if not rounds:
         return ()
-    step = max(1, min(cycle, len(worked)))
+    sides = 2 if worked[0].flat and cycle % 2 else 1  # in rows a round is worked again on its own side
+    step = max(1, min(cycle * sides, len(worked)))
     plain = (*worked[:-1], replace(worked[-1], checkpoint=None))
     kept = [plain[at] if at < len(plain) else _again(plain, at, step) for at in range(rounds)]
     kept[-1] = _with_checkpoint_of(kept[-1], worked[-1])

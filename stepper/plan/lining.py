@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.counts import check_count
+from stepper.plan.established import asks_pattern, establish
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
@@ -17,9 +19,11 @@ from stepper.project.instructions import (
     AtIntervals,
     ChartWork,
     Count,
+    Evenly,
     Labelled,
     Line,
     Phrase,
+    Repeated,
     Rounds,
     Sentence,
     Together,
@@ -77,6 +81,8 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         needles.named[name] = replace(_template(first.sentences[0]), side=first.side)
     if named and _only_defined(name, first, section, needles):
         needles.label = None
+        counts = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
+        needles.named[name] = replace(needles.named[name], counts=counts)
         for sentence in first.sentences[1:]:
             if not isinstance(sentence, Count):
                 work(sentence, needles)
@@ -160,19 +166,64 @@ def _is_named_round(line: Line) -> bool:
 def _only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
     """Say whether a named round is worked only where a later sentence says so.
 
-    "Work dec round every 8th round 6 times" counts all six; "rep dec round …" comes on top of the once it is
-    worked where it is written. Where the printed counts say otherwise for the first, the other is taken.
+    It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
+    right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once,
+    and so does what follows other rounds. Where the printed counts say otherwise, the other is taken.
     """
-    for line in section.lines:
+    between = False
+    for line in section.lines[section.lines.index(written) + 1 :]:
         for sentence in line.sentences:
             if isinstance(sentence, Labelled) and sentence.label == name:
-                return True
+                return not sentence.again and _called_only(name, written, line, needles)
+            between = between or (not _is_named_round(line) and _works_rounds(sentence, name))
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
                 if isinstance(part, AtIntervals) and part.label == name:
                     if part.again or any(leg.more for leg in part.legs):
                         return False
+                    if between:
+                        _count_in_all(name, written, line, needles)
+                        return False
                     return _all_told(name, written, line, needles)
     return False
+
+
+def _works_rounds(sentence: Sentence, name: str) -> bool:
+    """Say whether a sentence between a named round and its call works rounds: then so did the named one."""
+    if isinstance(sentence, AtIntervals | Together):
+        parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
+        return all(part.label != name for part in parts)
+    return isinstance(sentence, Worked | Repeated | ChartWork | Evenly | Phrase)
+
+
+def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
+    """Note that "work … times" behind other rounds may count the once that was worked before them."""
+    place = written.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"work {name} … times",
+            first="so often after the once where it is written out",
+            second="so often in all, that once included",
+            line=line.place.line,
+        )
+    )
+    if (place.line, place.column) in needles.readings:
+        needles.in_all.add(name)
+
+
+def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
+    """Say whether "work dec round" means the once that is written out; note that it has two readings."""
+    place = written.place
+    needles.choices.append(
+        Choice(
+            place=place,
+            words=f"work {name}",
+            first=f"once more after the {name} where it is written out",
+            second="the once that is written out",
+            line=line.place.line,
+        )
+    )
+    return (place.line, place.column) in needles.readings
 
 
 def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
@@ -222,6 +273,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         alone = len(line.numbers) == 1 and not line.every
         side = line.side if alone else _side_of(number, order)
         _take_side(replace(line, side=side), needles, turns=turns)
+        _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
         _work_number(number, line, needles, last=last)
     missing = [number for number in range(min(order), max(order)) if number not in order]
@@ -232,12 +284,20 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
             f"{max(order)}.",
             'Write it, or a line for all of them: "All WS rows: purl".',
         )
-    needles.pattern = tuple(
-        needles.numbered[number] for number in sorted(order) if number in needles.numbered
-    )
+    cycle = tuple(needles.numbered[number] for number in sorted(order) if number in needles.numbered)
+    establish(cycle, needles, start=begin)
     needles.line_start = begin
     for sentence in _extra(block[-1]):
         work(sentence, needles)
+
+
+def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
+    """Take the rows before the first one that goes on in pattern as that pattern."""
+    asks = asks_pattern(_template(line.sentences[0]).elements)
+    before = [each for each in sorted(order) if each < number]
+    cycle = tuple(needles.numbered[each] for each in before if each in needles.numbered)
+    if asks and cycle and not any(asks_pattern(template.elements) for template in cycle):
+        establish(cycle, needles, start=begin)
 
 
 def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needles) -> None:
@@ -312,6 +372,7 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
         return
     if not isinstance(first, Phrase | ChartWork):
         work(first, needles)
+        _check_counts(line, needles, last=last)
         return
     template = _template(first)
     if isinstance(first, ChartWork):
@@ -323,7 +384,11 @@ def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> No
         needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")
         return
     work_template(template, needles)
-    if last:
-        for sentence in line.sentences[1:]:
-            if isinstance(sentence, Count):
-                work(sentence, needles)
+    _check_counts(line, needles, last=last)
+
+
+def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
+    """Check the counts of a numbered round: stitches after the last of several, a change after each."""
+    for sentence in line.sentences[1:]:
+        if isinstance(sentence, Count) and (last or sentence.change):
+            check_count(sentence, needles)

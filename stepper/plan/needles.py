@@ -11,7 +11,7 @@ from stepper.plan.model import Item, Run, Stretch, flatten
 from stepper.plan.offers import priced
 from stepper.plan.phrase import Worked
 from stepper.plan.supplies import ChartRound, Choice
-from stepper.project.instructions import Line
+from stepper.project.instructions import Count, Line
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Place
 from stepper.project.stitchwork import Across, ChartPart, Element, Length, PickUp, Several, Until, Work
@@ -33,6 +33,8 @@ class Template:
     """Knit on the right side and, in rows, purl on the wrong side."""
     side: str = ""
     """`RS` or `WS` where the line is for rows of that side only."""
+    counts: tuple[Count, ...] = ()
+    """Counts printed with it, where it is written out before it is worked."""
 
     @property
     def asks(self) -> bool:
@@ -45,6 +47,52 @@ def _asks(element: Element) -> bool:
         return any(_asks(inner) for inner in element.elements) or bool(element.reading)
     pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
     return pattern or isinstance(element, ChartPart | PickUp | Across)
+
+
+Cell = tuple[str, str]
+"""What a column is on one row, from the right side: a stitch, and a yarn or none for the one in hand."""
+Column = tuple[Cell, ...]
+"""What a stitch of the fabric is on each row of the repeat, in order."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Established:
+    """The pattern last set up, and what became of it (`stepper.plan.established`)."""
+
+    cycle: tuple[Template, ...] = ()
+    """Its rounds as they are worked anew; empty where they cannot be, as they shape."""
+    rounds: int = 1
+    """How many rounds it repeats."""
+    start: int
+    """Index of the first draft worked of it."""
+    end: int
+    """Index behind the last draft worked of it in its order."""
+    columns: list[Column] | None = None
+    """Columns from the right side; nothing where nobody has asked yet, or they cannot be told."""
+    phase: int = 0
+    """Cell of the columns that the next row works."""
+    reached: int = 0
+    """Index behind the last draft that the columns were carried through."""
+    since: int = 0
+    """Rows worked behind `end`."""
+    shaped: bool = False
+    """Whether a row behind `end` changed the stitches."""
+    spread: bool = False
+    """Whether the last change was spread over the round, so that the pattern can only begin anew."""
+    why: str = ""
+    """Why the columns cannot be told; empty where they can."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """The fabric of stitches put on hold, told only if they come back and somebody asks."""
+
+    established: Established
+    """As it stood before the row that put them on hold."""
+    row: int
+    """Index of that row's draft."""
+    places: tuple[int, ...]
+    """Their places before it, from the right side."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -75,6 +123,8 @@ class Draft:
     """How the stitches are bound off, where they are."""
     altered: tuple[str, ...] = ()
     template: Template | None = None
+    from_turn: bool = False
+    """Whether it goes on from a turn in the round, so that it does not begin where the round does."""
     whole: bool | None = None
     """Whether it adds a whole round to the length; found when it is first asked."""
 
@@ -162,10 +212,16 @@ class Needles:
     line_side: str = ""
     """`RS` or `WS` where the line in hand is for rows of that side."""
     pattern: tuple[Template, ...] = ()
-    """The rounds that "in pattern" means."""
+    """The rounds last set up or repeated in the section, shaping and all."""
+    established: Established | None = None
+    """The fabric that "even" and "in pattern" go on with; nothing where nothing is on the needles."""
+    kept: dict[str, Kept] = field(default_factory=dict)
+    """The fabric of the stitches on hold, by name."""
     numbered: dict[int, Template] = field(default_factory=dict)
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
+    in_all: set[str] = field(default_factory=set)
+    """Named rounds whose times, said next, count the once they were worked where they are written."""
     known: dict[tuple[object, ...], tuple[Template, Worked]] = field(default_factory=dict)
     """Rounds worked out before, by their template and the stitches they met; the template is kept alive."""
     charted: dict[tuple[object, ...], tuple[Item, ...]] = field(default_factory=dict)
@@ -255,12 +311,16 @@ class Needles:
             fabric=self.fabric,
             held=dict(self.held),
             markers=mirrored(self.markers, after) if self.side == "WS" else self.markers,
+            from_turn=self.gap is not None and not self.flat,
             label=self.label,
             remarks=tuple(self.remarks),
             altered=(*self.altered, *self.needle_altered),
         )
         for name, value in told.items():
             setattr(draft, name, value)
+        if not self.count:
+            begin = len(self.drafts)
+            self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self.label = None
         self.remarks = []
         self._next_side(phrase, turned=turned)

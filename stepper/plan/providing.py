@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.craft.stitches import Kind, stitch
 from stepper.plan.charting import drawn_round
+from stepper.plan.columns import UnknownFabricError
 from stepper.plan.cursor import MisfitError
-from stepper.plan.facing import face
-from stepper.plan.model import flatten
-from stepper.plan.needles import Draft, Needles
+from stepper.plan.established import HINT, look
+from stepper.plan.needles import Cell, Needles
 from stepper.plan.supplies import ChartRound, Supplies
-from stepper.project.problems import nearest, one_of
+from stepper.project.problems import Place, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 
 
@@ -20,7 +19,7 @@ def supplies_of(needles: Needles) -> Supplies:
     """Put what a round may ask for at hand."""
     return Supplies(
         chart=lambda part: _chart(part, needles),
-        look=lambda: look(needles),
+        look=lambda place: _look(place, needles),
         held=needles.held,
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,
@@ -55,45 +54,9 @@ def picked(edge: PickUp, needles: Needles) -> int:
     return half_up(rows * edge.stitches.of(needles.size) / max(1, edge.rows.of(needles.size)))
 
 
-def look(needles: Needles) -> str:
-    """Give how the stitches look to the row that comes next: `k` or `p` for each, from where it begins.
-
-    Knit ones look like purl from behind. What cannot be known, as after a cast-on, looks like knit.
-    """
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
-    facing = face(
-        count=needles.count,
-        flat=needles.flat,
-        side="WS" if wrong else "RS",
-        gap=needles.gap,
-        turns=needles.turns,
-    )
-    seen = _right_side(needles.drafts[-1]) if needles.drafts else ""
-    seen = seen.ljust(needles.count, "k")[: needles.count]
-    if wrong:
-        seen = seen[::-1].translate(_BEHIND)
-    start = facing.count - facing.end if facing.around else facing.lead
-    return seen[start:] + seen[:start]
-
-
-_BEHIND = str.maketrans("kp", "pk")
-
-
-_PURLED = ("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp")
-
-
-def _right_side(draft: Draft) -> str:
-    """Give how the stitches of a worked row look from the right side, from its first stitch there."""
-    wrong = draft.side == "WS"
-    letters = []
-    for run in flatten(draft.phrase):
-        entry = stitch(run.stitch)
-        purl = (
-            entry.code.startswith(("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp")) and run.stitch != "pu"
-        )
-        if entry.kind in (Kind.SHIFT, Kind.EDGE) or entry.code.startswith(("sl", "ds")):
-            letters.append("k" * run.leaves)
-        else:
-            letters.append(("p" if purl != wrong else "k") * run.leaves)
-    seen = "".join(letters)
-    return seen[::-1] if wrong else seen
+def _look(place: Place, needles: Needles) -> tuple[Cell, ...]:
+    """Give how the stitches are worked to go on in pattern."""
+    try:
+        return look(needles)
+    except UnknownFabricError as unknown:
+        raise MisfitError(place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT) from None

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from stepper.plan.charting import chart_round
+from stepper.plan.counts import check_promised
 from stepper.plan.cursor import MisfitError
+from stepper.plan.established import keep_held
 from stepper.plan.facing import face
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
@@ -25,7 +27,10 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return
+    first = id(template) not in needles.fits
     needles.fits.add(id(template))
+    if worked.held:
+        keep_held(worked.items, needles)
     for name in worked.returned:
         del needles.held[name]
     for name, number in worked.held:
@@ -41,6 +46,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+    check_promised(template.counts, needles, first=first)
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
@@ -166,5 +172,11 @@ def repeat(
 def _changes_nothing(needles: Needles) -> bool:
     """Say whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
+    if (
+        draft.template is None
+        or draft.template.asks
+        or (draft.template.chart and not draft.template.chart_round)
+    ):
+        return False
     same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
     return same and not draft.flat and needles.gap is None and not needles.turns

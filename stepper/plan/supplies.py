@@ -56,8 +56,8 @@ class Supplies:
     """What is at hand while a round is worked."""
 
     chart: Callable[[ChartPart], ChartRound] | None = None
-    look: Callable[[], str] | None = None
-    """Gives one letter for each stitch the row meets, `k` or `p`: how it is worked to go on as it looks."""
+    look: Callable[[Place], tuple[tuple[str, str], ...]] | None = None
+    """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
     picked: Callable[[PickUp], int] | None = None

@@ -11,13 +11,14 @@ from functools import singledispatch
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
+from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
+from stepper.plan.established import establish
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
-from stepper.plan.lasting import cycle_of, last_for, times_in_words
+from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
-from stepper.plan.needles import Finding, Needles, Template
+from stepper.plan.needles import Needles, Template
 from stepper.plan.placing import placed_round
-from stepper.plan.recounting import read_as
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import (
@@ -42,10 +43,11 @@ from stepper.project.instructions import (
     Together,
     TurnMethod,
     Unread,
+    UntilCount,
     WithYarn,
     Worked,
 )
-from stepper.project.problems import Place, one_of
+from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 
@@ -79,7 +81,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
-        needles.pattern = (template,)
+        establish((template,), needles, start=len(needles.drafts) - 1)
 
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
@@ -103,14 +105,21 @@ def _(instruction: Worked, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
+    going_on = instruction.manner in ("pattern", "rib")
+    needles.garter = instruction.manner == "garter" or (needles.garter and going_on)
+    begin = len(needles.drafts)
+    continues = going_on and begin > needles.line_start
+    shaped = continues and needles.drafts[needles.line_start].before != needles.count
+    until_count = isinstance(instruction.duration, UntilCount)  # only shaping reaches another count
+    if going_on and needles.pattern and not until_count and (shaped or not continues):
+        work_even(instruction, needles)
+        return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
-    needles.garter = instruction.manner == "garter" or (needles.garter and instruction.manner == "pattern")
-    continues = instruction.manner == "pattern" and len(needles.drafts) > needles.line_start
-    start = needles.line_start if continues else len(needles.drafts)
+    start = needles.line_start if continues else begin
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 @work.register
@@ -131,8 +140,9 @@ def _(instruction: Repeated, needles: Needles) -> None:
                     f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
                     'included; write "repeat" if they come on top.',
                 )
+    begin = len(needles.drafts)
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
@@ -271,11 +281,12 @@ def _(instruction: ChartWork, needles: Needles) -> None:
     if chart.right_side_only:
         plain = Template((), instruction.place, stockinette=True)
         cycle = tuple(row for drawn in cycle for row in (drawn, needles.back or plain))
+    begin = len(needles.drafts)
     if instruction.lasts is not None:
         last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
     else:
         repeat(cycle, times * len(cycle), needles, instruction.place)
-    needles.pattern = cycle
+    establish(cycle, needles, start=begin)
 
 
 # --- the needles and what is on them ------------------------------------------------------------------
@@ -292,7 +303,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
     needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
-    needles.pattern = ()
+    needles.pattern, needles.established = (), None
     needles.turns = ()
     needles.side = "RS"
 
@@ -371,60 +382,4 @@ def _(instruction: Unread, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Count, needles: Needles) -> None:
-    printed = instruction.number.of(needles.size)
-    if needles.lost:
-        if not instruction.change:
-            needles.regain(printed)
-        return
-    if instruction.change and needles.drafts:
-        last = needles.drafts[-1]
-        changed = (last.after - last.before) * instruction.change
-        if changed != printed:
-            gained = "gained" if instruction.change > 0 else "lost"
-            needles.report(
-                instruction.place,
-                f"the pattern prints {printed} stitches {gained} in this round; it comes to {changed}.",
-                f"The round goes from {last.before} to {last.after} stitches.",
-            )
-        return
-    short = printed - needles.count
-    if not short:
-        needles.off = 0
-    elif short != needles.off and not _picked_up_to(printed, instruction.place, needles):
-        needles.findings.append(
-            Finding(
-                place=instruction.place,
-                message=f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
-                size=needles.size,
-                kind="count",
-                printed=printed,
-                counted=needles.count,
-                read=read_as(needles.drafts[needles.line_start :]),
-            )
-        )
-        needles.off = short
-
-
-def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:
-    """Take the printed count where stitches were picked up by the rows of an edge, which is a rule of thumb.
-
-    Returns:
-        Whether that was done: the count is near enough, and the knitter is told both.
-    """
-    last = needles.drafts[-1] if needles.drafts else None
-    asked = last.template.elements if last is not None and last.template is not None else ()
-    edge = next((element for element in asked if isinstance(element, PickUp)), None)
-    if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
-        return False
-    short = printed - needles.count
-    at = next(at for at, item in enumerate(last.phrase) if isinstance(item, Run) and item.stitch == "pu")
-    picked = last.phrase[at]
-    assert isinstance(picked, Run)
-    runs = (*last.phrase[:at], Run("pu", picked.times + short, picked.yarn), *last.phrase[at + 1 :])
-    ratio = f"{edge.stitches.of(needles.size)} for every {edge.rows.of(needles.size)} rows"
-    needles.warn(
-        place,
-        f"{ratio} comes to {needles.count} stitches, the pattern prints {printed}: taken as {printed}.",
-    )
-    last.phrase, last.after, needles.count = runs, printed, printed
-    return True
+    check_count(instruction, needles)

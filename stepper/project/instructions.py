@@ -74,9 +74,11 @@ class Worked:
 
     manner: str
     """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches) or `pattern` (the round
-    last worked, or as established)."""
+    last worked, or as established, without shaping)."""
     duration: Duration
     place: Place
+    bare: bool = False
+    """Whether the line does not say how, as in `Work 4 rounds`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,6 +177,8 @@ class Labelled:
 
     label: str
     place: Place
+    again: bool = False
+    """Whether the line says repeat rather than work."""
 
 
 @dataclass(frozen=True, slots=True)

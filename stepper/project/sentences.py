@@ -109,9 +109,8 @@ class Builder(ShapingBuilder):
 
     def _do_worked_rounds_in(self, tree: Any) -> Worked:
         number, more, _, manner = tree.children
-        return Worked(
-            _manner(manner), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
-        )
+        rounds = Rounds(self._numbers(number), more is not None)
+        return Worked(_manner(manner), rounds, self._tree_place(tree), bare=manner is None)
 
     def _do_worked_until(self, tree: Any) -> Worked:
         plain, until = tree.children
@@ -119,7 +118,7 @@ class Builder(ShapingBuilder):
 
     def _do_worked_until_in(self, tree: Any) -> Worked:
         manner, until = tree.children
-        return Worked(_manner(manner), self._until(until), self._tree_place(tree))
+        return Worked(_manner(manner), self._until(until), self._tree_place(tree), bare=manner is None)
 
     def _do_worked_once(self, tree: Any) -> Worked:
         place = self._tree_place(tree)

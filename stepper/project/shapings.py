@@ -154,7 +154,8 @@ class ShapingBuilder(ElementBuilder):
 
     def _do_work_label(self, tree: Any) -> Labelled:
         label = next(child for child in tree.children if _type(child) == "LABEL_REF")
-        return Labelled(label_of(label), self._place(label))
+        again = any(_type(child) == "REP" for child in tree.children)
+        return Labelled(label_of(label), self._place(label), again)
 
     def _do_together(self, tree: Any) -> Sentence:
         place = self._tree_place(tree)

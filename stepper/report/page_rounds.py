@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
+from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.report.markup import tag, text
@@ -28,20 +29,20 @@ def write_rounds(plan: Plan) -> Iterator[str]:
         head = (
             tag("th", each, scope="col") for each in (word.capitalize(), "Instruction", "Stitches", "Done")
         )
-        rows = "".join(_rows(first, last, plan.rounds) for first, last in fold_alike(rounds))
+        rows = "".join(_rows(first, last, plan) for first, last in fold_alike(rounds))
         inner = [tag("thead", tag("tr", head)), tag("tbody", rows)]
         yield tag("table", inner, aria_labelledby=name, class_="rounds")
 
 
-def _rows(first: Round, last: Round, rounds: Sequence[Round]) -> str:
+def _rows(first: Round, last: Round, plan: Plan) -> str:
     """Write a stretch of alike rounds; many boxes get a row of their own, as wide as the sheet."""
     name = str(first.number) if first is last else f"{first.number}–{last.number}"
     side = f" {first.side}" if first.flat and first is last else ""
-    boxes = "".join(_box(each) for each in rounds[first.index : last.index + 1])
+    boxes = "".join(_box(each) for each in plan.rounds[first.index : last.index + 1])
     many = last.index - first.index >= MANY
     cells = [
         tag("th", text(name + side), scope="row"),
-        tag("td", _instruction(first, last)),
+        tag("td", _instruction(first, last, plan)),
         tag("td", _count(first)),
         tag("td", "below" if many else boxes),
     ]
@@ -50,12 +51,13 @@ def _rows(first: Round, last: Round, rounds: Sequence[Round]) -> str:
     return tag("tr", cells, class_="above") + tag("tr", tag("td", boxes, colspan="4", class_="many"))
 
 
-def _instruction(first: Round, last: Round) -> Iterator[str]:
+def _instruction(first: Round, last: Round, plan: Plan) -> Iterator[str]:
     for remark in first.remarks:
         yield tag("p", text(f"{sentence_case(remark.rstrip('.'))}."), class_="remark")
     label = tag("strong", text(f"{first.label}: ")) if first.label else ""
     size = f" (size {first.size})" if first.label else ""
-    yield tag("p", label + text(sentence_case(first.instruction) + "." + size))
+    words = in_its_yarn(first, plan.rounds[first.index - 1] if first.index else None, plan)
+    yield tag("p", label + text(sentence_case(words) + "." + size))
     if first.altered:
         yield tag("p", text(f"Altered: {'; '.join(first.altered)}."), class_="altered")
     if last.checkpoint is not None:

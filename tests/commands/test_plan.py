@@ -74,3 +74,13 @@ def test_a_page_that_cannot_be_written_is_a_sentence(
     """A folder that is not there is the surroundings' fault."""
     assert main(["plan", str(SWITCHBACK), "--html", str(tmp_path / "none" / "plan.html")]) == 4
     assert "cannot be written" in capsys.readouterr().err
+
+
+def test_a_round_in_one_colour_names_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """The last round of a chart may be all in one colour, and so may a stripe; nobody else says so."""
+    file = tmp_path / "stripe.yaml"
+    work = "Cast on 40 sts. Join in the round.\nKnit 1 round.\nWith A, purl 1 round.\nWith MC, knit 1 round.\nBind off."
+    file.write_text(project(work), encoding="utf-8")
+    assert main(["plan", str(file)]) == 0
+    lines = [line.strip() for line in capsys.readouterr().out.splitlines()]
+    assert [line for line in lines if "knit" in line or "purl" in line] == ["2 knit. 40 sts", "3 purl in A. 40 sts", "4 knit. 40 sts"]

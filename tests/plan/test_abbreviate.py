@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.abbreviate import instruction
+from stepper.plan.abbreviate import in_its_yarn, instruction
 from stepper.plan.model import Group, Item, Run
+from tests.plans import plan
 
 K2P2 = Group((Run("k", 2, "MC"), Run("p", 2, "MC")), 25)
 
@@ -35,3 +36,34 @@ def test_binding_off_and_charts_say_what_they_are() -> None:
     assert instruction((Run("bo", 40, "MC"),), manner="stretchily") == "bind off stretchily"
     assert instruction((Run("bo", 40, "MC"),), manner="") == "bind off"
     assert instruction((K2P2,), chart="trail", chart_round=3).startswith("chart trail, round 3: *k2")
+
+
+def test_a_round_in_one_contrast_colour_says_which() -> None:
+    """At its stitches it names none, so the paper would read as if it were in the main yarn."""
+    made = plan(
+        (
+            "body",
+            [
+                "co8",
+                "k8",
+                ("k8:A", {"remarks": ("with pine",)}),
+                "k8:A",
+                ("k8", {"remarks": ("with chalk",)}),
+                "(k1:A k1)x4",
+                "k8",
+                "(k1:B p1:B)x4",
+            ],
+        )
+    )
+    rounds = made.rounds
+    lines = [in_its_yarn(each, rounds[each.index - 1] if each.index else None, made) for each in rounds]
+    assert lines == [
+        "co8",
+        "k8",
+        "k8:A in A",
+        "k8:A in A",
+        "k8",
+        "(k1:A k1)x4",
+        "k8 in MC",
+        "(k1:B p1:B)x4, in B",
+    ]

@@ -47,3 +47,10 @@ def test_every_round_is_in_one_stretch_and_like_its_first(path: Path) -> None:
 def test_nothing_is_nothing() -> None:
     """An empty plan has no stretches."""
     assert list(fold_alike(())) == []
+
+
+def test_rounds_in_two_colours_are_not_alike() -> None:
+    """Both read "knit"; a round of one colour names its yarn only behind the instruction."""
+    made = plan(("body", ["co8", "k8", "k8:A", "k8:A", "k8"]))
+    found = [(first.number, last.number) for first, last in fold_alike(made.rounds)]
+    assert found == [(1, 1), (2, 2), (3, 4), (5, 5)]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from stepper.plan.charting import chart_parts, chart_runs
 from stepper.plan.model import Run
 from stepper.project.model import Cell, Chart
@@ -122,3 +124,21 @@ def test_a_chart_that_is_not_there_is_told_in_a_numbered_round_too() -> None:
     outcome = compiled(project("Cast on 8 sts.\nRnd 1: Chart peek.\nRnd 2: Chart peak, round 7.\nBind off."))
     assert [problem.hint for problem in outcome.problems] == ['Did you mean "peak"?', ""]
     assert 'chart "peak" has 2 rounds, not 7' in outcome.problems[1].message
+
+
+NEXT_ROW = [
+    "Rnd 1: K4, work next row of chart {chart} to last 4 sts, k4.\nRep rnd 1 6 times.",
+    "K4, work next row of chart {chart} to last 4 sts, k4. Work 7 rounds.",
+    "K4, work next round of chart {chart} over next 32 sts, k4.\nRep last rnd 6 times more.",
+    "Peak rnd: K4, work next row of chart {chart} to last 4 sts, k4.\nRep peak rnd every round 6 times.",
+]
+
+
+@pytest.mark.parametrize("words", NEXT_ROW)
+def test_the_next_row_of_a_chart_goes_on_in_a_repeated_round(words: str) -> None:
+    """Seven rounds of a chart of two are its rounds 1, 2, 1, 2, 1, 2, 1: before, all after the second were alike."""
+    plan = plan_of(project(f"Cast on 40 sts. Join in the round.\n{words.format(chart='peak')}\nBind off.", sizes="S", size="S"))
+    second = [any(run.times == 8 for run in each.runs) for each in plan.rounds[1:-1]]
+    assert ["a" if each.runs[1].yarn == "A" else "-" for each in plan.rounds[1:-1]] == ["a"] * 7
+    assert second == [False] * 7
+    assert [each.runs[0].times for each in plan.rounds[1:-1]] == [5, 4, 5, 4, 5, 4, 5]

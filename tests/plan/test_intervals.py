@@ -78,3 +78,62 @@ def test_stitches_are_cast_on_at_the_beginning_of_rows() -> None:
     """The other way round, and in the other order of words."""
     plan = plan_of(project("Cast on 20 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nAt the beg of the next 2 rows, cast on 6 sts. 32 sts.\nBind off."))
     assert [round_.after for round_ in plan.rounds[3:5]] == [26, 32]
+
+
+@pytest.mark.parametrize(
+    ("words", "at"),
+    [
+        ("Dec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\nWork dec rnd every 6 rnds 2 times.", [1, 7, 13]),
+        ("Dec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\nRep dec rnd every 6th round 2 times more.", [1, 7, 13]),
+        ("Dec rnd: K1, k2tog, k to end.\nKnit 3 rounds.\nRep dec rnd every 6 rounds twice.", [1, 7, 13]),
+        ("Dec rnd: K1, k2tog, k to end.\nRep dec rnd every 6th rnd 2 times.", [1, 7, 13]),
+        ("Dec rnd: K1, k2tog, k to end.\nKnit 8 rounds.\nRep dec rnd every 6th rnd 2 times.", [1, 15, 21]),
+        ("Dec 1 st at each end of next rnd.\nKnit 5 rounds.\nDec 1 st at each end of every 6th rnd 2 times.", [1, 7, 13]),
+        ("Knit 5 rounds.\nDec rnd: K1, k2tog, k to end.\nWork dec rnd every 6 rounds 2 times.", [11, 17]),
+    ],
+)  # fmt: skip
+def test_an_interval_counts_from_the_last_shaping(words: str, at: list[int]) -> None:
+    """Five plain rounds and the sixth: rounds knitted since count, unless the interval is over. Common practice."""
+    plan = plan_of(project(f"Cast on 40 sts. Join in the round.\n{words}\nBind off."))
+    assert [each.index for each in plan.rounds[1:-1] if each.shaping] == at
+
+
+def test_rounds_that_count_towards_an_interval_are_told() -> None:
+    """It is an assumption, with its place."""
+    words = "Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\nRep dec rnd every 6 rnds 2 times."
+    assert [each.text for each in plan_of(project(words)).warnings] == [
+        "the 5 rounds since the last such shaping count towards the first 6."
+    ]
+
+
+def test_between_shapings_the_fabric_goes_on() -> None:
+    """A shaped round with its own knit and purl is worked over a rib, and the rounds between are that rib."""
+    work = (
+        "Cast on 40 sts. Join in the round.\n*K2, p2; rep from * to end. Work 2 rounds.\n"
+        "Dec rnd: K1, k2tog, *p1, k1; rep from * to last 3 sts, ssk, k1.\n"
+    )
+    seed = "Rnd 1: *K1, p1; rep from * to end.\nRnd 2: *P1, k1; rep from * to end.\nRep rnds 1-2 2 times.\n"
+    work = work.replace("*K2, p2; rep from * to end. Work 2 rounds.\n", seed)
+    plan = plan_of(project(f"{work}Rep dec rnd every 4th rnd once more.", sizes="S", size="S"))
+    between = ["".join(run.stitch * run.times for run in each.runs)[3:-3] for each in plan.rounds[-4:-1]]
+    assert between == ["pk" * 16, "kp" * 16, "pk" * 16]
+
+
+def test_plain_rounds_after_a_pattern_are_told() -> None:
+    """The shaped round is written plain all along, so the rounds between are; the rib before it is not gone on with."""
+    words = (
+        "Cast on 40 sts. Join in the round.\n*K2, p2; rep from * to end. Work 2 rounds.\n"
+        "Dec rnd: K1, k2tog, k to end.\nWork dec rnd every 4th rnd 2 times."
+    )
+    plan = plan_of(project(words))
+    assert [each.instruction for each in plan.rounds[3:6]] == ["knit"] * 3
+    assert any("worked plain" in each.text for each in plan.warnings)
+
+
+def test_times_behind_other_rounds_may_be_in_all() -> None:
+    """"Dec rnd: … Knit 5 rounds. Work dec rnd every 6 rnds 3 times": the count says whether the first is one of them."""
+    words = "Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\nWork dec rnd every 6 rnds 3 times."
+    for count, at in (("36 sts.", [1, 7, 13, 19]), ("37 sts.", [1, 7, 13])):
+        plan = plan_of(project(f"{words} {count}"))
+        assert [each.index for each in plan.rounds if each.shaping] == at
+    assert any("in all" in each.text for each in plan_of(project(words)).warnings)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -48,3 +50,32 @@ def test_a_length_that_is_passed_is_told() -> None:
     assert "already measures" in faults(
         project("Cast on 8 sts.\nKnit for 9 cm.\nKnit until piece measures 3 cm.")
     )
+
+
+@pytest.mark.parametrize("words", ["from cast-on edge", "from the cast on", "from beg", "from the beginning"])
+def test_a_second_piece_is_measured_from_its_own_cast_on(words: str) -> None:
+    """28 rounds are 10 cm; before, the first piece counted, and the second was long enough at once."""
+    pieces = f"Cast on 40 sts.\nKnit 28 rounds.\nBind off.\nCast on 20 sts.\nKnit until piece measures 10 cm {words}.\nBind off."
+    plan = plan_of(project(pieces))
+    assert len([each for each in plan.rounds[30:] if each.instruction == "knit"]) == 28
+    assert plan.stretches[0].origin == 30
+    other = project("Cast on 40 sts.\nKnit 28 rounds.\nBind off.") + (
+        "  - name: strap\n    gauge: plain\n    work: |\n"
+        f"      Cast on 20 sts.\n      Knit 4 rounds.\n      Knit until piece measures 10 cm {words}.\n"
+    )
+    assert len([each for each in plan_of(other).rounds if each.section == "strap"]) == 1 + 28
+
+
+def test_a_section_of_two_pieces_is_measured_from_the_second() -> None:
+    """A length with no place counts from the beginning of the section, or of the piece where that is later."""
+    work = "Cast on 40 sts.\nKnit 28 rounds.\nBind off.\nCast on 20 sts.\nKnit until piece measures 10 cm.\nBind off."
+    assert len(plan_of(project(work)).rounds) == 30 + 30
+
+
+def test_stitches_that_came_back_have_no_cast_on_edge() -> None:
+    """Where they were cast on another piece began; a plain refusal is better than any guess."""
+    work = (
+        "Cast on 40 sts.\nKnit 28 rounds.\nHold all sts for strap.\nCast on 8 sts.\nKnit 1 round.\nBind off.\n"
+        "Return strap to needles.\nKnit until piece measures 20 cm from cast-on edge."
+    )
+    assert "no cast-on edge to measure from" in faults(project(work))

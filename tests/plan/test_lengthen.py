@@ -15,7 +15,9 @@ from stepper.plan.lengthen import (
     with_rounds,
 )
 from stepper.plan.model import Checkpoint, Plan, Stretch
+from tests.plan.test_compile import plan_of
 from tests.plans import plan
+from tests.project.samples import project
 
 
 def _body(*, cycle: int = 1, second: bool = True) -> Plan:
@@ -160,3 +162,23 @@ def test_renumbering_leaves_right_rounds_alone() -> None:
     rounds = _body().rounds
 
     assert all(one is other for one, other in zip(renumbered(rounds), rounds, strict=True))
+
+
+def test_a_longer_piece_in_rows_goes_on_side_by_side() -> None:
+    """Three more rows of stockinette after a purl row are knit, purl, knit: never a purl row on both sides."""
+    made = plan_of(project("Cast on 8 sts. Work flat.\nWork in stockinette for 2 cm.\nBind off."))
+    longer = with_rounds(made, 0, 9)
+    assert [(each.side, each.instruction) for each in longer.rounds[7:10]] == [
+        ("RS", "knit"),
+        ("WS", "purl"),
+        ("RS", "knit"),
+    ]
+
+
+def test_a_longer_piece_goes_through_the_whole_chart() -> None:
+    """A round that works the next row of a chart of two is as it was every second round."""
+    work = "Cast on 8 sts. Join in the round.\nK2, chart peak over 4 sts, k2.\nRep last round until piece measures 2 cm.\nBind off."
+    made = plan_of(project(work))
+    last = made.stretches[0].last
+    longer = with_rounds(made, 0, last - made.stretches[0].first + 3)
+    assert longer.rounds[last + 1].runs == made.rounds[last - 1].runs != made.rounds[last].runs

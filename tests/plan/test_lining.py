@@ -89,3 +89,30 @@ def test_a_line_for_some_sizes_is_worked_in_those_alone() -> None:
     assert [len(plan_of(project(work, size=size)).rounds) for size in ("S", "M", "L")] == [3, 4, 4]
     reading = read_project(project(work.replace("M and L", "M and Q")))
     assert 'there is no size "Q"' in reading.problems[0].message
+
+
+HEAD = "Cast on 40 sts. Join in the round.\n"
+
+
+@pytest.mark.parametrize("again", ["Rep dec rnd. 38 sts.", "Repeat dec rnd. 38 sts.", "Rep dec rnd once more. 38 sts.", "Work dec rnd. 38 sts."])
+def test_a_named_round_is_worked_where_it_is_printed_and_again_where_it_is_called(again: str) -> None:
+    """Once on the second round, once on the eighth: before, the first was left out and the count with it."""
+    plan = plan_of(project(f"{HEAD}Dec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\n{again}\nKnit 1 round."))
+    assert [each.index for each in plan.rounds if each.shaping] == [1, 7]
+
+
+def test_a_call_that_may_be_the_round_itself_is_told() -> None:
+    """"Work dec rnd" has two readings; the count decides, and without one the knitter is told."""
+    words = f"{HEAD}Dec rnd: K1, k2tog, k to end.\nWork dec rnd."
+    assert len([each for each in plan_of(project(f"{words} 39 sts.")).rounds if each.shaping]) == 1
+    plan = plan_of(project(words))
+    assert len([each for each in plan.rounds if each.shaping]) == 2
+    assert "work dec rnd" in plan.warnings[0].text
+
+
+def test_a_count_printed_with_a_round_that_is_called_later_is_checked() -> None:
+    """Written out first and worked at intervals, what it loses and leaves is checked where it is worked."""
+    words = f"{HEAD}Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1. {{}}\nWork dec rnd every 4th round 2 times. 36 sts."
+    assert plan_of(project(words.format("2 sts dec'd."))).rounds[-1].after == 36
+    assert "prints 3 stitches lost" in faults(project(words.format("3 sts dec'd.")))
+    assert "prints 37 stitches" in faults(project(words.format("37 sts.")))

@@ -43,3 +43,9 @@ def test_many_boxes_have_a_row_of_their_own() -> None:
     cells = [attributes for name, attributes in seen.tags if name == "td"]
     assert [each.get("colspan") for each in cells if each.get("class") == "many"] == ["4"]
     assert sum(name == "input" for name, _ in seen.tags) == 97
+
+
+def test_a_round_in_one_colour_names_it_on_paper() -> None:
+    """Behind the instruction, since its stitches name none."""
+    said = parsed("".join(write_rounds(plan(("yoke", ["co8", "k8", "k8:A", "(k1:A k1)x4", "k8"]))))).data
+    assert [words for words in ("K8.", "K8:A in A.", "K8 in MC.") if words in said] == ["K8.", "K8:A in A.", "K8 in MC."]

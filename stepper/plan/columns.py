@@ -1,0 +1,325 @@
+"""Columns of the fabric: what each stitch on the needles stands on, and what a row makes of them. No I/O.
+
+Theory of operation. A column is what one stitch of the fabric is on each row of the repeat, as seen from the
+right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease eats
+columns: of those below it the one stays that it looks like (k2tog over a knit and a purl column leaves the
+knit one), else the one farther from the edge. What makes up for itself at one place (yo, k2tog) leaves every
+column where it was. An increase brings a new column, which goes on with the repeat beside it, from the side
+away from the edge; where there is no repeat it is stockinette.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
+from stepper.plan.facing import mirrored
+from stepper.plan.model import Run, flatten
+from stepper.plan.needles import Cell, Column, Draft
+
+KNIT: Cell = ("k", "")
+WIDEST_REPEAT = 24
+"""Most stitches of a repeat that a new column is found in. Unit: stitches."""
+_SELVEDGE = 3
+"""Stitches beside an edge or a marker that a line may work its own way. Unit: stitches; an assumption."""
+
+
+class UnknownFabricError(Exception):
+    """The columns cannot be told; the text says why."""
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """One stitch that a row leaves on the needles."""
+
+    below: tuple[int, ...]
+    """Places in the old row of the columns it was worked from; empty for a new stitch."""
+    cell: Cell | None
+    """What it looks like from the right side; nothing where that says nothing about its column."""
+    held: str = ""
+    """Name of the held stitches it comes from."""
+
+
+def laid(draft: Draft) -> list[Standing]:
+    """Lay out what a row leaves, from the first stitch of its right side.
+
+    Raises:
+        UnknownFabricError: it crosses stitches.
+    """
+    made: list[Standing] = []
+    chunk: list[Stitch] = []
+    at = 0
+    yarns = {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
+    wrong = draft.side == "WS"
+    for run in flatten(draft.phrase):
+        entry = stitch(run.stitch)
+        if entry.kind is Kind.MARK:
+            continue
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+            chunk += [entry] * run.times
+            continue
+        at = _changed(chunk, at, made, wrong=wrong)
+        chunk = []
+        if entry.kind is Kind.CABLE:
+            raise UnknownFabricError("its stitches cross")
+        at = _plain(run, entry, at, made, wrong=wrong, coloured=len(yarns) > 1)
+    at = _changed(chunk, at, made, wrong=wrong)
+    if not wrong:
+        return made
+    return [
+        Standing(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
+        for each in reversed(made)
+    ]
+
+
+def _plain(run: Run, entry: Stitch, at: int, made: list[Standing], *, wrong: bool, coloured: bool) -> int:
+    """Lay out stitches that stay one each, come or go; give the place after them."""
+    if not entry.uses:
+        held = run.yarn if run.stitch == "return" else ""
+        made += [Standing((), KNIT if run.stitch == "pu" else None, held)] * run.times
+        return at
+    if entry.leaves:
+        told = entry.kind is Kind.PLAIN and entry.code != "ds"
+        cell = (as_seen(entry.code, wrong=wrong), run.yarn if coloured else "") if told else None
+        made += [Standing((place,), cell) for place in range(at, at + run.times)]
+    return at + run.uses
+
+
+def _changed(chunk: list[Stitch], at: int, made: list[Standing], *, wrong: bool) -> int:
+    """Lay out neighbouring increases and decreases; those that make up for each other leave the columns."""
+    uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
+    if uses == leaves:
+        made += [Standing((place,), None) for place in range(at, at + uses)]
+        return at + uses
+    for each in chunk:
+        below = tuple(range(at, at + each.uses))
+        if each.kind is Kind.DECREASE:
+            purl = each.code.startswith(("p", "ssp", "sssp", "s2pp"))
+            made.append(Standing(below, None if each.code == "dec" else ("p" if purl != wrong else "k", "")))
+        else:
+            made.append(Standing(below, None))
+            made += [Standing((), None)] * (each.leaves - 1)
+        at += each.uses
+    return at
+
+
+def as_seen(code: str, *, wrong: bool) -> str:
+    """Give what a stitch looks like from the other side of the work; the same from this one."""
+    entry = STITCHES.get(code)
+    return (entry.wrong_side or code) if wrong and entry is not None else code
+
+
+def agrees(draft: Draft, cell: Cell) -> bool:
+    """Say whether a row works every stitch that it works at all as one cell has it."""
+    told = (
+        run
+        for run in flatten(draft.phrase)
+        if stitch(run.stitch).kind in (Kind.PLAIN, Kind.CABLE) and run.stitch != "ds"
+    )
+    wrong = draft.side == "WS"
+    return all(as_seen(run.stitch, wrong=wrong) == cell[0] for run in told)
+
+
+def alike_all_along(drafts: Sequence[Draft]) -> Column | None:
+    """Give the one column of rows that each work one stitch all along; nothing where one of them does not."""
+    cells: list[Cell] = []
+    for draft in drafts:
+        first = draft.phrase[0]
+        if len(draft.phrase) > 1 or not isinstance(first, Run) or draft.before != draft.after:
+            return None
+        if stitch(first.stitch).kind is not Kind.PLAIN:
+            return None
+        cells.append((as_seen(first.stitch, wrong=draft.side == "WS"), ""))
+    return tuple(cells)
+
+
+def fields(draft: Draft) -> list[int]:
+    """Give the edges and markers after a row, from its first stitch on the right side."""
+    marks = mirrored(draft.markers, draft.after) if draft.side == "WS" else draft.markers
+    return [0, *sorted(marks), draft.after]
+
+
+def carried(
+    columns: Sequence[Column],
+    draft: Draft,
+    phase: int,
+    held: Callable[[str], list[Column] | None],
+    *,
+    strictly: bool = False,
+) -> list[Column]:
+    """Carry columns through a row.
+
+    Args:
+        columns: Before the row, from the first stitch of the right side; all with as many cells.
+        draft: The row.
+        phase: Which cell the row works.
+        held: Gives the columns of held stitches by name, the cell that comes next first; nothing where they
+            are not known.
+        strictly: Whether a row that works a stitch another way than its column has it is refused.
+
+    Raises:
+        UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
+    """
+    row = laid(draft)
+    back = _returned(row, held)
+    lengths = {len(column) for column in (*columns, *back) if len(column) > 1}
+    if len(lengths) > 1:
+        raise UnknownFabricError("stitches of two patterns are on the needles")
+    period = max(lengths, default=1)
+    shift = -phase % period
+    edges = fields(draft)
+    made: list[Column | None] = []
+    for place, each in enumerate(row):
+        if each.held:
+            column = back.pop(0)
+            column = column * (period // len(column))
+            made.append(column[shift:] + column[:shift])
+        elif not each.below:
+            made.append(None)
+        else:
+            column = (
+                columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
+            )
+            if (
+                each.cell is not None
+                and each.cell[0] != column[phase % len(column)][0]
+                and len(each.below) == 1
+            ):
+                column = _told(
+                    column, each.cell, near=not strictly and _near(place, edges), strictly=strictly
+                )
+            made.append(column if len(column) == period else column * period)
+    return filled(made, edges, period)
+
+
+def _returned(row: Sequence[Standing], held: Callable[[str], list[Column] | None]) -> list[Column]:
+    """Give the columns of the held stitches that a row brings back, in its order."""
+    names = list(dict.fromkeys(each.held for each in row if each.held))
+    back: list[Column] = []
+    for name in names:
+        kept = held(name)
+        if kept is None or len(kept) != sum(each.held == name for each in row):
+            raise UnknownFabricError(f"the pattern of the stitches held for {name} is not known")
+        back += kept
+    return back
+
+
+def _inner_last(place: int, edges: list[int]) -> bool:
+    """Say whether the edge or marker nearest to a place is the one before it."""
+    before = max(edge for edge in edges if edge <= place)
+    after = min((edge for edge in edges if edge > place), default=place + 1)
+    return place - before <= after - 1 - place
+
+
+def _near(place: int, edges: list[int]) -> bool:
+    return any(-_SELVEDGE <= place - edge < _SELVEDGE for edge in edges)
+
+
+def _kept(columns: Sequence[Column], each: Standing, phase: int, place: int, edges: list[int]) -> Column:
+    """Give the column that stays of those a stitch was worked from."""
+    below = [columns[place] for place in each.below]
+    if each.cell is not None:
+        below = [column for column in below if column[phase % len(column)][0] == each.cell[0]] or below
+    return below[-1] if _inner_last(place, edges) else below[0]
+
+
+def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
+    """Give the column after a stitch that was worked another way than it would be."""
+    if cell[0].startswith("sl"):
+        return column  # a slipped stitch says nothing about its column
+    if near or (len(column) == 1 and not strictly):
+        return (cell,) * len(column)
+    raise UnknownFabricError("the rows since do not follow it")
+
+
+def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> list[Column]:
+    """Put the repeat beside it in the place of every new column, else stockinette.
+
+    Args:
+        columns: Nothing where a column is new.
+        edges: Edges and markers between which columns belong together.
+        period: Cells of a column.
+    """
+    made = list(columns)
+    if None not in made:
+        return list(columns)  # type: ignore[arg-type] # none of them is new
+    for low, high in pairwise(edges):
+        middle = (low + high) / 2
+        fresh = [place for place in range(low, high) if made[place] is None]
+        for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
+            step = 1 if place < middle else -1
+            made[place] = _next_to(made, place, step, (low, high)) or (KNIT,) * period
+    return [column if column is not None else (KNIT,) * period for column in made]
+
+
+def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[int, int]) -> Column | None:
+    """Give the column that the repeat on one side of a place has next; nothing where there is none."""
+    beside: list[Column] = []
+    at = place + step
+    while field[0] <= at < field[1] and len(beside) < 3 * WIDEST_REPEAT:
+        column = made[at]
+        if column is None:
+            break
+        beside.append(column)
+        at += step
+    for width in range(1, min(WIDEST_REPEAT, len(beside) // 2) + 1):
+        seen = beside[: 3 * width]
+        if all(one == other for one, other in zip(seen, seen[width:], strict=False)):
+            return beside[width - 1]
+    return None
+
+
+def traced(drafts: Sequence[Draft]) -> list[Column]:
+    """Give the columns that rows made, each with one cell for each of the rows, the first one first.
+
+    Raises:
+        UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
+    """
+    histories: list[list[_Told]] = [[] for _ in range(drafts[0].before)]
+    edges = [0, len(histories)]
+    for number, draft in enumerate(drafts):
+        if not (draft.before and draft.after):
+            raise UnknownFabricError("it has not been worked once through")
+        if _is_lace(draft):
+            raise UnknownFabricError("its stitches are increased and decreased in the pattern")
+        edges = fields(draft)
+        made: list[list[_Told]] = []
+        for place, each in enumerate(laid(draft)):
+            if not each.below:
+                made.append([])
+                continue
+            last = len(each.below) > 1 and _inner_last(place, edges)
+            history = histories[each.below[-1 if last else 0]]
+            whole = len(history) == number
+            made.append([*history, (each.cell, len(each.below) == 1)] if whole else [])
+        histories = made
+    return filled([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
+
+
+_Told = tuple[Cell | None, bool]
+"""What a column was on a row, and whether one stitch was worked there into one, so that it says so."""
+
+
+def _whole(history: list[_Told], period: int) -> Column | None:
+    """Give the column of a history; nothing where it is new, or a decrease in it unlike its other rows."""
+    cells = tuple(cell for cell, _ in history if cell is not None)
+    if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
+        return None
+    return cells
+
+
+def _is_lace(draft: Draft) -> bool:
+    """Say whether a row both increases and decreases."""
+    kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
+    return kinds >= {Kind.INCREASE, Kind.DECREASE}
+
+
+def shortest(columns: Sequence[Column]) -> list[Column]:
+    """Give the columns with the fewest cells that say the same."""
+    period = len(columns[0]) if columns else 1
+    for cells in range(1, period):
+        if period % cells == 0 and all(column == column[:cells] * (period // cells) for column in columns):
+            return [column[:cells] for column in columns]
+    return list(columns)
