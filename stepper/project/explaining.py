@@ -21,6 +21,7 @@ _MOST_TWINS = 6
 _MOST_TRIALS = 80
 """Lines read in the search for one word; each costs about a third of a millisecond."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
+_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
 
@@ -67,6 +68,9 @@ def explain(
         names: Words that the garment itself adds: charts, yarns.
         examples: Legal lines, one of which is offered where no word mends the line.
     """
+    if stopped.why:
+        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, _APART)
+        return Explained((slip,), "")
     repairs, mended = mend(plain, names)
     slips = [_repaired(repair) for repair in repairs]
     if mended is None and not repairs:

@@ -9,10 +9,11 @@ from importlib import resources
 from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
+from stepper.project.asides import hides, instructs
 from stepper.project.recast import Recast, as_printed, recast
 
 if TYPE_CHECKING:
-    from lark import Lark
+    from lark import Lark, Token, Tree
     from lark.exceptions import UnexpectedInput
 
 _PLAIN = str.maketrans(
@@ -26,6 +27,8 @@ _PLAIN = str.maketrans(
 
 _HEAD = re.compile(
     r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
+    r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
     r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
@@ -71,6 +74,8 @@ class Stopped:
     offset: int
     found: str
     expected: tuple[str, ...]
+    why: str = ""
+    """What is wrong with those words, where they are known; empty where the grammar does not know them."""
 
 
 def made_plain(text: str) -> str:
@@ -125,7 +130,7 @@ def understood(plain: str) -> Understood:
     reached, _ = made.place(start + second.offset, 1)
     if reached <= first.start + outcome.offset:
         return first
-    found = Stopped(reached - first.start, second.found, second.expected)
+    found = Stopped(reached - first.start, second.found, second.expected, second.why)
     return Understood(first.label, first.side, first.start, found, first.recast)
 
 
@@ -157,9 +162,36 @@ def parsed(body: str) -> object:
     if not body.strip(" ."):
         return Stopped(len(body), "", ("an instruction",))
     try:
-        return _parser().parse(body)
+        tree = _parser().parse(body)
     except UnexpectedInput as error:
         return _stopped(error, body)
+    return _hidden(tree, body) or tree
+
+
+_NAMES = {
+    "FOR_NAME": r"for\s+",
+    "EDGE_TAIL": r"(?:evenly\s+along|from|at|along|across|over|in|(?=using\b))\s*",
+    "MARK": r".*?(?:\bfor\s+|$)",
+    "DRAW": r".*?\bthrough\s+",
+    "RETURN_HELD": r"\w+\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+    "ACROSS_HELD": r"\w+\s+across\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+}
+"""Terminals that hold free words, and what introduces the words."""
+
+
+def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
+    """Stop at an instruction that hides in the name of a part or a place: `for underarm every other row`."""
+    for token in tree.scan_values(lambda value: hasattr(value, "start_pos")):
+        introduced = _NAMES.get(token.type)
+        if introduced is None:
+            continue
+        match = re.match(introduced, token, re.I)
+        start = match.end() if match else 0
+        found = instructs(token[start:])
+        if found is not None:
+            offset = (token.start_pos or 0) + start + found.start()
+            return Stopped(offset, found.group(), (), hides(found.group(), token))
+    return None
 
 
 def _stopped(error: UnexpectedInput, body: str) -> Stopped:

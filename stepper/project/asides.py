@@ -1,0 +1,65 @@
+"""Words that stand beside an instruction - a name, a place, a label - and whether they instruct themselves. No I/O.
+
+The name of a part, the words that say along which edge stitches are picked up, a label and a remark are free
+text. Free text may hide an instruction: "bind off 4 sts for underarm at beg of next 2 rows". Words that say what
+to do, how often or in which rows are therefore never taken as part of it: the line is refused instead.
+"""
+
+from __future__ import annotations
+
+import re
+
+_STITCHES = (
+    r"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|sss?[kp]|skpo?|sk2po?|s2k?pp?|cdd|m1\w*|kfbf?|pfb|[kp]\d?f&b|kyok|"
+    r"yo|yon|yfwd|yrn|psso|p2sso|mb|w&t|mds|pm|slm|rm|bo|co|pu"
+)
+_VERBS = (
+    r"knit|purl|knitting|purling|inc|dec|incr|increas(?:e|ing|es|ed)|decreas(?:e|ing|es|ed)|turn|turning|repeat|rep|"
+    r"work(?:ing)?(?=\s+(?:to|in|until|for|across|even|straight|flat|back|\d|as\b|all\b|rows?\b|rnds?\b|rounds?\b))|"
+    r"join(?:ing)?(?=\s+(?:in|for|to|and)\b)|(?:bind(?:ing)?|cast(?:ing)?)\s+(?:on|off)(?!\s+(?:edge|edges|row|sts|stitches|"
+    r"method|technique)\b)|pick(?:ing)?\s+up|place|hold|slip|remove|change|switch|break|cut|continue|cont"
+)
+_OFTEN = (
+    r"twice|thrice|times?|again|repeatedly|alternately|alt|alternate|every|each|both|rows?|rnds?|rounds?|until|while|unless|"
+    r"except|without|not|n't|only|more|less|fewer|then|\d+|one|two|three|four|five|six|seven|eight|nine|ten|"
+    r"to\s+(?:the\s+)?(?:last|end|marker)"
+)
+_TOOLS = r"smaller|larger|(?:with|using|in)\s+(?:(?-i:MC|CC\d?|[A-Z])\b|yarn\s+[a-z]\b)"
+_PLACES = (
+    r"(?:at\s+)?(?:the\s+)?(?:end|beg(?:inning|in)?|start)\s+of\s+(?:the\s+|this\s+)?(?:rows?|rnds?|rounds?)\b|"
+    r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+\d)|row(?:s|-)?\s*(?:ends?|edges?)\b"
+)
+"""Places that are named with such words and instruct nothing: the end of the row, the cast-on edge, row ends."""
+
+_INSTRUCTING = re.compile(rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I)
+_ROWS = re.compile(
+    rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
+    r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
+    re.I,
+)
+
+
+def instructs(words: str) -> re.Match[str] | None:
+    """Find the first word of a name or a place that says what to do, how often or in which rows.
+
+    Args:
+        words: The words, without those that introduce them.
+
+    Returns:
+        The match, its offset counted in `words`; None if the words only name or place something.
+    """
+    return _first(_INSTRUCTING, words)
+
+
+def commands(words: str) -> re.Match[str] | None:
+    """Find the first word of a remark that works stitches or rows: a remark may hold numbers, but no round."""
+    return _first(_ROWS, words)
+
+
+def _first(pattern: re.Pattern[str], words: str) -> re.Match[str] | None:
+    return next((match for match in pattern.finditer(words) if match.group("place") is None), None)
+
+
+def hides(word: str, words: str) -> str:
+    """Say that a word may be an instruction of its own."""
+    return f'"{word}" in "{" ".join(words.split())}" may say what to do or how often, and is not passed over.'
