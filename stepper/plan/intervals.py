@@ -7,6 +7,8 @@ which both fall: one changes the beginning of the row, the other its end.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.craft.stitches import stitch
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
@@ -37,6 +39,13 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         for _ in range(times):
             before = len(needles.findings)
             plain = every - 1
+            if leg.side and template.side and leg.side != template.side:
+                needles.report(
+                    leg.every.place,
+                    f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
+                )
+                return
+            template = replace(template, side=template.side or leg.side)
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
             repeat(plain_cycle(needles), plain, needles, leg.every.place)

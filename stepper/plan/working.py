@@ -12,6 +12,7 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
 from stepper.plan.cursor import MisfitError, held_stitches
+from stepper.plan.filling import last_rounds
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
 from stepper.plan.model import Run
@@ -169,14 +170,7 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
             )
             return ()
         return tuple(needles.numbered[number] for number in instruction.numbers)
-    wanted = instruction.last.of(needles.size) if instruction.last else 1
-    history = [
-        draft.template for draft in needles.drafts[needles.section_start :] if draft.template is not None
-    ]
-    if len(history) < wanted:
-        needles.miss(instruction.place, f"only {len(history)} rounds come before this line in the section.")
-        return ()
-    return tuple(history[-wanted:])
+    return last_rounds(instruction, needles)
 
 
 @work.register
@@ -194,6 +188,8 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
+    if instruction.flat and instruction.rows.of(needles.size) > 1:
+        needles.flat = True
     work_edge_rows(instruction, needles)
 
 

@@ -39,6 +39,50 @@ _ROWS = re.compile(
 )
 
 
+_LABEL = re.compile(
+    r"(?<![\w-])(?:(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
+    r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
+    r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|then|also|again|rs|ws|"
+    r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except)(?![\w-])",
+    re.I,
+)
+"""Words in a label that say how often, in which rows, on which needle or for whom: no name of a line."""
+_LABEL_VERBS = re.compile(
+    r"(?:(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
+    r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join|rejoin|place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
+    r"(?:begin|start)(?:ning|ing)?\s+(?:with|on|at|in|work|working|from))\s)",
+    re.I,
+)
+"""Words that begin an instruction."""
+_NAMED = re.compile(r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I)
+_WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bworked?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
+
+
+def label_times(label: str) -> tuple[str, int]:
+    """Take how often it is worked off a label: `Inc round (work 3 times)`.
+
+    Returns:
+        The label, and how often; 0 if it does not say.
+    """
+    match = _WORK_TIMES.search(label)
+    name = label[: match.start()].strip(" ,") if match else label
+    if match is None or not re.search(r"\b(?:round|rnd|row)$", name, re.I):
+        return label, 0
+    return name, int(match.group(1) or 2)
+
+
+def label_instructs(label: str) -> str:
+    """Give the words of a label that instruct (`Decrease round, every 4th round`); empty if it only names."""
+    name, _ = label_times(label)
+    found = _LABEL.search(name)
+    if found is not None:
+        return found.group()
+    begun = _LABEL_VERBS.match(f"{name} ")
+    if begun is None or (_NAMED.search(name) and len(name.split()) <= 4):
+        return ""
+    return begun.group().strip()
+
+
 def instructs(words: str) -> re.Match[str] | None:
     """Find the first word of a name or a place that says what to do, how often or in which rows.
 

@@ -85,10 +85,13 @@ class Repeated:
 
     numbers: tuple[int, ...]
     last: Numbers | None
+    """How many of the last rounds; without it and without numbers, those just written out (`these rows`)."""
     duration: Duration
     again: bool
     """Whether the line says repeat (on top of once) rather than work (in all)."""
     place: Place
+    implied: bool = False
+    """Whether the line does not say how often: once more, or until the rows it is written for are filled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +126,8 @@ class Leg:
     every: Numbers
     times: Numbers
     more: bool
+    side: str = ""
+    """`RS` or `WS` where the words name it (`every RS row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,6 +163,8 @@ class EdgeRows:
     number: Numbers
     rows: Numbers
     place: Place
+    flat: bool = False
+    """Whether the line speaks of rows rather than rounds."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -304,6 +311,14 @@ Sentence = (
 )
 
 
+@dataclass(frozen=True, slots=True)
+class Assumed:
+    """Something that a line leaves open and that was taken one way; told once, with its place."""
+
+    text: str
+    place: Place
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Line:
     """One printed line: its label, its round numbers, its sentences in order."""
@@ -324,3 +339,7 @@ class Line:
     """Words of the line that are worth no stitches, to be said with its first round: where and how."""
     only: tuple[int, ...] = ()
     """Sizes that the line is for, by their places from 0; empty for all."""
+    times: Numbers | None = None
+    """How many rows the line is for, one after the other (`Next 4 rows:`); None for one."""
+    assumed: tuple[Assumed, ...] = ()
+    """What the line leaves open."""

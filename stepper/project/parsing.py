@@ -9,7 +9,7 @@ from importlib import resources
 from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
-from stepper.project.asides import hides, instructs
+from stepper.project.asides import hides, instructs, label_instructs
 from stepper.project.recast import Recast, as_printed, recast
 
 if TYPE_CHECKING:
@@ -113,7 +113,7 @@ class Understood:
 def understood(plain: str) -> Understood:
     """Read a plain line as it stands; or else in the grammar's own words."""
     label, side, start = split_label(plain)
-    outcome = parsed(plain[start:])
+    outcome = _labelled(label, plain, start) or parsed(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped):
         return first
@@ -122,6 +122,9 @@ def understood(plain: str) -> Understood:
         return first
     label, side, start = split_label(made.text)
     label = label or made.name or None
+    bad = _labelled(label, plain, 0)
+    if bad is not None:
+        return first if first.label else Understood(None, "", 0, bad, first.recast)
     if made.kept and not made.text[start:].strip(" .,;"):
         return Understood(label, side, start, None, made)
     second = parsed(made.text[start:])
@@ -132,6 +135,15 @@ def understood(plain: str) -> Understood:
         return first
     found = Stopped(reached - first.start, second.found, second.expected, second.why)
     return Understood(first.label, first.side, first.start, found, first.recast)
+
+
+def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
+    """Stop at a label that is an instruction: `Decrease round, every 4th round:`."""
+    words = label_instructs(label) if label else ""
+    if not words or label is None:
+        return None
+    at = max(0, plain.lower().find(words.lower()))
+    return Stopped(at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.')
 
 
 def stop_of(plain: str) -> int | None:

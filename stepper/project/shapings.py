@@ -150,7 +150,8 @@ class ShapingBuilder(ElementBuilder):
                 every = self._numbers(token)
         repeats = self._repeats(tree.children[-1])
         assert isinstance(repeats, Times)
-        return Leg(every, repeats.number, repeats.more)
+        side = side_of(str(tree.children[0])) if tree.data == "leg_side" else ""
+        return Leg(every, repeats.number, repeats.more, side)
 
     def _do_work_label(self, tree: Any) -> Labelled:
         label = next(child for child in tree.children if _type(child) == "LABEL_REF")
@@ -236,8 +237,11 @@ class ShapingBuilder(ElementBuilder):
         if words.startswith("p"):
             self.problems.append(place.problem("stitches are picked up along one edge, not on several rows."))
         stitch = "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
+        if "FOR_NAME" in tokens:
+            self.said.append(str(tokens["FOR_NAME"]))
         rows = self._numbers(rest[0]) if rest else self._one(place)
-        return EdgeRows(stitch, self._numbers(number), rows, place)
+        flat = str(tokens["ROUND"]).lower().startswith("row")
+        return EdgeRows(stitch, self._numbers(number), rows, place, flat)
 
     def _do_beginning_rows(self, tree: Any) -> Sentence:
         return self._do_edge_rows(tree)
