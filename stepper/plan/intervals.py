@@ -113,6 +113,7 @@ def work_together(instruction: Together, needles: Needles) -> None:
             at += 1
             due.setdefault(at, []).append(template)
         for leg in _legs(part, needles):
+            template = replace(template, side=template.side or leg.side)
             for _ in range(leg.times.of(needles.size)):
                 plain = leg.every.of(needles.size) - 1
                 if needles.flat and template.side:

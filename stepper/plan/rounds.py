@@ -9,6 +9,7 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
+from stepper.plan.turning import tell_turning
 from stepper.project.problems import Place
 from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until
 
@@ -17,6 +18,8 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     """Work one round of a pattern once; nothing where the count is not known."""
     if needles.lost:
         return
+    if template.yarn:
+        needles.yarn = template.yarn
     if template.chart:
         chart_round(template, needles)
         return
@@ -34,6 +37,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         needles.chart_at[name] = number
     if worked.left.passed and not needles.slipped:
         needles.remarks.append(_PASSING[needles.method or "german"])
+    tell_turning(template, worked, needles)
     if needles.gap is not None:
         needles.slipped = _slips_first(worked.items)
     needles.markers = worked.markers
@@ -114,6 +118,7 @@ def _worked(template: Template, needles: Needles) -> Worked:
         needles.gap,
         needles.turns,
         needles.slipped,
+        needles.method,
     )
     known = needles.known.get(key)
     if known is not None:

@@ -116,7 +116,7 @@ def _kept_end(match: re.Match[str]) -> int:
         The end of the words; their beginning if they cannot be told from an instruction.
     """
     words = match.group()
-    lead = re.match(r"[\s,.(]*(?:do\s+not|don't|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I)
+    lead = re.match(r"[\s,.(]*(?:(?:do\s+not|don't)\s+\w+|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I)
     start = lead.end() if lead else 0
     found = commands(words[start:])
     if found is None:
