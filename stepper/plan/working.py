@@ -12,6 +12,7 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.changing import break_yarn, change_needle, take_yarn
 from stepper.plan.charting import chart_named
 from stepper.plan.cursor import MisfitError, held_stitches
+from stepper.plan.evenly import purled
 from stepper.plan.filling import last_rounds
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words
@@ -244,7 +245,10 @@ def _(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
-    needles.emit(phrase, after, evenly=True, shaping=positions, **altered)
+    purl = instruction.stitch == "p"
+    phrase = purled(phrase) if purl else phrase
+    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
+    needles.emit(phrase, after, evenly=not purl, shaping=positions, **altered)
 
 
 @work.register

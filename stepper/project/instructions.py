@@ -104,6 +104,8 @@ class Evenly:
     """Stitches to reach, or nothing where the change itself is given."""
     by: Numbers | None
     place: Place
+    stitch: str = ""
+    """`k` or `p` where the line says how the round is worked (`Purl 1 row, increasing evenly to 60`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from lark import Token, Tree
 from stepper.craft.stitches import Kind, find
 from stepper.project.elements import named
 from stepper.project.instructions import (
+    Assumed,
     BindOff,
     BreakYarn,
     ChartWork,
@@ -182,6 +183,9 @@ class Builder(ShapingBuilder):
         name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
         span = self._piece(piece) if piece is not None else None
         duration = self._repeats(repeats) if repeats is not None else None
+        if isinstance(duration, Times) and duration.total:
+            problem = "a chart is worked so many times from here on; times in all are not counted for it."
+            self.problems.append(self._place(chart).problem(problem, "Write how often it is worked now."))
         times = duration.number if isinstance(duration, Times) else None
         lasts = None if isinstance(duration, Times) else duration
         first, last = (span[0], span[-1]) if span else (None, None)
@@ -191,6 +195,9 @@ class Builder(ShapingBuilder):
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
         self.said.append(f"with {side} facing")
+        if side == "WS":
+            text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
+            self.assumed.append(Assumed(f"{text} Write \"Next row (WS):\" for the side.", self._place(token)))
         return self._sentence(tree.children[1])
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
