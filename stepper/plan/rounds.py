@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from stepper.plan.charting import chart_round
 from stepper.plan.cursor import MisfitError
 from stepper.plan.facing import face
@@ -10,8 +12,8 @@ from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
 from stepper.plan.turning import tell_turning
-from stepper.project.problems import Place
-from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until
+from stepper.project.problems import Place, one_of
+from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
 
 
 def work_template(template: Template, needles: Needles, **told: object) -> None:
@@ -22,6 +24,9 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         needles.yarn = template.yarn
     if template.chart:
         chart_round(template, needles)
+        return
+    if id(template) not in needles.fits and not _yarns_known(template, needles):
+        needles.lose()
         return
     try:
         worked = _fitted(template, needles)
@@ -45,6 +50,25 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
+
+
+def _yarns_known(template: Template, needles: Needles) -> bool:
+    """Say whether the file has every yarn that a round is worked in; report one that it has not."""
+    known = {key.lower() for key in needles.project.yarns}
+    for element in _with_yarn(template.elements):
+        if (element.yarn or "").lower() not in known:
+            hint = f"The yarns are {one_of(needles.project.yarns) or 'none'}."
+            needles.report(element.place, f'there is no yarn "{element.yarn}".', hint)
+            return False
+    return True
+
+
+def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
+    for element in elements:
+        if isinstance(element, Several):
+            yield from _with_yarn(element.elements)
+        elif isinstance(element, Work | Until) and element.yarn:
+            yield element
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:

@@ -197,7 +197,7 @@ class Builder(ShapingBuilder):
         self.said.append(f"with {side} facing")
         if side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
-            self.assumed.append(Assumed(f"{text} Write \"Next row (WS):\" for the side.", self._place(token)))
+            self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
