@@ -113,7 +113,7 @@ class Cursor:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         if element.name not in held and not self.used and self.facing.end and not nearest(element.name, held):
-            self.advance(Run("k", self.facing.end, self.yarn), items)
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         name, number = held_stitches(element, held, self.size)
         self.returned.append(name)

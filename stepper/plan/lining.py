@@ -230,16 +230,21 @@ def _template(sentence: Sentence, needles: Needles) -> Template:
         return Template(sentence.elements, sentence.place)
     if isinstance(sentence, ChartWork):
         return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 0)
-    once = isinstance(sentence, Worked) and isinstance(sentence.duration, Rounds)
-    if once and isinstance(sentence, Worked) and sentence.manner in ("pattern", "rib"):
+    if _once_as_set(sentence):
         return Template((Until("pattern", "end", None, None, sentence.place),), sentence.place)
-    if not (once and isinstance(sentence, Worked) and sentence.manner in ("k", "stockinette")):
-        needles.report(
-            sentence.place,
-            "a line for all such rows gives one row, stitch by stitch.",
-            'Write it out, for example "All WS rows: purl".',
-        )
+    needles.report(
+        sentence.place,
+        "a line for all such rows gives one row, stitch by stitch.",
+        'Write it out, for example "All WS rows: purl".',
+    )
     return Template((), sentence.place, stockinette=True)
+
+
+def _once_as_set(sentence: Sentence) -> bool:
+    """Say whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
+    if not isinstance(sentence, Worked) or not isinstance(sentence.duration, Rounds):
+        return False
+    return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
 
 
 def _work_numbered(block: list[Line], needles: Needles) -> None:
@@ -361,7 +366,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     row = _row(line)
     for sentence in _lead(line):
         work(sentence, needles)
-    if isinstance(row, Worked) and isinstance(row.duration, Rounds):
+    if isinstance(row, Worked) and isinstance(row.duration, Rounds) and not _once_as_set(row):
         needles.report(
             row.place,
             "a numbered line gives one round, not a number of rounds.",
@@ -375,7 +380,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         if rounds:
             _work_written(number, line, rounds[line.numbers.index(number)], needles)
         return
-    if not isinstance(row, Phrase | ChartWork):
+    if not isinstance(row, Phrase | ChartWork) and not _once_as_set(row):
         _work_whole(number, line, row, needles)
         return
     template = _template(row, needles)

@@ -55,7 +55,7 @@ _LABEL_VERBS = re.compile(
 )
 """Words that begin an instruction."""
 _NAMED = re.compile(r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I)
-_WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bworked?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
+_WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
 
 
 def label_times(label: str) -> tuple[str, int]:
@@ -78,8 +78,11 @@ def label_instructs(label: str) -> str:
     if found is not None:
         return found.group()
     begun = _LABEL_VERBS.match(f"{name} ")
-    if begun is None or (_NAMED.search(name) and len(name.split()) <= 4):
+    if begun is None:
         return ""
+    verb = begun.group().split()[0].lower() not in ("with", "using", "on", "in", "at", "for", "from")
+    if verb and _NAMED.search(name) and len(name.split()) <= 4:
+        return ""  # "Knit round", "Joining round"
     return begun.group().strip()
 
 

@@ -21,7 +21,6 @@ _MOST_TWINS = 6
 _MOST_TRIALS = 80
 """Lines read in the search for one word; each costs about a third of a millisecond."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
-_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
 
@@ -69,7 +68,7 @@ def explain(
         examples: Legal lines, one of which is offered where no word mends the line.
     """
     if stopped.why:
-        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, _APART)
+        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
         return Explained((slip,), "")
     repairs, mended = mend(plain, names)
     slips = [_repaired(repair) for repair in repairs]

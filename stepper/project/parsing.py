@@ -76,6 +76,7 @@ class Stopped:
     expected: tuple[str, ...]
     why: str = ""
     """What is wrong with those words, where they are known; empty where the grammar does not know them."""
+    hint: str = ""
 
 
 def made_plain(text: str) -> str:
@@ -133,7 +134,7 @@ def understood(plain: str) -> Understood:
     reached, _ = made.place(start + second.offset, 1)
     if reached <= first.start + outcome.offset:
         return first
-    found = Stopped(reached - first.start, second.found, second.expected, second.why)
+    found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
     return Understood(first.label, first.side, first.start, found, first.recast)
 
 
@@ -143,7 +144,13 @@ def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
     if not words or label is None:
         return None
     at = max(0, plain.lower().find(words.lower()))
-    return Stopped(at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.')
+    return Stopped(at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT)
+
+
+_SAY_IT = (
+    'Say it in the line: "Next 2 rows: ..." for several rows, "Work dec round every 4th round 6 times." behind a '
+    'line "Dec round: ...", "With A, ..." for a yarn.'
+)
 
 
 def stop_of(plain: str) -> int | None:
@@ -191,6 +198,9 @@ _NAMES = {
 """Terminals that hold free words, and what introduces the words."""
 
 
+_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
+
+
 def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
     """Stop at an instruction that hides in the name of a part or a place: `for underarm every other row`."""
     for token in tree.scan_values(lambda value: hasattr(value, "start_pos")):
@@ -202,7 +212,7 @@ def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
         found = instructs(token[start:])
         if found is not None:
             offset = (token.start_pos or 0) + start + found.start()
-            return Stopped(offset, found.group(), (), hides(found.group(), token))
+            return Stopped(offset, found.group(), (), hides(found.group(), token), _APART)
     return None
 
 
