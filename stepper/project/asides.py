@@ -40,7 +40,8 @@ _ROWS = re.compile(
 
 
 _LABEL = re.compile(
-    r"(?<![\w-])(?:(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
+    rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|more|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
+    r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
     r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|then|also|again|rs|ws|"
     r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except)(?![\w-])",

@@ -13,7 +13,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from stepper.project.asides import commands
+from stepper.project.asides import commands, instructs
 from stepper.project.synonyms import KEPT, SYNONYMS, Synonym
 
 _MOST = 8
@@ -98,7 +98,7 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
         if synonym.words == KEPT:
             end = _kept_end(match)
             kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
-        elif synonym.said and commands(match.group(synonym.said) or ""):
+        elif synonym.said and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)

@@ -140,7 +140,7 @@ def test_standing_at_a_marker_to_marker_means_the_next_one() -> None:
     line = "[K to marker, k2tog, k to 2 sts before next marker, ssk] twice. 36 sts."
     plan = plan_of(project(f"{head}{line}\nBind off.", sizes="S", size="S"))
     assert plan.rounds[2].shaping == (10, 18, 30, 38)
-    assert rows("K10, pm, k20, pm, k to end.\nK to marker, k to marker, k2tog, k to end.")[1] == "k30, k2tog, k8"
+    assert rows("K10, pm, k20, pm, k to end.\nK to marker, k to marker, k2tog, k to end.")[1] == "k10, k20, k2tog, k8"
 
 
 def test_a_stretch_of_no_stitches_before_a_marker_stays_one() -> None:
