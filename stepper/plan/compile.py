@@ -14,9 +14,9 @@ from stepper.plan.finish import finish
 from stepper.plan.lining import blocks, work_block
 from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles
-from stepper.plan.turning import turned_in
 from stepper.plan.righting import Righting
 from stepper.plan.supplies import ChartRound, Choice
+from stepper.plan.turning import turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -131,7 +131,9 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
     readings: frozenset[Reading] = frozenset()
     told: list[Finding] = []
     choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
-    told += [_untried(choice, project) for _, choice in sorted(choices.items())[_MOST_CHOICES:] if not choice.quiet]
+    told += [
+        _untried(choice, project) for _, choice in sorted(choices.items())[_MOST_CHOICES:] if not choice.quiet
+    ]
     for reading, choice in sorted(choices.items())[:_MOST_CHOICES]:
         if choice.quiet and not tried.findings:
             continue
@@ -154,7 +156,8 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
 
 def _untried(choice: Choice, project: Project) -> Finding:
     """Tell an ambiguous word behind the dozen that are tried."""
-    text = f'"{choice.words}" can mean {choice.first} or {choice.second}; read as {choice.first}, the other not tried.'
+    both = f'"{choice.words}" can mean {choice.first} or {choice.second}'
+    text = f"{both}; read as {choice.first}, the other not tried."
     return Finding(place=choice.place, message=text, size=project.size)
 
 

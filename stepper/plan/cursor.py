@@ -302,11 +302,15 @@ class Cursor:
         items.extend(condense(runs))
 
     def _around(self, element: Several, items: list[Item]) -> None:
-        """Work "k8, k2tog around": the whole group to the end, or its last stitch alone in the other reading."""
+        """Work "k8, k2tog around": all of it to the end, or in the other reading its last stitch alone."""
         last = element.elements[-1]
         assert isinstance(last, Work)
         place = element.place
-        words = ", ".join(said_so_often(one.stitch, one.times.of(self.size)) for one in element.elements if isinstance(one, Work))
+        words = ", ".join(
+            said_so_often(one.stitch, one.times.of(self.size))
+            for one in element.elements
+            if isinstance(one, Work)
+        )
         self.supplies.choices.append(
             Choice(
                 place=place,
@@ -421,7 +425,6 @@ def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> 
             element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
         )
     return name, held[name]
-
 
 
 def _fixed_uses(element: Element, size: int) -> int:

@@ -1,7 +1,7 @@
 """Numbered rows that are filled by working others again: `Rows 3-10: Repeat rows 1-2.` No I/O.
 
-The numbers say how far it goes: whole repeats of the rows named, up to the last number, or the line is refused.
-A number of times in the line has to say the same.
+The numbers say how far it goes: whole repeats of the rows named, up to the last number, or the line is
+refused. A number of times in the line has to say the same.
 """
 
 from __future__ import annotations
@@ -30,7 +30,8 @@ def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, 
     if over:
         needles.report(
             line.place,
-            f"the line is for {rows} rows, and the {len(cycle)} it repeats do not fill them: {over} are left over.",
+            f"the line is for {rows} rows, and the {len(cycle)} it repeats do not fill them: "
+            f"{over} are left over.",
             f"{one_of(str(len(cycle) * n) for n in (times, times + 1) if n)} rows would be whole repeats.",
         )
         needles.lose()
@@ -38,7 +39,8 @@ def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, 
     if not _says_so(repeated, times, needles):
         needles.report(
             repeated.place,
-            f"the line is for {rows} rows, which is {times} times the {len(cycle)} it repeats, but says otherwise.",
+            f"the line is for {rows} rows, which is {times} times the {len(cycle)} it repeats, "
+            "but says otherwise.",
             "Write the rows alone, or how often without the rows.",
         )
         needles.lose()

@@ -28,6 +28,7 @@ from stepper.project.instructions import (
     Remark,
     Repeated,
     Rounds,
+    RowsCount,
     Sentence,
     Together,
     TurnMethod,
@@ -69,7 +70,9 @@ _LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
 
 def _lead(line: Line) -> tuple[Sentence, ...]:
     """Give what a line takes in hand before its round: `Rnd 1: With A, …`."""
-    row = next((at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences))
+    row = next(
+        (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
+    )
     return line.sentences[:row]
 
 
@@ -81,7 +84,7 @@ def _row(line: Line) -> Sentence:
 def _extra(line: Line) -> tuple[Sentence, ...]:
     """Give what a numbered line says after its round."""
     rest = line.sentences[len(_lead(line)) + 1 :]
-    return tuple(sentence for sentence in rest if not isinstance(sentence, Count))
+    return tuple(sentence for sentence in rest if not isinstance(sentence, Count | RowsCount))
 
 
 def work_block(block: list[Line], section: Section, needles: Needles) -> None:
@@ -107,7 +110,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         return
     needles.remarks.extend(first.said)
     _take_side(first, needles, turns=_turns(first))
-    counts = [sentence for sentence in first.sentences if isinstance(sentence, Count)]
+    counts = [sentence for sentence in first.sentences if isinstance(sentence, Count | RowsCount)]
     if first.times is None:
         counts = []
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):
@@ -274,7 +277,9 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         _work_number(number, line, needles, spread)
         if last:
             for sentence in line.sentences[1:]:
-                if isinstance(sentence, Count):
+                if isinstance(sentence, Count | RowsCount):
+                    if isinstance(sentence, RowsCount):
+                        needles.line_start = len(needles.drafts) - max(1, len(line.numbers))
                     work(sentence, needles)
     missing = [number for number in range(min(order), max(order)) if number not in order]
     if missing:
@@ -404,7 +409,7 @@ def _work_written(number: int, line: Line, template: Template, needles: Needles)
 
 
 def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> None:
-    """Work an instruction of a numbered line that brings its own rounds: they have to be as many as the numbers."""
+    """Work an instruction of a numbered line that brings its own rounds: as many as it has numbers."""
     each = isinstance(row, Evenly | Labelled | Join)
     if number != min(line.numbers, default=number) and not each:
         return
@@ -421,7 +426,7 @@ def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> Non
 
 
 def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
-    """Say whether the times in a line for several rows of a chart agree with its numbers; report where not."""
+    """Say whether the times in a line for rows of a chart agree with its numbers; report it if not."""
     chart = needles.project.charts.get(drawn.name)
     if drawn.times is None and drawn.lasts is None:
         return True

@@ -83,9 +83,10 @@ def work_phrase(
         if off and not done:
             raise MisfitError(
                 place,
-                f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are worked.",
-                'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are written '
-                '"at the beginning of the next 2 rows".',
+                f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
+                "worked.",
+                'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
+                'written "at the beginning of the next 2 rows".',
             )
         cursor.advance(Run("rest", rest, yarn), items)
     cursor.pass_markers()

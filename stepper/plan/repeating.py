@@ -29,6 +29,7 @@ def goes_by_markers(element: Several) -> bool:
 
 
 def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
+    """Say that a repeat does not divide the stitches it has, and on how many it would. Unit: stitches."""
     fits, over = divmod(max(room, 0), unit)
     below, above = count - over, count + unit - over
     message = (
@@ -39,4 +40,5 @@ def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
 
 
 def said_so_often(code: str, times: int) -> str:
+    """Quote a stitch worked so often as it is printed: `k8`, `k2tog`, `k2tog × 3`."""
     return f"{code}{times}" if len(code) == 1 else f"{code} × {times}" if times > 1 else code

@@ -1,7 +1,8 @@
 """How short rows are turned: as the pattern says, or as is taken for granted, which is told once. No I/O.
 
-German short rows stand in for a pattern that only says "turn": every method reaches the same stitches, and a double
-stitch needs no second word in the row that closes the gap. "Wrap and turn" anywhere in a section settles it.
+German short rows stand in for a pattern that only says "turn": every method reaches the same stitches, and a
+double stitch needs no second word in the row that closes the gap. "Wrap and turn" anywhere in a section
+settles it.
 """
 
 from __future__ import annotations
@@ -28,7 +29,12 @@ def tell_turning(template: Template, worked: Worked, needles: Needles) -> None:
     doubled = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
     begun = needles.gap is not None and doubled is not None and doubled.stitch == "ds"
     passed = worked.left.passed and not needles.slipped
-    if needles.turned_at is not None and not needles.turning_told and not needles.method and (begun or passed):
+    if (
+        needles.turned_at is not None
+        and not needles.turning_told
+        and not needles.method
+        and (begun or passed)
+    ):
         needles.turning_told = True
         needles.warn(needles.turned_at, _TURNING)
 
@@ -45,7 +51,7 @@ def turning_of(elements: tuple[Element, ...]) -> str:
 
 
 def turned_in(lines: tuple[Line, ...]) -> str:
-    """Give how the first line of a section that says so turns; empty where none says, or where one sets it."""
+    """Give how the first line of a section that says so turns; empty if none says, or if one sets it."""
     for line in lines:
         for sentence in line.sentences:
             if isinstance(sentence, TurnMethod):

@@ -39,6 +39,7 @@ from stepper.project.instructions import (
     Remark,
     Repeated,
     Return,
+    RowsCount,
     Sentence,
     Times,
     Together,
@@ -403,6 +404,22 @@ def _(instruction: Count, needles: Needles) -> None:
             )
         )
         needles.off = short
+
+
+@work.register
+def _(instruction: RowsCount, needles: Needles) -> None:
+    printed = instruction.number.of(needles.size)
+    worked = len(needles.drafts) - needles.line_start
+    fits = {worked, worked + len(needles.pattern)}
+    if instruction.total:
+        cast_on = sum(not draft.before for draft in needles.drafts[needles.section_start :])
+        fits |= {len(needles.drafts) - needles.section_start - cast_on}
+    if not needles.lost and printed not in fits:
+        needles.report(
+            instruction.place,
+            f"the pattern prints {printed} rounds; the line comes to {worked}.",
+            "Rounds written out before the line count where it says so: (10 rounds in all).",
+        )
 
 
 def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:

@@ -1,8 +1,8 @@
-"""Words that stand beside an instruction - a name, a place, a label - and whether they instruct themselves. No I/O.
+"""Words beside an instruction - a name, a place, a label - and whether they instruct themselves. No I/O.
 
 The name of a part, the words that say along which edge stitches are picked up, a label and a remark are free
-text. Free text may hide an instruction: "bind off 4 sts for underarm at beg of next 2 rows". Words that say what
-to do, how often or in which rows are therefore never taken as part of it: the line is refused instead.
+text. Free text may hide an instruction: "bind off 4 sts for underarm every other row". Words that say what to
+do, how often or in which rows are therefore never taken as part of it: the line is refused instead.
 """
 
 from __future__ import annotations
@@ -29,9 +29,11 @@ _PLACES = (
     r"(?:at\s+)?(?:the\s+)?(?:end|beg(?:inning|in)?|start)\s+of\s+(?:the\s+|this\s+)?(?:rows?|rnds?|rounds?)\b|"
     r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+\d)|row(?:s|-)?\s*(?:ends?|edges?)\b"
 )
-"""Places that are named with such words and instruct nothing: the end of the row, the cast-on edge, row ends."""
+"""Places named with such words that instruct nothing: the end of the row, the cast-on edge, row ends."""
 
-_INSTRUCTING = re.compile(rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I)
+_INSTRUCTING = re.compile(
+    rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
+)
 _ROWS = re.compile(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
     r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
@@ -40,7 +42,7 @@ _ROWS = re.compile(
 
 
 _LABEL = re.compile(
-    rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|more|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
+    rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|once\s+more|more\s+times|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
     r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|then|also|again|rs|ws|"
@@ -55,7 +57,9 @@ _LABEL_VERBS = re.compile(
     re.I,
 )
 """Words that begin an instruction."""
-_NAMED = re.compile(r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I)
+_NAMED = re.compile(
+    r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
+)
 _WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
 
 
@@ -100,7 +104,7 @@ def instructs(words: str) -> re.Match[str] | None:
 
 
 def commands(words: str) -> re.Match[str] | None:
-    """Find the first word of a remark that works stitches or rows: a remark may hold numbers, but no round."""
+    """Find the first word of a remark that works stitches or rows; numbers alone are only said."""
     return _first(_ROWS, words)
 
 

@@ -67,10 +67,11 @@ def explain(
         names: Words that the garment itself adds: charts, yarns.
         examples: Legal lines, one of which is offered where no word mends the line.
     """
-    if stopped.why:
+    in_label = stopped.offset < 0
+    repairs, mended = ([], None) if stopped.why and not in_label else mend(plain, names)
+    if stopped.why and mended is None:
         slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
         return Explained((slip,), "")
-    repairs, mended = mend(plain, names)
     slips = [_repaired(repair) for repair in repairs]
     if mended is None and not repairs:
         offset = start + stopped.offset

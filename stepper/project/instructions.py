@@ -105,7 +105,7 @@ class Evenly:
     by: Numbers | None
     place: Place
     stitch: str = ""
-    """`k` or `p` where the line says how the round is worked (`Purl 1 row, increasing evenly to 60`), else empty."""
+    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,6 +288,16 @@ class Count:
     """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
 
 
+@dataclass(frozen=True, slots=True)
+class RowsCount:
+    """The number of rounds printed behind a line: `Rep rnds 1-2 4 times (8 rounds).`"""
+
+    number: Numbers
+    place: Place
+    total: bool = False
+    """Whether the words say "in all", so that the rounds of the section before the line may count."""
+
+
 Sentence = (
     Phrase
     | Worked
@@ -310,6 +320,7 @@ Sentence = (
     | Remark
     | Unread
     | Count
+    | RowsCount
 )
 
 

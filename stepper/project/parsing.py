@@ -144,12 +144,14 @@ def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
     if not words or label is None:
         return None
     at = max(0, plain.lower().find(words.lower()))
-    return Stopped(at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT)
+    return Stopped(
+        at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT
+    )
 
 
 _SAY_IT = (
-    'Say it in the line: "Next 2 rows: ..." for several rows, "Work dec round every 4th round 6 times." behind a '
-    'line "Dec round: ...", "With A, ..." for a yarn.'
+    'Say it in the line: "Next 2 rows: ..." for several rows, "Work dec round every 4th round 6 times." '
+    'behind a line "Dec round: ...", "With A, ..." for a yarn.'
 )
 
 

@@ -102,7 +102,9 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)
-            kept.extend([match.group(synonym.said).strip()] if synonym.said and match.group(synonym.said) else [])
+            kept.extend(
+                [match.group(synonym.said).strip()] if synonym.said and match.group(synonym.said) else []
+            )
         done = end
     text.append(line.text[done:])
     places.extend(line.places[done:])
@@ -116,7 +118,9 @@ def _kept_end(match: re.Match[str]) -> int:
         The end of the words; their beginning if they cannot be told from an instruction.
     """
     words = match.group()
-    lead = re.match(r"[\s,.(]*(?:(?:do\s+not|don't)\s+\w+|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I)
+    lead = re.match(
+        r"[\s,.(]*(?:(?:do\s+not|don't)\s+\w+|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I
+    )
     start = lead.end() if lead else 0
     found = commands(words[start:])
     if found is None:

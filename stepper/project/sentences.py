@@ -24,6 +24,7 @@ from stepper.project.instructions import (
     Repeated,
     Return,
     Rounds,
+    RowsCount,
     Sentence,
     Times,
     TurnMethod,
@@ -101,7 +102,8 @@ class Builder(ShapingBuilder):
             ),
             "",
         )
-        times = self._numbers(tree.children[1]) if tree.data == "head_next" else None
+        count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
+        times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
         return Head(numbers=numbers, side=side, rows=rows, every=_every(every, numbers), times=times)
 
@@ -278,6 +280,11 @@ class Builder(ShapingBuilder):
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
         return Count(self._numbers(token), self._place(token), change)
+
+    def _do_rows_count(self, tree: Any) -> RowsCount:
+        tokens = {token.type: token for token in tree.children if token is not None}
+        total = "COUNT_TAIL" in tokens
+        return RowsCount(self._numbers(tokens["NUMBERS"]), self._tree_place(tree), total)
 
     def _do_phrase(self, tree: Any) -> list[Sentence]:
         elements: list[Element] = []

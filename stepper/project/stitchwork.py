@@ -73,7 +73,7 @@ class Several:
     """How often in all; nothing where it is worked up to a place."""
     goal: str
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
-    room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or its last stitch alone)."""
+    room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""
     short: Numbers | None
     place: Place
     reading: int = 0

@@ -21,6 +21,7 @@ from stepper.project.instructions import (
     Phrase,
     Remark,
     Rounds,
+    RowsCount,
     Sentence,
     WithYarn,
     Worked,
@@ -168,7 +169,7 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
     """Say whether a line gives one row, and no more than a yarn before it and a count behind."""
-    rest = [one for one in sentences if not isinstance(one, Count | WithYarn)]
+    rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
     if len(rest) != 1:
         return False
     (row,) = rest
@@ -204,7 +205,8 @@ def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words)
 
 
 _SIZES_ONLY = re.compile(
-    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)\s+only\s*:\s*(?=\S)", re.I
+    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)\s+only\s*:\s*(?=\S)",
+    re.I,
 )
 
 

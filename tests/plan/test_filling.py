@@ -102,3 +102,22 @@ def test_a_numbered_round_keeps_its_yarn_when_it_is_repeated() -> None:
     work = "Cast on 20 sts. Join in the round.\nRnd 1: With A, knit.\nRnds 2-3: With MC, knit.\nRep rnds 1-3 once more.\nBind off."
     yarns = [round_.runs[0].yarn for round_ in plan_of(project(work, sizes="S", size="S")).rounds[1:-1]]
     assert yarns == ["A", "MC", "MC"] * 2
+
+
+@pytest.mark.parametrize(
+    ("line", "rounds"),
+    [
+        ("Rep rnds 1-2 four more times ({} rounds). 15 sts.", (8, 10)),
+        ("Knit 6 rounds ({} rnds).", (6,)),
+        ("Rnds 3-10: Rep rnds 1-2. {} rounds.", (8,)),
+        ("Next 3 rnds: Knit. {} rounds.", (3,)),
+        ("Rep last 2 rounds 3 times more ({} rounds in all).", (6, 8)),
+    ],
+)
+def test_a_printed_number_of_rounds_is_checked(line: str, rounds: tuple[int, ...]) -> None:
+    """It is an oracle like the stitches: one round more or less is a fault of the page or of the reading."""
+    for number in rounds:
+        assert counts(f"{ROUNDS}{line.format(number)}\nBind off.")
+        assert counts(f"{ROUNDS}{line.format(number)}\nBind off.")[-1] == 0
+    for wrong in (rounds[0] - 1, rounds[-1] + 7):
+        assert f"prints {wrong} rounds" in first_problem(f"{ROUNDS}{line.format(wrong)}\nBind off.").message

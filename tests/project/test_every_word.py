@@ -28,15 +28,15 @@ NAMES = frozenset({"trail", "ridge", "cairn", "peak", "lace", "fern", "MC", "A",
 
 SILENT = {
     # Articles, prepositions and conjunctions: the words around them say what is meant.
-    "a", "an", "the", "of", "in", "at", "on", "to", "for", "with", "from", "and", "then", "or", "using", "as",
-    # What a number counts, or what is worked, where no other thing could be.
-    "st", "sts", "stitch", "stitches", "row", "rows", "round", "rnd", "cm", "inches", "needle", "needles", "edge", "yarn", "marker",
-    # "Work even", "work straight" and "continue" go on; "all", "across", "around" and "remaining" take what is there.
-    "work", "even", "straight", "all", "across", "around", "remaining", "rem", "end", "each", "these", "this", "follow", "plain",
-    # "Next 8 sts", "to the next marker", "back on the needles", "the held stitches", "graft together": no other are there.
-    "next", "last", "back", "held", "together", "working",
-    # "Once more" is "more"; the usual way of slipping is purlwise, and s2kp slips knitwise.
-    "once", "purlwise", "knitwise", "tog",
+    "a", "the", "of", "in", "at", "on", "for", "from", "with", "and", "then",
+    # What a number counts, where no other thing could be.
+    "st", "sts", "stitch", "row", "cm", "edge", "yarn",
+    # "Work even", "work straight" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
+    "work", "even", "straight", "follow", "all", "across", "around", "remaining", "rem", "end",
+    # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
+    "next", "back", "held", "together",
+    # The usual way of slipping is purlwise, and s2kp slips knitwise.
+    "purlwise", "knitwise",
 }  # fmt: skip
 """Words that may be left out of a line without changing what is knitted."""
 
