@@ -67,9 +67,9 @@ def explain(
         names: Words that the garment itself adds: charts, yarns.
         examples: Legal lines, one of which is offered where no word mends the line.
     """
-    in_label = stopped.offset < 0
-    repairs, mended = ([], None) if stopped.why and not in_label else mend(plain, names)
-    if stopped.why and mended is None:
+    repairs, mended = mend(plain, names)
+    misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
+    if stopped.why and not misspelt:
         slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
         return Explained((slip,), "")
     slips = [_repaired(repair) for repair in repairs]

@@ -78,3 +78,11 @@ def test_stitches_are_cast_on_at_the_beginning_of_rows() -> None:
     """The other way round, and in the other order of words."""
     plan = plan_of(project("Cast on 20 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nAt the beg of the next 2 rows, cast on 6 sts. 32 sts.\nBind off."))
     assert [round_.after for round_ in plan.rounds[3:5]] == [26, 32]
+
+
+def test_shaping_falls_on_the_side_that_its_interval_names() -> None:
+    """"Every RS row" is a right-side row, also where the round itself names no side; the other side is refused."""
+    work = "Cast on 20 sts.\nWork flat.\nInc row{}: K1, m1, k to end.\nKnit 1 row.\nWork inc row every {} row 2 times. 22 sts.\nBind off."
+    rows = plan_of(project(work.format("", "RS"))).rounds
+    assert [row.side for row in rows[1:-1] if row.after > row.before] == ["RS", "RS"]
+    assert "asked for on WS rows" in faults(project(work.format(" (RS)", "WS")))
