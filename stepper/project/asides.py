@@ -79,6 +79,8 @@ def label_times(label: str) -> tuple[str, int]:
 def label_instructs(label: str) -> str:
     """Give the words of a label that instruct (`Decrease round, every 4th round`); empty if it only names."""
     name, _ = label_times(label)
+    if re.match(r"(?:for\s+)?sizes?\b", name, re.I):
+        return ""  # a line for some sizes, which is told from a label by their names
     found = _LABEL.search(name)
     if found is not None:
         return found.group()

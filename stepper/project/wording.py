@@ -15,6 +15,7 @@ from dataclasses import dataclass, field, replace
 from stepper.project.asides import label_times
 from stepper.project.explaining import Explained, explain, meant_words, misspelt_head
 from stepper.project.instructions import (
+    Assumed,
     Count,
     Labelled,
     Line,
@@ -141,7 +142,8 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     said = tuple(read.recast.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
-        return Reading(line=_line(label, Head(), remarks, text, whole))
+        told = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+        return Reading(line=replace(_line(label, Head(), remarks, text, whole), assumed=told))
 
     def printed_at(offset: int, length: int) -> Place:
         return place_of(*read.recast.place(read.start + offset, length))
@@ -163,8 +165,13 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     if side:
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))
+    builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
     line = _line(label, head, sentences, text, whole, said)
     return Reading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+
+
+_NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
+_NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:

@@ -76,6 +76,7 @@ def test_a_remark_may_hold_numbers_but_no_round() -> None:
         "Second sleeve",
         "Join yoke",
         "All sizes",
+        "Sizes S and M only",
     ],
 )
 def test_a_name_of_a_line_is_one(label: str) -> None:
