@@ -128,6 +128,8 @@ def understood(plain: str) -> Understood:
         return first if first.label else Understood(None, "", 0, bad, first.recast)
     if made.kept and not made.text[start:].strip(" .,;"):
         return Understood(label, side, start, None, made)
+    if made.kept:
+        start += len(made.text[start:]) - len(made.text[start:].lstrip(" .,;"))
     second = parsed(made.text[start:])
     if not isinstance(second, Stopped):
         return Understood(label, side, start, second, made)

@@ -142,8 +142,8 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     said = tuple(read.recast.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
-        told = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
-        return Reading(line=replace(_line(label, Head(), remarks, text, whole), assumed=told))
+        open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+        return Reading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
 
     def printed_at(offset: int, length: int) -> Place:
         return place_of(*read.recast.place(read.start + offset, length))
