@@ -16,6 +16,7 @@ from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles
 from stepper.plan.righting import Righting
 from stepper.plan.supplies import ChartRound, Choice
+from stepper.plan.turning import turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -130,6 +131,9 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
     readings: frozenset[Reading] = frozenset()
     told: list[Finding] = []
     choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
+    told += [
+        _untried(choice, project) for _, choice in sorted(choices.items())[_MOST_CHOICES:] if not choice.quiet
+    ]
     for reading, choice in sorted(choices.items())[:_MOST_CHOICES]:
         if choice.quiet and not tried.findings:
             continue
@@ -148,6 +152,13 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
             told.append(Finding(place=choice.place, message=text, size=project.size))
     tried.knitted.cautions.extend(told)
     return tried
+
+
+def _untried(choice: Choice, project: Project) -> Finding:
+    """Tell an ambiguous word behind the dozen that are tried."""
+    both = f'"{choice.words}" can mean {choice.first} or {choice.second}'
+    text = f"{both}; read as {choice.first}, the other not tried."
+    return Finding(place=choice.place, message=text, size=project.size)
 
 
 def _count_after(needles: Needles, choice: Choice) -> str:
@@ -217,8 +228,7 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     needles.back = None
     needles.back_line = None
     needles.garter = False
-    if section.short_rows:
-        needles.method = section.short_rows
+    needles.method = section.short_rows or turned_in(section.lines) or needles.method
     if needles.count == 0:
         needles.flat = False
         needles.side = "RS"

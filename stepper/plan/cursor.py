@@ -6,12 +6,13 @@ own number. All places are counted from where the row begins (`stepper.plan.faci
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.condense import condense, joined
 from stepper.plan.facing import Facing
 from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.supplies import Choice, Supplies
 from stepper.project.instructions import Return
 from stepper.project.problems import Place, nearest, one_of
@@ -61,6 +62,8 @@ class Cursor:
     returned: list[str] = field(default_factory=list)
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
+    aimed: int | None = None
+    """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
     steps: int = 0
     """Elements worked so far, every pass of a repeat counted."""
 
@@ -110,7 +113,7 @@ class Cursor:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         if element.name not in held and not self.used and self.facing.end and not nearest(element.name, held):
-            self.advance(Run("k", self.facing.end, self.yarn), items)
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         name, number = held_stitches(element, held, self.size)
         self.returned.append(name)
@@ -156,7 +159,7 @@ class Cursor:
             items.append(Group(tuple(once), times, drawn.name))
         for run in drawn.after:
             self.advance(run, items)
-        outside.extend(_run_together(items))
+        outside.extend(run_together(items))
 
     def advance(self, run: Run, items: list[Item]) -> None:
         """Work a run, carrying the markers that it passes."""
@@ -194,7 +197,7 @@ class Cursor:
             self._as_it_looks(times, element, items)
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
-        self._need(run.uses, _said(element.stitch, times), element.place)
+        self._need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
@@ -226,7 +229,7 @@ class Cursor:
     def _goal(self, element: Until | Several | ChartPart) -> int:
         """Give the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
-        name = element.name if isinstance(element, Until) else ""
+        name = "" if isinstance(element, ChartPart) else element.name
         if element.goal in ("turn", "past"):
             goal = self._turning(element, name) + (short if element.goal == "past" else -short)
         elif element.goal == "marker" and name != "end":
@@ -244,9 +247,15 @@ class Cursor:
 
     def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
         """Give the place of the next marker, or of the last; in the round its end is one."""
-        if self.waiting:
-            return self.waiting[-1] if name == "last" else self.waiting[0]
-        if self.placed and self.used < self.facing.end:
+        if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
+            raise MisfitError(element.place, "the first marker of the row is behind this place.")
+        ahead = self.waiting
+        if ahead and ahead[0] == self.used == self.aimed:
+            ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+        if ahead:
+            self.aimed = ahead[-1] if name == "last" else ahead[0]
+            return self.aimed
+        if (self.placed or self.waiting) and self.used < self.facing.end:
             return self.facing.end
         raise MisfitError(
             element.place,
@@ -292,11 +301,39 @@ class Cursor:
             self.advance(run, [])
         items.extend(condense(runs))
 
+    def _around(self, element: Several, items: list[Item]) -> None:
+        """Work "k8, k2tog around": all of it to the end, or in the other reading its last stitch alone."""
+        last = element.elements[-1]
+        assert isinstance(last, Work)
+        place = element.place
+        words = ", ".join(
+            said_so_often(one.stitch, one.times.of(self.size))
+            for one in element.elements
+            if isinstance(one, Work)
+        )
+        self.supplies.choices.append(
+            Choice(
+                place=place,
+                words=f"{words} to the end",
+                first="all of it repeated to the end",
+                second=f"only {last.stitch} repeated to the end",
+                line=place.line,
+            )
+        )
+        if (place.line, place.column) in self.supplies.readings:
+            alone = Until(last.stitch, "end", None, last.yarn, last.place)
+            items.extend(self.work((*element.elements[:-1], alone)))
+            return
+        self._several(replace(element, goal="end"), (), items)
+
     def _several(self, element: Several, following: tuple[Element, ...], items: list[Item]) -> None:
+        if element.goal == "around":
+            self._around(element, items)
+            return
         if element.goal == "times" and element.times is not None:
             self._repeat(element, self._times(element, element.times.of(self.size)), items)
             return
-        if element.goal == "markers" or (element.goal in ("rest", "end") and _at_markers(element)):
+        if element.goal == "markers" or (element.goal in ("rest", "end") and goes_by_markers(element)):
             self._repeat(element, self._sections(element), items)
             return
         unit = self._unit(element)
@@ -307,7 +344,7 @@ class Cursor:
         if unit == 0:
             raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
         if room < 0 or room % unit:
-            raise MisfitError(element.place, *_no_division(unit, room, self.facing.count))
+            raise MisfitError(element.place, *no_division(unit, room, self.facing.count))
         self._repeat(element, room // unit, items)
 
     def _times(self, element: Several, times: int) -> int:
@@ -390,28 +427,6 @@ def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> 
     return name, held[name]
 
 
-def _alike(one: Run, other: Run) -> bool:
-    return (one.stitch, one.yarn) == (other.stitch, other.yarn)
-
-
-def _run_together(items: list[Item]) -> list[Item]:
-    """Make one run of equal stitches side by side: the plain row of a chart is read as one stretch."""
-    made: list[Item] = []
-    for item in items:
-        last = made[-1] if made else None
-        if isinstance(item, Run) and isinstance(last, Run) and _alike(item, last):
-            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
-        else:
-            made.append(item)
-    return made
-
-
-def _at_markers(element: Several) -> bool:
-    """Say whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
-    to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
-    return to and any(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
-
-
 def _fixed_uses(element: Element, size: int) -> int:
     """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
     if isinstance(element, Work):
@@ -429,17 +444,3 @@ def _fixed_uses(element: Element, size: int) -> int:
         "an element that works up to a place cannot stand inside a repeat that does so too.",
         "Give the inner one a number.",
     )
-
-
-def _no_division(unit: int, room: int, count: int) -> tuple[str, str]:
-    fits, over = divmod(max(room, 0), unit)
-    below, above = count - over, count + unit - over
-    message = (
-        f"the repeat of {unit} stitches does not divide the {room} it has: {fits} repeats leave {over} over."
-    )
-    near = f"{below} or {above}" if below > 0 else f"{above}"
-    return message, f"It would fit on {near} stitches instead of {count}."
-
-
-def _said(code: str, times: int) -> str:
-    return f"{code}{times}" if len(code) == 1 else f"{code} × {times}" if times > 1 else code

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.craft.spacing import decrease_positions, increase_positions
+from stepper.craft.stitches import stitch
 from stepper.plan.condense import condense
-from stepper.plan.model import Item, Run
+from stepper.plan.model import Group, Item, Run
 
 
 def even_round(
@@ -67,6 +70,16 @@ def tallied(before: int, after: int, *, yarn: str) -> tuple[Item, ...]:
     plain = before - uses_of(before, after) * changes
     runs = (Run("k", plain, yarn), Run("m1" if after > before else "k2tog", changes, yarn))
     return tuple(run for run in runs if run.times)
+
+
+def purled(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """Write a knitted round in purl stitches, each of which looks from behind as the knitted one does."""
+    return tuple(
+        replace(item, items=purled(item.items))
+        if isinstance(item, Group)
+        else replace(item, stitch=stitch(item.stitch).wrong_side or item.stitch)
+        for item in items
+    )
 
 
 def _increases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:

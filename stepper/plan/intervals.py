@@ -7,6 +7,8 @@ which both fall: one changes the beginning of the row, the other its end.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.craft.stitches import stitch
 from stepper.plan.established import asks_pattern, even, ground
 from stepper.plan.lasting import as_it_looks, measured_from
@@ -50,6 +52,13 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             before = len(needles.findings)
             plain = every - 1 - since
             since = 0
+            if leg.side and template.side and leg.side != template.side:
+                needles.report(
+                    leg.every.place,
+                    f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
+                )
+                return
+            template = replace(template, side=template.side or leg.side)
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
             _work_between(plain, needles, leg.every.place, goes_on=goes_on)
@@ -198,6 +207,7 @@ def work_together(instruction: Together, needles: Needles) -> None:
             at += 1
             due.setdefault(at, []).append(template)
         for leg in _legs(part, needles):
+            template = replace(template, side=template.side or leg.side)
             for _ in range(leg.times.of(needles.size)):
                 plain = leg.every.of(needles.size) - 1
                 if needles.flat and template.side:

@@ -11,27 +11,36 @@ from dataclasses import replace
 
 from stepper.plan.counts import check_count
 from stepper.plan.established import asks_pattern, establish
+from stepper.plan.filling import filled
 from stepper.plan.needles import Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.plan.working import work
 from stepper.project.instructions import (
     AtIntervals,
+    BreakYarn,
     ChartWork,
     Count,
     Evenly,
+    Join,
     Labelled,
     Line,
+    Needle,
     Phrase,
+    Remark,
     Repeated,
     Rounds,
+    RowsCount,
     Sentence,
     Together,
+    TurnMethod,
+    Unread,
+    WithYarn,
     Worked,
 )
 from stepper.project.model import Section
 from stepper.project.problems import one_of
-from stepper.project.stitchwork import Element, Several, TurnHere
+from stepper.project.stitchwork import Element, Several, TurnHere, Until
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -58,10 +67,26 @@ def _goes_with(line: Line, block: list[Line]) -> bool:
     return not set(line.numbers) & taken
 
 
+_LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
+
+
+def _lead(line: Line) -> tuple[Sentence, ...]:
+    """Give what a line takes in hand before its round: `Rnd 1: With A, …`."""
+    row = next(
+        (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
+    )
+    return line.sentences[:row]
+
+
+def _row(line: Line) -> Sentence:
+    """Give the round of a line: its first sentence behind what it takes in hand."""
+    return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
+
+
 def _extra(line: Line) -> tuple[Sentence, ...]:
     """Give what a numbered line says after its round."""
-    rest = [sentence for sentence in line.sentences[1:] if not isinstance(sentence, Count)]
-    return tuple(rest)
+    rest = line.sentences[len(_lead(line)) + 1 :]
+    return tuple(sentence for sentence in rest if not isinstance(sentence, Count | RowsCount))
 
 
 def work_block(block: list[Line], section: Section, needles: Needles) -> None:
@@ -78,18 +103,25 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     name = (first.label or "").lower()
     named = _is_named_round(first)
     if named:
-        needles.named[name] = replace(_template(first.sentences[0]), side=first.side)
-    if named and _only_defined(name, first, section, needles):
+        needles.named[name] = replace(_template(first.sentences[0], needles), side=first.side)
+    if named and first.times is None and _only_defined(name, first, section, needles):
         needles.label = None
-        counts = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
-        needles.named[name] = replace(needles.named[name], counts=counts)
+        printed = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
+        needles.named[name] = replace(needles.named[name], counts=printed)
         for sentence in first.sentences[1:]:
             if not isinstance(sentence, Count):
                 work(sentence, needles)
         return
     needles.remarks.extend(first.said)
     _take_side(first, needles, turns=_turns(first))
-    for sentence in first.sentences:
+    counts = [sentence for sentence in first.sentences if isinstance(sentence, Count | RowsCount)]
+    if first.times is None:
+        counts = []
+    for _ in range(first.times.of(needles.size) if first.times is not None else 1):
+        for sentence in first.sentences:
+            if sentence not in counts:
+                work(sentence, needles)
+    for sentence in counts:
         work(sentence, needles)
 
 
@@ -98,6 +130,8 @@ def _start_line(line: Line, needles: Needles) -> None:
     needles.place = line.place
     needles.line_start = len(needles.drafts)
     needles.line_side = line.side
+    for assumed in line.assumed:
+        needles.warn(assumed.place, assumed.text)
     needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))
 
 
@@ -242,13 +276,27 @@ def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
     return (place.line, place.column) not in needles.readings
 
 
-def _template(sentence: Sentence) -> Template:
-    """Make a repeatable round of the first sentence of a numbered or named line."""
+def _template(sentence: Sentence, needles: Needles) -> Template:
+    """Make a repeatable round of the round of a numbered or named line."""
     if isinstance(sentence, Phrase):
         return Template(sentence.elements, sentence.place)
     if isinstance(sentence, ChartWork):
         return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 0)
+    if _once_as_set(sentence):
+        return Template((Until("pattern", "end", None, None, sentence.place),), sentence.place)
+    needles.report(
+        sentence.place,
+        "a line for all such rows gives one row, stitch by stitch.",
+        'Write it out, for example "All WS rows: purl".',
+    )
     return Template((), sentence.place, stockinette=True)
+
+
+def _once_as_set(sentence: Sentence) -> bool:
+    """Say whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
+    if not isinstance(sentence, Worked) or not isinstance(sentence.duration, Rounds):
+        return False
+    return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
 
 
 def _work_numbered(block: list[Line], needles: Needles) -> None:
@@ -263,6 +311,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         needles.numbered = {}
     turns = any(_turns(line) for line in block)
     begin = len(needles.drafts)
+    spread: dict[int, tuple[Template, ...]] = {}
     if block[0].label:
         needles.label = block[0].label
     for number in sorted(order):
@@ -275,7 +324,8 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         _take_side(replace(line, side=side), needles, turns=turns)
         _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
-        _work_number(number, line, needles, last=last)
+        _work_number(number, line, needles, spread)
+        _check_counts(line, needles, last=last)
     missing = [number for number in range(min(order), max(order)) if number not in order]
     if missing:
         needles.report(
@@ -286,6 +336,7 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         )
     cycle = tuple(needles.numbered[number] for number in sorted(order) if number in needles.numbered)
     establish(cycle, needles, start=begin)
+    needles.written = (cycle, len(needles.drafts))
     needles.line_start = begin
     for sentence in _extra(block[-1]):
         work(sentence, needles)
@@ -293,7 +344,8 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
 
 def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
     """Take the rows before the first one that goes on in pattern as that pattern."""
-    asks = asks_pattern(_template(line.sentences[0]).elements)
+    row = _row(line)
+    asks = _once_as_set(row) or (isinstance(row, Phrase) and asks_pattern(row.elements))
     before = [each for each in sorted(order) if each < number]
     cycle = tuple(needles.numbered[each] for each in before if each in needles.numbered)
     if asks and cycle and not any(asks_pattern(template.elements) for template in cycle):
@@ -304,7 +356,7 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
     """Put a line for all rows of a side at every number that has no line of its own."""
     if not line.every:
         return
-    back = _template(line.sentences[0])
+    back = _template(_row(line), needles)
     odd = line.every == "odd"
     if line.every in ("WS", "RS"):
         sided = {
@@ -361,34 +413,89 @@ def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -
     return first + at % (last - first + 1)
 
 
-def _work_number(number: int, line: Line, needles: Needles, *, last: bool) -> None:
-    first = line.sentences[0]
-    if isinstance(first, Worked) and isinstance(first.duration, Rounds):
+def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tuple[Template, ...]]) -> None:
+    """Work one number of a line.
+
+    Args:
+        number: The number.
+        line: Its line, which may be for more of them.
+        needles: The knitting in hand.
+        spread: Rounds for the numbers of lines that repeat others, by the identity of the line; filled here.
+    """
+    row = _row(line)
+    for sentence in _lead(line):
+        work(sentence, needles)
+    if isinstance(row, Worked) and isinstance(row.duration, Rounds) and not _once_as_set(row):
         needles.report(
-            first.place,
+            row.place,
             "a numbered line gives one round, not a number of rounds.",
             "Write what each of the rounds is, for example Rnds 1-4: Knit.",
         )
         return
-    if not isinstance(first, Phrase | ChartWork):
-        work(first, needles)
-        _check_counts(line, needles, last=last)
+    if isinstance(row, Repeated):
+        if id(line) not in spread:
+            spread[id(line)] = filled(line, row, needles)
+        rounds = spread[id(line)]
+        if rounds:
+            _work_written(number, line, rounds[line.numbers.index(number)], needles)
         return
-    template = _template(first)
-    if isinstance(first, ChartWork):
-        template = replace(template, chart_round=_chart_number(number, line, first, needles))
-    needles.numbered[number] = template
+    if not isinstance(row, Phrase | ChartWork) and not _once_as_set(row):
+        _work_whole(number, line, row, needles)
+        return
+    template = _template(row, needles)
+    if isinstance(row, ChartWork):
+        if not _chart_fills(line, row, needles):
+            return
+        template = replace(template, chart_round=_chart_number(number, line, row, needles))
+    if any(isinstance(sentence, WithYarn) for sentence in _lead(line)):
+        template = replace(template, yarn=needles.yarn)
     if line.label:
         needles.named[line.label.lower()] = replace(template, side=line.side)
+    _work_written(number, line, template, needles)
+
+
+def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:
+    needles.numbered[number] = template
     if needles.count == 0:
-        needles.report(first.place, "there are no stitches on the needles.", "Cast on first.")
+        needles.report(_row(line).place, "there are no stitches on the needles.", "Cast on first.")
         return
     work_template(template, needles)
-    _check_counts(line, needles, last=last)
 
 
 def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
-    """Check the counts of a numbered round: stitches after the last of several, a change after each."""
+    """Check the counts of a numbered round: a change after each, stitches and rounds after the last."""
     for sentence in line.sentences[1:]:
         if isinstance(sentence, Count) and (last or sentence.change):
             check_count(sentence, needles)
+        elif isinstance(sentence, RowsCount) and last:
+            needles.line_start = len(needles.drafts) - max(1, len(line.numbers))
+            work(sentence, needles)
+
+
+def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> None:
+    """Work an instruction of a numbered line that brings its own rounds: as many as it has numbers."""
+    each = isinstance(row, Evenly | Labelled | Join)
+    if number != min(line.numbers, default=number) and not each:
+        return
+    begin, findings = len(needles.drafts), len(needles.findings)
+    work(row, needles)
+    worked, wanted = len(needles.drafts) - begin, 1 if each else len(line.numbers) or 1
+    told = needles.lost or len(needles.findings) > findings or isinstance(row, Remark | Join | Unread)
+    if worked != wanted and not told:
+        needles.report(
+            row.place,
+            f"the line numbers {wanted} of the rows, and comes to {worked}.",
+            "Number as many rows as it works, or leave the numbers out.",
+        )
+
+
+def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
+    """Say whether the times in a line for rows of a chart agree with its numbers; report it if not."""
+    chart = needles.project.charts.get(drawn.name)
+    if drawn.times is None and drawn.lasts is None:
+        return True
+    rounds = (drawn.last or (len(chart.rounds) if chart is not None else 0)) - (drawn.first or 1) + 1
+    if drawn.times is not None and (line.every or drawn.times.of(needles.size) * rounds == len(line.numbers)):
+        return True
+    needles.report(drawn.place, f"the line numbers {len(line.numbers)} rows, and its chart comes to others.")
+    return False

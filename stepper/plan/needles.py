@@ -35,6 +35,8 @@ class Template:
     """`RS` or `WS` where the line is for rows of that side only."""
     counts: tuple[Count, ...] = ()
     """Counts printed with it, where it is written out before it is worked."""
+    yarn: str = ""
+    """Key of the yarn that the line takes up; empty where it goes on with the one in hand."""
 
     @property
     def asks(self) -> bool:
@@ -191,6 +193,10 @@ class Needles:
     """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""
     """How short rows are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
+    turned_at: Place | None = None
+    """Where a turn whose method nobody said stands, until that is told."""
+    turning_told: bool = False
+    """Whether the method taken for such turns was told."""
     needle_mm: float | None = None
     yarn: str = ""
     fabric: Fabric | None = None
@@ -232,6 +238,8 @@ class Needles:
     """Round of each chart last worked, from 1."""
     garter: bool = False
     """Whether plain rows are knitted on both sides."""
+    written: tuple[tuple[Template, ...], int] = ((), 0)
+    """The numbered rounds last written out, and how many drafts there were behind them."""
     back: Template | None = None
     """What all rows of the wrong side are, where a line says so for all of them."""
     back_line: Line | None = None

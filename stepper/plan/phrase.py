@@ -79,6 +79,15 @@ def work_phrase(
                 f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
                 _leftover_hint(count, used),
             )
+        off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
+        if off and not done:
+            raise MisfitError(
+                place,
+                f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
+                "worked.",
+                'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
+                'written "at the beginning of the next 2 rows".',
+            )
         cursor.advance(Run("rest", rest, yarn), items)
     cursor.pass_markers()
     after = count - used + made

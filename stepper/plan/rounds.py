@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from stepper.plan.charting import chart_round
 from stepper.plan.counts import check_promised
 from stepper.plan.cursor import MisfitError
@@ -11,16 +13,22 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.phrase import Worked, work_phrase
 from stepper.plan.providing import supplies_of
-from stepper.project.problems import Place
-from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until
+from stepper.plan.turning import tell_turning
+from stepper.project.problems import Place, one_of
+from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
 
 
 def work_template(template: Template, needles: Needles, **told: object) -> None:
     """Work one round of a pattern once; nothing where the count is not known."""
     if needles.lost:
         return
+    if template.yarn:
+        needles.yarn = template.yarn
     if template.chart:
         chart_round(template, needles)
+        return
+    if id(template) not in needles.fits and not _yarns_known(template, needles):
+        needles.lose()
         return
     try:
         worked = _fitted(template, needles)
@@ -39,6 +47,7 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
         needles.chart_at[name] = number
     if worked.left.passed and not needles.slipped:
         needles.remarks.append(_PASSING[needles.method or "german"])
+    tell_turning(template, worked, needles)
     if needles.gap is not None:
         needles.slipped = _slips_first(worked.items)
     needles.markers = worked.markers
@@ -47,6 +56,25 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     )
     needles.gap, needles.turns = worked.left.gap, worked.left.turns
     check_promised(template.counts, needles, first=first)
+
+
+def _yarns_known(template: Template, needles: Needles) -> bool:
+    """Say whether the file has every yarn that a round is worked in; report one that it has not."""
+    known = {key.lower() for key in needles.project.yarns}
+    for element in _with_yarn(template.elements):
+        if (element.yarn or "").lower() not in known:
+            hint = f"The yarns are {one_of(needles.project.yarns) or 'none'}."
+            needles.report(element.place, f'there is no yarn "{element.yarn}".', hint)
+            return False
+    return True
+
+
+def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
+    for element in elements:
+        if isinstance(element, Several):
+            yield from _with_yarn(element.elements)
+        elif isinstance(element, Work | Until) and element.yarn:
+            yield element
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
@@ -120,6 +148,7 @@ def _worked(template: Template, needles: Needles) -> Worked:
         needles.gap,
         needles.turns,
         needles.slipped,
+        needles.method,
     )
     known = needles.known.get(key)
     if known is not None:

@@ -14,6 +14,8 @@ from stepper.plan.charting import chart_named
 from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.established import establish
+from stepper.plan.evenly import purled
+from stepper.plan.filling import last_rounds
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
@@ -38,6 +40,7 @@ from stepper.project.instructions import (
     Remark,
     Repeated,
     Return,
+    RowsCount,
     Sentence,
     Times,
     Together,
@@ -179,14 +182,7 @@ def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, 
             )
             return ()
         return tuple(needles.numbered[number] for number in instruction.numbers)
-    wanted = instruction.last.of(needles.size) if instruction.last else 1
-    history = [
-        draft.template for draft in needles.drafts[needles.section_start :] if draft.template is not None
-    ]
-    if len(history) < wanted:
-        needles.miss(instruction.place, f"only {len(history)} rounds come before this line in the section.")
-        return ()
-    return tuple(history[-wanted:])
+    return last_rounds(instruction, needles)
 
 
 @work.register
@@ -204,6 +200,8 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
+    if instruction.flat and instruction.rows.of(needles.size) > 1:
+        needles.flat = True
     work_edge_rows(instruction, needles)
 
 
@@ -258,7 +256,10 @@ def _(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
-    needles.emit(phrase, after, evenly=True, shaping=positions, **altered)
+    purl = instruction.stitch == "p"
+    phrase = purled(phrase) if purl else phrase
+    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
+    needles.emit(phrase, after, evenly=not purl, shaping=positions, **altered)
 
 
 @work.register
@@ -383,3 +384,19 @@ def _(instruction: Unread, needles: Needles) -> None:
 @work.register
 def _(instruction: Count, needles: Needles) -> None:
     check_count(instruction, needles)
+
+
+@work.register
+def _(instruction: RowsCount, needles: Needles) -> None:
+    printed = instruction.number.of(needles.size)
+    worked = len(needles.drafts) - needles.line_start
+    fits = {worked, worked + len(needles.pattern)}
+    if instruction.total:
+        cast_on = sum(not draft.before for draft in needles.drafts[needles.section_start :])
+        fits |= {len(needles.drafts) - needles.section_start - cast_on}
+    if not needles.lost and printed not in fits:
+        needles.report(
+            instruction.place,
+            f"the pattern prints {printed} rounds; the line comes to {worked}.",
+            "Rounds written out before the line count where it says so: (10 rounds in all).",
+        )

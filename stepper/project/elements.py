@@ -10,6 +10,7 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft import stitches
+from stepper.project.instructions import Assumed
 from stepper.project.lengths import read_length
 from stepper.project.problems import Place, Problem
 from stepper.project.stitchwork import (
@@ -44,6 +45,8 @@ class ElementBuilder:
     inches: bool = False
     said: list[str] = field(default_factory=list)
     """Words that are worth no stitches, to be said beside the line."""
+    assumed: list[Assumed] = field(default_factory=list)
+    """What the line leaves open."""
 
     # --- small parts ---
 
@@ -92,6 +95,16 @@ class ElementBuilder:
 
     # --- inside a round ---
 
+    def _goal_name(self, tree: Any) -> str:
+        """Give which marker, or which stitch at a turn, a goal means; note a marker taken as the next one."""
+        name = _named_goal(tree)
+        token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
+        which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
+        if token is not None and which is not None and not name:
+            text = f'"{" ".join(token.split())}" is taken as the next marker of the row.'
+            self.assumed.append(Assumed(text, self._place(token)))
+        return name
+
     def _element(self, tree: Any) -> Element:
         made: Element = getattr(self, f"_el_{tree.data}")(tree)
         return made
@@ -99,6 +112,8 @@ class ElementBuilder:
     def _work(self, tree: Any, stitch: str, number: Token | None, bare: bool = False) -> Element:
         tokens = [child for child in tree.children if isinstance(child, Token)]
         code = _modified(stitch, [token for token in tokens if token.type == "MODIFIER"])
+        modifiers = [str(token) for token in tokens if token.type == "MODIFIER"]
+        self.said.extend([f"{stitch} {' '.join(modifiers)}"] if len(modifiers) > 1 else [])
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         place = self._tree_place(tree)
         if stitches.find(code) is None:
@@ -120,6 +135,7 @@ class ElementBuilder:
 
     def _el_patterned(self, tree: Any) -> Element:
         place = self._tree_place(tree)
+        self._established(tree)
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
         return Work("pattern", self._numbers(token), None, place)
 
@@ -146,6 +162,8 @@ class ElementBuilder:
 
     def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
         place = self._tree_place(tree)
+        if goal == "marker" and self._goal_name(tree.children[-1]):
+            self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
         chart = next(child for child in tree.children if isinstance(child, Token) and child.type == "CHART")
         name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
         number = None
@@ -160,7 +178,11 @@ class ElementBuilder:
         words = re.sub(r"^\S+\s+across\s+(the\s+)?(held\s+)?", "", str(tree.children[0]), flags=re.I)
         words = re.sub(r"\s+(from\s+(the\s+)?holder|on\s+hold)$", "", words, flags=re.I)
         number, words = self._number_in(words, tree)
-        return Across(named(words), self._tree_place(tree), number)
+        how = str(tree.children[0]).lower()[0]
+        code = {"p": "p", "w": "pattern"}.get(how, "k")
+        if code == "p":
+            self.said.append(f"purl across {named(words)}".strip())
+        return Across(named(words), self._tree_place(tree), number, code)
 
     def _number_in(self, words: str, tree: Any) -> tuple[Numbers | None, str]:
         """Take the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
@@ -203,7 +225,7 @@ class ElementBuilder:
         if isinstance(tree.children[-1], Token):
             return Until(code, "end", None, yarn, place)
         goal, short = self._goal(tree.children[-1])
-        return Until(code, goal, short, yarn, place, _goal_name(tree.children[-1]))
+        return Until(code, goal, short, yarn, place, self._goal_name(tree.children[-1]))
 
     def _el_to_all(self, tree: Any) -> Element:
         return self._el_to(tree)
@@ -211,7 +233,20 @@ class ElementBuilder:
     def _el_work_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[-1])
         place = self._tree_place(tree)
-        return Until("pattern", goal, short, None, place, _goal_name(tree.children[-1]))
+        self._established(tree)
+        return Until("pattern", goal, short, None, place, self._goal_name(tree.children[-1]))
+
+    def _established(self, tree: Any) -> None:
+        """Refuse a fabric that a stretch of a row would have to set up: it goes on with what is there."""
+        manner = next((token for token in tree.scan_values(_is_manner)), None)
+        other = re.search(r"garter|stockinette|stocking|st\s+st|\d", str(manner or ""), re.I)
+        if manner is not None and other is not None:
+            self.problems.append(
+                self._place(manner).problem(
+                    f'"{manner}" is read of whole rows, not of a stretch of one.',
+                    "Write the stitches of the stretch, for example k to end.",
+                )
+            )
 
     def _goal(self, tree: Any) -> tuple[str, Numbers | None]:
         tokens = [child for child in tree.children if isinstance(child, Token)]
@@ -236,7 +271,8 @@ class ElementBuilder:
 
     def _el_bracket_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[1])
-        return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree))
+        name = self._goal_name(tree.children[1])
+        return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree), 0, name)
 
     def _el_star(self, tree: Any) -> Element:
         inside = next(
@@ -254,7 +290,8 @@ class ElementBuilder:
             return Several(self._inside(inside), times, "times", None, place, 0 if more else 1)
         if rep.data == "star_to":
             goal, short = self._goal(rep.children[0])
-            return Several(self._inside(inside), None, goal, short, place)
+            name = self._goal_name(rep.children[0])
+            return Several(self._inside(inside), None, goal, short, place, 0, name)
         if rep.data in ("star_between", "star_markers"):
             goal = "marker" if rep.data == "star_between" else "markers"
             return Several(self._inside(inside), None, goal, None, place)
@@ -264,6 +301,7 @@ class ElementBuilder:
         words = str(tree.children[0]).lower()
         code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"
         _, _, name = words.partition(" for ")
+        self.said.extend([" ".join(str(tree.children[0]).split())] if name else [])
         if code == "rm" and words.endswith("markers"):
             name = "all"
         return Mark(code, name.strip(), self._tree_place(tree))
@@ -307,13 +345,19 @@ _GOALS = {
 }
 
 
-def _goal_name(tree: Any) -> str:
+def _is_manner(value: object) -> bool:
+    return isinstance(value, Token) and value.type == "MANNER"
+
+
+def _named_goal(tree: Any) -> str:
     """Give which marker, or which stitch at a turn, the words of a goal mean."""
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if _GOALS.get(tree.data) in ("turn", "past"):
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
     if _GOALS.get(tree.data) == "marker" and "last" in words:
         return "last"
+    if _GOALS.get(tree.data) == "marker" and "first" in words:
+        return "first"
     if _GOALS.get(tree.data) == "marker" and re.search(r"\b(bor|beg|beginning|end)\b", words):
         return "end"
     return ""

@@ -68,6 +68,10 @@ def explain(
         examples: Legal lines, one of which is offered where no word mends the line.
     """
     repairs, mended = mend(plain, names)
+    misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
+    if stopped.why and not misspelt:
+        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
+        return Explained((slip,), "")
     slips = [_repaired(repair) for repair in repairs]
     if mended is None and not repairs:
         offset = start + stopped.offset

@@ -87,10 +87,13 @@ class Repeated:
 
     numbers: tuple[int, ...]
     last: Numbers | None
+    """How many of the last rounds; without it and without numbers, those just written out (`these rows`)."""
     duration: Duration
     again: bool
     """Whether the line says repeat (on top of once) rather than work (in all)."""
     place: Place
+    implied: bool = False
+    """Whether the line does not say how often: once more, or until the rows it is written for are filled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,6 +106,8 @@ class Evenly:
     """Stitches to reach, or nothing where the change itself is given."""
     by: Numbers | None
     place: Place
+    stitch: str = ""
+    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,6 +130,8 @@ class Leg:
     every: Numbers
     times: Numbers
     more: bool
+    side: str = ""
+    """`RS` or `WS` where the words name it (`every RS row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,6 +167,8 @@ class EdgeRows:
     number: Numbers
     rows: Numbers
     place: Place
+    flat: bool = False
+    """Whether the line speaks of rows rather than rounds."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -283,6 +292,16 @@ class Count:
     """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
 
 
+@dataclass(frozen=True, slots=True)
+class RowsCount:
+    """The number of rounds printed behind a line: `Rep rnds 1-2 4 times (8 rounds).`"""
+
+    number: Numbers
+    place: Place
+    total: bool = False
+    """Whether the words say "in all", so that the rounds of the section before the line may count."""
+
+
 Sentence = (
     Phrase
     | Worked
@@ -305,7 +324,16 @@ Sentence = (
     | Remark
     | Unread
     | Count
+    | RowsCount
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Assumed:
+    """Something that a line leaves open and that was taken one way; told once, with its place."""
+
+    text: str
+    place: Place
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -328,3 +356,7 @@ class Line:
     """Words of the line that are worth no stitches, to be said with its first round: where and how."""
     only: tuple[int, ...] = ()
     """Sizes that the line is for, by their places from 0; empty for all."""
+    times: Numbers | None = None
+    """How many rows the line is for, one after the other (`Next 4 rows:`); None for one."""
+    assumed: tuple[Assumed, ...] = ()
+    """What the line leaves open."""

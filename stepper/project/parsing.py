@@ -9,10 +9,11 @@ from importlib import resources
 from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
+from stepper.project.asides import hides, instructs, label_instructs
 from stepper.project.recast import Recast, as_printed, recast
 
 if TYPE_CHECKING:
-    from lark import Lark
+    from lark import Lark, Token, Tree
     from lark.exceptions import UnexpectedInput
 
 _PLAIN = str.maketrans(
@@ -26,6 +27,8 @@ _PLAIN = str.maketrans(
 
 _HEAD = re.compile(
     r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
+    r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
     r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
@@ -71,6 +74,9 @@ class Stopped:
     offset: int
     found: str
     expected: tuple[str, ...]
+    why: str = ""
+    """What is wrong with those words, where they are known; empty where the grammar does not know them."""
+    hint: str = ""
 
 
 def made_plain(text: str) -> str:
@@ -108,7 +114,7 @@ class Understood:
 def understood(plain: str) -> Understood:
     """Read a plain line as it stands; or else in the grammar's own words."""
     label, side, start = split_label(plain)
-    outcome = parsed(plain[start:])
+    outcome = _labelled(label, plain, start) or parsed(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped):
         return first
@@ -117,16 +123,38 @@ def understood(plain: str) -> Understood:
         return first
     label, side, start = split_label(made.text)
     label = label or made.name or None
+    bad = _labelled(label, plain, 0)
+    if bad is not None:
+        return first if first.label else Understood(None, "", 0, bad, first.recast)
     if made.kept and not made.text[start:].strip(" .,;"):
         return Understood(label, side, start, None, made)
+    if made.kept:
+        start += len(made.text[start:]) - len(made.text[start:].lstrip(" .,;"))
     second = parsed(made.text[start:])
     if not isinstance(second, Stopped):
         return Understood(label, side, start, second, made)
     reached, _ = made.place(start + second.offset, 1)
     if reached <= first.start + outcome.offset:
         return first
-    found = Stopped(reached - first.start, second.found, second.expected)
+    found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
     return Understood(first.label, first.side, first.start, found, first.recast)
+
+
+def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
+    """Stop at a label that is an instruction: `Decrease round, every 4th round:`."""
+    words = label_instructs(label) if label else ""
+    if not words or label is None:
+        return None
+    at = max(0, plain.lower().find(words.lower()))
+    return Stopped(
+        at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT
+    )
+
+
+_SAY_IT = (
+    'Say it in the line: "Next 2 rows: ..." for several rows, "Work dec round every 4th round 6 times." '
+    'behind a line "Dec round: ...", "With A, ..." for a yarn.'
+)
 
 
 def stop_of(plain: str) -> int | None:
@@ -157,9 +185,39 @@ def parsed(body: str) -> object:
     if not body.strip(" ."):
         return Stopped(len(body), "", ("an instruction",))
     try:
-        return _parser().parse(body)
+        tree = _parser().parse(body)
     except UnexpectedInput as error:
         return _stopped(error, body)
+    return _hidden(tree, body) or tree
+
+
+_NAMES = {
+    "FOR_NAME": r"for\s+",
+    "EDGE_TAIL": r"(?:evenly\s+along|from|at|along|across|over|in|(?=using\b))\s*",
+    "MARK": r".*?(?:\bfor\s+|$)",
+    "DRAW": r".*?\bthrough\s+",
+    "RETURN_HELD": r"\w+\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+    "ACROSS_HELD": r"\w+\s+across\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+}
+"""Terminals that hold free words, and what introduces the words."""
+
+
+_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
+
+
+def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
+    """Stop at an instruction that hides in the name of a part or a place: `for underarm every other row`."""
+    for token in tree.scan_values(lambda value: hasattr(value, "start_pos")):
+        introduced = _NAMES.get(token.type)
+        if introduced is None:
+            continue
+        match = re.match(introduced, token, re.I)
+        start = match.end() if match else 0
+        found = instructs(token[start:])
+        if found is not None:
+            offset = (token.start_pos or 0) + start + found.start()
+            return Stopped(offset, found.group(), (), hides(found.group(), token), _APART)
+    return None
 
 
 def _stopped(error: UnexpectedInput, body: str) -> Stopped:

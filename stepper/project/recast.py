@@ -13,6 +13,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from stepper.project.asides import commands, instructs
 from stepper.project.synonyms import KEPT, SYNONYMS, Synonym
 
 _MOST = 8
@@ -93,14 +94,39 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
     for match in synonym.pattern.finditer(line.text):
         text.append(line.text[done : match.start()])
         places.extend(line.places[done : match.start()])
+        end = match.end()
         if synonym.words == KEPT:
-            kept.append(match.group().strip(" ,.;()"))
+            end = _kept_end(match)
+            kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
+        elif synonym.said and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
+            end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)
-        done = match.end()
+            kept.extend(
+                [match.group(synonym.said).strip()] if synonym.said and match.group(synonym.said) else []
+            )
+        done = end
     text.append(line.text[done:])
     places.extend(line.places[done:])
     return Recast("".join(text), tuple(places), tuple(kept), line.name)
+
+
+def _kept_end(match: re.Match[str]) -> int:
+    """Give where words that are only said end: never behind an instruction, which may stand after a comma.
+
+    Returns:
+        The end of the words; their beginning if they cannot be told from an instruction.
+    """
+    words = match.group()
+    lead = re.match(
+        r"[\s,.(]*(?:(?:do\s+not|don't)\s+\w+|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I
+    )
+    start = lead.end() if lead else 0
+    found = commands(words[start:])
+    if found is None:
+        return match.end()
+    cut = re.search(r"[,;]\s*(?:and\s+|then\s+)?", words[start : start + found.start()])
+    return match.start() + start + cut.end() if cut else match.start()
 
 
 def _lay(match: re.Match[str], words: str, line: Recast, text: list[str], places: list[int]) -> None:

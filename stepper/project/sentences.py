@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lark import Token, Tree
 
+from stepper.craft.stitches import Kind, find
 from stepper.project.elements import named
 from stepper.project.instructions import (
+    Assumed,
     BindOff,
     BreakYarn,
     ChartWork,
@@ -22,6 +24,7 @@ from stepper.project.instructions import (
     Repeated,
     Return,
     Rounds,
+    RowsCount,
     Sentence,
     Times,
     TurnMethod,
@@ -30,7 +33,9 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
-from stepper.project.stitchwork import Element
+from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+
+_WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,6 +47,8 @@ class Head:
     rows: bool = False
     every: str = ""
     """`WS`, `RS`, `even` or `odd`: the line is for all such rows too."""
+    times: Numbers | None = None
+    """How many rows it is for, one after the other: `Next 4 rows:`."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -56,7 +63,7 @@ class Builder(ShapingBuilder):
         for child in tree.children:
             if child is None:
                 continue
-            if child.data in ("head", "head_all"):
+            if child.data in ("head", "head_all", "head_next"):
                 head = self._head(child)
             else:
                 sentences.extend(self._sentence(child))
@@ -95,7 +102,10 @@ class Builder(ShapingBuilder):
             ),
             "",
         )
-        return Head(numbers=numbers, side=side, rows=rows or _rows_said(every), every=_every(every, numbers))
+        count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
+        times = self._numbers(count[0]) if count else None
+        rows = rows or _rows_said(every)
+        return Head(numbers=numbers, side=side, rows=rows, every=_every(every, numbers), times=times)
 
     # --- sentences ---
 
@@ -133,9 +143,16 @@ class Builder(ShapingBuilder):
             for span, repeats in zip(spans, after, strict=True)
         ]
 
-    def _do_rep_last(self, tree: Any) -> Repeated:
+    def _do_rep_span_bare(self, tree: Any) -> Repeated:
         place = self._tree_place(tree)
-        return Repeated((), self._one(place), self._repeats(tree.children[3]), True, place)
+        return Repeated(self._span(tree.children[2]), None, Times(self._one(place), True), True, place, True)
+
+    def _do_rep_last(self, tree: Any) -> Repeated:
+        """Read "rep last round"; of several without a number, those just written out are meant."""
+        place = self._tree_place(tree)
+        several = str(tree.children[2]).lower().rstrip(".").endswith("s")
+        last = None if several else self._one(place)
+        return Repeated((), last, self._repeats(tree.children[3]), True, place)
 
     def _do_rep_last_many(self, tree: Any) -> Repeated:
         number, repeats = tree.children[2], tree.children[4]
@@ -167,6 +184,9 @@ class Builder(ShapingBuilder):
         name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
         span = self._piece(piece) if piece is not None else None
         duration = self._repeats(repeats) if repeats is not None else None
+        if isinstance(duration, Times) and duration.total:
+            problem = "a chart is worked so many times from here on; times in all are not counted for it."
+            self.problems.append(self._place(chart).problem(problem, "Write how often it is worked now."))
         times = duration.number if isinstance(duration, Times) else None
         lasts = None if isinstance(duration, Times) else duration
         first, last = (span[0], span[-1]) if span else (None, None)
@@ -176,17 +196,23 @@ class Builder(ShapingBuilder):
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
         self.said.append(f"with {side} facing")
+        if side == "WS":
+            text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
+            self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
         number = next((child for child in tree.children if getattr(child, "type", "") == "NUMBERS"), None)
+        tails = [str(child) for child in tree.children if getattr(child, "type", "") == "EDGE_TAIL"]
+        self.said.extend([f"graft {' '.join(tails)}"] if tails else [])
         made: list[Sentence] = (
             [Count(self._numbers(number), self._place(number))] if number is not None else []
         )
         return [*made, BindOff("", place, "graft")]
 
     def _do_draw(self, tree: Any) -> BindOff:
+        self.said.append(str(tree.children[0]).strip())
         return BindOff("", self._tree_place(tree), "draw")
 
     def _do_turn_method(self, tree: Any) -> TurnMethod:
@@ -254,6 +280,11 @@ class Builder(ShapingBuilder):
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
         return Count(self._numbers(token), self._place(token), change)
 
+    def _do_rows_count(self, tree: Any) -> RowsCount:
+        tokens = {token.type: token for token in tree.children if token is not None}
+        total = "COUNT_TAIL" in tokens
+        return RowsCount(self._numbers(tokens["NUMBERS"]), self._tree_place(tree), total)
+
     def _do_phrase(self, tree: Any) -> list[Sentence]:
         elements: list[Element] = []
         made: list[Sentence] = []
@@ -264,7 +295,20 @@ class Builder(ShapingBuilder):
                 made.append(self._do_count(child))
             else:
                 elements.append(self._element(child))
-        return [Phrase(tuple(elements), self._tree_place(tree)), *made]
+        last = next(child for child in reversed(tree.children) if child is not None and child.data != "tail")
+        return [Phrase(self._around(elements, last), self._tree_place(tree)), *made]
+
+    def _around(self, elements: list[Element], last: Any) -> tuple[Element, ...]:
+        """Put a round like "k8, k2tog around" together as one group: its words have two readings."""
+        end, before = elements[-1], elements[:-1]
+        named = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
+        entries = [find(one.stitch) for one in before if isinstance(one, Work)]
+        counted = len(entries) == len(before) and all(entry and entry.kind in _WORKED for entry in entries)
+        if not (named and before and counted and isinstance(end, Until) and end.goal == "end"):
+            return tuple(elements)
+        once = Work(end.stitch, self._one(end.place), end.yarn, end.place)
+        place = replace(before[0].place, length=1)
+        return (Several((*before, once), None, "around", None, place, 1),)
 
 
 def _rows_said(words: str) -> bool:

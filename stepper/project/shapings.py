@@ -10,6 +10,7 @@ from lark import Token, Tree
 
 from stepper.project.elements import ElementBuilder
 from stepper.project.instructions import (
+    Assumed,
     AtIntervals,
     Duration,
     EdgeRows,
@@ -49,7 +50,7 @@ class ShapingBuilder(ElementBuilder):
             )
         length, from_, blocked, ending = tree.children
         return UntilLength(
-            self._length(length), True, _start(from_), blocked is not None, *self._ending(ending)
+            self._length(length), True, self._start(from_), blocked is not None, *self._ending(ending)
         )
 
     def _ending(self, tree: Any) -> tuple[int | None, str]:
@@ -60,6 +61,25 @@ class ShapingBuilder(ElementBuilder):
             return self._numbers(tree.children[1]).values[0], ""
         return None, side_of(str(tree.children[0]))
 
+    def _start(self, from_: Any) -> str:
+        """Give where a length is measured from: `section` or `cast-on`; report a place that is not known."""
+        if from_ is None:
+            return "section"
+        token = from_.children[0]
+        word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
+        if re.match(r"cast|beg", word):
+            return "cast-on"
+        place = self._place(token)
+        if word not in ("underarm", "start", "divide", "division"):
+            self.problems.append(
+                place.problem(
+                    f'how far the piece has come "{token}" is not known.',
+                    'Measure from the cast-on edge, or write "for" and the length worked from here.',
+                )
+            )
+        self.assumed.append(Assumed(f'"{token}" is measured from the beginning of this section.', place))
+        return "section"
+
     def _repeats(self, tree: Any) -> Duration:
         place = self._tree_place(tree)
         if tree.data == "n_times":
@@ -69,8 +89,6 @@ class ShapingBuilder(ElementBuilder):
         if tree.data == "twice":
             word = str(tree.children[0]).lower()
             return Times(Numbers((2 if word == "twice" else 1,), place), tree.children[1] is not None)
-        if tree.data == "once_more":
-            return Times(self._one(place), True)
         if tree.data == "repeats":
             return self._until(tree.children[0])
         return self._until(tree)
@@ -96,7 +114,8 @@ class ShapingBuilder(ElementBuilder):
             if rounds.values[0] > 1:
                 before = Numbers(tuple(value - 1 for value in rounds.values), rounds.place)
                 made.append(Worked(code_of(lead.children[0]), Rounds(before, False), place))
-        made.append(Evenly(direction, numbers if to else None, None if to else numbers, place))
+        code = code_of(lead.children[0]) if lead is not None else ""
+        made.append(Evenly(direction, numbers if to else None, None if to else numbers, place, code))
         return made
 
     # --- at intervals ---
@@ -150,7 +169,8 @@ class ShapingBuilder(ElementBuilder):
                 every = self._numbers(token)
         repeats = self._repeats(tree.children[-1])
         assert isinstance(repeats, Times)
-        return Leg(every, repeats.number, repeats.more)
+        side = side_of(str(tree.children[0])) if tree.data == "leg_side" else ""
+        return Leg(every, repeats.number, repeats.more, side)
 
     def _do_work_label(self, tree: Any) -> Labelled:
         label = next(child for child in tree.children if _type(child) == "LABEL_REF")
@@ -164,7 +184,7 @@ class ShapingBuilder(ElementBuilder):
             after = None
             if child.data == "delayed":
                 length, from_ = child.children[:2]
-                after = UntilLength(self._length(length), True, _start(from_), False)
+                after = UntilLength(self._length(length), True, self._start(from_), False)
                 child = child.children[-1]
             made = getattr(self, f"_do_{child.data}")(child)
             if isinstance(made, AtIntervals):
@@ -237,19 +257,14 @@ class ShapingBuilder(ElementBuilder):
         if words.startswith("p"):
             self.problems.append(place.problem("stitches are picked up along one edge, not on several rows."))
         stitch = "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
+        if "FOR_NAME" in tokens:
+            self.said.append(str(tokens["FOR_NAME"]))
         rows = self._numbers(rest[0]) if rest else self._one(place)
-        return EdgeRows(stitch, self._numbers(number), rows, place)
+        flat = str(tokens["ROUND"]).lower().startswith("row")
+        return EdgeRows(stitch, self._numbers(number), rows, place, flat)
 
     def _do_beginning_rows(self, tree: Any) -> Sentence:
         return self._do_edge_rows(tree)
-
-
-def _start(from_: Any) -> str:
-    """Give where a length is measured from: `section` or `cast-on`."""
-    if from_ is None:
-        return "section"
-    words = re.sub(r"^from\s+(the\s+)?", "", str(from_.children[0]).lower())
-    return "cast-on" if re.match(r"cast|beg", words) else "section"
 
 
 def _type(child: Any) -> str:

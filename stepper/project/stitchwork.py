@@ -72,12 +72,14 @@ class Several:
     times: Numbers | None
     """How often in all; nothing where it is worked up to a place."""
     goal: str
-    """`times`, `end`, `last`, `marker`, `markers` (once for every marker left) or `rest` (as often as leaves
-    room for what follows)."""
+    """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
+    room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""
     short: Numbers | None
     place: Place
     reading: int = 0
     """How often less it is worked in the other reading of the words; 0 where they have but one."""
+    name: str = ""
+    """`marker`: `last` or `end` where the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,6 +145,8 @@ class Across:
     place: Place
     number: Numbers | None = None
     """How many they are, where the line says so."""
+    stitch: str = "k"
+    """`k`, `p` or `pattern` (as they look): how they are worked."""
 
 
 Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across

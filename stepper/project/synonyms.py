@@ -38,10 +38,14 @@ class Synonym:
     """Pieces of words, in lower case, of which one must stand in a line before the pattern is tried."""
     again: bool = False
     """Whether it is tried again on what it made, for lists."""
+    said: str = ""
+    """Name of the bracket of the pattern whose words are said beside the line, as they are worth no stitches."""
 
 
 def _row(has: str, pattern: str, words: str, example: str, *, again: bool = False, exact: bool = False) -> Synonym:
-    return Synonym(re.compile(pattern, 0 if exact else re.I), words, example, tuple(has.split("|")), again)
+    compiled = re.compile(pattern, 0 if exact else re.I)
+    said = "said" if "said" in compiled.groupindex else ""
+    return Synonym(compiled, words, example, tuple(has.split("|")), again, said)
 
 
 SYNONYMS: tuple[Synonym, ...] = (
@@ -75,7 +79,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     # --- what is said beside the line ---
     _row("block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave", r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
         r"divide\s+for|try\s+on|turn\s+inside\s+out|(?:do\s+not|don't)\s+(?:break|cut|turn|join)|"
-        r"change\s+to\s+(?:dpns?|double-pointed|circular)|make\s+(?:1|2|one|two)\b(?!\s*(?:left|right|purl)))\b[^.!]*",
+        r"change\s+to\s+(?:dpns?|double-pointed|circular)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
         KEPT,
         "Weave in ends.",
     ),
@@ -89,13 +93,14 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("cast|loop|method|technique", r"^\s*(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|right\b|wrong\b|three\b|\d)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b\s*,\s*", KEPT, "Using backward loop method, cast on 8 sts."),
     _row("cast|loop|method|technique", r",?\s*\b(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|right\b|wrong\b|three\b|\d)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b", KEPT, "K20, using the backward loop method, cast on 8 sts, k to end."),
     _row("and", r"\band\s+(?:starting|beginning)\s+at\s+[^,.;]*", KEPT, "With RS facing and starting at the front edge, pick up and knit 98 sts."),
-    _row("rnd|round|row", rf"\s*\(\s*\d+\s+{_ROUND}[^)]*\)", KEPT, "Repeat rounds 1 and 2 four more times (8 rounds)."),
+    _row("rnd|round|row", rf"\s*\(\s*({_N}\s+{_ROUND}(?:\s+(?:total|in\s+all|in\s+total))?)\s*\)(?=\s*[.]|\s*$)", r". \1", "Repeat rounds 1 and 2 four more times (8 rounds)."),
+    _row("rnd|round|row", rf"\s*\(\s*\d+\s+{_ROUND}[^)]*\)", KEPT, "Knit 8 rounds (8 rounds in stockinette)."),
     _row("garter|st|stocking", r"\s*\((?:=\s*)?(?:garter|st(?:ockinette)?|stocking)\b[^)]*\)", KEPT, "Knit 6 rows (garter stitch)."),
     _row("on|right|rs|wrong|ws", rf"\s*\((?:rs|ws|right\s+side|wrong\s+side)\)(?={_END})|\s*\bon\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side){_END}",
         KEPT,
         "Knit 1 row. Purl 1 row (WS).",
     ),
-    _row("across|over", rf"\b((?:k|p|knit|purl)\s*{_N})\s+(?:across|over)\s+(?!(?:the\s+)?next\b)(?:the\s+)?[a-z][a-z ]*(?<!\s){_END}",
+    _row("across|over", rf"\b((?:k|p|knit|purl)\s*{_N})\s+(?P<said>(?:across|over)\s+(?!(?:the\s+)?next\b)(?:the\s+)?[a-z][a-z ]*(?<!\s)){_END}",
         r"\1",
         "Pick up and knit 15 sts, k30 across instep, pick up and knit 15 sts.",
     ),
@@ -109,6 +114,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("needle", r"\b(?:with|using)\s+((?:us|size\s+us|size)\s*\d+(?:\.\d+)?\s+(?:circular\s+)?needles?)\s*,?\s+(?=[a-z*(\[])", r"change to \1. ", "With US 7 needles, cast on 160 sts."),
     _row("change", rf"\b(change\s+to\s+{_NEEDLES})\s+and\s+", r"\1. ", "Change to 3.75 mm needles and knit 2 rounds."),
     _row("rejoin", r"\b[Rr]ejoin\s+([A-Z]\w?)\b", r"with \1", "Rejoin MC, k to end.", exact=True),
+    _row("in|using|with", rf"\b((?:[Cc]ast\s+on|CO|[Pp]ick\s+up\s+and\s+knit)\s+{_N}(?:\s+{_STS})?)\s+(?:in|using|with)\s+(?:yarn\s+)?(MC|CC\d?|[A-Z])\b", r"with \2, \1", "Cast on 80 sts using A.", exact=True),
     _row("yarn", r"\b(?:re-?join|re-?attach|attach|join)\s+(?:the\s+)?yarn\s*(?:,\s*(?:and\s+)?|and\s+)?", KEPT, "With RS facing, rejoin yarn and k across left sleeve sts."),
     _row("knit|purl|work", rf"\b([Kk]nit|[Pp]url|[Ww]ork)\s+({_N})\s+({_ROUND})\s+(?:in\s+|with\s+)?(MC|CC\d?|[A-Z])\b", r"with \4, \1 \2 \3", "Knit 1 rnd in A.", exact=True),
     _row("", r"\b([KkPp]\s?\d*)\s+(?:with\s+)?(MC|CC\d?|[A-Z])(?=\s*[,;.)\]]|\s*$)", r"\1 in \2", "*K1 A, k1 B; rep from * to end.", exact=True, again=True),
@@ -118,7 +124,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("join", r"\b(?:pm|place\s+(?:an?\s+)?marker)(?:\s+for\s+[^,.;]*?)?\s*(?:,|and)\s*(?=join\b)", KEPT, "PM and join in the round."),
     _row("join", r"(?<=join)(?=\s*,\s*(?:being|taking)|\s*[.]|\s*$)", " in the round", "Join, being careful not to twist."),
     _row("and", r"(?<=\S),?\s*\band\s+(?:pm|place\s+(?:an?\s+)?marker)\b[^.,;]*(?=\s*[.]|\s*$)", KEPT, "Join in the round and place marker."),
-    _row("in", r"\b(?:begin|start|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b", "join in the round", "Continue in rounds."),
+    _row("in", r"(?<!\bto\s)\b(?:begin|start|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b", "join in the round", "Continue in rounds."),
     _row("join", rf"\b((?:cast\s+on|co)\s+{_N}\s+{_STS})\s*,?\s*(?:and\s+)?(?=join\b)", r"\1. ", "Cast on 120 sts and join in the round."),
     _row("turn", r"\bturn\s+and\s+(?=work\b)", "", "Turn and work in rows."),
     _row("marker", r"\bplace\s+(?:an?\s+)?(bor|end|side)\s+marker\b", r"place marker for \1", "Place BOR marker."),
@@ -134,7 +140,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("rep", rf"\b(rep(?:eat)?)\s+(?:the\s+last|the\s+prev(?:ious)?|prev(?:ious)?|these|those)\s+((?:{_N}\s+)?{_ROUND})", r"\1 last \2", "Rep these two rows three times more."),
     _row("rnd|round|row", rf"\b({_ROUND}\s+\d+)\s+(?:to|through|thru)\s+(?=\d)", r"\1-", "Rep rows 1 to 4 twice."),
     _row("patt", rf"\b(rep(?:eat)?\s+(?:last\s+(?:\S+\s+)?{_ROUND}|{_ROUND}\s+[\d\s,and-]*\d))\s+(?:for|to\s+form)\s+(?:the\s+)?patt(?:ern)?\b", r"\1 0 times more", "Rep these 4 rows for pattern."),
-    _row("rep", rf"\b(rep(?:eat)?\s+{_ROUND}\s+[\d\s,and-]*\d)(?=\s*[.]|\s*$)", r"\1 once more", "Rep rnd 2."),
     _row("knit|purl", rf"\b(knit|purl)\s+(?:every|all|each)\s+{_ROUND}\s+(?=until\b|for\b)", r"\1 ", "Knit every round until piece measures 10 cm."),
     _row("knit|work", rf"\b(?:knit|work)\s+({_LONG})\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*$)", r"work \2 for \1", "Work 5 cm in k2, p2 rib."),
     _row("knit|purl", rf"\b(knit|purl)\s+(?={_LONG}(?:[\s.,;]|$))", r"\1 for ", "Knit 5 cm."),
@@ -149,7 +154,11 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("across|all|round", rf"\b(k|p|knit|purl|work)\s+(?:across|around|all)(?:\s+(?:all|the|these|rem(?:aining)?))*(?:\s+(?:{_STS}|{_ROUND}))?{_END}", r"\1 to end", "K across all sts."),
     _row("last", rf"\b(to\s+last\s+{_N}\s+{_STS})\s+(?:of|in|on)\s+(?:the\s+)?(?:{_ROUND}|needle\b)", r"\1", "K to last 3 stitches of the round, ssk, k1."),
     _row("until", rf"\b(k|p|knit|purl|work)\s+until\s+({_N})\s+{_STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b", r"\1 to last \2 sts", "K until 3 sts rem, k2tog, k1."),
-    _row("cent|first|last|middle|next", rf"\b(k|p|knit|purl|bo|{_OFF})\s+(?:the\s+)?(?:next|first|last|cent(?:er|re)|middle)\s+(?=\d)", r"\1 ", "K20, BO center 20 sts, k to end."),
+    _row("next", rf"\b(k|p|knit|purl|bo|{_OFF})\s+(?:the\s+)?next\s+(?=\d)", r"\1 ", "K20, BO next 20 sts, k to end."),
+    _row("cent|first|last|middle", rf"\b(k|p|knit|purl|bo|{_OFF})\s+(?=(?P<said>(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+{_N}(?:\s+{_STS})?))(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+(?=\d)",
+        r"\1 ",
+        "K20, BO center 20 sts, k to end.",
+    ),
     _row("across|around|end", r"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*,?\s*(?:(?:rep(?:eat)?)\s+(?:from\s+\*\s+to\s+\*\s+)?)?(?:around|across|to\s+end)\b", r"*\1; rep from * to end", "Next rnd: *K8, k2tog* around."),
     _row("times", r"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*,?\s*(?=\S+\s+times\b)", r"(\1) ", "*K8, k2tog* 3 times, k to end."),
     _row("across|around|end", r"([)\]])\s*,?\s*(?:rep(?:eat)?\s+)?(?:around|across|to\s+end)\b", r"\1 to end", "Next round: (K8, k2tog) around."),
@@ -176,9 +185,10 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("chart", r"\b(?:follow|(?:beg(?:in|inning)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?|work(?:ing)?\s+from)\s+(?=(?:the\s+)?chart\b)", "work ", "Follow chart fern for 8 rnds."),
     # --- cast on, bind off, hold, pick up ---
     _row("bo", r"\bbo\b(?!\s*\d)", "bind off", "BO in patt."),
-    _row("needle", rf"\b(?:join\b[^.,;]*?\b(?:with|using)\s+(?:an?\s+|the\s+)?three[-\s]needle\s+bind[-\s]?off|(?:{_OFF}[^.,;]*?(?:with|using)\s+(?:an?\s+|the\s+)?)?three[-\s]needle\s+bind[-\s]?off)\b", "bind off with a three-needle bind-off", "Join shoulders with a three-needle bind-off."),
+    _row("needle", rf"\b(?:join\b(?P<said>[^.,;\d]*?)\b(?:with|using)\s+(?:an?\s+|the\s+)?three[-\s]needle\s+bind[-\s]?off|(?:{_OFF}(?:\s+(?:all|the|these|rem(?:aining)?|shoulder|both|sets|of|sts|stitches|together|tog))*\s+(?:with|using)\s+(?:an?\s+|the\s+)?)?three[-\s]needle\s+bind[-\s]?off)\b", "bind off with a three-needle bind-off", "Join shoulders with a three-needle bind-off."),
     _row("using", rf"\b({_OFF})((?:\s+(?:all|rem(?:aining)?|sts|stitches))*)\s+using\s+(?:an?\s+|the\s+)?(stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?\b", r"\1\2 with a \3 bind-off", "Bind off using a stretchy bind off."),
-    _row("grafting", rf"\bjoin\s+(?:the\s+)?({_N}\s+)?[a-z ]*?{_STS}\s+by\s+grafting\b", r"graft \1sts", "Join 8 underarm sts by grafting."),
+    _row("grafting", rf"\bjoin\s+(?:the\s+)?({_N}\s+)?(?P<said>[a-z ]*?){_STS}\s+by\s+grafting\b", r"graft \1sts", "Join 8 underarm sts by grafting."),
+    _row("at", rf"\b((?:bo|co|{_OFF}|cast\s+on)\s+{_N}(?:\s+{_STS})?(?:\s+for\s+[a-z][a-z ]*?)?)\s+at\s+(?:the\s+)?(?:beg|beginning|start)\s+of\s+(?:the\s+)?next\s+(?:row|rnd|round)\s*,\s*(?:then\s+|and\s+)?(?=(?:work|k|p|knit|purl)\b)", r"\1, ", "Bind off 5 sts at beg of next row, k to end."),
     _row("pick", r"\b(pick\s+up\s+and\s+)k(?=\s+\d)", r"\1knit", "Pick up and k 12 sts along gusset edge."),
     _row("hold|holder|needle|yarn", rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?(?:(?:next|last|first|rem(?:aining)?|these|foll(?:owing)?)\s+)*({_N})\s+{_STS}\s+(?:on|onto|to)\s+{_HELD_BY}", r"hold \1 sts", "K20, slip next 40 sts to waste yarn, CO 8, k to end."),
     _row("hold|holder|needle|yarn", rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:(?:all|the|rem(?:aining)?|these|those)\s+)*{_STS}\s+(?:on|onto|to)\s+{_HELD_BY}", "hold all sts", "Place all sts on hold for front."),

@@ -12,12 +12,26 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
+from stepper.project.asides import label_times
 from stepper.project.explaining import Explained, explain, meant_words, misspelt_head
-from stepper.project.instructions import Line, Remark, Sentence
+from stepper.project.instructions import (
+    Assumed,
+    Count,
+    Labelled,
+    Line,
+    Phrase,
+    Remark,
+    Rounds,
+    RowsCount,
+    Sentence,
+    WithYarn,
+    Worked,
+)
 from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
 from stepper.project.problems import Place, Problem
 from stepper.project.sentences import Builder, Head
 from stepper.project.sizes import find_size, nearest_size
+from stepper.project.stitchwork import Numbers
 
 EXAMPLES = (
     "Cast on 80 sts.",
@@ -106,6 +120,9 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
         return _for_sizes(text, only, place_of, words)
     read = understood(plain)
     label, side = read.label, read.side
+    foreign = _foreign(label, words)
+    if foreign:
+        return Reading(line=None, problems=(whole.problem(*foreign),))
     if isinstance(read.outcome, Stopped):
         told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES)
         problems = tuple(
@@ -125,19 +142,61 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     said = tuple(read.recast.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
-        return Reading(line=_line(label, Head(), remarks, text, whole))
+        open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+        return Reading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
 
     def printed_at(offset: int, length: int) -> Place:
         return place_of(*read.recast.place(read.start + offset, length))
 
     builder = Builder(place_of=printed_at, words=words.sizes)
     head, sentences = builder.build(read.outcome, inches=words.inches)
+    label, times = label_times(label) if label else (label, 0)
+    if times:
+        head = replace(head, times=Numbers((times,), whole))
+    if head.times is not None and not _one_row(sentences):
+        builder.problems.append(
+            whole.problem(
+                "a line for several rows gives what each of them is: one row.",
+                'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
+            )
+        )
     if builder.problems:
         return Reading(line=None, problems=tuple(builder.problems))
     if side:
         head = replace(head, side=side, rows=True)
-    said = (*said, *builder.said)
-    return Reading(line=_line(label, head, sentences, text, whole, said))
+    said = tuple(dict.fromkeys((*said, *builder.said)))
+    builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+    line = _line(label, head, sentences, text, whole, said)
+    return Reading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+
+
+_NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
+_NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
+
+
+def _one_row(sentences: tuple[Sentence, ...]) -> bool:
+    """Say whether a line gives one row, and no more than a yarn before it and a count behind."""
+    rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
+    if len(rest) != 1:
+        return False
+    (row,) = rest
+    once = isinstance(row, Worked) and isinstance(row.duration, Rounds) and row.duration.number.values == (1,)
+    return isinstance(row, Phrase | Labelled) or once
+
+
+def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
+    """Say what is wrong with a label that is the name of a yarn or of sizes, which would be passed over."""
+    name = (label or "").strip()
+    if name and (name in words.names or re.fullmatch(r"MC|CC\d?", name)):
+        return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
+            f'Write "With {name}, ..." for the yarn, or "Chart {name}" for a chart.'
+        )
+    parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", name) if part]
+    if parts and all(find_size(part, words.size_names) is not None for part in parts):
+        return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
+            f'Write "Size {name} only: ..." for a line of that size.'
+        )
+    return None
 
 
 def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words) -> Reading:
@@ -152,19 +211,23 @@ def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words)
     return read_line(_SPACES.sub(" ", text), place, words)
 
 
-_SIZES_ONLY = re.compile(r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)", re.I)
+_SIZES_ONLY = re.compile(
+    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)\s+only\s*:\s*(?=\S)",
+    re.I,
+)
 
 
 def _for_sizes(
     text: str, only: re.Match[str], place_of: Callable[[int, int], Place], words: Words
 ) -> Reading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
-    names = [name for name in re.split(r"\s*(?:,|&|\band\b)\s*", only.group(1)) if name]
+    group = 1 if only.group(1) else 2
+    names = [name for name in re.split(r"\s*(?:,|&|\band\b)\s*", only.group(group)) if name]
     found = [find_size(name, words.size_names) for name in names]
     places = tuple(size for size in found if size is not None)
     if len(places) != len(names):
         missing = names[found.index(None)]
-        place = place_of(only.start(1), len(only.group(1)))
+        place = place_of(only.start(group), len(only.group(group)))
         hint = nearest_size(missing, words.size_names)
         return Reading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
     start = only.end()

@@ -112,3 +112,49 @@ def test_markers_are_removed_all_at_once() -> None:
     kept = plan_of(project("Cast on 40 sts. Join in the round.\nPlace marker every 10 sts.\nKnit 1 rnd.\nRemove all markers.\nKnit 1 rnd.\nBind off."))
     assert [round_.markers for round_ in kept.rounds[1:3]] == [(10, 20, 30), ()]
     assert [round_.markers for round_ in plan.rounds[1:4]] == [(), (), ()]
+
+
+@pytest.mark.parametrize("words", ["K8, k2tog around", "K8, k2tog across", "K8, k2tog to end", "K8, k2tog to end of rnd"])
+def test_two_readings_of_a_round_to_the_end_are_told_and_the_count_chooses(words: str) -> None:
+    """k8 and twelve k2tog's in a row, or (k8, k2tog) all the way: 14 or 18 of 20. Source: worked by hand."""
+    head = "Cast on 20 sts. Join in the round.\n"
+    for count, after in (("", 18), (" 18 sts.", 18), (" 14 sts.", 14)):
+        plan = plan_of(project(f"{head}{words}.{count}\nBind off.", sizes="S", size="S"))
+        assert plan.rounds[1].after == after
+        (told,) = [caution.text for caution in plan.warnings]
+        assert "18 stitches" in told
+        assert "14 stitches" in told
+    assert "prints 16" in faults(project(f"{head}{words}. 16 sts.\nBind off.", sizes="S", size="S"))
+
+
+def test_one_reading_is_not_told() -> None:
+    """Plain stitches to the end, or stitches behind a marker, mean one thing."""
+    head = "Cast on 20 sts. Join in the round.\nK10, pm, k to end.\n"
+    for line in ("K8, k to end.", "K to marker, sm, k2tog to end.", "(K8, k2tog) to end."):
+        assert plan_of(project(f"{head}{line}\nBind off.", sizes="S", size="S")).warnings == ()
+
+
+def test_standing_at_a_marker_to_marker_means_the_next_one() -> None:
+    """Markers at 10, 20 and 30 of 40: the second pass begins at the second marker and works to the third."""
+    head = "Cast on 40 sts. Join in the round.\nK10, pm, k10, pm, k10, pm, k to end.\n"
+    line = "[K to marker, k2tog, k to 2 sts before next marker, ssk] twice. 36 sts."
+    plan = plan_of(project(f"{head}{line}\nBind off.", sizes="S", size="S"))
+    assert plan.rounds[2].shaping == (10, 18, 30, 38)
+    assert rows("K10, pm, k20, pm, k to end.\nK to marker, k to marker, k2tog, k to end.")[1] == "k10, k20, k2tog, k8"
+
+
+def test_a_stretch_of_no_stitches_before_a_marker_stays_one() -> None:
+    """"K1, kfb, k to marker, sm" where only two stitches lie before the marker: it is not the next one."""
+    assert rows("K2, pm, k20, pm, k to end.\nK1, kfb, k to marker, sm, k to end.")[1] == "k1, kfb, sm, k38"
+
+
+def test_the_first_marker_is_not_one_that_comes_later() -> None:
+    """A marker that is behind cannot be worked to."""
+    head = "Cast on 40 sts. Join in the round.\nK10, pm, k20, pm, k to end.\n"
+    assert "first marker" in faults(project(f"{head}K20, k to first marker, k to end.\nBind off.", sizes="S", size="S"))
+
+
+def test_stitches_in_hand_are_purled_across_where_the_line_purls() -> None:
+    """"Purl across back" is no knitted row."""
+    assert rows("Purl across back.") == ["purl"]
+    assert rows("K across back.") == ["knit"]

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.condense import laid_flat
-from stepper.plan.evenly import even_round, tallied
+from stepper.plan.evenly import even_round, purled, tallied
 
 
 def test_the_blended_round_of_the_scenario() -> None:
@@ -73,3 +73,12 @@ def test_what_cannot_be_done_is_refused() -> None:
         even_round(10, 40, yarn="MC", flat=False)
     with pytest.raises(ValueError, match=r"."):
         even_round(10, 3, yarn="MC", flat=False)
+
+
+def test_a_purled_round_looks_from_behind_as_the_knitted_one() -> None:
+    """Each stitch has its twin of the other side: k and p, m1 and m1p, k2tog and p2tog (check-values 1.7.4)."""
+    for after in (25, 16):
+        knitted, _ = even_round(20, after, yarn="MC", flat=True)
+        purl = laid_flat(purled(knitted))
+        assert [run.times for run in purl] == [run.times for run in laid_flat(knitted)]
+        assert {run.stitch for run in purl} == ({"p", "m1p"} if after > 20 else {"p", "p2tog"})

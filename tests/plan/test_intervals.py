@@ -137,3 +137,11 @@ def test_times_behind_other_rounds_may_be_in_all() -> None:
         plan = plan_of(project(f"{words} {count}"))
         assert [each.index for each in plan.rounds if each.shaping] == at
     assert any("in all" in each.text for each in plan_of(project(words)).warnings)
+
+
+def test_shaping_falls_on_the_side_that_its_interval_names() -> None:
+    """"Every RS row" is a right-side row, also where the round itself names no side; the other side is refused."""
+    work = "Cast on 20 sts.\nWork flat.\nInc row{}: K1, m1, k to end.\nKnit 1 row.\nWork inc row every {} row 2 times. 22 sts.\nBind off."
+    rows = plan_of(project(work.format("", "RS"))).rounds
+    assert [row.side for row in rows[1:-1] if row.after > row.before] == ["RS", "RS"]
+    assert "asked for on WS rows" in faults(project(work.format(" (RS)", "WS")))

@@ -116,3 +116,45 @@ def test_a_count_printed_with_a_round_that_is_called_later_is_checked() -> None:
     assert plan_of(project(words.format("2 sts dec'd."))).rounds[-1].after == 36
     assert "prints 3 stitches lost" in faults(project(words.format("3 sts dec'd.")))
     assert "prints 37 stitches" in faults(project(words.format("37 sts.")))
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Next 4 rnds", "Following 4 rounds", "Foll 4 rnds", "For the next 4 rounds", "The following four rounds", "Next four rnds"],
+)
+def test_a_head_for_several_rounds_works_each_of_them(head: str) -> None:
+    """"Following 4 rounds: …" is four rounds, and its printed count is that of the fourth."""
+    start = "Cast on 20 sts. Join in the round.\n"
+    plan = plan_of(project(f"{start}{head}: K1, k2tog, k to end. 16 sts.\nBind off.", sizes="S", size="S"))
+    assert [round_.after for round_ in plan.rounds[1:-1]] == [19, 18, 17, 16]
+    assert "prints 17" in faults(project(f"{start}{head}: K1, k2tog, k to end. 17 sts.\nBind off.", sizes="S", size="S"))
+
+
+def test_a_head_for_several_rows_may_have_a_number_for_each_size() -> None:
+    """"Next 2 (4, 6) rows" are four in size M."""
+    assert len(sides("Next 2 (4, 6) rows: K to end.")) == 4
+    assert sides("Next 2 rows (WS): Purl.")[0] == ("WS", "purl")
+
+
+def test_a_label_may_say_how_often_its_round_is_worked() -> None:
+    """"Inc round (work 3 times)" is three rounds, under the name by which it is called again."""
+    work = "Cast on 20 sts. Join in the round.\nInc round (work 3 times): K1, m1, k to end. 23 sts.\nWork inc round. 24 sts.\nBind off."
+    assert [round_.after for round_ in plan_of(project(work, sizes="S", size="S")).rounds[1:-1]] == [21, 22, 23, 24]
+
+
+def test_what_a_line_leaves_open_is_told_with_its_place() -> None:
+    """"Gusset marker" is taken as the next marker of the row, as markers have no names; she can judge."""
+    work = "Cast on 20 sts. Join in the round.\nK10, pm, k to end.\nK to gusset marker, m1, k to end.\nBind off."
+    (told,) = plan_of(project(work, sizes="S", size="S")).warnings
+    assert told.line == 20
+    assert "gusset marker" in told.text
+
+
+def test_a_line_for_all_rows_of_a_side_gives_a_row() -> None:
+    """Anything else was taken for stockinette."""
+    assert sides("Row 1 (RS): *K1, p1; rep from * to end.\nRow 2 and all WS rows: Work in pattern.\nRow 3: Knit.")[1] == (
+        "WS",
+        "*k1, p1; rep from * to end",
+    )
+    bad = "Cast on 10 sts.\nRow 1 (RS): Knit.\nRow 2 and all WS rows: Decrease evenly to 8 sts.\nRow 3: Knit.\nBind off."
+    assert "gives one row" in faults(project(bad))

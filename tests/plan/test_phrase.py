@@ -122,3 +122,12 @@ def test_casting_on_alone_leaves_the_rest_unworked() -> None:
     """Stitches that only come or go do not ask for the rest of the round."""
     assert flat("Cast on 8 sts.", 12) == [("co", 8), ("rest", 12)]
     assert laid_flat(work("Cast on 8 sts.", 0).items) == (Run("co", 8, "MC"),)
+
+
+@pytest.mark.parametrize("line", ["BO 5 sts for armhole.", "Bind off 5 sts.", "Cast off 5 sts for the neck."])
+def test_a_bind_off_that_leaves_stitches_unworked_says_so(line: str) -> None:
+    """The other 15 stitches would be left on the needle without a word."""
+    with pytest.raises(MisfitError, match="how the other 15 are worked"):
+        work(line, 20)
+    assert work(line.rstrip(".") + ", k to end.", 20).after == 15
+    assert work(line, 5).after == 0

@@ -32,3 +32,10 @@ def test_more_rounds_than_any_garment_has_are_a_slip() -> None:
     """Rounds without end would fill the memory, whether one number asks for them or several together."""
     assert "more than any garment" in faults(project("Cast on 8 sts.\nKnit 9 rounds.\nRep last 9 rounds 9999 times."))
     assert "more rounds than any has" in faults(project("Cast on 8 sts.\n" + "Knit 9999 rounds.\n" * 3))
+
+
+def test_a_round_in_a_yarn_that_the_file_has_not_is_a_fault() -> None:
+    """"K1 in B" without a B would be counted, weighed and drawn as nothing."""
+    work = "Cast on 20 sts. Join in the round.\n*K1 in {}, k1 in A; rep from * to end.\nBind off."
+    assert plan_of(project(work.format("MC"))).rounds[1].after == 20
+    assert 'there is no yarn "B"' in faults(project(work.format("B")))

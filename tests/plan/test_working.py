@@ -59,3 +59,22 @@ def test_a_repeat_whose_times_may_count_the_first_takes_the_reading_that_fits() 
     told = plan_of(project(work.format(17))).warnings
     assert "3 times on top of the once" in told[0].text
     assert "read as 3 times in all, which alone fits" in told[0].text
+
+
+def test_an_even_change_is_worked_in_the_stitch_that_the_line_names() -> None:
+    """"Purl 1 row, increasing evenly" is no knitted row, on whichever side it falls."""
+    lines = "Cast on 20 sts. Work flat.\n{} 1 row, increasing evenly to 25 sts.\n{} 1 row, decreasing evenly to 20 sts.\nBind off."
+    for first, second in (("Purl", "Knit"), ("Knit", "Purl")):
+        rows = plan_of(project(lines.format(first, second))).rounds[1:3]
+        for row, word in zip(rows, (first, second), strict=True):
+            assert {run.stitch[0] for run in row.runs if run.stitch != "m1p"} <= ({"p"} if word == "Purl" else {"k", "m"})
+    assert [row.after for row in rows] == [25, 20]
+
+
+def test_bound_off_at_the_beginning_of_rows_is_rows() -> None:
+    """In the round there is no beginning of the next row: it is turned after each."""
+    for words in ("at beg of next 2 rows", "for underarm at beg of next 2 rows", "at begin of the next 2 rows",
+                  "for armholes at the beginning of each of the next 2 rows"):  # fmt: skip
+        plan = plan_of(project(f"Cast on 20 sts.\nBind off 4 sts {words}. 12 sts.\nBind off."))
+        assert [(row.side, row.after) for row in plan.rounds[1:3]] == [("RS", 16), ("WS", 12)]
+        assert [run.stitch for run in plan.rounds[2].runs] == ["bo", "p"]

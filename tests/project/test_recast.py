@@ -92,3 +92,30 @@ def test_words_that_change_no_stitch_are_said_with_the_line() -> None:
         ("using the backward loop method", "with RS facing"),
     ]
     assert "Weave in ends" in " ".join(plan.rounds[-1].remarks)
+
+
+@pytest.mark.parametrize("lead", ["Do not break yarn; ", "Don't cut yarn, ", "Do not break yarn. ", "Weave in ends, then "])
+def test_what_stands_behind_a_remark_is_knitted(lead: str) -> None:
+    """"Do not break yarn; k10, k2tog, …" swallowed the round."""
+    line = f"{lead}k10, k2tog, k to end. 19 sts."
+    assert said(f"Cast on 20 sts. Join in the round.\n{line}\nBind off.") == ["k10, k2tog, k8", "bind off"]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Place marker and join to begin working in the round.",
+        "Join to begin working in the round.",
+        "PM and join for working in the rnd.",
+        "Join to work in rnds, being careful not to twist.",
+    ],
+)
+def test_joining_takes_up_no_yarn(line: str) -> None:
+    """"Join to begin" is the join in the round, and "to" no yarn."""
+    assert said(f"Cast on 20 sts.\n{line}\nKnit 2 rounds.\nBind off.") == ["knit", "knit", "bind off"]
+
+
+def test_a_yarn_named_behind_the_cast_on_is_taken_up() -> None:
+    """"Cast on 80 sts using A" is in A, and so is what follows."""
+    plan = plan_of(project("Cast on 20 sts using A.\nKnit 1 round.\nBind off."))
+    assert {run.yarn for round_ in plan.rounds for run in round_.runs} == {"A"}

@@ -20,7 +20,8 @@ def test_shaping_at_the_ends_of_rows_needs_no_name() -> None:
     assert counts(head + "Inc 1 st at each end of every 4th row 2 times.") == [20, 20, 20, 22, 22, 22, 22, 24]
     assert counts(head + "Dec 1 st at the beginning of next row.") == [19]
     assert counts(head + "Dec 1 st at each end of next 3 rows.") == [18, 16, 14]
-    assert counts(head + "Decrease 1 st at each side every RS row 2 times.") == [20, 18, 18, 16]
+    assert counts(head + "Decrease 1 st at each side every RS row 2 times.") == [18, 18, 16]
+    assert counts(head + "Knit 1 row.\nDecrease 1 st at each side every RS row 2 times.") == [20, 20, 18, 18, 16]
 
 
 def test_next_and_every_has_two_readings_and_both_are_told() -> None:

@@ -25,11 +25,14 @@ from stepper.project.stitchwork import Several, Until, Work
 from stepper.project.wording import EXAMPLES, Reading, Words, read_line
 
 
+def place_of(offset: int, length: int) -> Place:
+    """Count columns from 1 on one line."""
+    return Place(line=1, column=offset + 1, length=length)
+
+
 def read(text: str, sizes: int = 6) -> Reading:
     """Read a line as if it were the first of a file."""
-    return read_line(
-        text, lambda offset, length: Place(line=1, column=offset + 1, length=length), Words(sizes=sizes)
-    )
+    return read_line(text, place_of, Words(sizes=sizes))
 
 
 def only(text: str, sizes: int = 6) -> object:
@@ -267,3 +270,46 @@ def test_a_stop_after_an_abbreviation_ends_the_sentence() -> None:
         reading = read(line)
         assert reading.line is not None, reading.problems
         assert len(reading.line.sentences) == 2
+
+
+def test_a_line_for_one_size_need_not_say_size() -> None:
+    """"L only: …" is for that size alone, and not a name of the line that is worked in every size."""
+    words = Words(sizes=3, size_names=("S", "M", "L"))
+    for line in ("L only: Knit 2 rounds.", "Size L only: Knit 2 rounds.", "For size L: Knit 2 rounds."):
+        made = read_line(line, place_of, words).line
+        assert made is not None
+        assert (made.only, made.label) == ((2,), None)
+    problem = read_line("XL only: Knit 2 rounds.", place_of, words).problems[0]
+    assert 'no size "XL"' in problem.message
+
+
+@pytest.mark.parametrize(("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S and L: Knit 2 rounds.", "Size S and L only")])
+def test_a_label_that_is_a_yarn_or_sizes_is_refused(line: str, told: str) -> None:
+    """Taken for a name, the yarn would not be taken up and the line would be worked in every size."""
+    problem = read_line(line, place_of, Words(sizes=3, names={"MC"}, size_names=("S", "M", "L"))).problems[0]
+    assert told in problem.hint
+
+
+def test_a_line_for_several_rows_gives_one_row() -> None:
+    """"Next 2 rows: knit 4 rows" says two things."""
+    made = read("Next 2 rows: K2, p2, k to end. 80 sts.").line
+    assert made is not None
+    assert made.times is not None
+    assert made.times.values == (2,)
+    assert "one row" in read("Next 2 rows: Knit 4 rows.").problems[0].message
+
+
+def test_do_not_turn_is_told_as_changing_nothing() -> None:
+    """The side of the next row is counted as after any row; she has to know."""
+    made = read("Knit 1 row. Do not turn.").line
+    assert made is not None
+    assert made.said == ("Do not turn",)
+    assert "other side" in made.assumed[0].text
+
+
+def test_a_problem_in_free_words_stands_under_the_word() -> None:
+    """The column is that of the word, and the hint says what to do with it."""
+    line = "Bind off 4 sts for underarm twice."
+    problem = read(line).problems[0]
+    assert (problem.column, problem.length) == (line.index("twice") + 1, len("twice"))
+    assert "Note:" in problem.hint

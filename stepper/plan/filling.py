@@ -1,0 +1,96 @@
+"""Numbered rows that are filled by working others again: `Rows 3-10: Repeat rows 1-2.` No I/O.
+
+The numbers say how far it goes: whole repeats of the rows named, up to the last number, or the line is
+refused. A number of times in the line has to say the same.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.needles import Needles, Template
+from stepper.project.instructions import Line, Repeated, Times
+from stepper.project.problems import one_of
+
+
+def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Give a round for each number of a line that repeats others.
+
+    Args:
+        line: The line, with its numbers.
+        repeated: What it repeats.
+        needles: The knitting as it stands before the first of the numbers.
+
+    Returns:
+        As many rounds as the line has numbers; none, reported, where they do not come out.
+    """
+    cycle = _cycle(repeated, needles)
+    rows = len(line.numbers)
+    if not cycle:
+        return ()
+    times, over = divmod(rows, len(cycle))
+    if over:
+        needles.report(
+            line.place,
+            f"the line is for {rows} rows, and the {len(cycle)} it repeats do not fill them: "
+            f"{over} are left over.",
+            f"{one_of(str(len(cycle) * n) for n in (times, times + 1) if n)} rows would be whole repeats.",
+        )
+        needles.lose()
+        return ()
+    if not _says_so(repeated, times, needles):
+        needles.report(
+            repeated.place,
+            f"the line is for {rows} rows, which is {times} times the {len(cycle)} it repeats, "
+            "but says otherwise.",
+            "Write the rows alone, or how often without the rows.",
+        )
+        needles.lose()
+        return ()
+    return cycle * times
+
+
+def _cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    if repeated.numbers:
+        missing = [number for number in repeated.numbers if number not in needles.numbered]
+        if missing:
+            known = one_of(str(number) for number in sorted(needles.numbered)) or "none"
+            needles.miss(
+                repeated.place,
+                f"round {one_of(map(str, missing))} has not been written out in this section.",
+                f"The rounds written out are {known}.",
+            )
+            return ()
+        return tuple(needles.numbered[number] for number in repeated.numbers)
+    return last_rounds(repeated, needles)
+
+
+def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Give the last so many rounds; without a number those just written out, if nothing was worked since."""
+    if repeated.last is None:
+        rounds, end = needles.written
+        if not rounds or end != len(needles.drafts):
+            needles.miss(
+                repeated.place,
+                "the line does not say how many rounds are repeated.",
+                'Write how many: "rep last 2 rounds", or their numbers.',
+            )
+            return ()
+        return rounds
+    wanted = repeated.last.of(needles.size)
+    drafts = needles.drafts[needles.section_start :]
+    history = [draft.template for draft in drafts if draft.template is not None]
+    if len(history) < wanted:
+        needles.miss(repeated.place, f"only {len(history)} rounds come before this line in the section.")
+        return ()
+    return tuple(history[-wanted:]) if wanted else ()
+
+
+def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
+    """Say whether the line's own number of times agrees with the rows it is for; none agrees with all."""
+    if repeated.implied:
+        return True
+    duration = repeated.duration
+    if not isinstance(duration, Times):
+        return False
+    said = duration.number.of(needles.size)
+    in_all = times + 1 if not duration.more else times
+    return said in (times, in_all)

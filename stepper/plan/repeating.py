@@ -1,0 +1,44 @@
+"""What a repeat inside a round comes to, and how it is said where it does not fit. Pure functions; no I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Item, Run
+from stepper.project.stitchwork import Mark, Several, Until
+
+
+def _alike(one: Run, other: Run) -> bool:
+    return (one.stitch, one.yarn) == (other.stitch, other.yarn)
+
+
+def run_together(items: list[Item]) -> list[Item]:
+    """Make one run of equal stitches side by side: the plain row of a chart is read as one stretch."""
+    made: list[Item] = []
+    for item in items:
+        last = made[-1] if made else None
+        if isinstance(item, Run) and isinstance(last, Run) and _alike(item, last):
+            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
+        else:
+            made.append(item)
+    return made
+
+
+def goes_by_markers(element: Several) -> bool:
+    """Say whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
+    to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
+    return to and any(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
+
+
+def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
+    """Say that a repeat does not divide the stitches it has, and on how many it would. Unit: stitches."""
+    fits, over = divmod(max(room, 0), unit)
+    below, above = count - over, count + unit - over
+    message = (
+        f"the repeat of {unit} stitches does not divide the {room} it has: {fits} repeats leave {over} over."
+    )
+    near = f"{below} or {above}" if below > 0 else f"{above}"
+    return message, f"It would fit on {near} stitches instead of {count}."
+
+
+def said_so_often(code: str, times: int) -> str:
+    """Quote a stitch worked so often as it is printed: `k8`, `k2tog`, `k2tog × 3`."""
+    return f"{code}{times}" if len(code) == 1 else f"{code} × {times}" if times > 1 else code

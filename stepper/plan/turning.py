@@ -1,0 +1,62 @@
+"""How short rows are turned: as the pattern says, or as is taken for granted, which is told once. No I/O.
+
+German short rows stand in for a pattern that only says "turn": every method reaches the same stitches, and a
+double stitch needs no second word in the row that closes the gap. "Wrap and turn" anywhere in a section
+settles it.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.model import flatten
+from stepper.plan.needles import Needles, Template
+from stepper.plan.phrase import Worked
+from stepper.project.instructions import Line, Phrase, TurnMethod
+from stepper.project.stitchwork import Element, Several, TurnHere
+
+_TURNING = (
+    "nothing says how short rows are turned: taken as German short rows, with a double stitch at every turn. "
+    'Write "wrap and turn" in the line, or "short_rows: wrap" (or "german", or "plain") in the section.'
+)
+
+
+def tell_turning(template: Template, worked: Worked, needles: Needles) -> None:
+    """Take the method of turning that a line names; say once which was taken where none does."""
+    said = turning_of(template.elements)
+    if said:
+        needles.method, needles.turned_at = said, None
+    elif worked.turned and not needles.method and not needles.slipped:
+        needles.turned_at = needles.turned_at or template.place
+    doubled = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
+    begun = needles.gap is not None and doubled is not None and doubled.stitch == "ds"
+    passed = worked.left.passed and not needles.slipped
+    if (
+        needles.turned_at is not None
+        and not needles.turning_told
+        and not needles.method
+        and (begun or passed)
+    ):
+        needles.turning_told = True
+        needles.warn(needles.turned_at, _TURNING)
+
+
+def turning_of(elements: tuple[Element, ...]) -> str:
+    """Give how a line says that it turns: `wrap` or `german`; empty where it does not say."""
+    for element in elements:
+        said = element.method if isinstance(element, TurnHere) else ""
+        if isinstance(element, Several):
+            said = turning_of(element.elements)
+        if said:
+            return said
+    return ""
+
+
+def turned_in(lines: tuple[Line, ...]) -> str:
+    """Give how the first line of a section that says so turns; empty if none says, or if one sets it."""
+    for line in lines:
+        for sentence in line.sentences:
+            if isinstance(sentence, TurnMethod):
+                return ""
+            said = turning_of(sentence.elements) if isinstance(sentence, Phrase) else ""
+            if said:
+                return said
+    return ""

@@ -1,0 +1,119 @@
+"""Words beside an instruction - a name, a place, a label - and whether they instruct themselves. No I/O.
+
+The name of a part, the words that say along which edge stitches are picked up, a label and a remark are free
+text. Free text may hide an instruction: "bind off 4 sts for underarm every other row". Words that say what to
+do, how often or in which rows are therefore never taken as part of it: the line is refused instead.
+"""
+
+from __future__ import annotations
+
+import re
+
+_STITCHES = (
+    r"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|sss?[kp]|skpo?|sk2po?|s2k?pp?|cdd|m1\w*|kfbf?|pfb|[kp]\d?f&b|kyok|"
+    r"yo|yon|yfwd|yrn|psso|p2sso|mb|w&t|mds|pm|slm|rm|bo|co|pu"
+)
+_VERBS = (
+    r"knit|purl|knitting|purling|inc|dec|incr|increas(?:e|ing|es|ed)|decreas(?:e|ing|es|ed)|turn|turning|repeat|rep|"
+    r"work(?:ing)?(?=\s+(?:to|in|until|for|across|even|straight|flat|back|\d|as\b|all\b|rows?\b|rnds?\b|rounds?\b))|"
+    r"join(?:ing)?(?=\s+(?:in|for|to|and)\b)|(?:bind(?:ing)?|cast(?:ing)?)\s+(?:on|off)(?!\s+(?:edge|edges|row|sts|stitches|"
+    r"method|technique)\b)|pick(?:ing)?\s+up|place|hold|slip|remove|change|switch|break|cut|continue|cont"
+)
+_OFTEN = (
+    r"twice|thrice|times?|again|repeatedly|alternately|alt|alternate|every|each|both|rows?|rnds?|rounds?|until|while|unless|"
+    r"except|without|not|n't|only|more|less|fewer|then|\d+|one|two|three|four|five|six|seven|eight|nine|ten|"
+    r"to\s+(?:the\s+)?(?:last|end|marker)"
+)
+_TOOLS = r"smaller|larger|(?:with|using|in)\s+(?:(?-i:MC|CC\d?|[A-Z])\b|yarn\s+[a-z]\b)"
+_PLACES = (
+    r"(?:at\s+)?(?:the\s+)?(?:end|beg(?:inning|in)?|start)\s+of\s+(?:the\s+|this\s+)?(?:rows?|rnds?|rounds?)\b|"
+    r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+\d)|row(?:s|-)?\s*(?:ends?|edges?)\b"
+)
+"""Places named with such words that instruct nothing: the end of the row, the cast-on edge, row ends."""
+
+_INSTRUCTING = re.compile(
+    rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
+)
+_ROWS = re.compile(
+    rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
+    r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
+    re.I,
+)
+
+
+_LABEL = re.compile(
+    rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|once\s+more|more\s+times|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
+    r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
+    r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
+    r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|then|also|again|rs|ws|"
+    r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except)(?![\w-])",
+    re.I,
+)
+"""Words in a label that say how often, in which rows, on which needle or for whom: no name of a line."""
+_LABEL_VERBS = re.compile(
+    r"(?:(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
+    r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
+    r"(?:begin|start)(?:ning|ing)?\s+(?:with|on|at|in|work|working|from))\s)",
+    re.I,
+)
+"""Words that begin an instruction."""
+_NAMED = re.compile(
+    r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
+)
+_WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
+
+
+def label_times(label: str) -> tuple[str, int]:
+    """Take how often it is worked off a label: `Inc round (work 3 times)`.
+
+    Returns:
+        The label, and how often; 0 if it does not say.
+    """
+    match = _WORK_TIMES.search(label)
+    name = label[: match.start()].strip(" ,") if match else label
+    if match is None or not re.search(r"\b(?:round|rnd|row)$", name, re.I):
+        return label, 0
+    return name, int(match.group(1) or 2)
+
+
+def label_instructs(label: str) -> str:
+    """Give the words of a label that instruct (`Decrease round, every 4th round`); empty if it only names."""
+    name, _ = label_times(label)
+    if re.match(r"(?:for\s+)?sizes?\b", name, re.I):
+        return ""  # a line for some sizes, which is told from a label by their names
+    found = _LABEL.search(name)
+    if found is not None:
+        return found.group()
+    begun = _LABEL_VERBS.match(f"{name} ")
+    if begun is None:
+        return ""
+    verb = begun.group().split()[0].lower() not in ("with", "using", "on", "in", "at", "for", "from")
+    if verb and _NAMED.search(name) and len(name.split()) <= 4:
+        return ""  # "Knit round", "Joining round"
+    return begun.group().strip()
+
+
+def instructs(words: str) -> re.Match[str] | None:
+    """Find the first word of a name or a place that says what to do, how often or in which rows.
+
+    Args:
+        words: The words, without those that introduce them.
+
+    Returns:
+        The match, its offset counted in `words`; None if the words only name or place something.
+    """
+    return _first(_INSTRUCTING, words)
+
+
+def commands(words: str) -> re.Match[str] | None:
+    """Find the first word of a remark that works stitches or rows; numbers alone are only said."""
+    return _first(_ROWS, words)
+
+
+def _first(pattern: re.Pattern[str], words: str) -> re.Match[str] | None:
+    return next((match for match in pattern.finditer(words) if match.group("place") is None), None)
+
+
+def hides(word: str, words: str) -> str:
+    """Say that a word may be an instruction of its own."""
+    return f'"{word}" in "{" ".join(words.split())}" may say what to do or how often, and is not passed over.'

@@ -1,0 +1,123 @@
+"""Numbered rows filled by others, and rows repeated without a number. The wordings are common practice in print."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.problems import Problem
+from tests.plan.test_compile import compiled, plan_of
+from tests.project.samples import project
+
+ROUNDS = "Cast on 20 sts. Join in the round.\nRnd 1: Knit.\nRnd 2: K1, k2tog, k to end.\n"
+ROWS = ROUNDS.replace(" Join in the round", " Work flat").replace("Rnd", "Row")
+
+
+def counts(work: str, *, sizes: str = "S", size: str = "S") -> list[int]:
+    """Give the stitches after each round, the cast-on left out."""
+    return [round_.after for round_ in plan_of(project(work, sizes=sizes, size=size)).rounds[1:]]
+
+
+def first_problem(work: str, *, sizes: str = "S", size: str = "S") -> Problem:
+    """Give the first thing wrong with lines that must not come out."""
+    outcome = compiled(project(work, sizes=sizes, size=size))
+    assert outcome.plan is None
+    return outcome.problems[0]
+
+
+@pytest.mark.parametrize("repeat", ["Repeat rows 1-2", "Rep rows 1 and 2", "rep rows 1 to 2", "Rep rows 1-2 4 times", "Rep rows 1-2 4 times more"])
+def test_a_range_of_rows_is_filled_by_whole_repeats(repeat: str) -> None:
+    """"Rows 3-10: Repeat rows 1-2" are rows 3 to 10: ten rows in all, five of them decreases."""
+    plan = plan_of(project(f"{ROWS}Rows 3-10: {repeat}. 15 sts.\nBind off.", sizes="S", size="S"))
+    rows = plan.rounds[1:-1]
+    assert [row.after for row in rows] == [20, 19, 19, 18, 18, 17, 17, 16, 16, 15]
+    assert [row.side for row in rows] == ["RS", "WS"] * 5
+
+
+@pytest.mark.parametrize("count", [14, 16])
+def test_the_count_behind_a_range_of_rows_is_checked_in_every_size(count: int) -> None:
+    """A printed count is an oracle wherever it stands; one stitch off is a fault of the page or of the reading."""
+    lines = ROWS.replace("20 sts", "20 (24, 28) sts") + "Rows 3-10: Repeat rows 1-2. {} sts.\nBind off."
+    right = "15 (19, 23)"
+    assert counts(lines.format(right), sizes="S (M, L)", size="M")[-2] == 19
+    assert "prints" in first_problem(lines.format(f"{count} (19, 23)"), sizes="S (M, L)", size="M").message
+    assert "prints" in first_problem(lines.format(f"15 (19, {count})"), sizes="S (M, L)", size="M").message
+
+
+def test_a_count_behind_any_numbered_row_is_checked() -> None:
+    """Not only behind stitches written out: an even increase of a numbered round has one too."""
+    even = ROUNDS + "Rnd 3: Increase evenly to 30 sts. {} sts.\nBind off."
+    assert counts(even.format(30))[-2] == 30
+    assert "prints 31" in first_problem(even.format(31)).message
+
+
+def test_rows_that_do_not_make_whole_repeats_are_refused() -> None:
+    """Seven rows of a repeat of two would end in its middle, and the next row would be the wrong one."""
+    problem = first_problem(ROWS + "Rows 3-9: Repeat rows 1-2.\nBind off.")
+    assert "1 are left over" in problem.message
+    assert "6 or 8 rows" in problem.hint
+    assert "says otherwise" in first_problem(ROWS + "Rows 3-10: Repeat rows 1-2 3 times more.\nBind off.").message
+
+
+def test_two_rows_repeat_two_rows_once() -> None:
+    """"Row 4 and 5: Repeat rows 2 and 3 once more" is two rows, not four."""
+    rows = "Cast on 20 sts. Work flat.\nRow 1: Knit.\nRow 2: K1, k2tog, k to end.\nRow 3: Purl.\n"
+    assert counts(rows + "Row 4 and 5: Repeat rows 2 and 3 once more. 18 sts.\nBind off.") == [20, 19, 19, 18, 18, 0]
+    assert counts(rows + "Row 4: Rep row 2. 18 sts.\nRow 5: Rep row 1.\nBind off.") == [20, 19, 19, 18, 18, 0]
+
+
+def test_filled_rows_can_be_repeated_by_their_numbers() -> None:
+    """Rows 3 to 6 are rows of the numbering like those written out."""
+    assert counts(ROWS + "Rows 3-6: Rep rows 1-2. 17 sts.\nRep rows 5-6 once more. 16 sts.\nBind off.")[-2:] == [16, 0]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Repeat these rounds", "Rep the last rounds", "Rep these rnds", "Rep last rnds", "Repeat the previous rounds"],
+)
+def test_these_rounds_are_all_of_the_numbering_just_written(words: str) -> None:
+    """"Repeat these rounds 4 times" repeats both rounds of the two written out, not the last alone."""
+    assert counts(f"{ROUNDS}{words} 4 times. 15 sts.\nBind off.")[-4:] == [16, 16, 15, 0]
+
+
+def test_these_rounds_without_a_numbering_before_them_are_refused() -> None:
+    """Which rounds is not said; she would be knitting a guess."""
+    work = "Cast on 20 sts. Join in the round.\nKnit 1 round.\nPurl 1 round.\nRep these rounds 4 times.\nBind off."
+    problem = first_problem(work)
+    assert "how many rounds" in problem.message
+    assert counts(work.replace("these rounds", "last 2 rounds")).count(20) == 10
+
+
+def test_numbered_rows_that_bring_their_own_rows_are_worked_once() -> None:
+    """"Rows 1-2: bind off 4 sts at the beginning of the next 2 rows" is two rows, and not four."""
+    work = "Cast on 20 sts. Work flat.\nRows 1-{}: Bind off 4 sts at the beginning of the next 2 rows.\nBind off."
+    assert counts(work.format(2)) == [16, 12, 0]
+    assert "numbers 3 of the rows, and comes to 2" in first_problem(work.format(3)).message
+    chart = "Cast on 20 sts. Join in the round.\nRnds 1-{}: Chart peak, 2 times.\nBind off."
+    assert counts(chart.format(4)) == [20] * 4 + [0]
+    assert "its chart" in first_problem(chart.format(6)).message
+
+
+def test_a_numbered_round_keeps_its_yarn_when_it_is_repeated() -> None:
+    """"Rnd 1: With A, knit" is in A each time, and "Rnds 1-2: With A, knit" is two rounds."""
+    work = "Cast on 20 sts. Join in the round.\nRnd 1: With A, knit.\nRnds 2-3: With MC, knit.\nRep rnds 1-3 once more.\nBind off."
+    yarns = [round_.runs[0].yarn for round_ in plan_of(project(work, sizes="S", size="S")).rounds[1:-1]]
+    assert yarns == ["A", "MC", "MC"] * 2
+
+
+@pytest.mark.parametrize(
+    ("line", "rounds"),
+    [
+        ("Rep rnds 1-2 four more times ({} rounds). 15 sts.", (8, 10)),
+        ("Knit 6 rounds ({} rnds).", (6,)),
+        ("Rnds 3-10: Rep rnds 1-2. {} rounds.", (8,)),
+        ("Next 3 rnds: Knit. {} rounds.", (3,)),
+        ("Rep last 2 rounds 3 times more ({} rounds in all).", (6, 8)),
+    ],
+)
+def test_a_printed_number_of_rounds_is_checked(line: str, rounds: tuple[int, ...]) -> None:
+    """It is an oracle like the stitches: one round more or less is a fault of the page or of the reading."""
+    for number in rounds:
+        assert counts(f"{ROUNDS}{line.format(number)}\nBind off.")
+        assert counts(f"{ROUNDS}{line.format(number)}\nBind off.")[-1] == 0
+    for wrong in (rounds[0] - 1, rounds[-1] + 7):
+        assert f"prints {wrong} rounds" in first_problem(f"{ROUNDS}{line.format(wrong)}\nBind off.").message

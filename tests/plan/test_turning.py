@@ -1,0 +1,74 @@
+"""How short rows are turned, and that it is told where nobody says so.
+
+Source of the methods: Craft Yarn Council, short rows (wrap and turn; German short rows with a double stitch).
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.model import Plan
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+START = "Cast on 20 sts. Work flat.\nKnit 1 row.\nPurl 1 row.\n"
+BARE = START + "K15, turn.\nP10, turn.\nK to end.\nPurl 1 row.\nBind off."
+
+
+def told(plan: Plan) -> list[tuple[int, str]]:
+    """Give what is told of turning: line and words."""
+    return [(caution.line, caution.text) for caution in plan.warnings if "short rows are turned" in caution.text]
+
+
+def stitches(plan: Plan) -> set[str]:
+    """Give every stitch that occurs."""
+    return {run.stitch for round_ in plan.rounds for run in round_.runs}
+
+
+def plan(work: str, **more: str) -> Plan:
+    """Work the lines in one size."""
+    return plan_of(project(work, sizes="S", size="S", **more))
+
+
+def test_a_bare_turn_is_told_once_with_its_place() -> None:
+    """Double stitches nobody wrote are an assumption; she may know only wraps."""
+    made = plan(BARE)
+    ((line, text),) = told(made)
+    assert line == BARE[: BARE.index("K15")].count("\n") + 18
+    assert "German" in text
+    assert "wrap and turn" in text
+    assert "ds" in stitches(made)
+    twice = plan(BARE.replace("Bind off.", "K15, turn.\nP10, turn.\nK to end.\nPurl 1 row.\nBind off."))
+    assert len(told(twice)) == 1
+
+
+@pytest.mark.parametrize("words", ["w&t", "W&T", "wrap and turn", "wrap next st, turn", "wrap next stitch and turn"])
+def test_wrap_and_turn_in_the_line_settles_it(words: str) -> None:
+    """No double stitch is made where the line wraps, in the row itself and in the row after it."""
+    made = plan(BARE.replace("turn", words))
+    assert told(made) == []
+    assert "ds" not in stitches(made)
+    assert "w&t" in stitches(made)
+
+
+def test_one_wrap_and_turn_settles_the_section() -> None:
+    """"K15, turn. P10, w&t." is one method, not two."""
+    made = plan(BARE.replace("P10, turn", "P10, w&t"))
+    assert told(made) == []
+    assert "ds" not in stitches(made)
+
+
+def test_a_pattern_that_says_how_is_not_told() -> None:
+    """`short_rows`, "Use German short rows" and "turn, make ds" each say it."""
+    for work in (
+        BARE.replace("K15, turn", "K15, turn, make ds"),
+        BARE.replace("K15", "Use German short rows.\nK15"),
+        BARE.replace("K15", "Use plain short rows.\nK15"),
+    ):
+        assert told(plan(work)) == []
+
+
+def test_a_heel_that_slips_after_its_turn_is_not_told() -> None:
+    """Such a heel closes its own gaps: no double stitch is made, and nothing is assumed."""
+    heel = START + "K14, turn.\nSl1, p7, turn.\nSl1, k6, k2tog, turn.\nSl1, p to end.\nBind off."
+    assert told(plan(heel)) == []

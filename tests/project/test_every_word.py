@@ -1,0 +1,214 @@
+"""No word of a line that is read is passed over: each changes the reading, is said, or is known to mean nothing.
+
+Checked on the reading alone, for every line of the reference, the samples, the printed pages and the table of other
+wordings, and for what becomes of them when a word is taken out or put in.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import fields, is_dataclass
+from functools import lru_cache
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from stepper.project.instructions import Assumed, Line, Remark
+from stepper.project.parsing import NOTE, made_plain, stop_of
+from stepper.project.problems import Place
+from stepper.project.reader import read_project
+from stepper.project.reference import other_wordings, patterns
+from stepper.project.stitchwork import Length
+from stepper.project.wording import EXAMPLES, Words, read_line
+
+HERE = Path(__file__).parent
+NAMES = frozenset({"trail", "ridge", "cairn", "peak", "lace", "fern", "MC", "A", "B"})
+
+SILENT = {
+    # Articles, prepositions and conjunctions: the words around them say what is meant.
+    "a", "the", "of", "in", "at", "on", "for", "from", "with", "and", "then",
+    # What a number counts, where no other thing could be.
+    "st", "sts", "stitch", "row", "cm", "edge", "yarn",
+    # "Work even", "work straight" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
+    "work", "even", "straight", "follow", "all", "across", "around", "remaining", "rem", "end",
+    # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
+    "next", "back", "held", "together",
+    # The usual way of slipping is purlwise, and s2kp slips knitwise.
+    "purlwise", "knitwise",
+}  # fmt: skip
+"""Words that may be left out of a line without changing what is knitted."""
+
+TELLING = (
+    "twice", "thrice", "3 times", "each", "every other", "every 4th row", "alternate", "both", "not", "once more", "again", "half",
+    "for armhole", "for the neck", "along the edge", "at each end", "until 20 sts rem", "until 5 cm", "except the last", "without",
+    "5", "12 sts", "k2tog", "ssk", "yo", "k10", "and turn", "then turn", "purl", "work to end", "with A", "WS", "inc 1", "bind off",
+)  # fmt: skip
+"""Words that say something wherever they stand."""
+
+
+def place_of(offset: int, length: int) -> Place:
+    """Count columns from 1 on one line."""
+    return Place(line=1, column=offset + 1, length=max(1, length))
+
+
+@lru_cache(maxsize=1)
+def legal_lines() -> dict[str, tuple[int, tuple[str, ...]]]:
+    """Collect every line that is read: text to the number of sizes and their names."""
+    lines: dict[str, tuple[int, tuple[str, ...]]] = dict.fromkeys(EXAMPLES, (6, ("1", "2", "3", "4", "5", "6")))
+    lines |= {row: (3, ("S", "M", "L")) for pattern in patterns() for row in pattern.work.splitlines()}
+    lines |= dict.fromkeys(other_wordings(), (0, ("S", "M", "L")))
+    for path in sorted((HERE.parents[1] / "sample_projects").glob("*.yaml")):
+        project = read_project(path.read_text(encoding="utf-8")).project
+        assert project is not None
+        sizes = (len(project.sizes), project.sizes)
+        lines |= {line.text: sizes for section in project.sections for line in section.lines}
+    for page in sorted((HERE / "printed").glob("*.txt")):
+        rows = (row.strip() for row in page.read_text(encoding="utf-8").splitlines())
+        lines |= {row: (0, ("S", "M", "L")) for row in rows if row.endswith(".") and row not in lines}
+    return {
+        text: sizes for text, sizes in lines.items() if not NOTE.match(text) and reading(text, *sizes) is not None
+    }
+
+
+def reading(text: str, sizes: int, size_names: tuple[str, ...]) -> Line | None:
+    """Read a line; None if it is refused."""
+    sized = "size" in text.lower() or " only" in text
+    if not sized and stop_of(made_plain(" ".join(text.split()))) is not None:
+        return None  # refused; why is not asked, which would take a hundred times as long
+    return read_line(text, place_of, Words(sizes=sizes, names=set(NAMES), size_names=size_names)).line
+
+
+def bare(record: object) -> object:
+    """Take places and printed words out of a record, so that two readings can be compared."""
+    if isinstance(record, Length):
+        return record.values
+    if isinstance(record, tuple):
+        return tuple(bare(inner) for inner in record)
+    if isinstance(record, Place) or not is_dataclass(record):
+        return None if isinstance(record, Place) else record
+    told = isinstance(record, Remark | Assumed)
+    kept = (each.name for each in fields(record) if told or each.name != "text")
+    return (type(record).__name__, *(bare(getattr(record, name)) for name in kept))
+
+
+def same(one: str, other: str, sizes: int, size_names: tuple[str, ...]) -> bool:
+    """Say whether another line is read, and says just the same."""
+    changed = reading(other, sizes, size_names)
+    return changed is not None and bare(changed) == bare(reading(one, sizes, size_names))
+
+
+def silent_words(text: str, sizes: int, size_names: tuple[str, ...]) -> list[str]:
+    """List the words of a line that can be left out without a trace."""
+    found = []
+    for match in re.finditer(r"[A-Za-z0-9][\w'&/½¼¾-]*", text):
+        shorter = " ".join((text[: match.start()] + text[match.end() :]).split())
+        if same(text, shorter, sizes, size_names):
+            found.append(match.group().lower())
+    return found
+
+
+def test_every_word_of_a_line_that_is_read_is_accounted_for() -> None:
+    """A word that could be left out unnoticed was never read; a misread line is worse than a refused one."""
+    lost = {
+        text: words
+        for text, sizes in legal_lines().items()
+        if (words := [word for word in silent_words(text, *sizes) if word not in SILENT])
+    }
+    assert lost == {}
+
+
+def test_no_word_is_in_the_table_in_vain() -> None:
+    """A word that nobody needs there would hide the next hole."""
+    met = {word for text, sizes in legal_lines().items() for word in silent_words(text, *sizes)}
+    assert sorted(SILENT - met) == []
+
+
+def test_a_word_that_is_passed_over_would_be_seen() -> None:
+    """The watch can fail: "the" changes nothing, "twice" does."""
+    assert same("K across all sts.", "K across all the sts.", 0, ())
+    assert silent_words("Join in the round.", 0, ()) == ["the"]
+    assert not same("(K2, p2) twice, k to end.", "(K2, p2) 3 times, k to end.", 0, ())
+
+
+@st.composite
+def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
+    """Put a telling word between two words of a line that is read."""
+    text, (sizes, names) = draw(st.sampled_from(sorted(legal_lines().items())))
+    telling = draw(st.sampled_from(TELLING))
+    at = draw(st.sampled_from([0, *(match.end() for match in re.finditer(r"\s+", text)), len(text)]))
+    if at == len(text):
+        return text, f"{text.rstrip('. ')} {telling}.", sizes, names
+    return text, f"{text[:at]}{telling} {text[at:]}", sizes, names
+
+
+@given(crowded_lines())
+@settings(max_examples=1500, deadline=None)
+def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: tuple[str, str, int, tuple[str, ...]]) -> None:
+    """"Twice", "not", "for armhole", a stitch or a number are never passed over, wherever they stand."""
+    text, crowded, sizes, names = case
+    assert not same(text, crowded, sizes, names), crowded
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Bind off 4 sts for underarm twice.",
+        "Bind off 4 sts along the edge every other row 3 times.",
+        "Bind off 2 sts at neck edge twice, k to end.",
+        "Hold 12 sts for left sleeve and k to end.",
+        "K20, hold 12 for sleeve every other row, k to end.",
+        "Place marker for raglan twice.",
+        "Return left sleeve and k10 to needles.",
+        "K across left sleeve and k2tog sts.",
+        "Pick up and knit 12 sts along each side.",
+        "Pick up and knit 12 sts along edge with smaller needles.",
+        "Draw yarn through sts, k10, k2tog.",
+        "Do not break yarn, k10 k2tog.",
+        "Weave in ends and knit 2 rounds.",
+        "Bind off 20 sts knitting every other row and working to the turn.",
+        "K30 across instep twice, k to end.",
+        "*K to marker, sm; rep from * at every other marker, k to end.",
+        "Every other WS row: Purl.",
+        "Row 2 and all alternate WS rows: Purl.",
+        "Work dec round every 8th (decrease) round 6 times.",
+        "Knit until piece measures 10 cm from marker.",
+        "Work in garter stitch to last 3 sts, k3.",
+        "Chart peak a total of 3 times.",
+        "Next and foll alt row: K1, k2tog, k to end.",
+        "Inc round, every 4th round: K1, m1, k to end.",
+        "With MC: knit 2 rounds.",
+        "MC: knit 2 rounds.",
+        "XL only: knit 2 rounds.",
+        "M and L: knit 2 rounds.",
+        "Next 2 rows: knit 4 rows.",
+        "Next 2 rows: Bind off 4 sts at the beginning of the next 2 rows.",
+        "Join to A, k10.",
+    ],
+)
+def test_an_instruction_in_free_words_is_refused(line: str) -> None:
+    """Each of these can be taken for a shorter line with words behind it, and was."""
+    assert reading(line, 0, ("S", "M", "L")) is None
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("BO 5 sts for armhole, k to end.", "for armhole"),
+        ("K10, pm for raglan, k to end.", "raglan"),
+        ("Graft 8 sts along the toe.", "along the toe"),
+        ("Pick up and knit 15 sts, k30 across instep, pick up and knit 15 sts.", "across instep"),
+        ("K20, BO center 20 sts, k to end.", "center 20"),
+        ("Join 8 underarm sts by grafting.", "underarm"),
+        ("Draw yarn through sts and pull tight.", "pull tight"),
+        ("Sl1 kwise wyib, k to end.", "wyib"),
+        ("P across held sts, k to end.", "purl across"),
+        ("Bind off 4 sts for underarm at beg of next 2 rows.", "for underarm"),
+    ],
+)
+def test_words_that_work_no_stitch_are_said(line: str, said: str) -> None:
+    """They are worth no stitches, and she needs them."""
+    made = reading(line, 0, ())
+    assert made is not None
+    assert any(said in words for words in made.said)
