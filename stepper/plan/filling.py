@@ -7,7 +7,7 @@ refused. A number of times in the line has to say the same.
 from __future__ import annotations
 
 from stepper.plan.needles import Needles, Template
-from stepper.project.instructions import Line, Repeated, Times
+from stepper.project.instructions import Line, Repeated, RowsCount, Times
 from stepper.project.problems import one_of
 
 
@@ -94,3 +94,19 @@ def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
     said = duration.number.of(needles.size)
     in_all = times + 1 if not duration.more else times
     return said in (times, in_all)
+
+
+def check_rounds(instruction: RowsCount, needles: Needles) -> None:
+    """Check a printed number of rounds against the rounds of its line, or those it repeats besides."""
+    printed = instruction.number.of(needles.size)
+    worked = len(needles.drafts) - needles.line_start
+    fits = {worked, worked + len(needles.pattern)}
+    if instruction.total:
+        cast_on = sum(not draft.before for draft in needles.drafts[needles.section_start :])
+        fits |= {len(needles.drafts) - needles.section_start - cast_on}
+    if not needles.lost and printed not in fits:
+        needles.report(
+            instruction.place,
+            f"the pattern prints {printed} rounds; the line comes to {worked}.",
+            "Rounds written out before the line count where it says so: (10 rounds in all).",
+        )

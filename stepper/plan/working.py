@@ -15,7 +15,7 @@ from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.established import establish
 from stepper.plan.evenly import purled
-from stepper.plan.filling import last_rounds
+from stepper.plan.filling import check_rounds, last_rounds
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
@@ -388,15 +388,4 @@ def _(instruction: Count, needles: Needles) -> None:
 
 @work.register
 def _(instruction: RowsCount, needles: Needles) -> None:
-    printed = instruction.number.of(needles.size)
-    worked = len(needles.drafts) - needles.line_start
-    fits = {worked, worked + len(needles.pattern)}
-    if instruction.total:
-        cast_on = sum(not draft.before for draft in needles.drafts[needles.section_start :])
-        fits |= {len(needles.drafts) - needles.section_start - cast_on}
-    if not needles.lost and printed not in fits:
-        needles.report(
-            instruction.place,
-            f"the pattern prints {printed} rounds; the line comes to {worked}.",
-            "Rounds written out before the line count where it says so: (10 rounds in all).",
-        )
+    check_rounds(instruction, needles)
