@@ -1,4 +1,4 @@
-"""How `stepper/voice/sounds.onnx` was made: speech, nearly all synthetic, mixed with rooms and films; a small model.
+"""How `stepper/ears/sounds.onnx` was made: speech, nearly all synthetic, mixed with rooms and films; a small model.
 
     apt-get install espeak-ng festival festvox-kdlpc16k fortunes
     pip install torch onnx pyworld scipy                # and the packages of ../voices.py
