@@ -381,6 +381,8 @@ def test_bad_arguments_are_refused() -> None:
         gaps_between((5, 3), 10)
     with pytest.raises(ValueError, match="in order"):
         gaps_between((3, 9), 10, uses=2)
+    with pytest.raises(ValueError, match="in order"):
+        gaps_between((-1, 5), 10)
 
 
 def test_nothing_to_do_is_nothing() -> None:
