@@ -40,13 +40,15 @@ class Standing:
     """What it looks like from the right side; nothing where that says nothing about its column."""
     held: str = ""
     """Name of the held stitches it comes from."""
+    look: Cell | None = None
+    """What it looks like where its column is another matter."""
 
 
 def laid(draft: Draft) -> list[Standing]:
     """Lay out what a row leaves, from the first stitch of its right side.
 
     Raises:
-        UnknownFabricError: it crosses stitches.
+        UnknownFabricError: it twists stitches of which nobody can tell which are purled.
     """
     made: list[Standing] = []
     chunk: list[Stitch] = []
@@ -63,7 +65,10 @@ def laid(draft: Draft) -> list[Standing]:
         at = _changed(chunk, at, made, wrong=wrong)
         chunk = []
         if entry.kind is Kind.CABLE:
-            raise UnknownFabricError("its stitches cross")
+            looks = _crossed(run)
+            made += [Standing((at + place,), (look, "")) for place, look in enumerate(looks)]
+            at += len(looks)
+            continue
         at = _plain(run, entry, at, made, wrong=wrong, coloured=len(yarns) > 1)
     at = _changed(chunk, at, made, wrong=wrong)
     if not wrong:
@@ -72,6 +77,21 @@ def laid(draft: Draft) -> list[Standing]:
         Standing(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
         for each in reversed(made)
     ]
+
+
+def _crossed(run: Run) -> str:
+    """Give what the stitches of cables look like: a purl cross has its purls behind the knit ones.
+
+    Source: Craft Yarn Council, cables: 2/1 RPC leaves k2, p1; 2/1 LPC leaves p1, k2 (from memory).
+    """
+    width = stitch(run.stitch).uses
+    sizes, _, turn = run.stitch.partition(" ")
+    if turn in ("rpc", "lpc") and sizes.count("/") == 1:
+        knits, purls = (int(part) for part in sizes.split("/"))
+        return ("k" * knits + "p" * purls if turn == "rpc" else "p" * purls + "k" * knits) * run.times
+    if run.stitch.startswith("t") or turn.endswith("pc"):
+        raise UnknownFabricError("nobody can tell which of its crossed stitches are purled")
+    return "k" * width * run.times
 
 
 def _plain(run: Run, entry: Stitch, at: int, made: list[Standing], *, wrong: bool, coloured: bool) -> int:
@@ -90,19 +110,25 @@ def _plain(run: Run, entry: Stitch, at: int, made: list[Standing], *, wrong: boo
 def _changed(chunk: list[Stitch], at: int, made: list[Standing], *, wrong: bool) -> int:
     """Lay out neighbouring increases and decreases; those that make up for each other leave the columns."""
     uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
+    looks = "".join(_look(each, wrong=wrong) * each.leaves for each in chunk)
     if uses == leaves:
-        made += [Standing((place,), None) for place in range(at, at + uses)]
+        made += [Standing((at + place,), None, look=(look, "")) for place, look in enumerate(looks)]
         return at + uses
     for each in chunk:
         below = tuple(range(at, at + each.uses))
         if each.kind is Kind.DECREASE:
-            purl = each.code.startswith(("p", "ssp", "sssp", "s2pp"))
-            made.append(Standing(below, None if each.code == "dec" else ("p" if purl != wrong else "k", "")))
+            made.append(Standing(below, None if each.code == "dec" else (_look(each, wrong=wrong), "")))
         else:
             made.append(Standing(below, None))
             made += [Standing((), None)] * (each.leaves - 1)
         at += each.uses
     return at
+
+
+def _look(entry: Stitch, *, wrong: bool) -> str:
+    """Give what an increase or decrease looks like from the right side: `k` or `p`."""
+    purl = entry.code.startswith(("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp"))
+    return "p" if purl != wrong else "k"
 
 
 def as_seen(code: str, *, wrong: bool) -> str:
@@ -282,8 +308,8 @@ def traced(drafts: Sequence[Draft]) -> list[Column]:
     for number, draft in enumerate(drafts):
         if not (draft.before and draft.after):
             raise UnknownFabricError("it has not been worked once through")
-        if _is_lace(draft):
-            raise UnknownFabricError("its stitches are increased and decreased in the pattern")
+        if len(drafts) > 1 and _is_lace(draft):
+            raise UnknownFabricError("its stitches are increased and decreased, or cross, in the pattern")
         edges = fields(draft)
         made: list[list[_Told]] = []
         for place, each in enumerate(laid(draft)):
@@ -293,7 +319,8 @@ def traced(drafts: Sequence[Draft]) -> list[Column]:
             last = len(each.below) > 1 and _inner_last(place, edges)
             history = histories[each.below[-1 if last else 0]]
             whole = len(history) == number
-            made.append([*history, (each.cell, len(each.below) == 1)] if whole else [])
+            cell = each.cell or (each.look if len(drafts) == 1 else None)
+            made.append([*history, (cell, len(each.below) == 1)] if whole else [])
         histories = made
     return filled([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
 
@@ -311,9 +338,9 @@ def _whole(history: list[_Told], period: int) -> Column | None:
 
 
 def _is_lace(draft: Draft) -> bool:
-    """Say whether a row both increases and decreases."""
+    """Say whether a row both increases and decreases, or crosses stitches."""
     kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
-    return kinds >= {Kind.INCREASE, Kind.DECREASE}
+    return kinds >= {Kind.INCREASE, Kind.DECREASE} or Kind.CABLE in kinds
 
 
 def shortest(columns: Sequence[Column]) -> list[Column]:

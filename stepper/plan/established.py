@@ -42,12 +42,13 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     """
     needles.pattern = cycle
     worked, known = needles.drafts[start:], needles.established
-    if not cycle or not worked or needles.lost or any(asks_pattern(template.elements) for template in cycle):
+    if not cycle or not worked or needles.lost or not _sets_up(cycle, worked):
         return
     if any(_is_short(draft) for draft in worked[-len(cycle) :]):
         return
     if known is not None and _goes_on(known, cycle, start, needles):
-        known.end = len(needles.drafts)
+        known.end, known.since, known.shaped = len(needles.drafts), 0, False
+        known.columns, known.why, known.phase = None, "", 0
         return
     once = worked[: len(cycle)]
     shapes = once[0].before != once[-1].after
@@ -62,6 +63,19 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     needles.established = Established(
         cycle=() if shapes else cycle, rounds=len(cycle), start=start, end=len(needles.drafts)
     )
+
+
+def _sets_up(cycle: tuple[Template, ...], worked: list[Draft]) -> bool:
+    """Say whether rounds tell a pattern themselves: not if they only go on with one, or shape while they do.
+
+    Rows of lace with "work in pattern" on the wrong side between are told by the others.
+    """
+    asking = [template for template in cycle if asks_pattern(template.elements)]
+    if not asking:
+        return True
+    once = worked[: len(cycle)]
+    shaped = any(draft.template in asking and any(_changes(item) for item in draft.phrase) for draft in once)
+    return len(asking) < len(cycle) <= len(worked) and not shaped and once[0].before == once[-1].after
 
 
 def asks_pattern(elements: tuple[Element, ...]) -> bool:
@@ -205,9 +219,19 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
         known = needles.established = Established(start=last, end=len(needles.drafts))
     _carry(known, needles)
     if known.columns is None:
+        if _comes_back(known, needles):
+            return traced(needles.drafts[-1:]), 0
         raise UnknownFabricError(known.why)
     columns = _as_many(known.columns, needles.count)
     return columns, known.phase % (len(columns[0]) if columns else 1)
+
+
+def _comes_back(known: Established, needles: Needles) -> bool:
+    """Say whether the row that comes next is one of the pattern that is worked as the row before looks."""
+    if not known.cycle or needles.drafts[-1].template not in known.cycle:
+        return False
+    following = known.cycle[(len(needles.drafts) - known.start) % len(known.cycle)]
+    return asks_pattern(following.elements) and needles.drafts[-1].after == needles.count
 
 
 def _as_many(columns: list[Column], count: int) -> list[Column]:

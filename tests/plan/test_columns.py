@@ -86,9 +86,18 @@ def test_rows_are_read_as_columns() -> None:
 
 @pytest.mark.parametrize("row", ["(k2tog yo)x4", "2/2_rc k4", "co8"])
 def test_lace_cables_and_a_cast_on_are_no_columns(row: str) -> None:
-    """They are refused rather than guessed."""
+    """They are refused rather than guessed, where there is more to the pattern than how one row looks."""
     with pytest.raises(UnknownFabricError):
-        traced([draft(row, 0 if row == "co8" else 8, 8)])
+        traced([draft(row, 0 if row == "co8" else 8, 8), draft("k8", 8, 8)])
+
+
+@pytest.mark.parametrize(
+    ("row", "looks_like"),
+    [("2/2_rc p4", "kkkkpppp"), ("p1 2/1_rpc 2/1_lpc p1", "pkkppkkp"), ("k2tog yo p6", "kkpppppp"), ("c4f p4", "kkkkpppp")],
+)
+def test_one_row_of_lace_or_cables_is_worked_back_as_it_looks(row: str, looks_like: str) -> None:
+    """The row back is "knit the knits and purl the purls". Source: Craft Yarn Council, cables (from memory)."""
+    assert looks(traced([draft(row, 8, 8)])) == looks_like
 
 
 def test_every_stitch_left_stands_somewhere() -> None:

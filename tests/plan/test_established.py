@@ -188,7 +188,7 @@ def test_a_pattern_that_cannot_be_told_is_refused() -> None:
     for work in (
         f"{lace}Next rnd: {DEC}",
         f"{lace}Next rnd: K1, k2tog, k to end.\nWork even for 2 cm.",
-        f"{ROUND}*2/2 RC, p1; rep from * to end.\nRnd 1: {DEC}",
+        f"{ROUND}Rnd 1: *2/2 RC, p1; rep from * to end.\nRnds 2-3: *K4, p1; rep from * to end.\nNext rnd: {DEC}",
         f"{ROUND}{RIB}Increase evenly to 44 sts.\nK4, work in pattern to end.",
     ):
         assert "nobody can tell how the pattern goes on here" in faults(project(work, sizes="S", size="S"))
@@ -258,3 +258,15 @@ def test_short_rows_are_no_pattern() -> None:
     plan = knit(f"{ROUND}Knit 2 rounds.\nK20, turn.\nP10, turn.\nWork 2 rounds even.")
     assert [sum(run.times for run in each.runs if run.stitch in ("k", "ds")) for each in plan.rounds[-1:]] == [40]
     assert not any(run.stitch == "turn" for each in plan.rounds[-2:] for run in each.runs)
+
+
+def test_rows_back_as_they_look_belong_to_the_pattern() -> None:
+    """Lace or cables on the right side, "knit the knits" on the wrong: all four rows are the pattern."""
+    rows = (
+        "Row 1 (RS): *2/2 RC, p1; rep from * to end.\nRow 2: Knit the knit sts and purl the purl sts.\n"
+        "Row 3: *K2tog, yo, k2, p1; rep from * to end.\nRow 4: Work in pattern to end.\n"
+    )
+    plan = knit(f"{ROWS}{rows}Work 5 rows in pattern.")
+    first = [each.instruction for each in plan.rounds[1:5]]
+    assert first[1] == first[3] == "*k1, p4; rep from * to end"
+    assert told(plan, 5) == [*first, first[0]]
