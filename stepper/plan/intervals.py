@@ -58,7 +58,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
                     f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
                 )
                 return
-            template = replace(template, side=template.side or leg.side)
+            if leg.side and not template.side:
+                template = replace(template, side=leg.side)
             if _falls_wrong(template, plain, needles):
                 plain = plain - 1 if plain else 1
             _work_between(plain, needles, leg.every.place, goes_on=goes_on)
@@ -173,7 +174,7 @@ def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
     """Give legs of which the first is worked one time less, as it was worked once before."""
     first, *rest = legs
     number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
-    return (Leg(first.every, number, first.more), *rest)
+    return (replace(first, times=number), *rest)
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
@@ -207,7 +208,8 @@ def work_together(instruction: Together, needles: Needles) -> None:
             at += 1
             due.setdefault(at, []).append(template)
         for leg in _legs(part, needles):
-            template = replace(template, side=template.side or leg.side)
+            if leg.side and not template.side:
+                template = replace(template, side=leg.side)
             for _ in range(leg.times.of(needles.size)):
                 plain = leg.every.of(needles.size) - 1
                 if needles.flat and template.side:
