@@ -19,7 +19,7 @@ from stepper.session.cues import Count, Cue, Saw, SectionCount
 from stepper.session.effects import AskLook, AskSections, Effect, Refuse, TellCauses
 from stepper.session.machine import Session
 from stepper.session.mending import inquire
-from stepper.session.state import Knitting, Place, Seen, State, Verified
+from stepper.session.state import Knitting, Position, Seen, State, Verified
 from tests import fabric
 from tests.fabric import Mistake
 
@@ -88,8 +88,8 @@ def trial(
             turned(plan, knitting, last)
             knitting.work(last, [fabric.Step(code)] * knitting.count)
     turned(plan, knitting, last + 1)
-    verified = Verified(place=Place(index=max(0, index - dice.randint(0, 3))), stitches=0)
-    place = Place(index=last + 1)
+    verified = Verified(place=Position(index=max(0, index - dice.randint(0, 3))), stitches=0)
+    place = Position(index=last + 1)
     session = Session(plan, State(seq=1, knitting=Knitting(place=place, verified=verified)))
     if knitting.count > 2 * max(1, plan.rounds[last].after):
         return None  # she would not say so: there is nothing left to count, or twice as much as there can be

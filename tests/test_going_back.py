@@ -15,7 +15,7 @@ from stepper.session.cues import Cue
 from stepper.session.events import Remedied
 from stepper.session.machine import Session
 from stepper.session.mending import inquire
-from stepper.session.state import Asking, Place, Seen
+from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By
 from stepper.session.tally import count_at
 from tests.playbook import AT, after, opened
@@ -129,4 +129,4 @@ def any_cue(garment: Plan, session: Session, chance: random.Random) -> Cue:
 
 def test_places_are_ordered_as_they_are_knitted() -> None:
     """Round before round, then stitch before stitch: a smaller stitch of a later round is not earlier."""
-    assert Place(index=4, stitch=20) < Place(index=8) < Place(index=8, stitch=1)
+    assert Position(index=4, stitch=20) < Position(index=8) < Position(index=8, stitch=1)

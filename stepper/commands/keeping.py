@@ -17,7 +17,7 @@ from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
 from stepper.session.state import State
 from stepper.store.journal import Journal
 from stepper.store.reader import JournalReader, there_is_one
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 SNAPSHOT_OWNER = "state"
 """What snapshots are filed under. A state holds no plan, so one fits whatever plan is in use."""
@@ -133,6 +133,6 @@ def kept_events(journal: JournalReader) -> list[tuple[int, Event]]:
     return [(entry.seq, decode_event(entry.kind, entry.version, entry.body)) for entry in journal.entries()]
 
 
-def _entry(event: Event) -> Entry:
+def _entry(event: Event) -> JournalEntry:
     kind, version, body = encode_event(event)
-    return Entry(at=event.at, kind=kind, body=body, version=version)
+    return JournalEntry(at=event.at, kind=kind, body=body, version=version)

@@ -7,12 +7,11 @@ from pathlib import Path
 
 from stepper.errors import ProjectError
 from stepper.language.own_words import faults
-from stepper.plan.compile import Reading, compile_plan, faults_of
+from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.problems import Problem, render_problems
-from stepper.project.reader import Reading as FileReading
-from stepper.project.reader import read_project
+from stepper.project.reader import FileReading, read_project
 from stepper.project.source import read_picture, read_text
 
 
@@ -46,7 +45,7 @@ class Sized:
     project: Project
     plan: Plan
     """As it is knitted; where that cannot be, the size begun with alone, without alterations."""
-    readings: frozenset[Reading]
+    readings: frozenset[SecondReading]
     """Words taken in their second reading."""
     trouble: str
     """Why it cannot be knitted as the file says; empty where it can."""

@@ -29,7 +29,7 @@ from stepper.screen.picture import svg
 from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
 from stepper.screen.seams import Surroundings
-from stepper.screen.senses import Mouth, Senses
+from stepper.screen.senses import MouthState, Senses
 from stepper.screen.style import Terminal
 from stepper.screen.view import view
 from stepper.screen.yarns import Yarns, yarns_of
@@ -130,7 +130,7 @@ def write_picture(loaded: Loaded, target: Path) -> None:
         if journal is not None:
             stack.enter_context(journal)
         session = take_up(loaded, journal, now()).session
-    senses = Senses(why_no_ears=_NO_MICROPHONE, mouth=Mouth.QUIET)
+    senses = Senses(why_no_ears=_NO_MICROPHONE, mouth=MouthState.QUIET)
     scene = Scene(course=course_of(session.plan), state=session.state, yarns=yarns(loaded), senses=senses)
     rows = view(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
     try:

@@ -26,7 +26,7 @@ Pair = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Mend:
+class ColourChange:
     """One change of colour and what it does."""
 
     yarn: str
@@ -46,7 +46,9 @@ def vanishes(one: Rgb, other: Rgb) -> bool:
     return value_difference(one, other) < VANISHES_BELOW or hardest_vision(one, other)[1] < HARD_BELOW
 
 
-def find_mend(colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW) -> Mend | None:
+def find_mend(
+    colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW
+) -> ColourChange | None:
     """Find the smallest change of one colour that mends the pairs that vanish.
 
     Args:
@@ -94,8 +96,8 @@ def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
     return min(found, key=lambda tried: colour_difference(own, lab(tried)), default=None)
 
 
-def _made(yarn: str, colour: Rgb, own: Rgb, others: list[Rgb], left: tuple[Pair, ...]) -> Mend:
-    return Mend(
+def _made(yarn: str, colour: Rgb, own: Rgb, others: list[Rgb], left: tuple[Pair, ...]) -> ColourChange:
+    return ColourChange(
         yarn=yarn,
         colour=colour,
         far=colour_difference(lab(own), lab(colour)),

@@ -25,7 +25,7 @@ CHANGE_ODDS = 8.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Section:
+class CountedSection:
     """The stitches between two markers."""
 
     stitches: int
@@ -79,7 +79,7 @@ def plain_odds(stitches: int, changes: int) -> float:
 
 
 def next_count(
-    sections: Sequence[Section],
+    sections: Sequence[CountedSection],
     suspects: Sequence[int] | None = None,
     *,
     sparing: Sparing = "stitches",
@@ -139,7 +139,7 @@ def next_count(
     )
 
 
-def _one_by_one(row: Sequence[Section], *, in_order: bool) -> tuple[tuple[int, ...], float, float]:
+def _one_by_one(row: Sequence[CountedSection], *, in_order: bool) -> tuple[tuple[int, ...], float, float]:
     """Count section by section: which first, and the counts and stitches expected."""
     places = range(len(row))
     if in_order:
@@ -152,7 +152,7 @@ def _one_by_one(row: Sequence[Section], *, in_order: bool) -> tuple[tuple[int, .
     return (order[0],), counts, stitches
 
 
-def _walked(row: Sequence[Section], order: Sequence[int]) -> tuple[float, float]:
+def _walked(row: Sequence[CountedSection], order: Sequence[int]) -> tuple[float, float]:
     """Return the stitches and counts expected when sections are counted in an order, all but the last."""
     total = math.fsum(section.odds for section in row)
     left, stitches, counts = total, 0.0, 0.0
@@ -165,7 +165,7 @@ def _walked(row: Sequence[Section], order: Sequence[int]) -> tuple[float, float]
 
 
 def _halved(
-    row: Sequence[Section], *, question: float | None, in_order: bool
+    row: Sequence[CountedSection], *, question: float | None, in_order: bool
 ) -> tuple[tuple[int, ...], float, float]:
     """Cut the row into two parts and count the one with fewer stitches; the other follows from the total."""
     tree = _Tree(row, question, in_order=in_order)
@@ -180,7 +180,7 @@ class _Tree:
     Without a price for a question the counts are spared, and stitches decide between equals; with one, both.
     """
 
-    def __init__(self, row: Sequence[Section], question: float | None, *, in_order: bool) -> None:
+    def __init__(self, row: Sequence[CountedSection], question: float | None, *, in_order: bool) -> None:
         self._odds = _running([section.odds for section in row])
         self._stitches = _running([float(section.stitches) for section in row])
         self._question, self._in_order = question, in_order

@@ -160,7 +160,7 @@ class Blocking:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Correction:
+class GaugeCorrection:
     """What a tape measure on the work says about the rounds still to do."""
 
     rounds_per_10cm: float
@@ -169,7 +169,7 @@ class Correction:
     """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
 
 
-def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
+def correct(*, worked: int, measured_mm: float, target_mm: float) -> GaugeCorrection:
     """Work out the real gauge from a measurement and the rounds left to a length.
 
     Args:
@@ -186,7 +186,7 @@ def correct(*, worked: int, measured_mm: float, target_mm: float) -> Correction:
         raise ValueError(f"worked rounds must be a whole number from 1 up (got {worked}).")
     per_mm = worked / require_positive(measured_mm, "measured length")
     total = half_up(require_positive(target_mm, "target length") * per_mm)
-    return Correction(
+    return GaugeCorrection(
         rounds_per_10cm=per_mm * SPAN_MM,
         rounds_left=max(0, total - worked),
     )

@@ -22,7 +22,7 @@ BREAK_FACTOR = 3.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stretch:
+class TimedStretch:
     """Knitting between two marks."""
 
     stitches: int
@@ -64,7 +64,7 @@ class Pace:
         return stitches * 60 / self.stitches_per_minute
 
 
-def measure_pace(stretches: Sequence[Stretch]) -> Pace:
+def measure_pace(stretches: Sequence[TimedStretch]) -> Pace:
     """Measure the pace from stretches, some of which hold breaks.
 
     Args:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.pace import Pace, Stretch, measure_pace
+from stepper.craft.pace import Pace, TimedStretch, measure_pace
 
 USUAL_PER_MINUTE: Final[Mapping[str, float]] = MappingProxyType(
     {"plain": 30.0, "rib": 25.0, "texture": 22.0, "colourwork": 20.0, "edge": 20.0}
@@ -51,7 +51,7 @@ class PaceByKind:
         return sum(self.of(kind).seconds_for(stitches) for kind, stitches in work.items())
 
 
-def measure_pace_by_kind(stretches: Mapping[str, Sequence[Stretch]]) -> PaceByKind:
+def measure_pace_by_kind(stretches: Mapping[str, Sequence[TimedStretch]]) -> PaceByKind:
     """Measure the pace of each kind.
 
     Args:

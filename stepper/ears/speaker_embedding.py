@@ -85,9 +85,7 @@ def _mel_bands() -> Any:
     top = _LOG_FROM_HZ / _LINEAR_HZ + numpy.log(HEARING_RATE_HZ / 2 / _LOG_FROM_HZ) / _LOG_STEP
     mels = numpy.linspace(0.0, top, _BANDS + 2)
     knee = _LOG_FROM_HZ / _LINEAR_HZ
-    edges = numpy.where(
-        mels < knee, mels * _LINEAR_HZ, _LOG_FROM_HZ * numpy.exp(_LOG_STEP * (mels - knee))
-    )
+    edges = numpy.where(mels < knee, mels * _LINEAR_HZ, _LOG_FROM_HZ * numpy.exp(_LOG_STEP * (mels - knee)))
     pitches = numpy.linspace(0.0, HEARING_RATE_HZ / 2, _FFT // 2 + 1)
     low, middle, high = edges[:-2], edges[1:-1], edges[2:]
     rising = (pitches[:, None] - low) / (middle - low)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.carry import Change
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 MOST_TOLD = 4
@@ -70,7 +70,7 @@ def told_choice(effect: TellChosen) -> str:
     return " ".join(["Going on in the changed pattern.", *sentences])
 
 
-def _offer(choice: Choice) -> str:
+def _offer(choice: PlaceChoice) -> str:
     """Say one place."""
     word = "row" if choice.flat else "round"
     if choice.number:
@@ -86,7 +86,7 @@ def _offer(choice: Choice) -> str:
     return f"{where}; {fits}{'; ' + back.rstrip('.') if back else ''}."
 
 
-def _taken_back(choice: Choice, verb: str) -> str:
+def _taken_back(choice: PlaceChoice, verb: str) -> str:
     """Say what comes off first; nothing where nothing does."""
     word = "row" if choice.flat else "round"
     parts = [plural(choice.rounds_back, word)] if choice.rounds_back else []

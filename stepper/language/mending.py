@@ -19,7 +19,7 @@ from stepper.session.diagnosis import Likely
 from stepper.session.effects import Effect
 from stepper.session.foretelling import Cause
 from stepper.session.remedy import Remedy
-from stepper.session.state import Asking, Place, Seen
+from stepper.session.state import Asking, Position, Seen
 
 LIKELY_TOLD: Final = 3
 """Causes told; more than three are not compared by ear."""
@@ -156,7 +156,7 @@ def _name(round_: Round) -> str:
     return f"{round_.section} {round_word(round_)} {round_.number}"
 
 
-def _at(place: Place, plan: Plan) -> str:
+def _at(place: Position, plan: Plan) -> str:
     round_ = plan.rounds[place.index]
     where = f"{round_.section} {round_word(round_)} {round_.number}"
     return f"{where}, stitch {place.stitch}" if place.stitch else f"the beginning of {where}"
@@ -188,7 +188,7 @@ def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
     return f"{sentence_case(_mended(mend, plan))}; I will say so there."
 
 
-def _said(runs: tuple[Run, ...], place: Place, plan: Plan) -> str:
+def _said(runs: tuple[Run, ...], place: Position, plan: Plan) -> str:
     return said_items(runs, plan.rounds[place.index], plan) if runs else "nothing"
 
 

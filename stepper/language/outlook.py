@@ -8,7 +8,7 @@ from stepper.language.measures import plural
 from stepper.language.places import done_name, on_day
 from stepper.plan.model import Plan
 from stepper.session.outlook import Outlook
-from stepper.session.state import Place
+from stepper.session.state import Position
 
 FAR_DAYS = 300
 """From so many days on a date is said with its year. Chosen here. Unit: days."""
@@ -48,7 +48,7 @@ def film(seen: Outlook, plan: Plan) -> str:
         return "A two-hour film is enough to finish it."
     if not seen.film_rounds:
         return f"A two-hour film brings you to stitch {seen.film_to.stitch} of this round."
-    to = done_name(Place(index=seen.film_to.index), plan)
+    to = done_name(Position(index=seen.film_to.index), plan)
     return f"A two-hour film brings {plural(seen.film_rounds, 'round')}: done to {to}."
 
 

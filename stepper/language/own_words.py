@@ -10,7 +10,7 @@ from stepper.language.understand import NotUnderstood, bare, normal, phrases, un
 from stepper.plan.model import Plan
 
 
-class Fault(NamedTuple):
+class WordingFault(NamedTuple):
     """What is wrong with a wording of hers."""
 
     words: str
@@ -21,7 +21,7 @@ class Fault(NamedTuple):
     hint: str
 
 
-def faults(own: Mapping[str, str], plan: Plan) -> Iterator[Fault]:
+def faults(own: Mapping[str, str], plan: Plan) -> Iterator[WordingFault]:
     """Find what is wrong with her own words for cues.
 
     Args:
@@ -40,30 +40,32 @@ def faults(own: Mapping[str, str], plan: Plan) -> Iterator[Fault]:
         earlier.setdefault(bare(normal(words)), words)
 
 
-def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> Fault | None:
+def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> WordingFault | None:
     if not bare(normal(words)):
-        return Fault(words, False, f'"{words}" has no word in it that counts.', "Write words to be said.")
+        return WordingFault(
+            words, False, f'"{words}" has no word in it that counts.', "Write words to be said."
+        )
     if meant not in known:
         near = get_close_matches(meant, known, n=1)
         hint = f'Did you mean "{near[0]}"?' if near else 'Write a wording that "what can I say" names.'
-        return Fault(words, True, f'"{meant}" is no wording of a cue.', hint)
+        return WordingFault(words, True, f'"{meant}" is no wording of a cue.', hint)
     if "{" in meant:
         sentence = f'"{meant}" has a blank in it, for which own words have no room.'
-        return Fault(words, True, sentence, "Choose a wording without braces.")
+        return WordingFault(words, True, sentence, "Choose a wording without braces.")
     if not isinstance(understand(words, plan), NotUnderstood) and not means_the_same(words, meant, plan):
         sentence = f'"{words}" is a cue already, and does not mean "{meant}".'
-        return Fault(words, False, sentence, "Choose other words.")
+        return WordingFault(words, False, sentence, "Choose other words.")
     return None
 
 
 def _said_before(
     words: str, meant: str, earlier: Mapping[str, str], own: Mapping[str, str], plan: Plan
-) -> Fault | None:
+) -> WordingFault | None:
     first = earlier.get(bare(normal(words)))
     if first is None or means_the_same(own[first], meant, plan):
         return None
     sentence = f'"{words}" and "{first}" sound the same and stand for different cues.'
-    return Fault(words, False, sentence, "Choose other words for one of them.")
+    return WordingFault(words, False, sentence, "Choose other words for one of them.")
 
 
 def said_alike(one: str, other: str) -> bool:

@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import Final
 
 from stepper.plan.model import Plan, Round
-from stepper.session.state import Place
+from stepper.session.state import Position
 
 _MONTHS: Final = (
     "January",
@@ -47,7 +47,7 @@ def marks(round_: Round) -> list[str]:
     return found
 
 
-def done_name(place: Place, plan: Plan) -> str:
+def done_name(place: Position, plan: Plan) -> str:
     """Say up to where it is worked."""
     if place.stitch:
         return f"{place_name(plan.rounds[place.index])}, stitch {place.stitch}"

@@ -22,8 +22,8 @@ from stepper.language.yarn_left import lasting
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import effects
 from stepper.session.effects import Effect, Lead
-from stepper.session.state import Place
-from stepper.session.steps import Part
+from stepper.session.state import Position
+from stepper.session.steps import StepPart
 from stepper.session.tally import Shaping, shaping_at
 
 
@@ -55,7 +55,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     return " ".join([*remarks, said])
 
 
-def _the_same_again(part: Part) -> str:
+def _the_same_again(part: StepPart) -> str:
     """Say how often a long repeat that was just read out is worked again; nothing for any other part."""
     if not part.again:
         return ""
@@ -98,7 +98,7 @@ def _recap(effect: effects.TellRecap, plan: Plan) -> str:
 def _stop(effect: effects.TellStop, plan: Plan) -> str:
     if isinstance(effect.first, effects.TellFinished):
         return _finished(effect.first, plan)
-    done = f"Done so far: {done_name(effect.place, plan)}. " if effect.place != Place() else ""
+    done = f"Done so far: {done_name(effect.place, plan)}. " if effect.place != Position() else ""
     return f"{done}First next time: {told(effect.first, plan)}"
 
 

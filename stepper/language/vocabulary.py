@@ -207,7 +207,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         spoken=("read faster", "a bit faster", "faster please"),
     ),
     Wording(
-        cue=cues.Hold,
+        cue=cues.PauseReading,
         says="waits with reading along",
         spoken=("hold on", "hold it there", "hold the reading"),
         typed=("hold",),

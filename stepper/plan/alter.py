@@ -20,9 +20,9 @@ from stepper.plan.alter_stitches import (
     without_bobbles,
 )
 from stepper.project.alterations import meets
-from stepper.project.instructions import Evenly, Line, Rounds, Sentence, UntilLength, Worked
+from stepper.project.instructions import Evenly, Line, Rounds, Sentence, UntilLength, WorkRounds
 from stepper.project.model import Alteration, Project, Section
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.sizes import find_size
 from stepper.project.stitchwork import Length, Numbers
 
@@ -37,7 +37,7 @@ class Altered:
     project: Project
     marks: dict[int, tuple[str, ...]]
     """Line of the file to what is altered in it, in the knitter's words."""
-    unfit: tuple[tuple[Place, str], ...]
+    unfit: tuple[tuple[Span, str], ...]
     """Rules that found nothing to alter: where they stand and why."""
     needles: dict[str, OwnNeedle]
     """Sections that begin with a needle of the knitter's own."""
@@ -145,7 +145,7 @@ def _resized(
     found: list[tuple[bool, float, int, int]] = []
     for row, line in enumerate(section.lines):
         for column, sentence in enumerate(line.sentences):
-            if not isinstance(sentence, Worked):
+            if not isinstance(sentence, WorkRounds):
                 continue
             duration = sentence.duration
             if isinstance(duration, UntilLength):
@@ -159,14 +159,14 @@ def _resized(
     sentence = line.sentences[column]
     fabric = project.fabrics.get(section.gauge)
     round_mm = fabric.gauge.round_mm if fabric is not None else 0.0
-    new = _longer(sentence, rule, round_mm) if isinstance(sentence, Worked) else None
+    new = _longer(sentence, rule, round_mm) if isinstance(sentence, WorkRounds) else None
     if new is None:
         return section.lines
     sentences = (*line.sentences[:column], new, *line.sentences[column + 1 :])
     return (*section.lines[:row], replace(line, sentences=sentences), *section.lines[row + 1 :])
 
 
-def _longer(sentence: Worked, rule: Alteration, round_mm: float) -> Worked | None:
+def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRounds | None:
     """Make a stretch longer or shorter; nothing where that leaves nothing of it."""
     if not round_mm:
         return None

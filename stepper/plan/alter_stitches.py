@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.project.instructions import BindOff, ChartWork, Count, Evenly, Phrase, Sentence, Worked
+from stepper.project.instructions import BindOff, ChartWork, Count, Evenly, Phrase, Sentence, WorkRounds
 from stepper.project.model import Alteration, Chart
 from stepper.project.stitchwork import ChartPart, Element, Numbers, Several, Work
 
@@ -81,7 +81,7 @@ def with_rib(sentence: Sentence, rule: Alteration, side: str = "") -> Sentence:
     """
     if side == "WS":
         rule = replace(rule, rib=_behind(rule.rib), rib_printed=_behind(rule.rib_printed))
-    if isinstance(sentence, Worked):
+    if isinstance(sentence, WorkRounds):
         return _named_rib(sentence, rule)
     if not isinstance(sentence, Phrase):
         return sentence
@@ -125,7 +125,7 @@ def _turned_alike(rule: Alteration, printed: Ribbing) -> Ribbing:
     return ()
 
 
-def _named_rib(sentence: Worked, rule: Alteration) -> Sentence:
+def _named_rib(sentence: WorkRounds, rule: Alteration) -> Sentence:
     """Rename "k2, p2 rib"; the grammar knows ribs of one knit and one purl stretch by their numbers."""
     if not sentence.manner.startswith("rib"):
         return sentence

@@ -12,9 +12,9 @@ from dataclasses import dataclass, replace
 
 from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, altered
-from stepper.plan.compile import Reading, work_as_knitted
+from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.findings import problems_of
-from stepper.plan.needles import Draft, Needles
+from stepper.plan.needles import DraftRound, Needles
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 
@@ -28,7 +28,7 @@ class Blend:
     """The size switched to; the same as `size` where none is."""
     label: str
     """The line of the switch; empty where none is."""
-    rounds: tuple[Draft, ...]
+    rounds: tuple[DraftRound, ...]
     """The garment so worked; none where the arithmetic does not carry it."""
     at: int = 0
     """Index of the blended round in them."""
@@ -63,7 +63,7 @@ def _is_even(line: Line) -> bool:
     return any(isinstance(sentence, Evenly) for sentence in line.sentences)
 
 
-def blends(project: Project, readings: frozenset[Reading] = frozenset()) -> Iterator[Blend]:
+def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -> Iterator[Blend]:
     """Try every size alone, then every pair of sizes at every labelled line where a switch is possible.
 
     At a line that spreads no change evenly a switch is tried where both sizes come to it with the same
@@ -100,7 +100,7 @@ def tried(
     size: int,
     then: int,
     label: str,
-    readings: frozenset[Reading] = frozenset(),
+    readings: frozenset[SecondReading] = frozenset(),
     like: Needles | None = None,
     own: Altered | None = None,
 ) -> Blend:

@@ -15,9 +15,9 @@ from difflib import SequenceMatcher
 from typing import Literal
 
 from stepper.plan.aligning import renamed_sections
-from stepper.plan.lengthen import Correction, rounds_at_gauge
+from stepper.plan.lengthen import LengthCorrection, rounds_at_gauge
 from stepper.plan.model import Plan, Round, Run, Stretch
-from stepper.plan.resuming import Choice, resume
+from stepper.plan.resuming import PlaceChoice, resume
 
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 
@@ -62,7 +62,7 @@ class Carried:
     """Whether the place is sure."""
     same: bool
     """Whether the round in hand is in the new plan there, with the same stitches in it."""
-    choices: tuple[Choice, ...]
+    choices: tuple[PlaceChoice, ...]
     """Places to choose from, the likeliest first; empty where the place is sure."""
     have: int
     """Stitches on the needles at the beginning of the round in hand, by the old plan. Unit: stitches."""
@@ -96,7 +96,9 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
     )
 
 
-def carry_corrections(old: Plan, new: Plan, corrections: Iterable[Correction]) -> tuple[Correction, ...]:
+def carry_corrections(
+    old: Plan, new: Plan, corrections: Iterable[LengthCorrection]
+) -> tuple[LengthCorrection, ...]:
     """Move corrections of lengths to the stretches of another plan.
 
     A stretch is matched by its section and its place among that section's stretches. Where the new plan wants

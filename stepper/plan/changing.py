@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.needles import Needles
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
-from stepper.project.problems import Place, nearest, one_of
+from stepper.project.problems import Span, nearest, one_of
 
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
@@ -58,7 +58,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         needles.remarks.append(words)
 
 
-def _yarn_key(name: str, place: Place, needles: Needles) -> str | None:
+def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:
     keys = {key.lower(): key for key in needles.project.yarns}
     key = keys.get(name.lower())
     if key is None:

@@ -12,7 +12,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.needles import Needles, Template
 from stepper.plan.supplies import ChartRound
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place, nearest, one_of
+from stepper.project.problems import Span, nearest, one_of
 
 
 def chart_runs(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> tuple[Run, ...]:
@@ -50,7 +50,7 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
     return joined(runs)
 
 
-def chart_named(name: str, place: Place, needles: Needles) -> Chart | None:
+def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     """Find a chart of the garment by its name, in any case; nothing, reported, where there is none."""
     charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
     chart = charts.get(name.lower())
@@ -99,9 +99,7 @@ def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool
     return drawn
 
 
-def _misfit(
-    template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int
-) -> None:
+def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int) -> None:
     edges = f" besides {drawn.edges} for its edges" if drawn.edges else ""
     fits, over = divmod(max(0, needles.count - drawn.edges), drawn.uses or 1)
     below, above = fits * drawn.uses + drawn.edges, (fits + 1) * drawn.uses + drawn.edges

@@ -17,7 +17,7 @@ from itertools import pairwise
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.facing import mirrored
 from stepper.plan.model import Run, flatten
-from stepper.plan.needles import Cell, Column, Draft
+from stepper.plan.needles import Cell, Column, DraftRound
 
 KNIT: Cell = ("k", "")
 WIDEST_REPEAT = 24
@@ -31,7 +31,7 @@ class UnknownFabricError(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
+class StandingColumns:
     """One stitch that a row leaves on the needles."""
 
     below: tuple[int, ...]
@@ -44,13 +44,13 @@ class Standing:
     """What it looks like where its column is another matter."""
 
 
-def laid(draft: Draft) -> list[Standing]:
+def laid(draft: DraftRound) -> list[StandingColumns]:
     """Lay out what a row leaves, from the first stitch of its right side.
 
     Raises:
         UnknownFabricError: it twists stitches of which nobody can tell which are purled.
     """
-    made: list[Standing] = []
+    made: list[StandingColumns] = []
     chunk: list[Stitch] = []
     at = 0
     yarns = {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
@@ -66,7 +66,7 @@ def laid(draft: Draft) -> list[Standing]:
         chunk = []
         if entry.kind is Kind.CABLE:
             looks = _crossed(run)
-            made += [Standing((at + place,), (look, "")) for place, look in enumerate(looks)]
+            made += [StandingColumns((at + place,), (look, "")) for place, look in enumerate(looks)]
             at += len(looks)
             continue
         at = _plain(run, entry, at, made, wrong=wrong, coloured=len(yarns) > 1)
@@ -74,7 +74,7 @@ def laid(draft: Draft) -> list[Standing]:
     if not wrong:
         return made
     return [
-        Standing(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
+        StandingColumns(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
         for each in reversed(made)
     ]
 
@@ -94,33 +94,37 @@ def _crossed(run: Run) -> str:
     return "k" * width * run.times
 
 
-def _plain(run: Run, entry: Stitch, at: int, made: list[Standing], *, wrong: bool, coloured: bool) -> int:
+def _plain(
+    run: Run, entry: Stitch, at: int, made: list[StandingColumns], *, wrong: bool, coloured: bool
+) -> int:
     """Lay out stitches that stay one each, come or go; give the place after them."""
     if not entry.uses:
         held = run.yarn if run.stitch == "return" else ""
-        made += [Standing((), KNIT if run.stitch == "pu" else None, held)] * run.times
+        made += [StandingColumns((), KNIT if run.stitch == "pu" else None, held)] * run.times
         return at
     if entry.leaves:
         told = entry.kind is Kind.PLAIN and entry.code != "ds"
         cell = (as_seen(entry.code, wrong=wrong), run.yarn if coloured else "") if told else None
-        made += [Standing((place,), cell) for place in range(at, at + run.times)]
+        made += [StandingColumns((place,), cell) for place in range(at, at + run.times)]
     return at + run.uses
 
 
-def _changed(chunk: list[Stitch], at: int, made: list[Standing], *, wrong: bool) -> int:
+def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong: bool) -> int:
     """Lay out neighbouring increases and decreases; those that make up for each other leave the columns."""
     uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
     looks = "".join(_look(each, wrong=wrong) * each.leaves for each in chunk)
     if uses == leaves:
-        made += [Standing((at + place,), None, look=(look, "")) for place, look in enumerate(looks)]
+        made += [StandingColumns((at + place,), None, look=(look, "")) for place, look in enumerate(looks)]
         return at + uses
     for each in chunk:
         below = tuple(range(at, at + each.uses))
         if each.kind is Kind.DECREASE:
-            made.append(Standing(below, None if each.code == "dec" else (_look(each, wrong=wrong), "")))
+            made.append(
+                StandingColumns(below, None if each.code == "dec" else (_look(each, wrong=wrong), ""))
+            )
         else:
-            made.append(Standing(below, None))
-            made += [Standing((), None)] * (each.leaves - 1)
+            made.append(StandingColumns(below, None))
+            made += [StandingColumns((), None)] * (each.leaves - 1)
         at += each.uses
     return at
 
@@ -137,7 +141,7 @@ def as_seen(code: str, *, wrong: bool) -> str:
     return (entry.wrong_side or code) if wrong and entry is not None else code
 
 
-def agrees(draft: Draft, cell: Cell) -> bool:
+def agrees(draft: DraftRound, cell: Cell) -> bool:
     """Say whether a row works every stitch that it works at all as one cell has it."""
     told = (
         run
@@ -148,7 +152,7 @@ def agrees(draft: Draft, cell: Cell) -> bool:
     return all(as_seen(run.stitch, wrong=wrong) == cell[0] for run in told)
 
 
-def alike_all_along(drafts: Sequence[Draft]) -> Column | None:
+def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
     """Give the one column of rows that each work one stitch all along; nothing where one of them does not."""
     cells: list[Cell] = []
     for draft in drafts:
@@ -161,7 +165,7 @@ def alike_all_along(drafts: Sequence[Draft]) -> Column | None:
     return tuple(cells)
 
 
-def fields(draft: Draft) -> list[int]:
+def fields(draft: DraftRound) -> list[int]:
     """Give the edges and markers after a row, from its first stitch on the right side."""
     marks = mirrored(draft.markers, draft.after) if draft.side == "WS" else draft.markers
     return [0, *sorted(marks), draft.after]
@@ -169,7 +173,7 @@ def fields(draft: Draft) -> list[int]:
 
 def carried(
     columns: Sequence[Column],
-    draft: Draft,
+    draft: DraftRound,
     phase: int,
     held: Callable[[str], list[Column] | None],
     *,
@@ -220,7 +224,7 @@ def carried(
     return filled(made, edges, period)
 
 
-def _returned(row: Sequence[Standing], held: Callable[[str], list[Column] | None]) -> list[Column]:
+def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
     """Give the columns of the held stitches that a row brings back, in its order."""
     names = list(dict.fromkeys(each.held for each in row if each.held))
     back: list[Column] = []
@@ -243,7 +247,9 @@ def _near(place: int, edges: list[int]) -> bool:
     return any(-_SELVEDGE <= place - edge < _SELVEDGE for edge in edges)
 
 
-def _kept(columns: Sequence[Column], each: Standing, phase: int, place: int, edges: list[int]) -> Column:
+def _kept(
+    columns: Sequence[Column], each: StandingColumns, phase: int, place: int, edges: list[int]
+) -> Column:
     """Give the column that stays of those a stitch was worked from."""
     below = [columns[place] for place in each.below]
     if each.cell is not None:
@@ -297,7 +303,7 @@ def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[
     return None
 
 
-def traced(drafts: Sequence[Draft]) -> list[Column]:
+def traced(drafts: Sequence[DraftRound]) -> list[Column]:
     """Give the columns that rows made, each with one cell for each of the rows, the first one first.
 
     Raises:
@@ -337,7 +343,7 @@ def _whole(history: list[_Told], period: int) -> Column | None:
     return cells
 
 
-def _is_lace(draft: Draft) -> bool:
+def _is_lace(draft: DraftRound) -> bool:
     """Say whether a row both increases and decreases, or crosses stitches."""
     kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
     return kinds >= {Kind.INCREASE, Kind.DECREASE} or Kind.CABLE in kinds

@@ -23,7 +23,7 @@ from stepper.project.problems import Problem
 _MOST_CHOICES = 12
 """Ambiguous words that are tried both ways; each costs working the garment once more in every size."""
 
-Reading = tuple[int, int]
+SecondReading = tuple[int, int]
 """Line and column of words that are taken in their second reading."""
 
 
@@ -33,7 +33,7 @@ class Compiled:
 
     plan: Plan | None
     problems: tuple[Problem, ...]
-    readings: frozenset[Reading] = frozenset()
+    readings: frozenset[SecondReading] = frozenset()
     """Words that were taken in their second reading."""
 
 
@@ -83,7 +83,7 @@ def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
 
 def work_as_knitted(
     project: Project,
-    readings: frozenset[Reading],
+    readings: frozenset[SecondReading],
     like: Needles | None = None,
     own: Altered | None = None,
 ) -> Needles:
@@ -112,7 +112,7 @@ class _Tried:
     findings: tuple[Finding, ...]
 
 
-def _try(project: Project, readings: frozenset[Reading]) -> _Tried:
+def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     drawn: dict[tuple[object, ...], ChartRound] = {}
     knitted = _work_garment(project, project.size, drawn, readings, knitted=True)
     findings = list(knitted.findings)
@@ -128,7 +128,7 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
     Words are settled in the order of the file, the first dozen of them. The second reading is taken where it
     leaves fewer misfits; where both fit, the first stands and the knitter is told.
     """
-    readings: frozenset[Reading] = frozenset()
+    readings: frozenset[SecondReading] = frozenset()
     told: list[Finding] = []
     choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
     told += [
@@ -171,7 +171,7 @@ def _work_garment(
     project: Project,
     size: int,
     drawn: dict[tuple[object, ...], ChartRound],
-    readings: frozenset[Reading],
+    readings: frozenset[SecondReading],
     *,
     knitted: bool,
     briefly: bool = False,

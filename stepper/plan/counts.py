@@ -6,7 +6,7 @@ from stepper.plan.model import Run
 from stepper.plan.needles import Finding, Needles
 from stepper.plan.recounting import read_as
 from stepper.project.instructions import Count
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp
 
 
@@ -46,7 +46,7 @@ def check_count(instruction: Count, needles: Needles) -> None:
         needles.off = short
 
 
-def _picked_up_to(printed: int, place: Place, needles: Needles) -> bool:
+def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
     """Take the printed count where stitches were picked up by the rows of an edge, which is a rule of thumb.
 
     Returns:

@@ -15,7 +15,7 @@ from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.supplies import Choice, Supplies
 from stepper.project.instructions import Return
-from stepper.project.problems import Place, nearest, one_of
+from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -37,7 +37,7 @@ _MOST_STEPS = 50_000
 class MisfitError(Exception):
     """The line does not fit the stitches on the needles."""
 
-    def __init__(self, place: Place, message: str, hint: str = "") -> None:
+    def __init__(self, place: Span, message: str, hint: str = "") -> None:
         super().__init__(message)
         self.place = place
         self.message = message
@@ -183,7 +183,7 @@ class Cursor:
         self.waiting = []
         self.placed = sorted({place for place in self.placed if 0 < place < self.made})
 
-    def _need(self, uses: int, what: str, place: Place) -> None:
+    def _need(self, uses: int, what: str, place: Span) -> None:
         left = self.facing.room - self.used
         if uses > left:
             raise MisfitError(

@@ -25,8 +25,8 @@ from stepper.plan.columns import (
 )
 from stepper.plan.facing import face
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.needles import Cell, Column, Draft, Established, Kept, Needles, Template
-from stepper.project.problems import Place
+from stepper.plan.needles import Cell, Column, DraftRound, Established, Kept, Needles, Template
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Several, Until, Work
 
 HINT = 'Name the fabric ("Work in k2, p2 rib for 5 cm", "Knit 5 rounds") or write the round out.'
@@ -65,7 +65,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     )
 
 
-def _sets_up(cycle: tuple[Template, ...], worked: list[Draft]) -> bool:
+def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
     """Say whether rounds tell a pattern themselves: not if they only go on with one, or shape while they do.
 
     Rows of lace with "work in pattern" on the wrong side between are told by the others.
@@ -99,14 +99,14 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
     )
 
 
-def _is_single(draft: Draft) -> bool:
+def _is_single(draft: DraftRound) -> bool:
     """Say whether a row is a buttonhole row or the like: its changes are no repeat that fills it."""
     changed = [item for item in draft.phrase if _changes(item)]
     fills = any(isinstance(item, Group) and 2 * item.uses >= draft.before for item in changed)
     return bool(changed) and (not fills or "buttonhole" in (draft.label or "").lower())
 
 
-def _is_short(draft: Draft) -> bool:
+def _is_short(draft: DraftRound) -> bool:
     """Say whether a row was not worked from end to end."""
     return draft.from_turn or any(
         isinstance(item, Run) and item.stitch in ("rest", "turn", "w&t") for item in draft.phrase
@@ -192,7 +192,7 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     known.phase += 1 if draft.before else 0
 
 
-def _after(columns: list[Column], draft: Draft, phase: int, needles: Needles) -> list[Column]:
+def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needles) -> list[Column]:
     period, changed = len(columns[0]) if columns else 1, draft.before != draft.after
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
@@ -315,7 +315,7 @@ def ground(needles: Needles) -> str:
 # --- going on -----------------------------------------------------------------------------------------
 
 
-def even(needles: Needles, place: Place) -> tuple[tuple[Template, ...], int] | None:
+def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | None:
     """Give the rounds that go on without shaping, and which comes next; nothing, reported, for none."""
     known = needles.established
     if known is None:

@@ -8,7 +8,7 @@ from stepper.plan.condense import laid_flat
 from stepper.plan.floats import longest_floats
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
-from stepper.plan.needles import Draft, Needles
+from stepper.plan.needles import DraftRound, Needles
 from stepper.plan.strands import with_strands
 from stepper.project.model import Project
 
@@ -44,7 +44,7 @@ class _Flat:
 
     __slots__ = ("floats", "instruction", "phrase", "runs", "shaping")
 
-    def __init__(self, draft: Draft) -> None:
+    def __init__(self, draft: DraftRound) -> None:
         self.phrase = draft.phrase  # held, so that its identity stays its own
         self.runs = laid_flat(draft.phrase)
         self.shaping = shaping_places(self.runs)
@@ -56,8 +56,8 @@ class _Flat:
 
 def _round(
     index: int,
-    draft: Draft,
-    following: Draft | None,
+    draft: DraftRound,
+    following: DraftRound | None,
     number: int,
     of: int,
     project: Project,
@@ -108,7 +108,7 @@ def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
     return tuple(places)
 
 
-def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
+def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint | None:
     """Place a count where a fault would be locked in."""
     reason = ""
     if draft.divide:
@@ -138,14 +138,14 @@ def _checkpoint(draft: Draft, following: Draft | None) -> Checkpoint | None:
     return Checkpoint(expect=draft.after, reason=reason) if reason else None
 
 
-def _first_stitch(draft: Draft) -> str:
+def _first_stitch(draft: DraftRound) -> str:
     first = draft.phrase[0]
     return first.stitch if isinstance(first, Run) else ""
 
 
-def _has(draft: Draft, code: str) -> bool:
+def _has(draft: DraftRound, code: str) -> bool:
     return any(isinstance(item, Run) and item.stitch == code for item in draft.phrase)
 
 
-def _same_chart(draft: Draft, following: Draft) -> bool:
+def _same_chart(draft: DraftRound, following: DraftRound) -> bool:
     return draft.chart == following.chart and draft.section == following.section

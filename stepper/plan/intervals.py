@@ -12,15 +12,15 @@ from dataclasses import replace
 from stepper.craft.stitches import stitch
 from stepper.plan.established import asks_pattern, even, ground
 from stepper.plan.lasting import as_it_looks, measured_from
-from stepper.plan.needles import Draft, Needles, Template
+from stepper.plan.needles import DraftRound, Needles, Template
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
-from stepper.project.problems import Place, nearest
+from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 
-def named_round(label: str, place: Place, needles: Needles) -> Template | None:
+def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name it was written out under; nothing, reported, where there is none."""
     template = needles.named.get(label)
     if template is None:
@@ -93,7 +93,7 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
     return since
 
 
-def _is_like(draft: Draft, template: Template) -> bool:
+def _is_like(draft: DraftRound, template: Template) -> bool:
     """Say whether a round shapes as another one would: the same increases and decreases in the same order."""
     if draft.template is None:
         return False
@@ -112,7 +112,7 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
     return found
 
 
-def _work_between(rounds: int, needles: Needles, place: Place, *, goes_on: bool) -> None:
+def _work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
     """Work the rounds between two shapings: as the fabric is, if the shaping goes on with it, else plain."""
     if not rounds:
         return
@@ -187,7 +187,7 @@ def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
 
 def plain_cycle(needles: Needles) -> tuple[Template, ...]:
     """Give the plain rounds between shapings: as the fabric is, with the wrong side as the pattern has it."""
-    place = Place(line=needles.line or 1, column=1)
+    place = Span(line=needles.line or 1, column=1)
     if needles.garter and needles.flat:
         return (Template((Until("k", "end", None, None, place),), place),)
     plain = Template((), place, stockinette=True)
@@ -244,7 +244,7 @@ def _other(side: str) -> str:
     return "WS" if side == "RS" else "RS"
 
 
-def _joined(templates: list[Template], place: Place, needles: Needles) -> Template | None:
+def _joined(templates: list[Template], place: Span, needles: Needles) -> Template | None:
     """Make one round of two shapings that fall together: one at the beginning, one at the end of the row."""
     if len(templates) == 1:
         return templates[0]

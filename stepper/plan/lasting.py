@@ -9,12 +9,12 @@ from stepper.plan.model import Stretch, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
 from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
-from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, Worked
-from stepper.project.problems import Place, one_of
+from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
+from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
 
-def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
+def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
     """Give the rounds that a duration repeats; nothing, reported, where none has been set up."""
     place = instruction.place
     if instruction.manner in ("k", "stockinette"):
@@ -40,7 +40,7 @@ def cycle_of(instruction: Worked, needles: Needles) -> tuple[Template, ...] | No
     return None
 
 
-def _rib(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
+def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
     """Set up a rib named by its stitches, as "k2, p2 rib"; in rows it ends as it begins."""
     place = instruction.place
     knit, purl = (int(word) for word in instruction.manner.split()[1:])
@@ -63,7 +63,7 @@ def _rib(instruction: Worked, needles: Needles) -> tuple[Template, ...] | None:
     return (row, looks)
 
 
-def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) -> tuple[Template, ...]:
+def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
     """Give what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
     A row that is knitted all along makes garter stitch, and is knitted on both sides.
@@ -76,7 +76,7 @@ def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Place) -
     return (Template((Until("pattern", "end", None, None, place),), place),)
 
 
-def work_even(instruction: Worked, needles: Needles) -> None:
+def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
     going = even(needles, instruction.place)
     if going is None:
@@ -99,7 +99,7 @@ def last_for(
     cycle: tuple[Template, ...],
     duration: Duration,
     needles: Needles,
-    place: Place,
+    place: Span,
     *,
     start: int,
     first: int = 0,
@@ -155,7 +155,7 @@ def _to_length(
     cycle: tuple[Template, ...],
     duration: UntilLength,
     needles: Needles,
-    place: Place,
+    place: Span,
     *,
     start: int,
     first: int,

@@ -15,7 +15,7 @@ from stepper.plan.model import Plan, Round, Stretch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Correction:
+class LengthCorrection:
     """What measuring said about one stretch."""
 
     stretch: int
@@ -26,7 +26,7 @@ class Correction:
     """The gauge as really knitted. Unit: rounds per 10 cm."""
 
 
-def corrected(plan: Plan, corrections: Iterable[Correction]) -> Plan:
+def corrected(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
     """Lay every correction on a plan as compiled; one that names no stretch of it is left out."""
     for correction in sorted(corrections, key=lambda each: each.stretch):
         if 0 <= correction.stretch < len(plan.stretches):
@@ -66,7 +66,7 @@ def with_rounds(plan: Plan, stretch: int, rounds: int) -> Plan:
     return replace(plan, rounds=renumbered((*before, *kept, *after)), stretches=stretches)
 
 
-def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_least: int) -> Correction:
+def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_least: int) -> LengthCorrection:
     """Work out how many rounds a stretch needs now that the piece has been measured.
 
     Args:
@@ -88,7 +88,7 @@ def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_lea
     gauge = measured.rounds_per_10cm
     reached = measured_mm >= stretch.target_mm
     rounds = at_least if reached else rounds_at_gauge(stretch, gauge, at_least=at_least)
-    return Correction(stretch=0, rounds=rounds, rounds_per_10cm=gauge)
+    return LengthCorrection(stretch=0, rounds=rounds, rounds_per_10cm=gauge)
 
 
 def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int = 0) -> int:

@@ -36,7 +36,7 @@ from stepper.project.instructions import (
     TurnMethod,
     Unread,
     WithYarn,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.model import Section
 from stepper.project.problems import one_of
@@ -226,7 +226,7 @@ def _works_rounds(sentence: Sentence, name: str) -> bool:
     if isinstance(sentence, AtIntervals | Together):
         parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
         return all(part.label != name for part in parts)
-    return isinstance(sentence, Worked | Repeated | ChartWork | Evenly | Phrase)
+    return isinstance(sentence, WorkRounds | Repeated | ChartWork | Evenly | Phrase)
 
 
 def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
@@ -294,7 +294,7 @@ def _template(sentence: Sentence, needles: Needles) -> Template:
 
 def _once_as_set(sentence: Sentence) -> bool:
     """Say whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
-    if not isinstance(sentence, Worked) or not isinstance(sentence.duration, Rounds):
+    if not isinstance(sentence, WorkRounds) or not isinstance(sentence.duration, Rounds):
         return False
     return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
 
@@ -425,7 +425,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     row = _row(line)
     for sentence in _lead(line):
         work(sentence, needles)
-    if isinstance(row, Worked) and isinstance(row.duration, Rounds) and not _once_as_set(row):
+    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not _once_as_set(row):
         needles.report(
             row.place,
             "a numbered line gives one round, not a number of rounds.",

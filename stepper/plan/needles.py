@@ -9,11 +9,11 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, Run, Stretch, flatten
 from stepper.plan.offers import priced
-from stepper.plan.phrase import Worked
+from stepper.plan.phrase import WorkedPhrase
 from stepper.plan.supplies import ChartRound, Choice
 from stepper.project.instructions import Count, Line
 from stepper.project.model import Fabric, Project
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, ChartPart, Element, Length, PickUp, Several, Until, Work
 
 MOST_ROUNDS = 20_000
@@ -25,7 +25,7 @@ class Template:
     """A round that can be worked again: written out, or one round of a chart."""
 
     elements: tuple[Element, ...]
-    place: Place
+    place: Span
     chart: str = ""
     chart_round: int = 0
     """Round of the chart, from 1."""
@@ -98,7 +98,7 @@ class Kept:
 
 
 @dataclass(slots=True, kw_only=True)
-class Draft:
+class DraftRound:
     """A round as worked, before it is numbered and written."""
 
     section: str
@@ -151,7 +151,7 @@ class Draft:
 class Finding:
     """Something wrong in one size, or worth a word."""
 
-    place: Place
+    place: Span
     message: str
     hint: str = ""
     size: int = 0
@@ -193,7 +193,7 @@ class Needles:
     """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""
     """How short rows are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
-    turned_at: Place | None = None
+    turned_at: Span | None = None
     """Where a turn whose method nobody said stands, until that is told."""
     turning_told: bool = False
     """Whether the method taken for such turns was told."""
@@ -203,13 +203,13 @@ class Needles:
     section: str = ""
     section_start: int = 0
     """Index of the first draft of the section."""
-    drafts: list[Draft] = field(default_factory=list)
+    drafts: list[DraftRound] = field(default_factory=list)
     stretches: list[Stretch] = field(default_factory=list)
     remarks: list[str] = field(default_factory=list)
     """What is to be said before the next round."""
     label: str | None = None
     line: int = 0
-    place: Place | None = None
+    place: Span | None = None
     """Where the line in hand stands."""
     fits: set[int] = field(default_factory=set)
     """Rounds that were worked, by the identity of their template."""
@@ -228,7 +228,7 @@ class Needles:
     """Rounds with a name of their own: `dec round`."""
     in_all: set[str] = field(default_factory=set)
     """Named rounds whose times, said next, count the once they were worked where they are written."""
-    known: dict[tuple[object, ...], tuple[Template, Worked]] = field(default_factory=dict)
+    known: dict[tuple[object, ...], tuple[Template, WorkedPhrase]] = field(default_factory=dict)
     """Rounds worked out before, by their template and the stitches they met; the template is kept alive."""
     charted: dict[tuple[object, ...], tuple[Item, ...]] = field(default_factory=dict)
     """Chart rounds laid out before."""
@@ -275,14 +275,14 @@ class Needles:
     off: int = 0
     """What the printed count last told has more than the lines; a count as far off is no new fault."""
 
-    def report(self, place: Place, message: str, hint: str = "", kind: str = "misfit") -> None:
+    def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit; nothing where the count is not known anyway."""
         gauge = self.fabric.gauge if self.fabric is not None else None
         hint = priced(hint, self.count, gauge, self.project.units)
         if not self.lost:
             self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
-    def miss(self, place: Place, message: str, hint: str = "", *, anywhere: bool = False) -> None:
+    def miss(self, place: Span, message: str, hint: str = "", *, anywhere: bool = False) -> None:
         """Note something that is not there, unless it may have stood in a line not read; lose the count."""
         if not (self.unread if anywhere else self.shaky):
             self.report(place, message, hint)
@@ -297,16 +297,18 @@ class Needles:
         self.lost, self.off, self.count = False, 0, count
         self.markers, self.turns, self.gap = (), (), None
 
-    def warn(self, place: Place, message: str) -> None:
+    def warn(self, place: Span, message: str) -> None:
         """Note something the knitter should know."""
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
-    def emit(self, phrase: tuple[Item, ...], after: int, *, turned: bool = False, **told: object) -> Draft:
+    def emit(
+        self, phrase: tuple[Item, ...], after: int, *, turned: bool = False, **told: object
+    ) -> DraftRound:
         """Add one round and go to the side that follows."""
         flat = self.flat or turned or bool(self.gap)  # a gap at 0 is the beginning of the round
         if not flat:
             self.side = "RS"
-        draft = Draft(
+        draft = DraftRound(
             section=self.section,
             before=self.count,
             after=after,
@@ -337,7 +339,7 @@ class Needles:
         self.count = after
         self.drafts.append(draft)
         if len(self.drafts) > MOST_ROUNDS:
-            place = Place(line=max(1, self.line), column=1)
+            place = Span(line=max(1, self.line), column=1)
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
         return draft
 
@@ -361,7 +363,7 @@ class Needles:
         """Give the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
 
-    def gauge(self, place: Place) -> Gauge | None:
+    def gauge(self, place: Span) -> Gauge | None:
         """Give the gauge of the section, or report that there is none."""
         if self.fabric is None:
             self.report(place, "a length needs a gauge, and this section names none.", kind="length")

@@ -13,12 +13,12 @@ from stepper.plan.cursor import Cursor, MisfitError
 from stepper.plan.facing import Facing, Left, leave
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.supplies import Supplies
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Worked:
+class WorkedPhrase:
     """What a written-out round comes to."""
 
     items: tuple[Item, ...]
@@ -44,11 +44,11 @@ def work_phrase(
     size: int,
     yarn: str,
     markers: tuple[int, ...] = (),
-    place: Place,
+    place: Span,
     facing: Facing | None = None,
     method: str = "",
     supplies: Supplies | None = None,
-) -> Worked:
+) -> WorkedPhrase:
     """Work a written-out round.
 
     Args:
@@ -96,7 +96,7 @@ def work_phrase(
         items = _with_double_stitch(items)
     if met.lead:
         items = [Run("rest", met.lead, yarn), *items]
-    return Worked(
+    return WorkedPhrase(
         items=tuple(items),
         after=after,
         markers=left.markers,

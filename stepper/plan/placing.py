@@ -19,16 +19,16 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
 from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import Draft, Needles
+from stepper.plan.needles import DraftRound, Needles
 from stepper.project.alterations import meets
 from stepper.project.model import Alteration
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 
 Placed = tuple[tuple[Item, ...], tuple[int, ...], dict[str, Any]]
 """The round, the stitches of the old round worked before each change, and what it tells besides."""
 
 
-def placed_round(before: int, after: int, needles: Needles, place: Place) -> Placed:
+def placed_round(before: int, after: int, needles: Needles, place: Span) -> Placed:
     """Spread an increase or decrease evenly over a round, clear of what should stay plain.
 
     Args:
@@ -61,7 +61,7 @@ def placed_round(before: int, after: int, needles: Needles, place: Place) -> Pla
 
 
 def _out_of_the_way(
-    positions: tuple[int, ...], stitches: int, uses: int, needles: Needles, place: Place
+    positions: tuple[int, ...], stitches: int, uses: int, needles: Needles, place: Span
 ) -> tuple[int, ...]:
     """Keep off markers and motifs as far as the gaps allow it."""
     markers = markers_ahead(needles)
@@ -126,7 +126,7 @@ def motif_stitches(needles: Needles) -> tuple[int, ...]:
     return tuple(found)
 
 
-def _has_chart(draft: Draft) -> bool:
+def _has_chart(draft: DraftRound) -> bool:
     return any(getattr(item, "name", "") for item in draft.phrase)
 
 

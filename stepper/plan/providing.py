@@ -11,7 +11,7 @@ from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
 from stepper.plan.needles import Cell, Needles
 from stepper.plan.supplies import ChartRound, Supplies
-from stepper.project.problems import Place, nearest, one_of
+from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 
 
@@ -54,7 +54,7 @@ def picked(edge: PickUp, needles: Needles) -> int:
     return half_up(rows * edge.stitches.of(needles.size) / max(1, edge.rows.of(needles.size)))
 
 
-def _look(place: Place, needles: Needles) -> tuple[Cell, ...]:
+def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:
     """Give how the stitches are worked to go on in pattern."""
     try:
         return look(needles)

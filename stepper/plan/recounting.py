@@ -7,14 +7,14 @@ from itertools import groupby
 
 from stepper.plan.abbreviate import instruction
 from stepper.plan.model import Item, Run
-from stepper.plan.needles import Draft
+from stepper.plan.needles import DraftRound
 
 _MOST_ROUNDS = 5
 """Most different rounds that are told; of more, the first two and the last two."""
 _MOST_ITEMS = 14
 
 
-def read_as(drafts: Sequence[Draft]) -> str:
+def read_as(drafts: Sequence[DraftRound]) -> str:
     """Say how the rounds of a line were read.
 
     Args:
@@ -31,12 +31,12 @@ def read_as(drafts: Sequence[Draft]) -> str:
     return "; then ".join(told)
 
 
-def _looks(draft: Draft) -> tuple[object, ...]:
+def _looks(draft: DraftRound) -> tuple[object, ...]:
     change = draft.after - draft.before
     return (draft.phrase, change) if not change else (draft.phrase, draft.before, draft.after)
 
 
-def _told(drafts: list[Draft]) -> str:
+def _told(drafts: list[DraftRound]) -> str:
     first = drafts[0]
     often = f"{len(drafts)} rounds of " if len(drafts) > 1 else ""
     if first.before == first.after:

@@ -36,7 +36,7 @@ be sure. Source: chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Choice:
+class PlaceChoice:
     """A place where the knitting may go on in a changed plan."""
 
     index: int
@@ -68,7 +68,7 @@ class Resumed:
     stitch: int
     same: bool
     """Whether the round in hand is in the new plan at this place, with the same stitches in it."""
-    choices: tuple[Choice, ...] = ()
+    choices: tuple[PlaceChoice, ...] = ()
     """Places to choose from, the likeliest first; empty where the place is sure."""
 
 
@@ -219,7 +219,7 @@ def _misfit(both: _Both, seam: int) -> tuple[bool, bool, bool]:
     )
 
 
-def _at_seam(both: _Both, seam: int) -> Iterator[Choice]:
+def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
     """Offer to go on at a seam; in a round that begins otherwise also from where both are the same."""
     stitch, hand = both.stitch, both.hand
     if hand is None:
@@ -233,7 +233,7 @@ def _at_seam(both: _Both, seam: int) -> Iterator[Choice]:
     yield _choice(both, seam, max(0, min(stitch, last)), have=_on_needles(hand, stitch))
 
 
-def _ripped_back(both: _Both) -> Choice:
+def _ripped_back(both: _Both) -> PlaceChoice:
     """Offer to rip back to where both plans part."""
     seam = 0
     while seam < both.index and both.after[seam : seam + 1] == both.done[seam : seam + 1]:
@@ -245,12 +245,12 @@ def _ripped_back(both: _Both) -> Choice:
 
 def _choice(
     both: _Both, index: int, stitch: int, *, have: int, rounds_back: int = 0, stitches_back: int = 0
-) -> Choice:
+) -> PlaceChoice:
     rounds = both.new.rounds
     here = rounds[index] if index < len(rounds) else None
     shown = here if here is not None else rounds[-1] if rounds else None
     want = _on_needles(here, stitch) if here is not None and stitch else _count(both.new, index)
-    return Choice(
+    return PlaceChoice(
         index=index,
         stitch=stitch,
         section=shown.section if shown is not None else "",

@@ -11,10 +11,10 @@ from stepper.plan.established import keep_held
 from stepper.plan.facing import face
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles, Template
-from stepper.plan.phrase import Worked, work_phrase
+from stepper.plan.phrase import WorkedPhrase, work_phrase
 from stepper.plan.providing import supplies_of
 from stepper.plan.turning import tell_turning
-from stepper.project.problems import Place, one_of
+from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
 
 
@@ -90,7 +90,7 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
     needles.lose()
 
 
-def _fitted(template: Template, needles: Needles) -> Worked:
+def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
     """Work out a round; where a printed count differed before, with that count if only that fits."""
     try:
         return _worked(template, needles)
@@ -132,7 +132,7 @@ _PASSING = {
 }
 
 
-def _worked(template: Template, needles: Needles) -> Worked:
+def _worked(template: Template, needles: Needles) -> WorkedPhrase:
     """Work out a round, once for the same stitches: most rounds of a garment repeat the one before."""
     wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
     purl = template.stockinette and wrong
@@ -179,7 +179,7 @@ def _worked(template: Template, needles: Needles) -> Worked:
 
 
 def repeat(
-    templates: tuple[Template, ...], rounds: int, needles: Needles, place: Place, *, start: int = 0
+    templates: tuple[Template, ...], rounds: int, needles: Needles, place: Span, *, start: int = 0
 ) -> None:
     """Work a cycle of rounds for a number of rounds, beginning with one of the cycle (from 0)."""
     if needles.lost:

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Run
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
 
 
@@ -39,7 +39,7 @@ class ChartRound:
 class Choice:
     """Words with two readings, met while working."""
 
-    place: Place
+    place: Span
     words: str
     """The words, as they are quoted to the knitter."""
     first: str
@@ -56,7 +56,7 @@ class Supplies:
     """What is at hand while a round is worked."""
 
     chart: Callable[[ChartPart], ChartRound] | None = None
-    look: Callable[[Place], tuple[tuple[str, str], ...]] | None = None
+    look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
     """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from stepper.plan.model import flatten
 from stepper.plan.needles import Needles, Template
-from stepper.plan.phrase import Worked
+from stepper.plan.phrase import WorkedPhrase
 from stepper.project.instructions import Line, Phrase, TurnMethod
 from stepper.project.stitchwork import Element, Several, TurnHere
 
@@ -19,7 +19,7 @@ _TURNING = (
 )
 
 
-def tell_turning(template: Template, worked: Worked, needles: Needles) -> None:
+def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
     """Take the method of turning that a line names; say once which was taken where none does."""
     said = turning_of(template.elements)
     if said:

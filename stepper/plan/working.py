@@ -48,7 +48,7 @@ from stepper.project.instructions import (
     Unread,
     UntilCount,
     WithYarn,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
@@ -104,7 +104,7 @@ def _only_edge(elements: tuple[Element, ...]) -> bool:
 
 
 @work.register
-def _(instruction: Worked, needles: Needles) -> None:
+def _(instruction: WorkRounds, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return

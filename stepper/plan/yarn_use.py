@@ -26,9 +26,9 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.materials import Loop
 from stepper.plan.model import Plan, Round, Run
 
-Part = Literal["stitches", "floats", "edges", "ends"]
+YarnPart = Literal["stitches", "floats", "edges", "ends"]
 """What yarn goes into. Edges: cast on, picked up, bound off, grafted. Ends: woven in."""
-PARTS: Final[tuple[Part, ...]] = ("stitches", "floats", "edges", "ends")
+PARTS: Final[tuple[YarnPart, ...]] = ("stitches", "floats", "edges", "ends")
 
 Cause = Literal["hand", "kinds", "ribbing", "floats", "edges", "ends"]
 """Why an amount is not known better. Hand: the loop length from gauge or swatch. Kinds: yarn overs, cables,

@@ -22,7 +22,7 @@ from dataclasses import replace
 
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Alteration, Section
-from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size
 
 EXAMPLES = (
@@ -71,7 +71,7 @@ _KEEP_FREE = re.compile(
 _IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
 
 
-def read_alteration(text: str, place: Place, *, inches: bool = False) -> Alteration | None:
+def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alteration | None:
     """Read a rule; nothing where the words are none.
 
     Args:
@@ -91,7 +91,7 @@ def _section(match: re.Match[str]) -> str:
     return (match["section"] or "").strip()
 
 
-def _read_simple(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_simple(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _NO_BOBBLES.fullmatch(plain)
     if match:
         return Alteration(kind="no bobbles", text=plain, place=place, section=_section(match))
@@ -109,7 +109,7 @@ def _read_simple(plain: str, place: Place, inches: bool) -> Alteration | None:
     return Alteration(kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed)
 
 
-def _read_free(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_free(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _KEEP_FREE.fullmatch(plain)
     if match is None:
         return None
@@ -125,7 +125,7 @@ def _read_free(plain: str, place: Place, inches: bool) -> Alteration | None:
     return None if trouble or len(values) != 1 else replace(found, mm=values[0])
 
 
-def _read_count(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_count(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _COUNT.fullmatch(plain)
     if match is None or int(match["count"]) < 1:
         return None
@@ -133,7 +133,7 @@ def _read_count(plain: str, place: Place, inches: bool) -> Alteration | None:
     return Alteration(kind="count", text=plain, place=place, stitches=int(match["count"]), words=label)
 
 
-def _read_length(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_length(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _LENGTH.fullmatch(plain)
     if match is None:
         return None
@@ -150,7 +150,7 @@ def _read_length(plain: str, place: Place, inches: bool) -> Alteration | None:
     return Alteration(kind="length", text=plain, place=place, section=section, mm=sign * values[0])
 
 
-def _read_size(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_size(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _SIZE.fullmatch(plain)
     if match is None:
         return None
@@ -159,7 +159,7 @@ def _read_size(plain: str, place: Place, inches: bool) -> Alteration | None:
     )
 
 
-def _read_rib(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_rib(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _RIBBING.fullmatch(plain)
     if match is None:
         return None
@@ -174,7 +174,7 @@ def _rib(words: str) -> tuple[tuple[str, int], ...]:
     return tuple((code, int(times)) for code, times in pairs)
 
 
-def _read_bind_off(plain: str, place: Place, inches: bool) -> Alteration | None:
+def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
     named = _NAMED_BIND_OFF.fullmatch(plain)
     if named is not None:
         manner = f"by the {named['manner'].lower()} method"

@@ -15,7 +15,7 @@ Answers = Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Question:
+class StartQuestion:
     """One thing to ask."""
 
     name: str
@@ -81,28 +81,30 @@ def _round(answer: str, _answers: Answers) -> str:
 
 
 QUESTIONS = (
-    Question(name="title", text="What is it called?", default="My garment", trouble=_any),
-    Question(name="units", text="Does the pattern measure in cm or in?", default="cm", trouble=_unit),
-    Question(name="sizes", text="Which sizes does it print, as printed?", default="one", trouble=_sizes),
-    Question(
+    StartQuestion(name="title", text="What is it called?", default="My garment", trouble=_any),
+    StartQuestion(name="units", text="Does the pattern measure in cm or in?", default="cm", trouble=_unit),
+    StartQuestion(name="sizes", text="Which sizes does it print, as printed?", default="one", trouble=_sizes),
+    StartQuestion(
         name="size",
         text="Which of them do you knit?",
         default="",
         trouble=_size,
         only=lambda answers: len(read_sizes(answers["sizes"])) > 1,
     ),
-    Question(name="yarn", text="What do you call the yarn?", default="main yarn", trouble=_any),
-    Question(name="needle", text="Which needle, in millimetres?", default="4 mm", trouble=_needle),
-    Question(name="stitches", text="Gauge: how many stitches?", default="22", trouble=_gauge(200)),
-    Question(name="rounds", text="Gauge: how many rounds or rows?", default="30", trouble=_gauge(300)),
-    Question(name="section", text="Which part comes first?", default="body", trouble=_any),
-    Question(name="cast_on", text="How many stitches are cast on?", default="80", trouble=_cast_on),
-    Question(name="shape", text="Is it knitted in the round or in rows?", default="round", trouble=_round),
+    StartQuestion(name="yarn", text="What do you call the yarn?", default="main yarn", trouble=_any),
+    StartQuestion(name="needle", text="Which needle, in millimetres?", default="4 mm", trouble=_needle),
+    StartQuestion(name="stitches", text="Gauge: how many stitches?", default="22", trouble=_gauge(200)),
+    StartQuestion(name="rounds", text="Gauge: how many rounds or rows?", default="30", trouble=_gauge(300)),
+    StartQuestion(name="section", text="Which part comes first?", default="body", trouble=_any),
+    StartQuestion(name="cast_on", text="How many stitches are cast on?", default="80", trouble=_cast_on),
+    StartQuestion(
+        name="shape", text="Is it knitted in the round or in rows?", default="round", trouble=_round
+    ),
 )
 """What is asked, in this order."""
 
 
-def default_of(question: Question, answers: Answers) -> str:
+def default_of(question: StartQuestion, answers: Answers) -> str:
     """Give what an empty answer stands for; for the size knitted, the middle one."""
     if question.name == "size":
         names = read_sizes(answers["sizes"])

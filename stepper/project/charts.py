@@ -13,14 +13,14 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from stepper.craft import stitches
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place, Problem, nearest
+from stepper.project.problems import Problem, Span, nearest
 
 _NO_STITCH = ("no stitch", "none", "no st")
 MAX_WIDTH = 500
 MAX_ROUNDS = 500
 
 
-def read_key(meaning: str, place: Place, yarns: Mapping[str, object]) -> Cell | Problem:
+def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | Problem:
     """Read what a sign of the key stands for: a yarn, a stitch, or both (`A p`)."""
     plain = " ".join(meaning.split())
     if plain.lower() in _NO_STITCH:
@@ -46,7 +46,7 @@ def _usual(widths: Iterable[int]) -> int:
 
 
 def draw_chart(
-    name: str, lines: Sequence[tuple[str, Place]], key: Mapping[str, Cell], place: Place
+    name: str, lines: Sequence[tuple[str, Span]], key: Mapping[str, Cell], place: Span
 ) -> tuple[Chart | None, list[Problem]]:
     """Make a chart of its drawn lines.
 
@@ -80,7 +80,7 @@ def draw_chart(
         for column, sign in enumerate(text):
             cell = key.get(sign)
             if cell is None:
-                spot = Place(line=where.line, column=where.column + column)
+                spot = Span(line=where.line, column=where.column + column)
                 problems.append(
                     spot.problem(f'"{sign}" is not in the key of chart "{name}".', "Add it to `key`.")
                 )
@@ -94,7 +94,7 @@ def draw_chart(
 
 
 def _crossed(
-    name: str, number: int, cells: list[Cell], where: Place, problems: list[Problem]
+    name: str, number: int, cells: list[Cell], where: Span, problems: list[Problem]
 ) -> tuple[Cell, ...]:
     """Put the squares of each cable together: the first is the cable, the others are no stitch.
 
@@ -109,7 +109,7 @@ def _crossed(
         entry = stitches.find(cells[at].stitch) if cells[at].stitch else None
         if entry is not None and entry.kind is stitches.Kind.CABLE and end - at > 1:
             if (end - at) % entry.uses:
-                spot = Place(line=where.line, column=where.column + at, length=end - at)
+                spot = Span(line=where.line, column=where.column + at, length=end - at)
                 problems.append(
                     spot.problem(
                         f'{entry.code} takes {entry.uses} squares; round {number} of chart "{name}" '

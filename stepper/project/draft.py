@@ -14,7 +14,7 @@ Pictures = Callable[[str], Pixels | str]
 
 
 @dataclass(slots=True, kw_only=True)
-class Draft:
+class FileDraft:
     """What is known so far, while the file is read from the top."""
 
     text_lines: list[str]

@@ -12,7 +12,7 @@ from lark import Token, Tree
 from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import read_length
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -38,7 +38,7 @@ WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight",
 class ElementBuilder:
     """Builds the records inside a round and gathers the problems of their numbers."""
 
-    place_of: Callable[[int, int], Place]
+    place_of: Callable[[int, int], Span]
     words: int
     """How many sizes the pattern has; 0 where that is not known."""
     problems: list[Problem] = field(default_factory=list)
@@ -50,10 +50,10 @@ class ElementBuilder:
 
     # --- small parts ---
 
-    def _place(self, token: Token) -> Place:
+    def _place(self, token: Token) -> Span:
         return self.place_of(token.start_pos or 0, len(token))
 
-    def _tree_place(self, tree: Tree[Token]) -> Place:
+    def _tree_place(self, tree: Tree[Token]) -> Span:
         tokens = list(tree.scan_values(lambda value: isinstance(value, Token)))
         if not tokens:
             return self.place_of(0, 1)
@@ -79,7 +79,7 @@ class ElementBuilder:
             return Numbers(tuple(min(value, MOST) for value in values), place)
         return Numbers(values, place)
 
-    def _one(self, place: Place) -> Numbers:
+    def _one(self, place: Span) -> Numbers:
         return Numbers((1,), place)
 
     def _length(self, token: Token) -> Length:
@@ -263,7 +263,7 @@ class ElementBuilder:
         place = self._tree_place(tree)
         return Several(self._inside(inside), self._often(count, place), "times", None, place)
 
-    def _often(self, token: Token, place: Place) -> Numbers:
+    def _often(self, token: Token, place: Span) -> Numbers:
         """Read how often: a number, `once` or `twice`."""
         if token.type != "TWICE":
             return self._numbers(token)

@@ -5,7 +5,7 @@ A misspelt key is told once and then taken for the key that was meant, so that n
 
 from __future__ import annotations
 
-from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.source import Mapping, Node, Scalar, Sequence
 from stepper.project.spelling import near
 
@@ -39,7 +39,7 @@ class Fields:
                 continue
             self.found[name] = (key, value)
 
-    def place(self, name: str) -> Place:
+    def place(self, name: str) -> Span:
         """Give the place of a key, or of the mapping where the key is not there."""
         return self.found[name][0].place if name in self.found else self.node.place
 

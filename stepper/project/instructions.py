@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Length, Numbers
 
 
@@ -17,7 +17,7 @@ class Phrase:
     """One round written out stitch by stitch."""
 
     elements: tuple[Element, ...]
-    place: Place
+    place: Span
     note: str = ""
     """Words in the line that change no stitch, to be said with it."""
 
@@ -69,14 +69,14 @@ Duration = Rounds | UntilLength | Times | UntilCount
 
 
 @dataclass(frozen=True, slots=True)
-class Worked:
+class WorkRounds:
     """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds`."""
 
     manner: str
     """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches) or `pattern` (the round
     last worked, or as established, without shaping)."""
     duration: Duration
-    place: Place
+    place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
 
@@ -91,7 +91,7 @@ class Repeated:
     duration: Duration
     again: bool
     """Whether the line says repeat (on top of once) rather than work (in all)."""
-    place: Place
+    place: Span
     implied: bool = False
     """Whether the line does not say how often: once more, or until the rows it is written for are filled."""
 
@@ -105,7 +105,7 @@ class Evenly:
     to: Numbers | None
     """Stitches to reach, or nothing where the change itself is given."""
     by: Numbers | None
-    place: Place
+    place: Span
     stitch: str = ""
     """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), else empty."""
 
@@ -118,7 +118,7 @@ class ChartWork:
     first: int | None
     last: int | None
     times: Numbers | None
-    place: Place
+    place: Span
     lasts: Duration | None = None
     """How long it is worked, where the line gives rounds, a length or a count rather than times."""
 
@@ -141,7 +141,7 @@ class AtIntervals:
     label: str
     legs: tuple[Leg, ...]
     again: bool
-    place: Place
+    place: Span
     round: Phrase | None = None
     """The round itself where the line writes it out (`inc 1 st at each end of every 4th row`)."""
     at_once: bool = False
@@ -155,7 +155,7 @@ class Together:
     """Shapings that run side by side: `…, at the same time work neck dec row every 4th row 5 times`."""
 
     parts: tuple[AtIntervals, ...]
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,7 +166,7 @@ class EdgeRows:
     """`bo` or `co`."""
     number: Numbers
     rows: Numbers
-    place: Place
+    place: Span
     flat: bool = False
     """Whether the line speaks of rows rather than rounds."""
 
@@ -177,7 +177,7 @@ class TurnMethod:
 
     method: str
     """`german`, `wrap` or `plain`."""
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,7 +185,7 @@ class Labelled:
     """A named round worked once: `Work dec round`."""
 
     label: str
-    place: Place
+    place: Span
     again: bool = False
     """Whether the line says repeat rather than work."""
 
@@ -194,14 +194,14 @@ class Labelled:
 class Join:
     """Join in the round."""
 
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
 class Flat:
     """Go on in rows."""
 
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,7 +210,7 @@ class Needle:
 
     mm: float
     """0 where the line says only `smaller` or `larger`, which `printed` holds."""
-    place: Place
+    place: Span
     printed: str
     own: str = ""
     """The rule by which it is the knitter's own, in her words; empty where it is the printed one."""
@@ -223,7 +223,7 @@ class WithYarn:
     """Another yarn from here on."""
 
     yarn: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -231,7 +231,7 @@ class BreakYarn:
     """Cut a yarn; empty name for the one in hand."""
 
     yarn: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,7 +240,7 @@ class BindOff:
 
     manner: str
     """How, in words: `in pattern`, `stretchily`; empty for plain."""
-    place: Place
+    place: Span
     how: str = "bind off"
     """`bind off`, `graft` or `draw` (the yarn drawn through what is left)."""
 
@@ -251,7 +251,7 @@ class Return:
 
     name: str
     """Empty where the line does not say which, as only one part is on hold."""
-    place: Place
+    place: Span
     number: Numbers | None = None
     """How many they are, where the line says so."""
 
@@ -261,7 +261,7 @@ class MarkEvery:
     """Place a marker every so many stitches."""
 
     every: Numbers
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,7 +269,7 @@ class Remark:
     """Words that are said and shown and worth no stitches."""
 
     text: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -279,7 +279,7 @@ class Unread:
     Only where a file has problems: the arithmetic of the rest is checked all the same.
     """
 
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -287,7 +287,7 @@ class Count:
     """The count printed at the end of a line."""
 
     number: Numbers
-    place: Place
+    place: Span
     change: int = 0
     """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
 
@@ -297,14 +297,14 @@ class RowsCount:
     """The number of rounds printed behind a line: `Rep rnds 1-2 4 times (8 rounds).`"""
 
     number: Numbers
-    place: Place
+    place: Span
     total: bool = False
     """Whether the words say "in all", so that the rounds of the section before the line may count."""
 
 
 Sentence = (
     Phrase
-    | Worked
+    | WorkRounds
     | Repeated
     | Evenly
     | ChartWork
@@ -333,7 +333,7 @@ class Assumed:
     """Something that a line leaves open and that was taken one way; told once, with its place."""
 
     text: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -349,7 +349,7 @@ class Line:
     """Whether the line speaks of rows rather than rounds."""
     sentences: tuple[Sentence, ...]
     text: str
-    place: Place
+    place: Span
     every: str = ""
     """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""
     said: tuple[str, ...] = ()

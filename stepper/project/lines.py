@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.source import Node, Scalar, block_lines
 from stepper.project.wording import Words, read_line, reads
 
 
-def read_work(node: Node, words: Words, draft: Draft) -> tuple[Line, ...]:
+def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     """Read the lines of a section; rows that begin with # are left out."""
     if not isinstance(node, Scalar) or node.folded:
         draft.problems.append(
@@ -46,14 +46,14 @@ class Rows:
     """The line as it reads with the words that were meant, where it does."""
 
 
-def _unread(row: tuple[str, Place]) -> Line:
+def _unread(row: tuple[str, Span]) -> Line:
     """Stand in for a line that could not be read, so that the lines around it are checked all the same."""
     text, place = row
     nothing = (Unread(place),)
     return Line(label=None, numbers=(), side="", rows=False, sentences=nothing, text=text, place=place)
 
 
-def read_rows(rows: list[tuple[str, Place]], words: Words, draft: Draft) -> Rows:
+def read_rows(rows: list[tuple[str, Span]], words: Words, draft: FileDraft) -> Rows:
     """Read one printed line, which may be broken over several lines of the file.
 
     A line that cannot be read alone and does not end a sentence is tried together with those that follow it,
@@ -87,7 +87,7 @@ def _is_note(line: Line) -> bool:
     return all(isinstance(sentence, Remark) for sentence in line.sentences)
 
 
-def _goes_on(rows: list[tuple[str, Place]], count: int) -> bool:
+def _goes_on(rows: list[tuple[str, Span]], count: int) -> bool:
     """Say whether the row at the end of the first so many cannot be the end of a sentence."""
     if count >= len(rows):
         return False
@@ -102,15 +102,15 @@ def _beside(row: str) -> bool:
 class Placer:
     """Gives the place in the file of a stretch of text joined from several rows."""
 
-    def __init__(self, rows: list[tuple[str, Place]]) -> None:
-        self.starts: list[tuple[int, Place]] = []
+    def __init__(self, rows: list[tuple[str, Span]]) -> None:
+        self.starts: list[tuple[int, Span]] = []
         offset = 0
         for number, (text, place) in enumerate(rows):
             lead = len(text) - len(text.lstrip()) if number else 0
-            self.starts.append((offset, Place(line=place.line, column=place.column + lead)))
+            self.starts.append((offset, Span(line=place.line, column=place.column + lead)))
             offset += len(text.strip() if number else text.rstrip()) + 1
 
-    def __call__(self, offset: int, length: int) -> Place:
+    def __call__(self, offset: int, length: int) -> Span:
         """Give the place of a stretch: offset in the joined text from 0, and length."""
         start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
-        return Place(line=place.line, column=place.column + offset - start, length=max(1, length))
+        return Span(line=place.line, column=place.column + offset - start, length=max(1, length))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.gauge import Gauge
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.lengths import read_length
 from stepper.project.model import Fabric, Swatch, Yarn
@@ -31,7 +31,7 @@ MEASUREMENTS = (
 """What of a body can be given."""
 
 
-def read_yes(fields: Fields, name: str, draft: Draft) -> bool:
+def read_yes(fields: Fields, name: str, draft: FileDraft) -> bool:
     """Read a value that is yes or no; no where it is not given."""
     node = fields.text(name)
     if node is None:
@@ -43,7 +43,7 @@ def read_yes(fields: Fields, name: str, draft: Draft) -> bool:
 
 
 def read_amount(
-    fields: Fields, name: str, draft: Draft, *, required: bool = False, most: float = 1e5
+    fields: Fields, name: str, draft: FileDraft, *, required: bool = False, most: float = 1e5
 ) -> float | None:
     """Read a number above 0; nothing, with a problem, where it is none. Unit: as the key says."""
     node = fields.text(name, required=required)
@@ -61,7 +61,7 @@ def read_amount(
     return value
 
 
-def read_yarns(fields: Fields, draft: Draft) -> dict[str, Yarn]:
+def read_yarns(fields: Fields, draft: FileDraft) -> dict[str, Yarn]:
     """Read `yarn`: each by its key, with a name, a colour and a skein."""
     node = fields.mapping("yarn", required=True)
     yarns: dict[str, Yarn] = {}
@@ -89,7 +89,7 @@ def read_yarns(fields: Fields, draft: Draft) -> dict[str, Yarn]:
     return yarns
 
 
-def _yarn(key: str, value: Mapping, draft: Draft) -> Yarn:
+def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
     inner = Fields(value, f'yarn "{key}"', draft.problems)
     name = inner.text("name")
     colour = inner.text("colour") if "color" not in inner.found else inner.text("color")
@@ -116,7 +116,7 @@ def _yarn(key: str, value: Mapping, draft: Draft) -> Yarn:
     )
 
 
-def read_fabrics(fields: Fields, draft: Draft) -> dict[str, Fabric]:
+def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
     """Read `gauge` (or `tension`): each fabric by its name."""
     given = "tension" if "tension" in fields.found else "gauge"
     node = fields.mapping(given, required=True)
@@ -146,7 +146,7 @@ def read_fabrics(fields: Fields, draft: Draft) -> dict[str, Fabric]:
     return fabrics
 
 
-def _swatch(fields: Fields, draft: Draft) -> Swatch | None:
+def _swatch(fields: Fields, draft: FileDraft) -> Swatch | None:
     """Read what a swatch weighed: `swatch: {stitches: 30, rounds: 40, grams: 6.5, yarn: MC}`."""
     node = fields.mapping("swatch")
     if node is None:
@@ -170,7 +170,7 @@ def _swatch(fields: Fields, draft: Draft) -> Swatch | None:
     )
 
 
-def read_float_limit(fields: Fields, draft: Draft) -> tuple[float | None, int | None]:
+def read_float_limit(fields: Fields, draft: FileDraft) -> tuple[float | None, int | None]:
     """Read `longest_float`, the longest float that is not caught: `2.5 cm`, `1 in` or `5 sts`.
 
     Returns:
@@ -193,7 +193,7 @@ def read_float_limit(fields: Fields, draft: Draft) -> tuple[float | None, int | 
     return values[0], None
 
 
-def _gauge(fields: Fields, draft: Draft) -> Gauge | None:
+def _gauge(fields: Fields, draft: FileDraft) -> Gauge | None:
     stitches = read_amount(fields, "stitches", draft, required=True, most=200)
     rows = "rows" if "rows" in fields.found else "rounds"
     rounds = read_amount(fields, rows, draft, required=True, most=300)
@@ -204,7 +204,7 @@ def _gauge(fields: Fields, draft: Draft) -> Gauge | None:
     return Gauge(stitches=stitches, rounds=rounds)
 
 
-def read_one_length(fields: Fields, name: str, draft: Draft) -> float | None:
+def read_one_length(fields: Fields, name: str, draft: FileDraft) -> float | None:
     """Read one length in mm; nothing, with a problem, where it is none."""
     node = fields.text(name)
     if node is None:
@@ -216,7 +216,7 @@ def read_one_length(fields: Fields, name: str, draft: Draft) -> float | None:
     return values[0]
 
 
-def read_body(fields: Fields, draft: Draft) -> dict[str, float]:
+def read_body(fields: Fields, draft: FileDraft) -> dict[str, float]:
     """Read `body`: the wearer's measurements in mm, by name."""
     node = fields.mapping("body")
     if node is None:
@@ -231,7 +231,7 @@ def read_body(fields: Fields, draft: Draft) -> dict[str, float]:
     return body
 
 
-def read_wanted_ease(fields: Fields, draft: Draft) -> dict[str, float]:
+def read_wanted_ease(fields: Fields, draft: FileDraft) -> dict[str, float]:
     """Read how much ease is wanted: one length for the chest, or one for each measurement."""
     node = fields.take("wanted_ease")
     if node is None:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from stepper.craft.gauge import Gauge
 from stepper.project.instructions import Line
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,8 +71,8 @@ class Chart:
 
     name: str
     rounds: tuple[tuple[Cell, ...], ...]
-    place: Place
-    row_places: tuple[Place, ...] = ()
+    place: Span
+    row_places: tuple[Span, ...] = ()
     """Where each round stands in the file, bottom first."""
     edge_left: int = 0
     """Squares at the left that are worked once. Unit: squares."""
@@ -96,7 +96,7 @@ class Switch:
     label: str
     size: int
     """Place in `sizes`, from 0."""
-    place: Place
+    place: Span
     reshape: bool = False
     """Whether the knitter allows that the line does the opposite of what it prints: a decrease where it says
     increase, if the counts of the two sizes come to that."""
@@ -111,7 +111,7 @@ class Alteration:
     `count`."""
     text: str
     """In the knitter's words."""
-    place: Place
+    place: Span
     section: str = ""
     """Name of the section it is for; empty for all."""
     mm: float | None = None
@@ -140,7 +140,7 @@ class Section:
     gauge: str
     yarn: str
     lines: tuple[Line, ...]
-    place: Place
+    place: Span
     short_rows: str = ""
     """How short rows are turned: `german`, `wrap` or `plain`; empty where the section does not say."""
 
@@ -152,9 +152,9 @@ class OwnCue:
     words: str
     meant: str
     """The wording of the vocabulary that they stand for; not checked here."""
-    place: Place
+    place: Span
     """Of her words."""
-    meant_place: Place
+    meant_place: Span
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from stepper.project.charts import MAX_WIDTH, draw_chart, read_key
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.materials import read_amount
 from stepper.project.model import Cell, Chart, Section, Switch
@@ -15,7 +15,7 @@ from stepper.project.problems import Problem, nearest, one_of
 from stepper.project.source import Mapping, Scalar, block_lines
 
 
-def read_chart(name: str, node: Mapping, draft: Draft) -> Chart | None:
+def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
     """Read one chart of the file: its key and its drawn rows, or the picture it is drawn as."""
     problems, yarns = draft.problems, draft.yarns
     fields = Fields(node, f'chart "{name}"', problems)
@@ -61,7 +61,7 @@ def read_chart(name: str, node: Mapping, draft: Draft) -> Chart | None:
     return chart and _with_repeat(_with_drawn(chart, drawn, problems), repeat, problems)
 
 
-def _read_picture(name: str, fields: Fields, draft: Draft) -> Chart | None:
+def _read_picture(name: str, fields: Fields, draft: FileDraft) -> Chart | None:
     """Read a chart drawn as a picture: its colours are those of the yarns and of the key."""
     picture = fields.text("picture")
     stitches = read_amount(fields, "stitches", draft, most=MAX_WIDTH)

@@ -171,9 +171,7 @@ def _is_running_text(side: Sequence[PrintedLine]) -> bool:
     """Return whether most of a column reads as sentences rather than as the cells of a table."""
     wide = max(line.right for line in side) - min(line.left for line in side)
     full = [
-        line
-        for line in side
-        if line.right - line.left >= _FILLED * wide and len(line.text.split()) >= _WORDS
+        line for line in side if line.right - line.left >= _FILLED * wide and len(line.text.split()) >= _WORDS
     ]
     return sum(len(line.text) for line in full) >= _LEAST_IN_FULL * sum(len(line.text) for line in side)
 

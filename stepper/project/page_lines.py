@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
 from stepper.project.pieces import Piece, works
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
 from stepper.project.wording import Words, reads
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence is broken over."""
-_PLACE = Place(line=1, column=1)
+_PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 
 
@@ -32,7 +32,7 @@ class PageLines:
             return None  # in the file such a row would take the next one to itself, or be a comment
         if not reads(text):
             return None
-        line = read_rows([(text, _PLACE)], self.words, Draft(text_lines=[])).line
+        line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
             return None  # each of them would be worked as a round of its own
         return line
@@ -107,7 +107,7 @@ class PageLines:
 
     def why(self, sentence: str) -> str:
         """Say why a sentence is not read; empty where there is nothing to say."""
-        draft = Draft(text_lines=[])
+        draft = FileDraft(text_lines=[])
         read_rows([(sentence, _PLACE)], self.words, draft)
         if not draft.problems:
             return _STOPS if stands_in_stops(sentence) else ""

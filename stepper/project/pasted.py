@@ -15,7 +15,7 @@ from dataclasses import dataclass
 
 from stepper.project.headings import heading_of, is_clutter
 from stepper.project.page_lines import PageLines
-from stepper.project.pieces import DrawnChart, Part, Piece
+from stepper.project.pieces import DrawnChart, PagePart, Piece
 from stepper.project.quoting import writable
 from stepper.project.size_rows import sizes_of
 from stepper.project.sorting import Sorter
@@ -37,7 +37,7 @@ class Pasted:
     """Why the sizes are not sure, as a sentence; empty where they are."""
     front: tuple[Piece, ...]
     """The pieces before the first section."""
-    parts: tuple[Part, ...]
+    parts: tuple[PagePart, ...]
     charts: tuple[DrawnChart, ...]
     text: str
     """The front matter as running text, for what is gleaned from it."""
@@ -102,9 +102,9 @@ def _title(rows: Sequence[str]) -> str:
     return "Pasted pattern"
 
 
-def _merged(parts: list[Part]) -> tuple[Part, ...]:
+def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
     """Give parts without any stitches to the part before them; a name that comes twice gets a number."""
-    kept: list[Part] = []
+    kept: list[PagePart] = []
     for part in parts:
         if kept and not part.is_worked:
             kept[-1].pieces += part.pieces

@@ -65,9 +65,7 @@ def read_pdf(raw: bytes, name: str) -> PdfText:
     """
     pages = _pages(raw, name)
     heads, rows = reading_order(pages)
-    empty = tuple(
-        number for number, page in enumerate(pages, start=1) if _is_picture(page, rows[number - 1])
-    )
+    empty = tuple(number for number, page in enumerate(pages, start=1) if _is_picture(page, rows[number - 1]))
     if len(empty) == len(pages):
         what = f"{_said(empty)} are pictures only" if len(empty) > 1 else "its page is a picture only"
         raise ProjectError(
@@ -143,9 +141,7 @@ def _page(page: Iterable[LTComponent], height: float) -> PrintedPage:
         if isinstance(part, LTTextLine):
             text = " ".join(part.get_text().translate(_LIGATURES).split())
             if text:
-                lines.append(
-                    PrintedLine(text=text, left=part.x0, right=part.x1, bottom=part.y0, top=part.y1)
-                )
+                lines.append(PrintedLine(text=text, left=part.x0, right=part.x1, bottom=part.y0, top=part.y1))
         elif isinstance(part, LTImage) and part.width > 20 and part.height > 20:
             pictures += 1
     return PrintedPage(lines=tuple(lines), height=height, pictures=pictures)

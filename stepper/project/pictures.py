@@ -16,7 +16,7 @@ from stepper.craft.colour import Lab, Rgb, lab
 from stepper.craft.colour_difference import colour_difference
 from stepper.project.charts import MAX_ROUNDS, MAX_WIDTH
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 
 TOLERANCE = 10.0
 """Farthest a pixel may be from the colour of its yarn. Unit: CIEDE2000. A convention of this project: colours
@@ -47,7 +47,7 @@ def chart_of_picture(
     name: str,
     pixels: Pixels,
     colours: Mapping[str, Cell],
-    place: Place,
+    place: Span,
     *,
     stitches: int | None = None,
 ) -> tuple[Chart | None, list[Problem]]:
@@ -144,9 +144,7 @@ def _meant(code: str, cell: Cell) -> str:
     return f"{code} ({cell.yarn or cell.stitch or 'no stitch'})"
 
 
-def _told(
-    name: str, pixels: Pixels, block: int, spot: tuple[int, int, Pixel], why: str
-) -> tuple[str, str]:
+def _told(name: str, pixels: Pixels, block: int, spot: tuple[int, int, Pixel], why: str) -> tuple[str, str]:
     """Say where a colour stands that stands for nothing, and what to do about it."""
     x, y, pixel = spot
     code = Rgb(*pixel[:3]).hex

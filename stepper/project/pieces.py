@@ -28,7 +28,7 @@ class Piece:
 
 
 @dataclass(slots=True, kw_only=True)
-class Part:
+class PagePart:
     """A section of the garment in the text."""
 
     name: str

@@ -29,7 +29,7 @@ class Problem:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Place:
+class Span:
     """A stretch of the file that a value came from."""
 
     line: int

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
-from stepper.project.draft import Draft, Pictures
+from stepper.project.draft import FileDraft, Pictures
 from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
@@ -20,14 +20,14 @@ from stepper.project.materials import (
     read_yes,
 )
 from stepper.project.model import Alteration, Chart, Fabric, OwnCue, Project, Section, Switch, Yarn
-from stepper.project.problems import Place, Problem, nearest, one_of
+from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
 from stepper.project.wording import Words
 
 
 @dataclass(slots=True, kw_only=True)
-class Reading:
+class FileReading:
     """The outcome of reading a file: a project, or problems; with problems there is no project."""
 
     project: Project | None
@@ -36,7 +36,7 @@ class Reading:
     """With problems: as much of the project as there is, so that the rest of its counts can be checked."""
 
 
-def read_project(text: str, pictures: Pictures | None = None) -> Reading:
+def read_project(text: str, pictures: Pictures | None = None) -> FileReading:
     """Read and check the text of a project file.
 
     Args:
@@ -47,25 +47,25 @@ def read_project(text: str, pictures: Pictures | None = None) -> Reading:
         The project, or every problem found in one pass, in the order of the file.
     """
     root, problems = read_nodes(text)
-    draft = Draft(text_lines=text.splitlines(), problems=problems, pictures=pictures)
+    draft = FileDraft(text_lines=text.splitlines(), problems=problems, pictures=pictures)
     if problems:
-        return Reading(project=None, problems=tuple(sorted(set(problems))))
+        return FileReading(project=None, problems=tuple(sorted(set(problems))))
     if not isinstance(root, Mapping):
-        place = root.place if root is not None else Place(line=1, column=1)
+        place = root.place if root is not None else Span(line=1, column=1)
         draft.problems.append(
             place.problem(
                 "a project file holds keys and values.", "Begin with `title: …`; see `stepper start`."
             )
         )
-        return Reading(project=None, problems=tuple(draft.problems))
+        return FileReading(project=None, problems=tuple(draft.problems))
     project = _read_root(root, draft)
     found = tuple(sorted(set(draft.problems)))
     if not found:
-        return Reading(project=project, problems=())
-    return Reading(project=None, problems=found, partial=_as_far_as_known(project, draft))
+        return FileReading(project=project, problems=())
+    return FileReading(project=None, problems=found, partial=_as_far_as_known(project, draft))
 
 
-def _as_far_as_known(project: Project | None, draft: Draft) -> Project | None:
+def _as_far_as_known(project: Project | None, draft: FileDraft) -> Project | None:
     """Take the lines that speak of what could not be read as unread themselves: one fault is told once."""
     if project is None:
         return None
@@ -76,13 +76,13 @@ def _as_far_as_known(project: Project | None, draft: Draft) -> Project | None:
     return replace(project, sections=tuple(sections))
 
 
-def _known(line: Line, draft: Draft) -> Line:
+def _known(line: Line, draft: FileDraft) -> Line:
     words = line.text.lower().split()
     faulty = any(name.lower() in " ".join(words) for name in draft.faulty)
     return replace(line, sentences=(Unread(line.place),)) if faulty else line
 
 
-def _read_root(root: Mapping, draft: Draft) -> Project | None:
+def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     fields = Fields(root, "the file", draft.problems)
     title = fields.text("title", required=True)
     finish_by = _finish_by(fields, draft)
@@ -123,7 +123,7 @@ def _read_root(root: Mapping, draft: Draft) -> Project | None:
     )
 
 
-def _finish_by(fields: Fields, draft: Draft) -> str | None:
+def _finish_by(fields: Fields, draft: FileDraft) -> str | None:
     node = fields.text("finish_by")
     if node is None:
         return None
@@ -136,7 +136,7 @@ def _finish_by(fields: Fields, draft: Draft) -> str | None:
         return None
 
 
-def _units(fields: Fields, draft: Draft) -> str:
+def _units(fields: Fields, draft: FileDraft) -> str:
     node = fields.text("units")
     if node is None:
         return "cm"
@@ -146,7 +146,7 @@ def _units(fields: Fields, draft: Draft) -> str:
     return word
 
 
-def _sizes(fields: Fields, draft: Draft) -> tuple[str, ...]:
+def _sizes(fields: Fields, draft: FileDraft) -> tuple[str, ...]:
     node = fields.text("sizes", required=True)
     if node is None:
         return ()
@@ -162,7 +162,7 @@ def _sizes(fields: Fields, draft: Draft) -> tuple[str, ...]:
     return sizes
 
 
-def _size(node: Scalar | None, draft: Draft) -> int:
+def _size(node: Scalar | None, draft: FileDraft) -> int:
     if node is None or not draft.sizes:
         return 0
     found = find_size(node.text, draft.sizes)
@@ -177,7 +177,7 @@ def _size(node: Scalar | None, draft: Draft) -> int:
     return found
 
 
-def _knit(fields: Fields, draft: Draft) -> tuple[int, tuple[Switch, ...]]:
+def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...]]:
     node = fields.mapping("knit", required=len(draft.sizes) > 1)
     if node is None:
         return 0, ()
@@ -206,7 +206,7 @@ def _knit(fields: Fields, draft: Draft) -> tuple[int, tuple[Switch, ...]]:
     return size, tuple(switches)
 
 
-def _charts(fields: Fields, draft: Draft) -> dict[str, Chart]:
+def _charts(fields: Fields, draft: FileDraft) -> dict[str, Chart]:
     node = fields.mapping("charts")
     charts: dict[str, Chart] = {}
     if node is None:
@@ -226,7 +226,7 @@ def _charts(fields: Fields, draft: Draft) -> dict[str, Chart]:
     return charts
 
 
-def _alterations(fields: Fields, draft: Draft) -> tuple[Alteration, ...]:
+def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
     found = []
     for item in fields.items("alterations"):
         if isinstance(item, Mapping):
@@ -251,7 +251,7 @@ def _alterations(fields: Fields, draft: Draft) -> tuple[Alteration, ...]:
     return tuple(found)
 
 
-def _cues(fields: Fields, draft: Draft) -> tuple[OwnCue, ...]:
+def _cues(fields: Fields, draft: FileDraft) -> tuple[OwnCue, ...]:
     node = fields.mapping("cues")
     if node is None:
         return ()
@@ -266,9 +266,9 @@ def _cues(fields: Fields, draft: Draft) -> tuple[OwnCue, ...]:
     return tuple(found)
 
 
-def _sections(fields: Fields, draft: Draft) -> tuple[Section, ...]:
+def _sections(fields: Fields, draft: FileDraft) -> tuple[Section, ...]:
     sections = []
-    names: dict[str, Place] = {}
+    names: dict[str, Span] = {}
     words = Words(
         sizes=len(draft.sizes),
         names={*draft.charts, *draft.yarns, *draft.fabrics},
@@ -293,7 +293,7 @@ def _sections(fields: Fields, draft: Draft) -> tuple[Section, ...]:
     return tuple(sections)
 
 
-def _section(item: Mapping, words: Words, draft: Draft) -> Section | None:
+def _section(item: Mapping, words: Words, draft: FileDraft) -> Section | None:
     fields = Fields(item, "a section", draft.problems)
     name = fields.text("name", required=True)
     title = name.text.strip() if name is not None else "?"
@@ -309,7 +309,7 @@ def _section(item: Mapping, words: Words, draft: Draft) -> Section | None:
     return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
 
 
-def _short_rows(fields: Fields, draft: Draft) -> str:
+def _short_rows(fields: Fields, draft: FileDraft) -> str:
     node = fields.text("short_rows")
     if node is None:
         return ""
@@ -322,7 +322,7 @@ def _short_rows(fields: Fields, draft: Draft) -> str:
     return method
 
 
-def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric], draft: Draft) -> str:
+def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric], draft: FileDraft) -> str:
     """Read the name of a yarn or gauge; without one, the first of the file is meant."""
     node = fields.text(name)
     first = next(iter(known), "")

@@ -29,7 +29,7 @@ from stepper.project.instructions import (
     Times,
     TurnMethod,
     WithYarn,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.lengths import read_needle
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
@@ -113,26 +113,28 @@ class Builder(ShapingBuilder):
         made = getattr(self, f"_do_{tree.data}")(tree)
         return made if isinstance(made, list) else [made]
 
-    def _do_worked_rounds(self, tree: Any) -> Worked:
+    def _do_worked_rounds(self, tree: Any) -> WorkRounds:
         plain, number, more, _ = tree.children
-        return Worked(code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree))
+        return WorkRounds(
+            code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
+        )
 
-    def _do_worked_rounds_in(self, tree: Any) -> Worked:
+    def _do_worked_rounds_in(self, tree: Any) -> WorkRounds:
         number, more, _, manner = tree.children
         rounds = Rounds(self._numbers(number), more is not None)
-        return Worked(_manner(manner), rounds, self._tree_place(tree), bare=manner is None)
+        return WorkRounds(_manner(manner), rounds, self._tree_place(tree), bare=manner is None)
 
-    def _do_worked_until(self, tree: Any) -> Worked:
+    def _do_worked_until(self, tree: Any) -> WorkRounds:
         plain, until = tree.children
-        return Worked(code_of(plain), self._until(until), self._tree_place(tree))
+        return WorkRounds(code_of(plain), self._until(until), self._tree_place(tree))
 
-    def _do_worked_until_in(self, tree: Any) -> Worked:
+    def _do_worked_until_in(self, tree: Any) -> WorkRounds:
         manner, until = tree.children
-        return Worked(_manner(manner), self._until(until), self._tree_place(tree), bare=manner is None)
+        return WorkRounds(_manner(manner), self._until(until), self._tree_place(tree), bare=manner is None)
 
-    def _do_worked_once(self, tree: Any) -> Worked:
+    def _do_worked_once(self, tree: Any) -> WorkRounds:
         place = self._tree_place(tree)
-        return Worked(_manner(tree.children[0]), Rounds(self._one(place), False), place)
+        return WorkRounds(_manner(tree.children[0]), Rounds(self._one(place), False), place)
 
     def _do_rep_span(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

@@ -24,7 +24,7 @@ from stepper.project.instructions import (
     Together,
     UntilCount,
     UntilLength,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.stitchwork import Element, Numbers, Until, Work
 
@@ -113,7 +113,7 @@ class ShapingBuilder(ElementBuilder):
             rounds = self._numbers(lead.children[1])
             if rounds.values[0] > 1:
                 before = Numbers(tuple(value - 1 for value in rounds.values), rounds.place)
-                made.append(Worked(code_of(lead.children[0]), Rounds(before, False), place))
+                made.append(WorkRounds(code_of(lead.children[0]), Rounds(before, False), place))
         code = code_of(lead.children[0]) if lead is not None else ""
         made.append(Evenly(direction, numbers if to else None, None if to else numbers, place, code))
         return made

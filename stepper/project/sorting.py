@@ -16,7 +16,7 @@ from stepper.project.front_pieces import front_pieces
 from stepper.project.headings import Heading, heading_of, inline_part, is_clutter
 from stepper.project.orders import casts_on, holds_instruction, is_order
 from stepper.project.page_lines import PageLines
-from stepper.project.pieces import DrawnChart, Part, Piece, has_key
+from stepper.project.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.stops import ENDS, is_broken_at, sentences_of
 
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
@@ -58,7 +58,7 @@ class Sorter:
 
     lines: PageLines
     front: list[Piece] = field(default_factory=list)
-    parts: list[Part] = field(default_factory=list)
+    parts: list[PagePart] = field(default_factory=list)
     charts: list[DrawnChart] = field(default_factory=list)
     last_cast_on: int = -1
     """Last row that casts on, from 0; -1 where none does."""
@@ -177,7 +177,7 @@ class Sorter:
         return at + taken
 
     def _open(self, name: str, aside: str = "") -> None:
-        self.parts.append(Part(name=name, aside=aside))
+        self.parts.append(PagePart(name=name, aside=aside))
         self.mode, self.context = "work", ""
 
     def _work_follows(self, at: int) -> bool:

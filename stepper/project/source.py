@@ -15,7 +15,7 @@ import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.project.pictures import MAX_PIXELS, Pixels
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 
 MAX_BYTES = 1_000_000
 """Largest project file. A long pattern with charts has about 20,000 bytes."""
@@ -31,7 +31,7 @@ class Scalar:
     """A value as it stands in the file."""
 
     text: str
-    place: Place
+    place: Span
     block: bool = False
     """Whether it is a block whose lines keep their ends (`|`)."""
     folded: bool = False
@@ -43,7 +43,7 @@ class Scalar:
 class Mapping:
     """Keys and values in the order of the file, doubles included."""
 
-    place: Place
+    place: Span
     entries: list[tuple[Scalar, Node]] = field(default_factory=list)
 
 
@@ -51,7 +51,7 @@ class Mapping:
 class Sequence:
     """A list of values."""
 
-    place: Place
+    place: Span
     items: list[Node] = field(default_factory=list)
 
 
@@ -170,7 +170,7 @@ def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
     told = f"{error.context or ''} {error.problem or ''}"
     source = lines[line - 1] if lines else ""
     if "alias" in told or source[column - 1 : column] == "*":
-        return _star(Place(line=line, column=column))
+        return _star(Span(line=line, column=column))
     if "mapping values are not allowed" in told:
         return Problem(
             line=line,
@@ -217,7 +217,7 @@ def _swallowed(lines: list[str], line: int) -> Problem | None:
     return None
 
 
-def _star(place: Place) -> Problem:
+def _star(place: Span) -> Problem:
     return place.problem(
         'a line that begins with "*" outside a block.',
         'Write "work: |" and the line below it, indented.',
@@ -238,7 +238,7 @@ class _Composer:
 
     def take(self, event: yaml.Event) -> None:
         mark: Any = event.start_mark
-        place = Place(line=mark.line + 1, column=mark.column + 1)
+        place = Span(line=mark.line + 1, column=mark.column + 1)
         if isinstance(event, yaml.AliasEvent):
             self._stop(_star(place))
         elif isinstance(event, yaml.ScalarEvent):
@@ -260,7 +260,7 @@ class _Composer:
         self.problems.append(problem)
         self.stopped = True
 
-    def _scalar(self, event: Any, place: Place) -> Scalar:
+    def _scalar(self, event: Any, place: Span) -> Scalar:
         end = event.end_mark
         length = len(event.value) or 1
         if end.line == event.start_mark.line:
@@ -268,15 +268,15 @@ class _Composer:
         style = event.style
         return Scalar(
             text=event.value,
-            place=Place(line=place.line, column=place.column, length=length if style not in "|>" else 1)
+            place=Span(line=place.line, column=place.column, length=length if style not in "|>" else 1)
             if style
-            else Place(line=place.line, column=place.column, length=length),
+            else Span(line=place.line, column=place.column, length=length),
             block=style == "|",
             folded=style == ">",
             quoted=style in ("'", '"'),
         )
 
-    def _open(self, node: Mapping | Sequence, event: Any, place: Place) -> None:
+    def _open(self, node: Mapping | Sequence, event: Any, place: Span) -> None:
         if event.anchor or event.tag:
             self._stop(place.problem("anchors (&) and tags (!) are not used in project files."))
             return
@@ -310,7 +310,7 @@ class _Composer:
         self.keys[-1] = None
 
 
-def block_lines(scalar: Scalar, text_lines: list[str]) -> list[tuple[str, Place]]:
+def block_lines(scalar: Scalar, text_lines: list[str]) -> list[tuple[str, Span]]:
     """Split a block into its lines, each with the place of its first character.
 
     Args:
@@ -329,6 +329,6 @@ def block_lines(scalar: Scalar, text_lines: list[str]) -> list[tuple[str, Place]
             indent = len(source) - len(source.lstrip(" ")) - (len(value) - len(value.lstrip(" ")))
             break
     return [
-        (value, Place(line=first + 1 + offset, column=indent + 1, length=len(value) or 1))
+        (value, Span(line=first + 1 + offset, column=indent + 1, length=len(value) or 1))
         for offset, value in enumerate(values)
     ]

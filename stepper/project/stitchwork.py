@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +15,7 @@ class Numbers:
     """A number as printed: one for all sizes, or one for each."""
 
     values: tuple[int, ...]
-    place: Place
+    place: Span
 
     def of(self, size: int) -> int:
         """Give the number of a size (its place in the list, from 0)."""
@@ -27,7 +27,7 @@ class Length:
     """A length as printed: one for all sizes, or one for each. Unit: mm."""
 
     values: tuple[float, ...]
-    place: Place
+    place: Span
     printed: str
     """As it stands in the file, unit included."""
 
@@ -46,7 +46,7 @@ class Work:
     stitch: str
     times: Numbers
     yarn: str | None
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +59,7 @@ class Until:
     short: Numbers | None
     """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
     yarn: str | None
-    place: Place
+    place: Span
     name: str = ""
     """`marker`: `last` or `end` where the line says so; `turn`: `ds` or `wrap` where it names that stitch."""
 
@@ -75,7 +75,7 @@ class Several:
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
     room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""
     short: Numbers | None
-    place: Place
+    place: Span
     reading: int = 0
     """How often less it is worked in the other reading of the words; 0 where they have but one."""
     name: str = ""
@@ -88,7 +88,7 @@ class Mark:
 
     stitch: str
     name: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +98,7 @@ class Hold:
     times: Numbers | None
     """How many; nothing for all that are left."""
     name: str
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +107,7 @@ class TurnHere:
 
     method: str
     """`german`, `wrap`, `plain` or empty for the section's own."""
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +122,7 @@ class ChartPart:
     goal: str
     """`end`, `last` or `marker` where it is worked up to a place, else empty."""
     short: Numbers | None
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +133,7 @@ class PickUp:
     rows: Numbers
     along: str
     """The words that say where; sections named in them are measured, else all rows so far."""
-    place: Place
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,7 +142,7 @@ class Across:
 
     name: str
     """Empty where the line does not say which, as only one part is on hold."""
-    place: Place
+    place: Span
     number: Numbers | None = None
     """How many they are, where the line says so."""
     stitch: str = "k"

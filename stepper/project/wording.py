@@ -25,10 +25,10 @@ from stepper.project.instructions import (
     RowsCount,
     Sentence,
     WithYarn,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 from stepper.project.sentences import Builder, Head
 from stepper.project.sizes import find_size, nearest_size
 from stepper.project.stitchwork import Numbers
@@ -67,7 +67,7 @@ EXAMPLES = (
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Reading:
+class LineReading:
     """What one printed line gave: the line, or the problems that stopped it."""
 
     line: Line | None
@@ -96,7 +96,7 @@ def reads(text: str) -> bool:
 _SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
 
 
-def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) -> Reading:
+def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
     """Read one printed line.
 
     Args:
@@ -114,7 +114,7 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     note = NOTE.match(plain)
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
-        return Reading(line=_line(None, Head(), (remark,), text, whole))
+        return LineReading(line=_line(None, Head(), (remark,), text, whole))
     only = _SIZES_ONLY.match(plain) if words.size_names else None
     if only is not None:
         return _for_sizes(text, only, place_of, words)
@@ -122,19 +122,19 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     label, side = read.label, read.side
     foreign = _foreign(label, words)
     if foreign:
-        return Reading(line=None, problems=(whole.problem(*foreign),))
+        return LineReading(line=None, problems=(whole.problem(*foreign),))
     if isinstance(read.outcome, Stopped):
         told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES)
         problems = tuple(
             place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
         )
-        return Reading(line=None, problems=problems, meant=_meant(told, place_of, words))
+        return LineReading(line=None, problems=problems, meant=_meant(told, place_of, words))
     head_slip = misspelt_head(label)
     if head_slip is not None:
         place = place_of(plain.index(head_slip.word), len(head_slip.word))
         hint = meant_words(head_slip)
         mended = plain.replace(head_slip.word, head_slip.twins[0], 1)
-        return Reading(
+        return LineReading(
             line=None,
             problems=(place.problem(f'"{head_slip.word}" is not understood here.', hint),),
             meant=read_line(mended, lambda _offset, _length: whole, words).line,
@@ -143,9 +143,9 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
         open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
-        return Reading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
+        return LineReading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
 
-    def printed_at(offset: int, length: int) -> Place:
+    def printed_at(offset: int, length: int) -> Span:
         return place_of(*read.recast.place(read.start + offset, length))
 
     builder = Builder(place_of=printed_at, words=words.sizes)
@@ -161,13 +161,13 @@ def read_line(text: str, place_of: Callable[[int, int], Place], words: Words) ->
             )
         )
     if builder.problems:
-        return Reading(line=None, problems=tuple(builder.problems))
+        return LineReading(line=None, problems=tuple(builder.problems))
     if side:
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
     line = _line(label, head, sentences, text, whole, said)
-    return Reading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+    return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
 
 
 _NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
@@ -180,7 +180,11 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
     if len(rest) != 1:
         return False
     (row,) = rest
-    once = isinstance(row, Worked) and isinstance(row.duration, Rounds) and row.duration.number.values == (1,)
+    once = (
+        isinstance(row, WorkRounds)
+        and isinstance(row.duration, Rounds)
+        and row.duration.number.values == (1,)
+    )
     return isinstance(row, Phrase | Labelled) or once
 
 
@@ -199,12 +203,12 @@ def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
     return None
 
 
-def _read_spread(text: str, place_of: Callable[[int, int], Place], words: Words) -> Reading:
+def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
     """Read a line whose words stand further apart than a space; places stay those of the line as typed."""
     more = {at for match in _SPACES.finditer(text) for at in range(match.start() + 1, match.end())}
     places = [at for at in range(len(text)) if at not in more]
 
-    def place(offset: int, length: int) -> Place:
+    def place(offset: int, length: int) -> Span:
         first, last = (places[min(at, len(places) - 1)] for at in (offset, offset + max(length, 1) - 1))
         return place_of(first, max(length, last - first + 1))
 
@@ -218,8 +222,8 @@ _SIZES_ONLY = re.compile(
 
 
 def _for_sizes(
-    text: str, only: re.Match[str], place_of: Callable[[int, int], Place], words: Words
-) -> Reading:
+    text: str, only: re.Match[str], place_of: Callable[[int, int], Span], words: Words
+) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
     group = 1 if only.group(1) else 2
     names = [name for name in re.split(r"\s*(?:,|&|\band\b)\s*", only.group(group)) if name]
@@ -229,20 +233,20 @@ def _for_sizes(
         missing = names[found.index(None)]
         place = place_of(only.start(group), len(only.group(group)))
         hint = nearest_size(missing, words.size_names)
-        return Reading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
+        return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
     start = only.end()
     reading = read_line(text[start:], lambda at, length: place_of(start + at, length), words)
     if reading.line is None:
         return reading
-    return Reading(line=replace(reading.line, only=places))
+    return LineReading(line=replace(reading.line, only=places))
 
 
-def _meant(told: Explained, place_of: Callable[[int, int], Place], words: Words) -> Line | None:
+def _meant(told: Explained, place_of: Callable[[int, int], Span], words: Words) -> Line | None:
     """Read a line with the suggested words put in; its places stay those of the line as it stands."""
     if not told.mended:
         return None
 
-    def place(offset: int, length: int) -> Place:
+    def place(offset: int, length: int) -> Span:
         for repair in told.repairs:
             grown = len(repair.twins[0]) - len(repair.word)
             if repair.offset < offset:
@@ -259,7 +263,7 @@ def _line(
     head: Head,
     sentences: tuple[Sentence, ...],
     text: str,
-    place: Place,
+    place: Span,
     said: tuple[str, ...] = (),
 ) -> Line:
     return Line(

@@ -11,7 +11,7 @@ from stepper.craft.figures import format_number
 from stepper.project.gleaned import FoundGauge, FoundYarn, find_gauges, find_needle, find_yarns, in_inches
 from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
 from stepper.project.pasted import MARK, Pasted
-from stepper.project.pieces import Part, Piece
+from stepper.project.pieces import PagePart, Piece
 from stepper.project.quoting import comment, size_line, value, writable
 from stepper.project.stitchwork import ChartPart, Until, Work
 
@@ -210,7 +210,7 @@ def _sign(sign: str) -> str:
     return f'"{escaped}"'
 
 
-def _section(part: Part, gauges: Sequence[FoundGauge]) -> list[str]:
+def _section(part: PagePart, gauges: Sequence[FoundGauge]) -> list[str]:
     rows = [f"  - name: {value(part.name)}"]
     gauge = _gauge_of(part, gauges)
     rows += [f"    gauge: {value(gauge)}"] if gauge else []
@@ -233,7 +233,7 @@ def _piece(piece: Piece) -> list[str]:
     return [f"# {MARK} (row {piece.row} of the text){why}", f"Note: {piece.text}{open_end}"]
 
 
-def _gauge_of(part: Part, gauges: Sequence[FoundGauge]) -> str:
+def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
     """Give the gauge of a section: the one named behind its heading, or the one that its name suggests."""
     names = [gauge.name for gauge in gauges]
     for name in names:

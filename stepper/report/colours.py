@@ -11,7 +11,7 @@ from typing import Final
 
 from stepper.craft.colour import Rgb, contrast, grey, rgb_from_hex
 from stepper.craft.colour_difference import ValueWord, value_difference, value_word
-from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend
+from stepper.craft.colour_mend import HARD_BELOW, ColourChange, find_mend
 from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
@@ -79,7 +79,7 @@ class Colours:
     """Pairs that touch; those nearest to each other in grey come first."""
     unknown: tuple[str, ...]
     """Keys of yarns that touch another and have no colour in the file."""
-    mend: Mend | None
+    mend: ColourChange | None
     """The single change that mends most; None if none is needed or none helps."""
 
     def beside(self, yarn: str) -> tuple[str, ...]:

@@ -13,7 +13,7 @@ from typing import Final
 from stepper.craft.figures import format_number
 from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.materials import read_amount
 from stepper.project.problems import Problem
@@ -85,7 +85,7 @@ def read_leftovers(text: str) -> tuple[tuple[Leftover, ...], tuple[Problem, ...]
         The entries, and what is wrong with the file; an entry with a problem is left out.
     """
     root, problems = read_nodes(text)
-    draft = Draft(text_lines=text.splitlines(), problems=problems)
+    draft = FileDraft(text_lines=text.splitlines(), problems=problems)
     found: list[Leftover] = []
     if isinstance(root, Mapping):
         fields = Fields(root, "the file", problems)
@@ -137,7 +137,7 @@ def _lines(entries: Iterable[Leftover]) -> Iterator[str]:
         yield f"    known: {entry.known}"
 
 
-def _entry(node: Mapping, draft: Draft) -> Leftover | None:
+def _entry(node: Mapping, draft: FileDraft) -> Leftover | None:
     fields = Fields(node, "an entry", draft.problems)
     yarn, garment = fields.text("yarn", required=True), fields.text("from", required=True)
     colour, known = fields.text("colour"), fields.text("known")

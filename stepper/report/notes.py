@@ -24,7 +24,7 @@ from stepper.session.events import (
     Weighed,
 )
 from stepper.session.replay import standing
-from stepper.session.state import Place
+from stepper.session.state import Position
 
 
 def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
@@ -194,10 +194,10 @@ def _remedy(event: Remedied, plan: Plan) -> str:
         "rip": f"{off}, ripped back",
     }
     where = event.mend.index if event.mend is not None else event.place.index
-    return f"{ways.get(event.remedy, off)}, {_at(Place(index=where), plan)}"
+    return f"{ways.get(event.remedy, off)}, {_at(Position(index=where), plan)}"
 
 
-def _at(place: Place, plan: Plan) -> str:
+def _at(place: Position, plan: Plan) -> str:
     if place.index >= len(plan.rounds):
         return "at the end"
     round_ = plan.rounds[place.index]

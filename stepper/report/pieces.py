@@ -43,7 +43,7 @@ class SectionSpan:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Piece:
+class GarmentPiece:
     """One piece laid flat."""
 
     levels: tuple[Level, ...]
@@ -71,10 +71,10 @@ class Piece:
         return tuple(_sides(self.levels))
 
 
-def lay_out_pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
+def lay_out_pieces(plan: Plan, project: Project) -> tuple[GarmentPiece, ...]:
     """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
     divide = find_divide(plan.rounds)
-    found: list[Piece] = []
+    found: list[GarmentPiece] = []
     for rounds in _pieces(plan.rounds):
         piece = _laid(rounds, project, divide)
         if piece is not None:
@@ -82,9 +82,9 @@ def lay_out_pieces(plan: Plan, project: Project) -> tuple[Piece, ...]:
     return tuple(found)
 
 
-def merge_like_pieces(found: Iterable[Piece]) -> tuple[Piece, ...]:
+def merge_like_pieces(found: Iterable[GarmentPiece]) -> tuple[GarmentPiece, ...]:
     """Merge pieces of the same shape, such as a pair of mittens: one is drawn for both."""
-    alike: dict[tuple[Level, ...], Piece] = {}
+    alike: dict[tuple[Level, ...], GarmentPiece] = {}
     for piece in found:
         first = alike.get(piece.levels)
         if first is None or len(first.parts) != len(piece.parts) or first.doubled is not piece.doubled:
@@ -111,7 +111,7 @@ def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
         yield held
 
 
-def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piece | None:
+def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> GarmentPiece | None:
     divided = divide is not None and any(each.index == divide for each in rounds)
     sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
     # What hangs from a divided garment is worn closed, even if it is worked in rows.
@@ -143,7 +143,7 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Piec
     # Stitches taken up or picked up first of all belong to the edge the piece begins with.
     edge = next((number for number, each in enumerate(rounds) if not _takes_up(each)), 0)
     first = _at(levels[max(0, min(edge, len(levels)) - 1)], 0.0)
-    return Piece(
+    return GarmentPiece(
         levels=(first, *(level for level in levels if level.depth_mm > 0)),
         parts=tuple(part for part in parts if part.end_mm > part.start_mm),
         doubled=doubled,

@@ -18,7 +18,7 @@ from stepper.language.measures import length
 from stepper.language.places import sentence_case
 from stepper.report.drawing import Point, list_points
 from stepper.report.markup import svg, tag, text
-from stepper.report.pieces import Level, Piece, merge_like_pieces
+from stepper.report.pieces import GarmentPiece, Level, merge_like_pieces
 
 Anchor = Literal["start", "middle", "end"]
 
@@ -85,7 +85,7 @@ class _Sheet:
         return svg(wide, high, [inner], title=title, class_="schematic")
 
 
-def draw_schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
+def draw_schematic(pieces: Sequence[GarmentPiece], *, title: str, units: str) -> str:
     """Draw the garment.
 
     Args:
@@ -108,7 +108,7 @@ def draw_schematic(pieces: Sequence[Piece], *, title: str, units: str) -> str:
     return sheet.finished(words)
 
 
-def describe_pieces(pieces: Sequence[Piece], units: str) -> str:
+def describe_pieces(pieces: Sequence[GarmentPiece], units: str) -> str:
     """Describe the measurements of every piece in words."""
     said = []
     for piece in pieces:
@@ -135,7 +135,7 @@ class _Armhole:
     underarm: Point
 
 
-def _divided(sheet: _Sheet, body: Piece, sleeves: Sequence[Piece]) -> None:
+def _divided(sheet: _Sheet, body: GarmentPiece, sleeves: Sequence[GarmentPiece]) -> None:
     assert body.divided_mm is not None
     upper = [level for level in body.sides if level.depth_mm < body.divided_mm]
     lower = [level for level in body.sides if level.depth_mm > body.divided_mm]
@@ -157,7 +157,7 @@ def _divided(sheet: _Sheet, body: Piece, sleeves: Sequence[Piece]) -> None:
     _body_words(sheet, body, below, arm)
 
 
-def _body_words(sheet: _Sheet, body: Piece, below: Level, arm: _Armhole) -> None:
+def _body_words(sheet: _Sheet, body: GarmentPiece, below: Level, arm: _Armhole) -> None:
     """Write the measurements of neck, chest and lower edge, and the lengths."""
     letters, units = sheet.letters, sheet.units
     first, last = body.levels[0], body.levels[-1]
@@ -188,7 +188,7 @@ def _body_words(sheet: _Sheet, body: Piece, below: Level, arm: _Armhole) -> None
                 sheet.words((x - 0.6 * letters, (y + 2.4 * letters + end) / 2), label, "end")
 
 
-def _sleeve(sheet: _Sheet, sleeve: Piece, arm: _Armhole, *, mirrored: bool) -> None:
+def _sleeve(sheet: _Sheet, sleeve: GarmentPiece, arm: _Armhole, *, mirrored: bool) -> None:
     """Draw a sleeve at right angles to its top edge."""
     (cx, cy), (ux, uy) = arm.corner, arm.underarm
     top = math.hypot(ux - cx, uy - cy) or 1.0
@@ -232,7 +232,7 @@ def _sleeve(sheet: _Sheet, sleeve: Piece, arm: _Armhole, *, mirrored: bool) -> N
 # Piece by piece
 
 
-def _side_by_side(pieces: Sequence[Piece], units: str, title: str) -> str:
+def _side_by_side(pieces: Sequence[GarmentPiece], units: str, title: str) -> str:
     wide = sum(piece.widest.wide_mm for piece in pieces) + 60 * len(pieces)
     high = max(piece.long_mm for piece in pieces)
     sheet = _Sheet(units=units, letters=max(wide / 34, high / _LETTERS))
@@ -242,7 +242,7 @@ def _side_by_side(pieces: Sequence[Piece], units: str, title: str) -> str:
     return sheet.finished(title)
 
 
-def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
+def _alone(sheet: _Sheet, piece: GarmentPiece, corner: Point) -> float:
     """Draw a piece with its measurements below a corner; return how far it reaches to the right."""
     letters, units = sheet.letters, sheet.units
     kind = "around" if piece.doubled else "wide"
@@ -282,7 +282,7 @@ def _alone(sheet: _Sheet, piece: Piece, corner: Point) -> float:
     return reached
 
 
-def _width_at(piece: Piece, depth_mm: float) -> float:
+def _width_at(piece: GarmentPiece, depth_mm: float) -> float:
     """Return the width of the outline at a depth. Unit: mm."""
     sides = piece.sides
     for above, under in pairwise(sides):

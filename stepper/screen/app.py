@@ -23,7 +23,7 @@ from stepper.screen.journal_page import chosen_of
 from stepper.screen.keys import PAGES, Page
 from stepper.screen.scene import Scene
 from stepper.screen.seams import Sitting, Surroundings
-from stepper.screen.senses import Ears, Heard, Mouth, Senses
+from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
 from stepper.session.cues import Cue, Enough, View
@@ -47,7 +47,7 @@ class Screen:
         self._face = Face()
         self._lines: list[str] = []
         self._told: tuple[str, ...] = ()
-        self._heard: Heard | None = None
+        self._heard: HeardWords | None = None
         self._why_no_voice = surroundings.why_no_voice
         self._why_no_ears = surroundings.why_no_ears
         self._course: Course | None = None
@@ -246,7 +246,7 @@ class Screen:
         session = self._sitting.session
         did = what_came(self._lines, text, session, changed=session.state.seq != before)
         did = "shown" if self._turned else did
-        self._heard = Heard(text=text, did=did, by_ear=by_ear)
+        self._heard = HeardWords(text=text, did=did, by_ear=by_ear)
 
     def _work(self, cues: Sequence[Cue]) -> None:
         assert self._sitting is not None
@@ -294,9 +294,9 @@ class Screen:
     def _senses(self, *, asleep: bool) -> Senses:
         ears = Ears.NONE if self._why_no_ears else Ears.CLOSED if asleep else Ears.LISTENING
         voice = self._around.voice
-        mouth = Mouth.NONE if self._why_no_voice or voice is None else Mouth.QUIET
+        mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
         if voice is not None and voice.speaking:  # a device that had gone may be back
-            mouth = Mouth.SPEAKING
+            mouth = MouthState.SPEAKING
         return Senses(
             ears=ears,
             why_no_ears=self._why_no_ears,

@@ -10,7 +10,7 @@ from itertools import accumulate
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.state import Place
+from stepper.session.state import Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -37,7 +37,7 @@ class Course:
         """All rounds of the garment."""
         return self.plan.rounds
 
-    def done(self, place: Place) -> int:
+    def done(self, place: Position) -> int:
         """Count the stitches worked in all. Unit: stitches."""
         return self.before[min(place.index, len(self.rounds))] + (
             place.stitch if place.index < len(self.rounds) else 0

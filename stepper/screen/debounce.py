@@ -23,7 +23,7 @@ REPEATS_S: Final = (0.015, 0.12)
 """A held key repeats itself at such intervals: contacts bounce faster, fingers press slower. Unit: s."""
 
 
-class Verdict(Enum):
+class PressVerdict(Enum):
     """What to make of a press."""
 
     COUNTS = "counts"
@@ -46,7 +46,7 @@ class Presses:
     """Presses at a held key's pace since then."""
 
 
-def judge(presses: Presses, key: str, at_s: float) -> tuple[Verdict, Presses]:
+def judge(presses: Presses, key: str, at_s: float) -> tuple[PressVerdict, Presses]:
     """Tell whether a press counts.
 
     Args:
@@ -58,12 +58,12 @@ def judge(presses: Presses, key: str, at_s: float) -> tuple[Verdict, Presses]:
         The verdict, and what to remember.
     """
     if key != presses.key:
-        return Verdict.COUNTS, Presses(key=key, at_s=at_s)
+        return PressVerdict.COUNTS, Presses(key=key, at_s=at_s)
     since = at_s - presses.at_s
     if since >= BOUNCE_S:
-        return Verdict.COUNTS, Presses(key=key, at_s=at_s, doubtful=since <= FIRST_REPEAT_S)
+        return PressVerdict.COUNTS, Presses(key=key, at_s=at_s, doubtful=since <= FIRST_REPEAT_S)
     repeats = presses.repeats + 1 if REPEATS_S[0] <= since <= REPEATS_S[1] else 0
     seen = replace(presses, at_s=at_s, repeats=repeats)
     if presses.doubtful and repeats == 2:
-        return Verdict.TAKE_BACK, replace(seen, doubtful=False)
-    return Verdict.IGNORED, seen
+        return PressVerdict.TAKE_BACK, replace(seen, doubtful=False)
+    return PressVerdict.IGNORED, seen

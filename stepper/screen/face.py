@@ -12,8 +12,8 @@ from dataclasses import dataclass, field, replace
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.screen.debounce import Presses, Verdict, judge
-from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Entry, Page
+from stepper.screen.debounce import Presses, PressVerdict, judge
+from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
 from stepper.session.mending import inquire
@@ -32,7 +32,7 @@ class Face:
     page: Page = Page.ROUND
     digits: str = ""
     """Figures typed so far."""
-    entry: Entry | None = None
+    entry: TypedEntry | None = None
     """What words are being typed for."""
     text: str = ""
     """Those words."""
@@ -134,7 +134,7 @@ def _typed(face: Face, key: str, at_s: float, yarns: Sequence[str]) -> Pressed:
         return _entered(replace(face, presses=judge(face.presses, key, at_s)[1]), yarns)
     if key == "backspace":
         return Pressed(face=replace(face, text=face.text[:-1]))
-    if key in ("tab", "down", "up") and face.entry is Entry.WEIGHT and yarns:
+    if key in ("tab", "down", "up") and face.entry is TypedEntry.WEIGHT and yarns:
         step = -1 if key == "up" else 1
         return Pressed(face=replace(face, yarn=(face.yarn + step) % len(yarns)))
     letter = " " if key == "space" else key
@@ -148,11 +148,11 @@ def _entered(face: Face, yarns: Sequence[str]) -> Pressed:
     closed = replace(face, entry=None, text="")
     if not text:
         return Pressed(face=closed)
-    if entry is Entry.NOTE:
+    if entry is TypedEntry.NOTE:
         return Pressed(face=closed, asked=Asked(cues=(Note(text=text),)))
-    if entry is Entry.LENGTH:
+    if entry is TypedEntry.LENGTH:
         return Pressed(face=closed, asked=Asked(words=f"measures {text}"))
-    if entry is Entry.WEIGHT:
+    if entry is TypedEntry.WEIGHT:
         unit = "" if text[-1:].isalpha() else " g"
         yarn = yarns[face.yarn % len(yarns)] if yarns else ""
         return Pressed(face=closed, asked=Asked(words=f"weigh {yarn} {text}{unit}"))
@@ -205,7 +205,7 @@ def _moved(face: Face, key: str, at_s: float, plan: Plan) -> Pressed | None:
 def _leave(face: Face, at_s: float) -> Pressed:
     verdict, presses = judge(face.presses, "q", at_s)
     face = replace(face, presses=presses)
-    if verdict is not Verdict.COUNTS:
+    if verdict is not PressVerdict.COUNTS:
         return Pressed(face=face)
     if face.leaving:
         return Pressed(face=replace(face, leaving=False), asked=_one(Enough()))
@@ -218,9 +218,9 @@ def _cued(face: Face, key: str, at_s: float, state: State) -> Pressed:
         return Pressed(face=replace(face, leaving=False))
     verdict, presses = judge(face.presses, key, at_s)
     face = replace(face, presses=presses, leaving=False)
-    if verdict is Verdict.TAKE_BACK and row.steps and _stepped(state):
+    if verdict is PressVerdict.TAKE_BACK and row.steps and _stepped(state):
         return Pressed(face=face, asked=_one(Undo()))
-    if verdict is not Verdict.COUNTS:
+    if verdict is not PressVerdict.COUNTS:
         return Pressed(face=face)
     if row.entry is not None:
         return Pressed(face=replace(face, entry=row.entry, text=""))

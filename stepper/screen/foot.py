@@ -6,14 +6,19 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.screen.face import number_cue
-from stepper.screen.keys import NUMBER_KEYS, Entry, Page
+from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import Row, Span, clean, width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, badge
 from stepper.session.cues import SectionCount, Ten
 
 _ASKS: Final = MappingProxyType(
-    {Entry.NOTE: "Note", Entry.LENGTH: "Measures", Entry.WEIGHT: "weighs", Entry.WORDS: "Say"}
+    {
+        TypedEntry.NOTE: "Note",
+        TypedEntry.LENGTH: "Measures",
+        TypedEntry.WEIGHT: "weighs",
+        TypedEntry.WORDS: "Say",
+    }
 )
 _HINTS: Final = MappingProxyType(
     {
@@ -71,14 +76,14 @@ def _line(scene: Scene, terminal: Terminal) -> Row:
     face = scene.face
     assert face.entry is not None
     asks = _ASKS[face.entry]
-    if face.entry is Entry.WEIGHT:
+    if face.entry is TypedEntry.WEIGHT:
         names = tuple(scene.plan.yarns.values())
         name = clean(names[face.yarn % len(names)]) if names else "yarn"
         asks = f"{name} {asks}"
     mark = Span(f" {asks} ", badge(Badge.ASKS, terminal.depth))
-    unit = {Entry.LENGTH: scene.plan.units, Entry.WEIGHT: "g"}.get(face.entry, "")
+    unit = {TypedEntry.LENGTH: scene.plan.units, TypedEntry.WEIGHT: "g"}.get(face.entry, "")
     help_ = "  enter keeps it, esc leaves it"
-    if face.entry is Entry.WEIGHT and len(scene.plan.yarns) > 1:
+    if face.entry is TypedEntry.WEIGHT and len(scene.plan.yarns) > 1:
         help_ = "  tab another yarn, enter keeps it"
     text = clean(face.text)
     room = terminal.columns - width(mark.text) - 4 - width(unit)

@@ -19,7 +19,7 @@ from stepper.session import events
 from stepper.session.cues import AtStitch, Cue, GoTo, Redo, Undo
 from stepper.session.events import Event
 from stepper.session.replay import standing
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +38,7 @@ class Happening:
     key: int
     """The number that undo and redo know it by now: that of the undo or redo which touched it last, or its
     own."""
-    place: Place | None
+    place: Position | None
     """Where the knitting stood after it; nothing where the entry does not say."""
 
     @property
@@ -116,7 +116,7 @@ def way_back(entry: Happening, history: Sequence[Happening], plan: Plan, state: 
     return _gone_to(entry.place, plan, state)
 
 
-def _gone_to(place: Place | None, plan: Plan, state: State) -> Sequence[Cue]:
+def _gone_to(place: Position | None, plan: Plan, state: State) -> Sequence[Cue]:
     if place is None or place == state.place or not plan.rounds:
         return []
     round_ = plan.rounds[min(place.index, len(plan.rounds) - 1)]
@@ -125,7 +125,7 @@ def _gone_to(place: Place | None, plan: Plan, state: State) -> Sequence[Cue]:
     return [*jump, AtStitch(stitch=stitch)] if stitch else jump
 
 
-def _where(place: Place, plan: Plan) -> str:
+def _where(place: Position, plan: Plan) -> str:
     if place.index >= len(plan.rounds):
         return "the end"
     name = place_name(plan.rounds[place.index])

@@ -28,7 +28,7 @@ class Page(Enum):
     YOKE = "from above"
 
 
-class Entry(Enum):
+class TypedEntry(Enum):
     """Words that can be typed in without leaving the round."""
 
     NOTE = "note"
@@ -52,7 +52,7 @@ class Key:
     page: Page | None = None
     view: cues.View | None = None
     """What the words for it turn the screen to."""
-    entry: Entry | None = None
+    entry: TypedEntry | None = None
     steps: bool = False
     """Whether a pedal may send it: held, it counts once."""
 
@@ -97,7 +97,7 @@ def _ears(state: State) -> cues.Cue:
 def _reading(state: State) -> cues.Cue:
     if state.reading is None:
         return cues.ReadAlong()
-    return cues.GoOn() if state.reading.held else cues.Hold()
+    return cues.GoOn() if state.reading.held else cues.PauseReading()
 
 
 def _tally(state: State) -> cues.Cue:
@@ -125,16 +125,16 @@ KEYS: Final[tuple[Key, ...]] = (
         keys=("k",),
         says="read along; again to hold it, to go on",
         cue=_reading,
-        kinds=(cues.ReadAlong, cues.Hold, cues.GoOn),
+        kinds=(cues.ReadAlong, cues.PauseReading, cues.GoOn),
     ),
     _key("x", cues.WhatHappened, "what probably went wrong"),
     _key("y", cues.Remedies, "how to mend it"),
     _key("p", cues.Respace, "space the rest of the round anew"),
     _key("v", cues.Lifeline, "a lifeline lies here"),
-    Key(keys=("n",), says="make a note", entry=Entry.NOTE, kinds=(cues.Note,)),
-    Key(keys=("l",), says="enter a length", entry=Entry.LENGTH, kinds=(cues.Length,)),
-    Key(keys=("g",), says="enter a weight", entry=Entry.WEIGHT, kinds=(cues.Weight,)),
-    Key(keys=("/",), says="type any other cue", entry=Entry.WORDS, kinds=(cues.Help,)),
+    Key(keys=("n",), says="make a note", entry=TypedEntry.NOTE, kinds=(cues.Note,)),
+    Key(keys=("l",), says="enter a length", entry=TypedEntry.LENGTH, kinds=(cues.Length,)),
+    Key(keys=("g",), says="enter a weight", entry=TypedEntry.WEIGHT, kinds=(cues.Weight,)),
+    Key(keys=("/",), says="type any other cue", entry=TypedEntry.WORDS, kinds=(cues.Help,)),
     _shows("d", cues.View.CHART, "the whole chart"),
     _shows("o", cues.View.YOKE, "the yoke from above"),
     _shows("j", cues.View.JOURNAL, "the journal: go back to any point"),

@@ -22,7 +22,7 @@ class Ears(Enum):
     """Nothing listens at all; there is a reason."""
 
 
-class Mouth(Enum):
+class MouthState(Enum):
     """Whether anything is said."""
 
     SPEAKING = "speaking"
@@ -33,7 +33,7 @@ class Mouth(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Heard:
+class HeardWords:
     """The last words that came in, and what came of them."""
 
     text: str
@@ -49,9 +49,9 @@ class Senses:
 
     ears: Ears = Ears.NONE
     why_no_ears: str = "keys and typed cues only"
-    mouth: Mouth = Mouth.NONE
+    mouth: MouthState = MouthState.NONE
     why_no_mouth: str = "mute"
-    heard: Heard | None = None
+    heard: HeardWords | None = None
 
 
 ROOM_FOR_REASONS = 56
@@ -78,9 +78,9 @@ def _facts(senses: Senses, depth: Depth, *, blocks: bool, reasons: bool) -> list
         ears = patch(Badge.ASKS, "not listening", depth, blocks=blocks)
     else:
         ears = Span(f"No ears{_why(senses.why_no_ears, shown=reasons)}.")
-    if senses.mouth is Mouth.SPEAKING:
+    if senses.mouth is MouthState.SPEAKING:
         mouth = patch(Badge.CALM, "speaking", depth, blocks=blocks)
-    elif senses.mouth is Mouth.QUIET:
+    elif senses.mouth is MouthState.QUIET:
         mouth = Span("Voice on.")
     else:
         mouth = Span(f"No voice{_why(senses.why_no_mouth, shown=reasons)}.")

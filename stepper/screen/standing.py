@@ -14,12 +14,12 @@ from stepper.session.checking import due
 from stepper.session.checks import expected_at_end
 from stepper.session.mending import inquire
 from stepper.session.placing import first_say
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.tally import count_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Verdict:
+class CountVerdict:
     """How the count stands."""
 
     badge: Badge
@@ -27,14 +27,14 @@ class Verdict:
     detail: str
 
 
-def verdict(plan: Plan, state: State) -> Verdict:
+def verdict(plan: Plan, state: State) -> CountVerdict:
     """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
     knitting = state.knitting
     if state.question is not None:
-        return Verdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
+        return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
     if knitting.tens is not None:
         so_far = f"{sum(knitting.tens)} so far"
-        return Verdict(badge=Badge.ASKS, word="counting", detail=so_far)
+        return CountVerdict(badge=Badge.ASKS, word="counting", detail=so_far)
     if knitting.fault is not None:
         return _fault(plan, state)
     asked = _asked(plan, state)
@@ -42,7 +42,7 @@ def verdict(plan: Plan, state: State) -> Verdict:
         return asked
     if knitting.stands is None:
         worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
-        return Verdict(badge=Badge.CALM, word="not counted", detail=worked)
+        return CountVerdict(badge=Badge.CALM, word="not counted", detail=worked)
     return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
 
 
@@ -52,7 +52,7 @@ def expected(plan: Plan, state: State) -> tuple[int, int]:
     return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
 
 
-def _fault(plan: Plan, state: State) -> Verdict:
+def _fault(plan: Plan, state: State) -> CountVerdict:
     fault = state.knitting.fault
     assert fault is not None
     many = abs(fault.difference)
@@ -60,10 +60,10 @@ def _fault(plan: Plan, state: State) -> Verdict:
     inquiry = inquire(plan, state)
     ask = inquiry.search.next if inquiry is not None and inquiry.search.single else None
     detail = f"{off}; the part asked for should be {ask.stitches}" if ask is not None else off
-    return Verdict(badge=Badge.OFF, word="count is off", detail=detail)
+    return CountVerdict(badge=Badge.OFF, word="count is off", detail=detail)
 
 
-def _asked(plan: Plan, state: State) -> Verdict | None:
+def _asked(plan: Plan, state: State) -> CountVerdict | None:
     """Tell of a count that is asked for between the last round and this one."""
     place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
@@ -74,7 +74,7 @@ def _asked(plan: Plan, state: State) -> Verdict | None:
     if reason is None or _verified_at_end(plan, state, place.index - 1):
         return None
     detail = f"{expected(plan, state)[0]} expected, {reason}"
-    return Verdict(badge=Badge.ASKS, word="count now", detail=detail)
+    return CountVerdict(badge=Badge.ASKS, word="count now", detail=detail)
 
 
 def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
@@ -87,7 +87,7 @@ def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
     )
 
 
-def _stands(plan: Plan, state: State, at: Place, stitches: int) -> Verdict:
+def _stands(plan: Plan, state: State, at: Position, stitches: int) -> CountVerdict:
     """Tell of the last good count and what was worked since."""
     place = state.place
     rounds = place.index - at.index
@@ -95,7 +95,7 @@ def _stands(plan: Plan, state: State, at: Place, stitches: int) -> Verdict:
         since = "here" if place == at else "in this round"
     else:
         since = f"{plural(rounds, 'round')} ago" if not at.stitch else f"in {_name(plan.rounds[at.index])}"
-    return Verdict(badge=Badge.STANDS, word="count stands", detail=f"{stitches} counted {since}")
+    return CountVerdict(badge=Badge.STANDS, word="count stands", detail=f"{stitches} counted {since}")
 
 
 def _name(round_: Round) -> str:

@@ -16,7 +16,7 @@ from stepper.screen.rows import Row, Span, joined
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import State
-from stepper.session.steps import Part, part_at, parts, rest_of
+from stepper.session.steps import StepPart, part_at, parts, rest_of
 from stepper.session.tally import markers_in, tally
 
 _LABEL = 5
@@ -32,7 +32,7 @@ class Window:
     """One past the last."""
 
 
-def part_in_hand(course: Course, state: State) -> Part | None:
+def part_in_hand(course: Course, state: State) -> StepPart | None:
     """Give what is left of the step in hand; nothing where no round is."""
     if state.place.index >= len(course.rounds):
         return None
@@ -41,7 +41,7 @@ def part_in_hand(course: Course, state: State) -> Part | None:
     return rest_of(part, state.place.stitch)
 
 
-def window_of(round_: Round, part: Part, room: int) -> Window:
+def window_of(round_: Round, part: StepPart, room: int) -> Window:
     """Choose the window: a few finished stitches, the step, what comes next; all where there is room.
 
     Always: within the round, and no wider than `room`.
@@ -142,7 +142,7 @@ def _round(
     return (Span(" " * (missing + 1)), *joined(cells), Span(" "), label)
 
 
-def _underline(round_: Round, part: Part, window: Window, terminal: Terminal, square: int) -> Row:
+def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Row:
     """Mark the stitches of the step, and the markers of the round."""
     first, end = part.start, part.end
     total = round_.progress

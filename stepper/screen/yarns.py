@@ -17,7 +17,7 @@ GROUND_SIGN = "."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Yarn:
+class ScreenYarn:
     """One yarn."""
 
     name: str
@@ -32,11 +32,11 @@ class Yarn:
 class Yarns:
     """All yarns of a garment, by their keys."""
 
-    by_key: Mapping[str, Yarn] = field(default_factory=dict)
+    by_key: Mapping[str, ScreenYarn] = field(default_factory=dict)
 
-    def of(self, key: str) -> Yarn:
+    def of(self, key: str) -> ScreenYarn:
         """Give a yarn; one nobody told of is called by its key."""
-        return self.by_key.get(key) or Yarn(name=key, sign=(clean(key).strip() or "?")[0].upper())
+        return self.by_key.get(key) or ScreenYarn(name=key, sign=(clean(key).strip() or "?")[0].upper())
 
     def paint(self, key: str, depth: Depth, *, dim: bool = False, bold: bool = False) -> Paint:
         """Give the paint of a stitch in a yarn; without a colour the terminal's own ink."""
@@ -61,12 +61,12 @@ def yarns_of(names: Mapping[str, str], colours: Mapping[str, Rgb | None]) -> Yar
 
     Always: no two have the same sign.
     """
-    given: dict[str, Yarn] = {}
+    given: dict[str, ScreenYarn] = {}
     taken: set[str] = set()
     for number, (key, name) in enumerate(names.items()):
         sign = GROUND_SIGN if number == 0 else _sign(key, name, taken)
         taken.add(sign)
-        given[key] = Yarn(name=name, sign=sign, colour=colours.get(key))
+        given[key] = ScreenYarn(name=name, sign=sign, colour=colours.get(key))
     return Yarns(by_key=given)
 
 

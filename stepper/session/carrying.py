@@ -15,7 +15,7 @@ from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
 from stepper.plan.respace import Respacing
 from stepper.plan.resuming import follow, resume
-from stepper.session.state import Adapted, Knitting, Place
+from stepper.session.state import Adapted, Knitting, Position
 
 
 def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
@@ -57,8 +57,8 @@ def _respacings(old: Plan, new: Plan, respacings: tuple[Respacing, ...]) -> Iter
             yield replace(each, index=index, section=new.rounds[index].section)
 
 
-def _lifelines(old: Plan, new: Plan, lifelines: tuple[Place, ...]) -> Iterator[Place]:
+def _lifelines(old: Plan, new: Plan, lifelines: tuple[Position, ...]) -> Iterator[Position]:
     for each in lifelines:
         found = resume(old, new, index=each.index, stitch=0)
         if not found.choices:
-            yield Place(index=found.index)
+            yield Position(index=found.index)

@@ -20,11 +20,11 @@ from collections.abc import Sequence
 
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
 from stepper.craft.fault_finding import CHANGE_ODDS
-from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, Stretch, measure_pace
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, TimedStretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.remedy import tolerant
-from stepper.session.state import Asking, Place, State
+from stepper.session.state import Asking, Position, State
 
 _DIVIDING = frozenset(("hold", "co"))
 _ENDING = frozenset(("bo", "graft", "draw"))
@@ -52,7 +52,7 @@ def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: 
 
 def pace_of(state: State) -> Pace:
     """Give her pace from the steps so far; the usual one before any."""
-    return measure_pace([Stretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
+    return measure_pace([TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
 
 
 def stitches_per_minute(state: State) -> float:
@@ -107,7 +107,7 @@ def locks(done: Round, ahead: Round) -> str | None:
 def _just_counted(state: State, done: int) -> bool:
     """Tell whether the stitches were counted and right when a round began."""
     verified = state.knitting.stands
-    return verified is not None and verified.place == Place(index=done)
+    return verified is not None and verified.place == Position(index=done)
 
 
 def _shaped_before(plan: Plan, done: int) -> bool:
@@ -122,8 +122,8 @@ def _shaped_before(plan: Plan, done: int) -> bool:
 
 def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
     """Tell whether the interval of least cost is passed in a round, or half of it at a shaped one."""
-    verified = state.knitting.stands.place if state.knitting.stands is not None else Place()
-    if verified >= Place(index=done + 1):
+    verified = state.knitting.stands.place if state.knitting.stands is not None else Position()
+    if verified >= Position(index=done + 1):
         return None
     worked = plan.rounds[verified.index : done]
     before = max(0.0, _risk_of(worked) - verified.stitch)

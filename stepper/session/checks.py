@@ -11,7 +11,7 @@ from stepper.session.checking import due
 from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.tally import count_at
 
 FARTHEST_OFF = 20.0
@@ -38,7 +38,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     )
 
 
-def expected_at_end(plan: Plan, place: Place) -> int:
+def expected_at_end(plan: Plan, place: Position) -> int:
     """Count the stitches there should be when the round in hand is done."""
     if place.index < len(plan.rounds):
         return plan.rounds[place.index].after
@@ -79,7 +79,7 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
     )
 
 
-def stretch_to_measure(plan: Plan, place: Place) -> int | None:
+def stretch_to_measure(plan: Plan, place: Position) -> int | None:
     """Find the stretch that a measurement taken here belongs to, as its place in `plan.stretches`.
 
     One that has just ended still counts: a piece that turns out short is knitted on.

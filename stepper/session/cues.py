@@ -268,7 +268,7 @@ class Faster(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Hold(Cue):
+class PauseReading(Cue):
     """Wait with reading along."""
 
 
@@ -355,7 +355,7 @@ CUES: tuple[type[Cue], ...] = (
     ReadAlong,
     Slower,
     Faster,
-    Hold,
+    PauseReading,
     GoOn,
     Film,
     Look,

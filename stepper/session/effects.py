@@ -12,13 +12,13 @@ from enum import Enum
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
 from stepper.session.diagnosis import Likely
 from stepper.session.outlook import Outlook
 from stepper.session.remedy import Remedy
-from stepper.session.state import Asking, Place, Seen
-from stepper.session.steps import By, Part
+from stepper.session.state import Asking, Position, Seen
+from stepper.session.steps import By, StepPart
 
 
 class Lead(Enum):
@@ -57,7 +57,7 @@ class TellStart(Effect):
 class TellRecap(Effect):
     """Say what was done last before this sitting."""
 
-    done: Place | None
+    done: Position | None
     """The end of what is worked; nothing where no stitch is."""
     at: str
     """When the knitter last did something. ISO 8601; empty where unknown."""
@@ -78,7 +78,7 @@ class TellChanges(Effect):
 class AskPlace(Effect):
     """Ask where to go on in a changed pattern; `later` where the sitting ends without an answer."""
 
-    choices: tuple[Choice, ...]
+    choices: tuple[PlaceChoice, ...]
     later: bool = False
 
 
@@ -86,7 +86,7 @@ class AskPlace(Effect):
 class TellChosen(Effect):
     """Say that it goes on at the place chosen, and what is off there."""
 
-    choice: Choice
+    choice: PlaceChoice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,7 +94,7 @@ class TellStep(Effect):
     """Say what to do now."""
 
     index: int
-    part: Part
+    part: StepPart
     lead: Lead
     slower: bool = False
 
@@ -108,7 +108,7 @@ class TellFinished(Effect):
 class TellPlace(Effect):
     """Say where the knitting stands."""
 
-    place: Place
+    place: Position
     count: int
     """Stitches on the needles. Unit: stitches."""
 
@@ -117,7 +117,7 @@ class TellPlace(Effect):
 class TellSpacing(Effect):
     """Say how the shaping of the round in hand lies."""
 
-    place: Place
+    place: Position
     next_index: int | None
     """The round with shaping that comes next, where this one has none; nothing where none comes."""
 
@@ -292,7 +292,7 @@ class TellHelp(Effect):
 class TellStop(Effect):
     """Say where the knitting stops and what comes first next time."""
 
-    place: Place
+    place: Position
     """The end of what is worked."""
     first: Effect
     """`TellStep`, or `TellFinished` where nothing comes."""
@@ -358,7 +358,7 @@ class TellRemedied(Effect):
     remedy: str
     undone: tuple[Run, ...]
     """What comes off, the last worked first, where it is undone stitch by stitch."""
-    place: Place
+    place: Position
     mend: Mend | None
 
 
@@ -374,7 +374,7 @@ class TellTinked(Effect):
     """Say which stitches come off, the last worked first, and where that leads."""
 
     runs: tuple[Run, ...]
-    place: Place
+    place: Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.session.state import Answer, Asking, Place, Question, Reading, Sight
+from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Sight
 from stepper.session.steps import By
 
 
@@ -38,11 +38,11 @@ class PlanChanged(Event):
 
     old_fingerprint: str
     new_fingerprint: str
-    origin: Place
+    origin: Position
     """Where the knitting stood in the old plan."""
-    place: Place
+    place: Position
     """Where it stands in the new one."""
-    corrections: tuple[Correction, ...]
+    corrections: tuple[LengthCorrection, ...]
     """The corrections of lengths as they apply to the new plan."""
     changes: tuple[Change, ...]
     """What changed."""
@@ -58,7 +58,7 @@ class PlanChanged(Event):
     """The counts that are off as they apply to the new plan."""
     respacings: tuple[Respacing, ...] | None = None
     """Rounds spread anew as they apply to the new plan; None in entries of version 1, which kept them."""
-    lifelines: tuple[Place, ...] | None = None
+    lifelines: tuple[Position, ...] | None = None
     """Lifelines as they lie in the new plan; None in entries of version 1, which kept them."""
     answer: int = 0
     """Which of the places offered she chose, from 1; 0 where the place was sure."""
@@ -78,8 +78,8 @@ class PlaceAsked(Event):
 class Advanced(Event):
     """A step was finished."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     stitches: int
     """Stitches worked in the step. Unit: stitches."""
     work: str = ""
@@ -90,8 +90,8 @@ class Advanced(Event):
 class Returned(Event):
     """The knitter went back a step."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     stitches: int = 0
     """Stitches no longer counted as worked; 0 in entries of version 1. Unit: stitches."""
 
@@ -100,8 +100,8 @@ class Returned(Event):
 class Placed(Event):
     """The place was set within the round."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     stitches: int = 0
     """Stitches worked since, below 0 for fewer; 0 in entries of version 1. Unit: stitches."""
     work: str = ""
@@ -112,8 +112,8 @@ class Placed(Event):
 class Jumped(Event):
     """The place was set to another round."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     stitches: int = 0
     """Stitches no longer counted as worked, where it leads back. What it leads over is not knitted now and
     counts for nothing. 0 in entries of version 1. Unit: stitches."""
@@ -133,7 +133,7 @@ class StrideSet(Event):
 class Counted(Event):
     """The knitter counted her stitches."""
 
-    place: Place
+    place: Position
     stitches: int
     """What she counted. Unit: stitches."""
     expected: int
@@ -151,7 +151,7 @@ class Counted(Event):
 class Measured(Event):
     """The piece was measured."""
 
-    place: Place
+    place: Position
     length_mm: float
     """Unit: mm."""
     section: str
@@ -165,7 +165,7 @@ class Measured(Event):
     """Length to reach. Unit: mm."""
     planned_per_10cm: float = 0.0
     """The gauge of the plan. Unit: rounds per 10 cm."""
-    correction: Correction | None = None
+    correction: LengthCorrection | None = None
     """What it changed in the plan; nothing where nothing here is worked to a length."""
 
 
@@ -173,7 +173,7 @@ class Measured(Event):
 class Weighed(Event):
     """A yarn was weighed."""
 
-    place: Place
+    place: Position
     yarn: str
     """Key of the yarn."""
     grams: float
@@ -184,7 +184,7 @@ class Weighed(Event):
 class Noted(Event):
     """A note was made."""
 
-    place: Place
+    place: Position
     text: str
 
 
@@ -210,7 +210,7 @@ class WokeUp(Event):
 class Closed(Event):
     """The sitting ended."""
 
-    place: Place
+    place: Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -224,7 +224,7 @@ class Searched(Event):
 class Observed(Event):
     """The knitter said what is to be seen, or in which round a fault is."""
 
-    place: Place
+    place: Position
     sight: Sight | None = None
     index: int | None = None
     """The round the fault is in, where she said so."""
@@ -234,8 +234,8 @@ class Observed(Event):
 class Remedied(Event):
     """A remedy was chosen; where it takes work back, the place went with it."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     remedy: str
     """Its kind: `plain`, `drop`, `tink`, `rip` or `accept`."""
     difference: int
@@ -254,8 +254,8 @@ class Remedied(Event):
 class Tinked(Event):
     """Stitches were undone one by one."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     stitches: int
     """Unit: stitches."""
 
@@ -264,8 +264,8 @@ class Tinked(Event):
 class Respaced(Event):
     """The increases or decreases left in a round were spread anew."""
 
-    origin: Place
-    place: Place
+    origin: Position
+    place: Position
     """Where she said she is."""
     made: int
     """Increases or decreases she has made. Range: 0 and up."""
@@ -278,7 +278,7 @@ class Respaced(Event):
 class LifelineLaid(Event):
     """A lifeline was laid through the stitches."""
 
-    place: Place
+    place: Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -300,7 +300,7 @@ class Tallied(Event):
 class ReadingSet(Event):
     """Reading along began, was held, went on, changed its pace, or came to its end."""
 
-    reading: Reading | None
+    reading: ReadingAlong | None
     """As it is now; nothing where it ended."""
 
 

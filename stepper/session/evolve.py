@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
 from stepper.session.events import (
     Advanced,
@@ -38,7 +38,16 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.learning import gained, learned
-from stepper.session.state import UNDO_DEPTH, Fault, Knitting, Memento, Place, Reading, State, Verified
+from stepper.session.state import (
+    UNDO_DEPTH,
+    Fault,
+    Knitting,
+    Memento,
+    Position,
+    ReadingAlong,
+    State,
+    Verified,
+)
 
 
 def evolve(state: State, event: Event) -> State:
@@ -72,7 +81,7 @@ def evolve(state: State, event: Event) -> State:
             return _done(replace(state, seq=seq, last_cue_at=event.at), event)
 
 
-def _read_on(state: State, event: Event) -> Reading | None:
+def _read_on(state: State, event: Event) -> ReadingAlong | None:
     """Give what becomes of reading along: it goes on in its round, waits where the place was taken back, and
     ends where she leaves the round."""
     reading = state.reading
@@ -194,7 +203,7 @@ def _seen(fault: Fault | None, event: Observed) -> Fault:
     return fault if event.index is None else replace(fault, index=event.index)
 
 
-def _back_at(knitting: Knitting, place: Place) -> Knitting:
+def _back_at(knitting: Knitting, place: Position) -> Knitting:
     """Go to a place; what lies beyond it of counts and lifelines is no longer in the fabric."""
     verified = knitting.verified
     if verified is not None and verified.place > place:
@@ -204,9 +213,9 @@ def _back_at(knitting: Knitting, place: Place) -> Knitting:
     return replace(knitting, place=place, verified=verified, lifelines=lifelines, mends=mends)
 
 
-def _ripped(mend: Mend, verified: Verified | None, place: Place) -> bool:
+def _ripped(mend: Mend, verified: Verified | None, place: Position) -> bool:
     """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
-    sound = verified.place if verified is not None else Place()
+    sound = verified.place if verified is not None else Position()
     return place.index < mend.origin and place <= sound
 
 
@@ -233,7 +242,7 @@ def _other_rounds(respacings: tuple[Respacing, ...], new: Respacing) -> tuple[Re
     return tuple(each for each in respacings if (each.index, each.section) != (new.index, new.section))
 
 
-def _with(corrections: tuple[Correction, ...], new: Correction) -> tuple[Correction, ...]:
+def _with(corrections: tuple[LengthCorrection, ...], new: LengthCorrection) -> tuple[LengthCorrection, ...]:
     """Put a correction in the place of the one that stretch had."""
     others = [each for each in corrections if each.stretch != new.stretch]
     return tuple(sorted([*others, new], key=lambda each: each.stretch))

@@ -12,11 +12,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.craft.fault_finding import NextCount, Section, next_count, plain_odds
+from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
 from stepper.session.foretelling import foretold
 from stepper.session.landmarks import Sections, sections_at, turned
-from stepper.session.state import Answer, Fault, Place, State, Verified
+from stepper.session.state import Answer, Fault, Position, State, Verified
 from stepper.session.tally import tally
 
 BREAK_ODDS = 40.0
@@ -134,7 +134,7 @@ UNVERIFIED_ROUNDS = 20
 """Rounds looked back over where nothing was ever counted. Source: chosen here."""
 
 
-def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list[Section]:
+def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list[CountedSection]:
     """Weigh the sections: what can lead to the difference there, and where she was interrupted."""
     total = max(1, sections.edges[-1])
     suspects = window(plan, fault, state.knitting.stands)
@@ -153,7 +153,7 @@ def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list
         # Where nothing single explains it, every stitch is as likely as any other.
         odds = odds / whole if whole else plain_odds(stitches, 0) / total
         odds += BREAK_ODDS / total * sum(low <= share < high for share in broken)
-        rows.append(Section(stitches=stitches, odds=max(odds, LEAST_ODDS)))
+        rows.append(CountedSection(stitches=stitches, odds=max(odds, LEAST_ODDS)))
     return rows
 
 
@@ -161,7 +161,7 @@ LEAST_ODDS = 1e-6
 """No section is ever beyond suspicion: what is foretold may not be all that can happen."""
 
 
-def _share(plan: Plan, place: Place) -> float:
+def _share(plan: Plan, place: Position) -> float:
     """Give how far around the needles a place is."""
     round_ = plan.rounds[place.index] if place.index < len(plan.rounds) else None
     return 0.0 if round_ is None else tally(round_, place.stitch).used / max(1, round_.before)

@@ -27,7 +27,7 @@ from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, 
 from stepper.session.fault import Search
 from stepper.session.mending import inquire
 from stepper.session.remedy import must_be_exact
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.tally import markers_in
 from stepper.session.tinking import reverse
 
@@ -135,7 +135,7 @@ def checks_due(plan: Plan, state: State, done: int) -> Iterator[Effect]:
 def mend_here(state: State) -> Iterator[Effect]:
     """Remind of a mend in the round that begins."""
     for mend in state.knitting.mends:
-        if mend.index == state.place.index and state.place <= Place(index=mend.index, stitch=mend.stitch):
+        if mend.index == state.place.index and state.place <= Position(index=mend.index, stitch=mend.stitch):
             yield TellMend(mend=mend)
 
 

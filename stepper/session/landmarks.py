@@ -12,7 +12,7 @@ from typing import Literal
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
-from stepper.session.state import Place
+from stepper.session.state import Position
 from stepper.session.tally import markers_in, tally
 
 Landmark = Literal["marker", "change", "repeat"]
@@ -43,7 +43,7 @@ class Sections:
         return tuple(after - before for before, after in pairwise(self.edges))
 
 
-def sections_at(plan: Plan, place: Place) -> Sections | None:
+def sections_at(plan: Plan, place: Position) -> Sections | None:
     """Cut what is on the needles at a place; nothing where nothing tells one stitch from another."""
     total, at_marker = _markers_at(plan, place)
     if at_marker:
@@ -70,7 +70,7 @@ def sections_at(plan: Plan, place: Place) -> Sections | None:
     return None
 
 
-def _markers_at(plan: Plan, place: Place) -> tuple[int, tuple[int, ...]]:
+def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
     """Give the stitches on both needles and where the markers hang among them."""
     before: tuple[int, ...] = ()
     if 0 < place.index <= len(plan.rounds):

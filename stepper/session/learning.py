@@ -29,7 +29,7 @@ from stepper.session.events import (
     Tinked,
     Undone,
 )
-from stepper.session.state import Day, Done, Memento, State, Worked
+from stepper.session.state import Day, Done, Memento, State, TimedStep
 
 STEPS_KEPT: Final = 40
 """Steps of each kind her pace is measured from. Bounded so that a snapshot stays small."""
@@ -129,7 +129,7 @@ def _begins_anew(state: State, event: Event) -> bool:
     return isinstance(event, Opened | PlanChanged | PlaceAsked | moved)
 
 
-def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[Worked, ...]:
+def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[TimedStep, ...]:
     """Add a step to those her pace is measured from."""
     seconds = _seconds(state.begun_at, at)
     if seconds is None or seconds < 0:
@@ -142,7 +142,7 @@ def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[Work
         if stitches * 60 > MERGED_PER_MINUTE * seconds:
             return worked
         worked = worked[:-1]
-    worked = (*worked, Worked(stitches=stitches, seconds=seconds, work=work))
+    worked = (*worked, TimedStep(stitches=stitches, seconds=seconds, work=work))
     alike = [number for number, each in enumerate(worked) if each.work == work]
     if len(alike) > STEPS_KEPT:
         worked = (*worked[: alike[0]], *worked[alike[0] + 1 :])

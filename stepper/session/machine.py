@@ -22,7 +22,7 @@ from stepper.session.effects import Effect, Refuse
 from stepper.session.events import Event, Opened, PlaceAsked, PlanChanged
 from stepper.session.evolve import evolve_all
 from stepper.session.respond import respond
-from stepper.session.state import Adapted, Knitting, Place, Question, State
+from stepper.session.state import Adapted, Knitting, Position, Question, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -136,7 +136,7 @@ class Session:
             old_fingerprint=self._state.fingerprint,
             new_fingerprint=fingerprint,
             origin=place,
-            place=Place(index=carried.index, stitch=carried.stitch),
+            place=Position(index=carried.index, stitch=carried.stitch),
             corrections=adapted.corrections,
             mends=adapted.mends,
             respacings=adapted.respacings,

@@ -37,7 +37,7 @@ from stepper.session.events import (
 from stepper.session.fault import Search, most_counted, search
 from stepper.session.landmarks import Sections
 from stepper.session.remedy import Remedy, remedies
-from stepper.session.state import Answer, Fault, Place, Seen, Sight, State
+from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
 from stepper.session.tally import count_at
 from stepper.session.tinking import reverse
 
@@ -113,7 +113,7 @@ def saw(plan: Plan, state: State, cue: Saw) -> Decision:
         return Refusal(sentence=f"{cue.number} cannot be.")
     if state.knitting.fault is None and cue.seen is not Seen.LEFT:
         return Refusal(sentence=NO_FAULT)
-    if state.place == Place():
+    if state.place == Position():
         return Refusal(sentence="Nothing is knitted yet.")
     sight = Sight(seen=cue.seen, number=cue.sign * cue.number, index=_looked_at(plan, state, cue.seen))
     return (Observed(at=cue.at, place=state.place, sight=sight),)
@@ -142,7 +142,7 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     if not 1 <= cue.round_number <= len(inside):
         return Refusal(sentence=f"This section has {len(inside)} rounds.")
     index = inside[cue.round_number - 1].index
-    if Place(index=index) >= state.place:
+    if Position(index=index) >= state.place:
         return Refusal(sentence=f"Round {cue.round_number} is not knitted yet.")
     return (Observed(at=cue.at, place=state.place, index=index),)
 
@@ -188,7 +188,7 @@ def tink(plan: Plan, state: State, cue: Tink) -> Decision:
 
 def lay_lifeline(plan: Plan, state: State, cue: Lifeline) -> Decision:
     """Keep that a lifeline lies here; it runs through a whole round."""
-    if state.place == Place():
+    if state.place == Position():
         return Refusal(sentence="Nothing is knitted yet.")
     if state.place.stitch:
         return Refusal(sentence="A lifeline goes in between rounds; finish this one first.")

@@ -7,7 +7,7 @@ from stepper.plan.model import Plan
 from stepper.session.cues import AtMarker, AtStitch, Back, GoTo, Next, Stride
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts
 from stepper.session.tally import markers_in
 
@@ -24,13 +24,13 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
 def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     """Return to the beginning of the step before; from the middle of a step, to its own beginning."""
     origin = state.place
-    if origin == Place():
+    if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1
     cut = parts(plan.rounds[index], state.knitting.by)
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
-    place = Place(index=index, stitch=start)
+    place = Position(index=index, stitch=start)
     back = worked_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
 
@@ -49,7 +49,7 @@ def set_marker(plan: Plan, state: State, cue: AtMarker) -> Decision:
     ahead = [each for each in markers_in(round_) if each > origin.stitch]
     if not ahead:
         return Refusal(sentence=f"No marker lies ahead in this {_word(round_.flat)}.")
-    return _placed(cue.at, plan, origin, Place(index=origin.index, stitch=ahead[0]))
+    return _placed(cue.at, plan, origin, Position(index=origin.index, stitch=ahead[0]))
 
 
 def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
@@ -65,7 +65,7 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     number = cue.round_number if cue.round_number is not None else label or 1
     if not 1 <= number <= len(inside):
         return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
-    place = Place(index=inside[number - 1].index)
+    place = Position(index=inside[number - 1].index)
     back, last = max(0, worked_between(plan, place, origin)), state.knitting.verified
     off_path = last is not None and not last.place <= place <= origin
     return (Jumped(at=cue.at, origin=origin, place=place, stitches=back, off_path=off_path),)
@@ -78,23 +78,23 @@ def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
     return (StrideSet(at=cue.at, by=cue.by),)
 
 
-def worked_between(plan: Plan, start: Place, end: Place) -> int:
+def worked_between(plan: Plan, start: Position, end: Position) -> int:
     """Count the stitches from one place to another; below 0 where the other comes first."""
     first, last = min(start.index, end.index), max(start.index, end.index)
     whole = sum(round_.progress for round_ in plan.rounds[first:last])
     return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
 
 
-def _placed(at: str, plan: Plan, origin: Place, place: Place) -> Decision:
+def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:
     stitches, work = worked_between(plan, origin, place), kind_of(plan.rounds[origin.index])
     return (Placed(at=at, origin=origin, place=place, stitches=stitches, work=work),)
 
 
-def _after(plan: Plan, index: int, stitch: int) -> Place:
+def _after(plan: Plan, index: int, stitch: int) -> Position:
     """Give the place after so many stitches of a round; after the last one it is the next round."""
     if stitch >= plan.rounds[index].progress:
-        return Place(index=index + 1)
-    return Place(index=index, stitch=stitch)
+        return Position(index=index + 1)
+    return Position(index=index, stitch=stitch)
 
 
 def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:

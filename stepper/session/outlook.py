@@ -13,12 +13,12 @@ from datetime import date, timedelta
 from typing import Final
 
 from stepper.craft.finish import forecast_finish
-from stepper.craft.pace import Stretch
+from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.learning import evening_of
-from stepper.session.state import Day, Place, State
+from stepper.session.state import Day, Position, State
 
 FILM_S: Final = 7200.0
 """A film of two hours. Unit: s."""
@@ -57,19 +57,19 @@ class Outlook:
     """Knitting time each of those evenings has to bring, breaks left out. Unit: s."""
     film_rounds: int
     """Rounds finished in a two-hour film from here, the one in hand among them."""
-    film_to: Place
+    film_to: Position
     """Where such a film ends."""
 
 
 def paces_of(state: State) -> PaceByKind:
     """Measure her pace by kind from the steps so far."""
-    steps: dict[str, list[Stretch]] = {}
+    steps: dict[str, list[TimedStretch]] = {}
     for each in state.worked:
-        steps.setdefault(each.work, []).append(Stretch(stitches=each.stitches, seconds=each.seconds))
+        steps.setdefault(each.work, []).append(TimedStretch(stitches=each.stitches, seconds=each.seconds))
     return measure_pace_by_kind(steps)
 
 
-def work_left(plan: Plan, place: Place) -> dict[str, int]:
+def work_left(plan: Plan, place: Position) -> dict[str, int]:
     """Give the stitches left by kind, from a place on."""
     left: dict[str, int] = {}
     for round_ in plan.rounds[place.index :]:
@@ -157,15 +157,15 @@ def _day(text: str) -> date | None:
         return None
 
 
-def _film(plan: Plan, place: Place, paces: PaceByKind) -> tuple[int, Place]:
+def _film(plan: Plan, place: Position, paces: PaceByKind) -> tuple[int, Position]:
     """Knit on for the length of a film: rounds finished, and the place it ends at."""
     left, rounds, stitch = FILM_S, 0, place.stitch
     for round_ in plan.rounds[place.index :]:
         pace = paces.of(kind_of(round_))
         needed = pace.seconds_for(max(0, round_.progress - stitch))
         if needed > left:
-            return rounds, Place(
+            return rounds, Position(
                 index=round_.index, stitch=stitch + int(left * pace.stitches_per_minute / 60)
             )
         left, rounds, stitch = left - needed, rounds + 1, 0
-    return rounds, Place(index=len(plan.rounds))
+    return rounds, Position(index=len(plan.rounds))

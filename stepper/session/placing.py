@@ -6,7 +6,7 @@ from stepper.plan.model import Plan
 from stepper.session.cues import Choose, Cue
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import PlanChanged
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 
 
 def answer(plan: Plan, state: State, cue: Choose) -> Decision:
@@ -23,7 +23,7 @@ def answer(plan: Plan, state: State, cue: Choose) -> Decision:
             old_fingerprint=state.fingerprint,
             new_fingerprint=question.new_fingerprint,
             origin=state.place,
-            place=Place(index=choice.index, stitch=choice.stitch),
+            place=Position(index=choice.index, stitch=choice.stitch),
             corrections=adapted.corrections,
             changes=(),
             have=choice.have,

@@ -16,12 +16,12 @@ from stepper.plan.kinds import kind_of
 from stepper.plan.model import Item, Plan, Round, Run, flatten
 from stepper.session import moves
 from stepper.session.checking import stitches_per_minute
-from stepper.session.cues import Beat, Cue, Faster, GoOn, Hold, Next, ReadAlong, Slower
+from stepper.session.cues import Beat, Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, TellReading, TellStep
 from stepper.session.events import Advanced, ReadingSet
-from stepper.session.state import Place, Reading, State
-from stepper.session.steps import Part, rest_of
+from stepper.session.state import Position, ReadingAlong, State
+from stepper.session.steps import StepPart, rest_of
 from stepper.session.tally import count_at
 
 SLOWER_BY = 1.25
@@ -33,13 +33,13 @@ LONGEST_FACTOR, SHORTEST_FACTOR = 4.0, 0.25
 _NOTHING = Refusal(sentence="Nothing is being read along. Say: read along.")
 
 
-def runs(round_: Round) -> tuple[Part, ...]:
+def runs(round_: Round) -> tuple[StepPart, ...]:
     """Cut a round into its runs: neighbours of one stitch in one yarn, markers with what is before them.
 
     Returns:
         At least one. Always: they follow on from 0 to `round_.progress` without a gap.
     """
-    found: list[Part] = []
+    found: list[StepPart] = []
     waiting: tuple[Item, ...] = ()
     place = 0
     for run, repeat in _joined(round_):
@@ -50,9 +50,9 @@ def runs(round_: Round) -> tuple[Part, ...]:
                 waiting += (run,)
             continue
         end = place + run.progress
-        found.append(Part(start=place, end=end, items=(*waiting, run), repeat=repeat))
+        found.append(StepPart(start=place, end=end, items=(*waiting, run), repeat=repeat))
         waiting, place = (), end
-    return tuple(found) or (Part(start=0, end=0, items=waiting),)
+    return tuple(found) or (StepPart(start=0, end=0, items=waiting),)
 
 
 def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
@@ -68,7 +68,7 @@ def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
                 repeat = None
 
 
-def run_at(round_: Round, stitches: int) -> Part:
+def run_at(round_: Round, stitches: int) -> StepPart:
     """Give the run in which a place lies, or what is left of it."""
     cut = runs(round_)
     return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
@@ -84,7 +84,7 @@ def begin(plan: Plan, state: State, cue: ReadAlong) -> Decision:
     if len(runs(plan.rounds[state.place.index])) < 2:
         return Refusal(sentence="This round is one run from end to end; there is nothing to read along.")
     factor = state.reading.factor if state.reading is not None else 1.0
-    return (ReadingSet(at=cue.at, reading=Reading(index=state.place.index, factor=factor)),)
+    return (ReadingSet(at=cue.at, reading=ReadingAlong(index=state.place.index, factor=factor)),)
 
 
 def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
@@ -96,7 +96,7 @@ def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
     return (ReadingSet(at=cue.at, reading=replace(state.reading, factor=factor)),)
 
 
-def hold(plan: Plan, state: State, cue: Hold) -> Decision:
+def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
     """Wait at the run in hand."""
     if state.reading is None:
         return _NOTHING
@@ -136,7 +136,7 @@ def _next_run(plan: Plan, state: State, cue: Cue) -> Advanced | None:
     part = run_at(round_, origin.stitch)
     if part.end >= round_.progress:
         return None
-    place = Place(index=origin.index, stitch=part.end)
+    place = Position(index=origin.index, stitch=part.end)
     worked = part.end - origin.stitch
     return Advanced(at=cue.at, origin=origin, place=place, stitches=worked, work=kind_of(round_))
 

@@ -21,7 +21,7 @@ from stepper.session.fault import Search
 from stepper.session.foretelling import Cause
 from stepper.session.landmarks import turned
 from stepper.session.moves import worked_between
-from stepper.session.state import Fault, Knitting, Place, Seen
+from stepper.session.state import Fault, Knitting, Position, Seen
 from stepper.session.tally import tally
 
 MEND_STITCHES = 3.0
@@ -42,7 +42,7 @@ class Remedy:
     """What it costs, in stitches knitted. Unit: stitches."""
     minutes: float
     """The same at her pace. Unit: minutes."""
-    place: Place
+    place: Position
     """Where the knitting stands once it is carried out."""
     undone: int = 0
     """Stitches taken back on the way. Unit: stitches."""
@@ -76,7 +76,7 @@ def remedies(
     return tuple(sorted(found, key=lambda each: (each.stitches, each.kind)))
 
 
-def must_be_exact(plan: Plan, place: Place, off: int = 1) -> int | None:
+def must_be_exact(plan: Plan, place: Position, off: int = 1) -> int | None:
     """Find the first round from a place on that works out with its own count only.
 
     Args:
@@ -93,7 +93,7 @@ def must_be_exact(plan: Plan, place: Place, off: int = 1) -> int | None:
     return None
 
 
-def _start(place: Place) -> int:
+def _start(place: Position) -> int:
     """Give the first round that is still to be worked as a whole."""
     return place.index + (1 if place.stitch else 0)
 
@@ -105,13 +105,13 @@ def tolerant(round_: Round) -> bool:
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
 
 
-def _cost(kind: str, stitches: float, place: Place, **more: object) -> Remedy:
+def _cost(kind: str, stitches: float, place: Position, **more: object) -> Remedy:
     whole = round(stitches)
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=whole, minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on
 
 
-def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search) -> list[Remedy]:
+def _in_next_rounds(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
     """Mend in the next plain round, or let the next shaping take it up."""
     off = fault.difference
     # A stitch that hangs loose runs down; no stitch made beside it holds it.
@@ -121,7 +121,7 @@ def _in_next_rounds(plan: Plan, now: Place, fault: Fault, search: Search) -> lis
     return [way for way in ways if way is not None]
 
 
-def _goes_on(plan: Plan, now: Place, off: int, search: Search) -> bool:
+def _goes_on(plan: Plan, now: Position, off: int, search: Search) -> bool:
     """Tell whether the round in hand can be finished with the count that is off."""
     if not now.stitch or now.index >= len(plan.rounds):
         return True
@@ -129,7 +129,7 @@ def _goes_on(plan: Plan, now: Place, off: int, search: Search) -> bool:
     return behind or refitted(plan.rounds[now.index], off) is not None
 
 
-def _plain_round(plan: Plan, now: Place, off: int, search: Search) -> Remedy | None:
+def _plain_round(plan: Plan, now: Position, off: int, search: Search) -> Remedy | None:
     """Make it good in the first plain round to come."""
     by = must_be_exact(plan, now, off)
     for round_ in plan.rounds[_start(now) : by]:
@@ -141,7 +141,7 @@ def _plain_round(plan: Plan, now: Place, off: int, search: Search) -> Remedy | N
     return None
 
 
-def _accepted(plan: Plan, now: Place, off: int, search: Search) -> Remedy | None:
+def _accepted(plan: Plan, now: Position, off: int, search: Search) -> Remedy | None:
     """Go on with the count in hand: to the shaping that takes it up, or to the bind-off."""
     by = must_be_exact(plan, now, off)
     end = _end(plan, _start(now))
@@ -189,7 +189,7 @@ def _spot(search: Search, round_: Round) -> int:
     return place
 
 
-def _column(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
+def _column(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
     """Drop down one column, where a single stitch was lost there and nothing was crossed above."""
     if not _looped(fault) or not causes or causes[0].cause not in (Cause.DROPPED, Cause.YARN_OVER):
         return []
@@ -208,7 +208,9 @@ def _looped(fault: Fault) -> bool:
     return any(each.seen is Seen.LOOP and each.number for each in fault.sights)
 
 
-def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], search: Search) -> list[Remedy]:
+def _tinked(
+    plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...], search: Search
+) -> list[Remedy]:
     """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
     # The earliest round it can have been: what is undone too little would leave the fault in.
     index = min((each.index for each in causes), default=-2)
@@ -218,7 +220,7 @@ def _tinked(plan: Plan, now: Place, fault: Fault, causes: tuple[Likely, ...], se
     start = 0 if any(each.cause in SPREAD for each in causes) else _sound_up_to(plan, index, fault, search)
     if index == now.index and start >= now.stitch:
         start = 0
-    place = Place(index=index, stitch=start)
+    place = Position(index=index, stitch=start)
     if place >= now:  # she has gone back behind it since; what is not knitted cannot be undone
         return []
     undone = worked_between(plan, place, now)
@@ -259,7 +261,7 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
     if here is not None:
         before = [(p, line) for p, line in before if p.index <= here]
     if not before:
-        first = Place(index=here if here is not None else 0)
+        first = Position(index=here if here is not None else 0)
         before = [(first, False)] if first < now else []
     if not before:
         return []
@@ -267,7 +269,7 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
     return [min(found, key=lambda each: each.stitches)]
 
 
-def _rip(plan: Plan, place: Place, now: Place, *, lifeline: bool) -> Remedy:
+def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remedy:
     """Cost ripping to one place."""
     undone = worked_between(plan, place, now)
     # A stitch ripped where no lifeline holds it has to be picked up one by one.

@@ -14,7 +14,7 @@ SNAPSHOT_EVERY = 500
 """Entries between two snapshots of the state: at most so many are folded when a session is taken up."""
 
 
-class Kept(Protocol):
+class KeptEvent(Protocol):
     """An event as the journal keeps it."""
 
     @property
@@ -38,7 +38,7 @@ class Kept(Protocol):
         ...
 
 
-def replay(entries: Iterable[Kept], state: State | None = None) -> State:
+def replay(entries: Iterable[KeptEvent], state: State | None = None) -> State:
     """Fold entries into a state.
 
     Args:

@@ -10,7 +10,7 @@ from stepper.session.cues import Respace
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect, TellRespaced
 from stepper.session.events import Respaced
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.tally import tally
 
 
@@ -34,7 +34,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
         places = respace(round_, used=used, made=made)
     except NoRoomError as none:
         return Refusal(sentence=str(none))
-    place = Place(index=origin.index, stitch=used + made * spread.change.change)
+    place = Position(index=origin.index, stitch=used + made * spread.change.change)
     if places == round_.shaping and place == origin:
         return ()
     respacing = Respacing(

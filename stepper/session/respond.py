@@ -77,7 +77,7 @@ from stepper.session.learning import minutes_knitted
 from stepper.session.outlook import outlook
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.silence import was_silent
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts, rest_of
 from stepper.session.tally import between_markers, count_at
 from stepper.session.yarn_left import lasting
@@ -234,7 +234,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         yield TellStart()
     else:
         yield from inquiry.spot(plan, after, marked=True)
-        done = before.place if before.place != Place() else None
+        done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
     yield step_at(plan, after, Lead.FULL)
 

@@ -84,7 +84,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.ReadAlong: (reading.begin, control.all_done, control.sleeping, control.over),
     cues.Slower: (reading.correct_pace, control.all_done, control.sleeping, control.over),
     cues.Faster: (reading.correct_pace, control.all_done, control.sleeping, control.over),
-    cues.Hold: (reading.hold, control.all_done, control.sleeping, control.over),
+    cues.PauseReading: (reading.hold, control.all_done, control.sleeping, control.over),
     cues.GoOn: (reading.go_on, control.all_done, control.sleeping, control.over),
 }
 

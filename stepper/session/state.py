@@ -15,9 +15,9 @@ from dataclasses import dataclass
 from enum import Enum
 
 from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session.steps import By
 
 UNDO_DEPTH = 100
@@ -25,7 +25,7 @@ UNDO_DEPTH = 100
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
-class Place:
+class Position:
     """Where in the garment.
 
     Places are ordered as they are knitted: by the round, and within a round by the stitch.
@@ -41,7 +41,7 @@ class Place:
 class Verified:
     """The last count that was as it should be."""
 
-    place: Place
+    place: Position
     stitches: int
     """Unit: stitches."""
 
@@ -100,7 +100,7 @@ class Answer:
 class Fault:
     """A fault that is being looked for."""
 
-    place: Place
+    place: Position
     """Where the count was made."""
     difference: int
     """Stitches too many; below 0 for too few. Unit: stitches."""
@@ -114,9 +114,9 @@ class Fault:
 class Knitting:
     """What undo gives back."""
 
-    place: Place = Place()
+    place: Position = Position()
     by: By = By.ROUND
-    corrections: tuple[Correction, ...] = ()
+    corrections: tuple[LengthCorrection, ...] = ()
     """What measuring changed, at most one for each stretch."""
     respacings: tuple[Respacing, ...] = ()
     """Rounds whose shaping was spread anew, at most one for each."""
@@ -124,7 +124,7 @@ class Knitting:
     fault: Fault | None = None
     mends: tuple[Mend, ...] = ()
     """Counts that are off and where each is made good, in the order in which they were chosen."""
-    lifelines: tuple[Place, ...] = ()
+    lifelines: tuple[Position, ...] = ()
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
     """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
@@ -161,7 +161,7 @@ class Memento:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Worked:
+class TimedStep:
     """A step and how long it took."""
 
     stitches: int
@@ -193,7 +193,7 @@ class Day:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Reading:
+class ReadingAlong:
     """A round that is read out run by run at her pace."""
 
     index: int
@@ -208,13 +208,13 @@ class Reading:
 class Adapted:
     """What was said of the old plan as it applies to the new one."""
 
-    corrections: tuple[Correction, ...] = ()
+    corrections: tuple[LengthCorrection, ...] = ()
     """Corrections of lengths."""
     mends: tuple[Mend, ...] = ()
     """Counts that are off."""
     respacings: tuple[Respacing, ...] = ()
     """Rounds whose shaping was spread anew."""
-    lifelines: tuple[Place, ...] = ()
+    lifelines: tuple[Position, ...] = ()
     """Where a lifeline lies."""
 
 
@@ -225,7 +225,7 @@ class Question:
 
     new_fingerprint: str
     """Of the plan to go on with."""
-    choices: tuple[Choice, ...]
+    choices: tuple[PlaceChoice, ...]
     """In the order they were said."""
     adapted: Adapted = Adapted()
 
@@ -241,7 +241,7 @@ class State:
     """What can be taken back, the latest last."""
     redo: tuple[Memento, ...] = ()
     """What can be done again, the latest last."""
-    reading: Reading | None = None
+    reading: ReadingAlong | None = None
     """What is being read along; nothing most of the time."""
     question: Question | None = None
     """Where to go on in a changed pattern, while that is asked; nothing most of the time."""
@@ -253,9 +253,9 @@ class State:
     """Of the plan the place belongs to; empty before the first sitting."""
     last_cue_at: str = ""
     """When the knitter last did something. ISO 8601; empty before the first cue."""
-    breaks: tuple[Place, ...] = ()
+    breaks: tuple[Position, ...] = ()
     """Where she was interrupted, the latest last, bounded."""
-    worked: tuple[Worked, ...] = ()
+    worked: tuple[TimedStep, ...] = ()
     """The last steps of each kind with their times, for her pace, bounded."""
     days: tuple[Day, ...] = ()
     """The last days with knitting, in order, bounded."""
@@ -267,6 +267,6 @@ class State:
     """Whether it was time to remind her to rest since then."""
 
     @property
-    def place(self) -> Place:
+    def place(self) -> Position:
         """Where in the garment."""
         return self.knitting.place

@@ -34,7 +34,7 @@ class By(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class StepPart:
     """One step of a round."""
 
     start: int
@@ -58,7 +58,7 @@ class _Piece:
     again: bool = False
 
 
-def parts(round_: Round, by: By) -> tuple[Part, ...]:
+def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
     """Cut a round into its steps.
 
     Returns:
@@ -68,7 +68,7 @@ def parts(round_: Round, by: By) -> tuple[Part, ...]:
 
 
 @lru_cache(maxsize=256)
-def _cut(phrase: tuple[Item, ...], by: By) -> tuple[Part, ...]:
+def _cut(phrase: tuple[Item, ...], by: By) -> tuple[StepPart, ...]:
     """Cut a phrase into its steps; it is asked for several times for each cue."""
     if by is By.ROUND:
         pieces = _breaths(phrase)
@@ -88,13 +88,13 @@ def part_at(round_: Round, by: By, stitches: int) -> int:
     return len(cut) - 1
 
 
-def rest_of(part: Part, stitches: int) -> Part:
+def rest_of(part: StepPart, stitches: int) -> StepPart:
     """Leave out what is already worked of a part; a stitch only half made is made again."""
     if not part.start < stitches < part.end:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
     again = part.again and all(isinstance(item, Group) for item in items)
-    return Part(start=stitches, end=part.end, items=items, repeat=part.repeat, again=again)
+    return StepPart(start=stitches, end=part.end, items=items, repeat=part.repeat, again=again)
 
 
 def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
@@ -196,9 +196,9 @@ def _joined(items: Iterable[Item]) -> Iterator[Item]:
         yield last
 
 
-def _laid_out(pieces: list[_Piece]) -> tuple[Part, ...]:
+def _laid_out(pieces: list[_Piece]) -> tuple[StepPart, ...]:
     """Place the pieces in the round; one without stitches joins its neighbour."""
-    laid: list[Part] = []
+    laid: list[StepPart] = []
     waiting: tuple[Item, ...] = ()
     place = 0
     for piece in pieces:
@@ -210,15 +210,15 @@ def _laid_out(pieces: list[_Piece]) -> tuple[Part, ...]:
         else:
             items = waiting + piece.items
             end = place + progress
-            laid.append(Part(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again))
+            laid.append(StepPart(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again))
             waiting = ()
             place += progress
     if not laid:
-        return (Part(start=0, end=0, items=waiting),)
+        return (StepPart(start=0, end=0, items=waiting),)
     return tuple(laid)
 
 
-def _longer(part: Part, items: tuple[Item, ...]) -> Part:
+def _longer(part: StepPart, items: tuple[Item, ...]) -> StepPart:
     return replace(part, items=part.items + items)
 
 

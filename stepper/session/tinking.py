@@ -6,14 +6,14 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Run
-from stepper.session.state import Place
+from stepper.session.state import Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reverse:
     """Stitches to undo."""
 
-    place: Place
+    place: Position
     """Where the knitting stands after it."""
     runs: tuple[Run, ...]
     """What comes off, the last worked first; equal neighbours joined."""
@@ -21,7 +21,7 @@ class Reverse:
     """How many stitches, as counted on the right needle. Unit: stitches."""
 
 
-def reverse(plan: Plan, place: Place, stitches: int) -> Reverse | None:
+def reverse(plan: Plan, place: Position, stitches: int) -> Reverse | None:
     """Go back at least so many stitches, whole ones; nothing where fewer were worked.
 
     Args:
@@ -49,7 +49,7 @@ def reverse(plan: Plan, place: Place, stitches: int) -> Reverse | None:
             _add(runs, run, times)
             undone += times * each
             at -= times * each
-    return Reverse(place=Place(index=index, stitch=max(0, at)), runs=tuple(runs), stitches=undone)
+    return Reverse(place=Position(index=index, stitch=max(0, at)), runs=tuple(runs), stitches=undone)
 
 
 def _worked(plan: Plan, index: int, stitches: int) -> list[Run]:

@@ -16,9 +16,7 @@ FIRST_WITH_CHECKSUMS = 2
 """The form of a journal from which on its rows have checksums."""
 
 
-def examine(
-    connection: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS
-) -> int:
+def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> int:
     """Make sure a journal is whole.
 
     Args:

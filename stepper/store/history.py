@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.store.digests import entry_digest, newest_digest, plan_digest, seed
-from stepper.store.records import Entry, Newest
+from stepper.store.records import JournalEntry, Newest
 
 CHECKED_AT_OPENING: Final = 20_000
 """Newest entries whose checksums are looked at when a journal is opened; a garment hardly has so many. Those
@@ -59,7 +59,7 @@ def write_newest(connection: sqlite3.Connection, newest: Newest) -> None:
     )
 
 
-def entry_rows(newest: Newest, entries: Sequence[Entry]) -> list[EntryRow]:
+def entry_rows(newest: Newest, entries: Sequence[JournalEntry]) -> list[EntryRow]:
     """Return entries as the rows that follow on the newest one."""
     rows: list[EntryRow] = []
     digest = newest.digest

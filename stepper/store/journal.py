@@ -22,9 +22,9 @@ from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
 from stepper.store.making import put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration
-from stepper.store.opening import Opened, open_for_session, take
+from stepper.store.opening import OpenedJournal, open_for_session, take
 from stepper.store.reader import JournalReader, open_reader
-from stepper.store.records import Entry, Newest, check_moment
+from stepper.store.records import JournalEntry, Newest, check_moment
 from stepper.store.recovery import Recent, Signature, put_back_image, save_elsewhere, signature
 
 SNAPSHOTS_KEPT = 2
@@ -41,7 +41,12 @@ class Journal(JournalReader):
     """
 
     def __init__(
-        self, path: Path, opened: Opened, lock: GarmentLock, title: str, migrations: Sequence[Migration]
+        self,
+        path: Path,
+        opened: OpenedJournal,
+        lock: GarmentLock,
+        title: str,
+        migrations: Sequence[Migration],
     ) -> None:
         super().__init__(path, opened.connection, opened.newest.journal, opened.remark)
         self._lock = lock
@@ -96,7 +101,7 @@ class Journal(JournalReader):
         """
         return open_reader(path)
 
-    def append(self, entries: Sequence[Entry]) -> tuple[int, ...]:
+    def append(self, entries: Sequence[JournalEntry]) -> tuple[int, ...]:
         """Keep entries, all of them or none, and return when the disk has them.
 
         Where the journal was deleted, moved or exchanged meanwhile, it is first put back with all that was

@@ -33,7 +33,7 @@ from stepper.store.salvage import Findings, Salvaged, salvage
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Opened:
+class OpenedJournal:
     """A journal ready to be used."""
 
     connection: sqlite3.Connection
@@ -43,7 +43,7 @@ class Opened:
     """What she must be told about it, in one sentence; empty where nothing."""
 
 
-def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) -> Opened:
+def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) -> OpenedJournal:
     """Open a journal to knit on, holding the right to write; make it where there is none.
 
     Args:
@@ -63,7 +63,7 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
             put_in_place(path, salvaged.image, "old")
         connection, newest = take(path, title, migrations)
         remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
-        return Opened(connection=connection, newest=newest, remark=remark)
+        return OpenedJournal(connection=connection, newest=newest, remark=remark)
     path.open("r+b").close()  # a file that may not be written shows itself here
     try:
         connection, newest = take(path, title, migrations)
@@ -75,18 +75,18 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         connection, newest = take(path, title, migrations)
         if newest.seq < salvaged.newest.seq:
             raise damaged(path) from error
-        return Opened(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
+        return OpenedJournal(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
     salvaged = _what_goes_on(path, copies, connection, newest, title, migrations)
     if salvaged is not None:
         connection.close()
         aside = put_in_place(path, salvaged.image, "earlier")
         connection, newest = take(path, title, migrations)
-        return Opened(connection=connection, newest=newest, remark=_was_earlier(path, salvaged, aside))
+        return OpenedJournal(connection=connection, newest=newest, remark=_was_earlier(path, salvaged, aside))
     remark = _not_the_last(path, copies, connection, newest)
-    return Opened(connection=connection, newest=newest, remark=remark)
+    return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
 
-def open_for_reading(path: Path) -> Opened:
+def open_for_reading(path: Path) -> OpenedJournal:
     """Open an image of a journal in memory, in the newest form. Writes nothing to the disk.
 
     Args:
@@ -123,7 +123,7 @@ def open_for_reading(path: Path) -> Opened:
         )
     connection.execute("PRAGMA query_only = ON")
     remark = _not_the_last(path, copies, connection, newest)
-    return Opened(connection=connection, newest=newest, remark=remark)
+    return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
 
 def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlite3.Connection, Newest]:
@@ -227,10 +227,10 @@ def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, ne
     return f"{path.name} was knitted on elsewhere from an earlier entry than the one kept here last{where}."
 
 
-def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> Opened:
+def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> OpenedJournal:
     connection = open_image(path, salvaged.image)
     connection.execute("PRAGMA query_only = ON")
-    return Opened(connection=connection, newest=salvaged.newest, remark=remark)
+    return OpenedJournal(connection=connection, newest=salvaged.newest, remark=remark)
 
 
 def _was_missing(path: Path, copies: Copies, salvaged: Salvaged) -> str:

@@ -133,9 +133,7 @@ class JournalReader:
             ).fetchall()
         for *fields, digest in rows:
             if fields[0] <= self.count() and snapshot_digest(self._digest_at(fields[0]), *fields) == digest:
-                return Snapshot(
-                    seq=fields[0], fingerprint=fields[1], codec_version=fields[2], body=fields[3]
-                )
+                return Snapshot(seq=fields[0], fingerprint=fields[1], codec_version=fields[2], body=fields[3])
         return None
 
     def _digest_at(self, seq: int) -> bytes:

@@ -11,7 +11,7 @@ from datetime import datetime
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Entry:
+class JournalEntry:
     """One thing that happened, ready to be kept.
 
     Raises:

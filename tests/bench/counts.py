@@ -20,7 +20,7 @@ from stepper.commands.loading import load
 from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
 from stepper.session.checking import costs, due
-from stepper.session.state import Asking, Knitting, Place, State, Verified
+from stepper.session.state import Asking, Knitting, Position, State, Verified
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 WAYS = (
@@ -59,9 +59,9 @@ def places(garment: Plan, way: str, rate: float) -> tuple[bool, ...]:
         last = ahead is None or ahead.section != round_.section
         count = way == "each round" or (way == "each shaped round" and bool(round_.shaping))
         if way in ASKING or way.startswith("by cost"):
-            verified = Verified(place=Place(index=last_good), stitches=round_.after)
+            verified = Verified(place=Position(index=last_good), stitches=round_.after)
             asking = ASKING.get(way, Asking.COST)
-            place = Place(index=done + 1)
+            place = Position(index=done + 1)
             knitting = Knitting(place=place, asking=asking, verified=verified, **known)
             count = due(garment, State(knitting=knitting), done) is not None
         found.append(count or last)

@@ -24,9 +24,9 @@ from stepper.session.cues import Back, Next
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 SAMPLE = ROOT / "sample_projects" / "switchback.yaml"
 
@@ -65,7 +65,7 @@ def long_history(loaded: Loaded, count: int) -> list[Event]:
         cue = (
             Back(at="2025-03-03T20:15:00+01:00")
             if len(events) % 4 == 3
-            and session.state.place != Place()  # from the very beginning there is no way back
+            and session.state.place != Position()  # from the very beginning there is no way back
             else Next(at="2025-03-03T20:15:00+01:00")
         )
         considered = session.consider(cue)
@@ -82,7 +82,7 @@ def timed_resume(folder: Path, loaded: Loaded, count: int) -> None:
         entries = []
         for event in events:
             kind, version, body = encode_event(event)
-            entries.append(Entry(at=event.at, kind=kind, body=body, version=version))
+            entries.append(JournalEntry(at=event.at, kind=kind, body=body, version=version))
         journal.append(entries)
         kept = count - SNAPSHOT_EVERY + 1  # the worst case: the next cue would have kept a snapshot
         state = replay(entry for entry in journal.entries() if entry.seq <= kept)

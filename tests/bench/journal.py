@@ -25,7 +25,7 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 AT = "2025-03-03T20:15:00+01:00"
 FINGERPRINT = "f" * 64
@@ -33,10 +33,10 @@ SNAPSHOT = json.dumps({"section": "yoke", "counts": list(range(2000))})
 AIMS_MS = {"cue with commit, p95": 5.0, "resume": 200.0}
 
 
-def entry(n: int) -> Entry:
+def entry(n: int) -> JournalEntry:
     """Return an entry of the size a session writes for one step."""
     body = json.dumps({"section": "yoke", "round": n % 120, "stitch": n % 246, "label": "increase round", "by": "voice"})
-    return Entry(at=AT, kind="Advanced", body=body, version=1)
+    return JournalEntry(at=AT, kind="Advanced", body=body, version=1)
 
 
 def time_ms(work: Callable[[], object]) -> float:

@@ -28,7 +28,7 @@ from stepper.screen.keys import Page
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal
 from stepper.screen.view import view
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 
 SAMPLE = ROOT / "sample_projects" / "switchback.yaml"
 SIZES = ((80, 24), (40, 12), (120, 40))
@@ -111,7 +111,7 @@ def drawing() -> None:
     """Time the rows alone, without terminal or disk."""
     loaded = load(SAMPLE)
     course = course_of(loaded.plan)
-    state = State(knitting=Knitting(place=Place(index=31, stitch=90)))
+    state = State(knitting=Knitting(place=Position(index=31, stitch=90)))
     for page in Page:
         for columns, rows in SIZES:
             scene = Scene(course=course, state=state, face=Face(page=page), yarns=yarns(loaded))

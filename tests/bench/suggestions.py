@@ -15,7 +15,7 @@ import sys
 import time
 from collections import Counter
 
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.wording import Words, read_line
 from tests.project.slips import legal_lines, slips_of, words_of
 
@@ -33,7 +33,7 @@ def main() -> None:
                 if chance.random() > share:
                     continue
                 wrong = text[:at] + slip + text[at + len(word) :]
-                reading = read_line(wrong, lambda o, n: Place(line=1, column=o + 1, length=n), words)
+                reading = read_line(wrong, lambda o, n: Span(line=1, column=o + 1, length=n), words)
                 if reading.line is not None:
                     counts["still legal"] += 1
                     continue

@@ -20,7 +20,7 @@ from stepper.session.codec import STATE_VERSION, encode_state
 from stepper.session.cues import Cue, Enough, Next, Note, Undo
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY
-from stepper.session.state import Place
+from stepper.session.state import Position
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, garment
@@ -178,8 +178,8 @@ def test_a_power_cut_between_the_new_text_and_the_move_to_it_is_made_good(journa
     again = take_up(changed, journal, AT)  # as if the program had died right here
 
     assert again.changed is not None
-    assert again.changed.state.place == Place(index=7)
-    assert session.state.place == Place(index=5)
+    assert again.changed.state.place == Position(index=7)
+    assert session.state.place == Position(index=5)
 
 
 def test_a_past_that_is_read_otherwise_now_is_carried_with_a_warning(journal: Journal) -> None:
@@ -211,5 +211,5 @@ def test_a_past_that_compiles_no_more_is_carried_with_a_warning(journal: Journal
     taken = take_up(loaded, journal, AT)
 
     assert taken.changed is not None
-    assert taken.changed.state.place == Place(index=1)
+    assert taken.changed.state.place == Position(index=1)
     assert [getattr(effect, "comparable", None) for effect in taken.changed.effects] == [False]

@@ -10,7 +10,7 @@ import pytest
 from stepper.commands.keeping import kept_events, restored
 from stepper.session.events import Advanced, Undone
 from stepper.session.replay import standing
-from stepper.session.state import Place
+from stepper.session.state import Position
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, garment, stepper
@@ -115,7 +115,7 @@ def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
             undone = sum(isinstance(event, Undone) for _, event in events)
             assert len(steps) == sum(isinstance(event, Advanced) for _, event in events) - undone
             assert all(after.origin == before.place for before, after in pairwise(steps))
-            assert restored(journal).place == (steps[-1].place if steps else Place())
+            assert restored(journal).place == (steps[-1].place if steps else Position())
 
 
 def _events(path: Path) -> int:

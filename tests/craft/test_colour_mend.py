@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.craft.colour_difference import VANISHES_BELOW, value_difference
-from stepper.craft.colour_mend import HARD_BELOW, Mend, find_mend, vanishes
+from stepper.craft.colour_mend import HARD_BELOW, ColourChange, find_mend, vanishes
 from stepper.craft.colour_vision import hardest_vision
 
 RED, GREEN, NAVY, CREAM = (rgb_from_hex(each) for each in ("#c0392b", "#1e7a34", "#1b2a41", "#f4efe6"))
@@ -73,7 +73,7 @@ def test_a_change_never_makes_another_pair_vanish(one: Rgb, other: Rgb, third: R
     """Whatever the colours: the pairs lost afterwards are the ones that are told, and were lost before."""
     before = {"A": one, "B": other, "C": third}
     pairs = [("A", "B"), ("B", "C"), ("A", "C")]
-    found: Mend | None = find_mend(before, pairs)
+    found: ColourChange | None = find_mend(before, pairs)
     if found is None:
         return
     after = {**before, found.yarn: found.colour}

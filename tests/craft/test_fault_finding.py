@@ -12,14 +12,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import stats
 
-from stepper.craft.fault_finding import NextCount, Section, Sparing, next_count, plain_odds
+from stepper.craft.fault_finding import CountedSection, NextCount, Sparing, next_count, plain_odds
 
 rows = st.lists(
-    st.builds(Section, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=1, max_size=7
+    st.builds(CountedSection, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=1, max_size=7
 )
 
 
-def _search(row: list[Section], faulty: int, sparing: Sparing = "counts") -> tuple[int, int]:
+def _search(row: list[CountedSection], faulty: int, sparing: Sparing = "counts") -> tuple[int, int]:
     """Follow the advice until one section is left; counts made and stitches counted."""
     suspects, counts, stitches = tuple(range(len(row))), 0, 0
     while (advice := next_count(row, suspects, sparing=sparing)) is not None:
@@ -32,7 +32,7 @@ def _search(row: list[Section], faulty: int, sparing: Sparing = "counts") -> tup
     return counts, stitches
 
 
-def _best_of_all_strategies(row: list[Section]) -> float:
+def _best_of_all_strategies(row: list[CountedSection]) -> float:
     """Try every strategy: at each point any set of sections may be counted, neighbours or not. Gives the
     odds-weighted stitches, not divided by the odds."""
 
@@ -52,7 +52,7 @@ def _best_of_all_strategies(row: list[Section]) -> float:
     return best(frozenset(range(len(row))))
 
 
-def _best_of_all_trees(row: list[Section]) -> float:
+def _best_of_all_trees(row: list[CountedSection]) -> float:
     """Try every tree; odds-weighted counts, not divided by the odds."""
     if len(row) == 1:
         return 0.0
@@ -81,7 +81,7 @@ def _needed(advice: NextCount | None) -> NextCount:
 
 @settings(deadline=None)
 @given(rows)
-def test_no_search_tree_needs_fewer_counts(row: list[Section]) -> None:
+def test_no_search_tree_needs_fewer_counts(row: list[CountedSection]) -> None:
     """The average promised is the best of all trees, and following the advice keeps the promise."""
     if len(row) == 1:
         assert next_count(row, sparing="counts") is None
@@ -95,7 +95,7 @@ def test_no_search_tree_needs_fewer_counts(row: list[Section]) -> None:
 
 @settings(deadline=None, max_examples=60)
 @given(rows)
-def test_no_strategy_counts_fewer_stitches(row: list[Section]) -> None:
+def test_no_strategy_counts_fewer_stitches(row: list[CountedSection]) -> None:
     """Against every strategy there is, counting any set of sections at once; and the promise is kept."""
     if len(row) == 1:
         return
@@ -111,7 +111,7 @@ def test_halving_counts_nearly_twice_the_stitches() -> None:
 
     Source: 8 + 4 + 2 + 1 of 16; (1 + 2 + ... + 15 + 15) / 16 of 16, by hand.
     """
-    row = [Section(stitches=20, odds=1)] * 16
+    row = [CountedSection(stitches=20, odds=1)] * 16
     halved, scanned = _needed(next_count(row, sparing="counts")), _needed(next_count(row))
     assert (halved.expected_counts, halved.expected_stitches) == (4, 300)
     assert (scanned.expected_counts, scanned.expected_stitches) == pytest.approx((135 / 16, 20 * 135 / 16))
@@ -120,7 +120,7 @@ def test_halving_counts_nearly_twice_the_stitches() -> None:
 def test_a_question_that_costs_something_is_asked_less_often() -> None:
     """Twenty rib repeats of four stitches: free questions ask one by one, dear ones halve, and in between the
     effort is no more than that of either."""
-    row = [Section(stitches=4, odds=1)] * 20
+    row = [CountedSection(stitches=4, odds=1)] * 20
     free, halved = _needed(next_count(row)), _needed(next_count(row, sparing="counts"))
     assert _needed(next_count(row, question=1e6)).expected_counts == halved.expected_counts
     for price in (1, 4, 8, 20):
@@ -134,7 +134,7 @@ def test_a_question_that_costs_something_is_asked_less_often() -> None:
 
 def test_in_order_counts_from_the_first_suspect_on() -> None:
     """Where increases are counted off from the beginning, a later one cannot be found without the earlier."""
-    row = [Section(stitches=20, odds=o) for o in (1, 1, 90, 1)]
+    row = [CountedSection(stitches=20, odds=o) for o in (1, 1, 90, 1)]
     assert _needed(next_count(row)).count == (2, 3)
     assert _needed(next_count(row, in_order=True)).count == (0, 1)
     assert _needed(next_count(row, (1, 2, 3), in_order=True)).count == (1, 2)
@@ -143,10 +143,10 @@ def test_in_order_counts_from_the_first_suspect_on() -> None:
 @settings(deadline=None)
 @given(
     st.lists(
-        st.builds(Section, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=2, max_size=24
+        st.builds(CountedSection, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=2, max_size=24
     )
 )
-def test_counts_lie_between_the_bounds(row: list[Section]) -> None:
+def test_counts_lie_between_the_bounds(row: list[CountedSection]) -> None:
     """Entropy and Huffman from below, entropy plus 2 from above (Gilbert and Moore 1959)."""
     odds = [section.odds for section in row]
     advice = _needed(next_count(row, sparing="counts"))
@@ -158,7 +158,7 @@ def test_counts_lie_between_the_bounds(row: list[Section]) -> None:
 @pytest.mark.parametrize("doublings", range(1, 6))
 def test_equal_sections_are_halved(doublings: int) -> None:
     """2^k equal sections take k counts each time: the entropy itself, halving each time."""
-    row = [Section(stitches=20, odds=1)] * 2**doublings
+    row = [CountedSection(stitches=20, odds=1)] * 2**doublings
     advice = _needed(next_count(row, sparing="counts"))
     assert advice.expected_counts == doublings
     assert advice.count[1] - advice.count[0] == 2 ** (doublings - 1)
@@ -167,7 +167,7 @@ def test_equal_sections_are_halved(doublings: int) -> None:
 
 def test_the_part_with_fewer_stitches_is_counted() -> None:
     """The other part's answer follows from the wrong total."""
-    advice = _needed(next_count([Section(stitches=100, odds=1), Section(stitches=30, odds=1)]))
+    advice = _needed(next_count([CountedSection(stitches=100, odds=1), CountedSection(stitches=30, odds=1)]))
     assert advice.count == (1, 2)
     assert advice.stitches == 30
     assert (advice.if_wrong, advice.if_right) == ((1,), (0,))
@@ -176,7 +176,7 @@ def test_the_part_with_fewer_stitches_is_counted() -> None:
 @pytest.mark.parametrize("stitches", [(100, 30), (30, 100), (60, 50, 10, 20), (10, 20, 60, 50)])
 def test_the_half_with_fewer_stitches_is_counted(stitches: tuple[int, ...]) -> None:
     """Either half tells the same, so the shorter one is counted; only what is counted from the beginning is not free."""
-    row = [Section(stitches=each, odds=1) for each in stitches]
+    row = [CountedSection(stitches=each, odds=1) for each in stitches]
     middle = len(row) // 2
     halves = {(0, middle): sum(stitches[:middle]), (middle, len(row)): sum(stitches[middle:])}
     advice = _needed(next_count(row, sparing="counts"))
@@ -186,7 +186,7 @@ def test_the_half_with_fewer_stitches_is_counted(stitches: tuple[int, ...]) -> N
 
 def test_likely_sections_come_first() -> None:
     """A section with nearly all the odds is counted alone."""
-    row = [Section(stitches=20, odds=o) for o in (40, 1, 1, 1, 1, 1, 1, 1)]
+    row = [CountedSection(stitches=20, odds=o) for o in (40, 1, 1, 1, 1, 1, 1, 1)]
     assert _needed(next_count(row)).count == (0, 1)
 
 
@@ -197,11 +197,11 @@ def test_shaping_raises_the_odds() -> None:
 
 def test_bad_arguments_are_refused() -> None:
     """Every range in a docstring is kept."""
-    row = [Section(stitches=10, odds=1)] * 4
+    row = [CountedSection(stitches=10, odds=1)] * 4
     with pytest.raises(ValueError, match="section needs"):
-        Section(stitches=0, odds=1)
+        CountedSection(stitches=0, odds=1)
     with pytest.raises(ValueError, match="section needs"):
-        Section(stitches=1, odds=0)
+        CountedSection(stitches=1, odds=0)
     with pytest.raises(ValueError, match="suspects"):
         next_count(row, ())
     with pytest.raises(ValueError, match="suspects"):

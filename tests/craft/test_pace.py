@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.pace import FASTEST_PER_MINUTE, Pace, Stretch, measure_pace
+from stepper.craft.pace import FASTEST_PER_MINUTE, Pace, TimedStretch, measure_pace
 
 
 def _pace(per_minute: float) -> Pace:
@@ -21,7 +21,7 @@ def test_a_round_of_208(per_minute: float, minutes: int, seconds: int) -> None:
 
 def test_a_timed_round() -> None:
     """morehoursperday, 23 Oct 2014: 329 stitches in 578 s are 34.2 a minute."""
-    assert measure_pace([Stretch(stitches=329, seconds=578)]).stitches_per_minute == pytest.approx(
+    assert measure_pace([TimedStretch(stitches=329, seconds=578)]).stitches_per_minute == pytest.approx(
         34.2, abs=0.05
     )
 
@@ -34,7 +34,7 @@ def test_nothing_measured_is_said_to_be_so() -> None:
 
 def test_a_break_does_not_slow_her_down() -> None:
     """Twenty rounds at 2 s a stitch, one of them with a quarter of an hour at the door (arithmetic)."""
-    rounds = [Stretch(stitches=200, seconds=400)] * 19 + [Stretch(stitches=200, seconds=1300)]
+    rounds = [TimedStretch(stitches=200, seconds=400)] * 19 + [TimedStretch(stitches=200, seconds=1300)]
     pace = measure_pace(rounds)
     assert pace.stitches_per_minute == pytest.approx(30)
     assert pace.break_seconds == pytest.approx(900)
@@ -53,7 +53,7 @@ def test_breaks_in_fewer_than_half_of_the_stitches_leave_the_pace_alone(
         if 2 * (sum(counts[j] for j in slow) + counts[i]) < sum(counts):
             slow.add(i)
     stretches = [
-        Stretch(stitches=n, seconds=n * each * (slower if i in slow else 1)) for i, n in enumerate(counts)
+        TimedStretch(stitches=n, seconds=n * each * (slower if i in slow else 1)) for i, n in enumerate(counts)
     ]
     assert measure_pace(stretches).stitches_per_minute == pytest.approx(60 / each)
 
@@ -61,19 +61,19 @@ def test_breaks_in_fewer_than_half_of_the_stitches_leave_the_pace_alone(
 def test_a_stretch_three_times_as_slow_is_still_knitting_and_one_slower_is_a_break() -> None:
     """A row of bobbles is no break; the film is. 100 stitches in 120 s are 50 a minute; without the last ten, 60 a
     minute and 20.1 s of break beyond the ten that those stitches take (arithmetic)."""
-    steady = [Stretch(stitches=10, seconds=10)] * 9
-    bobbles = measure_pace([*steady, Stretch(stitches=10, seconds=30)])
+    steady = [TimedStretch(stitches=10, seconds=10)] * 9
+    bobbles = measure_pace([*steady, TimedStretch(stitches=10, seconds=30)])
     assert (bobbles.stitches_per_minute, bobbles.break_seconds) == (pytest.approx(50), 0)
-    film = measure_pace([*steady, Stretch(stitches=10, seconds=30.1)])
+    film = measure_pace([*steady, TimedStretch(stitches=10, seconds=30.1)])
     assert (film.stitches_per_minute, film.break_seconds) == (pytest.approx(60), pytest.approx(20.1))
 
 
 def test_only_what_a_break_took_beyond_her_pace_is_break() -> None:
     """A slow start and a short stretch belong to the knitting: 3811 stitches in 4592.5 s are her pace, and what the
     200 stitches with the door bell took beyond it is the break (arithmetic)."""
-    knitted = [Stretch(stitches=200, seconds=240)] * 19
-    slow, short = Stretch(stitches=10, seconds=30), Stretch(stitches=1, seconds=2.5)
-    pace = measure_pace([*knitted, slow, short, Stretch(stitches=200, seconds=1300)])
+    knitted = [TimedStretch(stitches=200, seconds=240)] * 19
+    slow, short = TimedStretch(stitches=10, seconds=30), TimedStretch(stitches=1, seconds=2.5)
+    pace = measure_pace([*knitted, slow, short, TimedStretch(stitches=200, seconds=1300)])
     each = 4592.5 / 3811
     assert pace.stitches_per_minute == pytest.approx(60 / each)
     assert pace.break_seconds == pytest.approx(1300 - 200 * each)
@@ -82,7 +82,7 @@ def test_only_what_a_break_took_beyond_her_pace_is_break() -> None:
 def test_a_few_quick_stretches_do_not_make_the_others_breaks() -> None:
     """The usual stretch is the middle one by stitches: two in five at half a second, three at two seconds; all of it
     is knitting (arithmetic: 500 stitches in 700 s)."""
-    pace = measure_pace([Stretch(stitches=100, seconds=50)] * 2 + [Stretch(stitches=100, seconds=200)] * 3)
+    pace = measure_pace([TimedStretch(stitches=100, seconds=50)] * 2 + [TimedStretch(stitches=100, seconds=200)] * 3)
     assert pace.stitches_per_minute == pytest.approx(60 * 500 / 700)
     assert pace.break_seconds == 0
 
@@ -101,10 +101,10 @@ def test_the_fastest_hands_are_believed_and_nobody_much_faster() -> None:
 def test_bad_arguments_are_refused() -> None:
     """Every range in a docstring is kept."""
     with pytest.raises(ValueError, match="stretch"):
-        Stretch(stitches=0, seconds=1)
+        TimedStretch(stitches=0, seconds=1)
     with pytest.raises(ValueError, match="stretch"):
-        Stretch(stitches=1, seconds=0)
+        TimedStretch(stitches=1, seconds=0)
     with pytest.raises(ValueError, match="stretch"):
-        Stretch(stitches=1, seconds=float("inf"))
+        TimedStretch(stitches=1, seconds=float("inf"))
     with pytest.raises(ValueError, match="stitches"):
         _pace(30).seconds_for(-1)

@@ -6,14 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.pace import Stretch
+from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import LEANING, USUAL_PER_MINUTE, measure_pace_by_kind
 
 KINDS = sorted(USUAL_PER_MINUTE)
 
 
-def _rounds(per_minute: float, count: int = 40, stitches: int = 200) -> list[Stretch]:
-    return [Stretch(stitches=stitches, seconds=stitches * 60 / per_minute)] * count
+def _rounds(per_minute: float, count: int = 40, stitches: int = 200) -> list[TimedStretch]:
+    return [TimedStretch(stitches=stitches, seconds=stitches * 60 / per_minute)] * count
 
 
 def test_nothing_measured_is_the_usual_and_says_so() -> None:
@@ -56,7 +56,7 @@ def test_a_kind_never_knitted_follows_her_tempo() -> None:
 
 def test_a_break_in_one_kind_slows_no_other() -> None:
     """A film watched over the colourwork is no slower rib."""
-    slow = Stretch(stitches=200, seconds=4000)
+    slow = TimedStretch(stitches=200, seconds=4000)
     paces = measure_pace_by_kind({"colourwork": [*_rounds(20), slow], "rib": _rounds(25)})
     assert paces.of("rib").stitches_per_minute == pytest.approx(25, rel=0.01)
     assert paces.of("colourwork").stitches_per_minute == pytest.approx(20, rel=0.01)
@@ -74,7 +74,7 @@ def test_the_pace_lies_between_measured_and_usual(kind: str, per_minute: float, 
 def test_little_measured_leans_on_the_usual() -> None:
     """As many stitches as the usual weighs: half of the time from each (arithmetic)."""
     paces = measure_pace_by_kind(
-        {"plain": _rounds(30, 300), "rib": [Stretch(stitches=LEANING, seconds=1200)]}
+        {"plain": _rounds(30, 300), "rib": [TimedStretch(stitches=LEANING, seconds=1200)]}
     )
     usual = 25 * paces.tempo
     assert paces.of("rib").stitches_per_minute == pytest.approx(2 * LEANING / (20 + LEANING / usual))

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from stepper.language.changes import MOST_TOLD, told_change, told_changes, told_choice, told_question
 from stepper.plan.carry import Change
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 INCREASE = Change(
@@ -72,7 +72,7 @@ def test_an_unreadable_past_is_admitted() -> None:
     assert "cannot be read any more" in told_changes(replace(TOLD, comparable=False))
 
 
-CHOICE = Choice(index=9, stitch=12, section="yoke", number=3, flat=False, label="First", have=104, want=106)
+CHOICE = PlaceChoice(index=9, stitch=12, section="yoke", number=3, flat=False, label="First", have=104, want=106)
 BACK = replace(
     CHOICE, index=4, stitch=0, number=1, label=None, have=100, want=100, rounds_back=5, stitches_back=12
 )

@@ -6,15 +6,15 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.craft.pace import Stretch
+from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import measure_pace_by_kind
 from stepper.language.outlook import day, due, film, hours, time_left
 from stepper.session.outlook import Outlook
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plans import final_increase
 
 SEEN = Outlook(
-    paces=measure_pace_by_kind({"plain": [Stretch(stitches=300, seconds=600)]}),
+    paces=measure_pace_by_kind({"plain": [TimedStretch(stitches=300, seconds=600)]}),
     today="2026-11-25",
     seconds_left=90_000,
     likely="2027-01-12",
@@ -26,7 +26,7 @@ SEEN = Outlook(
     rounds_each=6,
     seconds_each=1100,
     film_rounds=3,
-    film_to=Place(index=5, stitch=12),
+    film_to=Position(index=5, stitch=12),
 )
 
 
@@ -88,7 +88,7 @@ def test_what_a_film_brings() -> None:
     assert (
         film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
     )
-    done = replace(SEEN, film_to=Place(index=len(plan.rounds)))
+    done = replace(SEEN, film_to=Position(index=len(plan.rounds)))
     assert film(done, plan) == "A two-hour film is enough to finish it."
 
 

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from stepper.language.places import done_name, on_day, place_name, round_word, sentence_case
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plans import final_increase, plan
 
 GARMENT = final_increase()
@@ -23,10 +23,10 @@ def test_flat_work_has_rows_and_sides() -> None:
 
 def test_what_is_done_is_named_by_its_end() -> None:
     """In the middle of a round the stitch, between rounds the round before, and all of it at the end."""
-    assert done_name(Place(index=3, stitch=84), GARMENT) == "Yoke, round 2 of 6, Final increase, stitch 84"
-    assert done_name(Place(index=3), GARMENT) == "Yoke, round 1 of 6"
-    assert done_name(Place(index=23), GARMENT) == "Body, round 15 of 15"
-    assert done_name(Place(), GARMENT) == "nothing yet"
+    assert done_name(Position(index=3, stitch=84), GARMENT) == "Yoke, round 2 of 6, Final increase, stitch 84"
+    assert done_name(Position(index=3), GARMENT) == "Yoke, round 1 of 6"
+    assert done_name(Position(index=23), GARMENT) == "Body, round 15 of 15"
+    assert done_name(Position(), GARMENT) == "nothing yet"
 
 
 def test_a_day_is_said_where_there_is_one() -> None:

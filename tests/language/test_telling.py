@@ -10,7 +10,7 @@ from stepper.language.telling import told
 from stepper.session import effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plans import final_increase, plan
 from tests.playbook import AT, check, opened
 from tests.session.any_cue import CUES
@@ -109,7 +109,7 @@ def test_a_repeat_is_named_by_its_number() -> None:
         ),
         (effects.TellUndone(kind="Unheard", again=False), "Taken back: that."),
         (effects.TellRecap(done=None, at=AT), "Nothing is knitted yet."),
-        (effects.TellRecap(done=Place(index=2), at=""), "Last done: Neckband, round 2 of 2."),
+        (effects.TellRecap(done=Position(index=2), at=""), "Last done: Neckband, round 2 of 2."),
         (effects.Close(), ""),
     ],
 )
@@ -130,7 +130,7 @@ def test_an_effect_has_its_line(effect: effects.Effect, line: str) -> None:
 def test_spacing_is_summed_up(text: str, line: str) -> None:
     """Few sizes of gap are counted, many are bounded, one change needs no gaps."""
     garment = plan(("body", ["co24", text]))
-    place = Place(index=1)
+    place = Position(index=1)
 
     assert told(effects.TellSpacing(place=place, next_index=None), garment) == line
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.carry import Carried, carry, carry_corrections
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Plan, Stretch
 from tests.plans import final_increase, plan
 
@@ -157,21 +157,21 @@ def _measured(target_mm: float, first: int = 2, cycle: int = 1) -> Plan:
 
 def test_a_correction_stays_where_the_length_is_the_same() -> None:
     """A file changed elsewhere must not undo what measuring said."""
-    correction = Correction(stretch=0, rounds=9, rounds_per_10cm=33.0)
+    correction = LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=33.0)
 
     assert carry_corrections(_measured(13), _measured(13), [correction]) == (correction,)
 
 
 def test_a_correction_follows_another_length_by_the_gauge_as_knitted() -> None:
     """Asked for 10 cm now, at 33 rounds to 10 cm that is 33 rounds, whatever the old plan had."""
-    correction = Correction(stretch=0, rounds=9, rounds_per_10cm=33.0)
+    correction = LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=33.0)
 
     assert carry_corrections(_measured(13), _measured(100), [correction]) == (replace(correction, rounds=33),)
 
 
 def test_a_correction_of_a_stretch_that_is_gone_is_dropped() -> None:
     """A stretch no longer worked to a length has nothing to correct."""
-    correction = Correction(stretch=0, rounds=9, rounds_per_10cm=33.0)
+    correction = LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=33.0)
     gone = replace(_measured(13), stretches=())
 
     assert carry_corrections(_measured(13), gone, [correction, replace(correction, stretch=4)]) == ()

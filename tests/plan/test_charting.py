@@ -7,11 +7,11 @@ import pytest
 from stepper.plan.charting import chart_parts, chart_runs
 from stepper.plan.model import Run
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 STITCHED = HEAD.replace(
     "sections:",
     """\

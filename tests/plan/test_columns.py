@@ -5,16 +5,16 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.columns import KNIT, UnknownFabricError, as_seen, carried, filled, laid, shortest, traced
-from stepper.plan.needles import Column, Draft
+from stepper.plan.needles import Column, DraftRound
 from tests.plans import phrase
 
 K: Column = (("k", ""),)
 P: Column = (("p", ""),)
 
 
-def draft(text: str, before: int, after: int, *, side: str = "RS", markers: tuple[int, ...] = ()) -> Draft:
+def draft(text: str, before: int, after: int, *, side: str = "RS", markers: tuple[int, ...] = ()) -> DraftRound:
     """Make a row as worked."""
-    return Draft(
+    return DraftRound(
         section="body", before=before, after=after, phrase=phrase(text), line=1, size=0, flat=side == "WS", side=side,
         needle_mm=None, fabric=None, held={}, markers=markers,
     )  # fmt: skip

@@ -8,7 +8,7 @@ from stepper.plan.compile import findings_of
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.needles import Finding
 from stepper.project.model import Project
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
 
@@ -25,7 +25,7 @@ def small() -> Project:
 def finding(size: int, printed: int, counted: int) -> Finding:
     """Make a count that disagrees."""
     return Finding(
-        place=Place(line=3, column=5, length=3),
+        place=Span(line=3, column=5, length=3),
         message=f"the pattern prints {printed} stitches; the lines so far come to {counted}",
         size=size,
         kind="count",
@@ -58,5 +58,5 @@ def test_the_sizes_of_the_sample_come_out_one_by_one() -> None:
 
 def test_a_caution_is_told_once() -> None:
     """However many sizes meet it."""
-    caution = Finding(place=Place(line=2, column=1), message="mind this.")
+    caution = Finding(place=Span(line=2, column=1), message="mind this.")
     assert len(cautions_of([caution, caution])) == 1

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.lengthen import (
-    Correction,
+    LengthCorrection,
     corrected,
     renumbered,
     rounds_at_gauge,
@@ -89,9 +89,9 @@ def test_two_stretches_are_corrected_each_by_its_own() -> None:
     both = corrected(
         _body(),
         [
-            Correction(stretch=1, rounds=2, rounds_per_10cm=30.0),
-            Correction(stretch=0, rounds=9, rounds_per_10cm=30.0),
-            Correction(stretch=7, rounds=9, rounds_per_10cm=30.0),
+            LengthCorrection(stretch=1, rounds=2, rounds_per_10cm=30.0),
+            LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=30.0),
+            LengthCorrection(stretch=7, rounds=9, rounds_per_10cm=30.0),
         ],
     )
 

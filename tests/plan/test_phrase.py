@@ -7,15 +7,15 @@ import pytest
 from stepper.plan.condense import laid_flat
 from stepper.plan.cursor import MisfitError
 from stepper.plan.model import Run
-from stepper.plan.phrase import Worked, work_phrase
+from stepper.plan.phrase import WorkedPhrase, work_phrase
 from stepper.project.instructions import Phrase
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from tests.project.test_wording import only
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 
 
-def work(text: str, count: int, *, size: int = 0, markers: tuple[int, ...] = ()) -> Worked:
+def work(text: str, count: int, *, size: int = 0, markers: tuple[int, ...] = ()) -> WorkedPhrase:
     """Work a printed round on so many stitches."""
     sentence = only(text)
     assert isinstance(sentence, Phrase)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from stepper.plan.model import Run
 from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Mark, Several, Until
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 
 
 def test_equal_stitches_side_by_side_are_one_stretch() -> None:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from stepper.plan.charting import chart_runs
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 
 
 def test_on_the_wrong_side_a_chart_is_read_left_to_right_with_opposite_stitches() -> None:

@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.alterations import EXAMPLES, meets, read_alteration
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 
 
 def test_an_alteration_is_read_as_a_rule() -> None:

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from stepper.project.charts import draw_chart, read_key
 from stepper.project.model import Cell
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 
-HERE = Place(line=1, column=1)
+HERE = Span(line=1, column=1)
 KEY = {".": Cell("k", "MC"), "a": Cell("k", "A")}
 
 
-def rows(*lines: str) -> list[tuple[str, Place]]:
+def rows(*lines: str) -> list[tuple[str, Span]]:
     """Give drawn lines places, the first on line 2."""
-    return [(line, Place(line=2 + number, column=5)) for number, line in enumerate(lines)]
+    return [(line, Span(line=2 + number, column=5)) for number, line in enumerate(lines)]
 
 
 def test_the_first_round_is_the_bottom_line() -> None:

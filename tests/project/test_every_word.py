@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 
 from stepper.project.instructions import Assumed, Line, Remark
 from stepper.project.parsing import NOTE, made_plain, stop_of
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from stepper.project.reference import other_wordings, patterns
 from stepper.project.stitchwork import Length
@@ -48,9 +48,9 @@ TELLING = (
 """Words that say something wherever they stand."""
 
 
-def place_of(offset: int, length: int) -> Place:
+def place_of(offset: int, length: int) -> Span:
     """Count columns from 1 on one line."""
-    return Place(line=1, column=offset + 1, length=max(1, length))
+    return Span(line=1, column=offset + 1, length=max(1, length))
 
 
 @lru_cache(maxsize=1)
@@ -86,8 +86,8 @@ def bare(record: object) -> object:
         return record.values
     if isinstance(record, tuple):
         return tuple(bare(inner) for inner in record)
-    if isinstance(record, Place) or not is_dataclass(record):
-        return None if isinstance(record, Place) else record
+    if isinstance(record, Span) or not is_dataclass(record):
+        return None if isinstance(record, Span) else record
     told = isinstance(record, Remark | Assumed)
     kept = (each.name for each in fields(record) if told or each.name != "text")
     return (type(record).__name__, *(bare(getattr(record, name)) for name in kept))

@@ -7,19 +7,19 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from stepper.project.explaining import mend, misspelt_head
-from stepper.project.problems import Place, Problem
-from stepper.project.wording import EXAMPLES, Reading, Words, read_line
+from stepper.project.problems import Problem, Span
+from stepper.project.wording import EXAMPLES, LineReading, Words, read_line
 from tests.project.slips import legal_lines, slips_of, words_of
 
 LINES = legal_lines()
 NAMES = frozenset({"trail"})
 
 
-def read(text: str, sizes: int = 6, names: frozenset[str] = NAMES) -> Reading:
+def read(text: str, sizes: int = 6, names: frozenset[str] = NAMES) -> LineReading:
     """Read a line as if it were the first of a file."""
     return read_line(
         text,
-        lambda at, length: Place(line=1, column=at + 1, length=length),
+        lambda at, length: Span(line=1, column=at + 1, length=length),
         Words(sizes=sizes, names=set(names)),
     )
 

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from stepper.project.lines import Placer
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
 
 
 def test_an_offset_in_joined_rows_leads_back_to_its_row() -> None:
     """The caret stands under the word in the file, not in the joined sentence."""
-    place_of = Placer([("K1, k2tog,", Place(line=7, column=7)), ("  ssk, k1.", Place(line=8, column=7))])
+    place_of = Placer([("K1, k2tog,", Span(line=7, column=7)), ("  ssk, k1.", Span(line=8, column=7))])
     joined = "K1, k2tog, ssk, k1."
     assert (place_of(joined.index("k2tog"), 5).line, place_of(joined.index("k2tog"), 5).column) == (7, 11)
     assert (place_of(joined.index("ssk"), 3).line, place_of(joined.index("ssk"), 3).column) == (8, 9)

@@ -10,13 +10,13 @@ from PIL import Image
 from stepper.project.charts import draw_chart
 from stepper.project.model import Cell, Chart
 from stepper.project.pictures import Pixel, Pixels, chart_of_picture
-from stepper.project.problems import Place, Problem
+from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
 from stepper.project.source import read_picture
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
-HERE = Place(line=3, column=14)
+HERE = Span(line=3, column=14)
 CHALK, PINE, CLEAR = (236, 230, 216, 255), (31, 77, 58, 255), (0, 0, 0, 0)
 COLOURS = {"#ece6d8": Cell("k", "MC"), "#1f4d3a": Cell("k", "A")}
 DRAWN = ("a...", ".a..", "..aa")

@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.pieces import DrawnChart, Part, Piece, has_key, works
-from stepper.project.problems import Place
+from stepper.project.pieces import DrawnChart, PagePart, Piece, has_key, works
+from stepper.project.problems import Span
 from stepper.project.wording import Words, read_line
 
 
@@ -19,10 +19,10 @@ from stepper.project.wording import Words, read_line
 )
 def test_a_line_works_stitches_or_not(text: str, worked: bool) -> None:
     """A part begins only where something is knitted."""
-    line = read_line(text, lambda _offset, _length: Place(line=1, column=1), Words(sizes=1)).line
+    line = read_line(text, lambda _offset, _length: Span(line=1, column=1), Words(sizes=1)).line
     assert line is not None
     assert works(line) is worked
-    part = Part(name="body", pieces=[Piece(kind="line", text=text, row=1, line=line)])
+    part = PagePart(name="body", pieces=[Piece(kind="line", text=text, row=1, line=line)])
     assert part.is_worked is worked
 
 

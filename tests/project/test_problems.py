@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from stepper.project.problems import Place, Problem, nearest, one_of, render_problem, render_problems
+from stepper.project.problems import Problem, Span, nearest, one_of, render_problem, render_problems
 
 
 def test_a_problem_is_shown_with_its_line_and_a_caret() -> None:
     """The form editors jump to: file, line, column, then the line itself."""
-    problem = Place(line=2, column=7, length=3).problem("`size` is bad.", "Write it well.")
+    problem = Span(line=2, column=7, length=3).problem("`size` is bad.", "Write it well.")
     assert render_problem(problem, ["title: x", "size: bad"], "a.yaml") == (
         "a.yaml:2:7: error: `size` is bad.\n    2 | size: bad\n      |       ^^^\n  Write it well."
     )

@@ -12,10 +12,10 @@ from lark import Lark, Token
 
 from stepper.plan.compile import compile_plan
 from stepper.plan.invariants import broken_invariants
-from stepper.project.draft import Draft
+from stepper.project.draft import FileDraft
 from stepper.project.lines import read_rows
 from stepper.project.parsing import NOTE, Stopped, made_plain, understood
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from stepper.project.reference import (
     Pattern,
@@ -121,10 +121,10 @@ def test_every_other_wording_is_read() -> None:
     """The table behind the page is part of it."""
     words = Words(sizes=3, names={"peak", "lace"})
     for line in other_wordings():
-        draft = Draft(text_lines=[])
+        draft = FileDraft(text_lines=[])
         sizes = {len(re.findall(r"\d+", each)) for each in re.findall(r"\d+ \([\d, ]+\)", line)}
         words.sizes = sizes.pop() if len(sizes) == 1 else 3
-        assert read_rows([(line, Place(line=1, column=1))], words, draft).line is not None, line
+        assert read_rows([(line, Span(line=1, column=1))], words, draft).line is not None, line
 
 
 def test_the_reference_is_the_page_and_the_tables() -> None:

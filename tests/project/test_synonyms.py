@@ -5,15 +5,15 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.parsing import made_plain
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.recast import _put, as_printed
 from stepper.project.synonyms import SYNONYMS, Synonym
 from stepper.project.wording import Words, read_line
 
 
-def place_of(offset: int, length: int) -> Place:
+def place_of(offset: int, length: int) -> Span:
     """Count columns from 1 on one line."""
-    return Place(line=1, column=offset + 1, length=length)
+    return Span(line=1, column=offset + 1, length=length)
 
 
 @pytest.mark.parametrize("row", SYNONYMS, ids=lambda row: row.example)

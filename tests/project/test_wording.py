@@ -17,20 +17,20 @@ from stepper.project.instructions import (
     Repeated,
     Rounds,
     UntilLength,
-    Worked,
+    WorkRounds,
 )
 from stepper.project.parsing import legal_words
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Several, Until, Work
-from stepper.project.wording import EXAMPLES, Reading, Words, read_line
+from stepper.project.wording import EXAMPLES, LineReading, Words, read_line
 
 
-def place_of(offset: int, length: int) -> Place:
+def place_of(offset: int, length: int) -> Span:
     """Count columns from 1 on one line."""
-    return Place(line=1, column=offset + 1, length=length)
+    return Span(line=1, column=offset + 1, length=length)
 
 
-def read(text: str, sizes: int = 6) -> Reading:
+def read(text: str, sizes: int = 6) -> LineReading:
     """Read a line as if it were the first of a file."""
     return read_line(text, place_of, Words(sizes=sizes))
 
@@ -153,9 +153,9 @@ def test_rounds_lengths_and_repeats_are_told_apart() -> None:
     rounds = only("Knit 2 rounds.")
     length = only("Knit for 2 cm.")
     again = only("Rep last round 2 times.")
-    assert isinstance(rounds, Worked)
+    assert isinstance(rounds, WorkRounds)
     assert isinstance(rounds.duration, Rounds)
-    assert isinstance(length, Worked)
+    assert isinstance(length, WorkRounds)
     assert isinstance(length.duration, UntilLength)
     assert length.duration.length.values == (20.0,)
     assert isinstance(again, Repeated)

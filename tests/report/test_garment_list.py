@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.session.outlook import outlook
 from stepper.session.standing import standing_of
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 
 NOW = "2026-11-25T20:00:00+01:00"
@@ -17,7 +17,7 @@ PLAN = final_increase()
 def garment(file: str, index: int, touched: str = "", finish_by: str | None = None) -> Garment:
     """Give a garment at a round."""
     plan = replace(PLAN, title=file.partition(".")[0].capitalize(), finish_by=finish_by)
-    state = State(knitting=Knitting(place=Place(index=index)), last_cue_at=touched)
+    state = State(knitting=Knitting(place=Position(index=index)), last_cue_at=touched)
     return Garment(
         file=file,
         standing=standing_of(plan, state),

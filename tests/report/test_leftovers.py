@@ -18,7 +18,7 @@ from stepper.report.leftovers import (
 )
 from stepper.report.yarn import list_yarns
 from stepper.session.events import Weighed
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plan.test_compile import SWITCHBACK, plan_of
 
 SKEIN = Skein(grams=50, metres=175)
@@ -61,7 +61,7 @@ def test_estimated_before_the_end_and_weighed_after_it() -> None:
     """A weighing when every round is done is what is in the balls."""
     plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
     assert {each.known for each in list_leftovers(plan, list_yarns(plan))} == {"estimated"}
-    place = Place(index=len(plan.rounds))
+    place = Position(index=len(plan.rounds))
     event = Weighed(at="2027-01-05T20:00:00+01:00", place=place, yarn="B", grams=37)
     left = {each.yarn: each for each in list_leftovers(plan, list_yarns(plan, None, [(1, event)]))}
     assert (left["ember"].grams, left["ember"].known) == (37, "weighed")

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.compile import compile_plan
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Plan
 from stepper.plan.respace import Respacing
 from stepper.project.model import Project
@@ -27,7 +27,7 @@ from stepper.session.events import (
     Undone,
     Weighed,
 )
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plan.test_blend import switchback
 
 AT = "2027-01-05T20:00:00+01:00"
@@ -81,34 +81,34 @@ def test_an_alteration_says_where_it_shows() -> None:
     ("event", "line"),
     [
         (
-            Counted(at=AT, place=Place(index=40), stitches=245, expected=246, expected_end=246),
+            Counted(at=AT, place=Position(index=40), stitches=245, expected=246, expected_end=246),
             "counted 245 where 246 were expected, yoke round 30 (Final increase)",
         ),
         (
-            Remedied(at=AT, origin=Place(index=40), place=Place(index=40), remedy="accept", difference=-1,
+            Remedied(at=AT, origin=Position(index=40), place=Position(index=40), remedy="accept", difference=-1,
                      stitches=0, minutes=0.0, mend=Mend(index=41, stitch=3, change=1)),
             "1 too few accepted; made good by working 1 more, yoke round 31",
         ),
         (
-            Remedied(at=AT, origin=Place(index=40), place=Place(index=30), remedy="rip", difference=2,
+            Remedied(at=AT, origin=Position(index=40), place=Position(index=30), remedy="rip", difference=2,
                      stitches=900, minutes=30.0),
             "2 too many, ripped back, yoke round 20",
         ),
         (
-            Respaced(at=AT, origin=Place(index=40), place=Place(index=40), made=10, planned=12,
+            Respaced(at=AT, origin=Position(index=40), place=Position(index=40), made=10, planned=12,
                      respacing=Respacing(index=40, section="yoke", before=225, after=246, places=())),
             "increases or decreases spread anew, 10 made where 12 were planned, yoke round 30 (Final increase)",
         ),
         (
-            Measured(at=AT, place=Place(index=60), length_mm=300, section="body", rounds_before=96,
-                     correction=Correction(stretch=1, rounds=90, rounds_per_10cm=29.0)),
+            Measured(at=AT, place=Position(index=60), length_mm=300, section="body", rounds_before=96,
+                     correction=LengthCorrection(stretch=1, rounds=90, rounds_per_10cm=29.0)),
             "body measured 30 cm: 90 rounds instead of 96",
         ),
-        (Weighed(at=AT, place=Place(), yarn="A", grams=42.5), "42.5 g of pine left"),
-        (Noted(at=AT, place=Place(), text="ran short of ember"), "ran short of ember"),
-        (LifelineLaid(at=AT, place=Place(index=40)), "lifeline, yoke round 30 (Final increase)"),
+        (Weighed(at=AT, place=Position(), yarn="A", grams=42.5), "42.5 g of pine left"),
+        (Noted(at=AT, place=Position(), text="ran short of ember"), "ran short of ember"),
+        (LifelineLaid(at=AT, place=Position(index=40)), "lifeline, yoke round 30 (Final increase)"),
         (
-            PlanChanged(at=AT, old_fingerprint="a", new_fingerprint="b", origin=Place(), place=Place(index=3),
+            PlanChanged(at=AT, old_fingerprint="a", new_fingerprint="b", origin=Position(), place=Position(index=3),
                         corrections=(), changes=(), have=1, want=1),
             "the pattern was changed, neckband round 4",
         ),
@@ -121,13 +121,13 @@ def test_where_the_knitting_left_the_plan_is_told_with_its_day(event: Event, lin
 
 def test_lengths_are_in_the_unit_of_the_file() -> None:
     """300 mm are 11.81 in. Source: 1 in = 25.4 mm exactly."""
-    measured = Measured(at=AT, place=Place(), length_mm=300, section="body")
+    measured = Measured(at=AT, place=Position(), length_mm=300, section="body")
     assert "body measured 11.81 in" in record(measured, units="in")
 
 
 def test_what_was_taken_back_is_left_out() -> None:
     """An undone count is no count, and neither is the undoing."""
-    wrong = Counted(at=AT, place=Place(index=40), stitches=99, expected=246, expected_end=246)
+    wrong = Counted(at=AT, place=Position(index=40), stitches=99, expected=246, expected_end=246)
     text = record(wrong, Undone(at=AT, seq=2))
     assert "99" not in text.split("## As it went")[1]
 
@@ -136,7 +136,7 @@ def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
     """Five minutes on the first evening, four on the second; round 2 was worked twice."""
 
     def step(index: int, at: str) -> Advanced:
-        return Advanced(at=at, origin=Place(index=index), place=Place(index=index + 1), stitches=9)
+        return Advanced(at=at, origin=Position(index=index), place=Position(index=index + 1), stitches=9)
 
     text = record(
         step(0, "2027-01-05T20:02:00+01:00"),
@@ -152,7 +152,7 @@ def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
 def test_a_count_gone_on_with_to_the_end_is_not_called_made_good() -> None:
     """Nothing makes it good, and the record says so."""
     _, plan = knitted()
-    place = Place(index=len(plan.rounds) - 3)
+    place = Position(index=len(plan.rounds) - 3)
     mend = Mend(index=len(plan.rounds), stitch=0, change=1, origin=place.index)
     event = Remedied(
         at=AT, origin=place, place=place, remedy="accept", difference=-1, stitches=1, minutes=0.1, mend=mend

@@ -10,7 +10,7 @@ import pytest
 from stepper.commands.loading import load
 from stepper.craft.stitches import codes
 from stepper.project.model import Cell, Chart
-from stepper.project.problems import Place
+from stepper.project.problems import Span
 from stepper.report.page_charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.page_yarns import assign_looks
 
@@ -85,7 +85,7 @@ def test_colourwork_is_explained_by_yarns() -> None:
 @pytest.mark.parametrize("code", codes())
 def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
     """No square of a chart is left empty but for knit, and each is named in the legend."""
-    chart = Chart(name="one", rounds=((Cell(code, None),),), place=Place(line=1, column=1))
+    chart = Chart(name="one", rounds=((Cell(code, None),),), place=Span(line=1, column=1))
     ((square, words),) = list_signs(chart, SHADES, "MC")
     assert words == name_stitch(code)
     assert code == "k" or any(sign in square for sign in ("<path", "<circle", "<text"))

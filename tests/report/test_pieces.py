@@ -8,12 +8,12 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.loading import load
-from stepper.report.pieces import Piece, lay_out_pieces, merge_like_pieces
+from stepper.report.pieces import GarmentPiece, lay_out_pieces, merge_like_pieces
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
 
-def laid(name: str) -> tuple[Piece, ...]:
+def laid(name: str) -> tuple[GarmentPiece, ...]:
     """Lay out a sample."""
     loaded = load(SAMPLES / f"{name}.yaml")
     return lay_out_pieces(loaded.plan, loaded.project)

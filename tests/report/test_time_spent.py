@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Advanced, Closed, Event, Opened, Returned
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.session.samples import EVENTS
 
 
@@ -18,7 +18,7 @@ def at(minute: int) -> str:
 
 def step(index: int, minute: int) -> Event:
     """Finish a round."""
-    return Advanced(at=at(minute), origin=Place(index=index), place=Place(index=index + 1), stitches=20)
+    return Advanced(at=at(minute), origin=Position(index=index), place=Position(index=index + 1), stitches=20)
 
 
 def test_breaks_and_the_time_between_sittings_do_not_count() -> None:
@@ -28,7 +28,7 @@ def test_breaks_and_the_time_between_sittings_do_not_count() -> None:
         step(0, 4),
         step(1, 24),
         step(2, 33),
-        Closed(at=at(33), place=Place(index=3)),
+        Closed(at=at(33), place=Position(index=3)),
         Opened(at=at(40), fingerprint=""),
     ]
     assert time_spent(evening) == (4 + 9) * 60
@@ -43,7 +43,7 @@ def test_time_is_never_less_than_none(events: list[Event]) -> None:
 
 def test_rounds_finished_twice_were_worked_again() -> None:
     """Back two rounds and forward again."""
-    back = Returned(at=at(5), origin=Place(index=3), place=Place(index=1))
+    back = Returned(at=at(5), origin=Position(index=3), place=Position(index=1))
     events = [step(0, 1), step(1, 2), step(2, 3), back, step(1, 6), step(2, 7), step(3, 8)]
     assert find_repeated_rounds(events) == ((1, 1), (2, 1))
     assert find_repeated_rounds(events[:3]) == ()

@@ -7,7 +7,7 @@ import pytest
 from stepper.craft.skeins import YARD_M, Skein
 from stepper.report.yarn import Quantity, YarnRow, find_last_weighings, list_yarns, work_out_buying
 from stepper.session.events import Undone, Weighed
-from stepper.session.state import Place
+from stepper.session.state import Position
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import project
 
@@ -19,7 +19,7 @@ def sample() -> dict[str, YarnRow]:
 
 def weighed(grams: float, yarn: str = "MC") -> Weighed:
     """Weigh a yarn."""
-    return Weighed(at="2027-01-05T20:00:00+01:00", place=Place(index=9), yarn=yarn, grams=grams)
+    return Weighed(at="2027-01-05T20:00:00+01:00", place=Position(index=9), yarn=yarn, grams=grams)
 
 
 @pytest.mark.parametrize(

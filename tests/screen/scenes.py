@@ -13,7 +13,7 @@ from stepper.screen.course import course_of
 from stepper.screen.face import Face, press
 from stepper.screen.happenings import happenings
 from stepper.screen.scene import Scene
-from stepper.screen.senses import Ears, Heard, Mouth, Senses
+from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.style import Depth, Terminal
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue
@@ -136,9 +136,9 @@ def at(words: Sequence[str], *keys: str, senses: Senses | None = None) -> Callab
     return lambda: Desk().do(*words).scene(*keys, senses=senses)
 
 
-_LISTENING = Senses(ears=Ears.LISTENING, why_no_ears="", mouth=Mouth.SPEAKING, why_no_mouth="")
-_HEARD = replace(_LISTENING, heard=Heard(text="where am i", did="answered"))
-_CLOSED = replace(_LISTENING, ears=Ears.CLOSED, mouth=Mouth.QUIET)
+_LISTENING = Senses(ears=Ears.LISTENING, why_no_ears="", mouth=MouthState.SPEAKING, why_no_mouth="")
+_HEARD = replace(_LISTENING, heard=HeardWords(text="where am i", did="answered"))
+_CLOSED = replace(_LISTENING, ears=Ears.CLOSED, mouth=MouthState.QUIET)
 
 MOMENTS: dict[str, Callable[[], Scene]] = {
     "start": at([]),

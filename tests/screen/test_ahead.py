@@ -5,14 +5,14 @@ import pytest
 from stepper.screen.ahead import duration, facts, next_shaping, progress
 from stepper.screen.course import course_of
 from stepper.screen.rows import text_of
-from stepper.session.state import Asking, Knitting, Place, State, Worked
+from stepper.session.state import Asking, Knitting, Position, State, TimedStep
 from tests.screen.scenes import garment
 
 COURSE = course_of(garment())
 
 
 def _state(index: int, stitch: int = 0) -> State:
-    return State(knitting=Knitting(place=Place(index=index, stitch=stitch)))
+    return State(knitting=Knitting(place=Position(index=index, stitch=stitch)))
 
 
 @pytest.mark.parametrize(
@@ -56,7 +56,7 @@ def test_what_is_ahead_is_told_nearest_first() -> None:
 
 def test_where_no_counts_are_wanted_that_is_said() -> None:
     """She set it, and may have forgotten."""
-    state = State(knitting=Knitting(place=Place(index=1), asking=Asking.NEVER))
+    state = State(knitting=Knitting(place=Position(index=1), asking=Asking.NEVER))
 
     assert text_of(facts(COURSE, state)[0]) == "Counts none asked for"
 
@@ -64,8 +64,8 @@ def test_where_no_counts_are_wanted_that_is_said() -> None:
 def test_time_left_follows_her_pace() -> None:
     """60 stitches a minute: 600 of 750 stitches are left, ten minutes; by proportion."""
     total = COURSE.stitches
-    worked = tuple(Worked(stitches=60, seconds=60.0) for _ in range(5))
-    state = State(knitting=Knitting(place=Place(index=3)), worked=worked)
+    worked = tuple(TimedStep(stitches=60, seconds=60.0) for _ in range(5))
+    state = State(knitting=Knitting(place=Position(index=3)), worked=worked)
     left = total - COURSE.before[3]
 
     assert text_of(progress(COURSE, state, 0, blocks=True)[-1]) == (

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from stepper.screen.course import course_of, yarns_in
 from stepper.session.standing import standing_of
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.screen.scenes import garment
 
 
@@ -11,7 +11,7 @@ def test_the_sums_agree_with_what_where_says() -> None:
     plan = garment()
     course = course_of(plan)
     for index, round_ in enumerate(plan.rounds):
-        place = Place(index=index, stitch=round_.progress // 2)
+        place = Position(index=index, stitch=round_.progress // 2)
         standing = standing_of(plan, State(knitting=Knitting(place=place)))
 
         assert course.done(place) == standing.stitches_done
@@ -31,7 +31,7 @@ def test_a_garment_without_rounds_is_no_fault() -> None:
     """Nothing to knit is nothing to add up."""
     course = course_of(type(garment())(title="", rounds=()))
 
-    assert (course.stitches, course.done(Place())) == (0, 0)
+    assert (course.stitches, course.done(Position())) == (0, 0)
 
 
 def test_stitches_put_on_hold_are_in_no_yarn() -> None:

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.face import FADES_S, LONGEST_LINE, Asked, Face, faded, pasted, press
-from stepper.screen.keys import KEYS, Entry, Page
+from stepper.screen.keys import KEYS, Page, TypedEntry
 from stepper.session import cues
 from tests.screen.scenes import Desk
 
@@ -196,8 +196,8 @@ def test_enter_in_the_journal_goes_back_to_the_entry_marked() -> None:
 def test_what_is_pasted_needs_an_open_line() -> None:
     """And is made safe and short there."""
     assert pasted(Face(), "abc") == Face()
-    assert pasted(Face(entry=Entry.NOTE, text="a"), "b\x1bc\n").text == "ab c "
-    assert len(pasted(Face(entry=Entry.NOTE), "x" * 9999).text) == LONGEST_LINE
+    assert pasted(Face(entry=TypedEntry.NOTE, text="a"), "b\x1bc\n").text == "ab c "
+    assert len(pasted(Face(entry=TypedEntry.NOTE), "x" * 9999).text) == LONGEST_LINE
 
 
 def test_keys_nobody_knows_do_nothing() -> None:

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.senses import Ears, Heard, Mouth, Senses, heard_text, senses_rows
+from stepper.screen.senses import Ears, HeardWords, MouthState, Senses, heard_text, senses_rows
 from stepper.screen.style import Depth
 
 
@@ -22,10 +22,10 @@ def test_every_state_has_a_word_of_its_own() -> None:
     texts = {
         _text(Senses(ears=ears, mouth=mouth, why_no_ears="", why_no_mouth=""))
         for ears in Ears
-        for mouth in Mouth
+        for mouth in MouthState
     }
 
-    assert len(texts) == len(Ears) * len(Mouth)
+    assert len(texts) == len(Ears) * len(MouthState)
 
 
 def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
@@ -39,6 +39,6 @@ def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
 
 def test_the_last_words_are_shown_with_what_they_did() -> None:
     """Heard or typed, and what came of it."""
-    assert heard_text(Senses(heard=Heard(text="next step", did="done"))) == 'Heard "next step": done'
-    assert heard_text(Senses(heard=Heard(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
+    assert heard_text(Senses(heard=HeardWords(text="next step", did="done"))) == 'Heard "next step": done'
+    assert heard_text(Senses(heard=HeardWords(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
     assert heard_text(Senses()) == ""

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.screen.face import number_cue
 from stepper.screen.rows import text_of
 from stepper.screen.standing import expected, verdict, verdict_row
@@ -45,7 +45,7 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
 
 def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
     """Nothing can be said of a count as long as it is open where she is."""
-    choice = Choice(index=1, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=8)
+    choice = PlaceChoice(index=1, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=8)
     state = replace(Desk().state, question=Question(new_fingerprint="b", choices=(choice,)))
 
     found = verdict(Desk().plan, state)

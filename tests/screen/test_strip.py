@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from stepper.screen.course import course_of
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.strip import part_in_hand, place_within, strip, window_of
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
 from tests.screen.scenes import garment, terminal, yarns
 
@@ -15,7 +15,7 @@ COURSE = course_of(garment())
 
 
 def _state(index: int, stitch: int = 0, by: By = By.ROUND) -> State:
-    return State(knitting=Knitting(place=Place(index=index, stitch=stitch), by=by))
+    return State(knitting=Knitting(place=Position(index=index, stitch=stitch), by=by))
 
 
 def _strip(state: State, columns: int = 40, rows: int = 4, square: int = 1) -> list[str]:

@@ -65,7 +65,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.ReadAlong, at=_NOW),
     st.builds(cues.Slower, at=_NOW),
     st.builds(cues.Faster, at=_NOW),
-    st.builds(cues.Hold, at=_NOW),
+    st.builds(cues.PauseReading, at=_NOW),
     st.builds(cues.GoOn, at=_NOW),
 )
 """Any cue that leaves the sitting open and the ears too."""

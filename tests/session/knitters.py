@@ -16,7 +16,7 @@ from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.events import Advanced, Closed, Event, Opened, Placed
 from stepper.session.evolve import evolve
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 
 ZONE = timezone(timedelta(hours=1))
 FIRST_DAY = datetime(2026, 1, 5, 20, 0, tzinfo=ZONE)
@@ -139,7 +139,7 @@ class Knitter:
         if told:
             self._tell(Closed(at=clock.isoformat(), place=self._place()))
 
-    def _worked(self, left: float) -> tuple[Place, str, int, float]:
+    def _worked(self, left: float) -> tuple[Position, str, int, float]:
         """Work to the end of the round, or for as long as is left."""
         origin, (work, stitches) = self._place(), self.rounds[self.index]
         each = self.each[work] * self.random.lognormvariate(0, 0.08)
@@ -151,13 +151,13 @@ class Knitter:
         self.index, self.stitch = self.index + 1, 0
         return origin, work, stitches, stitches * each
 
-    def _tell_step(self, at: str, origin: Place, stitches: int, work: str) -> None:
+    def _tell_step(self, at: str, origin: Position, stitches: int, work: str) -> None:
         kind: type[Advanced | Placed] = Placed if self.stitch else Advanced
         if stitches:
             self._tell(kind(at=at, origin=origin, place=self._place(), stitches=stitches, work=work))
 
-    def _place(self) -> Place:
-        return Place(index=self.index, stitch=self.stitch)
+    def _place(self) -> Position:
+        return Position(index=self.index, stitch=self.stitch)
 
     def _tell(self, event: Event) -> None:
         self.state = evolve(self.state, event)

@@ -8,19 +8,19 @@ from hypothesis import strategies as st
 
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Adapted, Answer, Asking, Place, Question, Reading, Seen, Sight
+from stepper.session.state import Adapted, Answer, Asking, Position, Question, ReadingAlong, Seen, Sight
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
-PLACES = st.builds(Place, index=st.integers(0, 900), stitch=COUNTS)
+PLACES = st.builds(Position, index=st.integers(0, 900), stitch=COUNTS)
 TIMES = st.sampled_from(["2025-03-03T20:15:00+01:00", "2025-12-31T23:59:59-05:00"])
 POSITIVE = st.floats(0.1, 5000, allow_nan=False)
-CORRECTIONS = st.builds(Correction, stretch=st.integers(0, 9), rounds=COUNTS, rounds_per_10cm=POSITIVE)
+CORRECTIONS = st.builds(LengthCorrection, stretch=st.integers(0, 9), rounds=COUNTS, rounds_per_10cm=POSITIVE)
 CHANGES = st.builds(
     Change,
     kind=st.sampled_from(["changed", "added", "removed", "renamed"]),
@@ -45,7 +45,7 @@ MENDS = st.builds(
     spread=st.booleans(),
 )
 CHOICES = st.builds(
-    Choice,
+    PlaceChoice,
     index=COUNTS,
     stitch=COUNTS,
     section=st.text(max_size=5),
@@ -128,7 +128,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "question": QUESTIONS,
     "asking": st.sampled_from(Asking),
     "reading": st.none()
-    | st.builds(Reading, index=COUNTS, factor=st.floats(0.25, 4, allow_nan=False), held=st.booleans()),
+    | st.builds(ReadingAlong, index=COUNTS, factor=st.floats(0.25, 4, allow_nan=False), held=st.booleans()),
     "tens": st.lists(COUNTS, max_size=4).map(tuple),
 }
 """A strategy for each field of any event, by its name."""

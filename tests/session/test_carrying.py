@@ -1,11 +1,11 @@
 from __future__ import annotations
 
 from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Stretch
 from stepper.plan.respace import Respacing
 from stepper.session.carrying import adapt
-from stepper.session.state import Adapted, Knitting, Place
+from stepper.session.state import Adapted, Knitting, Position
 from tests.plans import plan
 
 BODY = ["k20", "k10 m1 k10", "p21", "k21", "k10 k2tog k9", "bo20"]
@@ -18,13 +18,13 @@ def test_all_that_belongs_to_a_round_goes_with_it() -> None:
     knitting = Knitting(
         mends=(Mend(index=6, stitch=3, change=1, origin=4),),
         respacings=(Respacing(index=3, section="body", before=20, after=21, places=(8,)),),
-        lifelines=(Place(index=4),),
+        lifelines=(Position(index=4),),
     )
 
     assert adapt(OLD, new, knitting) == Adapted(
         mends=(Mend(index=7, stitch=3, change=1, origin=5),),
         respacings=(Respacing(index=4, section="trunk", before=20, after=21, places=(8,)),),
-        lifelines=(Place(index=5),),
+        lifelines=(Position(index=5),),
     )
 
 
@@ -42,6 +42,6 @@ def test_a_length_measured_is_kept_under_another_name() -> None:
     rounds = ["k20"] * 4 + ["bo20"]
     old = plan(("neck", ["co20", "k20"]), ("body", rounds), stretches=(stretch,))
     new = plan(("neck", ["co20", "k20"]), ("trunk", rounds), stretches=(stretch,))
-    measured = Correction(stretch=0, rounds=6, rounds_per_10cm=33.0)
+    measured = LengthCorrection(stretch=0, rounds=6, rounds_per_10cm=33.0)
 
     assert adapt(old, new, Knitting(corrections=(measured,))).corrections == (measured,)

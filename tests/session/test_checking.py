@@ -12,7 +12,7 @@ from stepper.plan.model import Plan
 from stepper.session.checking import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
 from stepper.session.events import Advanced, Counted, Noted
 from stepper.session.evolve import evolve_all
-from stepper.session.state import Asking, Knitting, Place, State, Verified
+from stepper.session.state import Asking, Knitting, Position, State, Verified
 from tests.bench.counts import SAMPLE, compare
 from tests.overhead import overhead
 from tests.plans import final_increase, plan
@@ -21,8 +21,8 @@ LONG = plan(("body", ["co200", *["k200"] * 40, "bo200"]))
 
 
 def _state(asking: Asking, done: int, verified: int = 0) -> State:
-    last = Verified(place=Place(index=verified), stitches=200)
-    return State(knitting=Knitting(place=Place(index=done + 1), asking=asking, verified=last))
+    last = Verified(place=Position(index=verified), stitches=200)
+    return State(knitting=Knitting(place=Position(index=done + 1), asking=asking, verified=last))
 
 
 @pytest.mark.parametrize("stitches", [40, 80, 156, 246, 400])
@@ -143,7 +143,7 @@ def test_a_lifeline_is_suggested_before_lace_once() -> None:
     """And not again when it is in."""
     lace = plan(("shawl", ["co40", "k40", "(k2 yo k2tog)x10"]))
     assert lifeline_before(lace, _state(Asking.COST, 1), 1)
-    laid = State(knitting=Knitting(place=Place(index=2), lifelines=(Place(index=2),)))
+    laid = State(knitting=Knitting(place=Position(index=2), lifelines=(Position(index=2),)))
     assert not lifeline_before(lace, laid, 1)
     assert not lifeline_before(lace, _state(Asking.COST, 0), 0)
 
@@ -156,7 +156,7 @@ def test_lifelines_are_suggested_where_ripping_runs() -> None:
     assert not lifeline_before(garment, _state(Asking.NEVER, 3), 3)
     cables = [("k4 2/2_rc k32", {"chart": ("rope", 1 + at % 4)}) for at in range(16)]
     rope = plan(("body", ["co40", "k40", *cables]))
-    begun = State(knitting=Knitting(place=Place(index=2), lifelines=(Place(index=2),)))
+    begun = State(knitting=Knitting(place=Position(index=2), lifelines=(Position(index=2),)))
     assert [done for done in range(2, 17) if lifeline_before(rope, begun, done)] == [13]
 
 
@@ -177,10 +177,10 @@ def test_counting_by_cost_loses_least_time() -> None:
 def test_pace_and_faults_are_learned_from_what_she_does() -> None:
     """Sixty stitches in a minute are her pace; a count that was off is a fault in what it covered."""
     events = (
-        Noted(at="2025-03-03T20:00:00+01:00", place=Place(), text="begin"),
-        Advanced(at="2025-03-03T20:01:00+01:00", origin=Place(), place=Place(index=1), stitches=60),
+        Noted(at="2025-03-03T20:00:00+01:00", place=Position(), text="begin"),
+        Advanced(at="2025-03-03T20:01:00+01:00", origin=Position(), place=Position(index=1), stitches=60),
         Counted(
-            at="2025-03-03T20:02:00+01:00", place=Place(index=1), stitches=59, expected=60, expected_end=60
+            at="2025-03-03T20:02:00+01:00", place=Position(index=1), stitches=59, expected=60, expected_end=60
         ),
     )
     state = evolve_all(State(), events)

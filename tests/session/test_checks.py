@@ -1,15 +1,15 @@
 from __future__ import annotations
 
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.session.checks import stretch_to_measure
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan, with_stretch
 from tests.playbook import after, check, opened, transcript
 
 
 def _at(index: int, stitch: int = 0) -> Session:
-    return Session(final_increase(), State(seq=1, knitting=Knitting(place=Place(index=index, stitch=stitch))))
+    return Session(final_increase(), State(seq=1, knitting=Knitting(place=Position(index=index, stitch=stitch))))
 
 
 def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
@@ -35,7 +35,7 @@ def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         """,
     )
-    assert session.state.place == Place(index=3, stitch=102)
+    assert session.state.place == Position(index=3, stitch=102)
 
 
 def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
@@ -82,7 +82,7 @@ def test_a_measurement_corrects_the_rounds_left() -> None:
         """,
     )
     assert session.plan.rounds[-1].of == 14
-    assert session.state.knitting.corrections[0] == Correction(stretch=0, rounds=9, rounds_per_10cm=700 / 77)
+    assert session.state.knitting.corrections[0] == LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=700 / 77)
 
 
 def test_a_piece_long_enough_ends_there() -> None:
@@ -152,7 +152,7 @@ def test_a_measurement_belongs_to_the_stretch_it_was_taken_in() -> None:
     rib = garment.stretches[0].__class__(first=13, last=17, origin=13, target_mm=50.0, rounds_per_10cm=10.0)
     both = garment.__class__(title="x", rounds=garment.rounds, stretches=(*garment.stretches, rib))
 
-    assert [stretch_to_measure(both, Place(index=at)) for at in (8, 9, 13, 14, 18, 19)] == [
+    assert [stretch_to_measure(both, Position(index=at)) for at in (8, 9, 13, 14, 18, 19)] == [
         None,
         0,
         0,
@@ -190,7 +190,7 @@ def test_measurements_in_inches_are_said_in_inches() -> None:
     inches = final_increase().__class__(
         title="x", rounds=final_increase().rounds, stretches=final_increase().stretches, units="in"
     )
-    session = Session(inches, State(seq=1, knitting=Knitting(place=Place(index=15))))
+    session = Session(inches, State(seq=1, knitting=Knitting(place=Position(index=15))))
 
     check(session, "> measures two point eight\n2.8 in: 10 rounds to 4 in. 3 rounds left, as planned.")
 
@@ -207,4 +207,4 @@ def test_a_length_that_cannot_be_is_not_taken() -> None:
     session = _at(14)
     for words in ("measures 0.1 cm", "measures 900 cm"):
         assert "Measure again." in transcript(session, f"> {words}")
-    assert session.state.place == Place(index=14, stitch=0)
+    assert session.state.place == Position(index=14, stitch=0)

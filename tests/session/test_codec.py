@@ -7,9 +7,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.carry import Change
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.codec import (
     KINDS,
@@ -23,7 +23,18 @@ from stepper.session.codec import (
 )
 from stepper.session.events import Event
 from stepper.session.evolve import evolve_all
-from stepper.session.state import Adapted, Answer, Asking, Mend, Place, Question, Reading, Seen, Sight, State
+from stepper.session.state import (
+    Adapted,
+    Answer,
+    Asking,
+    Mend,
+    Position,
+    Question,
+    ReadingAlong,
+    Seen,
+    Sight,
+    State,
+)
 from stepper.session.steps import By
 from tests.session.samples import EVENTS, of_kind
 
@@ -34,7 +45,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "reading-set",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","reading":{"index":4,"factor":1.25,"held":true}}',
-        events.ReadingSet(at=AT, reading=Reading(index=4, factor=1.25, held=True)),
+        events.ReadingSet(at=AT, reading=ReadingAlong(index=4, factor=1.25, held=True)),
     ),
     (
         "opened",
@@ -53,9 +64,9 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             at=AT,
             old_fingerprint="a",
             new_fingerprint="b",
-            origin=Place(index=4),
-            place=Place(index=5, stitch=7),
-            corrections=(Correction(stretch=0, rounds=9, rounds_per_10cm=33.5),),
+            origin=Position(index=4),
+            place=Position(index=5, stitch=7),
+            corrections=(LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=33.5),),
             changes=(
                 Change(
                     kind="added",
@@ -86,14 +97,14 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             at=AT,
             old_fingerprint="a",
             new_fingerprint="b",
-            origin=Place(index=4),
-            place=Place(index=5, stitch=7),
+            origin=Position(index=4),
+            place=Position(index=5, stitch=7),
             corrections=(),
             changes=(),
             have=20,
             want=20,
             respacings=(Respacing(index=3, section="yoke", before=8, after=9, places=(4,)),),
-            lifelines=(Place(index=3),),
+            lifelines=(Position(index=3),),
             answer=2,
         ),
     ),
@@ -110,15 +121,15 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             question=Question(
                 new_fingerprint="b",
                 choices=(
-                    Choice(
+                    PlaceChoice(
                         index=5, stitch=7, section="yoke", number=4, flat=False, label=None, have=20, want=21
                     ),
-                    Choice(
+                    PlaceChoice(
                         index=2, stitch=0, section="yoke", number=1, flat=False, label="Inc", have=19,
                         want=19, rounds_back=3, stitches_back=7,
                     ),
                 ),
-                adapted=Adapted(lifelines=(Place(index=2),)),
+                adapted=Adapted(lifelines=(Position(index=2),)),
             ),
             changes=(),
         ),
@@ -127,31 +138,31 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "advanced",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18}',
-        events.Advanced(at=AT, origin=Place(index=4, stitch=2), place=Place(index=5), stitches=18),
+        events.Advanced(at=AT, origin=Position(index=4, stitch=2), place=Position(index=5), stitches=18),
     ),
     (
         "returned",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":3,"stitch":12}}',
-        events.Returned(at=AT, origin=Place(index=4), place=Place(index=3, stitch=12)),
+        events.Returned(at=AT, origin=Position(index=4), place=Position(index=3, stitch=12)),
     ),
     (
         "placed",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":4,"stitch":84}}',
-        events.Placed(at=AT, origin=Place(index=4), place=Place(index=4, stitch=84)),
+        events.Placed(at=AT, origin=Position(index=4), place=Position(index=4, stitch=84)),
     ),
     (
         "jumped",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{}}',
-        events.Jumped(at=AT, origin=Place(index=4), place=Place()),
+        events.Jumped(at=AT, origin=Position(index=4), place=Position()),
     ),
     (
         "jumped",
         3,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":40},"off_path":true}',
-        events.Jumped(at=AT, origin=Place(index=4), place=Place(index=40), off_path=True),
+        events.Jumped(at=AT, origin=Position(index=4), place=Position(index=40), off_path=True),
     ),
     (
         "advanced",
@@ -159,14 +170,14 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18,'
         '"work":"rib"}',
         events.Advanced(
-            at=AT, origin=Place(index=4, stitch=2), place=Place(index=5), stitches=18, work="rib"
+            at=AT, origin=Position(index=4, stitch=2), place=Position(index=5), stitches=18, work="rib"
         ),
     ),
     (
         "returned",
         2,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":3,"stitch":12},"stitches":20}',
-        events.Returned(at=AT, origin=Place(index=4), place=Place(index=3, stitch=12), stitches=20),
+        events.Returned(at=AT, origin=Position(index=4), place=Position(index=3, stitch=12), stitches=20),
     ),
     (
         "placed",
@@ -174,14 +185,14 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{"index":4,"stitch":84},"stitches":84,'
         '"work":"colourwork"}',
         events.Placed(
-            at=AT, origin=Place(index=4), place=Place(index=4, stitch=84), stitches=84, work="colourwork"
+            at=AT, origin=Position(index=4), place=Position(index=4, stitch=84), stitches=84, work="colourwork"
         ),
     ),
     (
         "jumped",
         2,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{},"stitches":700}',
-        events.Jumped(at=AT, origin=Place(index=4), place=Place(), stitches=700),
+        events.Jumped(at=AT, origin=Position(index=4), place=Position(), stitches=700),
     ),
     (
         "stride-set",
@@ -193,7 +204,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "counted",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246}',
-        events.Counted(at=AT, place=Place(index=4), stitches=245, expected=246, expected_end=246),
+        events.Counted(at=AT, place=Position(index=4), stitches=245, expected=246, expected_end=246),
     ),
     (
         "measured",
@@ -203,7 +214,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         '"correction":{"stretch":1,"rounds":84,"rounds_per_10cm":26.2}}',
         events.Measured(
             at=AT,
-            place=Place(index=60),
+            place=Position(index=60),
             length_mm=190.5,
             section="body",
             rounds_worked=50,
@@ -211,20 +222,20 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             rounds_left=34,
             target_mm=320.0,
             planned_per_10cm=30.0,
-            correction=Correction(stretch=1, rounds=84, rounds_per_10cm=26.2),
+            correction=LengthCorrection(stretch=1, rounds=84, rounds_per_10cm=26.2),
         ),
     ),
     (
         "weighed",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"yarn":"A","grams":42.5}',
-        events.Weighed(at=AT, place=Place(index=4), yarn="A", grams=42.5),
+        events.Weighed(at=AT, place=Position(index=4), yarn="A", grams=42.5),
     ),
     (
         "noted",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"text":"tight \\u2014 cuff"}',
-        events.Noted(at=AT, place=Place(index=4), text="tight — cuff"),
+        events.Noted(at=AT, place=Position(index=4), text="tight — cuff"),
     ),
     ("undone", 1, '{"at":"2025-03-03T20:15:00+01:00","seq":17}', events.Undone(at=AT, seq=17)),
     ("fell-asleep", 1, '{"at":"2025-03-03T20:15:00+01:00"}', events.FellAsleep(at=AT)),
@@ -233,7 +244,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "closed",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4,"stitch":2}}',
-        events.Closed(at=AT, place=Place(index=4, stitch=2)),
+        events.Closed(at=AT, place=Position(index=4, stitch=2)),
     ),
     (
         "searched",
@@ -245,7 +256,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "observed",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"sight":{"seen":"left","number":-11},"index":3}',
-        events.Observed(at=AT, place=Place(index=4), sight=Sight(seen=Seen.LEFT, number=-11), index=3),
+        events.Observed(at=AT, place=Position(index=4), sight=Sight(seen=Seen.LEFT, number=-11), index=3),
     ),
     (
         "remedied",
@@ -254,8 +265,8 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         '"difference":-1,"stitches":3,"minutes":0.1,"mend":{"index":4,"stitch":37,"change":1}}',
         events.Remedied(
             at=AT,
-            origin=Place(index=4),
-            place=Place(index=4),
+            origin=Position(index=4),
+            place=Position(index=4),
             remedy="plain",
             difference=-1,
             stitches=3,
@@ -267,7 +278,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "tinked",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":9},"place":{"index":4},"stitches":9}',
-        events.Tinked(at=AT, origin=Place(index=4, stitch=9), place=Place(index=4), stitches=9),
+        events.Tinked(at=AT, origin=Position(index=4, stitch=9), place=Position(index=4), stitches=9),
     ),
     (
         "respaced",
@@ -276,8 +287,8 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         '"planned":2,"respacing":{"index":4,"section":"yoke","before":20,"after":23,"places":[3,7,14]}}',
         events.Respaced(
             at=AT,
-            origin=Place(index=4, stitch=9),
-            place=Place(index=4, stitch=8),
+            origin=Position(index=4, stitch=9),
+            place=Position(index=4, stitch=8),
             made=1,
             planned=2,
             respacing=Respacing(index=4, section="yoke", before=20, after=23, places=(3, 7, 14)),
@@ -287,7 +298,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "lifeline-laid",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4}}',
-        events.LifelineLaid(at=AT, place=Place(index=4)),
+        events.LifelineLaid(at=AT, place=Position(index=4)),
     ),
     (
         "asking-set",

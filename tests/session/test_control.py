@@ -1,13 +1,13 @@
 from __future__ import annotations
 
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import check, opened
 
 
 def _at(index: int) -> Session:
-    return Session(final_increase(), State(seq=1, knitting=Knitting(place=Place(index=index))))
+    return Session(final_increase(), State(seq=1, knitting=Knitting(place=Position(index=index))))
 
 
 def test_undo_and_redo_say_what_and_where() -> None:

@@ -9,7 +9,7 @@ from stepper.session.diagnosis import Likely, diagnose, questions, shows
 from stepper.session.events import Counted
 from stepper.session.evolve import evolve
 from stepper.session.foretelling import Cause
-from stepper.session.state import Answer, Fault, Knitting, Place, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made
@@ -40,9 +40,9 @@ def test_a_loop_tells_a_dropped_stitch_from_an_increase_left_out() -> None:
     """The same count, two causes; what hangs below the needles decides."""
     garment = final_increase()
     state = State(
-        knitting=Knitting(place=Place(index=4), verified=Verified(place=Place(index=3), stitches=225))
+        knitting=Knitting(place=Position(index=4), verified=Verified(place=Position(index=3), stitches=225))
     )
-    counted = Counted(at="", place=Place(index=4), stitches=245, expected=246, expected_end=246)
+    counted = Counted(at="", place=Position(index=4), stitches=245, expected=246, expected_end=246)
     fault = evolve(state, counted).knitting.fault
     assert fault is not None
 
@@ -55,9 +55,9 @@ def test_what_is_seen_in_one_round_says_nothing_of_another() -> None:
     """The changes of the round asked about are right, so it was one of the round before."""
     garment = made(("yoke", ["co80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100"]))
     state = State(
-        knitting=Knitting(place=Place(index=4), verified=Verified(place=Place(index=1), stitches=80))
+        knitting=Knitting(place=Position(index=4), verified=Verified(place=Position(index=1), stitches=80))
     )
-    right = Fault(place=Place(index=4), difference=-1, sights=(Sight(seen=Seen.CHANGES, number=0, index=3),))
+    right = Fault(place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.CHANGES, number=0, index=3),))
     found = [each for each in diagnose(garment, state, right) if each.cause is Cause.LEFT_OUT]
 
     assert [each.index for each in found] == [1]
@@ -68,10 +68,10 @@ def test_a_missing_increase_makes_its_section_run_on() -> None:
     dropped beside it, without a look."""
     garment = made(("yoke", ["co80", "(k8 m1)x10", "k90"]))
     state = State(
-        knitting=Knitting(place=Place(index=2), verified=Verified(place=Place(index=1), stitches=80))
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80))
     )
-    run_on = Fault(place=Place(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=17),))
-    short = Fault(place=Place(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=8),))
+    run_on = Fault(place=Position(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=17),))
+    short = Fault(place=Position(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=8),))
 
     assert {each.cause for each in diagnose(garment, state, run_on)} == {Cause.LEFT_OUT}
     dropped = diagnose(garment, state, short)
@@ -86,10 +86,10 @@ def test_a_question_tells_the_likeliest_two_apart() -> None:
         return Likely(cause=cause, index=3, code="", odds=0.5, known=(), changes=changes)
 
     two = (likely(Cause.LEFT_OUT, -1), likely(Cause.DROPPED, 0))
-    asked = questions(Fault(place=Place(index=4), difference=-1), two)
+    asked = questions(Fault(place=Position(index=4), difference=-1), two)
     assert asked == (Seen.LOOP, 3)
     assert shows(two[0], *asked) != shows(two[1], *asked)
-    looked = Fault(place=Place(index=4), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
+    looked = Fault(place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
     assert questions(looked, two) == (Seen.CHANGES, 3)
     assert questions(looked, two[:1]) is None
     assert questions(looked, ()) is None
@@ -98,6 +98,6 @@ def test_a_question_tells_the_likeliest_two_apart() -> None:
 def test_what_no_single_fault_explains_has_no_cause() -> None:
     """Nothing is made up."""
     garment = final_increase()
-    fault = Fault(place=Place(index=4), difference=17)
+    fault = Fault(place=Position(index=4), difference=17)
 
-    assert diagnose(garment, State(knitting=Knitting(place=Place(index=4))), fault) == ()
+    assert diagnose(garment, State(knitting=Knitting(place=Position(index=4))), fault) == ()

@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.plan.lengthen import Correction
+from stepper.plan.lengthen import LengthCorrection
 from stepper.session.events import (
     Advanced,
     Closed,
@@ -19,14 +19,14 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.state import UNDO_DEPTH, Place, State, Verified
+from stepper.session.state import UNDO_DEPTH, Position, State, Verified
 from stepper.session.steps import By
 from tests.playbook import AT
 from tests.session.samples import EVENTS
 
 
 def _step(index: int) -> Event:
-    return Advanced(at=AT, origin=Place(index=index), place=Place(index=index + 1), stitches=20)
+    return Advanced(at=AT, origin=Position(index=index), place=Position(index=index + 1), stitches=20)
 
 
 @given(st.lists(EVENTS, max_size=60))
@@ -79,11 +79,11 @@ def test_only_the_last_hundred_can_be_taken_back() -> None:
 
 def test_a_right_count_is_remembered_and_a_wrong_one_is_not() -> None:
     """The last place known to be right is where a search for a fault begins."""
-    right = Counted(at=AT, place=Place(index=3), stitches=20, expected=20, expected_end=24)
-    wrong = Counted(at=AT, place=Place(index=4), stitches=19, expected=20, expected_end=24)
+    right = Counted(at=AT, place=Position(index=3), stitches=20, expected=20, expected_end=24)
+    wrong = Counted(at=AT, place=Position(index=4), stitches=19, expected=20, expected_end=24)
 
     assert evolve_all(State(), [right, wrong]).knitting.verified == Verified(
-        place=Place(index=3), stitches=20
+        place=Position(index=3), stitches=20
     )
 
 
@@ -91,8 +91,8 @@ def test_a_second_measurement_takes_the_place_of_the_first() -> None:
     """One stretch has one length, the one measured last."""
 
     def measured(stretch: int, rounds: int) -> Event:
-        correction = Correction(stretch=stretch, rounds=rounds, rounds_per_10cm=30.0)
-        return Measured(at=AT, place=Place(), length_mm=100.0, section="body", correction=correction)
+        correction = LengthCorrection(stretch=stretch, rounds=rounds, rounds_per_10cm=30.0)
+        return Measured(at=AT, place=Position(), length_mm=100.0, section="body", correction=correction)
 
     state = evolve_all(State(), [measured(1, 9), measured(0, 5), measured(1, 11)])
 
@@ -101,7 +101,7 @@ def test_a_second_measurement_takes_the_place_of_the_first() -> None:
 
 def test_notes_move_nothing_but_can_be_taken_back() -> None:
     """A note is the last thing when it is the last thing."""
-    state = evolve_all(State(), [_step(0), Noted(at=AT, place=Place(index=1), text="tight")])
+    state = evolve_all(State(), [_step(0), Noted(at=AT, place=Position(index=1), text="tight")])
 
     assert state.place.index == 1
     assert evolve(state, Undone(at=AT, seq=2)).place.index == 1
@@ -109,7 +109,7 @@ def test_notes_move_nothing_but_can_be_taken_back() -> None:
 
 def test_a_new_sitting_is_awake_and_open() -> None:
     """Ears closed last night are open tonight."""
-    state = evolve_all(State(), [FellAsleep(at=AT), Closed(at=AT, place=Place())])
+    state = evolve_all(State(), [FellAsleep(at=AT), Closed(at=AT, place=Position())])
     assert (state.asleep, state.closed) == (True, True)
 
     again = evolve(state, Opened(at=AT, fingerprint="f"))
@@ -124,8 +124,8 @@ def test_a_changed_plan_ends_what_can_be_taken_back() -> None:
         at=AT,
         old_fingerprint="a",
         new_fingerprint="b",
-        origin=Place(index=2),
-        place=Place(index=4, stitch=3),
+        origin=Position(index=2),
+        place=Position(index=4, stitch=3),
         corrections=(),
         changes=(),
         have=20,
@@ -134,7 +134,7 @@ def test_a_changed_plan_ends_what_can_be_taken_back() -> None:
 
     state = evolve_all(State(), [_step(0), _step(1), changed])
 
-    assert (state.place, state.undo, state.redo) == (Place(index=4, stitch=3), (), ())
+    assert (state.place, state.undo, state.redo) == (Position(index=4, stitch=3), (), ())
     assert state.fingerprint == "b"
 
 

@@ -22,7 +22,7 @@ from stepper.session.events import (
 )
 from stepper.session.evolve import evolve_all
 from stepper.session.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learned
-from stepper.session.state import Day, Done, Place, State, Worked
+from stepper.session.state import Day, Done, Position, State, TimedStep
 from tests.session.samples import EVENTS
 
 EIGHT = datetime(2026, 3, 3, 20, 0, tzinfo=timezone(timedelta(hours=1)))
@@ -40,7 +40,7 @@ def opened(minutes: float) -> Opened:
 
 def row(minutes: float, index: int, stitches: int = 200, work: str = "plain") -> Advanced:
     """Finish a round."""
-    origin, place = Place(index=index), Place(index=index + 1)
+    origin, place = Position(index=index), Position(index=index + 1)
     return Advanced(at=at(minutes), origin=origin, place=place, stitches=stitches, work=work)
 
 
@@ -63,14 +63,14 @@ def test_a_step_is_timed_from_the_beginning_of_its_stitches() -> None:
 
 def test_a_count_between_rounds_is_no_knitting_time() -> None:
     """Counting 200 stitches takes minutes and makes none."""
-    count = Counted(at=at(10), place=Place(index=1), stitches=200, expected=200, expected_end=200)
+    count = Counted(at=at(10), place=Position(index=1), stitches=200, expected=200, expected_end=200)
     assert folded(opened(0), row(7, 0), count, row(17, 1)).worked[-1].seconds == 420
 
 
 def test_steps_told_in_one_go_are_one() -> None:
     """Three rounds knitted in twenty minutes and told at the end are three rounds in twenty minutes."""
     state = folded(opened(0), row(20, 0), row(20.02, 1), row(20.04, 2))
-    assert state.worked == (Worked(stitches=600, seconds=pytest.approx(1202.4), work="plain"),)
+    assert state.worked == (TimedStep(stitches=600, seconds=pytest.approx(1202.4), work="plain"),)
 
 
 def test_catching_up_teaches_nothing() -> None:
@@ -95,9 +95,9 @@ def test_midnight_belongs_to_the_evening_before() -> None:
 def test_days_hold_what_the_garment_gained() -> None:
     """Ripped stitches come off, undone steps too, and done again count again."""
     assert folded(opened(0), row(7, 0), row(14, 1)).days == (day(400),)
-    back = Returned(at=at(15), origin=Place(index=2), place=Place(index=1), stitches=200)
+    back = Returned(at=at(15), origin=Position(index=2), place=Position(index=1), stitches=200)
     assert folded(opened(0), row(7, 0), row(14, 1), back).days == (day(200),)
-    tinked = Tinked(at=at(15), origin=Place(index=2), place=Place(index=1, stitch=170), stitches=30)
+    tinked = Tinked(at=at(15), origin=Position(index=2), place=Position(index=1, stitch=170), stitches=30)
     assert folded(opened(0), row(7, 0), row(14, 1), tinked).days == (day(370),)
     undone = folded(opened(0), row(7, 0), row(14, 1), Undone(at=at(15), seq=3))
     assert undone.days == (day(200),)
@@ -113,23 +113,23 @@ def day(stitches: int, work: str = "plain") -> Day:
 def test_a_jump_ahead_is_not_knitted_tonight() -> None:
     """Who begins with the program at the armhole has not knitted the body in one evening; a jump back is
     ripped out."""
-    ahead = Jumped(at=at(1), origin=Place(), place=Place(index=90))
+    ahead = Jumped(at=at(1), origin=Position(), place=Position(index=90))
     assert folded(opened(0), ahead).days == ()
-    back = Jumped(at=at(20), origin=Place(index=2), place=Place(), stitches=400)
+    back = Jumped(at=at(20), origin=Position(index=2), place=Position(), stitches=400)
     assert folded(opened(0), row(7, 0), row(14, 1), back).days == (Day(date="2026-03-03"),)
 
 
 def test_the_place_told_in_the_round_counts() -> None:
     """ "Stitch 84" tells of 84 stitches."""
-    place = Placed(at=at(3), origin=Place(), place=Place(stitch=84), stitches=84, work="rib")
+    place = Placed(at=at(3), origin=Position(), place=Position(stitch=84), stitches=84, work="rib")
     state = folded(opened(0), place)
     assert state.days == (day(84, "rib"),)
-    assert state.worked == (Worked(stitches=84, seconds=180, work="rib"),)
+    assert state.worked == (TimedStep(stitches=84, seconds=180, work="rib"),)
 
 
 def test_what_is_ripped_of_another_kind_leaves_no_day_below_nothing() -> None:
     """The rib comes off with the plain rounds."""
-    tinked = Tinked(at=at(30), origin=Place(index=2), place=Place(), stitches=300)
+    tinked = Tinked(at=at(30), origin=Position(index=2), place=Position(), stitches=300)
     state = folded(opened(0), row(7, 0, 200, "rib"), row(14, 1, 180), tinked)
     assert sum(each.stitches for each in state.days[-1].done) == 80
     assert all(each.stitches > 0 for each in state.days[-1].done)
@@ -159,7 +159,7 @@ def test_a_long_round_is_no_rest() -> None:
 
 def test_closing_and_opening_again_at_once_is_no_rest() -> None:
     """The lid of the laptop does not rest the hands; an hour does."""
-    before = [opened(0), *evening(0, 45), Closed(at=at(45), place=Place(index=6))]
+    before = [opened(0), *evening(0, 45), Closed(at=at(45), place=Position(index=6))]
     assert folded(*before, opened(46), row(53, 6)).rest_told
     assert not folded(*before, opened(105), row(112, 6)).rest_told
 

@@ -11,7 +11,7 @@ from stepper.session.cues import Cue, Enough, GoTo, Length, Listen, Redo, Undo, 
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import replay
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT, opened, tell
 from tests.session.any_cue import CUES
@@ -220,4 +220,4 @@ def test_a_file_whose_past_cannot_be_read_is_not_passed_over() -> None:
 
 
 def _at(state: State, index: int) -> State:
-    return replace(state, knitting=replace(state.knitting, place=Place(index=index)))
+    return replace(state, knitting=replace(state.knitting, place=Position(index=index)))

@@ -10,7 +10,7 @@ from stepper.session.cues import Cue, Undo
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.replay import replay
-from stepper.session.state import Knitting, Place, State, Verified
+from stepper.session.state import Knitting, Position, State, Verified
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
 
@@ -37,8 +37,8 @@ MARKED = plan(
 
 
 def _at(index: int, stitch: int = 0) -> Session:
-    verified = Verified(place=Place(index=1), stitches=80)
-    knitting = Knitting(place=Place(index=index, stitch=stitch), verified=verified)
+    verified = Verified(place=Position(index=1), stitches=80)
+    knitting = Knitting(place=Position(index=index, stitch=stitch), verified=verified)
     return Session(MARKED, State(seq=1, knitting=knitting))
 
 
@@ -87,7 +87,7 @@ def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
     session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 3")
 
-    assert session.state.place == Place(index=1, stitch=40)
+    assert session.state.place == Position(index=1, stitch=40)
     assert session.state.knitting.fault is None
 
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.session.cues import Back, Next
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened
@@ -16,7 +16,7 @@ from tests.playbook import AT, after, check, opened
 
 def _at(index: int, stitch: int = 0, by: By = By.ROUND) -> Session:
     return Session(
-        final_increase(), State(seq=1, knitting=Knitting(place=Place(index=index, stitch=stitch), by=by))
+        final_increase(), State(seq=1, knitting=Knitting(place=Position(index=index, stitch=stitch), by=by))
     )
 
 
@@ -61,7 +61,7 @@ def test_back_from_the_end_of_the_garment_works() -> None:
     """The last round is never out of reach."""
     session = after(_at(len(final_increase().rounds)), "go back")
 
-    assert session.state.place == Place(index=22)
+    assert session.state.place == Position(index=22)
 
 
 def test_there_is_nothing_before_the_beginning() -> None:
@@ -96,7 +96,7 @@ def test_next_alone_knits_the_whole_garment(by: By) -> None:
         worked += considered.events[0].stitches  # type: ignore[attr-defined] # an Advanced
         session.adopt(considered)
 
-    assert session.state.place == Place(index=23)
+    assert session.state.place == Position(index=23)
     assert worked == sum(round_.progress for round_ in session.plan.rounds)
 
 

@@ -10,7 +10,7 @@ import pytest
 from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.plan.model import Plan
 from stepper.session.outlook import USUAL_WEEK_MIN, outlook, paces_of, work_left
-from stepper.session.state import Day, Done, Knitting, Place, State, Worked
+from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
 from tests.session.knitters import FIRST_DAY, TEMPERAMENTS, Days, Knitter, rounds_of
 
@@ -86,7 +86,7 @@ def test_a_week_in_a_knitter_is_known_by_her_own_pace() -> None:
 def test_before_anything_is_known_a_usual_week_stands_in_and_is_said_to() -> None:
     """An hour on five of seven evenings at the usual pace (an assumption of this project; arithmetic)."""
     seen = outlook(PULLOVER, State(), AT)
-    minutes = sum(count / USUAL_PER_MINUTE[kind] for kind, count in work_left(PULLOVER, Place()).items())
+    minutes = sum(count / USUAL_PER_MINUTE[kind] for kind, count in work_left(PULLOVER, Position()).items())
     assert not seen.paces.measured
     assert seen.assumed_days == 7
     assert seen.seconds_left == pytest.approx(60 * minutes)
@@ -118,7 +118,7 @@ def test_an_evening_half_over_says_nothing_of_a_whole_one() -> None:
     )
     today = Day(date="2026-03-01", done=(Done(work="plain", stitches=300),))
     before = outlook(PULLOVER, State(days=week), AT)
-    place = Knitting(place=Place(index=80, stitch=60))
+    place = Knitting(place=Position(index=80, stitch=60))
     after = outlook(PULLOVER, State(days=(*week, today), knitting=place), AT)
     assert before.likely == before.early == before.late
     assert after.likely == after.early == after.late
@@ -142,22 +142,22 @@ def test_a_day_that_has_passed_asks_nothing_of_an_evening(finish_by: str, evenin
 
 def test_a_film_brings_what_two_hours_bring() -> None:
     """At 40 stitches a minute two hours are 4800 stitches: 40 plain rounds of 120 (arithmetic)."""
-    worked = tuple(Worked(stitches=120, seconds=180, work="plain") for _ in range(40))
-    seen = outlook(PULLOVER, State(worked=worked, knitting=Knitting(place=Place(index=70))), AT)
+    worked = tuple(TimedStep(stitches=120, seconds=180, work="plain") for _ in range(40))
+    seen = outlook(PULLOVER, State(worked=worked, knitting=Knitting(place=Position(index=70))), AT)
     assert seen.film_rounds == 40
-    assert seen.film_to == Place(index=110)
+    assert seen.film_to == Position(index=110)
 
 
 def test_a_film_may_outlast_the_garment() -> None:
     """At the last round it ends with the garment."""
     last = len(PULLOVER.rounds) - 1
-    seen = outlook(PULLOVER, State(knitting=Knitting(place=Place(index=last))), AT)
-    assert (seen.film_rounds, seen.film_to) == (1, Place(index=last + 1))
+    seen = outlook(PULLOVER, State(knitting=Knitting(place=Position(index=last))), AT)
+    assert (seen.film_rounds, seen.film_to) == (1, Position(index=last + 1))
 
 
 def test_nothing_left_needs_no_day() -> None:
     """A finished garment is not foretold."""
-    seen = outlook(PULLOVER, State(knitting=Knitting(place=Place(index=272))), AT)
+    seen = outlook(PULLOVER, State(knitting=Knitting(place=Position(index=272))), AT)
     assert (seen.seconds_left, seen.likely, seen.film_rounds) == (0, None, 0)
 
 

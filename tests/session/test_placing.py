@@ -8,7 +8,7 @@ from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
 from stepper.session.placing import first_say
 from stepper.session.replay import replay
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from tests.plans import plan
 from tests.playbook import AT, check, opened, tell
 from tests.session.test_machine import MemoryJournal
@@ -44,7 +44,7 @@ def test_where_to_go_on_is_asked_and_nothing_moves_before_the_answer() -> None:
         "Where do you go on? 1: Yoke, round 3; you have 21 stitches and it wants 22. "
         "2: Yoke, round 2; 20 stitches, as it wants; take back 1 round. Say: take number 1."
     )
-    assert (session.state.place, session.plan, session.state.fingerprint) == (Place(index=4), OLD, "first")
+    assert (session.state.place, session.plan, session.state.fingerprint) == (Position(index=4), OLD, "first")
 
 
 @pytest.mark.parametrize(
@@ -100,7 +100,7 @@ def test_the_question_and_the_answer_are_kept_and_replayed() -> None:
 
     assert isinstance(answer.events[0], PlanChanged)
     assert replay(journal.kept) == session.state
-    assert session.state.place == Place(index=4)
+    assert session.state.place == Position(index=4)
 
 
 def test_a_question_ends_where_the_file_is_put_back() -> None:
@@ -150,5 +150,5 @@ def test_a_pattern_that_is_sure_asks_nothing() -> None:
 
     session.adopt(session.consider_plan(longer, AT, "third"))
 
-    assert (session.state.place, session.state.question) == (Place(index=4), None)
+    assert (session.state.place, session.state.question) == (Position(index=4), None)
     assert State().question is None

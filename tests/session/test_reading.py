@@ -12,7 +12,7 @@ from stepper.session import cues
 from stepper.session.effects import BeatIn
 from stepper.session.machine import Session
 from stepper.session.reading import SHORTEST_S, runs
-from stepper.session.state import Place, Reading, State, Worked
+from stepper.session.state import Position, ReadingAlong, State, TimedStep
 from tests.plans import phrase, plan
 from tests.playbook import AT, check, opened
 
@@ -63,16 +63,16 @@ def test_a_round_is_read_run_by_run_with_markers_and_repeats_named_and_stops_bef
         "Knit four.",
         "End of round 2: 16 stitches. Say next step when it is right.",
     ]
-    assert session.state.place == Place(index=1, stitch=12)
+    assert session.state.place == Position(index=1, stitch=12)
     assert session.state.reading is None
     _say(session, cues.Next())
-    assert session.state.place == Place(index=2)
+    assert session.state.place == Position(index=2)
 
 
 def test_the_time_for_a_run_is_her_pace() -> None:
     """At 20 stitches a minute four stitches take 12 s: 4 x 60 / 20."""
-    steps = tuple(Worked(stitches=100, seconds=300.0) for _ in range(3))
-    session = _at_lace(worked=steps, knitting=replace(opened(_plan()).state.knitting, place=Place(index=1, stitch=12)))
+    steps = tuple(TimedStep(stitches=100, seconds=300.0) for _ in range(3))
+    session = _at_lace(worked=steps, knitting=replace(opened(_plan()).state.knitting, place=Position(index=1, stitch=12)))
     _, beat = _say(session, cues.ReadAlong())
     assert beat is not None
     assert beat.seconds == pytest.approx(12.0)
@@ -80,7 +80,7 @@ def test_the_time_for_a_run_is_her_pace() -> None:
 
 def test_slower_and_faster_correct_the_pace_and_come_back_to_it() -> None:
     """One step slower and one faster is the pace from before; the shortest time is that of saying it."""
-    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Place(index=1)))
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
     _, first = _say(session, cues.ReadAlong())
     lines, slower = _say(session, cues.Slower())
     assert lines == ["Slower."]
@@ -99,12 +99,12 @@ def test_slower_and_faster_correct_the_pace_and_come_back_to_it() -> None:
 
 def test_hold_waits_and_go_on_goes_on_where_it_was() -> None:
     """The telephone rings: nothing moves until she says so, and a beat that was under way is out of date."""
-    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Place(index=1)))
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
     _, beat = _say(session, cues.ReadAlong())
-    assert _say(session, cues.Hold()) == (["Waiting. Say: go on."], None)
+    assert _say(session, cues.PauseReading()) == (["Waiting. Say: go on."], None)
     assert beat is not None
     assert _say(session, cues.Beat(seq=beat.seq)) == ([], None)
-    assert session.state.place == Place(index=1)
+    assert session.state.place == Position(index=1)
     lines, beat = _say(session, cues.GoOn())
     assert lines == ["Repeat 1 of 3: knit two."]
     assert beat is not None
@@ -112,7 +112,7 @@ def test_hold_waits_and_go_on_goes_on_where_it_was() -> None:
 
 def test_a_question_in_between_does_not_disturb_and_a_correction_is_followed() -> None:
     """Asking where she is leaves the beat in force; a place she sets is read on from."""
-    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Place(index=1)))
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
     _, beat = _say(session, cues.ReadAlong())
     assert _say(session, cues.Where())[1] is None
     assert beat is not None
@@ -124,12 +124,12 @@ def test_a_question_in_between_does_not_disturb_and_a_correction_is_followed() -
 
 def test_next_while_reading_is_the_next_run_and_undo_holds() -> None:
     """Who is ahead of the voice pulls it along; what is taken back makes it wait."""
-    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Place(index=1)))
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
     _say(session, cues.ReadAlong())
     assert _say(session, cues.Next())[0] == ["Yarn over."]
     _say(session, cues.Undo())
-    assert session.state.place == Place(index=1)
-    assert session.state.reading == Reading(index=1, held=True)
+    assert session.state.place == Position(index=1)
+    assert session.state.reading == ReadingAlong(index=1, held=True)
 
 
 def test_read_along_in_a_playbook() -> None:
@@ -159,7 +159,7 @@ def test_read_along_in_a_playbook() -> None:
 def test_leaving_the_round_or_the_sitting_ends_it() -> None:
     """Nothing goes on by itself that she has left."""
     for leave in (cues.GoTo(round_number=3), cues.Wait(), cues.Enough()):
-        session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Place(index=1)))
+        session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
         _, beat = _say(session, cues.ReadAlong())
         _say(session, leave)
         assert session.state.reading is None

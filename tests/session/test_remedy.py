@@ -13,7 +13,7 @@ from stepper.session.fault import search
 from stepper.session.landmarks import sections_at
 from stepper.session.mending import inquire
 from stepper.session.remedy import Remedy, must_be_exact, remedies, tolerant
-from stepper.session.state import Answer, Fault, Knitting, Place, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
 from tests import fabric, hunt
 from tests.hunt import Trial
 from tests.plans import final_increase, plan
@@ -26,10 +26,10 @@ def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:
     return remedies(garment, state.knitting, fault, search(garment, state, fault), causes)
 
 
-def after(round_: Round, lifelines: tuple[Place, ...] = ()) -> State:
+def after(round_: Round, lifelines: tuple[Position, ...] = ()) -> State:
     """Stand at the end of a round that was right three rounds before."""
-    verified = Verified(place=Place(index=max(0, round_.index - 3)), stitches=1)
-    place = Place(index=round_.index + 1)
+    verified = Verified(place=Position(index=max(0, round_.index - 3)), stitches=1)
+    place = Position(index=round_.index + 1)
     return State(knitting=Knitting(place=place, verified=verified, lifelines=lifelines))
 
 
@@ -61,7 +61,7 @@ def carried_out(trial: Trial, number: int, photographs: list[fabric.Knitting]) -
         assert knitting.count == trial.session.plan.rounds[way.mend.index].after
 
 
-def _taken_back(trial: Trial, place: Place, garment: Plan, photographs: list[fabric.Knitting]) -> None:
+def _taken_back(trial: Trial, place: Position, garment: Plan, photographs: list[fabric.Knitting]) -> None:
     """Knit again from a place, without a mistake; what stays on the needle has to be sound."""
     assert place.index <= trial.index
     knitting = photographs[place.index].copy()
@@ -109,7 +109,7 @@ def test_the_cheapest_comes_first() -> None:
 
 
 def _off(index: int, difference: int) -> Fault:
-    return Fault(place=Place(index=index), difference=difference)
+    return Fault(place=Position(index=index), difference=difference)
 
 
 def test_nothing_is_worked_over_a_chart_that_no_longer_divides() -> None:
@@ -119,7 +119,7 @@ def test_nothing_is_worked_over_a_chart_that_no_longer_divides() -> None:
 
     assert "plain" not in kinds
     assert "rip" in kinds
-    assert must_be_exact(garment, Place(index=4)) == 4
+    assert must_be_exact(garment, Position(index=4)) == 4
 
 
 def test_the_shaping_takes_up_what_is_off() -> None:
@@ -137,8 +137,8 @@ def test_a_whole_repeat_is_gone_on_with() -> None:
     """A repeat of the chart too many divides: the chart is worked once more in each round, and what has to be
     right is the division."""
     garment = final_increase()
-    assert must_be_exact(garment, Place(index=4), 1) == 4
-    assert must_be_exact(garment, Place(index=4), 6) == 7
+    assert must_be_exact(garment, Position(index=4), 1) == 4
+    assert must_be_exact(garment, Position(index=4), 6) == 7
     assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"rip"}
 
 
@@ -147,7 +147,7 @@ def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
     scarf = plan(("scarf", ["co40", *["k40"] * 5, "bo40"]))
     accept = next(way for way in ways(scarf, after(scarf.rounds[3]), _off(4, -1)) if way.kind == "accept")
 
-    assert must_be_exact(scarf, Place(index=4), -1) is None
+    assert must_be_exact(scarf, Position(index=4), -1) is None
     assert accept.mend is not None
     assert accept.mend.index == len(scarf.rounds)
     assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
@@ -156,12 +156,12 @@ def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
 def test_a_lifeline_is_where_ripping_ends() -> None:
     """It holds the stitches, so it is cheaper than the last good count and is taken only where it lies below the fault."""
     garment = final_increase()
-    state = after(garment.rounds[11], lifelines=(Place(index=9),))
-    seen_there = Fault(place=Place(index=12), difference=-1, index=10)
+    state = after(garment.rounds[11], lifelines=(Position(index=9),))
+    seen_there = Fault(place=Position(index=12), difference=-1, index=10)
     rip = next(way for way in ways(garment, state, seen_there) if way.kind == "rip")
 
     assert rip.lifeline
-    assert rip.place == Place(index=9)
+    assert rip.place == Position(index=9)
 
 
 def test_a_rib_is_not_mended_out_of_step() -> None:
@@ -170,7 +170,7 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
 
     assert not tolerant(rib)
     assert tolerant(plain)
-    assert must_be_exact(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Place(index=1), 1) == 1
+    assert must_be_exact(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
 
 
 def test_a_round_of_decreases_alone_is_not_mended_in() -> None:
@@ -185,12 +185,12 @@ def test_in_a_chart_a_known_spot_is_made_good() -> None:
     and its repeats divide again."""
     garment = final_increase()
     state = after(garment.rounds[3])
-    counts = sections_at(garment, Place(index=4))
+    counts = sections_at(garment, Position(index=4))
     assert counts is not None
     answers = tuple(
         Answer(first=at, end=at + 1, stitches=want - (at == 9)) for at, want in enumerate(counts.counts)
     )
-    fault = Fault(place=Place(index=4), difference=-1, answers=answers)
+    fault = Fault(place=Position(index=4), difference=-1, answers=answers)
     accept = next(way for way in ways(garment, state, fault) if way.kind == "accept")
 
     assert accept.mend is not None

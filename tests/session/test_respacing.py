@@ -12,7 +12,7 @@ from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.events import Respaced
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT, check, opened
 
@@ -22,7 +22,7 @@ INDEX = next(round_.index for round_ in GARMENT.rounds if round_.shaping)
 
 def at(stitch: int) -> State:
     """Stand in the round of the increases."""
-    return State(seq=3, knitting=Knitting(place=Place(index=INDEX, stitch=stitch)))
+    return State(seq=3, knitting=Knitting(place=Position(index=INDEX, stitch=stitch)))
 
 
 def test_asked_at_the_beginning_the_whole_round_fits_into_one_breath() -> None:
@@ -117,5 +117,5 @@ def test_the_new_spacing_goes_along_when_the_pattern_changes_before_it() -> None
     spaced = session.plan.rounds[INDEX].shaping
     rounds = (*GARMENT.rounds[:2], GARMENT.rounds[1], *GARMENT.rounds[2:])
     session.adopt(session.consider_plan(replace(GARMENT, rounds=renumbered(rounds)), AT, "new"))
-    assert session.state.place == Place(index=INDEX + 1, stitch=142)
+    assert session.state.place == Position(index=INDEX + 1, stitch=142)
     assert session.plan.rounds[INDEX + 1].shaping == spaced != GARMENT.rounds[INDEX].shaping

@@ -8,7 +8,7 @@ from stepper.session.effects import AskLength, Lead, RestHands, TellFinished, Te
 from stepper.session.machine import Session
 from stepper.session.respond import _ANSWERS, _TOLD, step_at
 from stepper.session.rules import RULES, Mode
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, with_stretch
 from tests.playbook import AT, check, opened, tell
 
@@ -16,7 +16,7 @@ GARMENT = final_increase()
 
 
 def _at(index: int, stitch: int = 0) -> State:
-    return State(seq=5, knitting=Knitting(place=Place(index=index, stitch=stitch)), last_cue_at=AT)
+    return State(seq=5, knitting=Knitting(place=Position(index=index, stitch=stitch)), last_cue_at=AT)
 
 
 def test_every_event_and_every_question_is_answered() -> None:

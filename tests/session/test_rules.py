@@ -5,27 +5,27 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.resuming import Choice
+from stepper.plan.resuming import PlaceChoice
 from stepper.session import cues
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.rules import RULES, Mode, mode_of, welcome_in
-from stepper.session.state import Asking, Knitting, Place, Question, Seen, State
+from stepper.session.state import Asking, Knitting, Position, Question, Seen, State
 from stepper.session.steps import By
 from tests.plans import final_increase
 
 GARMENT = final_increase()
-CHOICE = Choice(index=4, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=9)
+CHOICE = PlaceChoice(index=4, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=9)
 STATES: Mapping[Mode, State] = {
-    Mode.KNITTING: State(seq=9, knitting=Knitting(place=Place(index=4, stitch=7))),
-    Mode.FINISHED: State(seq=9, knitting=Knitting(place=Place(index=len(GARMENT.rounds)))),
+    Mode.KNITTING: State(seq=9, knitting=Knitting(place=Position(index=4, stitch=7))),
+    Mode.FINISHED: State(seq=9, knitting=Knitting(place=Position(index=len(GARMENT.rounds)))),
     Mode.ASKED: State(
         seq=9,
-        knitting=Knitting(place=Place(index=4)),
+        knitting=Knitting(place=Position(index=4)),
         question=Question(new_fingerprint="b", choices=(CHOICE, replace(CHOICE, index=6, number=3))),
     ),
-    Mode.ASLEEP: State(seq=9, knitting=Knitting(place=Place(index=4)), asleep=True),
-    Mode.CLOSED: State(seq=9, knitting=Knitting(place=Place(index=4)), closed=True),
+    Mode.ASLEEP: State(seq=9, knitting=Knitting(place=Position(index=4)), asleep=True),
+    Mode.CLOSED: State(seq=9, knitting=Knitting(place=Position(index=4)), closed=True),
 }
 EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.Count: cues.Count(stitches=246),

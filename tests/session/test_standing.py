@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.session.standing import standing_of
-from stepper.session.state import Knitting, Place, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT
 
@@ -14,7 +14,7 @@ GARMENT = final_increase()
 
 
 def _at(index: int, stitch: int = 0) -> State:
-    return State(seq=5, knitting=Knitting(place=Place(index=index, stitch=stitch)), last_cue_at=AT)
+    return State(seq=5, knitting=Knitting(place=Position(index=index, stitch=stitch)), last_cue_at=AT)
 
 
 def test_the_round_being_worked_is_told_with_its_figures() -> None:

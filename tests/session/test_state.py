@@ -5,7 +5,7 @@ import sys
 from stepper.session.codec import encode_state
 from stepper.session.events import Advanced
 from stepper.session.evolve import evolve
-from stepper.session.state import Place, State
+from stepper.session.state import Position, State
 from stepper.session.steps import By
 from tests.playbook import AT
 
@@ -14,7 +14,7 @@ def test_a_new_garment_begins_at_the_beginning() -> None:
     """Nothing said, nothing knitted: the first stitch of the first round, a round at a time."""
     state = State()
 
-    assert (state.place, state.knitting.by) == (Place(index=0, stitch=0), By.ROUND)
+    assert (state.place, state.knitting.by) == (Position(index=0, stitch=0), By.ROUND)
     assert not state.asleep
     assert not state.closed
 
@@ -24,7 +24,7 @@ def test_a_state_stays_small_however_long_the_garment() -> None:
     state = State()
     for at in range(2000):
         state = evolve(
-            state, Advanced(at=AT, origin=Place(index=at), place=Place(index=at + 1), stitches=200)
+            state, Advanced(at=AT, origin=Position(index=at), place=Position(index=at + 1), stitches=200)
         )
 
     assert len(encode_state(state)) < 20_000

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.commands.loading import load
 from stepper.plan.model import Group, Item, Plan, Run, flatten
-from stepper.session.steps import BREATH, By, Part, part_at, parts, rest_of
+from stepper.session.steps import BREATH, By, StepPart, part_at, parts, rest_of
 from tests.plans import final_increase, phrase, plan
 
 _SAMPLES = Path(__file__).parents[2] / "sample_projects"
@@ -65,7 +65,7 @@ def test_by_round_a_long_repeat_is_read_once_in_parts_and_then_worked_again() ->
 def test_by_round_a_long_repeat_that_is_begun_is_read_out_to_its_end() -> None:
     """Who goes on in the middle of it hears what is left of it; at its beginning how often it is left."""
     again = parts(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4").rounds[1], By.ROUND)[-1]
-    assert rest_of(again, 30) == Part(
+    assert rest_of(again, 30) == StepPart(
         start=30, end=60, items=phrase("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x2"), again=True
     )
     assert not rest_of(again, 31).again
@@ -174,7 +174,7 @@ def test_the_rest_of_a_repeat_keeps_its_repeats() -> None:
 def test_a_breath_is_no_longer_than_four_items(index: int) -> None:
     """Unless one repeat alone is longer, no step of the sample asks more than memory holds."""
 
-    def length(part: Part) -> int:
+    def length(part: StepPart) -> int:
         items = part.items[:-1] if isinstance(part.items[-1], Run) else part.items  # a last plain end is free
         return sum(len(item.items) if isinstance(item, Group) else 1 for item in items)
 

@@ -7,7 +7,7 @@ import pytest
 from stepper.plan.model import Run
 from stepper.session.cues import Count, Next, Tink, Undo
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Place, State, Verified
+from stepper.session.state import Knitting, Position, State, Verified
 from stepper.session.tinking import reverse
 from tests import knitter
 from tests.plans import final_increase, plan
@@ -18,11 +18,11 @@ GARMENT = final_increase()
 
 def test_the_last_stitch_comes_off_first() -> None:
     """She undoes what her hands meet, in that order."""
-    back = reverse(plan(("body", ["co20", "k5 m1 k11 k2tog k2"])), Place(index=1, stitch=19), 5)
+    back = reverse(plan(("body", ["co20", "k5 m1 k11 k2tog k2"])), Position(index=1, stitch=19), 5)
 
     assert back is not None
     assert back.runs == (Run("k", 1, "MC"), Run("k2tog", 1, "MC"), Run("k", 3, "MC"))
-    assert back.place == Place(index=1, stitch=14)
+    assert back.place == Position(index=1, stitch=14)
 
 
 def test_undone_and_worked_again_is_the_same_everywhere() -> None:
@@ -30,7 +30,7 @@ def test_undone_and_worked_again_is_the_same_everywhere() -> None:
     dice = random.Random(3)
     for _ in range(400):
         round_ = dice.choice(GARMENT.rounds[:12])
-        place = Place(index=round_.index, stitch=dice.randrange(round_.progress))
+        place = Position(index=round_.index, stitch=dice.randrange(round_.progress))
         back = reverse(GARMENT, place, dice.randint(1, 300))
         if back is None:
             continue
@@ -44,13 +44,13 @@ def test_undone_and_worked_again_is_the_same_everywhere() -> None:
 
 def test_more_than_was_knitted_cannot_be_undone() -> None:
     """Nothing is there."""
-    assert reverse(GARMENT, Place(index=0, stitch=5), 6) is None
+    assert reverse(GARMENT, Position(index=0, stitch=5), 6) is None
 
 
 def test_undo_gives_the_state_back_exactly() -> None:
     """A tink taken back leaves everything as it was, and stitch by stitch leads to the same place as at
     once."""
-    session = Session(GARMENT, State(knitting=Knitting(place=Place(index=3, stitch=60))))
+    session = Session(GARMENT, State(knitting=Knitting(place=Position(index=3, stitch=60))))
     before = session.state.knitting
     session.adopt(session.consider(Tink(at=AT, stitches=70)))
     at_once = session.state.place
@@ -72,7 +72,7 @@ def test_undone_stitch_by_stitch_the_state_is_exactly_as_before(seed: int) -> No
     still to be counted, not in what is known to be right. Taking the steps back does the same."""
     dice = random.Random(seed)
     garment = final_increase()
-    start = Place(index=dice.randrange(1, 12))
+    start = Position(index=dice.randrange(1, 12))
     verified = Verified(place=start, stitches=garment.rounds[start.index].before)
     knitting = Knitting(place=start, verified=verified, uncounted=dice.randrange(500), covered=900, faults=2)
     session = Session(garment, State(seq=1, knitting=knitting))
@@ -93,7 +93,7 @@ def test_undone_stitch_by_stitch_the_state_is_exactly_as_before(seed: int) -> No
 def test_a_count_taken_back_gives_back_what_was_not_counted() -> None:
     """A slip of the tongue is no fault of hers, and what was not counted is still to be counted."""
     garment = final_increase()
-    knitting = Knitting(place=Place(index=3), uncounted=450, covered=900, faults=2)
+    knitting = Knitting(place=Position(index=3), uncounted=450, covered=900, faults=2)
     session = Session(garment, State(seq=1, knitting=knitting))
     session.adopt(session.consider(Count(at=AT, stitches=224)))
     assert (session.state.knitting.uncounted, session.state.knitting.faults) == (0, 3)

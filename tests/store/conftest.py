@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 import stepper
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 AT = "2025-03-03T20:15:00+01:00"
 
@@ -24,11 +24,11 @@ def path(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def entry() -> Callable[[int], Entry]:
+def entry() -> Callable[[int], JournalEntry]:
     """Make the n-th entry of a made-up session."""
 
-    def make(n: int) -> Entry:
-        return Entry(at=AT, kind="Advanced", body=json.dumps({"n": n, "label": "Zunahmerunde ↗"}), version=1)
+    def make(n: int) -> JournalEntry:
+        return JournalEntry(at=AT, kind="Advanced", body=json.dumps({"n": n, "label": "Zunahmerunde ↗"}), version=1)
 
     return make
 

@@ -21,7 +21,7 @@ from stepper.errors import SurroundingsError
 from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, log_paths
 from stepper.store.reader import JournalReader, open_reader
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 AT = "2025-03-03T20:15:00+01:00"
 PAGE = 4096
@@ -44,10 +44,10 @@ class Original:
         return self.folder / "cuff.journal"
 
 
-def entries(first: int, last: int) -> list[Entry]:
+def entries(first: int, last: int) -> list[JournalEntry]:
     """Make entries of the size that a session writes."""
     return [
-        Entry(at=AT, kind="advanced", version=2, body=json.dumps({"n": n, "label": f"Zunahme {n} ↗", "x": "y" * 40}))
+        JournalEntry(at=AT, kind="advanced", version=2, body=json.dumps({"n": n, "label": f"Zunahme {n} ↗", "x": "y" * 40}))
         for n in range(first, last + 1)
     ]
 

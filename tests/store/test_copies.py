@@ -10,9 +10,9 @@ import pytest
 
 from stepper.store.copies import COPY_EVERY, DAYS_KEPT, NEWEST_KEPT, Copies, kept
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 
 
 def knit(path: Path, entry: MakeEntry, first: int, last: int) -> None:

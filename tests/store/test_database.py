@@ -18,10 +18,10 @@ import pytest
 
 from stepper.store.database import connect, keep_all_in_one_file, transaction
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 
 needs_sigkill = pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="this system has no SIGKILL")
 

@@ -10,11 +10,11 @@ from stepper.store.database import connect
 from stepper.store.examination import FIRST_WITH_CHECKSUMS, examine
 from stepper.store.failures import DamagedError, NotAJournalError
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.disk import saved_journal
 
 
-def test_a_whole_journal_passes(path: Path, entry: Callable[[int], Entry]) -> None:
+def test_a_whole_journal_passes(path: Path, entry: Callable[[int], JournalEntry]) -> None:
     """Of the newest form and of the first."""
     with Journal.open(path, title="A") as journal:
         journal.append([entry(1)])

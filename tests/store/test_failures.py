@@ -19,11 +19,11 @@ from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.failures import damaged, explained, not_a_journal
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.disk import is_plain, listing
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 
 FILL_THE_DISK = """
 import json, sys

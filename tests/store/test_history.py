@@ -10,9 +10,9 @@ import pytest
 from stepper.store.database import connect
 from stepper.store.history import BrokenHistoryError, check_history, digest_at, read_newest
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 AT = "2025-03-03T20:15:00+01:00"
 
 

@@ -13,11 +13,11 @@ from stepper.store.examination import examine
 from stepper.store.images import is_empty, open_image, read_alone, read_image, refuse_other_header
 from stepper.store.journal import Journal
 from stepper.store.location import log_paths
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.damages import original
 from tests.store.disk import KILLED_WITH_A_LOG, listing, saved_journal
 
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 StartChild = Callable[..., "subprocess.Popen[str]"]
 
 

@@ -18,11 +18,11 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 from stepper.errors import SurroundingsError
 from stepper.store.journal import SNAPSHOTS_KEPT, Journal
 from stepper.store.location import lock_path, unfinished_path
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.disk import KILLED_WITH_A_LOG, saved_journal
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 
 AT = "2025-03-03T20:15:00+01:00"
 LATER = "2025-03-04T08:00:00+01:00"
@@ -78,7 +78,7 @@ def test_entries_are_numbered_without_gaps_from_1(path: Path, entry: MakeEntry) 
 
 def test_an_entry_comes_back_as_it_was_kept(path: Path) -> None:
     """Time, kind, body and version must be found again to the letter."""
-    kept = Entry(at="2025-03-03T20:15:00.5+01:00", kind="Noted", body='{"text":  "ß↗😀"}', version=7)
+    kept = JournalEntry(at="2025-03-03T20:15:00.5+01:00", kind="Noted", body='{"text":  "ß↗😀"}', version=7)
     with Journal.open(path, title="A") as journal:
         journal.append([kept])
     with Journal.open(path, title="A") as journal:
@@ -97,7 +97,7 @@ def test_any_body_comes_back_as_it_was_kept(batches: list[list[tuple[Any, bool]]
     try:
         with Journal.open(folder / "a.journal", title="A") as journal:
             for batch in texts:
-                journal.append([Entry(at=AT, kind="K", body=text, version=1) for text in batch])
+                journal.append([JournalEntry(at=AT, kind="K", body=text, version=1) for text in batch])
         with Journal.read_only(folder / "a.journal") as reader:
             found = [e.body for e in reader.entries()]
     finally:
@@ -301,7 +301,7 @@ class JournalLife(RuleBasedStateMachine):
     def append(self, values: list[Any]) -> None:
         """Keep some entries."""
         bodies = [json.dumps(value) for value in values]
-        places = self.journal.append([Entry(at=AT, kind="K", body=body, version=1) for body in bodies])
+        places = self.journal.append([JournalEntry(at=AT, kind="K", body=body, version=1) for body in bodies])
         assert places == tuple(range(len(self.bodies) + 1, len(self.bodies) + len(bodies) + 1))
         self.bodies += bodies
 

@@ -16,11 +16,11 @@ from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, log_paths
 from stepper.store.opening import open_for_reading
 from stepper.store.reader import open_reader
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.damages import Original, original, tried
 from tests.store.disk import KILLED_WITH_A_LOG, is_plain, listing, saved_journal
 
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 StartChild = Callable[..., "subprocess.Popen[str]"]
 
 

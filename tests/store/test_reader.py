@@ -10,11 +10,11 @@ from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.journal import Journal
 from stepper.store.reader import open_reader
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from tests.store.disk import listing, saved_journal
 
 StartChild = Callable[..., "subprocess.Popen[str]"]
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 
 WRITE = """
 import sys

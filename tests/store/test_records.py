@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from stepper.store.records import Entry, check_moment
+from stepper.store.records import JournalEntry, check_moment
 
 GOOD: dict[str, Any] = {"at": "2025-03-03T20:15:00+01:00", "kind": "Advanced", "body": "{}", "version": 1}
 
@@ -29,7 +29,7 @@ GOOD: dict[str, Any] = {"at": "2025-03-03T20:15:00+01:00", "kind": "Advanced", "
 def test_an_entry_that_could_not_be_read_back_cannot_be_made(change: dict[str, Any]) -> None:
     """A wrong entry must be found where it is made, not months later when the garment is resumed."""
     with pytest.raises(ValueError, match=r".+"):
-        Entry(**{**GOOD, **change})
+        JournalEntry(**{**GOOD, **change})
 
 
 @pytest.mark.parametrize(
@@ -44,4 +44,4 @@ def test_times_with_an_offset_are_taken(at: str) -> None:
     """Any ISO 8601 time that says which moment it is must be taken as it is written."""
     check_moment(at)
 
-    assert Entry(**{**GOOD, "at": at}).at == at
+    assert JournalEntry(**{**GOOD, "at": at}).at == at

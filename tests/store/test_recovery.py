@@ -19,11 +19,11 @@ from stepper.store.copies import Copies
 from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, lock_path, log_paths
 from stepper.store.migrations import MIGRATIONS
-from stepper.store.records import Entry, Newest
+from stepper.store.records import JournalEntry, Newest
 from stepper.store.recovery import Recent, put_back_image, save_elsewhere, signature
 from tests.store.disk import is_plain, listing
 
-MakeEntry = Callable[[int], Entry]
+MakeEntry = Callable[[int], JournalEntry]
 StartChild = Callable[..., "subprocess.Popen[str]"]
 AT = "2025-03-03T20:15:00+01:00"
 

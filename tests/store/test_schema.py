@@ -9,7 +9,7 @@ import pytest
 from stepper.store.database import connect
 from stepper.store.journal import Journal
 from stepper.store.migrations import MIGRATIONS, migrate
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 from stepper.store.schema import APPLICATION_ID
 from tests.store.disk import SAVED
 
@@ -17,7 +17,7 @@ AT = "2025-03-03T20:15:00+01:00"
 
 
 @pytest.fixture
-def raw(path: Path, entry: Callable[[int], Entry]) -> Iterator[sqlite3.Connection]:
+def raw(path: Path, entry: Callable[[int], JournalEntry]) -> Iterator[sqlite3.Connection]:
     """A journal with two entries, a plan and a snapshot, opened behind the program's back."""
     with Journal.open(path, title="A") as journal:
         journal.keep_plan("title: A\n", "f1", AT)
