@@ -29,14 +29,14 @@ KNIT_UNTIL_KILLED = """
 import json, random, sys
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 journal = Journal.open(Path(sys.argv[1]), title="A")
 choose = random.Random(int(sys.argv[2]))
 n = journal.count()
 while True:
     size = choose.randint(1, 3)
     batch = [
-        Entry(at="2025-03-03T20:15:00+01:00", kind="Advanced", version=1,
+        JournalEntry(at="2025-03-03T20:15:00+01:00", kind="Advanced", version=1,
               body=json.dumps({"n": n + i, "first": n + 1, "size": size, "x": "x" * choose.randint(0, 3000)}))
         for i in range(1, size + 1)
     ]
@@ -50,7 +50,7 @@ DIE_AT = """
 import os, signal, sqlite3, sys
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 path, point, nth = Path(sys.argv[1]), sys.argv[2], int(sys.argv[3])
 connections = []
 def watch(event, arguments):
@@ -72,7 +72,7 @@ def die_at(statement):
             os.kill(os.getpid(), signal.SIGKILL)
 connections = [each for each in connections if is_open(each)]
 connections[-1].set_trace_callback(die_at)
-entries = [Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1) for n in range(1, 4)]
+entries = [JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1) for n in range(1, 4)]
 journal.append(entries)
 print("answered", flush=True)
 os.kill(os.getpid(), signal.SIGKILL)

@@ -34,10 +34,10 @@ import json, sys
 from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 journal = Journal.open(Path(sys.argv[1]), title="A")
 for n in range(1, 100_000):
-    journal.append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)])
+    journal.append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)])
     print(n, flush=True)
 """
 
