@@ -128,7 +128,7 @@ def test_a_measurement_far_from_the_gauge_is_doubted_aloud() -> None:
         _at(15),
         """
         > measures seventy centimetres
-        70 cm: 1 rounds to 10 cm. That is far from 10 rounds to 10 cm; if it is wrong, say undo that.
+        70 cm: 1 round to 10 cm. That is far from 10 rounds to 10 cm; if it is wrong, say undo that.
             Long enough, this part ends here.
         Body, round 8 of 12: knit two, purl two, thirty nine times.
         > undo that

@@ -30,14 +30,14 @@ import json, sys
 from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 folder = Path(sys.argv[1])
 ballast = folder / "ballast"
 ballast.write_bytes(b"x" * 300_000)
 journal = Journal.open(folder / "a.journal", title="A")
 def entry(n):
     body = json.dumps({"n": n, "x": "x" * 3000})
-    return Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=body, version=1)
+    return JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=body, version=1)
 kept, refusals = 0, []
 while not refusals:
     try:

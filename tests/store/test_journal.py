@@ -48,9 +48,9 @@ KNIT = """
 import sys, time
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 journal = Journal.open(Path(sys.argv[1]), title="A")
-journal.append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body="1", version=1)])
+journal.append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body="1", version=1)])
 print("kept", flush=True)
 time.sleep(60)
 """

@@ -20,10 +20,10 @@ WRITE = """
 import sys
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 journal = Journal.open(Path(sys.argv[1]), title="A")
 for n in range(1, 100_000):
-    journal.append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)] * 2)
+    journal.append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)] * 2)
     if n == 20:
         print("begun", flush=True)
 """
@@ -32,12 +32,12 @@ OPEN_AND_CLOSE = """
 import sys
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 while True:
     with Journal.open(Path(sys.argv[1]), title="A") as journal:
         for _ in range(4):
             journal.append(
-                [Entry(at="2025-03-03T20:15:00+01:00", kind="K", body='"' + "x" * 3000 + '"', version=1)] * 5
+                [JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body='"' + "x" * 3000 + '"', version=1)] * 5
             )
     print("closed", flush=True)
 """
@@ -46,14 +46,14 @@ SESSION_BEGINS_AS_THE_FILE_IS_READ = """
 import sys
 from pathlib import Path
 from stepper.store.journal import Journal
-from stepper.store.records import Entry
+from stepper.store.records import JournalEntry
 path, sessions = Path(sys.argv[1]), []
 Journal.open(path, title="A").close()
 def watch(event, arguments):
     if event == "open" and arguments[0] == str(path) and not sessions:
         sessions.append(None)  # what the session itself opens is not to be caught
         sessions[0] = Journal.open(path, title="A")
-        sessions[0].append([Entry(at="2025-03-03T20:15:00+01:00", kind="K", body="1", version=1)])
+        sessions[0].append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body="1", version=1)])
 sys.addaudithook(watch)
 print(Journal.read_only(path).count(), len(sessions))
 """
