@@ -6,8 +6,8 @@ Settings and why:
   seen in the code, and a writer finds out at once that it cannot write;
 - a rollback journal and no write-ahead log: after each commit the one file holds everything, so that a copy
   of it alone is worth something. Measured (DEVELOPERS.md, "Durability") a commit takes 1 ms more;
-- journal_mode=PERSIST: what a half-done commit is taken back by is crossed out where it stands, neither deleted
-  nor emptied. No commit hangs on a change of the folder reaching the disk (with DELETE that needs
+- journal_mode=PERSIST: what a half-done commit is taken back by is crossed out where it stands, neither
+  deleted nor emptied. No commit hangs on a change of the folder reaching the disk (with DELETE that needs
   synchronous=EXTRA, and takes longer), and none on the file getting its room back (with TRUNCATE half the
   time of a commit, on a disk with nothing else to do);
 - synchronous=FULL: the file is on the disk before what would take the commit back is crossed out, and the
@@ -32,8 +32,8 @@ from urllib.parse import quote
 BUSY_TIMEOUT_S: Final = 1.0
 """How long to wait for another program that holds the file. Unit: seconds."""
 ROOM_KEPT_BYTES: Final = 128 << 10
-"""How much room is kept beside the journal for what a half-done commit is taken back by. A cue takes 12 to 20 KiB; what
-a long project text took besides is given back. Unit: bytes."""
+"""How much room is kept beside the journal for what a half-done commit is taken back by. A cue takes 12 to
+20 KiB; what a long project text took besides is given back. Unit: bytes."""
 
 
 def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOUT_S) -> sqlite3.Connection:

@@ -34,7 +34,8 @@ def entry_digest(before: bytes, seq: int, at: str, kind: str, version: int, body
         seq: Its place; the others are the fields of `Entry`, of which only the body may hold a line break.
     """
     text = f"{seq}\n{at}\n{kind}\n{version}\n{body}"
-    return blake2b(before + text.encode(), digest_size=DIGEST_BYTES).digest()  # asked ten thousand times at once
+    # Not by `_digest`: this is asked ten thousand times at once.
+    return blake2b(before + text.encode(), digest_size=DIGEST_BYTES).digest()
 
 
 def plan_digest(before: bytes, number: int, from_seq: int, at: str, fingerprint: str, text: str) -> bytes:

@@ -10,8 +10,8 @@ from stepper.store.digests import entry_digest, newest_digest, plan_digest, seed
 from stepper.store.records import JournalEntry, Newest
 
 CHECKED_AT_OPENING: Final = 10_000
-"""Newest entries whose checksums are looked at when a journal is opened; a garment of 40,000 stitches told in steps of
-eight has half as many. Those before them are looked at whenever they are read."""
+"""Newest entries whose checksums are looked at when a journal is opened; a garment of 40,000 stitches told in
+steps of eight has half as many. Those before them are looked at whenever they are read."""
 
 ENTRY_COLUMNS: Final = "seq, at, kind, version, body, digest"
 PLAN_COLUMNS: Final = "number, from_seq, at, fingerprint, project_text, digest"
@@ -150,7 +150,8 @@ def check_history(connection: sqlite3.Connection, newest_only: int = CHECKED_AT_
 def _check_numbers(connection: sqlite3.Connection, table: str, number: str, newest: int) -> None:
     """Make sure that rows are numbered 1, 2, 3 … up to the newest."""
     # Each on its own is looked up; asked for in one, SQLite goes through every row.
-    query = ", ".join(f"(SELECT {each} FROM {table})" for each in ("count(*)", f"min({number})", f"max({number})"))
+    asked = ("count(*)", f"min({number})", f"max({number})")
+    query = ", ".join(f"(SELECT {each} FROM {table})" for each in asked)
     found = connection.execute(f"SELECT {query}").fetchone()
     if found != ((newest, 1, newest) if newest else (0, None, None)):
         raise BrokenHistoryError("rows are missing or too many")

@@ -67,10 +67,10 @@ def read_alone(path: Path) -> bytes:
 
 
 def is_empty(path: Path) -> bool:
-    """Return whether a file beside a journal holds nothing: there is none, nothing is in it, or it is crossed out.
+    """Return whether a file beside a journal holds nothing: none is there, it is empty, or it is crossed out.
 
-    Between two commits what would take one back begins with a nought, by which SQLite knows that it is over (its file
-    format, section 3: a rollback journal is hot only if its first byte is not zero).
+    Between two commits what would take one back begins with a nought, by which SQLite knows that it is over
+    (its "File Locking And Concurrency", section 4.1: a rollback journal whose header is zeroed is not hot).
     """
     try:
         with path.open("rb") as file:
