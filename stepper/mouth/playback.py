@@ -17,7 +17,7 @@ from stepper.mouth.ports import Synthesiser
 _AHEAD_S = 1.0
 """The next piece of a long line is made when this much of the one before is still to be heard."""
 STALLED_S = 4.0
-"""A device that plays nothing for so long is gone; one that was idle may take 2 s to wake up. Unit: seconds."""
+"""A device that plays nothing for so long is gone; one that idled may take 2 s to wake up. Unit: seconds."""
 _SHORTEST_LOOK_S, _LONGEST_LOOK_S = 0.005, 0.1
 REOPEN_EVERY_S = 5.0
 """A device that is not there is looked for no more often than this. Unit: seconds."""

@@ -3,6 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
 from stepper.session.events import (
     Advanced,
@@ -14,6 +15,7 @@ from stepper.session.events import (
     Noted,
     Opened,
     PlanChanged,
+    Remedied,
     StrideSet,
     Undone,
     WokeUp,
@@ -143,3 +145,21 @@ def test_the_last_cue_is_the_knitters_and_not_the_opening() -> None:
     state = evolve_all(State(), [_step(0), Opened(at="2026-01-01T00:00:00+00:00", fingerprint="f")])
 
     assert state.last_cue_at == AT
+
+
+def test_a_mend_keeps_from_where_on_the_count_is_off() -> None:
+    """Ripping behind that round takes the fault out, so the round must be the one the remedy names, the cast-on too;
+    an old journal does not name it, and then it is the round in which the remedy was chosen."""
+    for told, kept in ((3, 3), (0, 0), (-1, 7)):
+        event = Remedied(
+            at=AT,
+            origin=Position(index=7),
+            place=Position(index=7),
+            remedy="plain",
+            difference=1,
+            stitches=0,
+            minutes=0.0,
+            mend=Mend(index=9, stitch=0, change=-1, origin=told),
+        )
+        (mend,) = evolve(State(), event).knitting.mends
+        assert mend.origin == kept
