@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
@@ -224,3 +225,13 @@ def test_a_lifeline_in_lace_is_laid_again_after_twelve_rounds() -> None:
     laid = State(knitting=Knitting(place=Position(index=3), lifelines=(Position(index=2),)))
     assert [done for done in range(2, 21) if lifeline_before(lace, laid, done)] == [13, 15, 17, 19]
     assert [done for done in range(2, 21) if lifeline_before(lace, State(), done)] == []
+
+
+def test_an_increase_spread_evenly_is_no_beginning_of_a_run_of_shaping() -> None:
+    """What comes first of a raglan locks a fault in, whatever was spread over a round before it in the same section;
+    inside the run the next shaping does not."""
+    yoke = plan(("yoke", ["co40", "(k4 m1)x10", "k50", "(k5 m1)x10"]))
+    spread = replace(yoke.rounds[1], evenly=True)
+    raglan = replace(yoke, rounds=(yoke.rounds[0], spread, *yoke.rounds[2:]))
+    assert due(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
+    assert due(yoke, _state(Asking.LESS, 2), 2) is None

@@ -13,15 +13,17 @@ from stepper.session.events import (
     FellAsleep,
     Measured,
     Noted,
+    Observed,
     Opened,
     PlanChanged,
     Remedied,
     StrideSet,
+    Tinked,
     Undone,
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.state import UNDO_DEPTH, Position, State, Verified
+from stepper.session.state import UNDO_DEPTH, Knitting, Position, ReadingAlong, Seen, Sight, State, Verified
 from stepper.session.steps import By
 from tests.playbook import AT
 from tests.session.samples import EVENTS
@@ -163,3 +165,37 @@ def test_a_mend_keeps_from_where_on_the_count_is_off() -> None:
         )
         (mend,) = evolve(State(), event).knitting.mends
         assert mend.origin == kept
+
+
+def test_a_mend_is_out_of_the_fabric_once_all_that_was_off_is_ripped() -> None:
+    """Off from the sixth round on and right until the fifth: back there, the fault is gone; back only to where it was
+    never counted whether it was right, it may still be in."""
+    mend = Mend(index=9, stitch=0, change=-1, origin=6)
+    for counted, back_to, kept in ((5, 5, ()), (5, 6, (mend,)), (3, 5, (mend,)), (None, 5, (mend,))):
+        good = None if counted is None else Verified(place=Position(index=counted), stitches=20)
+        state = State(seq=1, knitting=Knitting(place=Position(index=8), verified=good, mends=(mend,)))
+        event = Tinked(at=AT, origin=Position(index=8), place=Position(index=back_to), stitches=20)
+        assert evolve(state, event).knitting.mends == kept, (counted, back_to)
+
+
+def test_the_round_she_names_for_a_fault_stays_named_whatever_is_seen_later() -> None:
+    """Said once, it need not be said again with each look; said anew, the new one counts."""
+    place = Position(index=6)
+    state = State(seq=1, knitting=Knitting(place=place))
+    for event, named in (
+        (Observed(at=AT, place=place, index=4), 4),
+        (Observed(at=AT, place=place, sight=Sight(seen=Seen.LOOP, number=0)), 4),
+        (Observed(at=AT, place=place, index=2), 2),
+    ):
+        state = evolve(state, event)
+        assert state.knitting.fault is not None
+        assert state.knitting.fault.index == named
+
+
+def test_reading_along_ends_with_the_sitting_and_not_with_a_note() -> None:
+    """The next evening must not begin in the middle of a round that reads itself out."""
+    reading = ReadingAlong(index=0)
+    state = State(seq=1, reading=reading)
+    assert evolve(state, Noted(at=AT, place=Position(), text="soft")).reading == reading
+    assert evolve(state, Closed(at=AT, place=Position())).reading is None
+    assert evolve(state, FellAsleep(at=AT)).reading is None

@@ -9,6 +9,8 @@ from stepper.session import cues, events
 from stepper.session.control import ask
 from stepper.session.effects import (
     AskLength,
+    BeatIn,
+    Close,
     Effect,
     Lead,
     RestHands,
@@ -18,6 +20,7 @@ from stepper.session.effects import (
     TellMeasured,
     TellSpacing,
     TellStep,
+    TellStop,
     TurnTo,
 )
 from stepper.session.evolve import evolve
@@ -237,3 +240,36 @@ def test_a_question_about_the_place_speaks_of_no_difference_of_stitches() -> Non
     before = _at(2)
     told = respond(GARMENT, before, None, (event,), evolve(before, event))
     assert told[0] == TellChanges(changes=(), have=0, want=0, found=True, comparable=True)
+
+
+def test_a_sitting_ends_with_where_it_stands_and_what_comes_first() -> None:
+    """The last thing she hears is what the next evening begins with, and only then is it over."""
+    effects = Session(GARMENT, _at(3, 10)).consider(cues.Enough(at=AT)).effects
+    (stop,) = [each for each in effects if isinstance(each, TellStop)]
+    assert stop.place == Position(index=3, stitch=10)
+    assert isinstance(stop.first, TellStep)
+    assert stop.first.index == 3
+    assert isinstance(effects[-1], Close)
+
+
+def test_what_is_taken_back_is_followed_by_the_step_in_hand_only_where_that_is_another() -> None:
+    """After a step taken back she must know where her hands are; after a note taken back they are where they were."""
+    session = opened(GARMENT)
+    for cue, step in ((cues.Next(at=AT), True), (cues.Note(at=AT, text="soft"), False)):
+        session.adopt(session.consider(cue))
+        considered = session.consider(cues.Undo(at=AT))
+        session.adopt(considered)
+        assert any(isinstance(each, TellStep) for each in considered.effects) is step
+
+
+def test_a_run_read_along_is_told_when_its_time_has_come_and_an_old_clock_says_nothing() -> None:
+    """Each beat brings the next run and asks for another beat; one that something else came before is out of date."""
+    session = opened(plan(("body", ["co24", "(k2 yo ssk)x6", "k24"])))
+    session.adopt(session.consider(cues.Next(at=AT)))
+    begun = session.consider(cues.ReadAlong(at=AT))
+    session.adopt(begun)
+    (beat,) = [each for each in begun.effects if isinstance(each, BeatIn)]
+    assert session.consider(cues.Beat(at=AT, seq=beat.seq - 1)).effects == ()
+    told = session.consider(cues.Beat(at=AT, seq=beat.seq))
+    assert [type(each).__name__ for each in told.effects] == ["TellStep", "BeatIn"]
+    assert told.state.place == Position(index=1, stitch=2)
