@@ -22,6 +22,7 @@ import os
 import subprocess
 import sys
 import tempfile
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
@@ -116,8 +117,9 @@ def main() -> int:
     if args.inside:
         return _inside(args.inside)
     found: dict[str, float] = {}
-    for room in args.rooms or (IN_CI if args.ci else ROOMS):
-        found |= reached(room)
+    with ThreadPoolExecutor(max_workers=os.cpu_count()) as side_by_side:
+        for each in side_by_side.map(reached, args.rooms or (IN_CI if args.ci else ROOMS)):
+            found |= each
     if args.keep:
         _keep(found, floors())
         return 0

@@ -196,3 +196,15 @@ def test_a_journal_without_its_record_of_migrations_is_damaged(path: Path) -> No
     connection.close()
     with pytest.raises(SurroundingsError, match="is damaged"):
         open_reader(path)
+
+
+def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(path: Path, entry: MakeEntry) -> None:
+    """It is the one that saves most; of two that fit, the one with more of the history in it."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+        for seq in (1, 2):
+            journal.keep_snapshot(seq, f"after {seq}", "f", 1)
+    with Journal.read_only(path) as reader:
+        found = reader.latest_snapshot("f", 1)
+        assert found is not None
+        assert (found.seq, found.body, found.fingerprint, found.codec_version) == (2, "after 2", "f", 1)
