@@ -8,8 +8,8 @@ Settings and why:
   of it alone is worth something. Measured (DEVELOPERS.md, "Durability") a commit takes 1 ms more;
 - journal_mode=PERSIST: what a half-done commit is taken back by is crossed out where it stands, neither
   deleted nor emptied. No commit hangs on a change of the folder reaching the disk (with DELETE that needs
-  synchronous=EXTRA, and takes longer), and none on the file getting its room back (with TRUNCATE half the
-  time of a commit, on a disk with nothing else to do);
+  synchronous=EXTRA, and takes longer), and none on the file getting its room back (with TRUNCATE a commit
+  takes a third more);
 - synchronous=FULL: the file is on the disk before what would take the commit back is crossed out, and the
   crossing out is too before the commit is answered;
 - the right to write is held from one commit to the next (`held`), by SQLite's own lock on the file: another

@@ -9,7 +9,7 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.journal import Journal
-from stepper.store.reader import open_reader
+from stepper.store.reader import open_reader, there_is_one
 from stepper.store.records import JournalEntry
 from tests.store.disk import listing, saved_journal
 
@@ -208,3 +208,15 @@ def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(path: 
         found = reader.latest_snapshot("f", 1)
         assert found is not None
         assert (found.seq, found.body, found.fingerprint, found.codec_version) == (2, "after 2", "f", 1)
+
+
+def test_a_garment_of_which_only_copies_are_left_was_begun(path: Path, entry: MakeEntry) -> None:
+    """Asked where it stands, the answer comes from them, and not that nothing was knitted."""
+    assert not there_is_one(path)
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    assert there_is_one(path)
+    path.unlink()
+    assert there_is_one(path)
+    with open_reader(path) as reader:
+        assert reader.count() == 1
