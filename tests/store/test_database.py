@@ -179,6 +179,8 @@ def test_the_room_of_a_commit_is_kept_and_that_of_a_long_text_given_back(path: P
             journal.keep_snapshot(30, f"{n}" * 10 * ROOM_KEPT_BYTES, "f", 1)
             assert beside.stat().st_size <= ROOM_KEPT_BYTES
 
+    assert ROOM_KEPT_BYTES == 32 * 4096, "whole pages of SQLite"
+    assert max(lengths) <= ROOM_KEPT_BYTES / 6
     assert lengths == sorted(lengths)
     assert len(set(lengths)) <= 2
     assert not beside.exists()
