@@ -50,6 +50,16 @@ RECORDS = {
 """Modules that hold records alone; the tests of the modules that use them are theirs."""
 
 
+PRIVATE_OF_LIBRARIES = {
+    "os._exit": "documented, in spite of its name: ends a child without what its parent would have done",
+    "sounddevice._terminate": "PortAudio looks for devices once; there is no public way to have it look again",
+    "sounddevice._initialize": "the same",
+    "app._on_resize": "prompt_toolkit is told of another size by SIGWINCH alone, which only the main thread gets",
+    "core._data": "a package of voices names its model and not the table that belongs to it",
+}
+"""What tests may reach into, and why: of libraries, and nothing of the house."""
+
+
 def room_of(name: str) -> str:
     """Give the room of a dotted name below `stepper`."""
     return name.split(".")[1] if "." in name else ""
@@ -71,6 +81,25 @@ def forbidden(importer: str, source: str) -> list[str]:
             names = [alias.name for alias in node.names if alias.name.startswith("stepper")]
         found += [name for name in names if room_of(name) not in {room, "", *MAY_IMPORT[room]}]
     return found
+
+
+def reached_into(source: str) -> list[str]:
+    """List what a test reaches into that its owner keeps to itself: attributes, imports, names given as strings."""
+    found = []
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Attribute) and _is_private(node.attr):
+            if not (isinstance(node.value, ast.Name) and node.value.id in ("self", "cls")):
+                found.append(ast.unparse(node))
+        elif isinstance(node, ast.ImportFrom):
+            found += [f"{node.module}.{each.name}" for each in node.names if _is_private(each.name)]
+        elif isinstance(node, ast.Call) and ast.unparse(node.func).rpartition(".")[2] in ("getattr", "setattr", "object"):
+            names = [each.value for each in node.args if isinstance(each, ast.Constant)]
+            found += [str(each) for each in names if _is_private(str(each).rpartition(".")[2])]
+    return [each for each in found if each not in PRIVATE_OF_LIBRARIES]
+
+
+def _is_private(name: str) -> bool:
+    return name.startswith("_") and not name.startswith("__") and name.isidentifier() and name != "_"
 
 
 def modules() -> list[Path]:
@@ -96,6 +125,43 @@ def test_a_room_imports_only_what_it_may(path: Path) -> None:
 def test_the_guard_catches_a_made_up_violation(source: str) -> None:
     """A guard that cannot fail guards nothing."""
     assert forbidden("stepper.craft.gauge", source)
+
+
+def test_tests_go_through_the_public_side() -> None:
+    """A promise that can only be seen from inside is none, and a test that looks inside stands in the way of whoever
+    would keep the promise another way."""
+    found = {
+        path.relative_to(ROOT).as_posix(): reached
+        for path in sorted((ROOT / "tests").rglob("*.py"))
+        if (reached := reached_into(path.read_text(encoding="utf-8")))
+    }
+    assert found == {}
+
+
+@pytest.mark.parametrize(
+    "source",
+    [
+        "assert gate._floor_db() == 3",
+        "desk.conductor._keep = full",
+        "self.screen._app.loop",
+        "from stepper.session.respond import _TOLD",
+        "monkeypatch.setattr(playback, '_STALLED_S', 0.2)",
+        "monkeypatch.setattr('stepper.mouth.playback._STALLED_S', 0.2)",
+        "getattr(speaker, '_current')",
+        "mock.patch.object(store, '_copy')",
+    ],
+)
+def test_reaching_into_what_is_private_is_seen(source: str) -> None:
+    """The guard that none of the tests does it has to be able to fail."""
+    assert reached_into(source)
+
+
+@pytest.mark.parametrize(
+    "source", ["self._drawn += 1", "cls._made()", "speaker, _ = both", "path.__class__", "os._exit(0)", "take(_NAME)"]
+)
+def test_what_is_ones_own_is_not_reaching(source: str) -> None:
+    """What a test keeps for itself is its own affair."""
+    assert reached_into(source) == []
 
 
 def test_every_room_is_in_the_table() -> None:

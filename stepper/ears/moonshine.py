@@ -99,7 +99,7 @@ class MoonshineRecogniser:
         address = self.manner.address
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
-        for rest in _said_behind(utterance.transcript, address, is_called):
+        for rest in said_behind(utterance.transcript, address, is_called):
             if self._is_open(rest):
                 return Heard(text=rest, score=0.5, addressed=bool(address))
         return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
@@ -172,7 +172,7 @@ class MoonshineRecogniser:
         return not has_number and not words <= self._words and self._wordings.known(text)
 
 
-def _said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
+def said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
     """Return what may have been said behind the address word.
 
     The transcript may have something else for it ("step or", "stamper"); if its sounds are there, as many

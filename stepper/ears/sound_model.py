@@ -15,7 +15,8 @@ from typing import Any
 
 from stepper.ears.onnx_session import load_network
 
-_WEIGHTS = Path(__file__).parent / "sounds.onnx"
+WEIGHTS = Path(__file__).parent / "sounds.onnx"
+"""The weights that come with the package."""
 
 
 class SoundModel:
@@ -27,7 +28,7 @@ class SoundModel:
         Raises:
             SurroundingsError: onnxruntime is not installed, or the weights are damaged.
         """
-        self._network = load_network(_WEIGHTS, "The recogniser's model of sounds")
+        self._network = load_network(WEIGHTS, "The recogniser's model of sounds")
 
     def likely(self, states: Any) -> Any:
         """Return the natural log-probability of each sound in each frame.

@@ -37,7 +37,7 @@ def told(effect: Effect, plan: Plan) -> str:
     Returns:
         One line, or nothing where the effect has no words (`Close`).
     """
-    return _LINES[type(effect)](effect, plan)
+    return LINES[type(effect)](effect, plan)
 
 
 # Steps
@@ -318,7 +318,7 @@ def _nothing(effect: Effect, plan: Plan) -> str:
     return ""
 
 
-_LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
+LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
     {
         effects.Refuse: _refuse,
         effects.TellStart: _start,

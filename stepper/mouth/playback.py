@@ -16,8 +16,8 @@ from stepper.mouth.ports import Synthesiser
 
 _AHEAD_S = 1.0
 """The next piece of a long line is made when this much of the one before is still to be heard."""
-_STALLED_S = 4.0
-"""A device that plays nothing for so long is gone. One that has been idle may take 2 s to wake up."""
+STALLED_S = 4.0
+"""A device that plays nothing for so long is gone; one that idled may take 2 s to wake up. Unit: seconds."""
 _SHORTEST_LOOK_S, _LONGEST_LOOK_S = 0.005, 0.1
 REOPEN_EVERY_S = 5.0
 """A device that is not there is looked for no more often than this. Unit: seconds."""
@@ -103,7 +103,7 @@ class PlaybackMouth:
         while (left_s := output.pending_s - but_for_s) > 0:
             if left_s < least_s:
                 least_s, moved_at = left_s, time.monotonic()
-            if output.lost or time.monotonic() - moved_at > _STALLED_S:
+            if output.lost or time.monotonic() - moved_at > STALLED_S:
                 self._lose(output)
                 return False
             if cut.wait(min(max(left_s, _SHORTEST_LOOK_S), _LONGEST_LOOK_S)):

@@ -63,7 +63,7 @@ def recast(plain: str) -> Recast:
         if not any(piece in low for piece in synonym.has):
             continue
         for _ in range(_MOST if synonym.again else 1):
-            changed = _put(made, synonym)
+            changed = put_words(made, synonym)
             if changed.text == made.text:
                 break
             made = changed
@@ -85,7 +85,7 @@ def _without_name(line: Recast) -> Recast:
     )
 
 
-def _put(line: Recast, synonym: Synonym) -> Recast:
+def put_words(line: Recast, synonym: Synonym) -> Recast:
     """Put the words of one row of the table wherever its pattern stands."""
     text: list[str] = []
     places: list[int] = []

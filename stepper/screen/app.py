@@ -61,6 +61,11 @@ class Screen:
         self._lock = Lock()
 
     @property
+    def app(self) -> Application[None] | None:
+        """The terminal library's own application while `run` lasts; None before and after."""
+        return self._app
+
+    @property
     def last_lines(self) -> tuple[str, ...]:
         """What the last cue was answered with, to be written where the screen was."""
         return tuple(self._lines)

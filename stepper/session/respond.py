@@ -131,10 +131,10 @@ def _answer(
         return tuple(asked(after))
     if not events and cue is not None:
         ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
-        return (*_ANSWERS[type(cue)](plan, after), *ahead)
+        return (*ANSWERS[type(cue)](plan, after), *ahead)
     effects: list[Effect] = []
     for event in events:
-        effects += _TOLD[type(event)](plan, before, event, after)
+        effects += TOLD[type(event)](plan, before, event, after)
     return (*effects, *reading.next_beat(plan, after))
 
 
@@ -207,7 +207,7 @@ def _help(plan: Plan, state: State) -> Iterator[Effect]:
     yield TellHelp(cues=welcome_in(mode_of(plan, state)))
 
 
-_ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
+ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
     {
         cues.Again: _again,
         cues.Where: _where,
@@ -366,7 +366,7 @@ def _tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[
     yield step_at(plan, after, Lead.PART)
 
 
-_TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
+TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
     {
         Opened: _opened,
         PlanChanged: _plan_changed,

@@ -1,13 +1,15 @@
 from __future__ import annotations
 
+import argparse
 import json
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
-from stepper.commands.where import _folder
+from stepper.commands.where import run
 from stepper.errors import SurroundingsError
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, environment, garment, stepper
@@ -178,5 +180,14 @@ def test_without_a_name_it_is_the_folder_one_is_in(tmp_path: Path) -> None:
 
 def test_a_folder_that_has_gone_is_a_fault_of_the_surroundings(tmp_path: Path) -> None:
     """A sentence that names it, not a fault of the program."""
+    gone = tmp_path / "gone"
+    gone.mkdir()
     with pytest.raises(SurroundingsError, match="gone cannot be read"):
-        _folder(tmp_path / "gone", "2025-03-03T20:15:00+01:00", as_json=False)
+        run(argparse.Namespace(path=_Gone(gone), json=False))
+
+
+class _Gone(type(Path())):  # type: ignore[misc]
+    """A folder that was there a moment ago."""
+
+    def iterdir(self) -> Iterator[Path]:
+        raise FileNotFoundError(2, "No such file or directory")

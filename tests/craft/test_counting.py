@@ -125,3 +125,5 @@ def test_bad_arguments_are_refused() -> None:
         count_interval(0, costs)
     with pytest.raises(ValueError, match="0 or more"):
         learned_fault_rate(-1, 0)
+    with pytest.raises(ValueError, match=r"got 0, -1"):
+        learned_fault_rate(0, -1)

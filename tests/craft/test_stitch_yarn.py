@@ -99,3 +99,19 @@ def test_a_crossing_is_longer_the_further_it_goes() -> None:
     assert stitch_yarn("1/2/3 rc").widths[2] == pytest.approx(crossing_widths(1, 5) + crossing_widths(3, 3))
     assert stitch_yarn("3/3 lc").widths[1] > stitch_yarn("2/2 rc").widths[1] > stitch_yarn("1/1 rc").widths[1]
     assert stitch_yarn("2/1/2 rc").loops[1] == 5
+
+
+def test_two_yarn_overs_take_twice_what_one_takes() -> None:
+    """The yarn is laid over the needle twice (common practice); at least half a loop each, which is the way over it
+    alone, and never more than a loop that is drawn through."""
+    once, twice = stitch_yarn("yo").loops, stitch_yarn("yo2").loops
+    assert twice == tuple(2 * each for each in once)
+    assert once == (0.5, 1, 1)
+
+
+def test_a_german_short_row_stitch_takes_no_more_than_the_loop_it_is_pulled_from() -> None:
+    """It is slipped and the yarn pulled tight over the needle: nothing new at the least, a whole loop at the most."""
+    assert (stitch_yarn("ds").loops[0], stitch_yarn("ds").loops[2]) == (0, 1)
+    assert stitch_yarn("ds").widths == (0, 0, 0)
+    assert stitch_yarn("rest") == stitch_yarn("hold") == stitch_yarn("return")
+    assert stitch_yarn("rest").loops == stitch_yarn("rest").widths == (0, 0, 0)

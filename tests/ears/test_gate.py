@@ -126,24 +126,30 @@ def test_what_does_not_matter_makes_no_difference(chunks: list[tuple[bool, float
 def test_the_levels_of_accepted_cues_are_left_out_and_refused_ones_count_after_three_more(
     lengths: list[int], accepted: bool
 ) -> None:
-    """Source: the 85th percentile worked out here over what should count, as the rule says."""
+    """Source: the 85th percentile worked out here over what should count, as the rule says; a chunk matters from 6 dB
+    above it, and within an utterance however soft it is."""
     gate, counted = Gate(), [-60.0] * 30
     refused: list[list[float]] = []
+    own: list[float] = []
     run(gate, QUIET)
     for length in lengths:
         before = len(counted)
         for speech, level in [(True, -30.0)] * length + [(False, -60.0)] * 20:
-            was_open = bool(gate._utterance)
+            was_open = gate.matters(-1000.0)
             utterance = gate.take(CHUNK, speech=speech, level_db=level)
-            if not was_open and not gate._utterance:
+            if not was_open and not gate.matters(-1000.0):
                 counted.append(level)
+            else:
+                own = [*own, level] if was_open else [level]
             if utterance is not None and not accepted:
-                refused.append(gate._own_levels)
+                refused.append(own)
                 gate.refuse()
                 counted += refused[-4] if len(refused) > 3 else []
         assert len(counted) > before
         recent = sorted(counted[-469:])
-        assert gate._floor_db() == recent[int(0.85 * (len(recent) - 1))]
+        nearer = recent[int(0.85 * (len(recent) - 1))] + 6.0
+        assert gate.matters(nearer)
+        assert not gate.matters(nearer - 0.001)
 
 
 def test_a_cue_ends_where_it_is_no_louder_than_a_film_that_goes_on() -> None:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears.moonshine import MoonshineRecogniser, _said_behind
+from stepper.ears.moonshine import MoonshineRecogniser, said_behind
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.understand import normal
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
@@ -68,7 +68,7 @@ def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
     transcript: str, address: str, is_called: bool, tried: list[str]
 ) -> None:
     """As many words are left out as the name may have been taken for; without its sounds none are."""
-    assert [text for text in _said_behind(transcript, address, is_called) if text] == tried
+    assert [text for text in said_behind(transcript, address, is_called) if text] == tried
 
 
 @pytest.mark.parametrize(

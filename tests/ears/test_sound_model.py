@@ -38,7 +38,7 @@ def test_the_sounds_of_a_sentence_are_found_frame_by_frame(network: str, tmp_pat
 def test_damaged_weights_are_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Half a file is no model."""
     half = tmp_path / "half.onnx"
-    half.write_bytes(sound_model._WEIGHTS.read_bytes()[:100_000])
-    monkeypatch.setattr(sound_model, "_WEIGHTS", half)
+    half.write_bytes(sound_model.WEIGHTS.read_bytes()[:100_000])
+    monkeypatch.setattr(sound_model, "WEIGHTS", half)
     with pytest.raises(SurroundingsError, match="model of sounds cannot be loaded"):
         SoundModel()

@@ -151,7 +151,7 @@ def test_a_device_that_goes_is_told_once_and_taken_again_when_it_is_back(
 
 def test_a_device_that_plays_nothing_is_given_up(bench: _Bench, monkeypatch: pytest.MonkeyPatch) -> None:
     """Not every system says that a device has gone; one that takes no sound is as good as gone."""
-    monkeypatch.setattr(played, "_STALLED_S", 0.2)
+    monkeypatch.setattr(played, "STALLED_S", 0.2)
     bench.outputs[0].stuck = True
     began = time.monotonic()
     bench.mouth.utter("x" * 100, 150, Event())

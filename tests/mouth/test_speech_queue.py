@@ -16,6 +16,7 @@ class _SlowMouth:
 
     def __init__(self, takes_s: float = 0.0) -> None:
         self.takes_s = takes_s
+        self.begun: list[str] = []
         self.said: list[tuple[str, int]] = []
         self.cut_off: list[str] = []
         self.chimed: list[float] = []
@@ -25,6 +26,7 @@ class _SlowMouth:
         self.fails_with: Exception | None = None
 
     def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+        self.begun.append(text)
         if self.fails_with is not None:
             raise self.fails_with
         (self.cut_off.append(text) if cut.wait(self.takes_s) else self.said.append((text, words_per_minute)))
@@ -90,7 +92,7 @@ def test_silence_reaches_the_line_and_the_queue(speaker: QueuedSpeaker, mouth: _
     mouth.takes_s = 5
     for text in ("one", "two", "three"):
         speaker.say(text)
-    _until(lambda: speaker._current is not None)
+    _until(lambda: bool(mouth.begun))
     speaker.silence()
     mouth.takes_s = 0
     speaker.say("four")
@@ -137,12 +139,13 @@ def test_closing_is_bounded_even_when_the_mouth_hangs() -> None:
 
     class DeafMouth(_SlowMouth):
         def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
+            self.begun.append(text)
             time.sleep(20)
 
     mouth = DeafMouth()
     speaker = QueuedSpeaker(mouth, SpeechSettings(), print)
     speaker.say("one")
-    _until(lambda: speaker._current is not None)
+    _until(lambda: bool(mouth.begun))
     began = time.monotonic()
     speaker.close()
     assert time.monotonic() - began < 3

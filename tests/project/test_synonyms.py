@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.parsing import made_plain
 from stepper.project.problems import Span
-from stepper.project.recast import _put, as_printed
+from stepper.project.recast import as_printed, put_words
 from stepper.project.synonyms import SYNONYMS, Synonym
 from stepper.project.wording import Words, read_line
 
@@ -29,7 +29,7 @@ def test_every_row_is_tried_on_the_lines_it_is_for(row: Synonym) -> None:
     made = as_printed(made_plain(row.example))
     for earlier in SYNONYMS:
         low = made.text.lower()
-        changed = _put(made, earlier)
+        changed = put_words(made, earlier)
         if changed.text != made.text:
             assert any(piece in low for piece in earlier.has)
             if earlier is row:

@@ -95,8 +95,7 @@ class Emulated:
         )
         for line in desk.lines:
             self.screen.show(line)
-        desk.conductor._turn = self.screen.turn
-        desk.conductor._show = self.screen.show  # the conductor of the desk tells the screen from now on
+        desk.turn, desk.show = self.screen.turn, self.screen.show  # from now on the screen is told
         self.error: BaseException | None = None
         self._stack = ExitStack()
         self._thread = Thread(target=self._run, daemon=True)
@@ -105,7 +104,7 @@ class Emulated:
     def __enter__(self) -> Self:
         self._input = self._stack.enter_context(create_pipe_input())
         self._thread.start()
-        self.wait_for(lambda: self.screen._app is not None and self.screen._app.render_counter > 0)
+        self.wait_for(lambda: self.screen.app is not None and self.screen.app.render_counter > 0)
         self._settle()
         return self
 
@@ -141,7 +140,7 @@ class Emulated:
 
     def resize(self, columns: int, rows: int) -> Self:
         """Change the size of the window."""
-        app = self.screen._app
+        app = self.screen.app
         assert app is not None
         assert app.loop is not None
         before = self._drawn
@@ -164,7 +163,7 @@ class Emulated:
 
     @property
     def _drawn(self) -> int:
-        app = self.screen._app
+        app = self.screen.app
         return app.render_counter if app is not None else 0
 
     def _settle(self) -> None:
@@ -173,7 +172,7 @@ class Emulated:
         drawn = -1
         while drawn != self._drawn:
             drawn = self._drawn
-            app = self.screen._app
+            app = self.screen.app
             loop = app.loop if app is not None else None
             if loop is None:
                 return

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from stepper.conductor import Conductor
+from stepper.conductor import Conductor, Keep
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
 from stepper.screen.answers import answers_of
@@ -16,7 +16,7 @@ from stepper.screen.scene import Scene
 from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.style import Depth, Terminal
 from stepper.screen.yarns import Yarns, yarns_of
-from stepper.session.cues import Cue
+from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
@@ -80,12 +80,20 @@ class Desk:
     def __init__(self, made: Plan | None = None, state: State | None = None) -> None:
         self.events: list[tuple[int, Event]] = []
         self.lines: list[str] = []
+        self.keep: Keep = self._remember
+        self.show: Callable[[str], None] = self.lines.append
+        self.turn: Callable[[View], None] = lambda view: None
+        # Looked up with each call, so that a screen can be put before the session, or a full disk behind it.
         self.conductor = Conductor(
-            Session(made or garment(), state), keep=self._keep, show=self.lines.append, clock=lambda: AT
+            Session(made or garment(), state),
+            keep=lambda events, state: self.keep(events, state),
+            show=lambda line: self.show(line),
+            turn=lambda view: self.turn(view),
+            clock=lambda: AT,
         )
         self.conductor.begin("f")
 
-    def _keep(self, events: tuple[Event, ...], state: State) -> None:
+    def _remember(self, events: tuple[Event, ...], state: State) -> None:
         first = state.seq - len(events) + 1
         self.events += list(enumerate(events, start=first))
 

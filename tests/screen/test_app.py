@@ -245,7 +245,7 @@ def test_what_cannot_be_kept_ends_the_sitting_with_its_sentence() -> None:
 
     desk = Desk()
     with Emulated(desk) as shown:
-        desk.conductor._keep = full
+        desk.keep = full
         shown.press("space", settle=False)
 
         assert shown.ended()

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
@@ -188,3 +189,49 @@ def test_pace_and_faults_are_learned_from_what_she_does() -> None:
     assert stitches_per_minute(State()) == 30
     assert stitches_per_minute(state) == 60
     assert (state.knitting.faults, state.knitting.covered, state.knitting.uncounted) == (1, 60, 0)
+
+
+def test_a_count_falls_due_in_the_round_that_passes_the_interval() -> None:
+    """Worked out by hand: 200 stitches take 100 s to count, one in 3,000 goes wrong, a stitch ripped and knitted again
+    takes 2.5 s; Young's sqrt(2 C M) is sqrt(2 * 100 * 3000 / 2.5) = 490 stitches, passed in the third round of 200
+    after the last count, and again after twice and four times as much."""
+
+    def told(done: int, verified: Position, asking: Asking = Asking.COST) -> str | None:
+        good = Verified(place=verified, stitches=200)
+        state = State(knitting=Knitting(place=Position(index=done + 1), asking=asking, verified=good))
+        return due(LONG, state, done)
+
+    counted = Position(index=2)
+    assert {done: found for done in range(2, 14) if (found := told(done, counted))} == {
+        4: "3 rounds without a count",
+        6: "5 rounds without a count",
+        11: "10 rounds without a count",
+    }
+    # A count with 150 stitches of a round worked covers these as well.
+    assert [done for done in range(2, 7) if told(done, Position(index=2, stitch=150))] == [5]
+    # "Ask more" halves it to 245: passed in the second round, in the third (twice) and in the fifth (four times).
+    assert [done for done in range(2, 9) if told(done, counted, Asking.MORE)] == [3, 4, 6]
+
+
+def test_one_round_of_very_many_stitches_is_a_round_and_not_rounds() -> None:
+    """2,000 stitches: sqrt(2 * 1000 * 3000 / 2.5) is 1,549, so each round passes it."""
+    shawl = plan(("shawl", ["co2000", "k2000", "k2000", "k2000"]))
+    assert due(shawl, _state(Asking.COST, 1, verified=1), 1) == "a count pays here"
+
+
+def test_a_lifeline_in_lace_is_laid_again_after_twelve_rounds() -> None:
+    """Before a patterned round, with plain ones between: common practice, every ten to twenty rounds."""
+    lace = plan(("shawl", ["co40", "k40", *["(k2 yo k2tog)x10", "k40"] * 10]))
+    laid = State(knitting=Knitting(place=Position(index=3), lifelines=(Position(index=2),)))
+    assert [done for done in range(2, 21) if lifeline_before(lace, laid, done)] == [13, 15, 17, 19]
+    assert [done for done in range(2, 21) if lifeline_before(lace, State(), done)] == []
+
+
+def test_an_increase_spread_evenly_is_no_beginning_of_a_run_of_shaping() -> None:
+    """What comes first of a raglan locks a fault in, whatever was spread over a round before it in the same section;
+    inside the run the next shaping does not."""
+    yoke = plan(("yoke", ["co40", "(k4 m1)x10", "k50", "(k5 m1)x10"]))
+    spread = replace(yoke.rounds[1], evenly=True)
+    raglan = replace(yoke, rounds=(yoke.rounds[0], spread, *yoke.rounds[2:]))
+    assert due(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
+    assert due(yoke, _state(Asking.LESS, 2), 2) is None

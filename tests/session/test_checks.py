@@ -1,11 +1,12 @@
 from __future__ import annotations
 
 from stepper.plan.lengthen import LengthCorrection
-from stepper.session.checks import stretch_to_measure
+from stepper.session.checks import stretch_to_measure, yarn_called
+from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan, with_stretch
-from tests.playbook import after, check, opened, transcript
+from tests.playbook import AT, after, check, opened, transcript
 
 
 def _at(index: int, stitch: int = 0) -> Session:
@@ -128,7 +129,7 @@ def test_a_measurement_far_from_the_gauge_is_doubted_aloud() -> None:
         _at(15),
         """
         > measures seventy centimetres
-        70 cm: 1 rounds to 10 cm. That is far from 10 rounds to 10 cm; if it is wrong, say undo that.
+        70 cm: 1 round to 10 cm. That is far from 10 rounds to 10 cm; if it is wrong, say undo that.
             Long enough, this part ends here.
         Body, round 8 of 12: knit two, purl two, thirty nine times.
         > undo that
@@ -208,3 +209,41 @@ def test_a_length_that_cannot_be_is_not_taken() -> None:
     for words in ("measures 0.1 cm", "measures 900 cm"):
         assert "Measure again." in transcript(session, f"> {words}")
     assert session.state.place == Position(index=14, stitch=0)
+
+
+def test_a_count_that_cannot_be_is_refused() -> None:
+    """More than twice what there should be was misheard, and so was less than nothing; just twice may be a slip of hers.
+    In round 9 of the plan 156 are expected."""
+    session = _at(8)
+    for stitches, kept in ((-1, False), (0, True), (312, True), (313, False)):
+        events = session.consider(Count(at=AT, stitches=stitches)).events
+        assert bool(events) is kept, stitches
+
+
+def test_a_length_belongs_to_the_stretch_in_hand_or_the_one_just_ended() -> None:
+    """Of a stretch from the ninth to the eighteenth round: nothing to measure before one of it is done, and none once
+    the next round after it is begun."""
+    garment = final_increase()
+    found = {
+        (index, stitch): stretch_to_measure(garment, Position(index=index, stitch=stitch))
+        for index, stitch in ((7, 0), (8, 0), (9, 0), (17, 5), (18, 0), (18, 1), (19, 0))
+    }
+    assert found == {(7, 0): None, (8, 0): None, (9, 0): 0, (17, 5): 0, (18, 0): 0, (18, 1): None, (19, 0): None}
+
+
+def test_a_length_far_beyond_any_gauge_is_a_slip_of_the_tongue() -> None:
+    """Seven rounds at 10 to 10 cm are 70 mm; by a factor of twenty either way it is kept, beyond it is not. By hand:
+    200 and 0.5 rounds to 10 cm are 3.5 mm and 1,400 mm."""
+    for length_mm, kept in ((3.4, False), (3.5, True), (1400.0, True), (1401.0, False), (0.0, False)):
+        assert bool(_at(15).consider(Length(at=AT, length_mm=length_mm)).events) is kept, length_mm
+
+
+def test_a_yarn_is_known_by_its_key_and_its_name_in_any_case() -> None:
+    """She says "chalk" or the letter that the page prints; a yarn nobody named is refused with those there are."""
+    garment = final_increase()
+    assert [yarn_called(garment, name) for name in ("chalk", "MC", "mc", "Chalk", "a", "ember", "sand")] == [
+        "MC", "MC", "MC", "MC", "A", "B", None,
+    ]  # fmt: skip
+    assert _at(8).consider(Weight(at=AT, yarn="MC", grams=0.0)).events
+    assert not _at(8).consider(Weight(at=AT, yarn="MC", grams=-1.0)).events
+    assert not _at(8).consider(Note(at=AT, text="  ")).events

@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.cues import Cue, Next
+from stepper.session.cues import Cue, Next, Silence
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.events import Advanced
@@ -37,3 +37,8 @@ def test_the_time_of_a_cue_is_the_time_of_its_event() -> None:
     assert isinstance(decision, tuple)
     assert [event.at for event in decision] == ["2030-01-01T00:00:00+00:00"]
     assert isinstance(decision[0], Advanced)
+
+
+def test_a_silence_is_no_event() -> None:
+    """Nothing happened; the place is said all the same, which is no affair of the journal."""
+    assert decide(GARMENT, State(), Silence(at="2030-01-01T00:00:00+00:00")) == ()

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import inspect
 
-from stepper.language.telling import _LINES
+from stepper.language.telling import LINES
 from stepper.session import effects
 from stepper.session.effects import Effect
 
@@ -15,4 +15,4 @@ def test_every_effect_has_words() -> None:
         if issubclass(each, Effect) and each is not Effect
     }
 
-    assert set(_LINES) == defined
+    assert set(LINES) == defined

@@ -3,6 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
 from stepper.session.events import (
     Advanced,
@@ -12,14 +13,17 @@ from stepper.session.events import (
     FellAsleep,
     Measured,
     Noted,
+    Observed,
     Opened,
     PlanChanged,
+    Remedied,
     StrideSet,
+    Tinked,
     Undone,
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.state import UNDO_DEPTH, Position, State, Verified
+from stepper.session.state import UNDO_DEPTH, Knitting, Position, ReadingAlong, Seen, Sight, State, Verified
 from stepper.session.steps import By
 from tests.playbook import AT
 from tests.session.samples import EVENTS
@@ -143,3 +147,55 @@ def test_the_last_cue_is_the_knitters_and_not_the_opening() -> None:
     state = evolve_all(State(), [_step(0), Opened(at="2026-01-01T00:00:00+00:00", fingerprint="f")])
 
     assert state.last_cue_at == AT
+
+
+def test_a_mend_keeps_from_where_on_the_count_is_off() -> None:
+    """Ripping behind that round takes the fault out, so the round must be the one the remedy names, the cast-on too;
+    an old journal does not name it, and then it is the round in which the remedy was chosen."""
+    for told, kept in ((3, 3), (0, 0), (-1, 7)):
+        event = Remedied(
+            at=AT,
+            origin=Position(index=7),
+            place=Position(index=7),
+            remedy="plain",
+            difference=1,
+            stitches=0,
+            minutes=0.0,
+            mend=Mend(index=9, stitch=0, change=-1, origin=told),
+        )
+        (mend,) = evolve(State(), event).knitting.mends
+        assert mend.origin == kept
+
+
+def test_a_mend_is_out_of_the_fabric_once_all_that_was_off_is_ripped() -> None:
+    """Off from the sixth round on and right until the fifth: back there, the fault is gone; back only to where it was
+    never counted whether it was right, it may still be in."""
+    mend = Mend(index=9, stitch=0, change=-1, origin=6)
+    for counted, back_to, kept in ((5, 5, ()), (5, 6, (mend,)), (3, 5, (mend,)), (None, 5, (mend,))):
+        good = None if counted is None else Verified(place=Position(index=counted), stitches=20)
+        state = State(seq=1, knitting=Knitting(place=Position(index=8), verified=good, mends=(mend,)))
+        event = Tinked(at=AT, origin=Position(index=8), place=Position(index=back_to), stitches=20)
+        assert evolve(state, event).knitting.mends == kept, (counted, back_to)
+
+
+def test_the_round_she_names_for_a_fault_stays_named_whatever_is_seen_later() -> None:
+    """Said once, it need not be said again with each look; said anew, the new one counts."""
+    place = Position(index=6)
+    state = State(seq=1, knitting=Knitting(place=place))
+    for event, named in (
+        (Observed(at=AT, place=place, index=4), 4),
+        (Observed(at=AT, place=place, sight=Sight(seen=Seen.LOOP, number=0)), 4),
+        (Observed(at=AT, place=place, index=2), 2),
+    ):
+        state = evolve(state, event)
+        assert state.knitting.fault is not None
+        assert state.knitting.fault.index == named
+
+
+def test_reading_along_ends_with_the_sitting_and_not_with_a_note() -> None:
+    """The next evening must not begin in the middle of a round that reads itself out."""
+    reading = ReadingAlong(index=0)
+    state = State(seq=1, reading=reading)
+    assert evolve(state, Noted(at=AT, place=Position(), text="soft")).reading == reading
+    assert evolve(state, Closed(at=AT, place=Position())).reading is None
+    assert evolve(state, FellAsleep(at=AT)).reading is None

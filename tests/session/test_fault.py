@@ -113,3 +113,33 @@ def test_only_rounds_since_the_last_good_count_are_suspected() -> None:
     verified = Verified(place=Position(index=6), stitches=246)
     assert window(garment, Fault(place=Position(index=9), difference=1), verified) == (8, 7, 6)
     assert window(garment, Fault(place=Position(index=9), difference=1, index=2), verified) == (2,)
+
+
+def test_twenty_rounds_are_looked_back_over_where_nothing_was_counted() -> None:
+    """The latest first; a good count ends it, and a round begun is suspected as well. By hand."""
+    plain = plan(("body", ["co10", *["k10"] * 30]))
+
+    def rounds(index: int, stitch: int = 0, verified: int | None = None) -> tuple[int, ...]:
+        good = None if verified is None else Verified(place=Position(index=verified), stitches=10)
+        return window(plain, Fault(place=Position(index=index, stitch=stitch), difference=1), good)
+
+    assert rounds(25) == tuple(range(24, 4, -1))
+    assert rounds(25, stitch=3) == tuple(range(25, 5, -1))
+    assert rounds(4) == (3, 2, 1, 0)
+    assert rounds(31) == tuple(range(30, 10, -1))
+    assert rounds(25, verified=22) == (24, 23, 22)
+    assert rounds(25, verified=25) == (24,)
+    assert rounds(0) == ()
+    assert window(plain, Fault(place=Position(index=5), difference=1, index=2), None) == (2,)
+    assert window(plain, Fault(place=Position(index=5), difference=1, index=31), None) == ()
+
+
+def test_the_most_a_count_between_markers_can_be_is_twice_what_is_there() -> None:
+    """Two sections of twenty: eighty, and no slip of the tongue above it; where increases are counted between, all may
+    be missing, and she counts on to the end."""
+    marked = sections_at(MARKED, Position(index=1))
+    seen = sections_at(plan(("yoke", ["co80", "(k8 m1)x10", "k90"])), Position(index=2))
+    assert marked is not None
+    assert seen is not None
+    assert most_counted(marked, 0, 2) == 80
+    assert most_counted(seen, 0, 2) == 180

@@ -1,15 +1,34 @@
 from __future__ import annotations
 
+from typing import TypeVar
+
 import pytest
 
+from stepper.plan.resuming import PlaceChoice
 from stepper.session import cues, events
 from stepper.session.control import ask
-from stepper.session.effects import AskLength, Lead, RestHands, TellFinished, TellStep, TurnTo
+from stepper.session.effects import (
+    AskLength,
+    BeatIn,
+    Close,
+    Effect,
+    Lead,
+    RestHands,
+    TellChanges,
+    TellExpected,
+    TellFinished,
+    TellMeasured,
+    TellSpacing,
+    TellStep,
+    TellStop,
+    TurnTo,
+)
+from stepper.session.evolve import evolve
 from stepper.session.machine import Session
-from stepper.session.respond import _ANSWERS, _TOLD, step_at
+from stepper.session.respond import ANSWERS, TOLD, respond, step_at
 from stepper.session.rules import RULES, Mode
-from stepper.session.state import Knitting, Position, State
-from tests.plans import final_increase, with_stretch
+from stepper.session.state import Knitting, Position, Question, State
+from tests.plans import final_increase, plan, with_stretch
 from tests.playbook import AT, check, opened, tell
 
 GARMENT = final_increase()
@@ -23,8 +42,8 @@ def test_every_event_and_every_question_is_answered() -> None:
     """A kind of event or question without an answer would leave the knitter in silence."""
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
-    assert set(_TOLD) == set(events.EVENTS)
-    assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
+    assert set(TOLD) == set(events.EVENTS)
+    assert set(ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
 
 
 @pytest.mark.parametrize("view", cues.View)
@@ -151,3 +170,106 @@ def test_help_offers_what_makes_sense() -> None:
     assert lines[0].startswith("You can say: next step; go back; say again; where am I;")
     assert "start listening" not in lines[0]
     assert "chalk weighs 42 grams" in lines[0]
+
+
+_Told = TypeVar("_Told", bound=Effect)
+
+
+def _effect(kind: type[_Told], session: Session, cue: cues.Cue) -> _Told:
+    """Return the one effect of a kind that a cue has."""
+    (found,) = [each for each in session.consider(cue).effects if isinstance(each, kind)]
+    return found
+
+
+def test_the_next_increase_is_in_the_nearest_shaped_round_ahead() -> None:
+    """Asked in a shaped round, it is the one after this; behind the last there is none. By hand: the third and the
+    fifth round are shaped."""
+    yoke = plan(("yoke", ["co80", "k80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100", "k100"]))
+    told = [
+        _effect(
+            TellSpacing,
+            Session(yoke, State(seq=1, knitting=Knitting(place=Position(index=index)))),
+            cues.Spacing(at=AT),
+        ).next_index
+        for index in range(7)
+    ]
+    assert told == [2, 2, 4, 4, None, None, None]
+
+
+def test_a_finished_garment_has_nothing_to_count() -> None:
+    """Asked how many stitches when all is bound off, the answer is none, and no fault of the program."""
+    told = _effect(TellExpected, Session(GARMENT, _at(len(GARMENT.rounds))), cues.HowMany(at=AT))
+    assert (told.now, told.end, told.between) == (0, 0, ())
+
+
+def test_a_measurement_is_told_with_what_follows_from_it() -> None:
+    """By the rule of three: seven rounds are 7.7 cm, so 10 cm take 9.1 and nine are knitted, one fewer than ten; two
+    are left after these seven. The round in hand is the same, so it is not said again."""
+    session = Session(GARMENT, _at(15))
+    considered = session.consider(cues.Length(at=AT, length_mm=77.0))
+    told = _effect(TellMeasured, session, cues.Length(at=AT, length_mm=77.0))
+    assert (told.length_mm, told.target_mm, told.planned_per_10cm) == (77.0, 100.0, 10.0)
+    assert told.rounds_per_10cm == pytest.approx(700 / 77)
+    assert (told.rounds_left, told.longer_by) == (2, -1)
+    assert not any(isinstance(each, TellStep) for each in considered.effects)
+
+
+@pytest.mark.parametrize(("index", "length_mm"), [(15, 104.0), (18, 80.0)])
+def test_where_another_round_is_in_hand_after_a_measurement_it_is_said(index: int, length_mm: float) -> None:
+    """Long enough, and short at the end: in both the next round is not the one she was told last."""
+    effects = Session(GARMENT, _at(index)).consider(cues.Length(at=AT, length_mm=length_mm)).effects
+    assert isinstance(effects[-1], TellStep)
+
+
+def test_a_measurement_is_asked_for_just_when_three_rounds_are_left_of_ten() -> None:
+    """Of ten rounds to a length seven are done: once, neither sooner nor later."""
+    asked = []
+    for index in range(8, 19):
+        effects = Session(GARMENT, _at(index)).consider(cues.Next(at=AT)).effects
+        asked += [index + 1 for each in effects if isinstance(each, AskLength)]
+    assert asked == [15]
+
+
+def test_a_question_about_the_place_speaks_of_no_difference_of_stitches() -> None:
+    """Where to go on is open, so nothing is known of how many stitches there should be."""
+    choice = PlaceChoice(
+        index=2, stitch=0, section="yoke", number=1, flat=False, label=None, have=225, want=225
+    )
+    question = Question(new_fingerprint="b", choices=(choice,))
+    event = events.PlaceAsked(at=AT, old_fingerprint="a", question=question, changes=())
+    before = _at(2)
+    told = respond(GARMENT, before, None, (event,), evolve(before, event))
+    assert told[0] == TellChanges(changes=(), have=0, want=0, found=True, comparable=True)
+
+
+def test_a_sitting_ends_with_where_it_stands_and_what_comes_first() -> None:
+    """The last thing she hears is what the next evening begins with, and only then is it over."""
+    effects = Session(GARMENT, _at(3, 10)).consider(cues.Enough(at=AT)).effects
+    (stop,) = [each for each in effects if isinstance(each, TellStop)]
+    assert stop.place == Position(index=3, stitch=10)
+    assert isinstance(stop.first, TellStep)
+    assert stop.first.index == 3
+    assert isinstance(effects[-1], Close)
+
+
+def test_what_is_taken_back_is_followed_by_the_step_in_hand_only_where_that_is_another() -> None:
+    """After a step taken back she must know where her hands are; after a note taken back they are where they were."""
+    session = opened(GARMENT)
+    for cue, step in ((cues.Next(at=AT), True), (cues.Note(at=AT, text="soft"), False)):
+        session.adopt(session.consider(cue))
+        considered = session.consider(cues.Undo(at=AT))
+        session.adopt(considered)
+        assert any(isinstance(each, TellStep) for each in considered.effects) is step
+
+
+def test_a_run_read_along_is_told_when_its_time_has_come_and_an_old_clock_says_nothing() -> None:
+    """Each beat brings the next run and asks for another beat; one that something else came before is out of date."""
+    session = opened(plan(("body", ["co24", "(k2 yo ssk)x6", "k24"])))
+    session.adopt(session.consider(cues.Next(at=AT)))
+    begun = session.consider(cues.ReadAlong(at=AT))
+    session.adopt(begun)
+    (beat,) = [each for each in begun.effects if isinstance(each, BeatIn)]
+    assert session.consider(cues.Beat(at=AT, seq=beat.seq - 1)).effects == ()
+    told = session.consider(cues.Beat(at=AT, seq=beat.seq))
+    assert [type(each).__name__ for each in told.effects] == ["TellStep", "BeatIn"]
+    assert told.state.place == Position(index=1, stitch=2)

@@ -16,7 +16,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.store.database import connect, keep_all_in_one_file, transaction
+from stepper.store.database import ROOM_KEPT_BYTES, connect, keep_all_in_one_file, transaction
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
 
@@ -160,10 +160,30 @@ def test_each_connection_has_the_safe_settings(connection: sqlite3.Connection) -
         name: connection.execute(f"PRAGMA {name}").fetchone()[0] for name in ("journal_mode", "synchronous")
     }
 
-    assert ask == {"journal_mode": "truncate", "synchronous": 2}
+    assert ask == {"journal_mode": "persist", "synchronous": 2}
     assert connection.execute("PRAGMA foreign_keys").fetchone() == (1,)
     assert connection.execute("PRAGMA fullfsync").fetchone() == (1,)
     assert connection.isolation_level is None
+
+
+def test_the_room_of_a_commit_is_kept_and_that_of_a_long_text_given_back(path: Path) -> None:
+    """A commit waits longest for a file that changes its length, so the one beside the journal keeps it from cue to
+    cue; and 40,000 stitches later it has not grown to the size of the journal."""
+    beside, lengths = path.with_name(path.name + "-journal"), []
+    with Journal.open(path, title="A") as journal:
+        for n in range(30):
+            journal.append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)])
+            lengths.append(beside.stat().st_size)
+        for n in range(1, 4):
+            journal.keep_plan(f"{n}" * 10 * ROOM_KEPT_BYTES, "f", "2025-03-03T20:15:00+01:00")
+            journal.keep_snapshot(30, f"{n}" * 10 * ROOM_KEPT_BYTES, "f", 1)
+            assert beside.stat().st_size <= ROOM_KEPT_BYTES
+
+    assert ROOM_KEPT_BYTES == 32 * 4096, "whole pages of SQLite"
+    assert max(lengths) <= ROOM_KEPT_BYTES / 6
+    assert lengths == sorted(lengths)
+    assert len(set(lengths)) <= 2
+    assert not beside.exists()
 
 
 def test_a_transaction_is_kept_whole(connection: sqlite3.Connection, path: Path) -> None:

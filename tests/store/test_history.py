@@ -8,7 +8,13 @@ from pathlib import Path
 import pytest
 
 from stepper.store.database import connect
-from stepper.store.history import BrokenHistoryError, check_history, digest_at, read_newest
+from stepper.store.history import (
+    CHECKED_AT_OPENING,
+    BrokenHistoryError,
+    check_history,
+    digest_at,
+    read_newest,
+)
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
 
@@ -76,3 +82,9 @@ def test_an_entry_that_is_not_there_has_no_checksum(raw: sqlite3.Connection) -> 
     """Asked for beyond the end, the answer is not made up."""
     with closing(raw), pytest.raises(BrokenHistoryError):
         digest_at(raw, read_newest(raw).journal, 51)
+
+
+def test_twice_the_entries_of_a_garment_are_looked_at_when_it_is_opened() -> None:
+    """A pullover of 40,000 stitches, told in steps of eight: 5,000 entries, and as many again for counts, notes and
+    what is undone. By hand; the figures are assumptions of the project."""
+    assert CHECKED_AT_OPENING == 2 * 40_000 // 8

@@ -99,3 +99,13 @@ def test_nothing_and_nothing_in_it_are_the_same(path: Path) -> None:
     assert is_empty(path)
     path.write_bytes(b"x")
     assert not is_empty(path)
+
+
+def test_what_is_crossed_out_holds_nothing(path: Path, entry: MakeEntry) -> None:
+    """Between two cues the file that would take a commit back is full of what was; none of it is to come back, and it
+    must not be kept as though it mattered."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+        beside = log_paths(path)[1]
+        assert beside.stat().st_size > 4096
+        assert is_empty(beside)

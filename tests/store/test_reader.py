@@ -9,7 +9,7 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.journal import Journal
-from stepper.store.reader import open_reader
+from stepper.store.reader import open_reader, there_is_one
 from stepper.store.records import JournalEntry
 from tests.store.disk import listing, saved_journal
 
@@ -196,3 +196,27 @@ def test_a_journal_without_its_record_of_migrations_is_damaged(path: Path) -> No
     connection.close()
     with pytest.raises(SurroundingsError, match="is damaged"):
         open_reader(path)
+
+
+def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(path: Path, entry: MakeEntry) -> None:
+    """It is the one that saves most; of two that fit, the one with more of the history in it."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+        for seq in (1, 2):
+            journal.keep_snapshot(seq, f"after {seq}", "f", 1)
+    with Journal.read_only(path) as reader:
+        found = reader.latest_snapshot("f", 1)
+        assert found is not None
+        assert (found.seq, found.body, found.fingerprint, found.codec_version) == (2, "after 2", "f", 1)
+
+
+def test_a_garment_of_which_only_copies_are_left_was_begun(path: Path, entry: MakeEntry) -> None:
+    """Asked where it stands, the answer comes from them, and not that nothing was knitted."""
+    assert not there_is_one(path)
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    assert there_is_one(path)
+    path.unlink()
+    assert there_is_one(path)
+    with open_reader(path) as reader:
+        assert reader.count() == 1
