@@ -1,0 +1,289 @@
+"""The shortest phrase for gaps of two neighbouring sizes that no change leaves its even place far behind.
+
+Theory of operation. Gaps that differ by one are larger and smaller ones in an order that is free, as long as
+every change stays near its even place. Each larger gap takes the work a little ahead of the even places, each
+smaller one a little behind, so where the work stands against them is a sum, and an order will do if the sum
+never leaves a window. A phrase is a tree over that order: stretches of one gap, and repeats.
+
+Phrases are tried by how many stretches they name, one, two, three, four, and each try knows how many words it
+may still take: a phrase with more stretches than the best one found has words for is not looked at. What is
+found is the shortest of all phrases that name up to four stretches and have repeats as `stepper.craft.phrases`
+says them; since a fifth stretch would make it longer than nearly every phrase found, it is the shortest of
+all nearly always. Common factors of the numbers of gaps come in as a repeat of everything.
+
+All is whole-number arithmetic. No I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from math import gcd
+
+from stepper.craft.phrases import Phrase, Repeat, Stretch, stretch_words, times_words, words_in
+
+MOST_STRETCHES = 4
+"""More than four things with numbers in them are not kept in mind."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gaps:
+    """The gaps that a phrase has to bring, and where they stand."""
+
+    size: int
+    """The smaller gap. Unit: stitches. Range: 0 and up."""
+    smaller: int
+    """How many gaps of `size`. Range: 0 and up."""
+    larger: int
+    """How many gaps of `size + 1`. Range: 0 and up; one of the two is at least 1."""
+    lead: Phrase = ()
+    """What is worked before them: half a gap and a change."""
+    tail: Phrase = ()
+    """What is worked behind them: half a gap."""
+    begins_larger: bool | None = None
+    """Whether the first must be a larger one; None if either will do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """How far the work may get from the even places. In any unit, the same one throughout."""
+
+    start: int
+    """Where the work stands before the first gap, against where it should: above 0 is ahead."""
+    smaller: int
+    """How far each smaller gap takes it ahead; below 0 behind."""
+    larger: int
+    """How far each larger gap takes it ahead."""
+    limit: int
+    """The farthest either way. Range: 0 and up."""
+
+
+def shortest(gaps: Gaps, window: Window, change: str) -> Phrase | None:
+    """Find the shortest phrase for some gaps.
+
+    Args:
+        gaps: The gaps, and what stands around them.
+        window: How far the changes may stand from their even places.
+        change: Code of the change in the stitch table, for its words.
+
+    Returns:
+        The phrase with lead and tail. Of equally short ones the one with fewer stretches, then one that begins
+        with a larger gap, then the one whose changes stay nearest to their even places. None if no phrase of
+        up to four stretches stays in the window.
+
+    Source: search over all of them; the tests compare it with a search over all orders of the gaps.
+    """
+    search = _Search(gaps, window, change)
+    for stretches in range(1, MOST_STRETCHES + 1):
+        search.try_all(stretches)
+    return search.phrase
+
+
+@dataclass(frozen=True, slots=True)
+class _Task:
+    """Gaps still to be brought, and the window they have to stay in."""
+
+    larger: int
+    smaller: int
+    at: int
+    """Where the work stands."""
+    low: int
+    high: int
+    after: bool | None = None
+    """Whether a stretch of larger or of smaller gaps stands just in front, which cannot go on as another."""
+
+    def less(self, larger: int, smaller: int, at: int, after: bool | None = None) -> _Task:
+        """Return what is left behind some gaps."""
+        return _Task(self.larger - larger, self.smaller - smaller, at, self.low, self.high, after)
+
+    def shared(self, times: int, drift: int) -> _Task:
+        """Return one of so many equal shares of it, which take the work that far in all."""
+        # The first time and the last have to stay in the window; those between lie between.
+        last = drift - drift // times
+        low, high = self.low - min(0, last), self.high - max(0, last)
+        return _Task(self.larger // times, self.smaller // times, self.at, low, high)
+
+
+class _Search:
+    """One search and the best phrase so far."""
+
+    def __init__(self, gaps: Gaps, window: Window, change: str) -> None:
+        self.gaps, self.window, self.change = gaps, window, change
+        said = words_in((Stretch(0),), change)
+        self.unit = (stretch_words(gaps.size, said), stretch_words(gaps.size + 1, said))
+        self.step = (window.smaller, window.larger)
+        self.around = words_in((*gaps.lead, *gaps.tail), change)
+        self.phrase: Phrase | None = None
+        self.words = 1_000_000
+        self.rank = (0, True, 0)
+
+    def try_all(self, stretches: int) -> None:
+        """Try every phrase that names so many stretches and may be shorter than the best."""
+        gaps, window = self.gaps, self.window
+        task = _Task(gaps.larger, gaps.smaller, window.start, -window.limit, window.limit)
+        whole = not (gaps.lead or gaps.tail)
+        if stretches > 1 and stretches * min(self.unit) + self.around >= self.words:
+            return
+        for parts in self._sequences(stretches, task, self.words - self.around, level=2 if whole else 1):
+            self._offer(parts, stretches)
+
+    def _offer(self, parts: Phrase, stretches: int) -> None:
+        phrase = (*self.gaps.lead, *parts, *self.gaps.tail)
+        words = words_in(phrase, self.change)
+        if words > self.words:
+            return
+        begins_larger = _first_gap(parts) > self.gaps.size
+        if self.gaps.begins_larger not in (None, begins_larger):
+            return
+        rank = (stretches, not begins_larger, self._farthest(parts))
+        if words < self.words or rank < self.rank:
+            self.phrase, self.words, self.rank = phrase, words, rank
+
+    def _farthest(self, parts: Phrase) -> int:
+        """Return how far the changes get from their even places."""
+        low, high, _ = self._reach(parts)
+        return max(-(self.window.start + low), self.window.start + high)
+
+    def _reach(self, parts: Phrase) -> tuple[int, int, int]:
+        """Return how far behind and ahead of its beginning a phrase gets, and where it ends."""
+        low = high = at = 0
+        for part in parts:
+            if isinstance(part, Repeat):
+                least, most, drift = self._reach(part.parts)
+                last = (part.times - 1) * drift
+                low, high = min(low, at + least + min(0, last)), max(high, at + most + max(0, last))
+            elif isinstance(part, Stretch):
+                drift = self.step[part.gap > self.gaps.size]
+                low, high = min(low, at + drift * part.times), max(high, at + drift * part.times)
+            at += drift * part.times
+        return low, high, at
+
+    def _sequences(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+        """Find the phrases that bring all of a task in so many stretches.
+
+        Args:
+            stretches: How many to name.
+            task: What to bring.
+            spare: Words it may take; some of those found take a few more.
+            level: How deep a repeat with a repeat inside may still be said: 2 as the whole round, 1 as a part
+                of it, 0 not at all.
+        """
+        if stretches == 1:
+            yield from self._as_one(task)
+            return
+        if spare < stretches * min(self.unit):
+            return
+        yield from self._as_repeat(stretches, task, spare, level=level)
+        level = min(level, 1)
+        for larger in (True, False):
+            for times in self._stretches(larger, task):
+                rest = task.less(times if larger else 0, 0 if larger else times, task.at + times * self.step[larger], larger)
+                left = spare - self.unit[larger] - times_words(times)
+                for parts in self._sequences(stretches - 1, rest, left, level=level):
+                    yield (self._stretch(larger, times), *parts)
+        if stretches > 2:
+            yield from self._after_pairs(stretches - 2, task, spare, level=level)
+        if stretches > 3:
+            yield from self._before_stretch(stretches - 1, task, spare, level=level)
+
+    def _as_one(self, task: _Task) -> Iterator[Phrase]:
+        """Bring all as one stretch, where it is of one size."""
+        larger = task.larger > 0
+        times = task.larger or task.smaller
+        if not (task.larger and task.smaller) and task.after is not larger:
+            if task.low <= task.at + times * self.step[larger] <= task.high:
+                yield (self._stretch(larger, times),)
+
+    def _as_repeat(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+        """Bring all as a repeat of one part of it."""
+        drift = task.larger * self.step[True] + task.smaller * self.step[False]
+        common = gcd(task.larger, task.smaller)
+        for times in range(2, common + 1):
+            if common % times:
+                continue
+            share = task.shared(times, drift)
+            left = spare - times_words(times)
+            for parts in self._sequences(stretches, share, left, level=level - 1 if level else 0):
+                repeat = Repeat(parts, times)
+                if len(parts) > 1 and (level or not repeat.nested):
+                    yield (repeat,)
+
+    def _stretches(self, larger: bool, task: _Task) -> range:
+        """Return how many gaps of one size may come next as one stretch."""
+        if task.after is larger:
+            return range(0)
+        most = task.larger if larger else task.smaller
+        return _fitting(self.step[larger], task.low - task.at, task.high - task.at, most)
+
+    def _after_pairs(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+        """Begin with a repeat of two stretches, "k4, m1 twice, k3, m1, so many times"."""
+        spare -= sum(self.unit) + 2
+        if spare < stretches * min(self.unit):
+            return
+        simple = not level or spare - stretches * min(self.unit) < 2
+        for times in range(2, min(task.larger, task.smaller) + 1):
+            for larger, smaller in self._pairs(times, task, last=stretches == 1, simple=simple):
+                end = task.at + times * (larger * self.step[True] + smaller * self.step[False])
+                rest = task.less(larger * times, smaller * times, end)
+                found = tuple(self._sequences(stretches, rest, spare, level=level)) if rest.larger or rest.smaller else ()
+                for body in self._orders(larger, smaller, times, task) if found else ():
+                    for parts in found:
+                        yield (Repeat(body, times), *parts)
+
+    def _pairs(self, times: int, task: _Task, *, last: bool, simple: bool) -> Iterator[tuple[int, int]]:
+        """Return how many larger and smaller gaps a repeat may have; `last` if one stretch is to follow."""
+        most_larger, most_smaller = task.larger // times, task.smaller // times
+        all_larger = last and task.larger % times == 0
+        all_smaller = last and task.smaller % times == 0
+        if last and not (all_larger or all_smaller):
+            return
+        low, high = -((task.at - task.low) // times), (task.high - task.at) // times
+        for larger in range(1, 2 if simple else most_larger + 1):
+            if last and not all_smaller and larger != most_larger:
+                continue
+            ahead = larger * self.step[True]
+            for smaller in _fitting(self.step[False], low - ahead, high - ahead, 1 if simple else most_smaller):
+                if not last or (all_larger and larger == most_larger) or (all_smaller and smaller == most_smaller):
+                    yield larger, smaller
+
+    def _orders(self, larger: int, smaller: int, times: int, task: _Task) -> Iterator[Phrase]:
+        """Return the two orders of a repeat of two stretches, as far as they stay in the window."""
+        last = (times - 1) * (larger * self.step[True] + smaller * self.step[False])
+        pair = (self._stretch(True, larger), self._stretch(False, smaller))
+        for body, inside in ((pair, larger * self.step[True]), (pair[::-1], smaller * self.step[False])):
+            inside += task.at
+            if task.low <= inside + min(0, last) and inside + max(0, last) <= task.high:
+                yield body
+
+    def _before_stretch(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+        """End with one stretch behind a repeat of several."""
+        for larger in (True, False):
+            for times in range(1, (task.larger if larger else task.smaller) + 1):
+                rest = task.less(times if larger else 0, 0 if larger else times, task.at)
+                end = task.at + sum((task.larger * self.step[True], task.smaller * self.step[False]))
+                if not task.low <= end - times * self.step[larger] <= task.high:
+                    continue
+                left = spare - self.unit[larger] - times_words(times)
+                if left < stretches * min(self.unit) + 2:
+                    continue
+                for parts in self._as_repeat(stretches, rest, left, level=level):
+                    yield (*parts, self._stretch(larger, times))
+
+    def _stretch(self, larger: bool, times: int) -> Stretch:
+        return Stretch(self.gaps.size + larger, times)
+
+
+def _first_gap(parts: Phrase) -> int:
+    first = parts[0]
+    if isinstance(first, Repeat):
+        return _first_gap(first.parts)
+    return first.gap if isinstance(first, Stretch) else 0
+
+
+def _fitting(step: int, low: int, high: int, most: int) -> range:
+    """Return the numbers from 1 to `most` whose multiple of a step lies between two bounds."""
+    if step == 0:
+        return range(1, most + 1) if low <= 0 <= high else range(0)
+    if step < 0:
+        step, low, high = -step, -high, -low
+    return range(max(1, -(-low // step)), min(most, high // step) + 1)
