@@ -99,12 +99,13 @@ def spaced(
         return min((job.made(each, half=True) for each in _mixed(job, mixed)), key=_length)
     if manner is Manner.RUNS:
         return min((job.made(each, half=flat) for each in _two_runs(job)), key=_length)
-    found = [job.made(each, half=flat) for each in _sayable(job)]
-    if not found and flat:
-        found = [job.made(each, half=True) for each in _mixed(job, mixed)]
-    elif not found:
-        found = [job.made(written(spacing.gaps(job.plain, changes), change), half=False)]
-    return min(found, key=_length)
+    phrase = _sayable(job)
+    if phrase is not None:
+        return job.made(phrase, half=flat)
+    # No phrase of four stretches stays near the even places: the most even order does.
+    if flat:
+        return min((job.made(each, half=True) for each in _mixed(job, mixed)), key=_length)
+    return job.made(written(spacing.gaps(job.plain, changes), change), half=False)
 
 
 def _length(round_: Spaced) -> tuple[int, Fraction]:
@@ -163,11 +164,9 @@ def _mixed(job: _Job, positions: tuple[int, ...]) -> Iterator[Phrase]:
             yield (Repeat(period, times),) if times > 1 else period
 
 
-def _sayable(job: _Job) -> Iterator[Phrase]:
-    for gaps, start in _row_gaps(job) if job.flat else _round_gaps(job):
-        phrase = shortest(gaps, job.window(start, gaps.size), job.change)
-        if phrase is not None:
-            yield phrase
+def _sayable(job: _Job) -> Phrase | None:
+    ways = _row_gaps(job) if job.flat else _round_gaps(job)
+    return shortest([(gaps, job.window(start, gaps.size)) for gaps, start in ways], job.change)
 
 
 def _two_runs(job: _Job) -> Iterator[Phrase]:

@@ -19,6 +19,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 from stepper.craft.stitches import stitch
 
@@ -178,6 +179,7 @@ def stretch_words(gap: int, change: int) -> int:
     return (1 + number_words(gap) if gap else 0) + change
 
 
+@cache
 def times_words(times: int) -> int:
     """Count the words of "15 times"; once is not said."""
     return number_words(times) + 1 if times > 1 else 0

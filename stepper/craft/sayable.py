@@ -16,11 +16,18 @@ All is whole-number arithmetic. No I/O.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 from math import gcd
 
 from stepper.craft.phrases import Phrase, Repeat, Stretch, stretch_words, times_words, words_in
+
+_BUDGETS = (*range(12, 28), 30, 35, 50)
+"""Words a phrase may take, tried one after the other."""
+
+_NEVER = 1_000_000
+"""More words than any phrase has."""
 
 MOST_STRETCHES = 4
 """More than four things with numbers in them are not kept in mind."""
@@ -58,12 +65,11 @@ class Window:
     """The farthest either way. Range: 0 and up."""
 
 
-def shortest(gaps: Gaps, window: Window, change: str) -> Phrase | None:
-    """Find the shortest phrase for some gaps.
+def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
+    """Find the shortest phrase that brings the gaps of one of several ways.
 
     Args:
-        gaps: The gaps, and what stands around them.
-        window: How far the changes may stand from their even places.
+        ways: Gaps with what stands around them, and how far the changes may stand from their even places.
         change: Code of the change in the stitch table, for its words.
 
     Returns:
@@ -73,10 +79,16 @@ def shortest(gaps: Gaps, window: Window, change: str) -> Phrase | None:
 
     Source: search over all of them; the tests compare it with a search over all orders of the gaps.
     """
-    search = _Search(gaps, window, change)
-    for stretches in range(1, MOST_STRETCHES + 1):
-        search.try_all(stretches)
-    return search.phrase
+    searches = [_Search(gaps, window, change) for gaps, window in ways]
+    for most in _BUDGETS:
+        # Few words first: a search that may take many looks at many more phrases.
+        for search in searches:
+            search.run(most)
+            most = min(most, search.words)
+        found = [search for search in searches if search.phrase is not None]
+        if found:
+            return min(found, key=lambda search: (search.words, search.rank)).phrase
+    return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,23 +126,36 @@ class _Search:
         self.step = (window.smaller, window.larger)
         self.around = words_in((*gaps.lead, *gaps.tail), change)
         self.phrase: Phrase | None = None
-        self.words = 1_000_000
+        self.words = _NEVER
         self.rank = (0, True, 0)
 
-    def try_all(self, stretches: int) -> None:
-        """Try every phrase that names so many stretches and may be shorter than the best."""
+    def run(self, most: int) -> None:
+        """Look for the best phrase of no more words than that."""
         gaps, window = self.gaps, self.window
         task = _Task(gaps.larger, gaps.smaller, window.start, -window.limit, window.limit)
-        whole = not (gaps.lead or gaps.tail)
-        if stretches > 1 and stretches * min(self.unit) + self.around >= self.words:
-            return
-        for parts in self._sequences(stretches, task, self.words - self.around, level=2 if whole else 1):
-            self._offer(parts, stretches)
+        level = 1 if gaps.lead or gaps.tail else 2
+        for stretches in range(1, MOST_STRETCHES + 1):
+            spare = min(most, self.words) - self.around
+            for parts in self._sequences(stretches, task, spare, level=level):
+                self._offer(parts, stretches, most)
 
-    def _offer(self, parts: Phrase, stretches: int) -> None:
+    def _least(self, stretches: int, larger: int, smaller: int) -> int:
+        """Return words that so many stretches need at least to bring some gaps."""
+        if stretches == 1:
+            size = larger > 0
+            return _NEVER if larger and smaller else self.unit[size] + times_words(larger or smaller)
+        if not (larger and smaller):
+            return _NEVER
+        both = self.unit[0] + self.unit[1]
+        if stretches > 2:
+            return both + (stretches - 2) * min(self.unit) + (2 if larger + smaller > stretches else 0)
+        in_two = both + times_words(larger) + times_words(smaller)
+        return min(in_two, both + 2) if gcd(larger, smaller) > 1 else in_two
+
+    def _offer(self, parts: Phrase, stretches: int, most: int) -> None:
         phrase = (*self.gaps.lead, *parts, *self.gaps.tail)
         words = words_in(phrase, self.change)
-        if words > self.words:
+        if words > min(most, self.words):
             return
         begins_larger = _first_gap(parts) > self.gaps.size
         if self.gaps.begins_larger not in (None, begins_larger):
@@ -171,16 +196,12 @@ class _Search:
         if stretches == 1:
             yield from self._as_one(task)
             return
-        if spare < stretches * min(self.unit):
+        if spare < self._least(stretches, task.larger, task.smaller):
             return
         yield from self._as_repeat(stretches, task, spare, level=level)
         level = min(level, 1)
         for larger in (True, False):
-            for times in self._stretches(larger, task):
-                rest = task.less(times if larger else 0, 0 if larger else times, task.at + times * self.step[larger], larger)
-                left = spare - self.unit[larger] - times_words(times)
-                for parts in self._sequences(stretches - 1, rest, left, level=level):
-                    yield (self._stretch(larger, times), *parts)
+            yield from self._after_stretch(stretches - 1, larger, task, spare - self.unit[larger], level=level)
         if stretches > 2:
             yield from self._after_pairs(stretches - 2, task, spare, level=level)
         if stretches > 3:
@@ -198,53 +219,87 @@ class _Search:
         """Bring all as a repeat of one part of it."""
         drift = task.larger * self.step[True] + task.smaller * self.step[False]
         common = gcd(task.larger, task.smaller)
-        for times in range(2, common + 1):
-            if common % times:
+        for times in _divisors(common):
+            left = spare - times_words(times)
+            if left < self._least(stretches, task.larger // times, task.smaller // times):
                 continue
             share = task.shared(times, drift)
-            left = spare - times_words(times)
             for parts in self._sequences(stretches, share, left, level=level - 1 if level else 0):
                 repeat = Repeat(parts, times)
                 if len(parts) > 1 and (level or not repeat.nested):
                     yield (repeat,)
 
-    def _stretches(self, larger: bool, task: _Task) -> range:
-        """Return how many gaps of one size may come next as one stretch."""
+    def _after_stretch(
+        self, stretches: int, larger: bool, task: _Task, spare: int, *, level: int
+    ) -> Iterator[Phrase]:
+        """Begin with one stretch of larger or of smaller gaps."""
         if task.after is larger:
-            return range(0)
+            return
         most = task.larger if larger else task.smaller
-        return _fitting(self.step[larger], task.low - task.at, task.high - task.at, most)
+        for times in _fitting(self.step[larger], task.low - task.at, task.high - task.at, most):
+            more, fewer = (times, 0) if larger else (0, times)
+            left = spare - times_words(times)
+            if left >= self._least(stretches, task.larger - more, task.smaller - fewer):
+                rest = task.less(more, fewer, task.at + times * self.step[larger], larger)
+                for parts in self._sequences(stretches, rest, left, level=level):
+                    yield (self._stretch(larger, times), *parts)
 
     def _after_pairs(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
-        """Begin with a repeat of two stretches, "k4, m1 twice, k3, m1, so many times"."""
+        """Begin with a repeat of two stretches: one of larger gaps, one of smaller."""
         spare -= sum(self.unit) + 2
-        if spare < stretches * min(self.unit):
+        more = spare - (min(self.unit) if stretches == 1 else sum(self.unit))
+        if more < 0:
             return
-        simple = not level or spare - stretches * min(self.unit) < 2
-        for times in range(2, min(task.larger, task.smaller) + 1):
-            for larger, smaller in self._pairs(times, task, last=stretches == 1, simple=simple):
-                end = task.at + times * (larger * self.step[True] + smaller * self.step[False])
-                rest = task.less(larger * times, smaller * times, end)
-                found = tuple(self._sequences(stretches, rest, spare, level=level)) if rest.larger or rest.smaller else ()
-                for body in self._orders(larger, smaller, times, task) if found else ():
-                    for parts in found:
-                        yield (Repeat(body, times), *parts)
-
-    def _pairs(self, times: int, task: _Task, *, last: bool, simple: bool) -> Iterator[tuple[int, int]]:
-        """Return how many larger and smaller gaps a repeat may have; `last` if one stretch is to follow."""
-        most_larger, most_smaller = task.larger // times, task.smaller // times
-        all_larger = last and task.larger % times == 0
-        all_smaller = last and task.smaller % times == 0
-        if last and not (all_larger or all_smaller):
-            return
-        low, high = -((task.at - task.low) // times), (task.high - task.at) // times
-        for larger in range(1, 2 if simple else most_larger + 1):
-            if last and not all_smaller and larger != most_larger:
+        for times, larger, smaller in self._pairs(task, last=stretches == 1, simple=not level or more < 2):
+            left = spare - times_words(larger) - times_words(smaller) - times_words(times) + 2
+            rest_larger, rest_smaller = task.larger - times * larger, task.smaller - times * smaller
+            if not (rest_larger or rest_smaller) or left < self._least(stretches, rest_larger, rest_smaller):
                 continue
-            ahead = larger * self.step[True]
-            for smaller in _fitting(self.step[False], low - ahead, high - ahead, 1 if simple else most_smaller):
-                if not last or (all_larger and larger == most_larger) or (all_smaller and smaller == most_smaller):
-                    yield larger, smaller
+            end = task.at + times * (larger * self.step[True] + smaller * self.step[False])
+            rest = task.less(larger * times, smaller * times, end)
+            found = tuple(self._sequences(stretches, rest, left, level=level))
+            for body in self._orders(larger, smaller, times, task) if found else ():
+                for parts in found:
+                    yield (Repeat(body, times), *parts)
+
+    def _pairs(self, task: _Task, *, last: bool, simple: bool) -> Iterator[tuple[int, int, int]]:
+        """Return how often a repeat may be worked, and how many larger and smaller gaps it may have.
+
+        Args:
+            task: What is to be brought.
+            last: Whether one stretch is to follow, so that all gaps of one size are in the repeat.
+            simple: Whether it may have only one of each.
+        """
+        if not last:
+            for times in range(2, min(task.larger, task.smaller) + 1):
+                for larger in range(1, 2 if simple else task.larger // times + 1):
+                    for smaller in self._balancing(larger, times, task, simple=simple):
+                        yield times, larger, smaller
+            return
+        for times in _divisors(task.larger):
+            larger = task.larger // times
+            if larger == 1 or not simple:
+                for smaller in self._balancing(larger, times, task, simple=simple):
+                    yield times, larger, smaller
+        for times in _divisors(task.smaller):
+            smaller = task.smaller // times
+            if simple and smaller > 1:
+                continue
+            behind = smaller * self.step[False]
+            low, high = self._room(times, task)
+            most = task.larger // times
+            for larger in _fitting(self.step[True], low - behind, high - behind, min(most, 1) if simple else most):
+                yield times, larger, smaller
+
+    def _balancing(self, larger: int, times: int, task: _Task, *, simple: bool) -> range:
+        """Return how many smaller gaps a repeat with so many larger ones may have."""
+        low, high = self._room(times, task)
+        ahead, most = larger * self.step[True], task.smaller // times
+        return _fitting(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
+
+    def _room(self, times: int, task: _Task) -> tuple[int, int]:
+        """Return how far one time of a repeat may take the work behind and ahead."""
+        return -((task.at - task.low) // times), (task.high - task.at) // times
 
     def _orders(self, larger: int, smaller: int, times: int, task: _Task) -> Iterator[Phrase]:
         """Return the two orders of a repeat of two stretches, as far as they stay in the window."""
@@ -257,17 +312,17 @@ class _Search:
 
     def _before_stretch(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """End with one stretch behind a repeat of several."""
+        end = task.at + task.larger * self.step[True] + task.smaller * self.step[False]
         for larger in (True, False):
             for times in range(1, (task.larger if larger else task.smaller) + 1):
-                rest = task.less(times if larger else 0, 0 if larger else times, task.at)
-                end = task.at + sum((task.larger * self.step[True], task.smaller * self.step[False]))
-                if not task.low <= end - times * self.step[larger] <= task.high:
-                    continue
+                more, fewer = (times, 0) if larger else (0, times)
                 left = spare - self.unit[larger] - times_words(times)
-                if left < stretches * min(self.unit) + 2:
+                if left < self._least(stretches, task.larger - more, task.smaller - fewer):
                     continue
-                for parts in self._as_repeat(stretches, rest, left, level=level):
-                    yield (*parts, self._stretch(larger, times))
+                if task.low <= end - times * self.step[larger] <= task.high:
+                    rest = task.less(more, fewer, task.at)
+                    for parts in self._as_repeat(stretches, rest, left, level=level):
+                        yield (*parts, self._stretch(larger, times))
 
     def _stretch(self, larger: bool, times: int) -> Stretch:
         return Stretch(self.gaps.size + larger, times)
@@ -287,3 +342,9 @@ def _fitting(step: int, low: int, high: int, most: int) -> range:
     if step < 0:
         step, low, high = -step, -high, -low
     return range(max(1, -(-low // step)), min(most, high // step) + 1)
+
+
+@cache
+def _divisors(number: int) -> tuple[int, ...]:
+    """Return the divisors of a number from 2 up."""
+    return tuple(each for each in range(2, number + 1) if number % each == 0)
