@@ -8,8 +8,9 @@ How it is said so that the ear can tell what is repeated:
 - "so many times" behind something takes in all that was said since the last "times", "once" or "then". So a
   single stretch in front of a repeated one is closed: by "then", or inside a repeat by "once".
 - A repeat of single stretches ends with its times: "knit 4, make one, knit 3, make one, 11 times".
-- A repeat with a repeat inside begins with them, "8 times: …", and lasts until "then" or the end of the
-  round. Such a repeat stands inside another one only where that one is the whole round.
+- A repeat of stretches with times of their own begins with its times, "8 times: …", and lasts until "then" or
+  the end of the round. Such a repeat stands inside another one only where that one is the whole round, which
+  is then said as "all this 3 times: …".
 
 The measure of a phrase is its words as said, numbers in words: "knit twenty one, make one, six times" has
 seven. Figures stand in what is said here; `spoken` becomes words where it is spoken. No I/O.
@@ -54,6 +55,11 @@ class Repeat:
     def nested(self) -> bool:
         """Whether something inside has its own times."""
         return any(isinstance(part, Repeat) or _has_times(part) for part in self.parts)
+
+    @property
+    def deep(self) -> bool:
+        """Whether a repeat that begins with its times stands inside."""
+        return any(isinstance(part, Repeat) and part.nested for part in self.parts)
 
 
 Part = Stretch | Plain | Repeat
@@ -120,7 +126,7 @@ def _spoken(parts: Sequence[Part], change: str, *, inside: bool) -> Iterator[str
             yield (f"knit {part.gap}, " if part.gap else "") + change
             yield f", {part.times} times" if part.times > 1 else ""
         elif part.nested:
-            yield f"{part.times} times: "
+            yield f"all this {part.times} times: " if part.deep else f"{part.times} times: "
             yield from _spoken(part.parts, change, inside=True)
         else:
             yield from _spoken(part.parts, change, inside=True)
@@ -170,7 +176,7 @@ def _words(parts: Sequence[Part], change: int) -> int:
         elif isinstance(part, Stretch):
             total += stretch_words(part.gap, change) + times_words(part.times)
         else:
-            total += _words(part.parts, change) + times_words(part.times)
+            total += _words(part.parts, change) + times_words(part.times) + (2 if part.deep else 0)
     return total
 
 

@@ -235,7 +235,12 @@ class _Search:
         """Begin with one stretch of larger or of smaller gaps."""
         if task.after is larger:
             return
+        floor = min(self.unit) * (stretches - 2) + sum(self.unit) if stretches > 1 else min(self.unit)
+        if spare < floor:
+            return
         most = task.larger if larger else task.smaller
+        if spare < floor + 2:  # no words left for "so many times"
+            most = min(most, 1)
         for times in _fitting(self.step[larger], task.low - task.at, task.high - task.at, most):
             more, fewer = (times, 0) if larger else (0, times)
             left = spare - times_words(times)
