@@ -6,7 +6,7 @@ holds is written the same way. Words that part two parts ("then") are not weighe
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 from stepper.craft.phrases import Part, Phrase, Repeat, Stretch, words_in
 
@@ -39,27 +39,24 @@ def _written(gaps: tuple[int, ...], change: str, depth: int) -> Phrase:
     alike = _alike(gaps)
     cost = [0] * (size + 1)
     choice: list[tuple[Part, int]] = []
-    repeats: dict[tuple[tuple[int, ...], int], tuple[Part, int]] = {}
     for start in range(size - 1, -1, -1):
-        found: list[tuple[int, Part, int]] = []
-        for period in range(1, min(LONGEST_REPEAT, size - start) + 1):
+        times = 1 + alike[1][start]
+        best: Part = Stretch(gaps[start], times)
+        end = start + times
+        cost[start] = _unit(gaps[start], times, change) + cost[end]
+        for period in range(2, min(LONGEST_REPEAT, (size - start) // 2) + 1):
+            if alike[period][start] < period:
+                continue
             times = 1 + alike[period][start] // period
-            if period == 1:
-                worth = _unit(gaps[start], times, change) + cost[start + times]
-                found.append((worth, Stretch(gaps[start], times), start + times))
-            elif times > 1:
-                body = gaps[start : start + period]
-                key = (body, times)
-                if key not in repeats:
-                    repeats[key] = _repeat(body, times, change, depth)
-                part, words = repeats[key]
-                end = start + period * times
-                found.append((words + cost[end], part, end))
-        cost[start], best, end = min(found, key=lambda each: each[0])
+            part, words = _repeat(gaps[start : start + period], times, change, depth)
+            behind = start + period * times
+            if words + cost[behind] < cost[start]:
+                cost[start], best, end = words + cost[behind], part, behind
         choice.append((best, end))
     return _chosen(choice[::-1])
 
 
+@lru_cache(maxsize=4096)
 def _repeat(body: tuple[int, ...], times: int, change: str, depth: int) -> tuple[Part, int]:
     inside = _written(body, change, depth - 1) if depth else tuple(Stretch(gap) for gap in body)
     part = Repeat(inside, times)
