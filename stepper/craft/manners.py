@@ -30,8 +30,9 @@ from math import gcd
 
 from stepper.craft import spacing
 from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, unfold, words_in
-from stepper.craft.sayable import Gaps, Window, shortest
+from stepper.craft.sayable import shortest
 from stepper.craft.stitches import stitch
+from stepper.craft.window import Gaps, Window
 from stepper.craft.written import written
 
 MOST_GAPS_OFF = 2

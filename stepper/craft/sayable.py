@@ -5,11 +5,10 @@ every change stays near its even place. Each larger gap takes the work a little 
 smaller one a little behind, so where the work stands against them is a sum, and an order will do if the sum
 never leaves a window. A phrase is a tree over that order: stretches of one gap, and repeats.
 
-Phrases are tried by how many stretches they name, one, two, three, four, and each try knows how many words it
-may still take: a phrase with more stretches than the best one found has words for is not looked at. What is
-found is the shortest of all phrases that name up to four stretches and have repeats as `stepper.craft.phrases`
-says them; since a fifth stretch would make it longer than nearly every phrase found, it is the shortest of
-all nearly always. Common factors of the numbers of gaps come in as a repeat of everything.
+Phrases are tried by how many stretches they name, from one to four, and each try knows how many words it may
+take; few words are tried first, since that leaves few phrases to look at. What is found is the shortest of all
+phrases that name up to four stretches, with repeats as `stepper.craft.phrases` says them. A common factor of
+the numbers of gaps comes in as a repeat of everything.
 
 All is whole-number arithmetic. No I/O.
 """
@@ -17,11 +16,10 @@ All is whole-number arithmetic. No I/O.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from functools import cache
 from math import gcd
 
-from stepper.craft.phrases import Phrase, Repeat, Stretch, stretch_words, times_words, words_in
+from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, stretch_words, times_words, words_in
+from stepper.craft.window import Gaps, Task, Window, divisors, fitting
 
 _BUDGETS = (*range(12, 28), 30, 35, 50)
 """Words a phrase may take, tried one after the other."""
@@ -33,38 +31,6 @@ MOST_STRETCHES = 4
 """More than four things with numbers in them are not kept in mind."""
 
 
-@dataclass(frozen=True, slots=True)
-class Gaps:
-    """The gaps that a phrase has to bring, and where they stand."""
-
-    size: int
-    """The smaller gap. Unit: stitches. Range: 0 and up."""
-    smaller: int
-    """How many gaps of `size`. Range: 0 and up."""
-    larger: int
-    """How many gaps of `size + 1`. Range: 0 and up; one of the two is at least 1."""
-    lead: Phrase = ()
-    """What is worked before them: half a gap and a change."""
-    tail: Phrase = ()
-    """What is worked behind them: half a gap."""
-    begins_larger: bool | None = None
-    """Whether the first must be a larger one; None if either will do."""
-
-
-@dataclass(frozen=True, slots=True)
-class Window:
-    """How far the work may get from the even places. In any unit, the same one throughout."""
-
-    start: int
-    """Where the work stands before the first gap, against where it should: above 0 is ahead."""
-    smaller: int
-    """How far each smaller gap takes it ahead; below 0 behind."""
-    larger: int
-    """How far each larger gap takes it ahead."""
-    limit: int
-    """The farthest either way. Range: 0 and up."""
-
-
 def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
     """Find the shortest phrase that brings the gaps of one of several ways.
 
@@ -73,9 +39,9 @@ def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
         change: Code of the change in the stitch table, for its words.
 
     Returns:
-        The phrase with lead and tail. Of equally short ones the one with fewer stretches, then one that begins
-        with a larger gap, then the one whose changes stay nearest to their even places. None if no phrase of
-        up to four stretches stays in the window.
+        The phrase with lead and tail. Of equally short ones the one with fewer stretches, then one that
+        begins with a larger gap, then the one whose changes stay nearest to their even places. None if no
+        phrase of up to four stretches stays in the window.
 
     Source: search over all of them; the tests compare it with a search over all orders of the gaps.
     """
@@ -89,31 +55,6 @@ def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
         if found:
             return min(found, key=lambda search: (search.words, search.rank)).phrase
     return None
-
-
-@dataclass(frozen=True, slots=True)
-class _Task:
-    """Gaps still to be brought, and the window they have to stay in."""
-
-    larger: int
-    smaller: int
-    at: int
-    """Where the work stands."""
-    low: int
-    high: int
-    after: bool | None = None
-    """Whether a stretch of larger or of smaller gaps stands just in front, which cannot go on as another."""
-
-    def less(self, larger: int, smaller: int, at: int, after: bool | None = None) -> _Task:
-        """Return what is left behind some gaps."""
-        return _Task(self.larger - larger, self.smaller - smaller, at, self.low, self.high, after)
-
-    def shared(self, times: int, drift: int) -> _Task:
-        """Return one of so many equal shares of it, which take the work that far in all."""
-        # The first time and the last have to stay in the window; those between lie between.
-        last = drift - drift // times
-        low, high = self.low - min(0, last), self.high - max(0, last)
-        return _Task(self.larger // times, self.smaller // times, self.at, low, high)
 
 
 class _Search:
@@ -132,7 +73,7 @@ class _Search:
     def run(self, most: int) -> None:
         """Look for the best phrase of no more words than that."""
         gaps, window = self.gaps, self.window
-        task = _Task(gaps.larger, gaps.smaller, window.start, -window.limit, window.limit)
+        task = Task(gaps.larger, gaps.smaller, window.start, -window.limit, window.limit)
         level = 1 if gaps.lead or gaps.tail else 2
         for stretches in range(1, MOST_STRETCHES + 1):
             spare = min(most, self.words) - self.around
@@ -173,17 +114,19 @@ class _Search:
         """Return how far behind and ahead of its beginning a phrase gets, and where it ends."""
         low = high = at = 0
         for part in parts:
+            if isinstance(part, Plain):
+                continue
             if isinstance(part, Repeat):
                 least, most, drift = self._reach(part.parts)
                 last = (part.times - 1) * drift
                 low, high = min(low, at + least + min(0, last)), max(high, at + most + max(0, last))
-            elif isinstance(part, Stretch):
+            else:
                 drift = self.step[part.gap > self.gaps.size]
                 low, high = min(low, at + drift * part.times), max(high, at + drift * part.times)
             at += drift * part.times
         return low, high, at
 
-    def _sequences(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+    def _sequences(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """Find the phrases that bring all of a task in so many stretches.
 
         Args:
@@ -201,25 +144,27 @@ class _Search:
         yield from self._as_repeat(stretches, task, spare, level=level)
         level = min(level, 1)
         for larger in (True, False):
-            yield from self._after_stretch(stretches - 1, larger, task, spare - self.unit[larger], level=level)
+            left = spare - self.unit[larger]
+            yield from self._after_stretch(stretches - 1, larger, task, left, level=level)
         if stretches > 2:
             yield from self._after_pairs(stretches - 2, task, spare, level=level)
         if stretches > 3:
             yield from self._before_stretch(stretches - 1, task, spare, level=level)
 
-    def _as_one(self, task: _Task) -> Iterator[Phrase]:
+    def _as_one(self, task: Task) -> Iterator[Phrase]:
         """Bring all as one stretch, where it is of one size."""
         larger = task.larger > 0
         times = task.larger or task.smaller
-        if not (task.larger and task.smaller) and task.after is not larger:
-            if task.low <= task.at + times * self.step[larger] <= task.high:
-                yield (self._stretch(larger, times),)
+        if (task.larger and task.smaller) or task.after is larger:
+            return
+        if task.low <= task.at + times * self.step[larger] <= task.high:
+            yield (self._stretch(larger, times),)
 
-    def _as_repeat(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+    def _as_repeat(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """Bring all as a repeat of one part of it."""
         drift = task.larger * self.step[True] + task.smaller * self.step[False]
         common = gcd(task.larger, task.smaller)
-        for times in _divisors(common):
+        for times in divisors(common):
             left = spare - times_words(times)
             if left < self._least(stretches, task.larger // times, task.smaller // times):
                 continue
@@ -230,7 +175,7 @@ class _Search:
                     yield (repeat,)
 
     def _after_stretch(
-        self, stretches: int, larger: bool, task: _Task, spare: int, *, level: int
+        self, stretches: int, larger: bool, task: Task, spare: int, *, level: int
     ) -> Iterator[Phrase]:
         """Begin with one stretch of larger or of smaller gaps."""
         if task.after is larger:
@@ -241,7 +186,7 @@ class _Search:
         most = task.larger if larger else task.smaller
         if spare < floor + 2:  # no words left for "so many times"
             most = min(most, 1)
-        for times in _fitting(self.step[larger], task.low - task.at, task.high - task.at, most):
+        for times in fitting(self.step[larger], task.low - task.at, task.high - task.at, most):
             more, fewer = (times, 0) if larger else (0, times)
             left = spare - times_words(times)
             if left >= self._least(stretches, task.larger - more, task.smaller - fewer):
@@ -249,7 +194,7 @@ class _Search:
                 for parts in self._sequences(stretches, rest, left, level=level):
                     yield (self._stretch(larger, times), *parts)
 
-    def _after_pairs(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+    def _after_pairs(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """Begin with a repeat of two stretches: one of larger gaps, one of smaller."""
         spare -= sum(self.unit) + 2
         more = spare - (min(self.unit) if stretches == 1 else sum(self.unit))
@@ -267,7 +212,7 @@ class _Search:
                 for parts in found:
                     yield (Repeat(body, times), *parts)
 
-    def _pairs(self, task: _Task, *, last: bool, simple: bool) -> Iterator[tuple[int, int, int]]:
+    def _pairs(self, task: Task, *, last: bool, simple: bool) -> Iterator[tuple[int, int, int]]:
         """Return how often a repeat may be worked, and how many larger and smaller gaps it may have.
 
         Args:
@@ -281,32 +226,32 @@ class _Search:
                     for smaller in self._balancing(larger, times, task, simple=simple):
                         yield times, larger, smaller
             return
-        for times in _divisors(task.larger):
+        for times in divisors(task.larger):
             larger = task.larger // times
             if larger == 1 or not simple:
                 for smaller in self._balancing(larger, times, task, simple=simple):
                     yield times, larger, smaller
-        for times in _divisors(task.smaller):
+        for times in divisors(task.smaller):
             smaller = task.smaller // times
             if simple and smaller > 1:
                 continue
             behind = smaller * self.step[False]
             low, high = self._room(times, task)
-            most = task.larger // times
-            for larger in _fitting(self.step[True], low - behind, high - behind, min(most, 1) if simple else most):
+            most = min(task.larger // times, 1 if simple else task.larger)
+            for larger in fitting(self.step[True], low - behind, high - behind, most):
                 yield times, larger, smaller
 
-    def _balancing(self, larger: int, times: int, task: _Task, *, simple: bool) -> range:
+    def _balancing(self, larger: int, times: int, task: Task, *, simple: bool) -> range:
         """Return how many smaller gaps a repeat with so many larger ones may have."""
         low, high = self._room(times, task)
         ahead, most = larger * self.step[True], task.smaller // times
-        return _fitting(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
+        return fitting(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
 
-    def _room(self, times: int, task: _Task) -> tuple[int, int]:
+    def _room(self, times: int, task: Task) -> tuple[int, int]:
         """Return how far one time of a repeat may take the work behind and ahead."""
         return -((task.at - task.low) // times), (task.high - task.at) // times
 
-    def _orders(self, larger: int, smaller: int, times: int, task: _Task) -> Iterator[Phrase]:
+    def _orders(self, larger: int, smaller: int, times: int, task: Task) -> Iterator[Phrase]:
         """Return the two orders of a repeat of two stretches, as far as they stay in the window."""
         last = (times - 1) * (larger * self.step[True] + smaller * self.step[False])
         pair = (self._stretch(True, larger), self._stretch(False, smaller))
@@ -315,7 +260,7 @@ class _Search:
             if task.low <= inside + min(0, last) and inside + max(0, last) <= task.high:
                 yield body
 
-    def _before_stretch(self, stretches: int, task: _Task, spare: int, *, level: int) -> Iterator[Phrase]:
+    def _before_stretch(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """End with one stretch behind a repeat of several."""
         end = task.at + task.larger * self.step[True] + task.smaller * self.step[False]
         for larger in (True, False):
@@ -338,18 +283,3 @@ def _first_gap(parts: Phrase) -> int:
     if isinstance(first, Repeat):
         return _first_gap(first.parts)
     return first.gap if isinstance(first, Stretch) else 0
-
-
-def _fitting(step: int, low: int, high: int, most: int) -> range:
-    """Return the numbers from 1 to `most` whose multiple of a step lies between two bounds."""
-    if step == 0:
-        return range(1, most + 1) if low <= 0 <= high else range(0)
-    if step < 0:
-        step, low, high = -step, -high, -low
-    return range(max(1, -(-low // step)), min(most, high // step) + 1)
-
-
-@cache
-def _divisors(number: int) -> tuple[int, ...]:
-    """Return the divisors of a number from 2 up."""
-    return tuple(each for each in range(2, number + 1) if number % each == 0)

@@ -19,8 +19,9 @@ from pathlib import Path
 from stepper.commands.loading import load
 from stepper.craft.manners import Manner, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed, words_in
-from stepper.craft.sayable import Gaps, Window, shortest
+from stepper.craft.sayable import shortest
 from stepper.craft.stitches import stitch
+from stepper.craft.window import Gaps, Window
 from stepper.language.aloud import aloud
 from stepper.language.phrasing import said_items
 from stepper.plan.evenly import even_round

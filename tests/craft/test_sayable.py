@@ -11,7 +11,8 @@ import pytest
 
 from stepper.craft.manners import spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Phrase, Plain, Repeat, Stretch, words_in
-from stepper.craft.sayable import Gaps, Window, shortest
+from stepper.craft.sayable import shortest
+from stepper.craft.window import Gaps, Window
 
 
 @cache
