@@ -6,11 +6,20 @@ import argparse
 from collections.abc import Iterator
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.craft.manners import MOST_GAPS_OFF, Manner, Spaced, spaced
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
+from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
-from stepper.plan.abbreviate import instruction
-from stepper.plan.evenly import even_round
 from stepper.plan.offers import costs, nearest_counts
+
+_LOOKS = {
+    Manner.MIXED: "Look: wider and narrower gaps alternate all the way, so it looks the same everywhere.",
+    Manner.SAYABLE: "Look: wider and narrower gaps stand in groups, but no change is more than "
+    f"{MOST_GAPS_OFF} gaps from its even place.",
+    Manner.RUNS: "Look: all wider gaps stand in one stretch and all narrower ones in the other, so the work "
+    "is fuller in one of them.",
+}
+_ALIKE = "Look: all gaps are alike."
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -18,6 +27,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("before", type=int, metavar="204", help="stitches on the needles")
     parser.add_argument("to", choices=["to"], metavar="to", help="the word to")
     parser.add_argument("after", type=int, metavar="240", help="stitches to reach")
+    parser.add_argument(
+        "--manner",
+        choices=[manner.value for manner in Manner],
+        default=Manner.SAYABLE.value,
+        help="how wider and narrower gaps follow each other: mixed as evenly as can be, in the shortest "
+        "phrase that stays near the even places (sayable, as usual), or in two runs",
+    )
     parser.add_argument("--flat", action="store_true", help="in rows: half a gap at each end")
     parser.add_argument(
         "--multiple",
@@ -56,16 +72,30 @@ def run(args: argparse.Namespace) -> int:
     near = nearest_counts(after, args.multiple, args.plus)
     if near != (after,):
         raise ProjectError("\n".join(_instead(after, near, args)))
-    try:
-        phrase, places = even_round(before, after, yarn="", flat=args.flat)
-    except ValueError as error:
-        raise ProjectError(f"{before} to {after} is not possible in one round: {error}") from None
-    if not places:
+    if before == after:
         print(f"{before} to {after}: nothing to change.")
         return 0
-    word = "increase" if after > before else "decrease"
-    gaps = gaps_between(places, before, flat=args.flat, uses=0 if after > before else 2)
-    sizes = ", ".join(f"{times} of {gap}" for gap, times in count_gaps(gaps))
-    print(f"{before} to {after}: {len(places)} {word}{'s' if len(places) > 1 else ''}, gaps {sizes}.")
-    print(instruction(phrase))
+    change = MAKE_ONE if after > before else KNIT_TOGETHER
+    manner = Manner(args.manner)
+    try:
+        round_ = spaced(before, abs(after - before), change=change, flat=args.flat, manner=manner)
+    except ValueError as error:
+        raise ProjectError(f"{before} to {after} is not possible in one round: {error}") from None
+    for line in _told(round_, before, after, change, manner):
+        print(line)
     return 0
+
+
+def _told(round_: Spaced, before: int, after: int, change: str, manner: Manner) -> Iterator[str]:
+    """Say how many changes there are, the round, how even it is, and how it looks."""
+    number = len(round_.positions)
+    word = ("increase" if after > before else "decrease") + ("s" if number > 1 else "")
+    sizes = ", ".join(f"{times} of {gap}" for gap, times in count_gaps(round_.gaps))
+    yield f"{before} to {after}: {number} {word}" + (f", gaps {sizes}." if sizes else ".")
+    yield printed(round_.phrase, change)
+    if round_.off == 0:
+        yield "Every change stands at its even place."
+    else:
+        stitches, gaps = float(round_.off), float(round_.off / round_.gap)
+        yield f"At most {stitches:.1f} sts from the even place, {gaps:.1f} of a gap."
+    yield _ALIKE if len(set(round_.gaps)) < 2 else _LOOKS[manner]

@@ -1,0 +1,80 @@
+"""Gaps of two neighbouring sizes, and the window that the work stays in against the even places. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from stepper.craft.phrases import Phrase
+
+
+@dataclass(frozen=True, slots=True)
+class Gaps:
+    """The gaps that a phrase has to bring, and where they stand."""
+
+    size: int
+    """The smaller gap. Unit: stitches. Range: 0 and up."""
+    smaller: int
+    """How many gaps of `size`. Range: 0 and up."""
+    larger: int
+    """How many gaps of `size + 1`. Range: 0 and up; one of the two is at least 1."""
+    lead: Phrase = ()
+    """What is worked before them: half a gap and a change."""
+    tail: Phrase = ()
+    """What is worked behind them: half a gap."""
+    begins_larger: bool | None = None
+    """Whether the first must be a larger one; None if either will do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """How far the work may get from the even places. In any unit, the same one throughout."""
+
+    start: int
+    """Where the work stands before the first gap, against where it should: above 0 is ahead."""
+    smaller: int
+    """How far each smaller gap takes it ahead; below 0 behind."""
+    larger: int
+    """How far each larger gap takes it ahead."""
+    limit: int
+    """The farthest either way. Range: 0 and up."""
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """Gaps still to be brought, and the window they have to stay in."""
+
+    larger: int
+    smaller: int
+    at: int
+    """Where the work stands."""
+    low: int
+    high: int
+    after: bool | None = None
+    """Whether a stretch of larger or of smaller gaps stands just in front, which cannot go on as another."""
+
+    def less(self, larger: int, smaller: int, at: int, after: bool | None = None) -> Task:
+        """Return what is left behind some gaps."""
+        return Task(self.larger - larger, self.smaller - smaller, at, self.low, self.high, after)
+
+    def shared(self, times: int, drift: int) -> Task:
+        """Return one of so many equal shares of it, which take the work that far in all."""
+        # The first time and the last have to stay in the window; those between lie between.
+        last = drift - drift // times
+        low, high = self.low - min(0, last), self.high - max(0, last)
+        return Task(self.larger // times, self.smaller // times, self.at, low, high)
+
+
+def fitting(step: int, low: int, high: int, most: int) -> range:
+    """Return the numbers from 1 to `most` whose multiple of a step lies between two bounds."""
+    if step == 0:
+        return range(1, most + 1) if low <= 0 <= high else range(0)
+    if step < 0:
+        step, low, high = -step, -high, -low
+    return range(max(1, -(-low // step)), min(most, high // step) + 1)
+
+
+@cache
+def divisors(number: int) -> tuple[int, ...]:
+    """Return the divisors of a number from 2 up."""
+    return tuple(each for each in range(2, number + 1) if number % each == 0)

@@ -1,0 +1,128 @@
+"""Words of an even round in each manner, over pairs of counts drawn evenly, and over the samples.
+
+Prints figures; fails never. `python -m tests.bench.sayable [pairs]`.
+
+Pairs: 60 to 400 stitches with 2 to 50 % of them increased or decreased, seeded. Words are those spoken, numbers
+in words ("knit twenty one, make one" is five); in print "(k21, m1) 6 times" is four. "floor" is the share of
+pairs that no phrase at all can say in twelve spoken words, wherever it puts the changes: with gaps of two sizes each has to be
+named, with how often. Seconds are those of this process.
+"""
+
+from __future__ import annotations
+
+import random
+import re
+import sys
+import time
+from pathlib import Path
+
+from stepper.commands.loading import load
+from stepper.craft.manners import Manner, spaced
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed, words_in
+from stepper.craft.sayable import shortest
+from stepper.craft.stitches import stitch
+from stepper.craft.window import Gaps, Window
+from stepper.language.aloud import aloud
+from stepper.language.phrasing import said_items
+from stepper.plan.evenly import even_round
+from stepper.plan.model import Plan, Round, flatten
+
+SAMPLES = Path(__file__).parents[2] / "sample_projects"
+TABLE = ((200, 256), (294, 364), (175, 300), (204, 240), (225, 246), (72, 90), (128, 167), (290, 416),
+         (337, 490), (120, 80), (179, 120), (260, 213), (300, 231), (100, 53))  # fmt: skip
+
+
+def drawn(number: int) -> list[tuple[int, int]]:
+    """Draw stitches and changes evenly."""
+    dice = random.Random(60_400)
+    pairs = []
+    for _ in range(number):
+        stitches = dice.randint(60, 400)
+        pairs.append((stitches, dice.randint(-(-stitches * 2 // 100), stitches // 2)))
+    return pairs
+
+
+def at(values: list[float], share: float) -> float:
+    """Return a quantile."""
+    return sorted(values)[min(len(values) - 1, int(share * len(values)))]
+
+
+def print_words(phrase: tuple, change: str) -> int:
+    """Count what stands between spaces in print."""
+    return len(re.sub(r"[()\[\]]", "", printed(phrase, change)).split())
+
+
+def unbounded(stitches: int, changes: int, change: str) -> int:
+    """Count the words of the shortest phrase wherever the changes go."""
+    size, larger = divmod(stitches - changes * stitch(change).uses, changes)
+    phrase = shortest([(Gaps(size, changes - larger, larger), Window(0, 0, 0, 0))], change)
+    return words_in(phrase, change)
+
+
+def as_before(before: int, after: int) -> int:
+    """Count the words of the round as it was said until now: mixed, with flat repeats."""
+    phrase, _ = even_round(before, after, yarn="a", flat=False)
+    round_ = Round.__new__(Round)
+    for name, value in (("phrase", ()), ("runs", tuple(flatten(phrase))), ("instruction", "")):
+        object.__setattr__(round_, name, value)
+    plan = Plan.__new__(Plan)
+    object.__setattr__(plan, "yarns", {"a": "a"})
+    return len(aloud(said_items(phrase, round_, plan)).split())
+
+
+def main(number: int = 3000) -> None:
+    """Print all tables."""
+    pairs = drawn(number)
+    print(f"{number} pairs: median / 95 % / most words spoken; in print; ms a pair, mean / 95 % / most")
+    for flat in (False, True):
+        for change in (MAKE_ONE, KNIT_TOGETHER):
+            words, prints, seconds = [], [], []
+            for stitches, changes in pairs:
+                start = time.process_time()
+                round_ = spaced(stitches, changes, change=change, flat=flat)
+                seconds.append(1000 * (time.process_time() - start))
+                words.append(round_.words)
+                prints.append(print_words(round_.phrase, change))
+            row = " / ".join(str(at(words, share)) for share in (0.5, 0.95, 1))
+            short = " / ".join(str(at(prints, share)) for share in (0.5, 0.95, 1))
+            ms = f"{sum(seconds) / len(seconds):.1f} / {at(seconds, 0.95):.1f} / {max(seconds):.1f}"
+            print(f"  {'rows ' if flat else 'round'} {change:5}: {row}; {short}; {ms}")
+    for change in (MAKE_ONE, KNIT_TOGETHER):
+        over = sum(unbounded(*pair, change) > 12 for pair in pairs)
+        print(f"  floor {change}: {100 * over / number:.0f} % of pairs take more than 12 words in any order")
+    print("\nwords spoken: as before, mixed, sayable (off, in gaps), in two runs (off)")
+    rows = [*TABLE]
+    for before, after in rows:
+        table_row(before, after)
+    print("\nincrease and decrease rounds of the samples")
+    for before, after in sample_rounds():
+        table_row(before, after)
+
+
+def table_row(before: int, after: int) -> None:
+    """Print one pair."""
+    change = MAKE_ONE if after > before else KNIT_TOGETHER
+    mixed, sayable, runs = (
+        spaced(before, abs(after - before), change=change, flat=False, manner=manner)
+        for manner in (Manner.MIXED, Manner.SAYABLE, Manner.RUNS)
+    )
+    print(
+        f"  {before:3} to {after:3}: {as_before(before, after):3}, {mixed.words:2}, "
+        f"{sayable.words:2} ({float(sayable.off / sayable.gap):.1f}), {runs.words:2} "
+        f"({float(runs.off / runs.gap):.1f})  {printed(sayable.phrase, change)}"
+    )
+
+
+def sample_rounds() -> list[tuple[int, int]]:
+    """Find the rounds of the samples that are spread evenly."""
+    found = set()
+    for path in sorted(SAMPLES.glob("*.yaml")):
+        plan = load(path).plan
+        found |= {
+            (each.before, each.after) for each in plan.rounds if each.evenly and not each.flat and each.shaping
+        }
+    return sorted(found)
+
+
+if __name__ == "__main__":
+    main(*(int(each) for each in sys.argv[1:2]))
