@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from stepper.language.measures import length
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.measurements import AnyRound, Measurement
+from stepper.report.measuring import AnyRound, Measurement
 
 EDGE_STRETCH = 1.5
 """How many times its width a ribbed edge reaches at most. From memory; the rib itself stretches further."""

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.project.model import Project
-from stepper.report.measurements import Measurement
+from stepper.report.measuring import Measurement
 from stepper.report.ranking import RankedBlend, wanted_ease
 
 IN_FULL = 10

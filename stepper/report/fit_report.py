@@ -10,7 +10,8 @@ from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.report.cautions import find_cautions
 from stepper.report.fit_lines import describe_spacing
-from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.measurements import measure_garment
+from stepper.report.measuring import Measurement
 from stepper.report.ranking import RankedBlend, rank_blends, wanted_ease
 
 FORMAT = 1

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
-from stepper.report.measurements import find_divide
+from stepper.report.roles import find_divide
 
 KEPT_MM = 25.0
 """A width kept over this much height has straight sides; one kept for less is a step on a slope. Chosen here.

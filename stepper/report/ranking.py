@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from stepper.plan.blend import Blend
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.measurements import measure_garment
+from stepper.report.measuring import Measurement
 
 WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
 """Ease wanted if the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,

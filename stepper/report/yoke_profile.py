@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
-from stepper.report.measurements import AnyRound, find_divide
+from stepper.report.measuring import AnyRound
+from stepper.report.roles import find_divide
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
