@@ -1,4 +1,4 @@
-"""How stitches flow through a garment: which piece goes on where another ended, parted from it or joined it. Pure.
+"""How stitches flow through a garment: which piece goes on from another, parts from it or joins it. Pure.
 
 A strand is what is worked in one go from an edge: a cast-on, stitches picked up, or stitches that came off
 hold. Stitches put on hold link strands by their name. Nothing here looks at the order of sections.
@@ -92,9 +92,7 @@ def follow_stitches(rounds: Sequence[AnyRound]) -> Flow:
         strand.rounds.append(index)
         for code, name, stitches in moved:
             if code == "return":
-                passages += [
-                    _taken(one, strand.number, index, opens=opens) for one in held.pop(name, [])
-                ]
+                passages += [_taken(one, strand.number, index, opens=opens) for one in held.pop(name, [])]
             else:
                 closes = each.after == 0
                 held.setdefault(name, []).append(

@@ -42,7 +42,10 @@ def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tap
 
 def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
     """Measure the length of every section that is not the yoke itself, and the sleeves where they come."""
-    inside = {yoke.at, *yoke_without_band(rounds, roles, yoke)}
+    inside = {*yoke_without_band(rounds, roles, yoke)}
+    parted = rounds[yoke.at].section
+    if yoke.upward or any(rounds[index].section == parted for index in inside):
+        inside.add(yoke.at)  # else it is the first of the body
     inside.update(yoke.body[settled(roles.flow, yoke.body) :])
     sleeves = {index: sleeve for sleeve in yoke.sleeves for index in sleeve.rounds}
     for name, group in groupby(range(len(rounds)), key=lambda index: rounds[index].section):
@@ -54,9 +57,7 @@ def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Ta
             continue
         outside = [index for index in indexes if index not in inside]
         mixed = len(outside) < len(indexes) and yoke.yoke and all(index in yoke.yoke for index in outside)
-        line = tape.long(
-            f"{'neckband' if mixed else name}, length", [rounds[index] for index in outside]
-        )
+        line = tape.long(f"{'neckband' if mixed else name}, length", [rounds[index] for index in outside])
         if line.needles_mm:
             yield line
 
@@ -74,9 +75,9 @@ def neck_edge(roles: Roles, yoke: Yoke) -> int:
 
 
 def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> tuple[int, ...]:
-    """Return the rounds of a yoke without its neckband: a rib at the neck, or a section that only goes straight.
+    """Return the rounds of a yoke without its neckband, in working order.
 
-    In working order.
+    A neckband is a rib at the neck, or a section of its own there that only goes straight.
     """
     inside = list(yoke.yoke[: settled(roles.flow, yoke.yoke)]) if yoke.upward else list(yoke.yoke)
     from_neck = inside[::-1] if yoke.upward else inside
@@ -116,9 +117,7 @@ def measure_sleeve(
         yield tape.long(f"{sleeve.name}, cap height", [rounds[index] for index in cap])
 
 
-def _to_the_cap(
-    rounds: Sequence[AnyRound], roles: Roles, indexes: list[int]
-) -> tuple[list[int], list[int]]:
+def _to_the_cap(rounds: Sequence[AnyRound], roles: Roles, indexes: list[int]) -> tuple[list[int], list[int]]:
     """Part a piece where stitches are first bound off while others stay: there the cap or armhole begins."""
     for place, index in enumerate(indexes):
         if rounds[index].after and rounds[index].before and roles.flow.has(index, "bo"):
@@ -128,13 +127,14 @@ def _to_the_cap(
 
 def front_band(rounds: Sequence[AnyRound], roles: Roles, tape: Tape) -> Measurement | None:
     """Measure the band of a cardigan across: buttoned, one lies over the other. None if it has no band."""
-    found = [
-        tape.long("band", [rounds[index] for index in roles.flow.strands[number].rounds]) for number in roles.bands
-    ]
+    strands = [roles.flow.strands[number] for number in roles.bands]
+    found = [tape.long("band", [rounds[index] for index in strand.rounds]) for strand in strands]
     return max(found, key=lambda each: each.needles_mm, default=None)
 
 
-def measure_torso(rounds: Sequence[AnyRound], roles: Roles, torso: Torso, tape: Tape) -> Iterator[Measurement]:
+def measure_torso(
+    rounds: Sequence[AnyRound], roles: Roles, torso: Torso, tape: Tape
+) -> Iterator[Measurement]:
     """Measure a garment without a yoke: a body divided at the armholes, or flat pieces side by side."""
     widths = [_widest(rounds, roles, torso, name, indexes, tape) for name, indexes in torso.parts]
     if len(widths) > 1:
@@ -175,7 +175,8 @@ def _widest(
         here = rounds[inside[-1]]
         return tape.around(f"{name}, width", here, here.after)
     here = max((rounds[index] for index in inside), key=lambda each: each.after)
-    straight = [rounds[index] for index in inside if rounds[index].after == here.after == rounds[index].before]
+    worked = [rounds[index] for index in inside]
+    straight = [each for each in worked if each.after == here.after == each.before]
     here = straight[-1] if straight else here
     return tape.around(f"{name}, width", here, here.after)
 

@@ -47,7 +47,8 @@ def measure_fully(rounds: Sequence[AnyRound], project: Project) -> Measured:
         found = tuple(measure_torso(rounds, roles, roles.torso, tape))
     else:
         found = tuple(measure_small(rounds, roles.flow, tape))
-    return Measured(lines=fill_from_table(found, project), left_out=tuple(_left_out(rounds, roles, found, tape)))
+    left_out = tuple(_left_out(rounds, roles, found, tape))
+    return Measured(lines=fill_from_table(found, project), left_out=left_out)
 
 
 def _left_out(
@@ -70,7 +71,7 @@ def _left_out(
         kinds = {kind_of(strand, rounds, roles.flow, tape) for strand in roles.flow.strands}
         first = kind_of(roles.flow.strands[0], rounds, roles.flow, tape) if roles.flow.strands else "flat"
         if first == "closed":
-            said.append("What it goes around is left out: nothing tells whether it is for head, hand or foot.")
+            said.append("What it goes around is left out: nothing tells if it is for head, hand or foot.")
         if "flat" in kinds and any("widest row" in line.name for line in found):
             said.append(
                 "A flat piece that is shaped is told by its widest row and its rows: which edges it runs "

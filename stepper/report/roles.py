@@ -1,4 +1,4 @@
-"""What each strand of a garment is: yoke, body, sleeve, band, by what it grows from and what joins it. Pure."""
+"""What each strand of a garment is, yoke, body, sleeve, band, by its edges and what joins it. Pure."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ from stepper.report.measuring import AnyRound
 from stepper.report.tape import is_whole
 
 TAPERED = 0.85
-"""A piece picked up that ends with at most this share of its stitches narrows as a sleeve does. Chosen here."""
+"""A piece that ends with at most this share of its stitches narrows as a sleeve does. Chosen here."""
 HALVED = 0.4
-"""At least this share of a body goes to fronts or a back where it is divided at the armholes. Chosen here."""
+"""At least this share of a body goes to its other half where it is divided at the armholes. Chosen here."""
 _WIDEST = 0.9
 # A body is divided at the armholes while it is about as wide as it ever is, not at its neck.
 _JOIN_ROUNDS = 8
@@ -146,7 +146,8 @@ def _are_sleeves(flow: Flow, rounds: Sequence[AnyRound], at: int, held: Sequence
 def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
     """Find a yoke from the hem up: a body and two sleeves that join on one needle."""
     for strand in flow.strands:
-        joins = sorted((one for one in flow.joining(strand.number) if one.closes), key=lambda one: one.taken_at)
+        whole = [one for one in flow.joining(strand.number) if one.closes]
+        joins = sorted(whole, key=lambda one: one.taken_at)
         joins = [one for one in joins if one.taken_at - joins[0].taken_at < _JOIN_ROUNDS]
         if len(joins) < 2:
             continue
@@ -179,7 +180,8 @@ def _halves(flow: Flow, rounds: Sequence[AnyRound]) -> Torso | None:
     found = [
         (rounds[strand.rounds[0]].section, tuple(strand.rounds))
         for strand in flow.strands
-        if strand.begins == "cast-on" and _HALF.search(rounds[strand.rounds[0]].section)
+        if strand.begins == "cast-on"
+        and _HALF.search(rounds[strand.rounds[0]].section)
         and not _SLEEVE.search(rounds[strand.rounds[0]].section)
     ]
     if not found:
@@ -209,7 +211,8 @@ def _split(flow: Flow, rounds: Sequence[AnyRound]) -> Torso | None:
 def _whole(flow: Flow, rounds: Sequence[AnyRound]) -> Torso | None:
     """Find a body that is one tube or one piece from edge to edge, by the name of its section."""
     for strand in flow.strands:
-        if strand.begins == "cast-on" and any(_TORSO.search(rounds[index].section) for index in strand.rounds):
+        names = {rounds[index].section for index in strand.rounds}
+        if strand.begins == "cast-on" and any(_TORSO.search(name) for name in names):
             return Torso(parts=((rounds[strand.rounds[0]].section, tuple(strand.rounds)),))
     return None
 

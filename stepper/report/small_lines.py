@@ -1,4 +1,4 @@
-"""Measurements of what goes around head, hand or foot, and of what is flat: hats, mittens, socks, shawls. Pure."""
+"""Measurements of hats, mittens and socks around head, hand and foot, and of what is flat. Pure."""
 
 from __future__ import annotations
 
@@ -139,7 +139,8 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
     if cuff is not None:
         yield tape.around(f"{side}cuff", cuff, cuff.after)
     yield from _at_its_width(f"{side}leg, around", leg, "", tape)
-    yield tape.long(f"{side}leg, length", leg)
+    # The round that puts the instep on hold is worked over the heel alone.
+    yield tape.long(f"{side}leg, length", [each for each in leg if each.after > CLOSED_SHARE * each.before])
     rows, share = heel_rows(strand, rounds)
     turned = tape.tall(f"{side}heel, depth", [rounds[index] for index in rows], share=share)
     yield turned
@@ -157,9 +158,7 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
         )
 
 
-def _at_its_width(
-    name: str, worked: Sequence[AnyRound], measure: str, tape: Tape
-) -> Iterator[Measurement]:
+def _at_its_width(name: str, worked: Sequence[AnyRound], measure: str, tape: Tape) -> Iterator[Measurement]:
     """Measure around where most rounds of one fabric keep one count."""
     counts = Counter(
         (each.after, _fabric_name(tape, each))
@@ -169,9 +168,8 @@ def _at_its_width(
     if not counts:
         return
     (stitches, fabric), _ = counts.most_common(1)[0]
-    here = next(
-        each for each in worked if each.after == stitches == each.before and _fabric_name(tape, each) == fabric
-    )
+    even = [each for each in worked if each.after == stitches == each.before]
+    here = next(each for each in even if _fabric_name(tape, each) == fabric)
     yield tape.around(name, here, stitches, measure)
 
 
@@ -204,24 +202,23 @@ def _around_sections(
 ) -> Iterator[Measurement]:
     """Measure a hat, a mitten or a tube around each section, and in length."""
     thumb = max((one.left_at for one in flow.leaving(strand.number) if one.opens), default=None)
-    cuffs = 0
     sections = _by_section(strand, rounds)
     hand = rounds[thumb].section if thumb is not None else _longest(sections)
-    for name, worked in sections:
+    for place, (name, worked) in enumerate(sections):
         measure = ""
         if kind == "hat":
             measure = "head"
         elif kind == "mitten" and name == hand:
             measure = "hand"
-        elif kind == "mitten" and cuffs == 0 and not closed_ends(strand, rounds)[0]:
+        elif kind == "mitten" and place == 0 and not closed_ends(strand, rounds)[0]:
             measure = "wrist"
         elif kind == "sock":
             measure = "foot" if name == _longest(sections) else ""
-        cuffs += 1
         yield from _at_its_width(f"{name}, around", worked, measure, tape)
         yield tape.long(f"{name}, length", worked)
     if kind in ("hat", "mitten", "tube") and strand.begins == "cast-on":
-        yield tape.long(f"{_side_of(strand, rounds)}{kind}, height", [rounds[index] for index in strand.rounds])
+        side = _side_of(strand, rounds)
+        yield tape.long(f"{side}{kind}, height", [rounds[index] for index in strand.rounds])
 
 
 def _longest(sections: Sequence[tuple[str, list[AnyRound]]]) -> str:

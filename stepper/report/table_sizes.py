@@ -53,7 +53,8 @@ def name_table(project: Project) -> str:
     bust = body_of(project, "bust")
     if not sizes or bust is None:
         return ""
-    said = f"size {sizes[0].name}" if len(sizes) == 1 else f"between sizes {sizes[0].name} and {sizes[1].name}"
+    names = " and ".join(size.name for size in sizes)
+    said = f"size {names}" if len(sizes) == 1 else f"between sizes {names}"
     return (
         f"* taken from the Craft Yarn Council's table of women's sizes for a bust of "
         f"{length(bust, project.units)} ({said}), the middle of each range; the table is quoted from memory. "

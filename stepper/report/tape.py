@@ -24,7 +24,13 @@ class Tape:
         self.fabrics = Fabrics(project)
 
     def around(
-        self, name: str, round_: AnyRound, stitches: int, measure: str = "", *, wider: Measurement | None = None
+        self,
+        name: str,
+        round_: AnyRound,
+        stitches: int,
+        measure: str = "",
+        *,
+        wider: Measurement | None = None,
     ) -> Measurement:
         """Measure stitches side by side.
 
@@ -65,17 +71,22 @@ class Tape:
         """Add up the heights of rounds worked all the way around; short rows and edges add nothing."""
         return self.tall(name, [each for each in rounds if is_whole(each)], measure)
 
-    def tall(self, name: str, rounds: Sequence[AnyRound], measure: str = "", *, share: float = 1) -> Measurement:
+    def tall(
+        self, name: str, rounds: Sequence[AnyRound], measure: str = "", *, share: float = 1
+    ) -> Measurement:
         """Add up the heights of all these rounds, or of a share of them."""
-        times = Counter(map(id, rounds))
-        needles = blocked = 0.0
-        known = False
+        alike = Counter(map(id, rounds))  # most rounds of a stretch are one record
+        times: Counter[str] = Counter()
         for each in {id(each): each for each in rounds}.values():
             fabric = self.fabrics.of(each)
-            if fabric is None:
-                continue
-            needles += times[id(each)] * share * fabric.gauge.round_mm
-            blocked += times[id(each)] * share * (fabric.blocked or fabric.gauge).round_mm
+            if fabric is not None:
+                times[fabric.name] += alike[id(each)]
+        needles = blocked = 0.0
+        known = False
+        for key, worked in times.items():
+            fabric = self.project.fabrics[key]
+            needles += worked * share * fabric.gauge.round_mm
+            blocked += worked * share * (fabric.blocked or fabric.gauge).round_mm
             known = known or fabric.blocked is not None
         return Measurement(
             name=name,
