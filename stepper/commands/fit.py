@@ -67,7 +67,7 @@ def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
     """Write the yoke's profile to a file."""
     drawing = draw_yoke_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
-        raise ProjectError("There is no yoke to draw: no round parts sleeves from a body, or joins them to it.")
+        raise ProjectError("There is no yoke to draw: no round parts sleeves from a body or joins them.")
     write_picture(path, drawing)
 
 

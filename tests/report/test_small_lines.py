@@ -12,12 +12,14 @@ from stepper.report.roles import assign_roles
 from stepper.report.small_lines import closed_ends, find_heel, heel_rows, kind_of, measure_small, most_common
 from stepper.report.tape import Tape
 from tests.garments import read_garment
+from tests.plans import plan
+from tests.report.test_measurements import measured as sample
 
 
 def measured(name: str) -> dict[str, Measurement]:
     """Measure an invented garment as its file knits it."""
-    project, plan = read_garment(name)
-    return {line.name: line for line in measure_garment(plan.rounds, project)}
+    project, knitted = read_garment(name)
+    return {line.name: line for line in measure_garment(knitted.rounds, project)}
 
 
 @pytest.mark.parametrize(
@@ -71,16 +73,16 @@ def test_the_foot_is_compared_in_length_and_around() -> None:
 )
 def test_what_it_is_follows_from_its_stitches_and_not_from_what_she_measured(name: str, kind: str) -> None:
     """The mitten's file has a foot and the hat's a bust; both are given more of her here."""
-    project, plan = read_garment(name)
+    project, knitted = read_garment(name)
     project = replace(project, title="Thing", body={"bust": 900, "head": 560, "foot": 230, "hand": 190})
-    flow = assign_roles(plan.rounds).flow
-    assert kind_of(flow.strands[0], plan.rounds, flow, Tape(project)) == kind
+    flow = assign_roles(knitted.rounds).flow
+    assert kind_of(flow.strands[0], knitted.rounds, flow, Tape(project)) == kind
 
 
 def test_a_tube_closed_at_one_end_without_a_name_is_left_alone() -> None:
     """A hat of sections without telling names may be anything; with one measurement it is for that."""
-    project, plan = read_garment("hat")
-    rounds = [replace(each, section="part") for each in plan.rounds]
+    project, knitted = read_garment("hat")
+    rounds = [replace(each, section="part") for each in knitted.rounds]
     flow = assign_roles(rounds).flow
     unknown = replace(project, title="Thing", body={"bust": 900})
     assert kind_of(flow.strands[0], rounds, flow, Tape(unknown)) == "closed"
@@ -91,27 +93,43 @@ def test_a_tube_closed_at_one_end_without_a_name_is_left_alone() -> None:
 
 def test_a_heel_is_the_rows_between_the_rounds() -> None:
     """A flap of 31 rows and 14 that turn it, between leg and foot; a mitten has none."""
-    _, plan = read_garment("sock")
-    strand = assign_roles(plan.rounds).flow.strands[0]
-    heel = find_heel(strand, plan.rounds)
+    _, knitted = read_garment("sock")
+    strand = assign_roles(knitted.rounds).flow.strands[0]
+    heel = find_heel(strand, knitted.rounds)
     assert heel is not None
     assert heel[1] - heel[0] == 31 + 14
-    rows, share = heel_rows(strand, plan.rounds)
+    rows, share = heel_rows(strand, knitted.rounds)
     assert (len(rows), share) == (14, 1.0)
-    _, plan = read_garment("mitten")
-    assert find_heel(assign_roles(plan.rounds).flow.strands[0], plan.rounds) is None
+    _, knitted = read_garment("mitten")
+    assert find_heel(assign_roles(knitted.rounds).flow.strands[0], knitted.rounds) is None
+
+
+def test_a_sock_from_the_toe_up_has_its_foot_before_its_heel() -> None:
+    """Toe 8 to 20 in 3 rounds, foot 12, heel 4 short rows there and 4 back, leg 10: 3 + 12 and half of 8 rows long.
+
+    The stitches of the foot are 5 mm, the rounds 4 mm.
+    """
+    project, _ = read_garment("raglan")
+    toe = ["co8", "(k1 m1)x4 k4", "(k1 m1)x4 k8", "(k1 m1)x4 k12"]
+    there = ["k10 rest10", "k8 rest12", "k6 rest14", "k4 rest16"]
+    heel = [(row, {"flat": True}) for row in [*there, *reversed(there)]]
+    made = plan(("sock", [*toe, *["k20"] * 12, *heel, *["k20"] * 10, "bo20"]))
+    rounds = [replace(each, gauge="stockinette", needle_mm=4.5) for each in made.rounds]
+    found = {line.name: line for line in measure_small(rounds, assign_roles(rounds).flow, Tape(project))}
+    assert found["foot, length"].needles_mm == pytest.approx((3 + 12 + 4) * 4)
+    assert found["leg, length"].needles_mm == pytest.approx(10 * 4)
+    assert found["cuff"].stitches == 20
+    assert found["foot, around"].needles_mm == pytest.approx(20 * 5)
 
 
 def test_short_rows_there_and_back_count_once() -> None:
     """38 short rows of the sample are 19 of depth: 19 / 42 of 10 cm. Source: common practice."""
-    from tests.report.test_measurements import measured as sample  # the samples have a loader of their own
-
     assert sample("socks")["first heel, depth"].needles_mm == pytest.approx(19 / 42 * 100)
 
 
 def test_a_sock_is_open_at_the_cuff_and_closed_at_the_toe() -> None:
     """64 cast on, 16 grafted; 64 is what most rounds have."""
-    _, plan = read_garment("sock")
-    strand = assign_roles(plan.rounds).flow.strands[0]
-    assert closed_ends(strand, plan.rounds) == (False, True)
-    assert most_common(strand, plan.rounds) == 64
+    _, knitted = read_garment("sock")
+    strand = assign_roles(knitted.rounds).flow.strands[0]
+    assert closed_ends(strand, knitted.rounds) == (False, True)
+    assert most_common(strand, knitted.rounds) == 64
