@@ -61,11 +61,14 @@ def find_unblended(tried: Iterable[Blend]) -> Iterator[str]:
     for each in blended:
         for size in (each.size, each.then):
             counts.setdefault(size, []).append(each.works)
+    if blended and not any(each.works for each in blended):
+        yield f"no two sizes can be blended: of {plural(len(blended), 'way')} tried, none can be knitted."
+        return
     for size, works in counts.items():
         if not any(works):
             yield (
-                f"no blend fits size {size}: none of the {plural(len(works), 'way')} to begin or to end with "
-                "it can be knitted. It can be knitted alone, if it is in the list."
+                f"no blend fits size {size}: of {plural(len(works), 'way')} to begin or to end with it, "
+                "none can be knitted."
             )
 
 

@@ -242,9 +242,11 @@ def _bands(flow: Flow, rounds: Sequence[AnyRound]) -> tuple[int, ...]:
     """Find bands picked up along the fronts, by what is said where they are picked up, or by their name."""
     found = []
     for strand in flow.strands:
+        if strand.begins != "pick-up":
+            continue
         first = rounds[strand.rounds[0]]
         rows = [rounds[index] for index in strand.rounds if is_whole(rounds[index])]
-        if strand.begins != "pick-up" or not rows or not all(each.flat for each in rows):
+        if not rows or not all(each.flat for each in rows):
             continue
         said = " ".join(first.remarks)
         if _BAND.search(first.section) or (_FRONT_EDGE.search(said) and "neck" not in first.section.lower()):

@@ -69,7 +69,8 @@ class Tape:
 
     def long(self, name: str, rounds: Sequence[AnyRound], measure: str = "") -> Measurement:
         """Add up the heights of rounds worked all the way around; short rows and edges add nothing."""
-        return self.tall(name, [each for each in rounds if is_whole(each)], measure)
+        whole = {id(each): is_whole(each) for each in {id(each): each for each in rounds}.values()}
+        return self.tall(name, [each for each in rounds if whole[id(each)]], measure)
 
     def tall(
         self, name: str, rounds: Sequence[AnyRound], measure: str = "", *, share: float = 1

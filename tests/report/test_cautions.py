@@ -138,7 +138,11 @@ def test_a_size_that_no_blend_fits_is_named() -> None:
         Blend(size="1", then="1", label="", rounds=()),
     ]
     (said,) = find_unblended(found)
-    assert "no blend fits size 1: none of the 1 way" in said
+    assert said == "no blend fits size 1: of 1 way to begin or to end with it, none can be knitted."
+    assert list(find_unblended(found[:1])) == [
+        "no two sizes can be blended: of 1 way tried, none can be knitted."
+    ]
+    assert list(find_unblended(found[2:])) == []
 
 
 def test_a_chest_worn_very_stretched_names_the_nearest_size_that_is_not() -> None:
