@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import textwrap
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -13,8 +14,12 @@ from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
 from stepper.report import fit_lines
 from stepper.report.fit_report import FitReport, fit_document, report_fit
-from stepper.report.ranking import find_nearest
+from stepper.report.fit_table import ROWS, Present, table_lines
+from stepper.report.ranking import find_nearest, find_present
 from stepper.report.yoke_picture import draw_yoke_of
+
+REFUSED = 3
+"""How many blends that cannot be knitted are told with their reason, unless all are asked for."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -22,7 +27,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
     parser.add_argument(
-        "--all", action="store_true", help="tell every blend in full, not the first ten alone"
+        "--all", action="store_true", help="list every blend, not ten alone, and each in full"
     )
     parser.add_argument(
         "--picture", type=_picture, metavar="OUT", help="draw the yoke's profile to OUT, a .svg or .png file"
@@ -53,7 +58,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print(json.dumps({**fit_document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
         return 0
-    for line in _text(found, sized.trouble, in_full=len(found.ranked) if args.all else fit_lines.IN_FULL):
+    for line in _text(found, sized.trouble, everything=args.all):
         print(line)
     return 0
 
@@ -62,11 +67,11 @@ def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
     """Write the yoke's profile to a file."""
     drawing = draw_yoke_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
-        raise ProjectError("There is no yoke to draw: no round puts the stitches of two sleeves on hold.")
+        raise ProjectError("There is no yoke to draw: no round parts sleeves from a body or joins them.")
     write_picture(path, drawing)
 
 
-def _text(found: FitReport, trouble: str, *, in_full: int) -> Iterator[str]:
+def _text(found: FitReport, trouble: str, *, everything: bool) -> Iterator[str]:
     project = found.project
     if trouble:
         yield "As the file has it, it cannot be knitted:"
@@ -78,12 +83,37 @@ def _text(found: FitReport, trouble: str, *, in_full: int) -> Iterator[str]:
     yield from fit_lines.measurement_lines(
         found.now, project, f"{project.title}, {fit_lines.name_sizes(project, trouble)}"
     )
+    for said in found.left_out:
+        yield from textwrap.wrap(said, fit_lines.WIDE, initial_indent="  ", subsequent_indent="    ")
     for caution in found.cautions:
         yield ""
-        yield f"Look at this: {caution}"
+        yield from textwrap.wrap(f"Look at this: {caution}", fit_lines.WIDE)
     yield ""
-    yield from fit_lines.workable_lines(found.ranked, project, in_full=in_full)
-    rejected = list(fit_lines.rejected_lines(found.rejected))
+    yield from _choices(found, trouble, everything=everything)
+    refused = fit_lines.rejected_lines(
+        found.rejected, most=None if everything else REFUSED, first=project.sizes[project.size]
+    )
+    rejected = list(refused)
     if rejected:
         yield ""
         yield from rejected
+
+
+def _choices(found: FitReport, trouble: str, *, everything: bool) -> Iterator[str]:
+    """List what can be knitted, and tell the present choice and the first in full, or every one."""
+    project = found.project
+    now = find_present(project, found.ranked, alone=bool(trouble))
+    present = Present(name=fit_lines.name_sizes(project, trouble), lines=found.now, blend=now)
+    yield from table_lines(found.ranked, project, present, most=None if everything else ROWS)
+    for number, one in enumerate(found.ranked, start=1):
+        if not everything and ((number > 1 and one is not now) or (one is now and not one.blend.label)):
+            continue
+        mark = ">" if one is now else " "
+        yield from textwrap.wrap(
+            f"{mark}{number:>4}. {fit_lines.name_blend(one.blend)}", fit_lines.WIDE, subsequent_indent=" " * 7
+        )
+        if one is not now:
+            for line in fit_lines.detail_lines(one, project.units):
+                yield from textwrap.wrap(
+                    line, fit_lines.WIDE, initial_indent=" " * 7, subsequent_indent=" " * 9
+                )

@@ -9,7 +9,11 @@ from typing import Literal
 
 from stepper.craft.gauge import from_mm
 
-FitWord = Literal["very close", "close", "standard", "loose", "oversized"]
+FitWord = Literal["stretched", "very close", "close", "standard", "loose", "oversized"]
+
+STRETCHED_SHARE = 0.08
+"""Share of the body by which a garment is narrower before it is no close fit any more but worn stretched.
+Chosen here: no published bound was found; the published classes end with "actual size or less"."""
 
 # Upper bounds in inches of ease at the chest. In print: 0; 1 to 2; 2 to 4; 4 to 6; 6 and more.
 _BOUNDS_IN: tuple[tuple[float, FitWord], ...] = (
@@ -20,8 +24,8 @@ _BOUNDS_IN: tuple[tuple[float, FitWord], ...] = (
 )
 
 
-def fit_word(ease_mm: float) -> FitWord:
-    """Return the Craft Yarn Council's word for an ease at the chest.
+def fit_word(ease_mm: float, body_mm: float | None = None) -> FitWord:
+    """Return the Craft Yarn Council's word for an ease at the chest, and "stretched" far below it.
 
     The printed classes share their bounds and leave a gap between 0 and 1 in. The rule here: a bound belongs
     to the closer fit (exactly 2 in is close), and within the gap the nearer class wins, half an inch being
@@ -29,6 +33,7 @@ def fit_word(ease_mm: float) -> FitWord:
 
     Args:
         ease_mm: Garment less body at the chest. Unit: mm.
+        body_mm: The body; None if only the ease is known, which is then never "stretched". Unit: mm.
 
     Raises:
         ValueError: The ease is not finite.
@@ -36,6 +41,8 @@ def fit_word(ease_mm: float) -> FitWord:
     Source: Craft Yarn Council, "Ease and Fit", as cited by gratefullyinhisgrace, 4 Aug 2011; ties: this
         project's rule.
     """
+    if body_mm is not None and ease_mm < -STRETCHED_SHARE * body_mm:
+        return "stretched"
     ease_in = round(from_mm(ease_mm, "in"), 9)
     for bound_in, word in _BOUNDS_IN:
         if ease_in <= bound_in:

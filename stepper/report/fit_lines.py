@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+import textwrap
+from collections.abc import Iterable, Iterator, Sequence
 
 from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.project.model import Project
-from stepper.report.measurements import Measurement
-from stepper.report.ranking import RankedBlend, wanted_ease
+from stepper.report.measuring import Measurement
+from stepper.report.ranking import RankedBlend
+from stepper.report.table_sizes import name_table
 
-IN_FULL = 10
-"""How many blends are listed with all their changes; the others get one line each."""
+WIDE = 80
+"""Columns that everything keeps to."""
 _LEAST_MM = 1.0
 # A smaller change is not listed.
+_LEAST_NAME, _COLUMN = 24, 9
 
 
 def name_sizes(project: Project, trouble: str) -> str:
@@ -26,24 +29,41 @@ def name_sizes(project: Project, trouble: str) -> str:
     )
 
 
-def measurement_lines(found: Iterable[Measurement], project: Project, title: str) -> Iterator[str]:
+def measurement_lines(found: Sequence[Measurement], project: Project, title: str) -> Iterator[str]:
     """Write the table of measurements."""
     yield title
-    yield f"  {'':<24} {'needles':>9} {'blocked':>9} {'body':>9} {'ease':>9}"
+    wide = max((len(line.name) for line in found), default=0)
+    wide = min(max(wide, _LEAST_NAME), WIDE - 2 - 4 * (_COLUMN + 1))
+    yield f"  {'':<{wide}} {'needles':>9} {'blocked':>9} {'body':>9} {'ease':>9}"
     for line in found:
-        yield _row(line, project.units)
+        yield from _row(line, project.units, wide)
+    if any(line.from_table for line in found):
+        yield from textwrap.wrap(name_table(project), WIDE, initial_indent="  ", subsequent_indent="    ")
 
 
-def _row(line: Measurement, units: str) -> str:
+def _row(line: Measurement, units: str, wide: int) -> Iterator[str]:
+    """Write a measurement; a name too long for its column stands on a line of its own."""
+    name = line.name
+    if len(name) > wide:
+        yield f"  {name}"
+        name = ""
     blocked = length(line.blocked_mm, units) if line.blocked_mm is not None else "-"
-    row = f"  {line.name:<24} {length(line.needles_mm, units):>9} {blocked:>9}"
+    row = f"  {name:<{wide}} {length(line.needles_mm, units):>9} {blocked:>9}"
     if line.body_mm is None or line.ease_mm is None:
-        return row
-    row = f"{row} {length(line.body_mm, units):>9}"
-    if not line.stitches:
-        return row  # ease is around; lengths are only set side by side
+        yield row
+        return
+    body = length(line.body_mm, units) + ("*" if line.from_table else "")
+    row = f"{row} {body:>9}"
+    if not line.compared:
+        yield row  # ease is around; most lengths are only set side by side
+        return
     word = f" ({line.word})" if line.word else ""
-    return f"{row} {signed_length(line.ease_mm, units):>9}{word}"
+    row = f"{row} {signed_length(line.ease_mm, units):>9}"
+    if len(row) + len(word) <= WIDE:
+        yield row + word
+    else:
+        yield row
+        yield f"{word:>{WIDE}}"
 
 
 def signed_length(mm: float, units: str) -> str:
@@ -52,34 +72,8 @@ def signed_length(mm: float, units: str) -> str:
     return f"{'-' if mm < 0 and not text.startswith('0 ') else '+'}{text}"
 
 
-def workable_lines(
-    found: tuple[RankedBlend, ...], project: Project, *, in_full: int = IN_FULL
-) -> Iterator[str]:
-    """Write what can be knitted, in its order."""
-    yield f"Can be knitted, nearest first to the ease wanted ({_wanted(found, project)}):"
-    for number, one in enumerate(found, start=1):
-        off = f"; off by {length(one.off_mm, project.units)} in all" if one.off_mm is not None else ""
-        yield f"{number:>4}. {name_blend(one.blend)}{off}"
-        if number <= in_full:
-            yield from (f"      {line}" for line in _details(one, project.units))
-
-
-def _wanted(found: tuple[RankedBlend, ...], project: Project) -> str:
-    wanted = wanted_ease(project)
-    measures = (
-        [line.measure for line in found[0].lines if line.ease_mm is not None and line.stitches]
-        if found
-        else []
-    )
-    said = [
-        f"{name.replace('_', ' ')} {signed_length(wanted[name], project.units)}"
-        for name in dict.fromkeys(measures)
-        if name in wanted
-    ]
-    return ", ".join(said) or "no body is measured"
-
-
-def _details(one: RankedBlend, units: str) -> Iterator[str]:
+def detail_lines(one: RankedBlend, units: str) -> Iterator[str]:
+    """Write what a blend changes against what is knitted now, and what still divides."""
     alike = _each_alike(one.changes_mm)
     changes = [f"{name} {signed_length(mm, units)}" for name, mm in alike.items() if abs(mm) >= _LEAST_MM]
     yield f"compared with now: {', '.join(changes) or 'the same everywhere'}"
@@ -99,14 +93,26 @@ def _each_alike(changes_mm: dict[str, float]) -> dict[str, float]:
     return told
 
 
-def rejected_lines(found: Iterable[Blend]) -> Iterator[str]:
-    """Write what cannot be knitted, and why."""
+def rejected_lines(found: Iterable[Blend], *, most: int | None = None, first: str = "") -> Iterator[str]:
+    """Write what cannot be knitted, and why.
+
+    Args:
+        found: As tried.
+        most: How many at most; None for all.
+        first: Name of the size whose blends come first.
+    """
     refused = [each for each in found if not each.works]
     if not refused:
         return
     yield "Cannot be knitted:"
-    for each in refused:
-        yield f"  {name_blend(each)}: {each.why_not}"
+    refused.sort(key=lambda each: each.size != first)
+    told = refused if most is None else refused[:most]
+    for each in told:
+        yield from textwrap.wrap(
+            f"{name_blend(each)}: {each.why_not}", WIDE, initial_indent="  ", subsequent_indent="    "
+        )
+    if len(told) < len(refused):
+        yield f"  … and {len(refused) - len(told)} more: --all tells each."
 
 
 def name_blend(blend: Blend) -> str:

@@ -8,10 +8,12 @@ from dataclasses import dataclass
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.cautions import find_cautions
+from stepper.report.cautions import find_cautions, find_unblended
 from stepper.report.fit_lines import describe_spacing
-from stepper.report.measurements import Measurement, measure_garment
-from stepper.report.ranking import RankedBlend, rank_blends, wanted_ease
+from stepper.report.measurements import measure_fully
+from stepper.report.measuring import Measurement
+from stepper.report.ranking import RankedBlend, find_wishes, rank_blends, wanted_ease
+from stepper.report.table_sizes import name_table, table_sizes
 
 FORMAT = 1
 """Version of the document; raised by a change that breaks readers."""
@@ -30,6 +32,8 @@ class FitReport:
     """What cannot."""
     cautions: tuple[str, ...]
     """What should be looked at."""
+    left_out: tuple[str, ...]
+    """What was not measured, or how something was."""
 
 
 def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitReport:
@@ -40,7 +44,8 @@ def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitRepor
         plan: The garment as the file knits it.
         tried: Every blend, as `stepper.plan.blend.blends` returns them.
     """
-    now = measure_garment(plan.rounds, project)
+    measured = measure_fully(plan.rounds, project)
+    now = measured.lines
     found = rank_blends(tried, project, now)
     alone = [(one.blend.size, one.lines) for one in found if not one.blend.label]
     order = {size: place for place, size in enumerate(project.sizes)}
@@ -50,7 +55,8 @@ def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitRepor
         now=now,
         ranked=found,
         rejected=tuple(each for each in tried if not each.works),
-        cautions=find_cautions(now, plan.rounds, project, alone),
+        cautions=(*find_cautions(now, plan.rounds, project, alone), *find_unblended(tried)),
+        left_out=measured.left_out,
     )
 
 
@@ -61,7 +67,14 @@ def fit_document(found: FitReport) -> dict[str, object]:
         "title": found.project.title,
         "lines": [_line(line) for line in found.now],
         "wanted_ease_mm": wanted_ease(found.project),
+        "ranked_by": [
+            {"measure": each.measure, "ease_mm": each.ease_mm, "assumed": each.assumed}
+            for each in find_wishes(found.project)
+        ],
+        "table_sizes": [each.name for each in table_sizes(found.project)],
+        "table_note": name_table(found.project) or None,
         "cautions": list(found.cautions),
+        "left_out": list(found.left_out),
         "blends": [_ranked(one) for one in found.ranked],
         "rejected": [{"why": each.why_not, **_blend(each)} for each in found.rejected],
     }
@@ -75,7 +88,8 @@ def _line(line: Measurement) -> dict[str, object]:
         "blocked_mm": line.blocked_mm,
         "measure": line.measure or None,
         "body_mm": line.body_mm,
-        "ease_mm": line.ease_mm if line.stitches else None,
+        "body_from_table": line.from_table,
+        "ease_mm": line.ease_mm if line.compared else None,
         "fit": line.word or None,
     }
 

@@ -15,7 +15,8 @@ from stepper.plan.yoke import yoke_of
 from stepper.project.model import Fabric, Project
 from stepper.report.fit_lines import signed_length
 from stepper.report.markup import figure, table, tag, text
-from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.measurements import measure_garment
+from stepper.report.measuring import Measurement
 from stepper.report.page_charts import draw_chart, list_signs
 from stepper.report.page_rounds import write_rounds
 from stepper.report.page_style import STYLE, footer

@@ -12,7 +12,8 @@ from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
-from stepper.report.measurements import find_divide
+from stepper.report.fabrics import Fabrics
+from stepper.report.roles import find_divide
 
 KEPT_MM = 25.0
 """A width kept over this much height has straight sides; one kept for less is a step on a slope. Chosen here.
@@ -120,8 +121,9 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Garm
     levels: list[Level] = []
     parts: list[SectionSpan] = []
     depth, divided_mm = 0.0, None
+    fabrics = Fabrics(project)
     for each in rounds:
-        fabric = project.fabrics.get(each.gauge)
+        fabric = fabrics.of(each)
         if fabric is None:
             continue
         gauge = fabric.blocked or fabric.gauge

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from stepper.plan.blend import Blend
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
-from stepper.report.measurements import Measurement, measure_garment
+from stepper.report.measurements import measure_garment
+from stepper.report.measuring import Measurement, body_of
 
 WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
 """Ease wanted if the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
@@ -24,14 +25,56 @@ def wanted_ease(project: Project) -> dict[str, float]:
     return wanted
 
 
-def miss_of_ease(found: Iterable[Measurement], project: Project) -> float | None:
-    """Add up how far the ease is from the ease wanted; None without body measurements. Unit: mm."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wish:
+    """The ease wanted at one measurement of the wearer."""
+
+    measure: str
+    ease_mm: float
+    """Unit: mm."""
+    assumed: bool
+    """Whether the file does not ask for it, so that the usual ease stands in."""
+
+
+def find_wishes(project: Project) -> tuple[Wish, ...]:
+    """List what the order is by: what she asked for, or else what she measured, at the usual ease.
+
+    A measurement that she did not give is in no list, whatever a table of sizes has for it.
+    """
     wanted = wanted_ease(project)
+    asked = {"bust" if name == "chest" else name for name in project.wanted_ease}
+    given = [name for name in wanted if body_of(project, name) is not None]
+    wishes = [Wish(measure=name, ease_mm=wanted[name], assumed=name not in asked) for name in given]
+    return tuple(each for each in wishes if not each.assumed) or tuple(wishes)
+
+
+def find_other_wishes(project: Project) -> tuple[Wish, ...]:
+    """List what decides among equals: what she measured and asked nothing for, at the usual ease."""
+    first = {each.measure for each in find_wishes(project)}
+    return tuple(
+        Wish(measure=name, ease_mm=ease, assumed=True)
+        for name, ease in WANTED_MM.items()
+        if name not in first and body_of(project, name) is not None
+    )
+
+
+def measured_eases(found: Iterable[Measurement]) -> dict[str, float]:
+    """Return the ease at each measurement she gave, where the garment is widest there. Unit: mm."""
     widest: dict[str, float] = {}
     for line in found:
-        if line.ease_mm is not None and line.stitches and line.measure in wanted:
+        if line.ease_mm is not None and line.compared and not line.from_table:
             widest[line.measure] = max(line.ease_mm, widest.get(line.measure, line.ease_mm))
-    return sum(abs(ease - wanted[measure]) for measure, ease in widest.items()) if widest else None
+    return widest
+
+
+def miss_of_ease(found: Iterable[Measurement], project: Project) -> float | None:
+    """Add up how far the ease is from the ease wanted; None without body measurements. Unit: mm."""
+    return _miss(measured_eases(found), find_wishes(project))
+
+
+def _miss(eases: dict[str, float], wishes: Iterable[Wish]) -> float | None:
+    misses = [abs(eases[each.measure] - each.ease_mm) for each in wishes if each.measure in eases]
+    return sum(misses) if misses else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,6 +100,8 @@ class RankedBlend:
     off_mm: float | None
     """How far the ease is from the ease wanted, in all; None without body measurements. Unit: mm."""
     later: tuple[LaterRepeat, ...]
+    further_mm: float
+    """The same for what she measured and asked nothing for; it decides among equals. Unit: mm."""
     crowded: float
     """How much closer its changes stand than in a printed size; 0 if no closer. Unit: changes per stitch."""
 
@@ -66,7 +111,8 @@ def rank_blends(
 ) -> tuple[RankedBlend, ...]:
     """Put the blends that can be knitted in order, the nearest to the ease wanted first.
 
-    Among equals those without a switch come first, then those whose blended round is most like a printed one.
+    Among equals those without a switch come first, then those nearer to the usual ease at what else she
+    measured, then those whose blended round is most like a printed one.
 
     Args:
         blends: As tried.
@@ -78,6 +124,26 @@ def rank_blends(
     standing = {line.name: line.finished_mm for line in now}
     found = [_ranked(each, project, standing, rates) for each in works]
     return tuple(sorted(found, key=_rank))
+
+
+def find_present(project: Project, found: Iterable[RankedBlend], *, alone: bool) -> RankedBlend | None:
+    """Find what the file knits; None if it switches more than once, which no blend of two sizes is.
+
+    Args:
+        project: The checked file.
+        found: What can be knitted.
+        alone: Whether its size without any switch is what is shown.
+    """
+    switches = () if alone else project.switches
+    if len(switches) > 1:
+        return None
+    size = project.sizes[project.size]
+    then = project.sizes[switches[0].size] if switches else size
+    label = switches[0].label.lower() if switches and then != size else ""
+    for one in found:
+        if (one.blend.size, one.blend.then, one.blend.label.lower()) == (size, then, label):
+            return one
+    return None
 
 
 def find_nearest(project: Project, found: Iterable[RankedBlend]) -> RankedBlend | None:
@@ -99,8 +165,9 @@ def find_nearest(project: Project, found: Iterable[RankedBlend]) -> RankedBlend 
     return min(found, key=far, default=None)
 
 
-def _rank(one: RankedBlend) -> tuple[bool, float, bool, float]:
-    return one.off_mm is None, round(one.off_mm or 0, 3), bool(one.blend.label), one.crowded
+def _rank(one: RankedBlend) -> tuple[bool, float, bool, float, float]:
+    off = round(one.off_mm or 0, 3)
+    return one.off_mm is None, off, bool(one.blend.label), round(one.further_mm, 3), one.crowded
 
 
 def _ranked(
@@ -118,6 +185,7 @@ def _ranked(
         changes_mm=changes,
         off_mm=miss_of_ease(measured, project),
         later=_later(blend),
+        further_mm=_miss(measured_eases(measured), find_other_wishes(project)) or 0.0,
         crowded=max(0.0, low - rate, rate - high) if blend.label else 0.0,
     )
 

@@ -7,7 +7,10 @@ from dataclasses import dataclass
 
 from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
-from stepper.report.measurements import AnyRound, find_divide
+from stepper.report.garment_lines import yoke_without_band
+from stepper.report.measuring import AnyRound
+from stepper.report.roles import Roles, Yoke, assign_roles, settled
+from stepper.report.tape import Tape, is_whole
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,30 +39,30 @@ class WearerOutline:
 
 
 def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound, ...]:
-    """Follow a yoke from its first edge down to where the sleeves part; empty for a garment without one.
+    """Follow a yoke from the neck down to the underarm, whichever way it is worked; empty without one.
 
     Args:
-        rounds: The garment, from the neck down.
+        rounds: The garment, in the order knitted.
         project: The checked file, for its gauges.
     """
-    divide = find_divide(rounds)
-    if divide is None:
+    roles = assign_roles(rounds)
+    if roles.yoke is None:
         return ()
+    tape = Tape(project)
     steps = []
     depth = 0.0
-    for each in rounds[:divide]:
-        fabric = project.fabrics.get(each.gauge)
-        if fabric is None or not each.after:
+    for each in _from_the_neck(rounds, roles, roles.yoke):
+        fabric = tape.fabrics.of(each)
+        if fabric is None:
             continue
         gauge = fabric.blocked or fabric.gauge
-        if each.before:
+        if is_whole(each):
             depth += gauge.round_mm
-        label = each.label if each.evenly else None
         steps.append(
             YokeRound(
                 depth_mm=depth,
-                around_mm=gauge.width_mm(each.after),
-                label=label,
+                around_mm=gauge.width_mm(each.before if roles.yoke.upward else each.after),
+                label=each.label if each.evenly else None,
                 before=each.before,
                 after=each.after,
             )
@@ -67,12 +70,22 @@ def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound
     return tuple(steps)
 
 
+def _from_the_neck(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> list[AnyRound]:
+    """Return the rounds of a yoke from the neck to the underarm."""
+    if not yoke.upward:
+        return [rounds[index] for index in yoke.yoke if rounds[index].after]
+    inside = [rounds[index] for index in yoke.yoke[: settled(roles.flow, yoke.yoke)] if index != yoke.at]
+    return [each for each in reversed(inside) if each.before]
+
+
 def collar_mm(rounds: Sequence[AnyRound], steps: Sequence[YokeRound]) -> float:
-    """Return the height of a neckband that is a section of its own; 0 without one. Unit: mm."""
-    divide = find_divide(rounds)
-    if divide is None or rounds[0].section == rounds[divide].section:
+    """Return the height of a neckband; 0 without one. Unit: mm."""
+    roles = assign_roles(rounds)
+    if roles.yoke is None:
         return 0.0
-    worked = sum(1 for each in rounds[:divide] if each.section == rounds[0].section and each.after)
+    inside = _from_the_neck(rounds, roles, roles.yoke)
+    below = {index for index in yoke_without_band(rounds, roles, roles.yoke) if index != roles.yoke.at}
+    worked = len(inside) - len(below)
     return steps[worked - 1].depth_mm if 0 < worked <= len(steps) else 0.0
 
 

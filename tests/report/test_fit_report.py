@@ -32,6 +32,11 @@ def test_every_blend_is_either_ranked_or_rejected_and_all_of_it_is_plain() -> No
         "divides",
     } <= set(first)
     assert written["rejected"][0]["why"]
+    assert [each["measure"] for each in written["ranked_by"]] == ["bust", "upper_arm", "neck"]
+    assert all(each["assumed"] for each in written["ranked_by"])
+    assert written["table_sizes"] == []  # she gave more than her bust
+    assert written["left_out"] == []
+    assert not any(line["body_from_table"] for line in written["lines"])
     scenario = next(each for each in written["blends"] if (each["before"], each["after"]) == (225, 246))
     assert scenario["spacing"] == "225 to 246: 21 increases 10 or 11 apart"
     assert scenario["gaps"] == [[11, 15], [10, 6]]  # 225 = 21 × 10 + 15

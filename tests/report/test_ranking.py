@@ -11,7 +11,16 @@ from stepper.plan.blend import blends, tried
 from stepper.project.model import Project, Switch
 from stepper.project.reader import read_project
 from stepper.report.measurements import measure_garment
-from stepper.report.ranking import RankedBlend, find_nearest, miss_of_ease, rank_blends, wanted_ease
+from stepper.report.ranking import (
+    RankedBlend,
+    find_nearest,
+    find_other_wishes,
+    find_present,
+    find_wishes,
+    miss_of_ease,
+    rank_blends,
+    wanted_ease,
+)
 from tests.plan.test_blend import switchback
 
 
@@ -107,3 +116,38 @@ def test_the_nearest_to_a_blend_that_fails_keeps_its_sizes_before_its_line() -> 
     assert (near.blend.size, near.blend.then) == ("6", "1")
     assert near.blend.label in ("First increase", "Second increase")
     assert find_nearest(asked, ()) is None
+
+
+def test_the_order_is_by_what_she_asked_for_and_only_then_by_what_she_measured() -> None:
+    """A wish for the bust leaves the neck out of the sum; without any wish all she measured counts, as assumed."""
+    project = replace(switchback(), body={"bust": 880.0, "neck": 360.0}, wanted_ease={"bust": 60.0})
+    assert [(each.measure, each.ease_mm, each.assumed) for each in find_wishes(project)] == [
+        ("bust", 60.0, False)
+    ]
+    assert [each.measure for each in find_other_wishes(project)] == ["neck"]
+    lines = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    assert miss_of_ease(lines, project) == pytest.approx(abs(164 / 21.5 * 100 - 880 - 60))
+    free = replace(project, wanted_ease={})
+    assert {each.measure for each in find_wishes(free)} == {"bust", "neck"}
+    assert all(each.assumed for each in find_wishes(free))
+
+
+def test_a_wish_without_a_measurement_ranks_nothing() -> None:
+    """An ease on an arm that nobody measured cannot be missed."""
+    project = replace(switchback(), body={"bust": 880.0}, wanted_ease={"upper_arm": 40.0})
+    assert [(each.measure, each.assumed) for each in find_wishes(project)] == [("bust", True)]
+
+
+def test_the_present_choice_is_found_among_what_can_be_knitted() -> None:
+    """By its sizes and its line; the size alone where the blend fails; none with two switches."""
+    project = switchback()
+    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    found = rank_blends(list(blends(project)), project, now)
+    present = find_present(project, found, alone=False)
+    assert present is not None
+    assert (present.blend.before, present.blend.after) == (225, 246)
+    single = find_present(project, found, alone=True)
+    assert single is not None
+    assert (single.blend.size, single.blend.label) == ("4", "")
+    twice = replace(project, switches=(*project.switches, *project.switches))
+    assert find_present(twice, found, alone=False) is None

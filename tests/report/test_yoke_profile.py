@@ -14,6 +14,7 @@ from stepper.report.yoke_profile import (
     outline_wearer,
     wearer_around,
 )
+from tests.garments import read_garment
 from tests.percentages import yoke_counts
 from tests.plan.test_blend import switchback
 
@@ -31,6 +32,18 @@ def test_a_yoke_is_followed_round_by_round_to_where_the_sleeves_part() -> None:
         ("First increase", 100, 150), ("Second increase", 150, 225), ("Final increase", 225, 246),
     ]  # fmt: skip
     assert collar_mm(ROUNDS, steps) == pytest.approx(10 / 32 * 100)
+
+
+def test_a_yoke_from_the_hem_up_is_followed_from_the_neck_down() -> None:
+    """10 rounds of rib, 80 stitches of 4 mm; 60 rounds of 4 mm below, the last of them 268 stitches of 5 mm wide."""
+    project, plan = read_garment("hem_up_yoke")
+    steps = follow_yoke(plan.rounds, project)
+    assert steps[0].around_mm == pytest.approx(80 * 4)
+    assert steps[-1].around_mm == pytest.approx(268 * 5)
+    assert steps[-1].depth_mm == pytest.approx(10 * 4 + 60 * 4)
+    assert [step.depth_mm for step in steps] == sorted(step.depth_mm for step in steps)
+    assert [step.before for step in steps if step.label] == [120, 179, 268]
+    assert collar_mm(plan.rounds, steps) == pytest.approx(10 * 4)
 
 
 @pytest.mark.parametrize("body", [200, 250])

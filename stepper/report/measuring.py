@@ -1,0 +1,115 @@
+"""A round as far as measuring needs it, and a measurement of the garment beside the wearer's. Pure."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Protocol
+
+from stepper.craft.fit import fit_word
+from stepper.plan.model import Item
+from stepper.project.model import Project
+
+COMPARED_LENGTHS = ("foot_length",)
+"""Lengths of the wearer that a garment has to meet; others are only set beside it."""
+
+
+class AnyRound(Protocol):
+    """A round as far as measuring needs it: one of the plan, or of a blend that was tried."""
+
+    @property
+    def section(self) -> str:
+        """Name of its section."""
+        ...
+
+    @property
+    def before(self) -> int:
+        """Stitches it begins with."""
+        ...
+
+    @property
+    def after(self) -> int:
+        """Stitches it ends with."""
+        ...
+
+    @property
+    def label(self) -> str | None:
+        """Label of the line it begins."""
+        ...
+
+    @property
+    def evenly(self) -> bool:
+        """Whether its changes are spread evenly."""
+        ...
+
+    @property
+    def flat(self) -> bool:
+        """Whether it is a row."""
+        ...
+
+    @property
+    def gauge(self) -> str:
+        """Name of the gauge of its section."""
+        ...
+
+    @property
+    def needle_mm(self) -> float | None:
+        """Needle in hand; None if the pattern names none. Unit: mm."""
+        ...
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """What is said before it: where stitches are picked up, among others."""
+        ...
+
+    @property
+    def phrase(self) -> tuple[Item, ...]:
+        """Its stitches."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Measurement:
+    """One measurement of the garment."""
+
+    name: str
+    needles_mm: float
+    """As knitted. Unit: mm."""
+    blocked_mm: float | None
+    """After blocking; None if the file has no blocked gauge. Unit: mm."""
+    stitches: int = 0
+    """Stitches around; 0 for a length."""
+    measure: str = ""
+    """Name of the matching measurement of the wearer; empty for none."""
+    body_mm: float | None = None
+    """The wearer's measurement. Unit: mm."""
+    from_table: bool = False
+    """Whether the wearer's measurement is from a table of sizes and not her own."""
+
+    @property
+    def finished_mm(self) -> float:
+        """As it is worn: blocked if that is known. Unit: mm."""
+        return self.blocked_mm or self.needles_mm
+
+    @property
+    def ease_mm(self) -> float | None:
+        """Finished garment less body. Unit: mm."""
+        return None if self.body_mm is None else self.finished_mm - self.body_mm
+
+    @property
+    def compared(self) -> bool:
+        """Whether ease says something here: around, and where a length has to be met."""
+        return bool(self.stitches) or self.measure in COMPARED_LENGTHS
+
+    @property
+    def word(self) -> str:
+        """The word for its fit; empty except at the chest."""
+        if self.measure != "bust" or self.ease_mm is None:
+            return ""
+        return fit_word(self.ease_mm, self.body_mm)
+
+
+def body_of(project: Project, measure: str) -> float | None:
+    """Return the wearer's measurement, the chest for the bust; None if she did not give it. Unit: mm."""
+    if measure == "bust":
+        return project.body.get("bust", project.body.get("chest"))
+    return project.body.get(measure)
