@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from stepper.commands.loading import load
-from stepper.commands.own_cues import with_cues_of
-from stepper.commands.preferences import preferences
+from stepper.sitting.own_cues import with_cues_of
+from stepper.sitting.preferences import preferences
+from stepper.sitting.project_file import load
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

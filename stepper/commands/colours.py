@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
-from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
@@ -23,6 +22,7 @@ from stepper.screen.fitness import fitness
 from stepper.screen.panels import panel, side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.yarns import yarns_of
+from stepper.sitting.project_file import load
 
 PIPED_COLUMNS = 92
 """Columns written where the output goes to no terminal."""

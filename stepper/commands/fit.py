@@ -7,7 +7,6 @@ import json
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from stepper.commands.loading import Sized, load_sizes
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
@@ -15,6 +14,7 @@ from stepper.report import fit_lines
 from stepper.report.fit_report import FitReport, fit_document, report_fit
 from stepper.report.ranking import find_nearest
 from stepper.report.yoke_picture import draw_yoke_of
+from stepper.sitting.project_file import Sized, load_sizes
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

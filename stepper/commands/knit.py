@@ -17,14 +17,14 @@ from pathlib import Path
 from threading import Thread, Timer
 from typing import TYPE_CHECKING
 
-from stepper.commands.hearing import FilmSwitch, heard_in
-from stepper.commands.keeping import Keeper, take_up
-from stepper.commands.listening import NOT_INSTALLED, LiveEars, ears_installed
-from stepper.commands.loading import Loaded, load
-from stepper.commands.own_cues import with_cues_of
-from stepper.commands.preferences import Preferences, preferences
-from stepper.conductor import Conductor
 from stepper.session.cues import Cue, Enough
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, ears_installed
+from stepper.sitting.own_cues import with_cues_of
+from stepper.sitting.preferences import Preferences, preferences
+from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.recognisers import FilmSwitch, heard_in
+from stepper.sitting.session_journal import Keeper, take_up
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 
@@ -70,14 +70,14 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     if args.picture is not None:
-        importlib.import_module("stepper.commands.showing").write_picture(loaded, args.picture)
+        importlib.import_module("stepper.sitting.full_screen").write_picture(loaded, args.picture)
         return 0
     mine = with_cues_of(loaded, preferences())
     for remark in mine.remarks:
         _complain(remark)
     plain = args.plain or not sys.stdin.isatty()
     if not plain:
-        showing = importlib.import_module("stepper.commands.showing")
+        showing = importlib.import_module("stepper.sitting.full_screen")
         terminal = showing.terminal_fitness()
         if not terminal.why_not:
             return int(showing.sit(loaded, terminal, mine, args))

@@ -7,9 +7,9 @@ from contextlib import ExitStack
 from datetime import datetime
 from pathlib import Path
 
-from stepper.commands.keeping import journal_to_read, kept_events, take_up
-from stepper.commands.loading import load
 from stepper.report.notes import write_notes
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import journal_to_read, kept_events, take_up
 from stepper.store.location import journal_path
 
 

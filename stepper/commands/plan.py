@@ -7,13 +7,13 @@ import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
-from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
 from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
+from stepper.sitting.project_file import Loaded, load
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

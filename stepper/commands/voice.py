@@ -10,10 +10,9 @@ import importlib
 from collections.abc import Sequence
 from importlib.util import find_spec
 
-from stepper.commands.model_folders import model_folders
-from stepper.commands.preferences import preferences
-from stepper.commands.voice_enrol import voice_path
 from stepper.ears.vosk_model import models_in
+from stepper.sitting.model_folders import model_folders, voice_path
+from stepper.sitting.preferences import preferences
 
 PARTS: dict[str, tuple[str, str]] = {
     "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),

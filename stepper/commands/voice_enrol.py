@@ -14,12 +14,12 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.model_folders import data_folder
-from stepper.commands.preferences import preferences
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
+from stepper.sitting.model_folders import voice_path
+from stepper.sitting.preferences import preferences
 
 SPEECH_S = 15.0
 """Speech that is taken. Unit: s."""
@@ -39,11 +39,6 @@ TO_READ = (
 """Something to read, with cues in it; invented."""
 _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
 # Voices that stand in for the others at the table; they are synthetic, and people may be more alike.
-
-
-def voice_path() -> Path:
-    """Give the place of what is kept of her voice."""
-    return data_folder() / "voice.json"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

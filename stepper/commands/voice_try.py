@@ -9,12 +9,12 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from stepper.commands.hearing import recogniser_for
-from stepper.commands.preferences import Preferences, preferences
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
 from stepper.language.understand import normal
+from stepper.sitting.preferences import Preferences, preferences
+from stepper.sitting.recognisers import recogniser_for
 
 if TYPE_CHECKING:
     from stepper.ears.moonshine import MoonshineRecogniser

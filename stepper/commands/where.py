@@ -16,8 +16,6 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.keeping import journal_to_read, take_up
-from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.places import on_day
 from stepper.language.telling import told
@@ -28,6 +26,8 @@ from stepper.session.machine import Session
 from stepper.session.outlook import outlook
 from stepper.session.respond import respond
 from stepper.session.standing import standing_of
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import journal_to_read, take_up
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")

@@ -11,7 +11,6 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.loading import Loaded, load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
@@ -28,6 +27,7 @@ from stepper.report.leftovers import (
 )
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
+from stepper.sitting.project_file import Loaded, load
 from stepper.store.location import journal_path
 from stepper.store.reader import there_is_one
 
@@ -83,7 +83,7 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     if not there_is_one(path):
         return loaded.plan, list_yarns(loaded.plan, colours)
     # The session is loaded only where there is something knitted to take up.
-    keeping: Any = importlib.import_module("stepper.commands.keeping")
+    keeping: Any = importlib.import_module("stepper.sitting.session_journal")
     with ExitStack() as stack:
         journal = keeping.journal_to_read(path)
         stack.enter_context(journal)

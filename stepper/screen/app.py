@@ -17,15 +17,15 @@ from typing import TYPE_CHECKING, Any
 from stepper.plan.model import Plan
 from stepper.screen.answers import answers_of, what_came
 from stepper.screen.course import Course, course_of
-from stepper.screen.face import FADES_S, Asked, Face, faded, pasted, press, turned
-from stepper.screen.happenings import Happening, happenings, way_back
+from stepper.screen.device_status import Ears, HeardWords, MouthState, Senses
+from stepper.screen.event_log import Happening, happenings, way_back
 from stepper.screen.journal_page import chosen_of
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.ports import Sitting, Surroundings
 from stepper.screen.scene import Scene
-from stepper.screen.seams import Sitting, Surroundings
-from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
+from stepper.screen.ui_state import FADES_S, Asked, Face, faded, pasted, press, turned
 from stepper.session.cues import Cue, Enough, View
 
 if TYPE_CHECKING:

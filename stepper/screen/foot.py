@@ -5,11 +5,11 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.face import number_cue
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import Row, Span, clean, width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, badge
+from stepper.screen.ui_state import number_cue
 from stepper.session.cues import SectionCount, Ten
 
 _ASKS: Final = MappingProxyType(

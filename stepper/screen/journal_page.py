@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.screen.event_log import Happening, way_back
 from stepper.screen.foot import foot
-from stepper.screen.happenings import Happening, way_back
 from stepper.screen.layout import Block, stacked
 from stepper.screen.rows import Row, Span, row, shortened
 from stepper.screen.scene import Scene

@@ -10,6 +10,8 @@ from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
 from stepper.plan.strands import catches_of
 from stepper.screen.ahead import duration, facts, next_shaping, progress
+from stepper.screen.count_badge import expected, patch, verdict_row
+from stepper.screen.device_status import heard_text, senses_rows
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
 from stepper.screen.numerals import Scale, numeral
@@ -28,8 +30,6 @@ from stepper.screen.rows import (
     wrapped,
 )
 from stepper.screen.scene import Scene
-from stepper.screen.senses import heard_text, senses_rows
-from stepper.screen.standing import expected, patch, verdict_row
 from stepper.screen.strip import part_in_hand, place_within, strip
 from stepper.screen.style import BOLD, Badge, Terminal
 from stepper.session.checking import pace_of

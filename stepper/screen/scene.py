@@ -7,9 +7,9 @@ from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
 from stepper.screen.course import Course
-from stepper.screen.face import Face
-from stepper.screen.happenings import Happening
-from stepper.screen.senses import Senses
+from stepper.screen.device_status import Senses
+from stepper.screen.event_log import Happening
+from stepper.screen.ui_state import Face
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State
 

@@ -9,7 +9,7 @@ import signal
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from stepper.screen.seams import Voice
+from stepper.screen.ports import Voice
 
 if TYPE_CHECKING:
     from prompt_toolkit.application import Application

@@ -15,10 +15,10 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.keeping import SNAPSHOT_OWNER, Keeper, take_up
+from stepper.sitting.session_journal import SNAPSHOT_OWNER, Keeper, take_up
 from stepper.commands.knit import now
-from stepper.commands.loading import Loaded, load
-from stepper.conductor import Conductor
+from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.conductor import Conductor
 from stepper.session.codec import STATE_VERSION, encode_event, encode_state
 from stepper.session.cues import Back, Next
 from stepper.session.events import Event

@@ -15,7 +15,7 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.loading import load  # noqa: E402
+from stepper.sitting.project_file import load  # noqa: E402
 from stepper.commands.yarn import rows_of  # noqa: E402
 from stepper.report.page import write_page  # noqa: E402
 

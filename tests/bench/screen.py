@@ -20,10 +20,10 @@ import pexpect
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.loading import load
-from stepper.commands.showing import yarns
+from stepper.sitting.project_file import load
+from stepper.sitting.full_screen import yarns
 from stepper.screen.course import course_of
-from stepper.screen.face import Face
+from stepper.screen.ui_state import Face
 from stepper.screen.keys import Page
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal

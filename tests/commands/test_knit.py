@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.keeping import kept_events, restored
 from stepper.session.events import Advanced, Undone
 from stepper.session.replay import standing
 from stepper.session.state import Position
+from stepper.sitting.session_journal import kept_events, restored
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, garment, stepper

@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.commands.main import main
 from stepper.commands.plan import plan_lines, spoken_once
 from stepper.language.phrasing import spoken
+from stepper.sitting.project_file import load
 from tests.plan.test_compile import plan_of
 from tests.project.samples import HEAD, project
 

@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.main import main
-from stepper.commands.preferences import Preferences
 from stepper.commands.voice_try import Telling, warnings
 from stepper.ears.fakes import ScriptedRecogniser
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.preferences import Preferences
 from tests.speech import render
 
 needs_ears = pytest.mark.skipif(

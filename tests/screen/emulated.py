@@ -14,7 +14,7 @@ from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output.vt100 import Vt100_Output
 
 from stepper.screen.app import Screen
-from stepper.screen.seams import Surroundings, Voice
+from stepper.screen.ports import Surroundings, Voice
 from stepper.screen.style import Depth
 from tests.screen.scenes import Desk, yarns
 

@@ -5,21 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from stepper.conductor import Conductor
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
 from stepper.screen.answers import answers_of
 from stepper.screen.course import course_of
-from stepper.screen.face import Face, press
-from stepper.screen.happenings import happenings
+from stepper.screen.device_status import Ears, HeardWords, MouthState, Senses
+from stepper.screen.event_log import happenings
 from stepper.screen.scene import Scene
-from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.style import Depth, Terminal
+from stepper.screen.ui_state import Face, press
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
+from stepper.sitting.conductor import Conductor
 from tests.plans import plan
 
 AT = "2025-03-03T20:15:00+01:00"

@@ -21,8 +21,8 @@ from pathlib import Path
 import numpy as np
 from scipy.stats import chi2
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.language.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.thresholds import STRICT

@@ -19,7 +19,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.ears.decision import Candidate, decide
 from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance
 from stepper.ears.thresholds import LOOSE, STRICT, Thresholds

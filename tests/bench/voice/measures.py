@@ -17,8 +17,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import lengths, wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import lengths, wordings_for
 from stepper.language.numbers import words
 from stepper.language.understand import understand
 from stepper.session.cues import Note

@@ -16,8 +16,8 @@ import subprocess
 from dataclasses import replace
 from pathlib import Path
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.language.numbers import words
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share

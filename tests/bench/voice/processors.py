@@ -23,8 +23,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.language.understand import NotUnderstood, normal, understand
 from stepper.ears.decision import total_score
 from stepper.mouth.espeak import EspeakVoice

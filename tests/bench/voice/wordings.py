@@ -14,8 +14,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE
 from tests.bench.voice.film import film, loudness

@@ -8,7 +8,7 @@ import re
 from functools import cache
 from pathlib import Path
 
-from stepper.commands.wordings import lengths
+from stepper.sitting.recogniser_wordings import lengths
 from stepper.language.numbers import digits_words, words
 from tests.bench.voice.material import CLOSED, FRAMES
 

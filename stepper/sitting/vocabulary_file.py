@@ -22,12 +22,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final
 
-from stepper.commands.preferences import nearest
-from stepper.commands.wordings import meaning
 from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import phrases
 from stepper.language.vocabulary import VOCABULARY
+from stepper.sitting.preferences import nearest
+from stepper.sitting.recogniser_wordings import meaning
 
 _SLOT: Final = "{number}"
 _LARGEST: Final = 9999

@@ -5,7 +5,6 @@ from threading import Thread
 
 import pytest
 
-from stepper.conductor import Conductor
 from stepper.errors import SurroundingsError
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.ports import Tone
@@ -14,6 +13,7 @@ from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.reading import runs
 from stepper.session.state import State
+from stepper.sitting.conductor import Conductor
 from tests.plans import final_increase
 from tests.playbook import AT
 

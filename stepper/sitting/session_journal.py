@@ -6,7 +6,6 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
-from stepper.commands.loading import Loaded, plan_of_text
 from stepper.errors import ProjectError
 from stepper.plan.fingerprint import fingerprint
 from stepper.plan.model import Plan
@@ -15,6 +14,7 @@ from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
 from stepper.session.state import State
+from stepper.sitting.project_file import Loaded, plan_of_text
 from stepper.store.journal import Journal
 from stepper.store.reader import JournalReader, there_is_one
 from stepper.store.records import JournalEntry

@@ -7,8 +7,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from stepper.screen.count_badge import patch
 from stepper.screen.rows import Row, Span, clean, flowed
-from stepper.screen.standing import patch
 from stepper.screen.style import Badge, Depth
 
 

@@ -4,12 +4,12 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.commands.main import main
-from stepper.commands.own_cues import with_cues_of
-from stepper.commands.preferences import Preferences
-from stepper.commands.wordings import wordings_for
 from stepper.errors import ProjectError
+from stepper.sitting.own_cues import with_cues_of
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
 from tests.commands.garments import CUFF, garment, stepper
 
 CUES = "\ncues:\n  weiter bitte: next step\n  zurueck bitte: go back\n"

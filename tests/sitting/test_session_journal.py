@@ -7,7 +7,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.keeping import (
+from stepper.session.codec import STATE_VERSION, encode_state
+from stepper.session.cues import Cue, Enough, Next, Note, Undo
+from stepper.session.machine import Session
+from stepper.session.replay import SNAPSHOT_EVERY
+from stepper.session.state import Position
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import (
     SNAPSHOT_OWNER,
     Keeper,
     journal_to_read,
@@ -15,12 +21,6 @@ from stepper.commands.keeping import (
     restored,
     take_up,
 )
-from stepper.commands.loading import load
-from stepper.session.codec import STATE_VERSION, encode_state
-from stepper.session.cues import Cue, Enough, Next, Note, Undo
-from stepper.session.machine import Session
-from stepper.session.replay import SNAPSHOT_EVERY
-from stepper.session.state import Position
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, garment

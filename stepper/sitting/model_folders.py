@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from pathlib import Path
 
-from stepper.commands import user_folders
+from stepper.sitting import user_folders
 
 
 def data_folder() -> Path:
@@ -25,3 +25,8 @@ def models_folder() -> Path:
 def model_folders() -> tuple[Path, ...]:
     """Return the folders that models are looked for in, in that order."""
     return Path("models"), models_folder()
+
+
+def voice_path() -> Path:
+    """Return the place of what is kept of her voice."""
+    return data_folder() / "voice.json"

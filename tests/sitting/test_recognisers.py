@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.hearing import heard_in, recogniser_for
-from stepper.commands.loading import load
-from stepper.commands.preferences import Preferences
-from stepper.commands.wordings import wordings_for
 from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import wordings_for
+from stepper.sitting.recognisers import heard_in, recogniser_for
 from tests.speech import render
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"

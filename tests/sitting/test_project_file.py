@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load, plan_of_text
 from stepper.errors import ProjectError
+from stepper.sitting.project_file import load, plan_of_text
 from tests.project.samples import project
 
 

@@ -12,29 +12,29 @@ from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING, Any
 
-from stepper.commands.hearing import FilmSwitch, heard_in
-from stepper.commands.keeping import Keeper, journal_to_read, take_up
-from stepper.commands.listening import GETTING_READY, NOT_INSTALLED, LiveEars, ears_installed
-from stepper.commands.loading import Loaded
-from stepper.commands.preferences import Preferences
-from stepper.conductor import Conductor
 from stepper.craft.colour import rgb_from_hex
 from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError, SurroundingsError
 from stepper.mouth.silent import TextOnlySpeaker
 from stepper.screen.app import Screen
 from stepper.screen.course import course_of
+from stepper.screen.device_status import MouthState, Senses
 from stepper.screen.fitness import Fitness, fitness
 from stepper.screen.picture import svg
+from stepper.screen.ports import Surroundings
 from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
-from stepper.screen.seams import Surroundings
-from stepper.screen.senses import MouthState, Senses
 from stepper.screen.style import Terminal
 from stepper.screen.view import view
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.codec import decode_event
 from stepper.session.events import Event
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.live_ears import GETTING_READY, NOT_INSTALLED, LiveEars, ears_installed
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import Loaded
+from stepper.sitting.recognisers import FilmSwitch, heard_in
+from stepper.sitting.session_journal import Keeper, journal_to_read, take_up
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader

@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands import user_folders
-from stepper.commands.model_folders import data_folder, model_folders
+from stepper.sitting import user_folders
+from stepper.sitting.model_folders import data_folder, model_folders
 
 
 def test_data_lies_in_the_folder_of_the_system_or_where_she_says(monkeypatch: pytest.MonkeyPatch) -> None:

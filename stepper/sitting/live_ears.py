@@ -12,14 +12,14 @@ from importlib.util import find_spec
 from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
-from stepper.commands.hearing import recogniser_for
-from stepper.commands.preferences import Preferences
-from stepper.commands.voice_enrol import voice_path
 from stepper.ears.deafness import Deafness
 from stepper.ears.known_voice import KnowingRecogniser, kept_voice
 from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
+from stepper.sitting.model_folders import voice_path
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.recognisers import recogniser_for
 
 if TYPE_CHECKING:
     from stepper.devices.live_microphone import LiveMicrophone

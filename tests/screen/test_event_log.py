@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.happenings import happenings, way_back
+from stepper.screen.event_log import happenings, way_back
 from stepper.session.cues import AtStitch, GoTo, Redo, Undo
 from stepper.session.events import EVENTS
 from tests.screen.scenes import Desk, garment

@@ -5,11 +5,11 @@ from pathlib import Path
 import pytest
 from num2words import num2words
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import is_cue, lengths, numbers, wordings_for
 from stepper.language.numbers import number
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Length
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import is_cue, lengths, numbers, wordings_for
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 

@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.commands.preferences import Preferences, parsed, preferences, settings_path
-from stepper.commands.user_folders import settings_folder
+from stepper.sitting.preferences import Preferences, parsed, preferences, settings_path
+from stepper.sitting.user_folders import settings_folder
 
 
 def written(folder: Path, text: str) -> Path:

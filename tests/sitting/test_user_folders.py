@@ -8,7 +8,7 @@ from platformdirs.macos import MacOS
 from platformdirs.unix import Unix
 from platformdirs.windows import Windows
 
-from stepper.commands import user_folders
+from stepper.sitting import user_folders
 
 WINDOWS = {"CSIDL_APPDATA": "/h/AppData/Roaming", "CSIDL_LOCAL_APPDATA": "/h/AppData/Local"}
 """What Windows answers when it is asked for a folder."""

@@ -6,14 +6,14 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.hearing import heard_in, recogniser_for
-from stepper.commands.loading import load
-from stepper.commands.other_language import read
-from stepper.commands.preferences import Preferences
 from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import load
+from stepper.sitting.recognisers import heard_in, recogniser_for
+from stepper.sitting.vocabulary_file import read
 from tests.speech import render
 
 KOREAN = Path(__file__).with_name("korean.toml")

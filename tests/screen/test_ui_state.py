@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.face import FADES_S, LONGEST_LINE, Asked, Face, faded, pasted, press
 from stepper.screen.keys import KEYS, Page, TypedEntry
+from stepper.screen.ui_state import FADES_S, LONGEST_LINE, Asked, Face, faded, pasted, press
 from stepper.session import cues
 from tests.screen.scenes import Desk
 

@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.resuming import PlaceChoice
-from stepper.screen.face import number_cue
+from stepper.screen.count_badge import expected, verdict, verdict_row
 from stepper.screen.rows import text_of
-from stepper.screen.standing import expected, verdict, verdict_row
 from stepper.screen.style import Badge, Depth
+from stepper.screen.ui_state import number_cue
 from stepper.session.cues import Choose
 from stepper.session.state import Question
 from tests.screen.scenes import Desk

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
+from stepper.screen.device_status import Ears, HeardWords, MouthState, Senses, heard_text, senses_rows
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.senses import Ears, HeardWords, MouthState, Senses, heard_text, senses_rows
 from stepper.screen.style import Depth
 
 

@@ -26,10 +26,10 @@ from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, TypeVar, get_args
 
-from stepper.commands.user_folders import settings_folder
 from stepper.ears.settings import HearingSettings, Listener
 from stepper.language.understand import phrases
 from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.sitting.user_folders import settings_folder
 
 _TABLES = ("voice", "ears", "care", "wordings")
 

@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from stepper.commands.loading import Loaded
-from stepper.commands.preferences import Preferences
 from stepper.errors import ProjectError
 from stepper.language.own_words import means_the_same, said_alike
 from stepper.project.problems import Problem, render_problems
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import Loaded
 
 
 def with_cues_of(loaded: Loaded, mine: Preferences) -> Preferences:

@@ -17,13 +17,13 @@ import pexpect
 import pyte
 import pytest
 
-from stepper.commands.keeping import kept_events, restored
-from stepper.commands.listening import ears_installed
-from stepper.commands.loading import load
-from stepper.commands.showing import latest_events, yarns
 from stepper.craft.colour import rgb_from_hex
 from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
+from stepper.sitting.full_screen import latest_events, yarns
+from stepper.sitting.live_ears import ears_installed
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import kept_events, restored
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, environment, garment, stepper

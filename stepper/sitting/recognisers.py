@@ -7,13 +7,13 @@ from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from pathlib import Path
 
-from stepper.commands.model_folders import model_folders
-from stepper.commands.other_language import read
-from stepper.commands.preferences import Preferences, preferences, settings_path
-from stepper.commands.wordings import wordings_for
 from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
+from stepper.sitting.model_folders import model_folders
+from stepper.sitting.preferences import Preferences, preferences, settings_path
+from stepper.sitting.recogniser_wordings import wordings_for
+from stepper.sitting.vocabulary_file import read
 
 
 class FilmSwitch:

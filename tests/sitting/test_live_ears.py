@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.listening import LiveEars, ears_installed
-from stepper.commands.loading import load
-from stepper.commands.preferences import Preferences
+from stepper.sitting.live_ears import LiveEars, ears_installed
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import load
 from tests.commands.garments import environment, garment
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}
