@@ -11,8 +11,8 @@ from collections.abc import Sequence
 from importlib.util import find_spec
 
 from stepper.ears.vosk_model import models_in
-from stepper.sitting.model_folders import model_folders, voice_path
 from stepper.sitting.preferences import preferences
+from stepper.sitting.user_folders import model_folders, voice_path
 
 PARTS: dict[str, tuple[str, str]] = {
     "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),

@@ -18,8 +18,8 @@ from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
-from stepper.sitting.model_folders import voice_path
 from stepper.sitting.preferences import preferences
+from stepper.sitting.user_folders import voice_path
 
 SPEECH_S = 15.0
 """Speech that is taken. Unit: s."""

@@ -14,7 +14,7 @@ from stepper.ears.archive import unpack
 from stepper.ears.download import checksum, fetch, is_address
 from stepper.ears.vosk_model import try_to_load, why_no_model
 from stepper.errors import SurroundingsError
-from stepper.sitting.model_folders import models_folder
+from stepper.sitting.user_folders import models_folder
 
 _DEEPEST = 2
 # An archive may hold its model in a folder of its own, and that in another.

@@ -40,17 +40,17 @@ def _first_stitch(scene: Scene, terminal: Terminal) -> int:
     """Give the stitch at the right edge: a little before the place, moved; never off the chart."""
     course, place = scene.course, scene.state.place
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
-    index = middle_of(course, place.index, scene.face.down)
+    index = middle_of(course, place.index, scene.ui.down)
     widest = max(1, course.stitches_in(index))
     start = place.stitch - width // 6 if place.index == index else 0
-    return max(0, min(start + scene.face.along, widest - width))
+    return max(0, min(start + scene.ui.along, widest - width))
 
 
 def _head(scene: Scene, terminal: Terminal) -> Row:
     course = scene.course
     if not course.rounds:
         return row(" Nothing to knit", BOLD)
-    index = middle_of(course, scene.state.place.index, scene.face.down)
+    index = middle_of(course, scene.state.place.index, scene.ui.down)
     here = course.rounds[index]
     name = sentence_case(here.section) + (f", chart {here.chart}" if here.chart else "")
     first = _first_stitch(scene, terminal)
@@ -68,7 +68,7 @@ def _rounds(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
     course = scene.course
     if not course.rounds:
         return []
-    index = middle_of(course, scene.state.place.index, scene.face.down)
+    index = middle_of(course, scene.state.place.index, scene.ui.down)
     top = max(0, min(len(course.rounds) - 1, index + room // 2))
     bottom = max(0, top - room + 1)
     first = _first_stitch(scene, terminal)

@@ -27,7 +27,7 @@ class CountVerdict:
     detail: str
 
 
-def verdict(plan: Plan, state: State) -> CountVerdict:
+def judge_count(plan: Plan, state: State) -> CountVerdict:
     """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
     knitting = state.knitting
     if state.question is not None:
@@ -46,7 +46,7 @@ def verdict(plan: Plan, state: State) -> CountVerdict:
     return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
 
 
-def expected(plan: Plan, state: State) -> tuple[int, int]:
+def count_expected(plan: Plan, state: State) -> tuple[int, int]:
     """Count the stitches there should be now and at the end of the round. Unit: stitches."""
     place = state.place
     return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
@@ -73,7 +73,7 @@ def _asked(plan: Plan, state: State) -> CountVerdict | None:
     reason = due(plan, state, place.index - 1)
     if reason is None or _verified_at_end(plan, state, place.index - 1):
         return None
-    detail = f"{expected(plan, state)[0]} expected, {reason}"
+    detail = f"{count_expected(plan, state)[0]} expected, {reason}"
     return CountVerdict(badge=Badge.ASKS, word="count now", detail=detail)
 
 
@@ -106,13 +106,13 @@ _MARKS: Final = MappingProxyType({Badge.STANDS: "✓", Badge.ASKS: "?", Badge.OF
 _MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CALM: "-"})
 
 
-def patch(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
+def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
     """Write a word on its patch, with the sign that tells it without colour."""
     marks = _MARKS if blocks else _MARKS_IN_ASCII
     return Span(f" {marks[kind]} {clean(word)} ", badge(kind, depth))
 
 
-def verdict_row(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:
+def draw_verdict(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:
     """Write the verdict on one row."""
-    found = verdict(plan, state)
-    return (patch(found.badge, found.word, depth, blocks=blocks), Span(f" {clean(found.detail)}"))
+    found = judge_count(plan, state)
+    return (draw_badge(found.badge, found.word, depth, blocks=blocks), Span(f" {clean(found.detail)}"))

@@ -7,12 +7,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from stepper.screen.count_badge import patch
+from stepper.screen.count_badge import draw_badge
 from stepper.screen.rows import Row, Span, clean, flowed
 from stepper.screen.style import Badge, Depth
 
 
-class Ears(Enum):
+class EarsState(Enum):
     """Whether anything is heard."""
 
     LISTENING = "listening"
@@ -44,10 +44,10 @@ class HeardWords:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Senses:
+class DeviceStatus:
     """Ears, mouth and the last words."""
 
-    ears: Ears = Ears.NONE
+    ears: EarsState = EarsState.NONE
     why_no_ears: str = "keys and typed cues only"
     mouth: MouthState = MouthState.NONE
     why_no_mouth: str = "mute"
@@ -58,32 +58,32 @@ ROOM_FOR_REASONS = 56
 """A narrower screen shows what is and not why. Unit: columns."""
 
 
-def senses_rows(senses: Senses, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
+def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
     """Tell how ears and mouth are, on one row where both fit, else on two.
 
     Args:
-        senses: Ears and mouth.
+        devices: Ears and mouth.
         depth: What the terminal shows.
         columns: Room. Unit: columns.
         blocks: Whether the terminal has signs beyond ASCII.
     """
     reasons = columns >= ROOM_FOR_REASONS
-    return flowed(_facts(senses, depth, blocks=blocks, reasons=reasons), columns, gap=2)
+    return flowed(_facts(devices, depth, blocks=blocks, reasons=reasons), columns, gap=2)
 
 
-def _facts(senses: Senses, depth: Depth, *, blocks: bool, reasons: bool) -> list[Row]:
-    if senses.ears is Ears.LISTENING:
-        ears = patch(Badge.STANDS, "listening", depth, blocks=blocks)
-    elif senses.ears is Ears.CLOSED:
-        ears = patch(Badge.ASKS, "not listening", depth, blocks=blocks)
+def _facts(devices: DeviceStatus, depth: Depth, *, blocks: bool, reasons: bool) -> list[Row]:
+    if devices.ears is EarsState.LISTENING:
+        ears = draw_badge(Badge.STANDS, "listening", depth, blocks=blocks)
+    elif devices.ears is EarsState.CLOSED:
+        ears = draw_badge(Badge.ASKS, "not listening", depth, blocks=blocks)
     else:
-        ears = Span(f"No ears{_why(senses.why_no_ears, shown=reasons)}.")
-    if senses.mouth is MouthState.SPEAKING:
-        mouth = patch(Badge.CALM, "speaking", depth, blocks=blocks)
-    elif senses.mouth is MouthState.QUIET:
+        ears = Span(f"No ears{_why(devices.why_no_ears, shown=reasons)}.")
+    if devices.mouth is MouthState.SPEAKING:
+        mouth = draw_badge(Badge.CALM, "speaking", depth, blocks=blocks)
+    elif devices.mouth is MouthState.QUIET:
         mouth = Span("Voice on.")
     else:
-        mouth = Span(f"No voice{_why(senses.why_no_mouth, shown=reasons)}.")
+        mouth = Span(f"No voice{_why(devices.why_no_mouth, shown=reasons)}.")
     return [(ears,), (mouth,)]
 
 
@@ -91,9 +91,9 @@ def _why(reason: str, *, shown: bool) -> str:
     return f": {clean(reason).rstrip('.')}" if reason and shown else ""
 
 
-def heard_text(senses: Senses) -> str:
+def describe_heard(devices: DeviceStatus) -> str:
     """Tell the last words and what they did; empty before any."""
-    if senses.heard is None:
+    if devices.heard is None:
         return ""
-    verb = "Heard" if senses.heard.by_ear else "Typed"
-    return f'{verb} "{clean(senses.heard.text)}": {clean(senses.heard.did)}'
+    verb = "Heard" if devices.heard.by_ear else "Typed"
+    return f'{verb} "{clean(devices.heard.text)}": {clean(devices.heard.did)}'

@@ -23,7 +23,7 @@ from stepper.session.state import Position, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Happening:
+class LogEntry:
     """One entry of the journal."""
 
     seq: int
@@ -58,7 +58,7 @@ class Happening:
             return ""
 
 
-def happenings(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[Happening, ...]:
+def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogEntry, ...]:
     """Tell of events, the latest first; undoing itself is told by what does not stand.
 
     Args:
@@ -74,7 +74,7 @@ def happenings(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[Happen
             origin[seq] = origin.get(event.seq, event.seq)
             key[origin[seq]] = seq
     return tuple(
-        Happening(
+        LogEntry(
             seq=seq,
             kind=type(event).__name__,
             at=event.at,
@@ -92,7 +92,7 @@ _NOT_UNDONE: Final = frozenset(("Opened", "Closed", "FellAsleep", "WokeUp"))
 # These only go forward; undo passes over them.
 
 
-def way_back(entry: Happening, history: Sequence[Happening], plan: Plan, state: State) -> Sequence[Cue]:
+def find_way_back(entry: LogEntry, history: Sequence[LogEntry], plan: Plan, state: State) -> Sequence[Cue]:
     """Give the cues that lead back to just after an entry, or forward again to it.
 
     Args:

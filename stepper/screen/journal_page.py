@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from stepper.screen.event_log import Happening, way_back
+from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
 from stepper.screen.rows import Row, Span, row, shortened
@@ -16,7 +16,7 @@ from stepper.session.cues import Redo, Undo
 def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     history = scene.history
-    chosen = chosen_of(scene)
+    chosen = find_marked(scene)
     room = max(1, terminal.rows - 4)
     first = max(0, min(chosen - room // 2, len(history) - room))
     lines: list[Row] = []
@@ -34,16 +34,16 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     return stacked(blocks, terminal.columns, terminal.rows)
 
 
-def chosen_of(scene: Scene) -> int:
+def find_marked(scene: Scene) -> int:
     """Give the entry that is marked, by its place in the history, from 0. The latest where none is."""
-    return max(0, min(scene.face.down, len(scene.history) - 1))
+    return max(0, min(scene.ui.down, len(scene.history) - 1))
 
 
-def _counted(history: Sequence[Happening], chosen: int) -> str:
+def _counted(history: Sequence[LogEntry], chosen: int) -> str:
     return f"{chosen + 1} of {len(history)}, the latest first" if history else ""
 
 
-def _line(history: Sequence[Happening], number: int, chosen: int, terminal: Terminal) -> Row:
+def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
     """Write an entry: the date where it is another than above, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
@@ -61,7 +61,7 @@ def _what_enter_does(scene: Scene, chosen: int) -> str:
     """Say beforehand what going back means."""
     if not scene.history:
         return ""
-    way = way_back(scene.history[chosen], scene.history, scene.plan, scene.state)
+    way = find_way_back(scene.history[chosen], scene.history, scene.plan, scene.state)
     if not way:
         return "This is where the knitting stands."
     if isinstance(way[0], Undo):

@@ -29,7 +29,7 @@ def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     yarn = next(iter(scene.plan.yarns.values()), "wool")
     lines = _lines(terminal.columns, yarn, scene.own_words)
     room = max(1, terminal.rows - 3)
-    down = min(scene.face.down, max(0, len(lines) - room))
+    down = min(scene.ui.down, max(0, len(lines) - room))
     shown = lines[down : down + room]
     more = f"{down + len(shown)} of {len(lines)}"
     blocks = [

@@ -54,7 +54,7 @@ class Voice(Protocol):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Surroundings:
+class ScreenSetup:
     """What the screen is given besides the session."""
 
     yarns: Yarns

@@ -10,8 +10,8 @@ from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
 from stepper.plan.strands import catches_of
 from stepper.screen.ahead import duration, facts, next_shaping, progress
-from stepper.screen.count_badge import expected, patch, verdict_row
-from stepper.screen.device_status import heard_text, senses_rows
+from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
+from stepper.screen.device_status import describe_heard, draw_devices
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked
 from stepper.screen.numerals import Scale, numeral
@@ -57,7 +57,7 @@ def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=6, rows=_ahead(scene, terminal), least=1),
         gap,
         Block(rank=3, rows=_told(scene, terminal), least=1),
-        Block(rank=5, rows=_senses(scene, terminal), least=1),
+        Block(rank=5, rows=_devices(scene, terminal), least=1),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
     return stacked(blocks, columns, terminal.rows)
@@ -117,7 +117,7 @@ def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
     minded = catches_of(round_)
     for remark in (each for each in round_.remarks if begins and each not in minded):
         for line in wrapped(sentence_case(remark.rstrip(".")), columns - 4):
-            rows.append((patch(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
+            rows.append((draw_badge(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
     yarn = in_yarn(round_, scene.plan) if begins else ""
     clauses = f"{yarn}{said_items(part.items, round_, scene.plan)}".split("; then ")
     for number, clause in enumerate(clauses):
@@ -133,7 +133,7 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
     """Write stitches now and at the end, the needle, the time for the round."""
     round_ = _here(scene)
     assert round_ is not None
-    now, end = expected(scene.plan, scene.state)
+    now, end = count_expected(scene.plan, scene.state)
     narrow = columns < 36
     if now == end:
         counts: Row = (Span(f"{now} sts", BOLD), Span("" if narrow else " throughout"))
@@ -170,7 +170,7 @@ def _place(scene: Scene, terminal: Terminal) -> list[Row]:
 
 def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
     """Write whether the count stands, and which yarns are in hand, each on its colour."""
-    stands = (Span(_EDGE), *verdict_row(scene.plan, scene.state, terminal.depth, blocks=terminal.blocks))
+    stands = (Span(_EDGE), *draw_verdict(scene.plan, scene.state, terminal.depth, blocks=terminal.blocks))
     round_ = _here(scene)
     if round_ is None:
         return [stands] if scene.state.knitting.fault is not None else []
@@ -204,9 +204,9 @@ def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
     return [(Span(_EDGE), *each) for each in (*rows, *(done if roomy else flowed(done, columns)))]
 
 
-def _senses(scene: Scene, terminal: Terminal) -> list[Row]:
+def _devices(scene: Scene, terminal: Terminal) -> list[Row]:
     room = terminal.columns - 1
-    rows = senses_rows(scene.senses, terminal.depth, room, blocks=terminal.blocks)
+    rows = draw_devices(scene.devices, terminal.depth, room, blocks=terminal.blocks)
     return [(Span(_EDGE), *each) for each in rows]
 
 
@@ -215,7 +215,7 @@ def _told(scene: Scene, terminal: Terminal) -> list[Row]:
     columns = terminal.columns - 2
     most = 8 if terminal.rows >= 36 else 4
     lines: list[str] = []
-    heard = heard_text(scene.senses)
+    heard = describe_heard(scene.devices)
     if heard:
         lines.append(shortened(heard, columns))
     for told in scene.told:

@@ -26,7 +26,7 @@ LONGEST_LINE: Final = 2000
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Face:
+class UIState:
     """What is shown besides the knitting."""
 
     page: Page = Page.ROUND
@@ -50,7 +50,7 @@ class Face:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class KeyRequest:
     """What a key asks of the rest of the program."""
 
     cues: tuple[Cue, ...] = ()
@@ -63,115 +63,115 @@ class Asked:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Pressed:
+class KeyOutcome:
     """What comes of a key."""
 
-    face: Face
-    asked: Asked = Asked()
+    ui: UIState
+    request: KeyRequest = KeyRequest()
 
 
-NOTHING: Final = Asked()
+NOTHING: Final = KeyRequest()
 
 
-def press(face: Face, key: str, at_s: float, plan: Plan, state: State) -> Pressed:
+def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> KeyOutcome:
     """Work out what a key does.
 
     Args:
-        face: What is shown.
+        ui: What is shown.
         key: Name of the key; a letter stands for itself.
         at_s: When. Unit: s, on any clock that only goes forward.
         plan: The plan as knitted.
         state: Where the session stands.
     """
-    face = replace(faded(face, at_s), touched_s=at_s)
+    ui = replace(fade(ui, at_s), touched_s=at_s)
     if key == "escape":
-        return Pressed(face=_home(face), asked=Asked(hush=True))
-    if face.entry is not None and not _steps_through(face, key):
-        return _typed(face, key, at_s, tuple(plan.yarns.values()))
+        return KeyOutcome(ui=_home(ui), request=KeyRequest(hush=True))
+    if ui.entry is not None and not _steps_through(ui, key):
+        return _typed(ui, key, at_s, tuple(plan.yarns.values()))
     if key.isascii() and key.isdigit():
-        return Pressed(face=replace(face, digits=(face.digits + key)[-LONGEST_NUMBER:], leaving=False))
-    if face.digits:
-        return _number(face, key, at_s, plan, state)
-    moved = _moved(face, key, at_s, plan)
+        return KeyOutcome(ui=replace(ui, digits=(ui.digits + key)[-LONGEST_NUMBER:], leaving=False))
+    if ui.digits:
+        return _number(ui, key, at_s, plan, state)
+    moved = _moved(ui, key, at_s, plan)
     if moved is not None:
         return moved
     if key == "q":
-        return _leave(face, at_s)
-    return _cued(face, key, at_s, state)
+        return _leave(ui, at_s)
+    return _cued(ui, key, at_s, state)
 
 
-def faded(face: Face, at_s: float) -> Face:
+def fade(ui: UIState, at_s: float) -> UIState:
     """Let what was typed and not used go after a while."""
-    if at_s - face.touched_s < FADES_S:
-        return face
-    return replace(face, digits="", leaving=False)
+    if at_s - ui.touched_s < FADES_S:
+        return ui
+    return replace(ui, digits="", leaving=False)
 
 
-def pasted(face: Face, text: str) -> Face:
+def paste_text(ui: UIState, text: str) -> UIState:
     """Take words from the clipboard into the line being typed; anywhere else they do nothing."""
-    if face.entry is None:
-        return face
-    return replace(face, text=clean(face.text + text)[:LONGEST_LINE])
+    if ui.entry is None:
+        return ui
+    return replace(ui, text=clean(ui.text + text)[:LONGEST_LINE])
 
 
-def turned(face: Face, page: Page) -> Face:
+def turn_to(ui: UIState, page: Page) -> UIState:
     """Turn to a page, from its beginning."""
-    return replace(_home(face), page=page)
+    return replace(_home(ui), page=page)
 
 
-def _home(face: Face) -> Face:
-    return replace(face, page=Page.ROUND, digits="", entry=None, text="", leaving=False, down=0, along=0)
+def _home(ui: UIState) -> UIState:
+    return replace(ui, page=Page.ROUND, digits="", entry=None, text="", leaving=False, down=0, along=0)
 
 
-def _steps_through(face: Face, key: str) -> bool:
+def _steps_through(ui: UIState, key: str) -> bool:
     """Tell whether a key steps although a line is open: pedals must never type into a note."""
-    return key in ("page down", "page up") or (not face.text and key == "space")
+    return key in ("page down", "page up") or (not ui.text and key == "space")
 
 
-def _typed(face: Face, key: str, at_s: float, yarns: Sequence[str]) -> Pressed:
+def _typed(ui: UIState, key: str, at_s: float, yarns: Sequence[str]) -> KeyOutcome:
     if key == "enter":
         # Remembered, so that a bounce of this press is not taken for a step.
-        return _entered(replace(face, presses=judge(face.presses, key, at_s)[1]), yarns)
+        return _entered(replace(ui, presses=judge(ui.presses, key, at_s)[1]), yarns)
     if key == "backspace":
-        return Pressed(face=replace(face, text=face.text[:-1]))
-    if key in ("tab", "down", "up") and face.entry is TypedEntry.WEIGHT and yarns:
+        return KeyOutcome(ui=replace(ui, text=ui.text[:-1]))
+    if key in ("tab", "down", "up") and ui.entry is TypedEntry.WEIGHT and yarns:
         step = -1 if key == "up" else 1
-        return Pressed(face=replace(face, yarn=(face.yarn + step) % len(yarns)))
+        return KeyOutcome(ui=replace(ui, yarn=(ui.yarn + step) % len(yarns)))
     letter = " " if key == "space" else key
     if len(letter) != 1:
-        return Pressed(face=face)
-    return Pressed(face=replace(face, text=(face.text + letter)[:LONGEST_LINE]))
+        return KeyOutcome(ui=ui)
+    return KeyOutcome(ui=replace(ui, text=(ui.text + letter)[:LONGEST_LINE]))
 
 
-def _entered(face: Face, yarns: Sequence[str]) -> Pressed:
-    text, entry = face.text.strip(), face.entry
-    closed = replace(face, entry=None, text="")
+def _entered(ui: UIState, yarns: Sequence[str]) -> KeyOutcome:
+    text, entry = ui.text.strip(), ui.entry
+    closed = replace(ui, entry=None, text="")
     if not text:
-        return Pressed(face=closed)
+        return KeyOutcome(ui=closed)
     if entry is TypedEntry.NOTE:
-        return Pressed(face=closed, asked=Asked(cues=(Note(text=text),)))
+        return KeyOutcome(ui=closed, request=KeyRequest(cues=(Note(text=text),)))
     if entry is TypedEntry.LENGTH:
-        return Pressed(face=closed, asked=Asked(words=f"measures {text}"))
+        return KeyOutcome(ui=closed, request=KeyRequest(words=f"measures {text}"))
     if entry is TypedEntry.WEIGHT:
         unit = "" if text[-1:].isalpha() else " g"
-        yarn = yarns[face.yarn % len(yarns)] if yarns else ""
-        return Pressed(face=closed, asked=Asked(words=f"weigh {yarn} {text}{unit}"))
-    return Pressed(face=closed, asked=Asked(words=text))
+        yarn = yarns[ui.yarn % len(yarns)] if yarns else ""
+        return KeyOutcome(ui=closed, request=KeyRequest(words=f"weigh {yarn} {text}{unit}"))
+    return KeyOutcome(ui=closed, request=KeyRequest(words=text))
 
 
-def _number(face: Face, key: str, at_s: float, plan: Plan, state: State) -> Pressed:
+def _number(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> KeyOutcome:
     """Use the figures typed, or let them go."""
-    number, without = int(face.digits), replace(face, digits="")
+    number, without = int(ui.digits), replace(ui, digits="")
     if key == "backspace":
-        return Pressed(face=replace(face, digits=face.digits[:-1]))
+        return KeyOutcome(ui=replace(ui, digits=ui.digits[:-1]))
     for row in NUMBER_KEYS:
         if row.key == key:
-            cue = number_cue(plan, state, number) if key == "enter" else row.cue(number)
-            return Pressed(face=replace(without, presses=judge(face.presses, key, at_s)[1]), asked=_one(cue))
-    return press(without, key, at_s, plan, state)
+            cue = pick_number_cue(plan, state, number) if key == "enter" else row.cue(number)
+            return KeyOutcome(ui=replace(without, presses=judge(ui.presses, key, at_s)[1]), request=_one(cue))
+    return press_key(without, key, at_s, plan, state)
 
 
-def number_cue(plan: Plan, state: State, number: int) -> Cue:
+def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
     """Give what enter makes of a number: a place to go on where that is asked, a part of a count aloud, an
     answer where a count between landmarks is asked for, else a count."""
     if state.question is not None:
@@ -184,57 +184,57 @@ def number_cue(plan: Plan, state: State, number: int) -> Cue:
     return NUMBER_KEYS[0].cue(number)
 
 
-def _moved(face: Face, key: str, at_s: float, plan: Plan) -> Pressed | None:
+def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
     """Move a page that can be moved; the journal's enter goes back to the entry marked."""
-    if face.page in (Page.ROUND, Page.YOKE):
+    if ui.page in (Page.ROUND, Page.YOKE):
         return None
     steps = {"down": (1, 0), "up": (-1, 0), "left": (0, 1), "right": (0, -1)}.get(key)
     if steps is not None:
         # Never further than there can be anything, or she would have to come all the way back.
         far, wide = len(plan.rounds), max((round_.after for round_ in plan.rounds), default=0)
-        down = face.down + steps[0]
-        down = max(-far, min(far, down)) if face.page is Page.CHART else max(0, down)
-        along = max(-wide, min(wide, face.along + 5 * steps[1]))
-        return Pressed(face=replace(face, down=down, along=along))
-    if face.page is Page.JOURNAL and key == "enter":
-        home = replace(_home(face), presses=judge(face.presses, key, at_s)[1])
-        return Pressed(face=home, asked=Asked(back_to=face.down))
+        down = ui.down + steps[0]
+        down = max(-far, min(far, down)) if ui.page is Page.CHART else max(0, down)
+        along = max(-wide, min(wide, ui.along + 5 * steps[1]))
+        return KeyOutcome(ui=replace(ui, down=down, along=along))
+    if ui.page is Page.JOURNAL and key == "enter":
+        home = replace(_home(ui), presses=judge(ui.presses, key, at_s)[1])
+        return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))
     return None
 
 
-def _leave(face: Face, at_s: float) -> Pressed:
-    verdict, presses = judge(face.presses, "q", at_s)
-    face = replace(face, presses=presses)
+def _leave(ui: UIState, at_s: float) -> KeyOutcome:
+    verdict, presses = judge(ui.presses, "q", at_s)
+    ui = replace(ui, presses=presses)
     if verdict is not PressVerdict.COUNTS:
-        return Pressed(face=face)
-    if face.leaving:
-        return Pressed(face=replace(face, leaving=False), asked=_one(Enough()))
-    return Pressed(face=replace(face, leaving=True))
+        return KeyOutcome(ui=ui)
+    if ui.leaving:
+        return KeyOutcome(ui=replace(ui, leaving=False), request=_one(Enough()))
+    return KeyOutcome(ui=replace(ui, leaving=True))
 
 
-def _cued(face: Face, key: str, at_s: float, state: State) -> Pressed:
+def _cued(ui: UIState, key: str, at_s: float, state: State) -> KeyOutcome:
     row = BY_KEY.get(key)
     if row is None:
-        return Pressed(face=replace(face, leaving=False))
-    verdict, presses = judge(face.presses, key, at_s)
-    face = replace(face, presses=presses, leaving=False)
+        return KeyOutcome(ui=replace(ui, leaving=False))
+    verdict, presses = judge(ui.presses, key, at_s)
+    ui = replace(ui, presses=presses, leaving=False)
     if verdict is PressVerdict.TAKE_BACK and row.steps and _stepped(state):
-        return Pressed(face=face, asked=_one(Undo()))
+        return KeyOutcome(ui=ui, request=_one(Undo()))
     if verdict is not PressVerdict.COUNTS:
-        return Pressed(face=face)
+        return KeyOutcome(ui=ui)
     if row.entry is not None:
-        return Pressed(face=replace(face, entry=row.entry, text=""))
+        return KeyOutcome(ui=replace(ui, entry=row.entry, text=""))
     if row.page is not None:
-        page = Page.ROUND if face.page is row.page else row.page
-        return Pressed(face=turned(face, page))
-    if row.steps and not face.text:
-        face = _home(face)  # she sees that it counted; words half typed wait
-    return Pressed(face=face, asked=_one(row.cue(state)) if row.cue is not None else NOTHING)
+        page = Page.ROUND if ui.page is row.page else row.page
+        return KeyOutcome(ui=turn_to(ui, page))
+    if row.steps and not ui.text:
+        ui = _home(ui)  # she sees that it counted; words half typed wait
+    return KeyOutcome(ui=ui, request=_one(row.cue(state)) if row.cue is not None else NOTHING)
 
 
 def _stepped(state: State) -> bool:
     return bool(state.undo) and state.undo[-1].kind in ("Advanced", "Returned")
 
 
-def _one(cue: Cue) -> Asked:
-    return Asked(cues=(cue,))
+def _one(cue: Cue) -> KeyRequest:
+    return KeyRequest(cues=(cue,))

@@ -18,10 +18,10 @@ from stepper.errors import StepperError, SurroundingsError
 from stepper.mouth.silent import TextOnlySpeaker
 from stepper.screen.app import Screen
 from stepper.screen.course import course_of
-from stepper.screen.device_status import MouthState, Senses
+from stepper.screen.device_status import DeviceStatus, MouthState
 from stepper.screen.fitness import Fitness, fitness
 from stepper.screen.picture import svg
-from stepper.screen.ports import Surroundings
+from stepper.screen.ports import ScreenSetup
 from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
 from stepper.screen.style import Terminal
@@ -86,7 +86,7 @@ def sit(loaded: Loaded, terminal: Fitness, mine: Preferences, args: argparse.Nam
     try:
         with Journal.open(journal_path(loaded.path), title=loaded.plan.title) as journal:
             screen = Screen(
-                Surroundings(
+                ScreenSetup(
                     yarns=yarns(loaded),
                     history=lambda: latest_events(journal),
                     depth=terminal.depth,
@@ -130,8 +130,8 @@ def write_picture(loaded: Loaded, target: Path) -> None:
         if journal is not None:
             stack.enter_context(journal)
         session = take_up(loaded, journal, now()).session
-    senses = Senses(why_no_ears=_NO_MICROPHONE, mouth=MouthState.QUIET)
-    scene = Scene(course=course_of(session.plan), state=session.state, yarns=yarns(loaded), senses=senses)
+    devices = DeviceStatus(why_no_ears=_NO_MICROPHONE, mouth=MouthState.QUIET)
+    scene = Scene(course=course_of(session.plan), state=session.state, yarns=yarns(loaded), devices=devices)
     rows = view(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
     try:
         target.write_text(svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")

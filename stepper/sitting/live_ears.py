@@ -17,9 +17,9 @@ from stepper.ears.known_voice import KnowingRecogniser, kept_voice
 from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
-from stepper.sitting.model_folders import voice_path
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.recognisers import recogniser_for
+from stepper.sitting.user_folders import voice_path
 
 if TYPE_CHECKING:
     from stepper.devices.live_microphone import LiveMicrophone

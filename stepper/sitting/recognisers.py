@@ -10,9 +10,9 @@ from pathlib import Path
 from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
-from stepper.sitting.model_folders import model_folders
 from stepper.sitting.preferences import Preferences, preferences, settings_path
 from stepper.sitting.recogniser_wordings import wordings_for
+from stepper.sitting.user_folders import model_folders
 from stepper.sitting.vocabulary_file import read
 
 

@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.resuming import PlaceChoice
-from stepper.screen.count_badge import expected, verdict, verdict_row
+from stepper.screen.count_badge import count_expected, draw_verdict, judge_count
 from stepper.screen.rows import text_of
 from stepper.screen.style import Badge, Depth
-from stepper.screen.ui_state import number_cue
+from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import Choose
 from stepper.session.state import Question
 from tests.screen.scenes import Desk
@@ -38,8 +38,8 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
     """One word and the figure that matters."""
     desk = Desk().do(*words)
 
-    assert verdict(desk.plan, desk.state).badge is badge
-    shown = verdict_row(desk.plan, desk.state, Depth.TRUE, blocks=True)
+    assert judge_count(desk.plan, desk.state).badge is badge
+    shown = draw_verdict(desk.plan, desk.state, Depth.TRUE, blocks=True)
     assert text_of(shown).strip().startswith(text)
 
 
@@ -48,11 +48,11 @@ def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
     choice = PlaceChoice(index=1, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=8)
     state = replace(Desk().state, question=Question(new_fingerprint="b", choices=(choice,)))
 
-    found = verdict(Desk().plan, state)
+    found = judge_count(Desk().plan, state)
 
     assert (found.badge, found.word) == (Badge.ASKS, "which place")
     assert found.detail == "First say where you go on: take number 1."
-    assert number_cue(Desk().plan, state, 1) == Choose(number=1)
+    assert pick_number_cue(Desk().plan, state, 1) == Choose(number=1)
 
 
 def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:
@@ -60,7 +60,7 @@ def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:
     desk = Desk().do("go to yoke round 2", "stitch 69", "count is 70", "next")
 
     assert desk.state.place.index == 5
-    assert verdict(desk.plan, desk.state).badge is Badge.STANDS
+    assert judge_count(desk.plan, desk.state).badge is Badge.STANDS
 
 
 def test_stitches_expected_are_those_worked_out_by_hand() -> None:
@@ -71,4 +71,4 @@ def test_stitches_expected_are_those_worked_out_by_hand() -> None:
     round_ = desk.plan.rounds[desk.state.place.index]
     assert (round_.before, round_.after) == (60, 70)
     print([ (r.stitch, r.times) for r in round_.runs], round_.shaping)
-    assert expected(desk.plan, desk.state) == (64, 70)
+    assert count_expected(desk.plan, desk.state) == (64, 70)

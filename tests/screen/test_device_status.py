@@ -1,37 +1,44 @@
 from __future__ import annotations
 
-from stepper.screen.device_status import Ears, HeardWords, MouthState, Senses, heard_text, senses_rows
+from stepper.screen.device_status import (
+    DeviceStatus,
+    EarsState,
+    HeardWords,
+    MouthState,
+    describe_heard,
+    draw_devices,
+)
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
 
 
-def _text(senses: Senses, columns: int = 80) -> str:
-    return " ".join(text_of(row) for row in senses_rows(senses, Depth.NONE, columns, blocks=True))
+def _text(devices: DeviceStatus, columns: int = 80) -> str:
+    return " ".join(text_of(row) for row in draw_devices(devices, Depth.NONE, columns, blocks=True))
 
 
 def test_no_ears_and_no_voice_say_why() -> None:
     """Silence without a reason is a fault to whoever sits before it."""
-    senses = Senses(why_no_ears="no microphone is connected", why_no_mouth="no sound device.")
+    devices = DeviceStatus(why_no_ears="no microphone is connected", why_no_mouth="no sound device.")
 
-    assert _text(senses) == "No ears: no microphone is connected.  No voice: no sound device."
-    assert _text(senses, 40) == "No ears.  No voice."
+    assert _text(devices) == "No ears: no microphone is connected.  No voice: no sound device."
+    assert _text(devices, 40) == "No ears.  No voice."
 
 
 def test_every_state_has_a_word_of_its_own() -> None:
     """Listening, not listening, speaking, quiet."""
     texts = {
-        _text(Senses(ears=ears, mouth=mouth, why_no_ears="", why_no_mouth=""))
-        for ears in Ears
+        _text(DeviceStatus(ears=ears, mouth=mouth, why_no_ears="", why_no_mouth=""))
+        for ears in EarsState
         for mouth in MouthState
     }
 
-    assert len(texts) == len(Ears) * len(MouthState)
+    assert len(texts) == len(EarsState) * len(MouthState)
 
 
 def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
     """The reason is what helps."""
-    senses = Senses(why_no_ears="a reason as long as a row " * 2, why_no_mouth="another one " * 4)
-    rows = senses_rows(senses, Depth.NONE, 60, blocks=True)
+    devices = DeviceStatus(why_no_ears="a reason as long as a row " * 2, why_no_mouth="another one " * 4)
+    rows = draw_devices(devices, Depth.NONE, 60, blocks=True)
 
     assert len(rows) == 2
     assert all(row_width(row) <= 60 for row in rows)
@@ -39,6 +46,6 @@ def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
 
 def test_the_last_words_are_shown_with_what_they_did() -> None:
     """Heard or typed, and what came of it."""
-    assert heard_text(Senses(heard=HeardWords(text="next step", did="done"))) == 'Heard "next step": done'
-    assert heard_text(Senses(heard=HeardWords(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
-    assert heard_text(Senses()) == ""
+    assert describe_heard(DeviceStatus(heard=HeardWords(text="next step", did="done"))) == 'Heard "next step": done'
+    assert describe_heard(DeviceStatus(heard=HeardWords(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
+    assert describe_heard(DeviceStatus()) == ""

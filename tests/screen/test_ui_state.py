@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.keys import KEYS, Page, TypedEntry
-from stepper.screen.ui_state import FADES_S, LONGEST_LINE, Asked, Face, faded, pasted, press
+from stepper.screen.ui_state import FADES_S, LONGEST_LINE, KeyRequest, UIState, fade, paste_text, press_key
 from stepper.session import cues
 from tests.screen.scenes import Desk
 
@@ -14,16 +14,16 @@ class Hands:
     """Presses keys half a second apart and remembers what they asked for."""
 
     def __init__(self, desk: Desk = DESK) -> None:
-        self.desk, self.face, self.now = desk, Face(), 0.0
-        self.asked: list[Asked] = []
+        self.desk, self.ui, self.now = desk, UIState(), 0.0
+        self.asked: list[KeyRequest] = []
 
     def press(self, *keys: str, every: float = 0.5) -> Hands:
         """Press keys."""
         for key in keys:
             self.now += every
-            pressed = press(self.face, key, self.now, self.desk.plan, self.desk.state)
-            self.face = pressed.face
-            self.asked.append(pressed.asked)
+            pressed = press_key(self.ui, key, self.now, self.desk.plan, self.desk.state)
+            self.ui = pressed.ui
+            self.asked.append(pressed.request)
         return self
 
     @property
@@ -41,9 +41,9 @@ def test_every_key_of_the_table_does_what_it_says(row: object) -> None:
         if row.cue is not None:
             assert hands.cues == [row.cue(DESK.state)]
         elif row.page is not None:
-            assert hands.face.page is row.page
+            assert hands.ui.page is row.page
         else:
-            assert hands.face.entry is row.entry
+            assert hands.ui.entry is row.entry
 
 
 @pytest.mark.parametrize(
@@ -67,19 +67,19 @@ def test_a_number_is_no_mode(keys: str, cue: cues.Cue) -> None:
         hands.press(*(list(key) if key.isdigit() else [key]))
 
     assert hands.cues == [cue]
-    assert hands.face.digits == ""
+    assert hands.ui.digits == ""
 
 
 def test_figures_double_pressed_are_two_figures() -> None:
     """Sixty-six is typed quickly."""
-    assert Hands().press("6", "6", every=0.05).face.digits == "66"
+    assert Hands().press("6", "6", every=0.05).ui.digits == "66"
 
 
 def test_figures_left_alone_fade() -> None:
     """After a while enter is a step again."""
     hands = Hands().press("2", "4")
     hands.now += FADES_S
-    assert faded(hands.face, hands.now).digits == ""
+    assert fade(hands.ui, hands.now).digits == ""
     hands.press("enter")
 
     assert hands.cues == [cues.Next()]
@@ -107,7 +107,7 @@ def test_a_note_takes_every_letter_and_pedals_still_step() -> None:
     hands = Hands().press("n", "u", "space", "q", "page down", "1", "enter")
 
     assert hands.cues == [cues.Next(), cues.Note(text="u q1")]
-    assert hands.face.entry is None
+    assert hands.ui.entry is None
 
 
 def test_space_in_an_empty_line_is_a_step() -> None:
@@ -115,7 +115,7 @@ def test_space_in_an_empty_line_is_a_step() -> None:
     hands = Hands().press("n", "space")
 
     assert hands.cues == [cues.Next()]
-    assert hands.face.entry is None
+    assert hands.ui.entry is None
 
 
 @pytest.mark.parametrize(
@@ -134,7 +134,7 @@ def test_lengths_weights_and_words_go_through_the_same_door_as_the_voice(keys: l
     hands = Hands().press(*keys)
 
     assert hands.asked[-1].words == words
-    assert hands.face.entry is None
+    assert hands.ui.entry is None
 
 
 @pytest.mark.parametrize("before", [["?"], ["d", "up", "left"], ["n", "a"], ["4", "2"], ["q"], ["j", "down"]])
@@ -143,7 +143,7 @@ def test_escape_leads_home_from_anywhere_and_silences(before: list[str]) -> None
     hands = Hands().press(*before, "escape")
 
     assert hands.asked[-1].hush
-    assert (hands.face.page, hands.face.entry, hands.face.text, hands.face.digits, hands.face.leaving) == (
+    assert (hands.ui.page, hands.ui.entry, hands.ui.text, hands.ui.digits, hands.ui.leaving) == (
         Page.ROUND,
         None,
         "",
@@ -159,7 +159,7 @@ def test_a_pedal_steps_from_every_page_and_shows_the_round(page: str, key: str) 
     hands = Hands().press(page, key)
 
     assert hands.cues == [cues.Next()]
-    assert hands.face.page is Page.ROUND
+    assert hands.ui.page is Page.ROUND
 
 
 def test_a_held_step_is_taken_back_only_when_it_was_a_step() -> None:
@@ -190,14 +190,14 @@ def test_enter_in_the_journal_goes_back_to_the_entry_marked() -> None:
     hands = Hands().press("j", "down", "down", "up", "enter")
 
     assert hands.asked[-1].back_to == 1
-    assert hands.face.page is Page.ROUND
+    assert hands.ui.page is Page.ROUND
 
 
 def test_what_is_pasted_needs_an_open_line() -> None:
     """And is made safe and short there."""
-    assert pasted(Face(), "abc") == Face()
-    assert pasted(Face(entry=TypedEntry.NOTE, text="a"), "b\x1bc\n").text == "ab c "
-    assert len(pasted(Face(entry=TypedEntry.NOTE), "x" * 9999).text) == LONGEST_LINE
+    assert paste_text(UIState(), "abc") == UIState()
+    assert paste_text(UIState(entry=TypedEntry.NOTE, text="a"), "b\x1bc\n").text == "ab c "
+    assert len(paste_text(UIState(entry=TypedEntry.NOTE), "x" * 9999).text) == LONGEST_LINE
 
 
 def test_keys_nobody_knows_do_nothing() -> None:
@@ -205,4 +205,4 @@ def test_keys_nobody_knows_do_nothing() -> None:
     hands = Hands().press("Z", "é", "f12", "%")
 
     assert hands.cues == []
-    assert hands.face.page is Page.ROUND
+    assert hands.ui.page is Page.ROUND

@@ -3,7 +3,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from platformdirs import windows
+from platformdirs import PlatformDirs, windows
 from platformdirs.macos import MacOS
 from platformdirs.unix import Unix
 from platformdirs.windows import Windows
@@ -30,7 +30,7 @@ def test_each_system_has_its_place(
 
     Source: XDG Base Directory Specification 0.8, defaults; the other systems' places are common practice.
     """
-    for name in ("XDG_CONFIG_HOME", "XDG_DATA_HOME"):
+    for name in ("XDG_CONFIG_HOME", "XDG_DATA_HOME", "STEPPER_DATA"):
         monkeypatch.delenv(name, raising=False)
     monkeypatch.setattr(windows, "get_win_folder", WINDOWS.__getitem__)
     for name, value in {"HOME": "/h", **environment}.items():
@@ -38,3 +38,13 @@ def test_each_system_has_its_place(
     monkeypatch.setattr(user_folders, "PlatformDirs", system)
     assert user_folders.settings_folder() == Path(settings)
     assert user_folders.data_folder() == Path(data)
+
+
+def test_data_lies_in_the_folder_of_the_system_or_where_she_says(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A variable of ours goes before; models are looked for where she works first."""
+    monkeypatch.delenv("STEPPER_DATA", raising=False)
+    usual = user_folders.data_folder()
+    assert usual == Path(PlatformDirs("stepper", appauthor=False).user_data_dir)
+    monkeypatch.setenv("STEPPER_DATA", "/d")
+    assert user_folders.data_folder() == Path("/d") != usual
+    assert user_folders.model_folders() == (Path("models"), Path("/d/models"))
