@@ -80,7 +80,7 @@ class Screen:
         """Take words from the ears."""
         self._hand_over(lambda: self._words(text, by_ear=True))
 
-    def later(self, seconds: float, cue: Cue) -> None:
+    def schedule(self, seconds: float, cue: Cue) -> None:
         """Give a cue to the session after a while."""
 
         def due() -> None:
@@ -90,7 +90,7 @@ class Screen:
         timer.daemon = True
         timer.start()
 
-    def ears_end(self, why: str) -> None:
+    def report_ears(self, why: str) -> None:
         """Take it that nothing is heard any more, and why; empty where something is heard again."""
 
         def end() -> None:
@@ -98,7 +98,7 @@ class Screen:
 
         self._hand_over(end)
 
-    def remark(self, sentence: str) -> None:
+    def report_voice(self, sentence: str) -> None:
         """Take a sentence about the voice: why it has stopped."""
 
         def tell() -> None:
@@ -339,6 +339,6 @@ class Screen:
 
 def _import_terminal() -> Any:
     """Load what draws on a terminal, which takes a while, only when there is one to draw on."""
-    import importlib
+    from stepper.screen import terminal
 
-    return importlib.import_module("stepper.screen.terminal")
+    return terminal

@@ -11,7 +11,7 @@ sound, a speaker. So the whole session runs in a test without a disk, a screen o
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
@@ -20,7 +20,7 @@ from stepper.language.own_words import told_own_words
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
-from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where
+from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, Where
 from stepper.session.effects import (
     BeatIn,
     Close,
@@ -32,16 +32,10 @@ from stepper.session.effects import (
     TurnFilm,
     TurnTo,
 )
-from stepper.session.events import Event
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
-from stepper.session.silence import SILENCE_S, patience
-from stepper.session.state import State
-
-Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]
-"""Keep events for good and return when that is done, with what she must be told of the keeping itself, a
-sentence each; the state after them is handed along for a snapshot.
-Raises SurroundingsError where they cannot be kept."""
+from stepper.session.silence import patience
+from stepper.sitting.ports import ConductorPorts, ConductorSettings
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,51 +53,21 @@ class Conductor:
     def __init__(
         self,
         session: Session,
-        *,
-        keep: Keep,
-        show: Callable[[str], None],
-        clock: Callable[[], str],
-        speaker: Speaker | None = None,
-        own_wordings: Mapping[str, str] | None = None,
-        turn: Callable[[View], None] | None = None,
-        film: Callable[[bool], None] | None = None,
-        sounds: bool = True,
-        rest: bool = True,
-        later: Callable[[float, Cue], None] | None = None,
-        silence_s: float = SILENCE_S,
+        ports: ConductorPorts,
+        settings: ConductorSettings | None = None,
     ) -> None:
         """Take up a session.
 
         Args:
             session: What is knitted and where it stands.
-            keep: Keeps events.
-            show: Shows one line.
-            clock: Gives now. ISO 8601 with the offset from UTC.
-            speaker: Says lines; without one they are only shown.
-            own_wordings: The knitter's own wordings: hers to one of the vocabulary's.
-            turn: Turns the screen to something; nothing where there is no screen.
-            film: Takes whether the ears are to ask for the address word from now on.
-            sounds: Whether a tone answers what was heard: one for a cue, another for what is none.
-            rest: Whether she wants to be reminded to rest her hands.
-            later: Offers a cue after so many seconds, on whatever thread; without it nothing is read along by
-                itself, and nothing is said in a long silence.
-            silence_s: Time without a cue, on top of what the step in hand takes, after which the place is
-                said; never where it is 0. Unit: s.
+            ports: What it reaches the world through.
+            settings: How the knitter wants it; as usual if they are not given.
         """
-        self._turn = turn
-        self._film = film
-        self._sounds = sounds
-        self._rest = rest
-        self._later = later
-        self._silence_s = silence_s
+        self._session, self._ports = session, ports
+        self._settings = settings if settings is not None else ConductorSettings()
+        self._speaker = ports.speaker
         self._last_at = ""
         self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
-        self._session = session
-        self._keep = keep
-        self._show = show
-        self._clock = clock
-        self._speaker = speaker
-        self._own_wordings = dict(own_wordings or {})
         self._queue: SimpleQueue[Cue | _Words] = SimpleQueue()
 
     @property
@@ -145,9 +109,9 @@ class Conductor:
         if changed is not None:
             self._carry_out(changed)
         if changed is None or changed.state.question is None:
-            self._carry_out(self._session.consider_opening(self._clock(), fingerprint))
-        self._expect(self._clock())
-        self._watch(self._clock())
+            self._carry_out(self._session.consider_opening(self._ports.clock(), fingerprint))
+        self._expect(self._ports.clock())
+        self._watch(self._ports.clock())
 
     def run(self) -> None:
         """Work off the queue, waiting for more, until the sitting is over."""
@@ -164,11 +128,11 @@ class Conductor:
             self._work_off(item)
 
     def _work_off(self, item: Cue | _Words) -> None:
-        now = self._clock()
+        now = self._ports.clock()
         heard = isinstance(item, _Words) and item.heard
         cue: Cue | NotUnderstood
         if isinstance(item, _Words):
-            session, own = self._session, self._own_wordings
+            session, own = self._session, self._settings.own_wordings
             counting = session.state.knitting.tens is not None
             cue = understand(item.text, session.plan, at=now, own=own, counting=counting)
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
@@ -193,19 +157,19 @@ class Conductor:
         An alarm that is set already stays unless it would ring too late; it is looked at again when it rings.
         """
         self._last_at = now
-        if self._later is None or not self._silence_s or self.closed:
+        if self._ports.schedule is None or not self._settings.silence_s or self.closed:
             return
         wait, passed = self._patience(), seconds_between(self._alarm_set_at, now)
         if passed is None or wait < self._alarm_in - passed:
             self._set_alarm(wait, now)
 
     def _set_alarm(self, seconds: float, now: str) -> None:
-        assert self._later is not None
+        assert self._ports.schedule is not None
         self._alarm, self._alarm_set_at, self._alarm_in = self._alarm + 1, now, seconds
-        self._later(seconds, Silence(alarm=self._alarm))
+        self._ports.schedule(seconds, Silence(alarm=self._alarm))
 
     def _patience(self) -> float:
-        return patience(self._session.plan, self._session.state, self._silence_s)
+        return patience(self._session.plan, self._session.state, self._settings.silence_s)
 
     def _in_silence(self, cue: Silence, now: str) -> None:
         """Say the place where nothing was asked since; else set the alarm to what is left of the time."""
@@ -223,7 +187,7 @@ class Conductor:
         understood = not isinstance(cue, NotUnderstood)
         if understood or not heard:
             speaker.silence()  # whatever is asked now matters more than what was being said
-        if heard and self._sounds:
+        if heard and self._settings.sounds:
             speaker.sound(Tone.HEARD if understood else Tone.NOT_UNDERSTOOD)
 
     def _expect(self, now: str) -> None:
@@ -233,31 +197,31 @@ class Conductor:
             self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
 
     def _carry_out(self, considered: Considered) -> None:
-        remarks = self._keep(considered.events, considered.state) if considered.events else None
+        remarks = self._ports.keep(considered.events, considered.state) if considered.events else None
         self._session.adopt(considered)
         for sentence in remarks or ():
-            self._show(sentence)
+            self._ports.show(sentence)
             if self._speaker is not None:
                 self._speaker.say(aloud(sentence), slower=False)
         self._perform(considered.effects)
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:
         for effect in effects:
-            if isinstance(effect, TurnTo) and self._turn is not None:
-                self._turn(effect.view)
+            if isinstance(effect, TurnTo) and self._ports.turn is not None:
+                self._ports.turn(effect.view)
                 continue
-            if isinstance(effect, TurnFilm) and self._film is not None:
-                self._film(effect.on)
-            if isinstance(effect, RestHands) and not self._rest:
+            if isinstance(effect, TurnFilm) and self._ports.film is not None:
+                self._ports.film(effect.on)
+            if isinstance(effect, RestHands) and not self._settings.rest:
                 continue
-            if isinstance(effect, BeatIn) and self._later is not None:
-                self._later(effect.seconds, Beat(seq=effect.seq))
+            if isinstance(effect, BeatIn) and self._ports.schedule is not None:
+                self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
             line = told(effect, self._session.plan)
-            if isinstance(effect, TellHelp) and self._own_wordings:
-                line = f"{line} {told_own_words(self._own_wordings)}"
+            if isinstance(effect, TellHelp) and self._settings.own_wordings:
+                line = f"{line} {told_own_words(self._settings.own_wordings)}"
             if not line or isinstance(effect, Close):
                 continue
-            self._show(line)
+            self._ports.show(line)
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
                 said = _said(line, effect)
                 self._speaker.say(said.text, slower=said.slower)

@@ -6,7 +6,6 @@ typed cues.
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Callable
 from importlib.util import find_spec
 from threading import Lock, Thread
@@ -18,7 +17,7 @@ from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.recognisers import recogniser_for
+from stepper.sitting.recognisers import load_recogniser
 from stepper.sitting.user_folders import voice_path
 
 if TYPE_CHECKING:
@@ -26,8 +25,6 @@ if TYPE_CHECKING:
     from stepper.ears.ports import Recogniser
     from stepper.mouth.ports import Speaker
 
-GETTING_READY = "getting ready"
-"""Why nothing is heard in the first seconds."""
 NOT_INSTALLED = "the extra [ears] is not installed"
 _END_TIMEOUT_S = 3.0
 
@@ -87,7 +84,7 @@ class LiveEars:
 
     def _recogniser(self) -> Recogniser:
         """Load what makes words of sound, behind what knows her voice, where that is known."""
-        recogniser = recogniser_for(self._plan, self._mine, self._is_addressed)
+        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 
@@ -103,11 +100,12 @@ class LiveEars:
 
     def _heard_out(self) -> str:
         """Listen until the end; give why it came."""
-        live = importlib.import_module("stepper.devices.live_microphone")
-        ears = importlib.import_module("stepper.ears.listen")
+        from stepper.devices.live_microphone import LiveMicrophone
+        from stepper.ears.listen import listen, load_speech_detector
+
         try:
             # Before the model is loaded: without a microphone that would be in vain.
-            microphone = live.LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
+            microphone = LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
         except StepperError as reason:
             return f"Nothing is heard, since {reason}; the session goes on by keys and typed cues."
         with self._lock:
@@ -116,11 +114,11 @@ class LiveEars:
                 microphone.close()
                 return ""
         try:
-            speech = ears.load_speech_detector()
+            speech = load_speech_detector()
             recogniser = self._recogniser()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")
-            for heard in ears.listen(microphone, recogniser, speech):
+            for heard in listen(microphone, recogniser, speech):
                 self._hear(heard.text)
         finally:
             microphone.close()

@@ -17,7 +17,7 @@ from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import Loaded
 
 
-def with_cues_of(loaded: Loaded, mine: Preferences) -> Preferences:
+def add_own_cues(loaded: Loaded, mine: Preferences) -> Preferences:
     """Put the wordings of a project file to those of the settings.
 
     Args:

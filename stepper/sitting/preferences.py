@@ -79,7 +79,7 @@ def settings_path() -> Path:
     return Path(named) if named else settings_folder() / "settings.toml"
 
 
-def preferences(path: Path | None = None) -> Preferences:
+def read_preferences(path: Path | None = None) -> Preferences:
     """Read the settings file; without one everything is as usual.
 
     Args:
@@ -94,12 +94,12 @@ def preferences(path: Path | None = None) -> Preferences:
         why = error.strerror if isinstance(error, OSError) else "it is no text in UTF-8"
         return Preferences(remarks=(f"The settings in {path} cannot be read: {why}.",))
     try:
-        return parsed(tomllib.loads(written), str(path))
+        return parse_preferences(tomllib.loads(written), str(path))
     except tomllib.TOMLDecodeError as error:
         return Preferences(remarks=(f"The settings in {path} cannot be read: {error}.",))
 
 
-def parsed(tables: Mapping[str, Any], name: str) -> Preferences:
+def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
     """Make preferences of what a settings file holds.
 
     Args:
@@ -107,7 +107,8 @@ def parsed(tables: Mapping[str, Any], name: str) -> Preferences:
         name: What to call the file in a remark.
     """
     remarks = [
-        f"{name}: there is no table [{table}];{nearest(table, _TABLES)} they are {', '.join(_TABLES)}."
+        f"{name}: there is no table [{table}];{suggest_nearest(table, _TABLES)} they are "
+        f"{', '.join(_TABLES)}."
         for table in tables
         if table not in _TABLES
     ]
@@ -131,7 +132,7 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
     usual = {each.name: getattr(record, each.name) for each in fields(record)}
     for key, value in table.items():
         if key not in usual:
-            remarks.append(f'{where} has no setting "{key}".{nearest(key, tuple(usual))}')
+            remarks.append(f'{where} has no setting "{key}".{suggest_nearest(key, tuple(usual))}')
             continue
         wanted = type(usual[key])
         fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
@@ -165,7 +166,7 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
     wordings = {}
     for mine, meant in table.items():
         if not isinstance(meant, str) or meant not in known:
-            near = nearest(str(meant), tuple(known))
+            near = suggest_nearest(str(meant), tuple(known))
             what = f'[wordings] "{mine}" stands for "{meant}", which is no wording I know.'
             remarks.append(f"{name}: {what}{near}")
         else:
@@ -173,7 +174,7 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
     return wordings
 
 
-def nearest(word: str, known: Sequence[str]) -> str:
+def suggest_nearest(word: str, known: Sequence[str]) -> str:
     """Ask whether the nearest of the known words was meant; nothing where none is near."""
     near = get_close_matches(word, known, n=1)
     return f' Did you mean "{near[0]}"?' if near else ""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from pathlib import Path
@@ -10,10 +9,10 @@ from pathlib import Path
 from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
-from stepper.sitting.preferences import Preferences, preferences, settings_path
+from stepper.sitting.preferences import Preferences, read_preferences, settings_path
 from stepper.sitting.recogniser_wordings import wordings_for
 from stepper.sitting.user_folders import model_folders
-from stepper.sitting.vocabulary_file import read
+from stepper.sitting.vocabulary_file import read_vocabulary
 
 
 class FilmSwitch:
@@ -32,7 +31,7 @@ class FilmSwitch:
         self._is_on = is_on
 
 
-def heard_in(
+def hear_recording(
     path: Path,
     plan: Plan,
     is_addressed: Callable[[], bool] | None = None,
@@ -49,14 +48,16 @@ def heard_in(
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
     """
-    ears = importlib.import_module("stepper.ears.listen")
-    microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(path)
-    speech = ears.load_speech_detector()
-    recogniser = recogniser_for(plan, mine, is_addressed)
-    return (heard.text for heard in ears.listen(microphone, recogniser, speech))
+    from stepper.devices.wav_microphone import WavMicrophone
+    from stepper.ears.listen import listen, load_speech_detector
+
+    microphone = WavMicrophone(path)
+    speech = load_speech_detector()
+    recogniser = load_recogniser(plan, mine, is_addressed)
+    return (heard.text for heard in listen(microphone, recogniser, speech))
 
 
-def recogniser_for(
+def load_recogniser(
     plan: Plan | None, mine: Preferences | None = None, is_addressed: Callable[[], bool] | None = None
 ) -> Recogniser:
     """Load what makes words of sound.
@@ -69,7 +70,7 @@ def recogniser_for(
     Raises:
         SurroundingsError: It is not installed, or there is no such model or vocabulary.
     """
-    mine = mine if mine is not None else preferences()
+    mine = mine if mine is not None else read_preferences()
     settings = mine.hearing
     is_bundled = settings.recogniser == "bundled" or (
         settings.recogniser == "auto"
@@ -81,22 +82,21 @@ def recogniser_for(
             raise SurroundingsError(
                 "The bundled recogniser knows English only; cues of a vocabulary file need a Vosk model."
             )
-        wordings = read(_vocabulary(settings.vocabulary), mine.wordings).wordings()
+        wordings = read_vocabulary(_vocabulary(settings.vocabulary), mine.wordings).wordings()
     else:
         wordings = wordings_for(plan, mine.wordings)
-    recogniser: Recogniser
     if is_bundled:
-        moonshine = importlib.import_module("stepper.ears.moonshine")
-        recogniser = moonshine.MoonshineRecogniser(
+        from stepper.ears.moonshine import MoonshineRecogniser
+
+        return MoonshineRecogniser(
             wordings,
             address=settings.address_word.casefold(),
             is_addressed=is_addressed or (lambda: settings.address),
         )
-        return recogniser
-    vosk = importlib.import_module("stepper.ears.vosk_recogniser")
+    from stepper.ears.vosk_recogniser import VoskRecogniser
+
     address = settings.address_word.casefold() if settings.address else ""
-    recogniser = vosk.VoskRecogniser(wordings, _model(settings.model), address=address)
-    return recogniser
+    return VoskRecogniser(wordings, _model(settings.model), address=address)
 
 
 def _vocabulary(name: str) -> Path:
@@ -107,8 +107,9 @@ def _vocabulary(name: str) -> Path:
 
 
 def _models() -> list[Path]:
-    listed: list[Path] = importlib.import_module("stepper.ears.vosk_model").models_in(*model_folders())
-    return listed
+    from stepper.ears.vosk_model import models_in
+
+    return models_in(*model_folders())
 
 
 def _model(name: str) -> Path:

@@ -46,7 +46,7 @@ class Keeper:
         return self._journal.take_remarks()
 
 
-def journal_to_read(path: Path) -> JournalReader | None:
+def open_to_read(path: Path) -> JournalReader | None:
     """Open a garment's journal to read it; what is not as it should be with it is told on standard error.
 
     Args:
@@ -66,7 +66,7 @@ def journal_to_read(path: Path) -> JournalReader | None:
     return journal
 
 
-def restored(journal: JournalReader) -> State:
+def restore_state(journal: JournalReader) -> State:
     """Give the state a journal leads to, with the help of its newest snapshot.
 
     Raises:
@@ -99,10 +99,10 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
         at: Now, for what follows from a changed file. ISO 8601 with the offset from UTC.
 
     Raises:
-        SurroundingsError: As `restored`.
+        SurroundingsError: As `restore_state`.
     """
     mark = fingerprint(loaded.plan)
-    state = restored(journal) if journal is not None else State()
+    state = restore_state(journal) if journal is not None else State()
     if journal is None or state.fingerprint in ("", mark):
         return TakenUp(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
     earlier = _plan_knitted(journal, state.fingerprint, loaded.path.parent)
@@ -124,11 +124,11 @@ def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | Non
     return None
 
 
-def kept_events(journal: JournalReader) -> list[tuple[int, Event]]:
+def read_events(journal: JournalReader) -> list[tuple[int, Event]]:
     """Give every event with its number, for reports.
 
     Raises:
-        SurroundingsError: As `restored`.
+        SurroundingsError: As `restore_state`.
     """
     return [(entry.seq, decode_event(entry.kind, entry.version, entry.body)) for entry in journal.entries()]
 

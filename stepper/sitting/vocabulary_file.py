@@ -26,7 +26,7 @@ from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
 from stepper.language.understand import phrases
 from stepper.language.vocabulary import VOCABULARY
-from stepper.sitting.preferences import nearest
+from stepper.sitting.preferences import suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning
 
 _SLOT: Final = "{number}"
@@ -68,7 +68,7 @@ class OtherLanguage:
         )
 
 
-def read(path: Path, own: Mapping[str, str] | None = None) -> OtherLanguage:
+def read_vocabulary(path: Path, own: Mapping[str, str] | None = None) -> OtherLanguage:
     """Read a vocabulary file.
 
     Args:
@@ -113,7 +113,7 @@ def _wordings(tables: Mapping[str, Any], name: str, slots: int, refuse: _Refusal
     found = {}
     for said, meant in _table(tables, name, refuse).items():
         if meant not in known:
-            hint = nearest(str(meant), known)
+            hint = suggest_nearest(str(meant), known)
             raise refuse(f'[{name}] "{said}" stands for "{meant}", which is no such wording.{hint}')
         if said.count(_SLOT) != slots or not said.replace(_SLOT, "").strip():
             place = f"one place {_SLOT} for a number and a word around it" if slots else "words and no number"

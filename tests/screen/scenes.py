@@ -20,6 +20,7 @@ from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
 from stepper.sitting.conductor import Conductor
+from stepper.sitting.ports import ConductorPorts
 from tests.plans import plan
 
 AT = "2025-03-03T20:15:00+01:00"
@@ -81,7 +82,8 @@ class Desk:
         self.events: list[tuple[int, Event]] = []
         self.lines: list[str] = []
         self.conductor = Conductor(
-            Session(made or garment(), state), keep=self._keep, show=self.lines.append, clock=lambda: AT
+            Session(made or garment(), state),
+            ConductorPorts(keep=self._keep, show=self.lines.append, clock=lambda: AT),
         )
         self.conductor.begin("f")
 

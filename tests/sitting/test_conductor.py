@@ -14,6 +14,7 @@ from stepper.session.machine import Session
 from stepper.session.reading import runs
 from stepper.session.state import State
 from stepper.sitting.conductor import Conductor
+from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from tests.plans import final_increase
 from tests.playbook import AT
 
@@ -53,7 +54,8 @@ class LoggingSpeaker(RecordingSpeaker):
 
 def _conductor(log: Log, speaker: RecordingSpeaker | None = None) -> Conductor:
     return Conductor(
-        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker),
     )
 
 
@@ -95,11 +97,13 @@ def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> N
     log, speaker = Log(), RecordingSpeaker()
     conductor = Conductor(
         Session(final_increase()),
-        keep=log.keep,
-        show=log.show,
-        clock=lambda: AT,
-        speaker=speaker,
-        later=lambda seconds, cue: asked.append((seconds, cue)),
+        ConductorPorts(
+            keep=log.keep,
+            show=log.show,
+            clock=lambda: AT,
+            speaker=speaker,
+            schedule=lambda seconds, cue: asked.append((seconds, cue)),
+        ),
     )
     while len(runs(conductor.session.plan.rounds[conductor.session.state.place.index])) < 2:
         conductor.offer(Next())
@@ -135,11 +139,8 @@ class Alarm:
 def _watched(alarm: Alarm, log: Log, **more: float) -> Conductor:
     conductor = Conductor(
         Session(final_increase()),
-        keep=log.keep,
-        show=log.show,
-        clock=alarm.now,
-        later=alarm.later,
-        **more,  # type: ignore[arg-type] # a time in seconds
+        ConductorPorts(keep=log.keep, show=log.show, clock=alarm.now, schedule=alarm.later),
+        ConductorSettings(**more),
     )
     conductor.begin("f")
     return conductor
@@ -204,11 +205,8 @@ def test_tones_are_off_by_one_setting() -> None:
     speaker = RecordingSpeaker()
     conductor = Conductor(
         Session(final_increase()),
-        keep=Log().keep,
-        show=Log().show,
-        clock=lambda: AT,
-        speaker=speaker,
-        sounds=False,
+        ConductorPorts(keep=Log().keep, show=Log().show, clock=lambda: AT, speaker=speaker),
+        ConductorSettings(sounds=False),
     )
     conductor.offer_words("next step", heard=True)
     conductor.drain()
@@ -221,7 +219,9 @@ def test_the_reminder_to_rest_is_off_by_one_setting(rest: bool) -> None:
     log = Log()
     times = iter(f"2025-03-03T{20 + each // 20}:{each * 3 % 60:02}:00+01:00" for each in range(30))
     conductor = Conductor(
-        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: next(times), rest=rest
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: next(times)),
+        ConductorSettings(rest=rest),
     )
     conductor.begin("a")
     for _ in range(20):
@@ -255,7 +255,8 @@ def test_a_page_is_shown_where_there_is_a_screen_and_told_where_there_is_none() 
     plain.drain()
     assert log.lines == ["shown That is shown on the full screen only."]
     full = Conductor(
-        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, turn=turned.append
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, turn=turned.append),
     )
     full.offer(Look(view=View.CHART))
     full.drain()
@@ -267,7 +268,8 @@ def test_the_ears_are_told_whether_a_film_is_on_and_so_is_she() -> None:
     """By words as by any other door; nothing is kept, since it is nothing of the garment."""
     log, turned = Log(), list[bool]()
     conductor = Conductor(
-        Session(final_increase()), keep=log.keep, show=log.show, clock=lambda: AT, film=turned.append
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, film=turned.append),
     )
     for words in ("film on", "the film is over"):
         conductor.offer_words(words)
@@ -398,10 +400,8 @@ def test_her_own_wordings_reach_the_session() -> None:
     log = Log()
     conductor = Conductor(
         Session(final_increase()),
-        keep=log.keep,
-        show=log.show,
-        clock=lambda: AT,
-        own_wordings={"onward": "next step"},
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT),
+        ConductorSettings(own_wordings={"onward": "next step"}),
     )
     conductor.offer_words("Onward!")
     conductor.drain()

@@ -9,7 +9,6 @@ import signal
 import sys
 import time
 import wave
-import xml.etree.ElementTree as ET
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -20,10 +19,10 @@ import pytest
 from stepper.craft.colour import rgb_from_hex
 from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
-from stepper.sitting.full_screen import latest_events, yarns
+from stepper.sitting.full_screen import list_screen_yarns
 from stepper.sitting.live_ears import ears_installed
 from stepper.sitting.project_file import load
-from stepper.sitting.session_journal import kept_events, restored
+from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, environment, garment, stepper
@@ -113,7 +112,7 @@ def path(tmp_path: Path) -> Path:
 
 def _steps(path: Path) -> int:
     with Journal.read_only(journal_path(path)) as journal:
-        return sum(isinstance(event, Advanced) for _, event in kept_events(journal))
+        return sum(isinstance(event, Advanced) for _, event in read_events(journal))
 
 
 def test_start_knit_stop_and_go_on(path: Path) -> None:
@@ -161,7 +160,7 @@ def test_a_step_on_the_screen_is_on_the_disk(path: Path) -> None:
     window.kill()
 
     with Journal.read_only(journal_path(path)) as journal:
-        assert restored(journal).place.index == 1
+        assert restore_state(journal).place.index == 1
 
 
 def test_resized_while_knitting(path: Path) -> None:
@@ -323,24 +322,6 @@ def test_without_a_terminal_it_is_line_by_line_as_before(path: Path) -> None:
     assert done.stderr == ""
 
 
-def test_a_picture_of_the_screen_is_made_from_the_journal_and_changes_nothing(path: Path) -> None:
-    """The state really knitted, as an SVG that an XML parser reads; nothing is added to the journal."""
-    stepper("knit", path, "--plain", "--mute", typed="go to round 6\ncount is 28\n")
-    with Journal.read_only(journal_path(path)) as journal:
-        before = journal.count()
-    target = path.with_suffix(".svg")
-    done = stepper("knit", path, "--picture", target)
-
-    assert (done.returncode, done.stdout, done.stderr) == (0, "", "")
-    words = " ".join("".join(ET.parse(target).getroot().itertext()).split())
-    assert "count stands" in words
-    assert "of 17" in words
-    with Journal.read_only(journal_path(path)) as journal:
-        assert journal.count() == before
-    nowhere = stepper("knit", path, "--picture", path.parent / "no" / "such.svg")
-    assert (nowhere.returncode, len(nowhere.stderr.splitlines())) == (4, 1)
-
-
 @pytest.mark.skipif(find_spec("moonshine_voice") is None, reason="the recogniser is not installed")
 def test_a_recording_is_heard_and_shown_as_it_is_heard(path: Path) -> None:
     """A synthetic voice says "next step": the step is done, and the screen says what was heard and when it
@@ -388,16 +369,9 @@ def test_a_round_is_read_along_by_itself_and_held_by_a_word(path: Path) -> None:
 def test_yarns_have_the_colours_of_the_file(path: Path) -> None:
     """Name, sign, colour; none where the file gives none."""
     garment(path.parent, CUFF.replace("{name: pine}", '{name: pine, colour: "#1f4d3a"}'))
-    made = yarns(load(path)).by_key
+    made = list_screen_yarns(load(path)).by_key
 
     assert [(yarn.name, yarn.sign, yarn.colour) for yarn in made.values()] == [
         ("chalk", ".", None),
         ("pine", "A", rgb_from_hex("#1f4d3a")),
     ]
-
-
-def test_the_latest_events_are_in_order(path: Path) -> None:
-    """As the journal keeps them."""
-    stepper("knit", path, "--plain", "--mute", typed="next step\nundo that\n")
-    with Journal.read_only(journal_path(path)) as journal:
-        assert [seq for seq, _ in latest_events(journal)] == list(range(1, journal.count() + 1))

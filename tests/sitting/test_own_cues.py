@@ -6,7 +6,7 @@ import pytest
 
 from stepper.commands.main import main
 from stepper.errors import ProjectError
-from stepper.sitting.own_cues import with_cues_of
+from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load
 from stepper.sitting.recogniser_wordings import wordings_for
@@ -31,7 +31,7 @@ def test_words_of_the_file_are_followed_and_named_in_the_help(tmp_path: Path) ->
 def test_words_of_the_file_are_listened_for(tmp_path: Path) -> None:
     """What can be typed can be said, beside the words of her settings."""
     loaded = load(garment(tmp_path, CUFF + CUES))
-    mine = with_cues_of(loaded, Preferences(wordings={"fertig jetzt": "that is all for tonight"}))
+    mine = add_own_cues(loaded, Preferences(wordings={"fertig jetzt": "that is all for tonight"}))
 
     heard = wordings_for(loaded.plan, mine.wordings).phrases
 
@@ -78,6 +78,6 @@ def test_words_that_mean_another_cue_in_her_settings_are_told(tmp_path: Path) ->
     loaded = load(garment(tmp_path, CUFF + CUES))
 
     with pytest.raises(ProjectError, match=r"29:3: error: .*weiter bitte.* in your settings"):
-        with_cues_of(loaded, Preferences(wordings={"Weiter, bitte": "go back"}))
-    same = with_cues_of(loaded, Preferences(wordings={"weiter bitte": "carry on"}))
+        add_own_cues(loaded, Preferences(wordings={"Weiter, bitte": "go back"}))
+    same = add_own_cues(loaded, Preferences(wordings={"weiter bitte": "carry on"}))
     assert same.wordings["weiter bitte"] == "next step"

@@ -12,7 +12,7 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load
 from stepper.sitting.recogniser_wordings import wordings_for
-from stepper.sitting.recognisers import heard_in, recogniser_for
+from stepper.sitting.recognisers import hear_recording, load_recogniser
 from tests.speech import render
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
@@ -38,7 +38,7 @@ def test_a_recording_of_cues_is_heard_in_order(tmp_path: Path) -> None:
         file.writeframes(sound)
     plan = load(SAMPLE).plan
     meanings = wordings_for(plan).phrases
-    heard = list(heard_in(tmp_path / "all.wav", plan))
+    heard = list(hear_recording(tmp_path / "all.wav", plan))
     assert [meanings[each] for each in heard] == [meanings[each] for each in CUES]
 
 
@@ -51,7 +51,7 @@ def test_a_vosk_model_that_is_not_there_is_said_with_the_way_to_get_one(
     for model in ("", "small-model"):
         mine = Preferences(hearing=HearingSettings(recogniser="vosk", model=model))
         with pytest.raises(SurroundingsError, match="stepper voice install PATH-OR-ADDRESS"):
-            recogniser_for(None, mine)
+            load_recogniser(None, mine)
     mine = Preferences(hearing=HearingSettings(model=str(tmp_path)))
     with pytest.raises(SurroundingsError, match="is not a Vosk model"):
-        recogniser_for(None, mine)
+        load_recogniser(None, mine)

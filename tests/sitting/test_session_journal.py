@@ -16,9 +16,9 @@ from stepper.sitting.project_file import load
 from stepper.sitting.session_journal import (
     SNAPSHOT_OWNER,
     Keeper,
-    journal_to_read,
-    kept_events,
-    restored,
+    open_to_read,
+    read_events,
+    restore_state,
     take_up,
 )
 from stepper.store.journal import Journal
@@ -50,8 +50,8 @@ def test_what_is_kept_comes_back(journal: Journal) -> None:
     for cue in (Next(at=AT), Note(at=AT, text="tight"), Next(at=AT), Undo(at=AT)):
         _say(session, keeper, cue)
 
-    assert restored(journal) == session.state
-    assert [type(event).__name__ for _, event in kept_events(journal)] == [
+    assert restore_state(journal) == session.state
+    assert [type(event).__name__ for _, event in read_events(journal)] == [
         "Advanced",
         "Noted",
         "Advanced",
@@ -70,7 +70,7 @@ def test_a_snapshot_is_kept_now_and_then_and_trusted(journal: Journal) -> None:
 
     assert snapshot is not None
     assert snapshot.seq == SNAPSHOT_EVERY
-    assert restored(journal) == session.state
+    assert restore_state(journal) == session.state
 
 
 def test_a_snapshot_that_cannot_be_read_costs_nothing_but_time(journal: Journal) -> None:
@@ -80,7 +80,7 @@ def test_a_snapshot_that_cannot_be_read_costs_nothing_but_time(journal: Journal)
         _say(session, keeper, Next(at=AT))
     journal.keep_snapshot(3, '{"seq":99}', SNAPSHOT_OWNER, STATE_VERSION)
 
-    assert restored(journal) == session.state
+    assert restore_state(journal) == session.state
 
 
 def test_a_snapshot_that_was_changed_is_never_trusted(journal: Journal) -> None:
@@ -96,7 +96,7 @@ def test_a_snapshot_that_was_changed_is_never_trusted(journal: Journal) -> None:
 
     with Journal.read_only(journal.path) as reader:
         assert reader.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION) is None
-        assert restored(reader) == session.state
+        assert restore_state(reader) == session.state
 
 
 def test_what_is_to_be_told_of_the_journal_comes_with_the_next_event(journal: Journal) -> None:
@@ -109,7 +109,7 @@ def test_what_is_to_be_told_of_the_journal_comes_with_the_next_event(journal: Jo
     session.adopt(considered)
 
     assert remark.startswith("cuff.journal was deleted or moved while you were knitting")
-    assert restored(journal) == session.state
+    assert restore_state(journal) == session.state
     considered = session.consider(Next(at=AT))
     assert keeper(considered.events, considered.state) == ()
 
@@ -121,17 +121,17 @@ def test_reading_tells_on_standard_error_what_is_not_as_it_should_be(
     session, keeper = _session(journal), Keeper(journal)
     _say(session, keeper, Next(at=AT))
     journal.close()
-    with closing(journal_to_read(journal.path)) as reader:
+    with closing(open_to_read(journal.path)) as reader:
         assert reader.count() == 1
     assert capsys.readouterr().err == ""
     journal.path.write_bytes(journal.path.read_bytes()[:9000])
-    with closing(journal_to_read(journal.path)) as reader:
+    with closing(open_to_read(journal.path)) as reader:
         assert reader.count() == 1
 
     assert capsys.readouterr().err == (
         "cuff.journal is damaged; this is what can be read of it and its copies.\n"
     )
-    assert journal_to_read(journal.path.with_name("other.journal")) is None
+    assert open_to_read(journal.path.with_name("other.journal")) is None
 
 
 def test_closing_keeps_a_snapshot(journal: Journal) -> None:

@@ -12,8 +12,8 @@ from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load
-from stepper.sitting.recognisers import heard_in, recogniser_for
-from stepper.sitting.vocabulary_file import read
+from stepper.sitting.recognisers import hear_recording, load_recogniser
+from stepper.sitting.vocabulary_file import read_vocabulary
 from tests.speech import render
 
 KOREAN = Path(__file__).with_name("korean.toml")
@@ -22,7 +22,7 @@ SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
 
 def test_whatever_the_file_can_say_is_a_cue_of_the_program() -> None:
     """Every phrase, and a count with every number, in English as it is handed on."""
-    korean, plan = read(KOREAN), load(SAMPLE).plan
+    korean, plan = read_vocabulary(KOREAN), load(SAMPLE).plan
     wordings = korean.wordings()
     said = list(wordings.phrases)
     said += [frame.around(number) for frame in wordings.frames for number in wordings.numbers]
@@ -37,13 +37,13 @@ def test_whatever_the_file_can_say_is_a_cue_of_the_program() -> None:
 def test_the_numbers_of_the_sample_file_are_those_that_a_library_says() -> None:
     """Source: num2words 0.5, Korean; its words written together, ours with a space between them."""
     num2words = pytest.importorskip("num2words").num2words
-    for said, value in read(KOREAN).numbers.items():
+    for said, value in read_vocabulary(KOREAN).numbers.items():
         assert said.replace(" ", "") == num2words(value, lang="ko").replace(" ", ""), said
 
 
 def test_her_own_wordings_stand_beside_those_of_the_file() -> None:
     """And in front of them, where both have the same."""
-    mine = read(KOREAN, {"계속  가자": "next step", "뒤로": "undo", "열 {number}": "count is {number}"})
+    mine = read_vocabulary(KOREAN, {"계속  가자": "next step", "뒤로": "undo", "열 {number}": "count is {number}"})
     assert mine.english("계속 가자") == "next step"
     assert mine.english("뒤로") == "undo"
     assert mine.english("열 {number}") is None
@@ -72,7 +72,7 @@ def test_a_slip_in_the_file_is_said_in_a_sentence(tmp_path: Path, written: str, 
     path = tmp_path / "german.toml"
     path.write_text(written, encoding="utf-8")
     with pytest.raises(SurroundingsError) as refused:
-        read(path)
+        read_vocabulary(path)
     assert complaint in str(refused.value)
     assert str(path) in str(refused.value)
 
@@ -81,10 +81,10 @@ def test_a_file_that_cannot_be_read_is_said_in_a_sentence(tmp_path: Path) -> Non
     """Missing, or in another encoding."""
     path = tmp_path / "german.toml"
     with pytest.raises(SurroundingsError, match="cannot be read: No such file"):
-        read(path)
+        read_vocabulary(path)
     path.write_bytes("[phrases]\n'zurück' = 'go back'".encode("latin-1"))
     with pytest.raises(SurroundingsError, match="UTF-8"):
-        read(path)
+        read_vocabulary(path)
 
 
 def test_a_file_beside_the_settings_is_found_by_its_name(
@@ -95,17 +95,17 @@ def test_a_file_beside_the_settings_is_found_by_its_name(
     (tmp_path / "german.toml").write_text("[phrases", encoding="utf-8")
     mine = Preferences(hearing=HearingSettings(vocabulary="german.toml"))
     with pytest.raises(SurroundingsError, match="cannot be read: Expected"):
-        recogniser_for(None, mine)
+        load_recogniser(None, mine)
     mine = Preferences(hearing=HearingSettings(vocabulary="french.toml"))
     with pytest.raises(SurroundingsError, match=r"The vocabulary french\.toml cannot be read: No such file"):
-        recogniser_for(None, mine)
+        load_recogniser(None, mine)
 
 
 def test_the_bundled_recogniser_says_that_it_knows_english_only() -> None:
     """Before it loads anything."""
     mine = Preferences(hearing=HearingSettings(recogniser="bundled", vocabulary=str(KOREAN)))
     with pytest.raises(SurroundingsError, match="knows English only"):
-        recogniser_for(None, mine)
+        load_recogniser(None, mine)
 
 
 @pytest.mark.skipif(
@@ -123,4 +123,4 @@ def test_korean_cues_are_heard_and_handed_on_in_english(
     cues = {"다시 말해": "say that again", "모두 백 이십": "count is 120"}
     for said, meant in cues.items():
         render(said, tmp_path / "cue.wav", SpeechSettings(engine="espeak", voice="ko", rate_wpm=130))
-        assert list(heard_in(tmp_path / "cue.wav", load(SAMPLE).plan)) == [meant], said
+        assert list(hear_recording(tmp_path / "cue.wav", load(SAMPLE).plan)) == [meant], said
