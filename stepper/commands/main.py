@@ -33,7 +33,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line.
 
     Args:
-        argv: The words after the program's name; those of the process where nothing is given.
+        argv: The words after the program's name; those of the process if None.
 
     Returns:
         Exit code: 0 fine, 1 problems in the project file, 2 wrong command line, 3 our bug, 4 the

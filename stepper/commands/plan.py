@@ -70,7 +70,7 @@ def write_page_file(loaded: Loaded, target: Path) -> None:
 
 
 def spoken_once(plan: Plan) -> Callable[[Round], str]:
-    """Give what says a round of the plan, working it out once for rounds that are alike: most are."""
+    """Return what says a round of the plan, working it out once for rounds that are alike: most are."""
     known: dict[tuple[object, ...], str] = {}
 
     def say(round_: Round) -> str:

@@ -76,7 +76,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
-    """Tell the threshold and what it costs."""
+    """Return lines that say the threshold and what it costs."""
     own = len(enrolment.own)
     lines = [
         f"Threshold {enrolment.voice.threshold:.2f}, set so that about one in twenty of your cues is "
@@ -96,7 +96,7 @@ def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
 
 
 def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
-    """Measure how like hers the voices of others are; nothing where none can be made."""
+    """Measure how like hers the voices of others are; empty if none can be made."""
     from stepper.devices.resample import resample
     from stepper.mouth.espeak import EspeakVoice
 

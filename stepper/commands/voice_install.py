@@ -53,7 +53,7 @@ def install(
 
     Args:
         source: A folder, a zip archive or an address.
-        models: Where models lie; made where it is missing.
+        models: Where models lie; made if missing.
         sha256: The checksum that the archive must have.
         replace: Take the place of a model of the same name.
         check: Raises a SurroundingsError where the model does not load.

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from stepper.ears.moonshine import MoonshineRecogniser
 
 SECONDS = 6.0
-"""How long it records where nothing else is asked for. Unit: s."""
+"""How long it records unless asked otherwise. Unit: s."""
 _SHOWN = 5
 
 

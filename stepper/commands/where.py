@@ -90,7 +90,7 @@ def _document(garment: Garment) -> dict[str, Any]:
 
 
 def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Iterator[str]:
-    """Give the answer in words, the same as in a sitting."""
+    """Yield the answer in words, the same as in a sitting."""
     standing, plan = garment.standing, session.plan
     yield f"{standing.title}."
     if not garment.begun:

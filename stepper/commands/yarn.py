@@ -71,7 +71,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
-    """Give the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
+    """Return the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
 
     Raises:
         SurroundingsError: The journal cannot be read.
@@ -80,7 +80,7 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     path = journal_path(loaded.path)
     if not there_is_one(path):
         return loaded.plan, list_yarns(loaded.plan, colours)
-    # The session is loaded only where there is something knitted to take up.
+    # The session is loaded only if something was knitted.
     from stepper.sitting.session_journal import open_to_read, read_events, take_up
 
     with ExitStack() as stack:

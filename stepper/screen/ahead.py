@@ -28,11 +28,11 @@ class NextShaping:
     stitches: int
     """Stitches to work before it. Unit: stitches."""
     rounds: int
-    """Rounds to it: 0 where it is in the one in hand."""
+    """Rounds to it: 0 if it is in the one in hand."""
 
 
 def next_shaping(course: Course, state: State) -> NextShaping | None:
-    """Find the increase or decrease that comes next; nothing where none follows."""
+    """Return the increase or decrease that comes next; None if none follows."""
     place = state.place
     if place.index >= len(course.rounds):
         return None
@@ -61,7 +61,7 @@ def _change(round_: Round, number: int) -> str:
 
 
 def facts(course: Course, state: State) -> list[Row]:
-    """Tell what is ahead, the nearest things first."""
+    """Return rows that say what is ahead, the nearest things first."""
     if state.place.index >= len(course.rounds):
         return []
     found = [_count(course, state), _shaping(course, state), _needle(course, state), _yarn(course, state)]
@@ -101,7 +101,7 @@ def _needle(course: Course, state: State) -> Row | None:
 
 
 def _yarn(course: Course, state: State) -> Row | None:
-    """Tell which yarns come and go at the next change."""
+    """Return words for the yarns that come and go at the next change."""
     place = state.place
     here = set(course.yarns[place.index])
     for index in range(place.index + 1, len(course.rounds)):
@@ -129,7 +129,7 @@ def _in(rounds: int) -> str:
 
 
 def progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:
-    """Tell how much of section and garment is done, and how long the rest should take.
+    """Return rows that say how much of section and garment is done, and how long the rest should take.
 
     Args:
         course: What is knitted.

@@ -81,7 +81,7 @@ class Screen:
         self._hand_over(lambda: self._words(text, by_ear=True))
 
     def schedule(self, seconds: float, cue: Cue) -> None:
-        """Give a cue to the session after a while."""
+        """Offer a cue to the session after a while."""
 
         def due() -> None:
             self._hand_over(lambda: self._beat(cue))
@@ -91,7 +91,7 @@ class Screen:
         timer.start()
 
     def report_ears(self, why: str) -> None:
-        """Take it that nothing is heard any more, and why; empty where something is heard again."""
+        """Take why nothing is heard any more; empty if something is heard again."""
 
         def end() -> None:
             self._why_no_ears = why
@@ -129,8 +129,8 @@ class Screen:
 
         Args:
             sitting: What works off the cues; already begun.
-            source: Where keys come from; the terminal where nothing is given.
-            target: Where it is drawn; the terminal where nothing is given.
+            source: Where keys come from; the terminal if None.
+            target: Where it is drawn; the terminal if None.
 
         Raises:
             KeyboardInterrupt: She left at once.
@@ -174,7 +174,7 @@ class Screen:
             undo()
 
     def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
-        """Give what is to be drawn at a size."""
+        """Return what is to be drawn at a size."""
         depth, blocks = self._around.depth, self._around.blocks
         return self.scene(), Terminal(columns=columns, rows=rows, depth=depth, blocks=blocks)
 
@@ -211,7 +211,7 @@ class Screen:
         self._ui = paste_text(self._ui, text)
 
     def guarded(self, action: Callable[[], None]) -> None:
-        """Do something on behalf of a key; where it fails the screen is left and the fault told outside."""
+        """Do something on behalf of a key; if it fails, the screen is left and the fault told outside."""
         self._guarded(action)
 
     def leave(self) -> None:
@@ -259,7 +259,7 @@ class Screen:
         self._worked()
 
     def _beat(self, cue: Cue) -> None:
-        """Work off what a clock sends; where that tells nothing the screen stays as it is."""
+        """Work off what a clock sends; if that tells nothing, the screen stays as it is."""
         assert self._sitting is not None
         before, self._lines = self._lines, []
         self._sitting.offer(cue)

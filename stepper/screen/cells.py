@@ -69,7 +69,7 @@ LEGEND: Final = (
 
 
 def sign_of(entry: Stitch) -> str:
-    """Give the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
+    """Return the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
     if entry.code in _SIGNS:
         return _SIGNS[entry.code]
     if entry.kind is Kind.INCREASE:
@@ -112,7 +112,7 @@ def _square(code: str, yarn: str, turned: bool) -> Square:
 
 
 def is_turned(round_: Round) -> bool:
-    """Tell whether a row is worked from left to right on the chart."""
+    """Return whether a row is worked from left to right on the chart."""
     return round_.flat and round_.side == "WS"
 
 

@@ -27,7 +27,7 @@ def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def middle_of(course: Course, index: int, down: int) -> int:
-    """Give the round in the middle of the page: the one in hand, moved; within the garment."""
+    """Return the round in the middle of the page: the one in hand, moved; within the garment."""
     last = len(course.rounds) - 1
     return max(0, min(last, min(index, last) - down))
 
@@ -37,7 +37,7 @@ def _square(terminal: Terminal) -> int:
 
 
 def _first_stitch(scene: Scene, terminal: Terminal) -> int:
-    """Give the stitch at the right edge: a little before the place, moved; never off the chart."""
+    """Return the stitch at the right edge: a little before the place, moved; never off the chart."""
     course, place = scene.course, scene.state.place
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
     index = middle_of(course, place.index, scene.ui.down)

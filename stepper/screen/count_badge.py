@@ -28,7 +28,7 @@ class CountVerdict:
 
 
 def judge_count(plan: Plan, state: State) -> CountVerdict:
-    """Tell how the count stands: first what is wrong, then what is asked, then what was last found right."""
+    """Return how the count stands: what is wrong goes before what is asked, and that before what was right."""
     knitting = state.knitting
     if state.question is not None:
         return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
@@ -64,7 +64,7 @@ def _fault(plan: Plan, state: State) -> CountVerdict:
 
 
 def _asked(plan: Plan, state: State) -> CountVerdict | None:
-    """Tell of a count that is asked for between the last round and this one."""
+    """Return the verdict if a count is asked for between the last round and this one; None otherwise."""
     place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
         return None
@@ -78,7 +78,7 @@ def _asked(plan: Plan, state: State) -> CountVerdict | None:
 
 
 def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
-    """Tell whether the end of a round was counted ahead, from within it."""
+    """Return whether the end of a round was counted ahead, from within it."""
     verified = state.knitting.stands
     return (
         verified is not None
@@ -88,7 +88,7 @@ def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
 
 
 def _stands(plan: Plan, state: State, at: Position, stitches: int) -> CountVerdict:
-    """Tell of the last good count and what was worked since."""
+    """Return the verdict on the last good count, with what was worked since."""
     place = state.place
     rounds = place.index - at.index
     if rounds <= 0:

@@ -59,7 +59,7 @@ ROOM_FOR_REASONS = 56
 
 
 def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
-    """Tell how ears and mouth are, on one row where both fit, else on two.
+    """Return rows that say how ears and mouth are: one where both fit, else two.
 
     Args:
         devices: Ears and mouth.
@@ -92,7 +92,7 @@ def _why(reason: str, *, shown: bool) -> str:
 
 
 def describe_heard(devices: DeviceStatus) -> str:
-    """Tell the last words and what they did; empty before any."""
+    """Return the last words and what they did; empty before any."""
     if devices.heard is None:
         return ""
     verb = "Heard" if devices.heard.by_ear else "Typed"

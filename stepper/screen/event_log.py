@@ -39,11 +39,11 @@ class LogEntry:
     """The number that undo and redo know it by now: that of the undo or redo which touched it last, or its
     own."""
     place: Position | None
-    """Where the knitting stood after it; nothing where the entry does not say."""
+    """Where the knitting stood after it; None if the entry does not say."""
 
     @property
     def clock(self) -> str:
-        """The time of day, hours and minutes; empty where it is no time."""
+        """The time of day, hours and minutes; empty if it is no time."""
         try:
             return f"{datetime.fromisoformat(self.at):%H:%M}"
         except ValueError:
@@ -51,7 +51,7 @@ class LogEntry:
 
     @property
     def day(self) -> str:
-        """The date, as in "12.03."; empty where it is no time."""
+        """The date, as in "12.03."; empty if it is no time."""
         try:
             return f"{datetime.fromisoformat(self.at):%d.%m.}"
         except ValueError:
@@ -59,7 +59,7 @@ class LogEntry:
 
 
 def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogEntry, ...]:
-    """Tell of events, the latest first; undoing itself is told by what does not stand.
+    """Return events as entries of the log, the latest first; undoing itself shows in what does not stand.
 
     Args:
         entries: Number and event, in order.
@@ -93,7 +93,7 @@ _NOT_UNDONE: Final = frozenset(("Opened", "Closed", "FellAsleep", "WokeUp"))
 
 
 def find_way_back(entry: LogEntry, history: Sequence[LogEntry], plan: Plan, state: State) -> Sequence[Cue]:
-    """Give the cues that lead back to just after an entry, or forward again to it.
+    """Return the cues that lead back to just after an entry, or forward again to it.
 
     Args:
         entry: Where to go.

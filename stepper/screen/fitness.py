@@ -28,7 +28,7 @@ class Fitness:
 
 
 def fitness(environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool) -> Fitness:
-    """Tell what a terminal can do.
+    """Return what a terminal can do.
 
     Args:
         environ: The process's environment.

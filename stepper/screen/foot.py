@@ -72,7 +72,7 @@ def _number(scene: Scene, terminal: Terminal) -> Row:
 
 
 def _line(scene: Scene, terminal: Terminal) -> Row:
-    """Show the words being typed; where they are longer than the row, their end."""
+    """Show the words being typed; if they are longer than the row, their end."""
     ui = scene.ui
     assert ui.entry is not None
     asks = _ASKS[ui.entry]

@@ -35,7 +35,7 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def find_marked(scene: Scene) -> int:
-    """Give the entry that is marked, by its place in the history, from 0. The latest where none is."""
+    """Return the entry that is marked, by its place in the history, from 0. The latest if none is."""
     return max(0, min(scene.ui.down, len(scene.history) - 1))
 
 
@@ -44,7 +44,7 @@ def _counted(history: Sequence[LogEntry], chosen: int) -> str:
 
 
 def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
-    """Write an entry: the date where it is another than above, the time, what was done, whether it stands."""
+    """Write an entry: the date if it differs from the one above, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
     day = entry.day if new_day or number == chosen else ""

@@ -88,7 +88,7 @@ def example(phrase: str, yarn: str) -> str:
 
 
 def _entry(keys: str, says: str, said: str) -> Row:
-    """Write a line in three columns, the third where there is something to be said."""
+    """Write a line in three columns, the third if something can be said for it."""
     line = (*padded((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
     if not said:
         return line

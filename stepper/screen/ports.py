@@ -59,7 +59,7 @@ class ScreenSetup:
 
     yarns: Yarns
     history: Callable[[], Iterable[tuple[int, Event]]]
-    """Gives the latest events with their numbers, in order."""
+    """Returns the latest events with their numbers, in order."""
     depth: Depth = Depth.TRUE
     blocks: bool = True
     """Whether the terminal has signs beyond ASCII."""

@@ -195,7 +195,7 @@ def _chart(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
 
 
 def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Write what is ahead: each on a row of its own where there is room."""
+    """Write what is ahead: each on a row of its own if there is room."""
     columns = terminal.columns - 2
     roomy = terminal.rows >= 36
     bar = 20 if columns >= 100 else 0

@@ -188,5 +188,5 @@ def joined(spans: Iterable[Span]) -> Row:
 
 
 def text_of(cells: Row) -> str:
-    """Give the letters of a row alone."""
+    """Return the letters of a row alone."""
     return "".join(span.text for span in cells)

@@ -33,7 +33,7 @@ class Window:
 
 
 def part_in_hand(course: Course, state: State) -> StepPart | None:
-    """Give what is left of the step in hand; nothing where no round is."""
+    """Return what is left of the step in hand; None if no round is in hand."""
     if state.place.index >= len(course.rounds):
         return None
     round_, by = course.rounds[state.place.index], state.knitting.by
@@ -42,7 +42,7 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
 
 
 def window_of(round_: Round, part: StepPart, room: int) -> Window:
-    """Choose the window: a few finished stitches, the step, what comes next; all where there is room.
+    """Choose the window: a few finished stitches, the step, what comes next; all of it if there is room.
 
     Always: within the round, and no wider than `room`.
     """
@@ -91,7 +91,7 @@ def strip(
 
 
 def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Give the rounds to come, nearest first, each with its stitch over the window's right edge."""
+    """Return the rounds to come, nearest first, each with its stitch over the window's right edge."""
     found = []
     edge = window.first
     for round_ in course.rounds[index + 1 : index + 1 + most]:
@@ -101,7 +101,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Give the finished rounds, nearest first, each with its stitch under the window's right edge."""
+    """Return the finished rounds, nearest first, each with its stitch under the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
     for round_ in course.rounds[max(0, index - most) : index][::-1]:
@@ -112,7 +112,7 @@ def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _stitches_after(round_: Round, used: int) -> int:
-    """Give the stitches on the right needle once so many of the old round are used."""
+    """Return the stitches on the right needle once so many of the old round are used."""
     if round_.flat or not round_.shaping:
         return used
     place = 0
@@ -159,7 +159,7 @@ def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal
 
 
 def place_within(course: Course, state: State) -> str:
-    """Tell where in the round in repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
+    """Say where in the round in repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
     place = state.place
     if place.index >= len(course.rounds):
         return ""

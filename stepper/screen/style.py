@@ -49,13 +49,13 @@ class Paint:
     """How some letters look."""
 
     ground: Rgb | None = None
-    """Colour behind them; the terminal's own where there is none."""
+    """Colour behind them; the terminal's own if None."""
     ink: Rgb | None = None
-    """Colour of the letters; the terminal's own where there is none. Without a ground only for pictures made
+    """Colour of the letters; the terminal's own if None. Without a ground only for pictures made
     of block signs, never for text."""
     bold: bool = False
     reverse: bool = False
-    """The terminal's own two colours exchanged, where it has no others."""
+    """The terminal's own two colours exchanged, if it has no others."""
 
     def __post_init__(self) -> None:
         """Refuse letters of an unknown colour on a painted ground.
@@ -143,7 +143,7 @@ def painted(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
 
 
 def badge(kind: Badge, depth: Depth) -> Paint:
-    """Give the paint of a badge."""
+    """Return the paint of a badge."""
     return painted(_BADGES[kind], depth, bold=True)
 
 
@@ -161,7 +161,7 @@ def dimmed(colour: Rgb) -> Rgb:
 
 @lru_cache(maxsize=512)
 def as_shown(colour: Rgb, depth: Depth) -> Rgb:
-    """Give the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
+    """Return the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
     if depth in (Depth.TRUE, Depth.NONE):
         return colour
     wanted = lab(colour)

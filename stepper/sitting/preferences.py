@@ -83,7 +83,7 @@ def read_preferences(path: Path | None = None) -> Preferences:
     """Read the settings file; without one everything is as usual.
 
     Args:
-        path: The file; that of the user where nothing is given.
+        path: The file; the user's own if None.
     """
     path = path if path is not None else settings_path()
     try:
@@ -175,6 +175,6 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
 
 
 def suggest_nearest(word: str, known: Sequence[str]) -> str:
-    """Ask whether the nearest of the known words was meant; nothing where none is near."""
+    """Return a question whether the nearest of the known words was meant; empty if none is near."""
     near = get_close_matches(word, known, n=1)
     return f' Did you mean "{near[0]}"?' if near else ""

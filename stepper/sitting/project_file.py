@@ -87,7 +87,7 @@ def plan_of_text(text: str, name: str, folder: Path) -> Plan:
 
 
 def _compiled(text: str, name: str, folder: Path, *, cues: bool) -> tuple[Project, Plan]:
-    """Read and compile a text; what it says of cues is checked where it is to be followed."""
+    """Read and compile a text; what it says of cues is checked if it is to be followed."""
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
         problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))

@@ -50,7 +50,7 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
 
 @cache
 def numbers() -> dict[str, int]:
-    """Give every way in which each number is listened for: as a cardinal, with "and", digit by digit."""
+    """Return every way in which each number is listened for: as a cardinal, with "and", digit by digit."""
     ways = {}
     for number in range(MOST + 1):
         cardinal = words(number)
@@ -65,7 +65,7 @@ def numbers() -> dict[str, int]:
 
 @cache
 def lengths() -> dict[str, float]:
-    """Give every way in which a length is listened for: whole, in halves and quarters, and in tenths."""
+    """Return every way in which a length is listened for: whole, in halves and quarters, and in tenths."""
     ways: dict[str, float] = {said: number for said, number in numbers().items() if number <= _LONGEST}
     for number in range(100):
         whole = words(number)
@@ -75,14 +75,14 @@ def lengths() -> dict[str, float]:
 
 
 def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
-    """Tell whether a transcript is a cue just as it stands."""
+    """Return whether a transcript is a cue just as it stands."""
     return len(text.split()) >= _FEWEST_WORDS and not isinstance(
         understand(text, plan, own=own), NotUnderstood
     )
 
 
 def is_remark(text: str, plan: Plan) -> bool:
-    """Tell whether a transcript is a note with something in it."""
+    """Return whether a transcript is a note with something in it."""
     cue = understand(text, plan)
     return isinstance(cue, Note) and bool(cue.text.strip())
 
@@ -139,5 +139,5 @@ def _places(plan: Plan) -> tuple[str, ...]:
 
 
 def meaning(row: Wording) -> tuple[Hashable, ...]:
-    """Give what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
+    """Return what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
     return (row.cue, *row.fixed.items())

@@ -23,7 +23,7 @@ class FilmSwitch:
         self._is_on = is_on
 
     def __call__(self) -> bool:
-        """Tell whether it is on."""
+        """Return whether it is on."""
         return self._is_on
 
     def turn(self, is_on: bool) -> None:
@@ -43,7 +43,7 @@ def hear_recording(
         path: A WAV file.
         plan: What is knitted, for the names a cue may hold.
         is_addressed: Whether the address word is asked for now; otherwise as her settings say.
-        mine: Her settings; read from their file where they are not given.
+        mine: Her settings; read from their file if None.
 
     Raises:
         SurroundingsError: The file cannot be heard, or the recogniser is not installed.
@@ -64,7 +64,7 @@ def load_recogniser(
 
     Args:
         plan: What is knitted, for the names a cue may hold.
-        mine: Her settings; read from their file where they are not given.
+        mine: Her settings; read from their file if None.
         is_addressed: Whether the address word is asked for now; otherwise as her settings say.
 
     Raises:

@@ -53,7 +53,7 @@ def open_to_read(path: Path) -> JournalReader | None:
         path: The journal.
 
     Returns:
-        The journal; None where nothing of the garment was knitted.
+        The journal; None if nothing of the garment was knitted.
 
     Raises:
         SurroundingsError: It cannot be read.
@@ -67,7 +67,7 @@ def open_to_read(path: Path) -> JournalReader | None:
 
 
 def restore_state(journal: JournalReader) -> State:
-    """Give the state a journal leads to, with the help of its newest snapshot.
+    """Return the state a journal leads to, with the help of its newest snapshot.
 
     Raises:
         SurroundingsError: The journal cannot be read, or holds what this version does not know.
@@ -95,7 +95,7 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
 
     Args:
         loaded: The project file as it is now.
-        journal: What was knitted; nothing where nothing was.
+        journal: What was knitted; None if nothing was.
         at: Now, for what follows from a changed file. ISO 8601 with the offset from UTC.
 
     Raises:
@@ -125,7 +125,7 @@ def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | Non
 
 
 def read_events(journal: JournalReader) -> list[tuple[int, Event]]:
-    """Give every event with its number, for reports.
+    """Return every event with its number, for reports.
 
     Raises:
         SurroundingsError: As `restore_state`.

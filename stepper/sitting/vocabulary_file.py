@@ -43,7 +43,7 @@ class OtherLanguage:
     numbers: Mapping[str, int]
 
     def english(self, text: str) -> str | None:
-        """Give what was heard in English; None where it is no whole cue."""
+        """Return what was heard in English; None if it is no whole cue."""
         if text in self.phrases:
             return self.phrases[text]
         for said, meant in self.counts.items():
