@@ -54,7 +54,7 @@ def run(args: argparse.Namespace) -> int:
     try:
         recogniser = load_recogniser(None, mine, lambda: is_addressed)
         try:
-            for line in warnings(recogniser, mine):
+            for line in list_warnings(recogniser, mine):
                 print(line)
             if args.hear is None:
                 print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
@@ -67,7 +67,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
+def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
     """Say which of her own wordings will be hard to hear.
 
     Args:

@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file, the journal or the leftovers cannot be read or written.
     """
     loaded = load(args.file)
-    plan, rows = rows_of(loaded)
+    plan, rows = list_rows(loaded)
     beside = loaded.path.resolve().with_name(FILE_NAME)
     entries = _leftovers(beside)
     remnants = {
@@ -70,7 +70,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
+def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     """Return the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
 
     Raises:

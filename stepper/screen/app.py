@@ -15,7 +15,7 @@ from threading import Lock, Timer
 from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
-from stepper.screen.answers import answers_of, what_came
+from stepper.screen.answers import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
@@ -154,7 +154,7 @@ class Screen:
 
     def _take_up(self, sitting: Sitting) -> None:
         self._sitting = sitting
-        self._told = answers_of(self._lines, sitting.session)
+        self._told = pick_answers(self._lines, sitting.session)
 
     async def _until_over(self, app: Application[None]) -> None:
         loop = asyncio.get_running_loop()
@@ -244,7 +244,7 @@ class Screen:
         self._sitting.offer_words(text, heard=by_ear)
         self._worked()
         session = self._sitting.session
-        did = what_came(self._lines, text, session, changed=session.state.seq != before)
+        did = describe_result(self._lines, text, session, changed=session.state.seq != before)
         did = "shown" if self._turned else did
         self._heard = HeardWords(text=text, did=did, by_ear=by_ear)
 
@@ -274,7 +274,7 @@ class Screen:
         """Draw conclusions once the queue is worked off."""
         assert self._sitting is not None
         self._sitting.drain()
-        self._told = answers_of(self._lines, self._sitting.session)
+        self._told = pick_answers(self._lines, self._sitting.session)
         self._watch_voice()
         if self._sitting.closed and self._app is not None and not self._app.is_done:
             self._app.exit()

@@ -96,12 +96,12 @@ def squares(round_: Round) -> tuple[Square, ...]:
 @lru_cache(maxsize=128)
 def _squares(runs: tuple[Run, ...], turned: bool) -> tuple[Square, ...]:
     """Draw some runs; the rounds in sight are drawn with every key."""
-    drawn: list[Square] = []
+    found: list[Square] = []
     for run in runs:
         entry = stitch(run.stitch)
         if entry.progress:
-            drawn += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)
-    return tuple(reversed(drawn)) if turned else tuple(drawn)
+            found += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)
+    return tuple(reversed(found)) if turned else tuple(found)
 
 
 @lru_cache(maxsize=1024)
@@ -116,7 +116,7 @@ def is_turned(round_: Round) -> bool:
     return round_.flat and round_.side == "WS"
 
 
-def drawn(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
+def draw_square(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
     """Show a square.
 
     Args:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from stepper.language.places import sentence_case
-from stepper.screen.cells import drawn, is_turned, squares
+from stepper.screen.cells import draw_square, is_turned, squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, apart, joined, row
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, join, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Terminal
 
@@ -23,7 +23,7 @@ def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
 def middle_of(course: Course, index: int, down: int) -> int:
@@ -57,7 +57,7 @@ def _head(scene: Scene, terminal: Terminal) -> Row:
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
     total = course.stitches_in(index)
     last = min(total, first + width)
-    return apart(
+    return put_apart(
         (Span(f" {name}", BOLD),),
         row(f"{last} to {first + 1} of {total} sts "),
         terminal.columns,
@@ -83,7 +83,7 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     shown = squares(round_)[first : first + width]
     total, here = course.stitches_in(index), index == place.index
     looks = {
-        (each, done): drawn(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
+        (each, done): draw_square(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
         for each in set(shown)
         for done in (True, False)
     }
@@ -95,4 +95,4 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     done_mark = ("✓" if terminal.blocks else "=") if index < place.index else pointer
     label = Span(f"{round_.number:>4}{done_mark}", BOLD if here else PLAIN)
     missing = (width - len(shown)) * square
-    return (Span(" " * missing), *joined(reversed(cells)), Span(" "), label)
+    return (Span(" " * missing), *join(reversed(cells)), Span(" "), label)

@@ -28,7 +28,7 @@ class CountVerdict:
 
 
 def judge_count(plan: Plan, state: State) -> CountVerdict:
-    """Return how the count stands: what is wrong goes before what is asked, and that before what was right."""
+    """Return how the count stands: what is wrong before what is asked, and that before what was right."""
     knitting = state.knitting
     if state.question is not None:
         return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))

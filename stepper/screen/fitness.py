@@ -27,7 +27,9 @@ class Fitness:
     """Whether it has signs beyond ASCII."""
 
 
-def fitness(environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool) -> Fitness:
+def assess_terminal(
+    environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool
+) -> Fitness:
     """Return what a terminal can do.
 
     Args:

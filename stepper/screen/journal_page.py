@@ -6,8 +6,8 @@ from collections.abc import Sequence
 
 from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, row, shortened
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, row, shorten
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, badge
 from stepper.session.cues import Redo, Undo
@@ -31,7 +31,7 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=3, rows=[row(f" {_what_enter_does(scene, chosen)}", BOLD)]),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
 def find_marked(scene: Scene) -> int:
@@ -44,14 +44,14 @@ def _counted(history: Sequence[LogEntry], chosen: int) -> str:
 
 
 def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
-    """Write an entry: the date if it differs from the one above, the time, what was done, whether it stands."""
+    """Write an entry: the date if it differs from that above, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
     day = entry.day if new_day or number == chosen else ""
     mark = "▸" if terminal.blocks else ">"
     lead = f"{mark if number == chosen else ' '}{day:>7} {entry.clock:>5}  "
     back = "" if entry.stands else "  (taken back)"
-    text = shortened(entry.what, terminal.columns - len(lead) - len(back)) + back
+    text = shorten(entry.what, terminal.columns - len(lead) - len(back)) + back
     if number == chosen:
         return (Span(lead + text, badge(Badge.CALM, terminal.depth)),)
     return (Span(lead), Span(text, BOLD) if entry.stands else Span(text))

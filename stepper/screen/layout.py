@@ -24,7 +24,7 @@ class Block:
     """Rows below which a block that grows stays out."""
 
 
-def stacked(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
+def stack(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
     """Stack blocks from the top in the order given.
 
     Args:

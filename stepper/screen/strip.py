@@ -10,9 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Round
-from stepper.screen.cells import drawn, is_turned, repetition_at, squares
+from stepper.screen.cells import draw_square, is_turned, repetition_at, squares
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, joined
+from stepper.screen.rows import Row, Span, join
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import State
@@ -134,12 +134,13 @@ def _round(
 ) -> Row:
     """Draw one round through the window."""
     shown = squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
-    looks = {each: drawn(each, yarns, terminal.depth, square, here=here, dim=not here) for each in set(shown)}
+    depth = terminal.depth
+    looks = {each: draw_square(each, yarns, depth, square, here=here, dim=not here) for each in set(shown)}
     cells = [looks[each] for each in reversed(shown)]
     missing = (window.end - window.first - len(shown)) * square
     pointer = ("◂" if terminal.blocks else "<") if here else " "
     label = Span(f"{round_.number:>4}{pointer}", BOLD if here else PLAIN)
-    return (Span(" " * (missing + 1)), *joined(cells), Span(" "), label)
+    return (Span(" " * (missing + 1)), *join(cells), Span(" "), label)
 
 
 def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Row:

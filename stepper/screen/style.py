@@ -131,20 +131,20 @@ _MIDDLE: Final = Rgb(128, 128, 128)
 
 
 @lru_cache(maxsize=512)
-def painted(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
+def paint_ground(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
     """Paint a ground as a terminal can show it, with the ink that reads best on it.
 
     Always: without colour it is reversed; else ink and ground as shown are at least 4.5:1 apart.
     """
     if depth is Depth.NONE:
         return Paint(bold=bold, reverse=True)
-    shown = as_shown(ground, depth)
+    shown = match_colour(ground, depth)
     return Paint(ground=shown, ink=best_ink(shown), bold=bold)
 
 
 def badge(kind: Badge, depth: Depth) -> Paint:
     """Return the paint of a badge."""
-    return painted(_BADGES[kind], depth, bold=True)
+    return paint_ground(_BADGES[kind], depth, bold=True)
 
 
 def best_ink(ground: Rgb) -> Rgb:
@@ -153,14 +153,14 @@ def best_ink(ground: Rgb) -> Rgb:
 
 
 @lru_cache(maxsize=256)
-def dimmed(colour: Rgb) -> Rgb:
+def dim_colour(colour: Rgb) -> Rgb:
     """Move a colour half way to a middle grey, so that it steps back on dark and light terminals alike."""
     mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))
     return Rgb(*mixed)
 
 
 @lru_cache(maxsize=512)
-def as_shown(colour: Rgb, depth: Depth) -> Rgb:
+def match_colour(colour: Rgb, depth: Depth) -> Rgb:
     """Return the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
     if depth in (Depth.TRUE, Depth.NONE):
         return colour

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 from stepper.craft.colour import Rgb
 from stepper.screen.rows import Span, clean
-from stepper.screen.style import BOLD, Depth, Paint, dimmed, painted
+from stepper.screen.style import BOLD, Depth, Paint, dim_colour, paint_ground
 
 GROUND_SIGN = "."
 """Sign of the yarn that comes first in the file, which most of the fabric is in. ASCII on purpose."""
@@ -43,7 +43,7 @@ class Yarns:
         colour = self.of(key).colour
         if colour is None or depth is Depth.NONE:
             return Paint(bold=bold)
-        return painted(dimmed(colour) if dim else colour, depth, bold=bold)
+        return paint_ground(dim_colour(colour) if dim else colour, depth, bold=bold)
 
     def swatch(self, key: str, depth: Depth) -> Span:
         """Show a yarn by its name and sign on its colour."""

@@ -14,7 +14,7 @@ from stepper.session.events import Event
 from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.front_end import FrontEnd, SittingView
-from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, ears_installed
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installed
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import Loaded
@@ -125,7 +125,7 @@ def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions
     """Say why nothing is heard when the sitting begins."""
     if options.deaf:
         return "closed by --deaf"
-    if not ears_installed():
+    if not are_ears_installed():
         return NOT_INSTALLED
     listens = options.listen or (front_end.listens_by_itself and mine.hearing.listen)
     return GETTING_READY if listens else "closed in the settings"

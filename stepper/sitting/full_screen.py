@@ -12,7 +12,7 @@ from stepper.craft.colour import rgb_from_hex
 from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError
 from stepper.screen.app import Screen
-from stepper.screen.fitness import Fitness, fitness
+from stepper.screen.fitness import Fitness, assess_terminal
 from stepper.screen.ports import ScreenSetup
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue, View
@@ -23,7 +23,7 @@ from stepper.sitting.project_file import Loaded
 
 def check_terminal() -> Fitness:
     """Return what the terminal of this process can do."""
-    return fitness(
+    return assess_terminal(
         os.environ,
         is_terminal=sys.stdout.isatty(),
         encoding=sys.stdout.encoding or "",

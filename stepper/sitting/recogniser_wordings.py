@@ -26,7 +26,7 @@ _FEWEST_WORDS: Final = 2
 # A single word heard over a film would be a guess.
 
 
-def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wordings:
+def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wordings:
     """List what can be said in a session.
 
     Args:
@@ -38,18 +38,18 @@ def wordings_for(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wor
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
             continue  # such a wording needs its slot, which hers has not
-        phrases[normal(mine) or mine.casefold()] = meaning(row)
+        phrases[normal(mine) or mine.casefold()] = meaning_of(row)
     return Wordings(
         phrases=phrases,
         frames=tuple(_frames(plan)),
-        numbers=numbers(),
+        numbers=list_numbers(),
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
     )
 
 
 @cache
-def numbers() -> dict[str, int]:
+def list_numbers() -> dict[str, int]:
     """Return every way in which each number is listened for: as a cardinal, with "and", digit by digit."""
     ways = {}
     for number in range(MOST + 1):
@@ -64,9 +64,9 @@ def numbers() -> dict[str, int]:
 
 
 @cache
-def lengths() -> dict[str, float]:
+def list_lengths() -> dict[str, float]:
     """Return every way in which a length is listened for: whole, in halves and quarters, and in tenths."""
-    ways: dict[str, float] = {said: number for said, number in numbers().items() if number <= _LONGEST}
+    ways: dict[str, float] = {said: number for said, number in list_numbers().items() if number <= _LONGEST}
     for number in range(100):
         whole = words(number)
         ways |= {f"{whole} and {part}": number + share for part, share in _PARTS.items()}
@@ -92,10 +92,10 @@ def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
         for phrase in row.spoken:
             if "{" not in phrase:
                 if len(phrase.split()) >= _FEWEST_WORDS:
-                    yield phrase, meaning(row)
+                    yield phrase, meaning_of(row)
             elif phrase.count("{") == 1 and "{place}" in phrase and plan is not None:
                 for place in _places(plan):
-                    yield phrase.replace("{place}", place), (*meaning(row), place)
+                    yield phrase.replace("{place}", place), (*meaning_of(row), place)
 
 
 def _frames(plan: Plan | None) -> Iterator[Frame]:
@@ -107,20 +107,20 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
         for phrase in row.spoken:
             slots = re.findall(r"\{(\w+)\}", phrase)
             if slots == ["number"]:
-                yield _frame(phrase, meaning(row))
+                yield _frame(phrase, meaning_of(row))
             elif slots == ["length"]:
                 for said, unit in _UNITS.items():
-                    means = (*meaning(row), unit or (plan.units if plan is not None else "cm"))
-                    yield _frame(f"{phrase} {said}", means, lengths())
+                    means = (*meaning_of(row), unit or (plan.units if plan is not None else "cm"))
+                    yield _frame(f"{phrase} {said}", means, list_lengths())
             elif slots == ["tens"] and not phrase.startswith("and "):
-                yield _frame(phrase, meaning(row), _tens())
+                yield _frame(phrase, meaning_of(row), _tens())
             elif slots == ["yarn", "weight"] and plan is not None:
                 for name in plan.yarns.values():
                     said = phrase.replace("{yarn}", bare(normal(name)))
-                    yield _frame(f"{said} grams", (*meaning(row), name))
+                    yield _frame(f"{said} grams", (*meaning_of(row), name))
             elif sorted(slots) == ["number", "place"] and plan is not None:
                 for place in _places(plan):
-                    yield _frame(phrase.replace("{place}", place), (*meaning(row), place))
+                    yield _frame(phrase.replace("{place}", place), (*meaning_of(row), place))
 
 
 def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = None) -> Frame:
@@ -138,6 +138,6 @@ def _places(plan: Plan) -> tuple[str, ...]:
     return tuple(dict.fromkeys(bare(normal(name)) for name in (*plan.sections, *labels)))
 
 
-def meaning(row: Wording) -> tuple[Hashable, ...]:
+def meaning_of(row: Wording) -> tuple[Hashable, ...]:
     """Return what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
     return (row.cue, *row.fixed.items())

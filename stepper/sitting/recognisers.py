@@ -10,7 +10,7 @@ from stepper.ears.ports import Recogniser
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
 from stepper.sitting.preferences import Preferences, read_preferences, settings_path
-from stepper.sitting.recogniser_wordings import wordings_for
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.user_folders import model_folders
 from stepper.sitting.vocabulary_file import read_vocabulary
 
@@ -84,7 +84,7 @@ def load_recogniser(
             )
         wordings = read_vocabulary(_vocabulary(settings.vocabulary), mine.wordings).wordings()
     else:
-        wordings = wordings_for(plan, mine.wordings)
+        wordings = list_wordings(plan, mine.wordings)
     if is_bundled:
         from stepper.ears.moonshine import MoonshineRecogniser
 

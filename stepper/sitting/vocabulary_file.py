@@ -27,7 +27,7 @@ from stepper.errors import SurroundingsError
 from stepper.language.understand import phrases
 from stepper.language.vocabulary import VOCABULARY
 from stepper.sitting.preferences import suggest_nearest
-from stepper.sitting.recogniser_wordings import meaning
+from stepper.sitting.recogniser_wordings import meaning_of
 
 _SLOT: Final = "{number}"
 _LARGEST: Final = 9999
@@ -56,9 +56,9 @@ class OtherLanguage:
         """List what can be said in a session; names of sections and labels are left out."""
         rows = {spoken: row for row in VOCABULARY for spoken in (*row.spoken, *row.typed)}
         return Wordings(
-            phrases={said: meaning(rows[meant]) for said, meant in self.phrases.items()},
+            phrases={said: meaning_of(rows[meant]) for said, meant in self.phrases.items()},
             frames=tuple(
-                Frame(before=before.strip(), after=after.strip(), means=meaning(rows[meant]))
+                Frame(before=before.strip(), after=after.strip(), means=meaning_of(rows[meant]))
                 for said, meant in self.counts.items()
                 for before, after in [said.split(_SLOT)]
             ),

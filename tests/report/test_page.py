@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.yarn import rows_of
+from stepper.commands.yarn import list_rows
 from stepper.project.reader import read_project
 from stepper.report.page import write_page
 from stepper.report.yarn import list_yarns
@@ -22,7 +22,7 @@ IDS = [path.stem for path in SAMPLES]
 def written(path: Path) -> str:
     """Write the page of a project file."""
     loaded = load(path)
-    plan, rows = rows_of(loaded)
+    plan, rows = list_rows(loaded)
     return write_page(plan, loaded.project, rows)
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
-from stepper.screen.answers import answers_of
+from stepper.screen.answers import pick_answers
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import list_entries
@@ -123,7 +123,7 @@ class Desk:
             ui=ui,
             yarns=yarns(),
             devices=devices or DeviceStatus(),
-            told=answers_of(self.lines, self.conductor.session),
+            told=pick_answers(self.lines, self.conductor.session),
             history=list_entries(self.events, self.plan),
         )
 

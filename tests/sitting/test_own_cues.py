@@ -9,7 +9,7 @@ from stepper.errors import ProjectError
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load
-from stepper.sitting.recogniser_wordings import wordings_for
+from stepper.sitting.recogniser_wordings import list_wordings
 from tests.commands.garments import CUFF, garment, stepper
 
 CUES = "\ncues:\n  weiter bitte: next step\n  zurueck bitte: go back\n"
@@ -33,7 +33,7 @@ def test_words_of_the_file_are_listened_for(tmp_path: Path) -> None:
     loaded = load(garment(tmp_path, CUFF + CUES))
     mine = add_own_cues(loaded, Preferences(wordings={"fertig jetzt": "that is all for tonight"}))
 
-    heard = wordings_for(loaded.plan, mine.wordings).phrases
+    heard = list_wordings(loaded.plan, mine.wordings).phrases
 
     assert heard["weiter bitte"] == heard["next step"]
     assert heard["zurueck bitte"] == heard["go back"]
