@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 from contextlib import ExitStack, suppress
+from dataclasses import replace
 from threading import Event, Thread
 from typing import Self
 
@@ -95,8 +96,8 @@ class Emulated:
         )
         for line in desk.lines:
             self.screen.show(line)
-        desk.conductor._turn = self.screen.turn
-        desk.conductor._show = self.screen.show  # the conductor of the desk tells the screen from now on
+        # The conductor of the desk tells the screen from now on.
+        desk.conductor._ports = replace(desk.conductor._ports, show=self.screen.show, turn=self.screen.turn)
         self.error: BaseException | None = None
         self._stack = ExitStack()
         self._thread = Thread(target=self._run, daemon=True)

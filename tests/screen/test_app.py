@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -245,7 +246,7 @@ def test_what_cannot_be_kept_ends_the_sitting_with_its_sentence() -> None:
 
     desk = Desk()
     with Emulated(desk) as shown:
-        desk.conductor._keep = full
+        desk.conductor._ports = replace(desk.conductor._ports, keep=full)
         shown.press("space", settle=False)
 
         assert shown.ended()

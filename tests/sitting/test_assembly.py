@@ -151,7 +151,7 @@ def test_why_nothing_is_heard_is_known_at_once(
     told: bool,
 ) -> None:
     """She asks herself why nobody listens; who asked for ears is told in a sentence besides."""
-    monkeypatch.setattr(assembly, "ears_installed", lambda: installed)
+    monkeypatch.setattr(assembly, "are_ears_installed", lambda: installed)
     mine = parse_preferences({"ears": {"listen": False}}, "settings")
     front_end = Notepad(listens_by_itself=by_itself)
     hold_sitting(load(path), front_end, mine, options)
