@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
+from stepper.sitting.project_file import load
 
 SWITCHBACK = Path(__file__).parents[1] / "sample_projects" / "switchback.yaml"
 COMMAND = [sys.executable, "-m", "stepper", "knit", "--plain", "--mute"]

@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from stepper.commands.loading import load
-from stepper.commands.own_cues import with_cues_of
-from stepper.commands.preferences import preferences
+from stepper.sitting.own_cues import add_own_cues
+from stepper.sitting.preferences import read_preferences
+from stepper.sitting.project_file import load
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -26,7 +26,8 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     plan = loaded.plan
-    with_cues_of(loaded, preferences())  # what stands for one thing here and for another there is a problem
+    # What stands for one thing here and for another in her settings is a problem.
+    add_own_cues(loaded, read_preferences())
     for caution in plan.warnings:
         print(f"{args.file}:{caution.line}:1: note: {caution.text}")
     stitches = sum(round_.progress for round_ in plan.rounds)

@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
-from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
@@ -19,10 +18,11 @@ from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compa
 from stepper.report.colour_picture import draw_colours
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.screen.ansi import ansi
-from stepper.screen.fitness import fitness
-from stepper.screen.panels import panel, side_by_side
+from stepper.screen.fitness import assess_terminal
+from stepper.screen.panels import panel, put_side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.yarns import yarns_of
+from stepper.sitting.project_file import load
 
 PIPED_COLUMNS = 92
 """Columns written where the output goes to no terminal."""
@@ -71,7 +71,7 @@ def _lines(found: Colours) -> Iterator[str]:
         yield why
         return
     # Not `showing.terminal_fitness`: that loads the whole screen.
-    depth = fitness(
+    depth = assess_terminal(
         os.environ,
         is_terminal=sys.stdout.isatty(),
         encoding=sys.stdout.encoding or "",
@@ -106,7 +106,7 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquar
             panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
             for name, shade in list_views(found)
         ]
-        for line in side_by_side(panels, columns):
+        for line in put_side_by_side(panels, columns):
             yield ansi(line, depth)
         yield ""
 

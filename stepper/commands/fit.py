@@ -8,7 +8,6 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from stepper.commands.loading import Sized, load_sizes
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
@@ -17,6 +16,7 @@ from stepper.report.fit_report import FitReport, fit_document, report_fit
 from stepper.report.fit_table import ROWS, Present, table_lines
 from stepper.report.ranking import find_nearest, find_present
 from stepper.report.yoke_picture import draw_yoke_of
+from stepper.sitting.project_file import Sized, load_sizes
 
 REFUSED = 3
 """How many blends that cannot be knitted are told with their reason, unless all are asked for."""

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import os
 import sys
 from collections.abc import Sequence
-from types import ModuleType
 
+from stepper.commands.command import Command
 from stepper.errors import StepperError
 
 COMMANDS: dict[str, str] = {
@@ -34,7 +33,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line.
 
     Args:
-        argv: The words after the program's name; those of the process where nothing is given.
+        argv: The words after the program's name; those of the process if None.
 
     Returns:
         Exit code: 0 fine, 1 problems in the project file, 2 wrong command line, 3 our bug, 4 the
@@ -47,7 +46,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         parser.print_help()
         return 2
     try:
-        code: int = module.run(args)
+        code = module.run(args)
         sys.stdout.flush()
         return code
     except StepperError as error:
@@ -65,7 +64,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         return report()
 
 
-def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, ModuleType | None]:
+def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, Command | None]:
     """Build the parser; only the module of the command that is called is loaded."""
     parser = argparse.ArgumentParser(
         prog="stepper",
@@ -74,13 +73,67 @@ def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, ModuleType | Non
     parser.add_argument("--version", action="version", version=_version())
     called = next((word for word in words if not word.startswith("-")), "")
     commands = parser.add_subparsers(metavar="COMMAND")
-    module: ModuleType | None = None
+    module: Command | None = None
     for name, summary in COMMANDS.items():
         inner = commands.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
         if name == called:
-            module = importlib.import_module(f"stepper.commands.{name}")
+            module = _load(name)
             module.add_arguments(inner)
     return parser, module
+
+
+def _load(name: str) -> Command:
+    """Load the module of a command, and with it only what that command needs."""
+    match name:
+        case "knit":
+            from stepper.commands import knit
+
+            return knit
+        case "start":
+            from stepper.commands import start
+
+            return start
+        case "wording":
+            from stepper.commands import wording
+
+            return wording
+        case "check":
+            from stepper.commands import check
+
+            return check
+        case "plan":
+            from stepper.commands import plan
+
+            return plan
+        case "fit":
+            from stepper.commands import fit
+
+            return fit
+        case "yarn":
+            from stepper.commands import yarn
+
+            return yarn
+        case "colours":
+            from stepper.commands import colours
+
+            return colours
+        case "notes":
+            from stepper.commands import notes
+
+            return notes
+        case "spread":
+            from stepper.commands import spread
+
+            return spread
+        case "voice":
+            from stepper.commands import voice
+
+            return voice
+        case "where":
+            from stepper.commands import where
+
+            return where
+    raise AssertionError(f"{name} is in the table and has no module here.")
 
 
 def _version() -> str:

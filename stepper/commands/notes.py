@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import argparse
 from contextlib import ExitStack
-from datetime import datetime
 from pathlib import Path
 
-from stepper.commands.keeping import journal_to_read, kept_events, take_up
-from stepper.commands.loading import load
 from stepper.report.notes import write_notes
+from stepper.sitting.clock import now
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import open_to_read, read_events, take_up
 from stepper.store.location import journal_path
 
 
@@ -28,13 +28,12 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the journal cannot be read.
     """
     loaded = load(args.file)
-    now = datetime.now().astimezone().isoformat(timespec="seconds")
     with ExitStack() as stack:
-        journal = journal_to_read(journal_path(loaded.path))
+        journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
             stack.enter_context(journal)
-        events = kept_events(journal) if journal is not None else []
-        taken_up = take_up(loaded, journal, now)
+        events = read_events(journal) if journal is not None else []
+        taken_up = take_up(loaded, journal, now())
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan
     for line in write_notes(loaded.project, plan, events):
         print(line)

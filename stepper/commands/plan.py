@@ -7,13 +7,13 @@ import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
-from stepper.commands.loading import Loaded, load
 from stepper.errors import SurroundingsError
 from stepper.language.phrasing import spoken
 from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
+from stepper.sitting.project_file import Loaded, load
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -41,7 +41,7 @@ def run(args: argparse.Namespace) -> int:
         return 0
     plan = loaded.plan
     if args.json:
-        document = plan_document(plan, spoken=spoken_once(plan))
+        document = plan_document(plan, spoken=speak_once(plan))
         print(json.dumps(document, ensure_ascii=False))
         return 0
     for line in plan_lines(plan):
@@ -56,10 +56,10 @@ def write_page_file(loaded: Loaded, target: Path) -> None:
         SurroundingsError: The journal cannot be read or the page not be written.
     """
     # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
-    from stepper.commands.yarn import rows_of
+    from stepper.commands.yarn import list_rows
     from stepper.report.page import write_page
 
-    plan, yarns = rows_of(loaded)
+    plan, yarns = list_rows(loaded)
     beside = target.with_name(target.name + "-new")
     try:
         beside.write_text(write_page(plan, loaded.project, yarns), encoding="utf-8")
@@ -69,8 +69,8 @@ def write_page_file(loaded: Loaded, target: Path) -> None:
         raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
 
 
-def spoken_once(plan: Plan) -> Callable[[Round], str]:
-    """Give what says a round of the plan, working it out once for rounds that are alike: most are."""
+def speak_once(plan: Plan) -> Callable[[Round], str]:
+    """Return what says a round of the plan, working it out once for rounds that are alike: most are."""
     known: dict[tuple[object, ...], str] = {}
 
     def say(round_: Round) -> str:

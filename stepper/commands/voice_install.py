@@ -10,11 +10,11 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from stepper.commands.model_folders import models_folder
 from stepper.ears.archive import unpack
 from stepper.ears.download import checksum, fetch, is_address
 from stepper.ears.vosk_model import try_to_load, why_no_model
 from stepper.errors import SurroundingsError
+from stepper.sitting.user_folders import models_folder
 
 _DEEPEST = 2
 # An archive may hold its model in a folder of its own, and that in another.
@@ -53,7 +53,7 @@ def install(
 
     Args:
         source: A folder, a zip archive or an address.
-        models: Where models lie; made where it is missing.
+        models: Where models lie; made if missing.
         sha256: The checksum that the archive must have.
         replace: Take the place of a model of the same name.
         check: Raises a SurroundingsError where the model does not load.

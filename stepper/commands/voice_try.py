@@ -3,24 +3,23 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from stepper.commands.hearing import recogniser_for
-from stepper.commands.preferences import Preferences, preferences
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
 from stepper.language.understand import normal
+from stepper.sitting.preferences import Preferences, read_preferences
+from stepper.sitting.recognisers import load_recogniser
 
 if TYPE_CHECKING:
     from stepper.ears.moonshine import MoonshineRecogniser
 
 SECONDS = 6.0
-"""How long it records where nothing else is asked for. Unit: s."""
+"""How long it records unless asked otherwise. Unit: s."""
 _SHOWN = 5
 
 
@@ -47,15 +46,15 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         SurroundingsError: There is no microphone, the recording cannot be heard, or no recogniser is there.
     """
-    mine = preferences()
+    mine = read_preferences()
     for remark in mine.remarks:
         print(remark)
     is_addressed = args.film or mine.hearing.address
     microphone = _microphone(args, mine)
     try:
-        recogniser = recogniser_for(None, mine, lambda: is_addressed)
+        recogniser = load_recogniser(None, mine, lambda: is_addressed)
         try:
-            for line in warnings(recogniser, mine):
+            for line in list_warnings(recogniser, mine):
                 print(line)
             if args.hear is None:
                 print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
@@ -68,7 +67,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
+def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
     """Say which of her own wordings will be hard to hear.
 
     Args:
@@ -81,8 +80,9 @@ def warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
             yield f'"{wording}" is a single word, which is easily heard where nobody said it.'
         if "{" in mine.wordings[wording]:
             yield f'"{wording}" stands for a cue with a number or a name, which it has no place for.'
-    moonshine = importlib.import_module("stepper.ears.moonshine")
-    if isinstance(recogniser, moonshine.MoonshineRecogniser):
+    from stepper.ears.moonshine import MoonshineRecogniser
+
+    if isinstance(recogniser, MoonshineRecogniser):
         for phrase in recogniser.unspeakable:
             yield f'"{own.get(phrase, phrase)}" has no sound, so it is never heard.'
         for one, other, distance in recogniser.alike():
@@ -118,8 +118,9 @@ class Telling:
         self.taken = bool(heard and heard.text)
         taken = f'taken for "{heard.text}"' if heard and heard.text else "taken for no cue"
         self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
-        moonshine = importlib.import_module("stepper.ears.moonshine")
-        if isinstance(self._recogniser, moonshine.MoonshineRecogniser):
+        from stepper.ears.moonshine import MoonshineRecogniser
+
+        if isinstance(self._recogniser, MoonshineRecogniser):
             for line in _distances(self._recogniser, segment, self._everything):
                 self._tell(line)
         return heard
@@ -137,8 +138,9 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
         recogniser: What makes words of it.
         tell: Takes a line when nobody spoke, and when a cue is left alone for what was around it.
     """
-    ears = importlib.import_module("stepper.ears.listen")
-    for heard in ears.listen(microphone, recogniser, ears.load_speech_detector()):
+    from stepper.ears.listen import listen, load_speech_detector
+
+    for heard in listen(microphone, recogniser, load_speech_detector()):
         if recogniser.taken and not heard.text:
             tell("   Left alone: somebody as loud was talking until just before.")
     if not recogniser.count:
@@ -161,16 +163,16 @@ def _distances(recogniser: MoonshineRecogniser, sound: bytes, everything: bool) 
 
 
 def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
-    microphone: Microphone
     if args.hear is not None:
-        microphone = importlib.import_module("stepper.devices.wav_microphone").WavMicrophone(args.hear)
-    else:
-        live = importlib.import_module("stepper.devices.live_microphone")
-        try:
-            microphone = live.LiveMicrophone(mine.hearing.device)
-        except NoInputError as reason:
-            raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
-    return microphone
+        from stepper.devices.wav_microphone import WavMicrophone
+
+        return WavMicrophone(args.hear)
+    from stepper.devices.live_microphone import LiveMicrophone
+
+    try:
+        return LiveMicrophone(mine.hearing.device)
+    except NoInputError as reason:
+        raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
 
 
 def _say(line: str) -> None:

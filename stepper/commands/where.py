@@ -12,12 +12,9 @@ import re
 from collections.abc import Iterator
 from contextlib import ExitStack
 from dataclasses import asdict, replace
-from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.keeping import journal_to_read, take_up
-from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.places import on_day
 from stepper.language.telling import told
@@ -28,6 +25,9 @@ from stepper.session.machine import Session
 from stepper.session.outlook import outlook
 from stepper.session.respond import respond
 from stepper.session.standing import standing_of
+from stepper.sitting.clock import now
+from stepper.sitting.project_file import load
+from stepper.sitting.session_journal import open_to_read, take_up
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")
@@ -57,30 +57,30 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or its journal cannot be read; in a folder that is told in a line. The
             folder itself cannot be read.
     """
-    now = datetime.now().astimezone().isoformat(timespec="seconds")
+    at = now()
     if args.path.is_dir():
-        return _folder(args.path, now, as_json=args.json)
-    garment, session, changed = _garment(args.path, now)
+        return _folder(args.path, at, as_json=args.json)
+    garment, session, changed = _garment(args.path, at)
     if args.json:
         print(json.dumps(_document(garment), ensure_ascii=False, indent=2))
         return 0
-    for line in _lines(session, garment, now, changed=changed):
+    for line in _lines(session, garment, at, changed=changed):
         print(line)
     return 0
 
 
-def _garment(path: Path, now: str) -> tuple[Garment, Session, bool]:
+def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
     """Find out where a garment stands, without writing anything."""
     loaded = load(path)
     with ExitStack() as stack:
-        journal = journal_to_read(journal_path(loaded.path))
+        journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
             stack.enter_context(journal)
-        taken = take_up(loaded, journal, now)
+        taken = take_up(loaded, journal, at)
     session = taken.session
     if taken.changed is not None:
         session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
-    standing, ahead = standing_of(session.plan, session.state), outlook(session.plan, session.state, now)
+    standing, ahead = standing_of(session.plan, session.state), outlook(session.plan, session.state, at)
     garment = Garment(file=path.name, standing=standing, outlook=ahead, begun=session.state.seq > 0)
     return garment, session, taken.changed is not None
 
@@ -89,15 +89,15 @@ def _document(garment: Garment) -> dict[str, Any]:
     return {**asdict(garment.standing), **outlook_fields(garment.outlook)}
 
 
-def _lines(session: Session, garment: Garment, now: str, *, changed: bool) -> Iterator[str]:
-    """Give the answer in words, the same as in a sitting."""
+def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Iterator[str]:
+    """Yield the answer in words, the same as in a sitting."""
     standing, plan = garment.standing, session.plan
     yield f"{standing.title}."
     if not garment.begun:
         yield "Nothing is knitted yet."
     # Nobody comes back from a silence here, so the place is not said twice; and nobody answers a question.
     state = replace(session.state, last_cue_at="", question=None)
-    for cue in (Where(at=now), HowFar(at=now)):
+    for cue in (Where(at=at), HowFar(at=at)):
         for effect in respond(plan, state, cue, (), state):
             yield told(effect, plan)
     if standing.last_cue_at is not None:
@@ -106,7 +106,7 @@ def _lines(session: Session, garment: Garment, now: str, *, changed: bool) -> It
         yield "The pattern has changed since then; the next sitting says how."
 
 
-def _folder(folder: Path, now: str, *, as_json: bool) -> int:
+def _folder(folder: Path, at: str, *, as_json: bool) -> int:
     """List every garment of a folder; what cannot be read is told in a line and keeps nothing back."""
     garments: list[Garment] = []
     problems: list[tuple[str, str]] = []
@@ -118,7 +118,7 @@ def _folder(folder: Path, now: str, *, as_json: bool) -> int:
         if path.name == LEFTOVERS or not path.is_file():
             continue
         try:
-            garments.append(_garment(path, now)[0])
+            garments.append(_garment(path, at)[0])
         except StepperError as error:
             problems.append((path.name, _in_a_line(str(error), path)))
     if as_json:

@@ -3,15 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import json
 from contextlib import ExitStack
 from dataclasses import asdict
-from datetime import datetime
 from pathlib import Path
-from typing import Any
 
-from stepper.commands.loading import Loaded, load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
@@ -28,6 +24,8 @@ from stepper.report.leftovers import (
 )
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
+from stepper.sitting.clock import now
+from stepper.sitting.project_file import Loaded, load
 from stepper.store.location import journal_path
 from stepper.store.reader import there_is_one
 
@@ -51,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file, the journal or the leftovers cannot be read or written.
     """
     loaded = load(args.file)
-    plan, rows = rows_of(loaded)
+    plan, rows = list_rows(loaded)
     beside = loaded.path.resolve().with_name(FILE_NAME)
     entries = _leftovers(beside)
     remnants = {
@@ -72,8 +70,8 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
-    """Give the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
+def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
+    """Return the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
 
     Raises:
         SurroundingsError: The journal cannot be read.
@@ -82,16 +80,19 @@ def rows_of(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     path = journal_path(loaded.path)
     if not there_is_one(path):
         return loaded.plan, list_yarns(loaded.plan, colours)
-    # The session is loaded only where there is something knitted to take up.
-    keeping: Any = importlib.import_module("stepper.commands.keeping")
+    # The session is loaded only if something was knitted.
+    from stepper.sitting.session_journal import open_to_read, read_events, take_up
+
     with ExitStack() as stack:
-        journal = keeping.journal_to_read(path)
+        journal = open_to_read(path)
+        if journal is None:  # it has gone this very moment
+            return loaded.plan, list_yarns(loaded.plan, colours)
         stack.enter_context(journal)
-        taken = keeping.take_up(loaded, journal, datetime.now().astimezone().isoformat(timespec="seconds"))
-        events = keeping.kept_events(journal)
+        taken = take_up(loaded, journal, now())
+        events = read_events(journal)
     if taken.changed is not None:
         taken.session.adopt(taken.changed)  # in memory alone
-    plan: Plan = taken.session.plan
+    plan = taken.session.plan
     return plan, list_yarns(plan, colours, events)
 
 

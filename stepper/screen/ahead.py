@@ -10,7 +10,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, titled
+from stepper.screen.rows import Row, Span, add_title
 from stepper.session.checking import pace_of
 from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
@@ -28,11 +28,11 @@ class NextShaping:
     stitches: int
     """Stitches to work before it. Unit: stitches."""
     rounds: int
-    """Rounds to it: 0 where it is in the one in hand."""
+    """Rounds to it: 0 if it is in the one in hand."""
 
 
-def next_shaping(course: Course, state: State) -> NextShaping | None:
-    """Find the increase or decrease that comes next; nothing where none follows."""
+def find_next_shaping(course: Course, state: State) -> NextShaping | None:
+    """Return the increase or decrease that comes next; None if none follows."""
     place = state.place
     if place.index >= len(course.rounds):
         return None
@@ -60,8 +60,8 @@ def _change(round_: Round, number: int) -> str:
     return str(Kind.INCREASE.value)
 
 
-def facts(course: Course, state: State) -> list[Row]:
-    """Tell what is ahead, the nearest things first."""
+def list_facts(course: Course, state: State) -> list[Row]:
+    """Return rows that say what is ahead, the nearest things first."""
     if state.place.index >= len(course.rounds):
         return []
     found = [_count(course, state), _shaping(course, state), _needle(course, state), _yarn(course, state)]
@@ -70,25 +70,25 @@ def facts(course: Course, state: State) -> list[Row]:
 
 def _count(course: Course, state: State) -> Row | None:
     if state.knitting.asking is Asking.NEVER:
-        return titled("Counts", "none asked for")
+        return add_title("Counts", "none asked for")
     at = bisect_left(course.counted, state.place.index)
     if at == len(course.counted):
         return None
     round_ = course.rounds[course.counted[at]]
     assert round_.checkpoint is not None
-    return titled("Count", f"{round_.checkpoint.expect} {_after(round_, state.place.index)}")
+    return add_title("Count", f"{round_.checkpoint.expect} {_after(round_, state.place.index)}")
 
 
 def _shaping(course: Course, state: State) -> Row | None:
-    change = next_shaping(course, state)
+    change = find_next_shaping(course, state)
     if change is None:
         return None
     stitches = plural(change.stitches, "stitch", "stitches")
     if not change.rounds:
-        return titled(f"Next {change.word}", f"in {stitches}" if change.stitches else "now")
+        return add_title(f"Next {change.word}", f"in {stitches}" if change.stitches else "now")
     # Nobody counts thousands of stitches ahead.
     exact = f", {stitches}" if change.stitches <= MOST_STITCHES_AHEAD else ""
-    return titled(f"Next {change.word}", _in(change.rounds) + exact)
+    return add_title(f"Next {change.word}", _in(change.rounds) + exact)
 
 
 def _needle(course: Course, state: State) -> Row | None:
@@ -96,12 +96,12 @@ def _needle(course: Course, state: State) -> Row | None:
     here = course.rounds[place.index].needle_mm
     for round_ in course.rounds[place.index + 1 :]:
         if round_.needle_mm is not None and round_.needle_mm != here:
-            return titled("Needle", f"{round_.needle_mm:g} mm {_in(round_.index - place.index)}")
+            return add_title("Needle", f"{round_.needle_mm:g} mm {_in(round_.index - place.index)}")
     return None
 
 
 def _yarn(course: Course, state: State) -> Row | None:
-    """Tell which yarns come and go at the next change."""
+    """Return words for the yarns that come and go at the next change."""
     place = state.place
     here = set(course.yarns[place.index])
     for index in range(place.index + 1, len(course.rounds)):
@@ -113,7 +113,7 @@ def _yarn(course: Course, state: State) -> Row | None:
         goes = [names.get(key, key) for key in here if key not in there]
         joins = "joins" if len(comes) == 1 else "join"
         change = f"{' and '.join(comes)} {joins}" if comes else f"without {' and '.join(sorted(goes))}"
-        return titled("Yarn", f"{change} {_in(index - place.index)}")
+        return add_title("Yarn", f"{change} {_in(index - place.index)}")
     return None
 
 
@@ -128,8 +128,8 @@ def _in(rounds: int) -> str:
     return "next round" if rounds == 1 else f"in {rounds} rounds"
 
 
-def progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:
-    """Tell how much of section and garment is done, and how long the rest should take.
+def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:
+    """Return rows that say how much of section and garment is done, and how long the rest should take.
 
     Args:
         course: What is knitted.
@@ -153,7 +153,7 @@ def _done(name: str, done: int, of: int, pace: Pace, bar: int, blocks: bool) -> 
     full, empty = ("█", "░") if blocks else ("#", ".")
     filled = int(share * bar)
     time = f", {duration(pace.seconds_for(of - done))} left" if done < of else ""
-    label = titled(name, f"{int(share * 100)} %{time}")
+    label = add_title(name, f"{int(share * 100)} %{time}")
     return (*label, Span(f" {full * filled}{empty * (bar - filled)}")) if bar else label
 
 

@@ -9,7 +9,7 @@ from typing import Final
 
 from stepper.craft.colour import Rgb
 from stepper.screen.rows import Row
-from stepper.screen.style import INDEXED, SIXTEEN, Depth, Paint, as_shown
+from stepper.screen.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
 
 _RESET: Final = "\x1b[0m"
 # The names of the sixteen colours in the order of their numbers, eight plain and eight bright.
@@ -46,7 +46,7 @@ def _code(colour: Rgb, depth: Depth, *, ground: bool) -> str:
     head = 48 if ground else 38
     if depth is Depth.TRUE:
         return f"{head};2;{colour.red};{colour.green};{colour.blue}"
-    shown = as_shown(colour, depth)
+    shown = match_colour(colour, depth)
     if depth is Depth.INDEXED:
         return f"{head};5;{16 + INDEXED.index(shown)}"
     number = _NAMES.index(SIXTEEN[shown])

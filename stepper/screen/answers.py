@@ -11,7 +11,7 @@ from stepper.session.machine import Session
 from stepper.session.respond import step_at
 
 
-def answers_of(lines: Sequence[str], session: Session) -> tuple[str, ...]:
+def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
     """Leave out the lines that only say the step in hand.
 
     Args:
@@ -23,7 +23,7 @@ def answers_of(lines: Sequence[str], session: Session) -> tuple[str, ...]:
     return tuple(line for line in lines if line not in steps)
 
 
-def what_came(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:
+def describe_result(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:
     """Say what words did, or that they did nothing.
 
     Args:

@@ -15,17 +15,17 @@ from threading import Lock, Timer
 from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
-from stepper.screen.answers import answers_of, what_came
+from stepper.screen.answers import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
-from stepper.screen.face import FADES_S, Asked, Face, faded, pasted, press, turned
-from stepper.screen.happenings import Happening, happenings, way_back
-from stepper.screen.journal_page import chosen_of
+from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.event_log import LogEntry, find_way_back, list_entries
+from stepper.screen.journal_page import find_marked
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.scene import Scene
-from stepper.screen.seams import Sitting, Surroundings
-from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
+from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade, paste_text, press_key, turn_to
 from stepper.session.cues import Cue, Enough, View
 
 if TYPE_CHECKING:
@@ -41,17 +41,17 @@ _GONE = frozenset((errno.EIO, errno.EPIPE, errno.EBADF, errno.ENXIO))
 class Screen:
     """The full screen of a sitting."""
 
-    def __init__(self, surroundings: Surroundings) -> None:
+    def __init__(self, surroundings: ScreenSetup) -> None:
         """Make ready; nothing is drawn before `run`."""
         self._around = surroundings
-        self._face = Face()
+        self._ui = UIState()
         self._lines: list[str] = []
         self._told: tuple[str, ...] = ()
         self._heard: HeardWords | None = None
         self._why_no_voice = surroundings.why_no_voice
         self._why_no_ears = surroundings.why_no_ears
         self._course: Course | None = None
-        self._history: tuple[int, tuple[Happening, ...]] = (-1, ())
+        self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
         self._sitting: Sitting | None = None
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
@@ -75,7 +75,7 @@ class Screen:
     def turn(self, view: View) -> None:
         """Turn to something; on the thread that works off the cues."""
         self._turned = True
-        self._face = turned(self._face, PAGES[view])
+        self._ui = turn_to(self._ui, PAGES[view])
 
     def show(self, line: str) -> None:
         """Take a line the session tells; on the thread that works off the cues."""
@@ -85,8 +85,8 @@ class Screen:
         """Take words from the ears."""
         self._hand_over(lambda: self._words(text, by_ear=True))
 
-    def later(self, seconds: float, cue: Cue) -> None:
-        """Give a cue to the session after a while."""
+    def schedule(self, seconds: float, cue: Cue) -> None:
+        """Offer a cue to the session after a while."""
 
         def due() -> None:
             self._hand_over(lambda: self._beat(cue))
@@ -95,15 +95,15 @@ class Screen:
         timer.daemon = True
         timer.start()
 
-    def ears_end(self, why: str) -> None:
-        """Take it that nothing is heard any more, and why; empty where something is heard again."""
+    def report_ears(self, why: str) -> None:
+        """Take why nothing is heard any more; empty if something is heard again."""
 
         def end() -> None:
             self._why_no_ears = why
 
         self._hand_over(end)
 
-    def remark(self, sentence: str) -> None:
+    def report_voice(self, sentence: str) -> None:
         """Take a sentence about the voice: why it has stopped."""
 
         def tell() -> None:
@@ -134,8 +134,8 @@ class Screen:
 
         Args:
             sitting: What works off the cues; already begun.
-            source: Where keys come from; the terminal where nothing is given.
-            target: Where it is drawn; the terminal where nothing is given.
+            source: Where keys come from; the terminal if None.
+            target: Where it is drawn; the terminal if None.
 
         Raises:
             KeyboardInterrupt: She left at once.
@@ -159,7 +159,7 @@ class Screen:
 
     def _take_up(self, sitting: Sitting) -> None:
         self._sitting = sitting
-        self._told = answers_of(self._lines, sitting.session)
+        self._told = pick_answers(self._lines, sitting.session)
 
     async def _until_over(self, app: Application[None]) -> None:
         loop = asyncio.get_running_loop()
@@ -179,7 +179,7 @@ class Screen:
             undo()
 
     def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
-        """Give what is to be drawn at a size."""
+        """Return what is to be drawn at a size."""
         depth, blocks = self._around.depth, self._around.blocks
         return self.scene(), Terminal(columns=columns, rows=rows, depth=depth, blocks=blocks)
 
@@ -187,15 +187,15 @@ class Screen:
         """Put together what there is to show."""
         assert self._sitting is not None
         session = self._sitting.session
-        face = faded(self._face, self._around.clock())
+        ui = fade(self._ui, self._around.clock())
         return Scene(
             course=self._course_of(session.plan),
             state=session.state,
-            face=face,
+            ui=ui,
             yarns=self._around.yarns,
-            senses=self._senses(asleep=session.state.asleep),
+            devices=self._devices(asleep=session.state.asleep),
             told=self._told,
-            history=self._happenings() if face.page is Page.JOURNAL else (),
+            history=self._entries() if ui.page is Page.JOURNAL else (),
             own_words=self._around.own_words,
         )
 
@@ -203,41 +203,41 @@ class Screen:
         """Take a key."""
         assert self._sitting is not None
         session, now = self._sitting.session, self._around.clock()
-        pressed = press(self._face, name, now, session.plan, session.state)
-        if pressed.asked.back_to is not None:
+        pressed = press_key(self._ui, name, now, session.plan, session.state)
+        if pressed.request.back_to is not None:
             self._go_back()
-        self._face = pressed.face
-        self._carry_out(pressed.asked)
-        if self._face.digits or self._face.leaving:
+        self._ui = pressed.ui
+        self._carry_out(pressed.request)
+        if self._ui.digits or self._ui.leaving:
             self._redraw_in(FADES_S + 0.05)
 
     def paste(self, text: str) -> None:
         """Take what was pasted."""
-        self._face = pasted(self._face, text)
+        self._ui = paste_text(self._ui, text)
 
     def guarded(self, action: Callable[[], None]) -> None:
-        """Do something on behalf of a key; where it fails the screen is left and the fault told outside."""
+        """Do something on behalf of a key; if it fails, the screen is left and the fault told outside."""
         self._guarded(action)
 
     def leave(self) -> None:
         """Leave at once. What was answered is kept; there is nothing to save."""
         self._fail(KeyboardInterrupt())
 
-    def _carry_out(self, asked: Asked) -> None:
-        if asked.hush and self._around.voice is not None:
+    def _carry_out(self, request: KeyRequest) -> None:
+        if request.hush and self._around.voice is not None:
             self._around.voice.silence()
-        if asked.words:
-            self._words(asked.words, by_ear=False)
-        elif asked.cues:
+        if request.words:
+            self._words(request.words, by_ear=False)
+        elif request.cues:
             self._heard = None
-            self._work(asked.cues)
+            self._work(request.cues)
 
     def _go_back(self) -> None:
         """Go back to the journal's entry that is marked."""
         scene = self.scene()
         if scene.history:
-            entry = scene.history[chosen_of(scene)]
-            way = way_back(entry, scene.history, scene.plan, scene.state)
+            entry = scene.history[find_marked(scene)]
+            way = find_way_back(entry, scene.history, scene.plan, scene.state)
             self._heard = None
             self._work(way)
 
@@ -249,7 +249,7 @@ class Screen:
         self._sitting.offer_words(text, heard=by_ear)
         self._worked()
         session = self._sitting.session
-        did = what_came(self._lines, text, session, changed=session.state.seq != before)
+        did = describe_result(self._lines, text, session, changed=session.state.seq != before)
         did = "shown" if self._turned else did
         self._heard = HeardWords(text=text, did=did, by_ear=by_ear)
 
@@ -264,7 +264,7 @@ class Screen:
         self._worked()
 
     def _beat(self, cue: Cue) -> None:
-        """Work off what a clock sends; where that tells nothing the screen stays as it is."""
+        """Work off what a clock sends; if that tells nothing, the screen stays as it is."""
         assert self._sitting is not None
         before, self._lines = self._lines, []
         self._sitting.offer(cue)
@@ -279,7 +279,7 @@ class Screen:
         """Draw conclusions once the queue is worked off."""
         assert self._sitting is not None
         self._sitting.drain()
-        self._told = answers_of(self._lines, self._sitting.session)
+        self._told = pick_answers(self._lines, self._sitting.session)
         self._watch_voice()
         if self._sitting.closed and self._app is not None and not self._app.is_done:
             self._app.exit()
@@ -289,20 +289,20 @@ class Screen:
             self._course = course_of(plan)
         return self._course
 
-    def _happenings(self) -> tuple[Happening, ...]:
+    def _entries(self) -> tuple[LogEntry, ...]:
         assert self._sitting is not None
         session = self._sitting.session
         if self._history[0] != session.state.seq:
-            self._history = (session.state.seq, happenings(self._around.history(), session.plan))
+            self._history = (session.state.seq, list_entries(self._around.history(), session.plan))
         return self._history[1]
 
-    def _senses(self, *, asleep: bool) -> Senses:
-        ears = Ears.NONE if self._why_no_ears else Ears.CLOSED if asleep else Ears.LISTENING
+    def _devices(self, *, asleep: bool) -> DeviceStatus:
+        ears = EarsState.NONE if self._why_no_ears else EarsState.CLOSED if asleep else EarsState.LISTENING
         voice = self._around.voice
         mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
         if voice is not None and voice.speaking:  # a device that had gone may be back
             mouth = MouthState.SPEAKING
-        return Senses(
+        return DeviceStatus(
             ears=ears,
             why_no_ears=self._why_no_ears,
             mouth=mouth,
@@ -344,6 +344,6 @@ class Screen:
 
 def _import_terminal() -> Any:
     """Load what draws on a terminal, which takes a while, only when there is one to draw on."""
-    import importlib
+    from stepper.screen import terminal
 
-    return importlib.import_module("stepper.screen.terminal")
+    return terminal

@@ -69,7 +69,7 @@ LEGEND: Final = (
 
 
 def sign_of(entry: Stitch) -> str:
-    """Give the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
+    """Return the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
     if entry.code in _SIGNS:
         return _SIGNS[entry.code]
     if entry.kind is Kind.INCREASE:
@@ -96,12 +96,12 @@ def squares(round_: Round) -> tuple[Square, ...]:
 @lru_cache(maxsize=128)
 def _squares(runs: tuple[Run, ...], turned: bool) -> tuple[Square, ...]:
     """Draw some runs; the rounds in sight are drawn with every key."""
-    drawn: list[Square] = []
+    found: list[Square] = []
     for run in runs:
         entry = stitch(run.stitch)
         if entry.progress:
-            drawn += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)
-    return tuple(reversed(drawn)) if turned else tuple(drawn)
+            found += [_square(entry.code, run.yarn, turned)] * (entry.progress * run.times)
+    return tuple(reversed(found)) if turned else tuple(found)
 
 
 @lru_cache(maxsize=1024)
@@ -112,11 +112,11 @@ def _square(code: str, yarn: str, turned: bool) -> Square:
 
 
 def is_turned(round_: Round) -> bool:
-    """Tell whether a row is worked from left to right on the chart."""
+    """Return whether a row is worked from left to right on the chart."""
     return round_.flat and round_.side == "WS"
 
 
-def drawn(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
+def draw_square(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
     """Show a square.
 
     Args:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from stepper.language.places import sentence_case
-from stepper.screen.cells import drawn, is_turned, squares
+from stepper.screen.cells import draw_square, is_turned, squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, apart, joined, row
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, join, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Terminal
 
@@ -23,11 +23,11 @@ def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
 def middle_of(course: Course, index: int, down: int) -> int:
-    """Give the round in the middle of the page: the one in hand, moved; within the garment."""
+    """Return the round in the middle of the page: the one in hand, moved; within the garment."""
     last = len(course.rounds) - 1
     return max(0, min(last, min(index, last) - down))
 
@@ -37,27 +37,27 @@ def _square(terminal: Terminal) -> int:
 
 
 def _first_stitch(scene: Scene, terminal: Terminal) -> int:
-    """Give the stitch at the right edge: a little before the place, moved; never off the chart."""
+    """Return the stitch at the right edge: a little before the place, moved; never off the chart."""
     course, place = scene.course, scene.state.place
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
-    index = middle_of(course, place.index, scene.face.down)
+    index = middle_of(course, place.index, scene.ui.down)
     widest = max(1, course.stitches_in(index))
     start = place.stitch - width // 6 if place.index == index else 0
-    return max(0, min(start + scene.face.along, widest - width))
+    return max(0, min(start + scene.ui.along, widest - width))
 
 
 def _head(scene: Scene, terminal: Terminal) -> Row:
     course = scene.course
     if not course.rounds:
         return row(" Nothing to knit", BOLD)
-    index = middle_of(course, scene.state.place.index, scene.face.down)
+    index = middle_of(course, scene.state.place.index, scene.ui.down)
     here = course.rounds[index]
     name = sentence_case(here.section) + (f", chart {here.chart}" if here.chart else "")
     first = _first_stitch(scene, terminal)
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
     total = course.stitches_in(index)
     last = min(total, first + width)
-    return apart(
+    return put_apart(
         (Span(f" {name}", BOLD),),
         row(f"{last} to {first + 1} of {total} sts "),
         terminal.columns,
@@ -68,7 +68,7 @@ def _rounds(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
     course = scene.course
     if not course.rounds:
         return []
-    index = middle_of(course, scene.state.place.index, scene.face.down)
+    index = middle_of(course, scene.state.place.index, scene.ui.down)
     top = max(0, min(len(course.rounds) - 1, index + room // 2))
     bottom = max(0, top - room + 1)
     first = _first_stitch(scene, terminal)
@@ -83,7 +83,7 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     shown = squares(round_)[first : first + width]
     total, here = course.stitches_in(index), index == place.index
     looks = {
-        (each, done): drawn(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
+        (each, done): draw_square(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
         for each in set(shown)
         for done in (True, False)
     }
@@ -95,4 +95,4 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     done_mark = ("✓" if terminal.blocks else "=") if index < place.index else pointer
     label = Span(f"{round_.number:>4}{done_mark}", BOLD if here else PLAIN)
     missing = (width - len(shown)) * square
-    return (Span(" " * missing), *joined(reversed(cells)), Span(" "), label)
+    return (Span(" " * missing), *join(reversed(cells)), Span(" "), label)

@@ -47,7 +47,7 @@ class Presses:
 
 
 def judge(presses: Presses, key: str, at_s: float) -> tuple[PressVerdict, Presses]:
-    """Tell whether a press counts.
+    """Return whether a press counts, with what is remembered for the next.
 
     Args:
         presses: What was pressed before.

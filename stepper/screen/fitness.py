@@ -27,8 +27,10 @@ class Fitness:
     """Whether it has signs beyond ASCII."""
 
 
-def fitness(environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool) -> Fitness:
-    """Tell what a terminal can do.
+def assess_terminal(
+    environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool
+) -> Fitness:
+    """Return what a terminal can do.
 
     Args:
         environ: The process's environment.

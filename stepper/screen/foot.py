@@ -5,11 +5,11 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.face import number_cue
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import Row, Span, clean, width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, badge
+from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import SectionCount, Ten
 
 _ASKS: Final = MappingProxyType(
@@ -33,15 +33,15 @@ _HINTS: Final = MappingProxyType(
 
 def foot(scene: Scene, terminal: Terminal) -> Row:
     """Draw the foot."""
-    face = scene.face
-    if face.entry is not None:
+    ui = scene.ui
+    if ui.entry is not None:
         return _line(scene, terminal)
-    if face.digits:
+    if ui.digits:
         return _number(scene, terminal)
-    if face.leaving:
+    if ui.leaving:
         mark = Span(" q again stops for tonight ", badge(Badge.ASKS, terminal.depth))
         return (Span(" "), mark, Span(" any other key goes on"))
-    return _hints(_HINTS[face.page], terminal.columns)
+    return _hints(_HINTS[ui.page], terminal.columns)
 
 
 def _hints(hints: tuple[str, ...], columns: int) -> Row:
@@ -60,8 +60,8 @@ def _hints(hints: tuple[str, ...], columns: int) -> Row:
 
 def _number(scene: Scene, terminal: Terminal) -> Row:
     """Show the figures and what each key would make of them."""
-    cue = number_cue(scene.plan, scene.state, int(scene.face.digits))
-    spans = [Span(" "), Span(f" {scene.face.digits} ", badge(Badge.ASKS, terminal.depth))]
+    cue = pick_number_cue(scene.plan, scene.state, int(scene.ui.digits))
+    spans = [Span(" "), Span(f" {scene.ui.digits} ", badge(Badge.ASKS, terminal.depth))]
     for row in NUMBER_KEYS:
         says = row.says
         if row.key == "enter":
@@ -72,20 +72,20 @@ def _number(scene: Scene, terminal: Terminal) -> Row:
 
 
 def _line(scene: Scene, terminal: Terminal) -> Row:
-    """Show the words being typed; where they are longer than the row, their end."""
-    face = scene.face
-    assert face.entry is not None
-    asks = _ASKS[face.entry]
-    if face.entry is TypedEntry.WEIGHT:
+    """Show the words being typed; if they are longer than the row, their end."""
+    ui = scene.ui
+    assert ui.entry is not None
+    asks = _ASKS[ui.entry]
+    if ui.entry is TypedEntry.WEIGHT:
         names = tuple(scene.plan.yarns.values())
-        name = clean(names[face.yarn % len(names)]) if names else "yarn"
+        name = clean(names[ui.yarn % len(names)]) if names else "yarn"
         asks = f"{name} {asks}"
     mark = Span(f" {asks} ", badge(Badge.ASKS, terminal.depth))
-    unit = {TypedEntry.LENGTH: scene.plan.units, TypedEntry.WEIGHT: "g"}.get(face.entry, "")
+    unit = {TypedEntry.LENGTH: scene.plan.units, TypedEntry.WEIGHT: "g"}.get(ui.entry, "")
     help_ = "  enter keeps it, esc leaves it"
-    if face.entry is TypedEntry.WEIGHT and len(scene.plan.yarns) > 1:
+    if ui.entry is TypedEntry.WEIGHT and len(scene.plan.yarns) > 1:
         help_ = "  tab another yarn, enter keeps it"
-    text = clean(face.text)
+    text = clean(ui.text)
     room = terminal.columns - width(mark.text) - 4 - width(unit)
     while width(text) > room and text:
         text = text[1:]

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.foot import foot
-from stepper.screen.happenings import Happening, way_back
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, row, shortened
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, row, shorten
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, badge
 from stepper.session.cues import Redo, Undo
@@ -16,7 +16,7 @@ from stepper.session.cues import Redo, Undo
 def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     history = scene.history
-    chosen = chosen_of(scene)
+    chosen = find_marked(scene)
     room = max(1, terminal.rows - 4)
     first = max(0, min(chosen - room // 2, len(history) - room))
     lines: list[Row] = []
@@ -31,27 +31,27 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=3, rows=[row(f" {_what_enter_does(scene, chosen)}", BOLD)]),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
-def chosen_of(scene: Scene) -> int:
-    """Give the entry that is marked, by its place in the history, from 0. The latest where none is."""
-    return max(0, min(scene.face.down, len(scene.history) - 1))
+def find_marked(scene: Scene) -> int:
+    """Return the entry that is marked, by its place in the history, from 0. The latest if none is."""
+    return max(0, min(scene.ui.down, len(scene.history) - 1))
 
 
-def _counted(history: Sequence[Happening], chosen: int) -> str:
+def _counted(history: Sequence[LogEntry], chosen: int) -> str:
     return f"{chosen + 1} of {len(history)}, the latest first" if history else ""
 
 
-def _line(history: Sequence[Happening], number: int, chosen: int, terminal: Terminal) -> Row:
-    """Write an entry: the date where it is another than above, the time, what was done, whether it stands."""
+def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
+    """Write an entry: the date if it differs from that above, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
     day = entry.day if new_day or number == chosen else ""
     mark = "▸" if terminal.blocks else ">"
     lead = f"{mark if number == chosen else ' '}{day:>7} {entry.clock:>5}  "
     back = "" if entry.stands else "  (taken back)"
-    text = shortened(entry.what, terminal.columns - len(lead) - len(back)) + back
+    text = shorten(entry.what, terminal.columns - len(lead) - len(back)) + back
     if number == chosen:
         return (Span(lead + text, badge(Badge.CALM, terminal.depth)),)
     return (Span(lead), Span(text, BOLD) if entry.stands else Span(text))
@@ -61,7 +61,7 @@ def _what_enter_does(scene: Scene, chosen: int) -> str:
     """Say beforehand what going back means."""
     if not scene.history:
         return ""
-    way = way_back(scene.history[chosen], scene.history, scene.plan, scene.state)
+    way = find_way_back(scene.history[chosen], scene.history, scene.plan, scene.state)
     if not way:
         return "This is where the knitting stands."
     if isinstance(way[0], Undo):

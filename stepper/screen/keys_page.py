@@ -11,8 +11,8 @@ from stepper.language.vocabulary import recommended
 from stepper.screen.cells import LEGEND
 from stepper.screen.foot import foot
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, clean, padded, row, row_width
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, clean, pad, row, row_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
 
@@ -29,7 +29,7 @@ def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     yarn = next(iter(scene.plan.yarns.values()), "wool")
     lines = _lines(terminal.columns, yarn, scene.own_words)
     room = max(1, terminal.rows - 3)
-    down = min(scene.face.down, max(0, len(lines) - room))
+    down = min(scene.ui.down, max(0, len(lines) - room))
     shown = lines[down : down + room]
     more = f"{down + len(shown)} of {len(lines)}"
     blocks = [
@@ -38,7 +38,7 @@ def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
 def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
@@ -88,9 +88,9 @@ def example(phrase: str, yarn: str) -> str:
 
 
 def _entry(keys: str, says: str, said: str) -> Row:
-    """Write a line in three columns, the third where there is something to be said."""
-    line = (*padded((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
+    """Write a line in three columns, the third if something can be said for it."""
+    line = (*pad((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
     if not said:
         return line
-    beside = padded(line, _SAID_COLUMN) if row_width(line) < _SAID_COLUMN else (*line, Span(" "))
+    beside = pad(line, _SAID_COLUMN) if row_width(line) < _SAID_COLUMN else (*line, Span(" "))
     return (*beside, Span(f" {said}"))

@@ -16,7 +16,7 @@ class Block:
     """How much it matters: 0 goes in first, whatever else has to stay out."""
     rows: Sequence[Row] = ()
     least: int | None = None
-    """Rows it can be cut to where there is not room for all; nothing where it goes in whole or is cut only
+    """Rows it can be cut to if there is no room for all; None if it goes in whole or is cut only
     at the very end of the screen."""
     grown: Callable[[int], Sequence[Row]] | None = None
     """For a block that takes what is left over: draws itself in so many rows."""
@@ -24,7 +24,7 @@ class Block:
     """Rows below which a block that grows stays out."""
 
 
-def stacked(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
+def stack(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
     """Stack blocks from the top in the order given.
 
     Args:

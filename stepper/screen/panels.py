@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from stepper.craft.colour import Rgb, lightness, luminance
-from stepper.screen.rows import Row, Span, joined, padded, row
-from stepper.screen.style import BOLD, Depth, painted
+from stepper.screen.rows import Row, Span, join, pad, row
+from stepper.screen.style import BOLD, Depth, paint_ground
 
 SQUARE = 2
 """Columns of a square, so that it is about as wide as high."""
@@ -32,11 +32,11 @@ def panel(
         depth: What the terminal shows.
     """
     wide = max([len(title), *(len(line) * SQUARE for line in squares)])
-    drawn = [joined(_square(key, signs, colours, depth) for key in line) for line in squares]
-    return [padded(row(title, BOLD), wide), *(padded(line, wide) for line in drawn)]
+    drawn = [join(_square(key, signs, colours, depth) for key in line) for line in squares]
+    return [pad(row(title, BOLD), wide), *(pad(line, wide) for line in drawn)]
 
 
-def side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
+def put_side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
     """Put panels beside each other, as many as fit, the others below.
 
     Args:
@@ -77,7 +77,7 @@ def _square(key: str | None, signs: Mapping[str, str], colours: Mapping[str, Rgb
     if colour is None or depth is Depth.NONE:
         sign = sign or ("?" if colour is None else str(_tenth(colour)))
         return Span(sign.rjust(SQUARE))
-    return Span(sign.rjust(SQUARE), painted(colour, depth))
+    return Span(sign.rjust(SQUARE), paint_ground(colour, depth))
 
 
 def _tenth(colour: Rgb) -> int:

@@ -9,27 +9,27 @@ from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
 from stepper.plan.strands import catches_of
-from stepper.screen.ahead import duration, facts, next_shaping, progress
+from stepper.screen.ahead import draw_progress, duration, find_next_shaping, list_facts
+from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
+from stepper.screen.device_status import describe_heard, draw_devices
 from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stacked
+from stepper.screen.layout import Block, stack
 from stepper.screen.numerals import Scale, numeral
 from stepper.screen.ribbon import ribbon
 from stepper.screen.rows import (
     Row,
     Span,
-    apart,
-    beside,
     clean,
-    flowed,
+    flow,
     paragraph,
+    put_apart,
+    put_beside,
     row,
     row_width,
-    shortened,
-    wrapped,
+    shorten,
+    wrap,
 )
 from stepper.screen.scene import Scene
-from stepper.screen.senses import heard_text, senses_rows
-from stepper.screen.standing import expected, patch, verdict_row
 from stepper.screen.strip import part_in_hand, place_within, strip
 from stepper.screen.style import BOLD, Badge, Terminal
 from stepper.session.checking import pace_of
@@ -57,10 +57,10 @@ def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=6, rows=_ahead(scene, terminal), least=1),
         gap,
         Block(rank=3, rows=_told(scene, terminal), least=1),
-        Block(rank=5, rows=_senses(scene, terminal), least=1),
+        Block(rank=5, rows=_devices(scene, terminal), least=1),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, columns, terminal.rows)
+    return stack(blocks, columns, terminal.rows)
 
 
 def scale_for(terminal: Terminal) -> Scale:
@@ -77,11 +77,11 @@ def _here(scene: Scene) -> Round | None:
 
 def _head(scene: Scene, columns: int) -> Row:
     round_ = _here(scene)
-    title = Span(shortened(scene.plan.title, columns // 2) + _EDGE)
+    title = Span(shorten(scene.plan.title, columns // 2) + _EDGE)
     if round_ is None:
-        return apart((Span(f"{_EDGE}Finished", BOLD),), (title,), columns)
+        return put_apart((Span(f"{_EDGE}Finished", BOLD),), (title,), columns)
     name = ", ".join([sentence_case(round_.section), *marks(round_)])
-    return apart((Span(_EDGE + shortened(name, columns - 2), BOLD),), (title,), columns)
+    return put_apart((Span(_EDGE + shorten(name, columns - 2), BOLD),), (title,), columns)
 
 
 def _figure(scene: Scene, terminal: Terminal, scale: Scale) -> list[Row]:
@@ -100,8 +100,8 @@ def _figure(scene: Scene, terminal: Terminal, scale: Scale) -> list[Row]:
     if scale is not Scale.SMALL:
         beside_it = [*_instruction(scene, terminal, room), (), *_counts(scene, room)]
         above = max(0, (scale.rows - len(beside_it)) // 2) if scale is Scale.HUGE else 0
-        return beside(drawn, [*[()] * above, *beside_it], at=side)
-    narrow = beside(drawn, _counts(scene, room)[: scale.rows], at=side)
+        return put_beside(drawn, [*[()] * above, *beside_it], at=side)
+    narrow = put_beside(drawn, _counts(scene, room)[: scale.rows], at=side)
     text = _instruction(scene, terminal, terminal.columns - 2)
     return [*narrow, *[(Span(_EDGE), *each) for each in text]]
 
@@ -116,8 +116,8 @@ def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
     begins = part.start == 0
     minded = catches_of(round_)
     for remark in (each for each in round_.remarks if begins and each not in minded):
-        for line in wrapped(sentence_case(remark.rstrip(".")), columns - 4):
-            rows.append((patch(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
+        for line in wrap(sentence_case(remark.rstrip(".")), columns - 4):
+            rows.append((draw_badge(Badge.ASKS, line, terminal.depth, blocks=terminal.blocks),))
     yarn = in_yarn(round_, scene.plan) if begins else ""
     clauses = f"{yarn}{said_items(part.items, round_, scene.plan)}".split("; then ")
     for number, clause in enumerate(clauses):
@@ -133,7 +133,7 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
     """Write stitches now and at the end, the needle, the time for the round."""
     round_ = _here(scene)
     assert round_ is not None
-    now, end = expected(scene.plan, scene.state)
+    now, end = count_expected(scene.plan, scene.state)
     narrow = columns < 36
     if now == end:
         counts: Row = (Span(f"{now} sts", BOLD), Span("" if narrow else " throughout"))
@@ -147,7 +147,7 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
     pace, left = pace_of(scene.state), scene.course.stitches_in(round_.index) - scene.state.place.stitch
     assumed = "" if pace.measured or narrow else " at a usual pace"
     facts.append((Span(f"{duration(pace.seconds_for(left))}{assumed}"),))
-    return flowed(facts, columns)
+    return flow(facts, columns)
 
 
 def _place(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -160,17 +160,17 @@ def _place(scene: Scene, terminal: Terminal) -> list[Row]:
     inside = place_within(scene.course, scene.state)
     if inside:
         where.append(row(sentence_case(inside)))
-    change = next_shaping(scene.course, scene.state)
+    change = find_next_shaping(scene.course, scene.state)
     if change is not None and not change.rounds:
         soon = f"in {change.stitches}" if change.stitches else "now"
         where.append((Span(f"Next {change.word} "), Span(soon, BOLD)))
     line = ribbon(round_, stitch, max(1, terminal.columns - 2), blocks=terminal.blocks)
-    return [(Span(_EDGE), *flowed(where, terminal.columns - 2)[0]), (Span(_EDGE), *line)]
+    return [(Span(_EDGE), *flow(where, terminal.columns - 2)[0]), (Span(_EDGE), *line)]
 
 
 def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
     """Write whether the count stands, and which yarns are in hand, each on its colour."""
-    stands = (Span(_EDGE), *verdict_row(scene.plan, scene.state, terminal.depth, blocks=terminal.blocks))
+    stands = (Span(_EDGE), *draw_verdict(scene.plan, scene.state, terminal.depth, blocks=terminal.blocks))
     round_ = _here(scene)
     if round_ is None:
         return [stands] if scene.state.knitting.fault is not None else []
@@ -183,7 +183,7 @@ def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
         return [stands]
     named: Row = (Span("in hand"), *hand, Span(_EDGE))
     if row_width(stands) + row_width(named) + 2 <= terminal.columns:
-        return [apart(stands, named, terminal.columns)]
+        return [put_apart(stands, named, terminal.columns)]
     return [stands, (Span(_EDGE), *named)]
 
 
@@ -195,18 +195,18 @@ def _chart(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
 
 
 def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Write what is ahead: each on a row of its own where there is room."""
+    """Write what is ahead: each on a row of its own if there is room."""
     columns = terminal.columns - 2
     roomy = terminal.rows >= 36
     bar = 20 if columns >= 100 else 0
-    done = progress(scene.course, scene.state, bar, blocks=terminal.blocks)
-    rows = flowed(facts(scene.course, scene.state), columns // (2 if roomy else 1))
-    return [(Span(_EDGE), *each) for each in (*rows, *(done if roomy else flowed(done, columns)))]
+    done = draw_progress(scene.course, scene.state, bar, blocks=terminal.blocks)
+    rows = flow(list_facts(scene.course, scene.state), columns // (2 if roomy else 1))
+    return [(Span(_EDGE), *each) for each in (*rows, *(done if roomy else flow(done, columns)))]
 
 
-def _senses(scene: Scene, terminal: Terminal) -> list[Row]:
+def _devices(scene: Scene, terminal: Terminal) -> list[Row]:
     room = terminal.columns - 1
-    rows = senses_rows(scene.senses, terminal.depth, room, blocks=terminal.blocks)
+    rows = draw_devices(scene.devices, terminal.depth, room, blocks=terminal.blocks)
     return [(Span(_EDGE), *each) for each in rows]
 
 
@@ -215,11 +215,11 @@ def _told(scene: Scene, terminal: Terminal) -> list[Row]:
     columns = terminal.columns - 2
     most = 8 if terminal.rows >= 36 else 4
     lines: list[str] = []
-    heard = heard_text(scene.senses)
+    heard = describe_heard(scene.devices)
     if heard:
-        lines.append(shortened(heard, columns))
+        lines.append(shorten(heard, columns))
     for told in scene.told:
-        lines += wrapped(told, columns)
+        lines += wrap(told, columns)
     if len(lines) > most:
-        lines = [*lines[: most - 1], shortened(f"{lines[most - 1]} …", columns)]
+        lines = [*lines[: most - 1], shorten(f"{lines[most - 1]} …", columns)]
     return [(Span(_EDGE), Span(clean(line), BOLD)) for line in lines]

@@ -84,7 +84,7 @@ def _first_columns(text: str, columns: int) -> str:
     return text
 
 
-def shortened(text: str, columns: int, more: str = "…") -> str:
+def shorten(text: str, columns: int, more: str = "…") -> str:
     """Cut a text to a width; where something is left out, say so by a sign at its end."""
     text = clean(text)
     if width(text) <= columns:
@@ -92,14 +92,14 @@ def shortened(text: str, columns: int, more: str = "…") -> str:
     return _first_columns(text, max(0, columns - width(more))).rstrip() + more[: max(0, columns)]
 
 
-def padded(cells: Row, columns: int) -> Row:
+def pad(cells: Row, columns: int) -> Row:
     """Cut or fill a row to exactly a width."""
     kept = cut(cells, columns)
     missing = columns - row_width(kept)
     return (*kept, Span(" " * missing)) if missing else kept
 
 
-def apart(left: Row, right: Row, columns: int) -> Row:
+def put_apart(left: Row, right: Row, columns: int) -> Row:
     """Put one row at the left edge and another at the right; the right one is left out where it is in the
     way."""
     gap = columns - row_width(left) - row_width(right)
@@ -108,7 +108,7 @@ def apart(left: Row, right: Row, columns: int) -> Row:
     return (*left, Span(" " * gap), *right)
 
 
-def beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Row]:
+def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Row]:
     """Put two blocks beside each other.
 
     Args:
@@ -120,11 +120,11 @@ def beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Row]:
     for number in range(max(len(left), len(right))):
         one = left[number] if number < len(left) else ()
         other = right[number] if number < len(right) else ()
-        rows.append((*padded(one, at), *other) if other else one)
+        rows.append((*pad(one, at), *other) if other else one)
     return rows
 
 
-def wrapped(text: str, columns: int) -> list[str]:
+def wrap(text: str, columns: int) -> list[str]:
     """Break a text into lines between words; a word that is wider than a line is broken where it must.
 
     Always: no line is wider than `columns`.
@@ -154,10 +154,10 @@ def _pieces(word: str, columns: int) -> Iterable[str]:
 
 def paragraph(text: str, columns: int, paint: Paint = PLAIN) -> list[Row]:
     """Break a text into rows."""
-    return [(Span(line, paint),) for line in wrapped(text, columns)]
+    return [(Span(line, paint),) for line in wrap(text, columns)]
 
 
-def flowed(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
+def flow(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
     """Put facts one after another, as many to a row as fit; none is broken unless wider than a row."""
     rows: list[Row] = []
     for fact in facts:
@@ -169,12 +169,12 @@ def flowed(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
     return rows
 
 
-def titled(name: str, value: str) -> Row:
+def add_title(name: str, value: str) -> Row:
     """Write a fact: what it is, and in bold what it amounts to."""
     return (Span(f"{clean(name)} "), Span(clean(value), BOLD))
 
 
-def joined(spans: Iterable[Span]) -> Row:
+def join(spans: Iterable[Span]) -> Row:
     """Join neighbours that look alike; there are fewer to draw then."""
     kept: list[Span] = []
     texts: list[str] = []
@@ -188,5 +188,5 @@ def joined(spans: Iterable[Span]) -> Row:
 
 
 def text_of(cells: Row) -> str:
-    """Give the letters of a row alone."""
+    """Return the letters of a row alone."""
     return "".join(span.text for span in cells)

@@ -7,9 +7,9 @@ from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
 from stepper.screen.course import Course
-from stepper.screen.face import Face
-from stepper.screen.happenings import Happening
-from stepper.screen.senses import Senses
+from stepper.screen.device_status import DeviceStatus
+from stepper.screen.event_log import LogEntry
+from stepper.screen.ui_state import UIState
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State
 
@@ -20,12 +20,12 @@ class Scene:
 
     course: Course
     state: State
-    face: Face = field(default_factory=Face)
+    ui: UIState = field(default_factory=UIState)
     yarns: Yarns = NO_YARNS
-    senses: Senses = field(default_factory=Senses)
+    devices: DeviceStatus = field(default_factory=DeviceStatus)
     told: tuple[str, ...] = ()
     """What the last cue was answered with, without the step itself, which is shown anyway."""
-    history: tuple[Happening, ...] = ()
+    history: tuple[LogEntry, ...] = ()
     """What happened, the latest first, for the journal's page."""
     own_words: Mapping[str, str] = field(default_factory=dict)
     """The knitter's own words for cues: hers to one of the vocabulary's."""

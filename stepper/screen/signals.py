@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import asyncio
-import importlib
 import os
 import signal
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from stepper.screen.seams import Voice
+from stepper.screen.ports import Voice
 
 if TYPE_CHECKING:
     from prompt_toolkit.application import Application
@@ -25,7 +24,7 @@ def mind_signals(
     """
     if os.name != "posix":
         return lambda: None
-    terminal = importlib.import_module("stepper.screen.terminal")
+    from stepper.screen import terminal
 
     def suspend() -> None:
         if voice is not None:

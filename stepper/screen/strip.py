@@ -10,9 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Round
-from stepper.screen.cells import drawn, is_turned, repetition_at, squares
+from stepper.screen.cells import draw_square, is_turned, repetition_at, squares
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, joined
+from stepper.screen.rows import Row, Span, join
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import State
@@ -33,7 +33,7 @@ class Window:
 
 
 def part_in_hand(course: Course, state: State) -> StepPart | None:
-    """Give what is left of the step in hand; nothing where no round is."""
+    """Return what is left of the step in hand; None if no round is in hand."""
     if state.place.index >= len(course.rounds):
         return None
     round_, by = course.rounds[state.place.index], state.knitting.by
@@ -42,7 +42,7 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
 
 
 def window_of(round_: Round, part: StepPart, room: int) -> Window:
-    """Choose the window: a few finished stitches, the step, what comes next; all where there is room.
+    """Choose the window: a few finished stitches, the step, what comes next; all of it if there is room.
 
     Always: within the round, and no wider than `room`.
     """
@@ -91,7 +91,7 @@ def strip(
 
 
 def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Give the rounds to come, nearest first, each with its stitch over the window's right edge."""
+    """Return the rounds to come, nearest first, each with its stitch over the window's right edge."""
     found = []
     edge = window.first
     for round_ in course.rounds[index + 1 : index + 1 + most]:
@@ -101,7 +101,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Give the finished rounds, nearest first, each with its stitch under the window's right edge."""
+    """Return the finished rounds, nearest first, each with its stitch under the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
     for round_ in course.rounds[max(0, index - most) : index][::-1]:
@@ -112,7 +112,7 @@ def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _stitches_after(round_: Round, used: int) -> int:
-    """Give the stitches on the right needle once so many of the old round are used."""
+    """Return the stitches on the right needle once so many of the old round are used."""
     if round_.flat or not round_.shaping:
         return used
     place = 0
@@ -134,12 +134,13 @@ def _round(
 ) -> Row:
     """Draw one round through the window."""
     shown = squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
-    looks = {each: drawn(each, yarns, terminal.depth, square, here=here, dim=not here) for each in set(shown)}
+    depth = terminal.depth
+    looks = {each: draw_square(each, yarns, depth, square, here=here, dim=not here) for each in set(shown)}
     cells = [looks[each] for each in reversed(shown)]
     missing = (window.end - window.first - len(shown)) * square
     pointer = ("◂" if terminal.blocks else "<") if here else " "
     label = Span(f"{round_.number:>4}{pointer}", BOLD if here else PLAIN)
-    return (Span(" " * (missing + 1)), *joined(cells), Span(" "), label)
+    return (Span(" " * (missing + 1)), *join(cells), Span(" "), label)
 
 
 def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Row:
@@ -159,7 +160,7 @@ def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal
 
 
 def place_within(course: Course, state: State) -> str:
-    """Tell where in the round in repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
+    """Say where in the round in repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
     place = state.place
     if place.index >= len(course.rounds):
         return ""

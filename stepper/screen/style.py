@@ -49,13 +49,13 @@ class Paint:
     """How some letters look."""
 
     ground: Rgb | None = None
-    """Colour behind them; the terminal's own where there is none."""
+    """Colour behind them; the terminal's own if None."""
     ink: Rgb | None = None
-    """Colour of the letters; the terminal's own where there is none. Without a ground only for pictures made
+    """Colour of the letters; the terminal's own if None. Without a ground only for pictures made
     of block signs, never for text."""
     bold: bool = False
     reverse: bool = False
-    """The terminal's own two colours exchanged, where it has no others."""
+    """The terminal's own two colours exchanged, if it has no others."""
 
     def __post_init__(self) -> None:
         """Refuse letters of an unknown colour on a painted ground.
@@ -131,20 +131,20 @@ _MIDDLE: Final = Rgb(128, 128, 128)
 
 
 @lru_cache(maxsize=512)
-def painted(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
+def paint_ground(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
     """Paint a ground as a terminal can show it, with the ink that reads best on it.
 
     Always: without colour it is reversed; else ink and ground as shown are at least 4.5:1 apart.
     """
     if depth is Depth.NONE:
         return Paint(bold=bold, reverse=True)
-    shown = as_shown(ground, depth)
+    shown = match_colour(ground, depth)
     return Paint(ground=shown, ink=best_ink(shown), bold=bold)
 
 
 def badge(kind: Badge, depth: Depth) -> Paint:
-    """Give the paint of a badge."""
-    return painted(_BADGES[kind], depth, bold=True)
+    """Return the paint of a badge."""
+    return paint_ground(_BADGES[kind], depth, bold=True)
 
 
 def best_ink(ground: Rgb) -> Rgb:
@@ -153,15 +153,15 @@ def best_ink(ground: Rgb) -> Rgb:
 
 
 @lru_cache(maxsize=256)
-def dimmed(colour: Rgb) -> Rgb:
+def dim_colour(colour: Rgb) -> Rgb:
     """Move a colour half way to a middle grey, so that it steps back on dark and light terminals alike."""
     mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))
     return Rgb(*mixed)
 
 
 @lru_cache(maxsize=512)
-def as_shown(colour: Rgb, depth: Depth) -> Rgb:
-    """Give the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
+def match_colour(colour: Rgb, depth: Depth) -> Rgb:
+    """Return the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
     if depth in (Depth.TRUE, Depth.NONE):
         return colour
     wanted = lab(colour)

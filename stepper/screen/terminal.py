@@ -179,7 +179,7 @@ def _bindings(screen: Screen) -> KeyBindings:
 
 
 def suspend(app: Application[None]) -> None:
-    """Give the terminal back and stop, until the shell lets the program go on; then draw anew."""
+    """Hand the terminal back and stop, until the shell lets the program go on; then draw anew."""
     # The signal that cannot be caught, because the one the shell sends is what brought us here.
     run_in_terminal(lambda: os.kill(os.getpid(), signal.SIGSTOP))
 

@@ -37,7 +37,7 @@ def view(scene: Scene, terminal: Terminal) -> list[Row]:
     Returns:
         Shape: (terminal.rows,), none wider than the terminal. The same scene gives the same rows.
     """
-    rows = _PAGES[scene.face.page](scene, terminal)
+    rows = _PAGES[scene.ui.page](scene, terminal)
     return rows if terminal.blocks else [tuple(map(_in_ascii, row)) for row in rows]
 
 

@@ -1,4 +1,4 @@
-"""The yarns as the screen shows them: a colour where there is one, and always a sign.
+"""The yarns as the screen shows them: a colour if there is one, and always a sign.
 
 The sign is the second channel: three yarns in a round are told apart by it without any colour. No I/O.
 """
@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 from stepper.craft.colour import Rgb
 from stepper.screen.rows import Span, clean
-from stepper.screen.style import BOLD, Depth, Paint, dimmed, painted
+from stepper.screen.style import BOLD, Depth, Paint, dim_colour, paint_ground
 
 GROUND_SIGN = "."
 """Sign of the yarn that comes first in the file, which most of the fabric is in. ASCII on purpose."""
@@ -35,15 +35,15 @@ class Yarns:
     by_key: Mapping[str, ScreenYarn] = field(default_factory=dict)
 
     def of(self, key: str) -> ScreenYarn:
-        """Give a yarn; one nobody told of is called by its key."""
+        """Return a yarn; one nobody told of is called by its key."""
         return self.by_key.get(key) or ScreenYarn(name=key, sign=(clean(key).strip() or "?")[0].upper())
 
     def paint(self, key: str, depth: Depth, *, dim: bool = False, bold: bool = False) -> Paint:
-        """Give the paint of a stitch in a yarn; without a colour the terminal's own ink."""
+        """Return the paint of a stitch in a yarn; without a colour the terminal's own ink."""
         colour = self.of(key).colour
         if colour is None or depth is Depth.NONE:
             return Paint(bold=bold)
-        return painted(dimmed(colour) if dim else colour, depth, bold=bold)
+        return paint_ground(dim_colour(colour) if dim else colour, depth, bold=bold)
 
     def swatch(self, key: str, depth: Depth) -> Span:
         """Show a yarn by its name and sign on its colour."""
@@ -53,7 +53,7 @@ class Yarns:
 
 
 def yarns_of(names: Mapping[str, str], colours: Mapping[str, Rgb | None]) -> Yarns:
-    """Give each yarn its sign.
+    """Return each yarn its sign.
 
     Args:
         names: How each is called, by its key, in the order of the file.

@@ -18,10 +18,10 @@ from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import squares
 from stepper.screen.course import Course
 from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stacked
-from stepper.screen.rows import Row, Span, joined, row
+from stepper.screen.layout import Block, stack
+from stepper.screen.rows import Row, Span, join, row
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, as_shown, dimmed
+from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.yarns import Yarns
 
 _NO_COLOUR: Final = Rgb(160, 160, 160)
@@ -44,7 +44,7 @@ class Rings:
 
 @lru_cache(maxsize=4)
 def rings_of(course: Course) -> Rings | None:
-    """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
+    """Find the yoke: the rounds before stitches first go on hold, or the first section if none do.
 
     Nothing where these are not worked in the round.
     """
@@ -72,7 +72,7 @@ def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[foot(scene, terminal)]),
     ]
-    return stacked(blocks, terminal.columns, terminal.rows)
+    return stack(blocks, terminal.columns, terminal.rows)
 
 
 class _Point(NamedTuple):
@@ -131,18 +131,18 @@ class _Shades:
         self._found: dict[tuple[str, bool], Rgb] = {}
 
     def finished(self, point: _Point) -> bool:
-        """Tell whether a stitch is worked."""
+        """Return whether a stitch is worked."""
         return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
 
     def of(self, point: _Point | None) -> Rgb | None:
-        """Give the colour of a point; nothing where there is no fabric."""
+        """Return the colour of a point; None where there is no fabric."""
         if point is None:
             return None
         key = (self._rings.yarns[point.ring][point.stitch], self.finished(point))
         found = self._found.get(key)
         if found is None:
             colour = self._yarns.of(key[0]).colour or _NO_COLOUR
-            found = self._found[key] = as_shown(colour if key[1] else dimmed(colour), self._depth)
+            found = self._found[key] = match_colour(colour if key[1] else dim_colour(colour), self._depth)
         return found
 
 
@@ -158,7 +158,7 @@ def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
             spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
         else:
             spans.append(Span("▀", Paint(ground=bottom, ink=top)))
-    return joined(spans)
+    return join(spans)
 
 
 def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
@@ -170,4 +170,4 @@ def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
             continue
         sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
         spans.append(Span(f"{sign} ", BOLD if shades.finished(point) else PLAIN))
-    return joined(spans)
+    return join(spans)

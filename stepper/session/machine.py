@@ -1,8 +1,8 @@
 """The session: considers a cue without changing, adopts what came of it once that is safely kept.
 
-No I/O. Whoever runs it (`stepper.conductor`) commits the events between `consider` and `adopt` and performs
-the effects after: consider → commit → adopt → perform. A crash at any point loses nothing that was told and
-tells nothing that is lost.
+No I/O. Whoever runs it (`stepper.sitting.conductor`) commits the events between `consider` and `adopt`
+and performs the effects after: consider → commit → adopt → perform. A crash at any point loses nothing that
+was told and tells nothing that is lost.
 """
 
 from __future__ import annotations

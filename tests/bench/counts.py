@@ -16,7 +16,7 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
-from stepper.commands.loading import load
+from stepper.sitting.project_file import load
 from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
 from stepper.session.checking import costs, due

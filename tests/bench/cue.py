@@ -15,10 +15,11 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.keeping import SNAPSHOT_OWNER, Keeper, take_up
-from stepper.commands.knit import now
-from stepper.commands.loading import Loaded, load
-from stepper.conductor import Conductor
+from stepper.sitting.session_journal import SNAPSHOT_OWNER, Keeper, take_up
+from stepper.sitting.clock import now
+from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.ports import ConductorPorts
 from stepper.session.codec import STATE_VERSION, encode_event, encode_state
 from stepper.session.cues import Back, Next
 from stepper.session.events import Event
@@ -43,7 +44,10 @@ def timed_cues(folder: Path, loaded: Loaded, cues: list[str]) -> None:
         taken = take_up(loaded, journal, now())
         journal.keep_plan(loaded.text, taken.fingerprint, now())
         shown: list[str] = []
-        conductor = Conductor(taken.session, keep=Keeper(journal), show=shown.append, clock=now)
+        conductor = Conductor(
+            taken.session,
+            ConductorPorts(keep=Keeper(journal), show=shown.append, clock=now),
+        )
         conductor.begin(taken.fingerprint)
         times: dict[str, list[float]] = {}
         for cue in cues:

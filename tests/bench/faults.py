@@ -10,7 +10,7 @@ import sys
 from collections.abc import Iterable
 from pathlib import Path
 
-from stepper.commands.loading import load
+from stepper.sitting.project_file import load
 from tests import fabric, hunt
 from tests.hunt import Trial
 

@@ -12,7 +12,7 @@ import time
 from pathlib import Path
 from statistics import median
 
-from stepper.commands.loading import load_sizes
+from stepper.sitting.project_file import load_sizes
 from stepper.plan.blend import blends
 from stepper.report.fit_report import report_fit
 from stepper.report.drawing import write_svg

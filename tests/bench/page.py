@@ -15,8 +15,8 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.loading import load  # noqa: E402
-from stepper.commands.yarn import rows_of  # noqa: E402
+from stepper.sitting.project_file import load  # noqa: E402
+from stepper.commands.yarn import list_rows  # noqa: E402
 from stepper.report.page import write_page  # noqa: E402
 
 
@@ -25,7 +25,7 @@ def main() -> None:
     slowest = ("", 0.0)
     for path in sorted((ROOT / "sample_projects").glob("*.yaml")):
         loaded = load(path)
-        plan, rows = rows_of(loaded)
+        plan, rows = list_rows(loaded)
         times = []
         for _ in range(7):
             begin = time.perf_counter()

@@ -13,7 +13,7 @@ import sys
 import time
 from pathlib import Path
 
-from stepper.commands.plan import spoken_once
+from stepper.commands.plan import speak_once
 from stepper.plan.compile import compile_plan
 from stepper.plan.export import plan_document
 from stepper.project.reader import read_project
@@ -45,7 +45,7 @@ def main() -> None:
 
     def document():
         plan = compiled()
-        return json.dumps(plan_document(plan, spoken=spoken_once(plan)))
+        return json.dumps(plan_document(plan, spoken=speak_once(plan)))
 
     plan = compiled()
     print(f"{path.name}: {len(plan.rounds)} rounds, {len(text)} characters, {len(document())} characters of JSON")

@@ -20,10 +20,10 @@ import pexpect
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.commands.loading import load
-from stepper.commands.showing import yarns
+from stepper.sitting.project_file import load
+from stepper.sitting.full_screen import list_screen_yarns
 from stepper.screen.course import course_of
-from stepper.screen.face import Face
+from stepper.screen.ui_state import UIState
 from stepper.screen.keys import Page
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal
@@ -114,7 +114,7 @@ def drawing() -> None:
     state = State(knitting=Knitting(place=Position(index=31, stitch=90)))
     for page in Page:
         for columns, rows in SIZES:
-            scene = Scene(course=course, state=state, face=Face(page=page), yarns=yarns(loaded))
+            scene = Scene(course=course, state=state, ui=UIState(page=page), yarns=list_screen_yarns(loaded))
             terminal = Terminal(columns=columns, rows=rows, depth=Depth.TRUE)
             view(scene, terminal)
             times = []

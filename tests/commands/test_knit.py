@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.keeping import kept_events, restored
 from stepper.session.events import Advanced, Undone
 from stepper.session.replay import standing
 from stepper.session.state import Position
+from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, garment, stepper
@@ -41,36 +41,6 @@ def test_the_first_lines_are_title_start_and_instruction(tmp_path: Path) -> None
     assert (done.returncode, done.stderr) == (0, "")
 
 
-def test_the_end_of_the_input_is_enough_and_the_next_sitting_goes_on(tmp_path: Path) -> None:
-    """Closing the lid says where it stops; opening it again says what was done last and what comes first."""
-    path = garment(tmp_path)
-    first = stepper("knit", path, "--plain", "--mute", typed="next step\nnext step\nstitch 9\n")
-    second = stepper("knit", path, "--plain", "--mute", typed="that is all for tonight\nnext step\n")
-
-    assert first.stdout.splitlines()[-1] == (
-        "Done so far: Cuff, round 3 of 17, stitch 9. First next time: Cuff, round 3 of 17, at stitch 9: "
-        "knit one, purl two; then knit two, purl two, three times."
-    )
-    lines = second.stdout.splitlines()
-    assert lines[0] == "Cuff."
-    assert lines[1].startswith("Last done on ")
-    assert lines[1].endswith(": Cuff, round 3 of 17, stitch 9.")
-    assert lines[2].startswith("Cuff, round 3 of 17, at stitch 9: knit one")
-    assert len(lines) == 4  # after "that is all" nothing more is answered
-
-
-def test_each_cue_is_answered_at_once(tmp_path: Path) -> None:
-    """A line typed is answered before the next is typed, also through a pipe; nonsense too."""
-    sitting = Sitting(garment(tmp_path))
-
-    assert sitting.say("next step")[-1] == "Join in the round. Round 2: knit two, purl two, six times."
-    assert sitting.say("nxt step") == ['Not understood: "nxt step". Did you mean: next step?']
-    assert sitting.say("where am i") == [
-        "Cuff, round 2 of 17, at stitch 0 of 24. 24 stitches on the needles."
-    ]
-    sitting.kill()
-
-
 @pytest.mark.parametrize("every", [1, 2, 3, 5, 7])
 def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(tmp_path: Path, every: int) -> None:
     """A whole garment with the power cut again and again tells the same steps as one knitted in peace."""
@@ -86,10 +56,10 @@ def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(tmp_path: Pa
 
     assert answers == expected
     with Journal.read_only(journal_path(path)) as journal:
-        steps = [event for _, event in kept_events(journal) if isinstance(event, Advanced)]
+        steps = [event for _, event in read_events(journal) if isinstance(event, Advanced)]
         assert len(steps) == STEPS
         assert all(after.origin == before.place for before, after in pairwise(steps))
-        assert restored(journal).place.index == ROUNDS
+        assert restore_state(journal).place.index == ROUNDS
 
 
 def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
@@ -109,13 +79,13 @@ def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
         kept = _events(path) - before - 1  # the opening is an event too
         assert 2 * seen <= kept <= 200
         with Journal.read_only(journal_path(path)) as journal:
-            events = kept_events(journal)
+            events = read_events(journal)
             assert [seq for seq, _ in events] == list(range(1, len(events) + 1))
             steps = [event for _, event in standing(events) if isinstance(event, Advanced)]
             undone = sum(isinstance(event, Undone) for _, event in events)
             assert len(steps) == sum(isinstance(event, Advanced) for _, event in events) - undone
             assert all(after.origin == before.place for before, after in pairwise(steps))
-            assert restored(journal).place == (steps[-1].place if steps else Position())
+            assert restore_state(journal).place == (steps[-1].place if steps else Position())
 
 
 def _events(path: Path) -> int:
@@ -133,7 +103,7 @@ def test_ctrl_c_ends_with_130_and_loses_nothing(tmp_path: Path) -> None:
 
     assert sitting.kill(signal.SIGINT) == 130
     with Journal.read_only(journal_path(path)) as journal:
-        assert restored(journal).place.index == 2
+        assert restore_state(journal).place.index == 2
 
 
 def test_a_changed_pattern_is_told_before_going_on(tmp_path: Path) -> None:
@@ -195,14 +165,3 @@ def test_a_recording_that_is_missing_is_named(tmp_path: Path) -> None:
     done = stepper("knit", garment(tmp_path), "--hear", tmp_path / "cues.wav")
 
     assert (done.returncode, len(done.stderr.splitlines())) == (4, 1)
-
-
-def test_notes_survive_any_bytes(tmp_path: Path) -> None:
-    """A line that is no UTF-8 must not end the session."""
-    path = garment(tmp_path)
-    sitting = Sitting(path)
-    assert sitting.process.stdin is not None
-    sitting.process.stdin.buffer.write(b"make a note \xff\xfe caf\xe9\n")
-
-    assert sitting.say()[0].startswith("Noted: ")
-    sitting.kill()

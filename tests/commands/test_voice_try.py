@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.main import main
-from stepper.commands.preferences import Preferences
-from stepper.commands.voice_try import Telling, warnings
+from stepper.commands.voice_try import Telling, list_warnings
 from stepper.ears.fakes import ScriptedRecogniser
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.preferences import Preferences
 from tests.speech import render
 
 needs_ears = pytest.mark.skipif(
@@ -43,7 +43,7 @@ def test_each_utterance_is_told_with_what_it_is_taken_for() -> None:
 def test_wordings_that_cannot_work_are_named() -> None:
     """A single word, and one for a cue that needs a number."""
     mine = Preferences(wordings={"weiter": "next step", "so viele sind es": "count is {number}"})
-    told = list(warnings(ScriptedRecogniser([]), mine))
+    told = list(list_warnings(ScriptedRecogniser([]), mine))
     assert len(told) == 2
     assert "single word" in told[0]
     assert "no place for" in told[1]

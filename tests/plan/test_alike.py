@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.plan.alike import fold_alike
+from stepper.sitting.project_file import load
 from tests.plans import plan
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))

@@ -11,8 +11,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import plan_of_text
 from stepper.errors import ProjectError
+from stepper.sitting.project_file import plan_of_text
 
 BAD = sorted((Path(__file__).parent / "bad").glob("*.yaml"))
 

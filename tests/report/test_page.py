@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load, plan_of_text
-from stepper.commands.yarn import rows_of
+from stepper.commands.yarn import list_rows
 from stepper.project.reader import read_project
 from stepper.report.page import write_page
 from stepper.report.yarn import list_yarns
+from stepper.sitting.project_file import load, plan_of_text
 from tests.report.test_markup import Seen, parsed
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
@@ -22,7 +22,7 @@ IDS = [path.stem for path in SAMPLES]
 def written(path: Path) -> str:
     """Write the page of a project file."""
     loaded = load(path)
-    plan, rows = rows_of(loaded)
+    plan, rows = list_rows(loaded)
     return write_page(plan, loaded.project, rows)
 
 

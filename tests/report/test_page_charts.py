@@ -7,12 +7,12 @@ from xml.etree import ElementTree
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.craft.stitches import codes
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from stepper.report.page_charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.page_yarns import assign_looks
+from stepper.sitting.project_file import load
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 PULLOVER = load(SAMPLES / "switchback.yaml").project

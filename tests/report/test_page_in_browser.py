@@ -16,8 +16,8 @@ from typing import Any
 import numpy as np
 import pytest
 
-from stepper.commands.loading import load
 from stepper.commands.plan import write_page_file
+from stepper.sitting.project_file import load
 
 CHROMIUM = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
 sync_api = pytest.importorskip("playwright.sync_api", reason="playwright is not installed")

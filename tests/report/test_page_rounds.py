@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.language.places import sentence_case
 from stepper.report.page_rounds import write_rounds
+from stepper.sitting.project_file import load
 from tests.plans import plan
 from tests.report.test_markup import parsed
 

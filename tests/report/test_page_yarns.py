@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.craft.colour import contrast, rgb_from_hex
 from stepper.report.page_yarns import assign_looks
+from stepper.sitting.project_file import load
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 

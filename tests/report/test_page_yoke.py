@@ -6,11 +6,11 @@ from itertools import pairwise
 from pathlib import Path
 from xml.etree import ElementTree
 
-from stepper.commands.loading import load
 from stepper.plan.model import Round
 from stepper.plan.yoke import yoke_of
 from stepper.report.page_yarns import assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
+from stepper.sitting.project_file import load
 
 LOADED = load(Path(__file__).parents[2] / "sample_projects" / "switchback.yaml")
 YOKE = yoke_of(LOADED.plan.rounds)

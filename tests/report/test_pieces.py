@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.report.pieces import GarmentPiece, lay_out_pieces, merge_like_pieces
+from stepper.sitting.project_file import load
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 

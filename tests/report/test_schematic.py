@@ -8,9 +8,9 @@ from xml.etree import ElementTree
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.report.pieces import lay_out_pieces
 from stepper.report.schematic import describe_pieces, draw_schematic
+from stepper.sitting.project_file import load
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
 

@@ -14,7 +14,7 @@ from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output.vt100 import Vt100_Output
 
 from stepper.screen.app import Screen
-from stepper.screen.seams import Surroundings, Voice
+from stepper.screen.ports import ScreenSetup, Voice
 from stepper.screen.style import Depth
 from tests.screen.scenes import Desk, yarns
 
@@ -82,7 +82,7 @@ class Emulated:
         self.display = pyte.Screen(columns, rows)
         self.stream = _Stream(pyte.Stream(self.display))
         self.screen = Screen(
-            Surroundings(
+            ScreenSetup(
                 yarns=yarns(),
                 history=lambda: list(desk.events),
                 depth=depth,

@@ -5,21 +5,22 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from stepper.conductor import Conductor, Keep
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
-from stepper.screen.answers import answers_of
+from stepper.screen.answers import pick_answers
 from stepper.screen.course import course_of
-from stepper.screen.face import Face, press
-from stepper.screen.happenings import happenings
+from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.event_log import list_entries
 from stepper.screen.scene import Scene
-from stepper.screen.senses import Ears, HeardWords, MouthState, Senses
 from stepper.screen.style import Depth, Terminal
+from stepper.screen.ui_state import UIState, press_key
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.state import State
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.ports import ConductorPorts, Keep
 from tests.plans import plan
 
 AT = "2025-03-03T20:15:00+01:00"
@@ -86,10 +87,12 @@ class Desk:
         # Looked up with each call, so that a screen can be put before the session, or a full disk behind it.
         self.conductor = Conductor(
             Session(made or garment(), state),
-            keep=lambda events, state: self.keep(events, state),
-            show=lambda line: self.show(line),
-            turn=lambda view: self.turn(view),
-            clock=lambda: AT,
+            ConductorPorts(
+                keep=lambda events, state: self.keep(events, state),
+                show=lambda line: self.show(line),
+                turn=lambda view: self.turn(view),
+                clock=lambda: AT,
+            ),
         )
         self.conductor.begin("f")
 
@@ -118,19 +121,19 @@ class Desk:
         """The plan as knitted."""
         return self.conductor.session.plan
 
-    def scene(self, *keys: str, senses: Senses | None = None) -> Scene:
+    def scene(self, *keys: str, devices: DeviceStatus | None = None) -> Scene:
         """Show the session after some keys that only change what is shown."""
-        face = Face()
+        ui = UIState()
         for number, key in enumerate(keys):
-            face = press(face, key, float(number), self.plan, self.state).face
+            ui = press_key(ui, key, float(number), self.plan, self.state).ui
         return Scene(
             course=course_of(self.plan),
             state=self.state,
-            face=face,
+            ui=ui,
             yarns=yarns(),
-            senses=senses or Senses(),
-            told=answers_of(self.lines, self.conductor.session),
-            history=happenings(self.events, self.plan),
+            devices=devices or DeviceStatus(),
+            told=pick_answers(self.lines, self.conductor.session),
+            history=list_entries(self.events, self.plan),
         )
 
 
@@ -139,14 +142,14 @@ def yarns() -> Yarns:
     return yarns_of(garment().yarns, COLOURS)
 
 
-def at(words: Sequence[str], *keys: str, senses: Senses | None = None) -> Callable[[], Scene]:
+def at(words: Sequence[str], *keys: str, devices: DeviceStatus | None = None) -> Callable[[], Scene]:
     """Describe a moment: what was said before, which keys are pressed, what ears and mouth do."""
-    return lambda: Desk().do(*words).scene(*keys, senses=senses)
+    return lambda: Desk().do(*words).scene(*keys, devices=devices)
 
 
-_LISTENING = Senses(ears=Ears.LISTENING, why_no_ears="", mouth=MouthState.SPEAKING, why_no_mouth="")
+_LISTENING = DeviceStatus(ears=EarsState.LISTENING, why_no_ears="", mouth=MouthState.SPEAKING, why_no_mouth="")
 _HEARD = replace(_LISTENING, heard=HeardWords(text="where am i", did="answered"))
-_CLOSED = replace(_LISTENING, ears=Ears.CLOSED, mouth=MouthState.QUIET)
+_CLOSED = replace(_LISTENING, ears=EarsState.CLOSED, mouth=MouthState.QUIET)
 
 MOMENTS: dict[str, Callable[[], Scene]] = {
     "start": at([]),
@@ -158,8 +161,8 @@ MOMENTS: dict[str, Callable[[], Scene]] = {
     "increase": at(["go to first increase", "stitch 30"]),
     "count-off": at(["go to yoke round 2", "count is 59"]),
     "three-yarns": at(["go to yoke round 3", "by repeat", "next", "next"]),
-    "heard": at(["go to yoke round 4", "where am I"], senses=_HEARD),
-    "ears-closed": at(["go to yoke round 4", "stop listening"], senses=_CLOSED),
+    "heard": at(["go to yoke round 4", "where am I"], devices=_HEARD),
+    "ears-closed": at(["go to yoke round 4", "stop listening"], devices=_CLOSED),
     "number": at(["go to yoke round 2"], "7", "0"),
     "note": at(["go to yoke round 2"], "n", "t", "i", "g", "h", "t", "space", "e", "r"),
     "weight": at(["go to yoke round 4"], "g", "tab", "4", "2"),

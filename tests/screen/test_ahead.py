@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.ahead import duration, facts, next_shaping, progress
+from stepper.screen.ahead import draw_progress, duration, find_next_shaping, list_facts
 from stepper.screen.course import course_of
 from stepper.screen.rows import text_of
 from stepper.session.state import Asking, Knitting, Position, State, TimedStep
@@ -33,32 +33,32 @@ def test_the_next_change_is_so_many_stitches_on(
 ) -> None:
     """Counted by hand: six plain before each of ten increases, 60 in the round before, and the rounds between;
     the division deals with 40 knitted, 30 held and 10 cast on."""
-    found = next_shaping(COURSE, _state(index, stitch))
+    found = find_next_shaping(COURSE, _state(index, stitch))
 
     assert (None if found is None else (found.word, found.stitches, found.rounds)) == expected
 
 
 def test_what_is_ahead_is_told_nearest_first() -> None:
     """Count, shaping, needle, yarn."""
-    assert [text_of(each) for each in facts(COURSE, _state(1))] == [
+    assert [text_of(each) for each in list_facts(COURSE, _state(1))] == [
         "Count 70 in 4 rounds",
         "Next increase in 3 rounds, 186 stitches",
         "Needle 3.75 mm in 2 rounds",
         "Yarn pine and ember join in 4 rounds",
     ]
-    assert [text_of(each) for each in facts(COURSE, _state(6))] == [
+    assert [text_of(each) for each in list_facts(COURSE, _state(6))] == [
         "Count 50 in 3 rounds",
         "Next decrease in 4 rounds, 318 stitches",
         "Yarn without chalk and pine next round",
     ]
-    assert facts(COURSE, _state(12)) == []
+    assert list_facts(COURSE, _state(12)) == []
 
 
 def test_where_no_counts_are_wanted_that_is_said() -> None:
     """She set it, and may have forgotten."""
     state = State(knitting=Knitting(place=Position(index=1), asking=Asking.NEVER))
 
-    assert text_of(facts(COURSE, state)[0]) == "Counts none asked for"
+    assert text_of(list_facts(COURSE, state)[0]) == "Counts none asked for"
 
 
 def test_time_left_follows_her_pace() -> None:
@@ -68,15 +68,15 @@ def test_time_left_follows_her_pace() -> None:
     state = State(knitting=Knitting(place=Position(index=3)), worked=worked)
     left = total - COURSE.before[3]
 
-    assert text_of(progress(COURSE, state, 0, blocks=True)[-1]) == (
+    assert text_of(draw_progress(COURSE, state, 0, blocks=True)[-1]) == (
         f"garment {COURSE.before[3] * 100 // total} %, about {round(left / 60)} min left"
     )
 
 
 def test_the_bar_is_full_at_the_end_and_empty_before_it() -> None:
     """What is drawn is what is done."""
-    assert text_of(progress(COURSE, _state(0), 10, blocks=True)[-1]).endswith("░" * 10)
-    assert text_of(progress(COURSE, _state(12), 10, blocks=False)[-1]) == "garment 100 % ##########"
+    assert text_of(draw_progress(COURSE, _state(0), 10, blocks=True)[-1]).endswith("░" * 10)
+    assert text_of(draw_progress(COURSE, _state(12), 10, blocks=False)[-1]) == "garment 100 % ##########"
 
 
 @pytest.mark.parametrize(

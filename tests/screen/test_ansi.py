@@ -8,7 +8,7 @@ import pytest
 from stepper.craft.colour import rgb_from_hex
 from stepper.screen.ansi import ansi
 from stepper.screen.rows import Span
-from stepper.screen.style import BOLD, Depth, Paint, painted
+from stepper.screen.style import BOLD, Depth, Paint, paint_ground
 
 PINE = rgb_from_hex("#1f4d3a")
 
@@ -22,7 +22,7 @@ def shown(text: str) -> tuple[str, pyte.screens.Char]:
 
 def test_true_colour_is_the_yarns_own() -> None:
     """pyte keeps the very colour and puts it out again at the end of the span."""
-    row = (Span("A ", painted(PINE, Depth.TRUE)), Span("plain"))
+    row = (Span("A ", paint_ground(PINE, Depth.TRUE)), Span("plain"))
     text, first = shown(ansi(row, Depth.TRUE))
     assert (text, first.bg, first.fg) == ("A plain", "1f4d3a", "ffffff")
     screen = pyte.Screen(40, 2)
@@ -33,7 +33,7 @@ def test_true_colour_is_the_yarns_own() -> None:
 @pytest.mark.parametrize("depth", [Depth.INDEXED, Depth.SIXTEEN])
 def test_fewer_colours_are_painted_too(depth: Depth) -> None:
     """Some ground is there, and it is not the terminal's own."""
-    text, first = shown(ansi((Span("A ", painted(PINE, depth)),), depth))
+    text, first = shown(ansi((Span("A ", paint_ground(PINE, depth)),), depth))
     assert text == "A"
     assert first.bg != "default"
 
@@ -46,4 +46,4 @@ def test_bold_and_reverse_are_written() -> None:
 
 def test_without_colours_there_is_no_code_at_all() -> None:
     """`NO_COLOR` means what it says."""
-    assert ansi((Span("A ", painted(PINE, Depth.TRUE)), Span("b  ", BOLD)), Depth.NONE) == "A b"
+    assert ansi((Span("A ", paint_ground(PINE, Depth.TRUE)), Span("b  ", BOLD)), Depth.NONE) == "A b"

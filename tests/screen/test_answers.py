@@ -1,12 +1,12 @@
 from __future__ import annotations
 
-from stepper.screen.answers import answers_of, what_came
+from stepper.screen.answers import describe_result, pick_answers
 from tests.screen.scenes import Desk
 
 
 def _answers(*words: str) -> tuple[str, ...]:
     desk = Desk().do(*words)
-    return answers_of(desk.lines, desk.conductor.session)
+    return pick_answers(desk.lines, desk.conductor.session)
 
 
 def test_the_step_itself_is_left_out() -> None:
@@ -20,12 +20,12 @@ def test_the_step_itself_is_left_out() -> None:
 def test_words_say_what_they_did_or_that_they_did_nothing() -> None:
     """Four ways it can go."""
     desk = Desk().do("where am i")
-    assert what_came(desk.lines, "where am i", desk.conductor.session, changed=False) == "answered"
+    assert describe_result(desk.lines, "where am i", desk.conductor.session, changed=False) == "answered"
     desk.do("next step")
-    assert what_came(desk.lines, "next step", desk.conductor.session, changed=True) == "done"
+    assert describe_result(desk.lines, "next step", desk.conductor.session, changed=True) == "done"
     desk.do("nxt step")
     assert (
-        what_came(desk.lines, "nxt step", desk.conductor.session, changed=False) == "nothing, not understood"
+        describe_result(desk.lines, "nxt step", desk.conductor.session, changed=False) == "nothing, not understood"
     )
     desk.do("stop listening")
-    assert what_came([], "next step", desk.conductor.session, changed=False) == "nothing; the ears are closed"
+    assert describe_result([], "next step", desk.conductor.session, changed=False) == "nothing; the ears are closed"

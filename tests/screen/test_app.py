@@ -107,7 +107,7 @@ def test_words_heard_are_shown_with_what_they_did() -> None:
         assert "not listening" in shown.text
         shown.screen.hear("next step")
         shown.wait_for(lambda: "nothing; the ears are closed" in shown.text)
-        shown.screen.ears_end("the device has gone")
+        shown.screen.report_ears("the device has gone")
         shown.wait_for(lambda: "No ears: the device has gone." in shown.text)
 
 
@@ -138,7 +138,7 @@ def test_words_heard_before_the_screen_is_up_are_not_lost() -> None:
 def test_a_voice_that_stops_says_why() -> None:
     """No silence without a reason."""
     with Emulated(Desk(), voice=RecordingSpeaker()) as shown:
-        shown.screen.remark("The voice has stopped because of a fault; the session goes on in text.")
+        shown.screen.report_voice("The voice has stopped because of a fault; the session goes on in text.")
         shown.wait_for(lambda: "No voice: the voice has stopped because of a fault." in shown.text)
 
 

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.screen.cells import LEGEND, drawn, is_turned, repetition_at, sign_of, squares
+from stepper.screen.cells import LEGEND, draw_square, is_turned, repetition_at, sign_of, squares
 from stepper.screen.style import Depth
 from tests.plans import plan
 from tests.screen.scenes import garment, yarns
@@ -44,7 +44,7 @@ def test_a_wrong_side_row_is_seen_from_the_right_side() -> None:
 def test_three_yarns_are_three_letters() -> None:
     """Told apart without any colour."""
     round_ = garment().rounds[5]
-    letters = {drawn(each, yarns(), Depth.NONE, 1, here=True, dim=False).text for each in squares(round_)}
+    letters = {draw_square(each, yarns(), Depth.NONE, 1, here=True, dim=False).text for each in squares(round_)}
 
     assert letters == {".", "A", "B"}
 

@@ -2,12 +2,12 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.fitness import fitness
+from stepper.screen.fitness import assess_terminal
 from stepper.screen.style import Depth
 
 
 def _depth(**environ: str) -> Depth:
-    return fitness(environ, is_terminal=True, encoding="utf-8", windows=False).depth
+    return assess_terminal(environ, is_terminal=True, encoding="utf-8", windows=False).depth
 
 
 @pytest.mark.parametrize(
@@ -33,8 +33,8 @@ def test_colours_are_what_the_terminal_says(environ: dict[str, str], depth: Dept
 @pytest.mark.parametrize("term", ["", "dumb", "unknown", "DUMB"])
 def test_a_dumb_terminal_says_why_there_is_no_full_screen(term: str) -> None:
     """And the same without a terminal at all."""
-    found = fitness({"TERM": term}, is_terminal=True, encoding="utf-8", windows=False)
-    piped = fitness({"TERM": "xterm"}, is_terminal=False, encoding="utf-8", windows=False)
+    found = assess_terminal({"TERM": term}, is_terminal=True, encoding="utf-8", windows=False)
+    piped = assess_terminal({"TERM": "xterm"}, is_terminal=False, encoding="utf-8", windows=False)
 
     assert found.why_not == "This terminal cannot show a full screen"
     assert piped.why_not == "The output does not go to a terminal"
@@ -42,8 +42,8 @@ def test_a_dumb_terminal_says_why_there_is_no_full_screen(term: str) -> None:
 
 def test_a_windows_console_says_nothing_and_is_no_dumb_terminal() -> None:
     """It sets no TERM; the newer one can be told by its session."""
-    old = fitness({}, is_terminal=True, encoding="cp1252", windows=True)
-    new = fitness({"WT_SESSION": "1"}, is_terminal=True, encoding="utf-8", windows=True)
+    old = assess_terminal({}, is_terminal=True, encoding="cp1252", windows=True)
+    new = assess_terminal({"WT_SESSION": "1"}, is_terminal=True, encoding="utf-8", windows=True)
 
     assert (old.why_not, old.depth, old.blocks) == ("", Depth.SIXTEEN, False)
     assert (new.why_not, new.depth, new.blocks) == ("", Depth.TRUE, True)

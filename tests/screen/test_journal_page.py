@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.screen.journal_page import chosen_of, journal_page
+from stepper.screen.journal_page import find_marked, journal_page
 from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, terminal
 
@@ -26,4 +26,4 @@ def test_the_marked_entry_is_always_in_sight() -> None:
     for downs in (0, 3, 39, 500):
         scene = desk.scene("j", *["down"] * downs)
         assert sum(line.startswith("▸") for line in _text(desk, *["down"] * downs, rows=10).splitlines()) == 1
-        assert chosen_of(scene) == min(downs, len(scene.history) - 1)
+        assert find_marked(scene) == min(downs, len(scene.history) - 1)

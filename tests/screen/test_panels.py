@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.colour import rgb_from_hex
-from stepper.screen.panels import panel, side_by_side
+from stepper.screen.panels import panel, put_side_by_side
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
 
@@ -45,9 +45,9 @@ def test_as_many_panels_as_fit_stand_beside_each_other() -> None:
     """Three of nine columns with gaps of three are 33; the next begins a line of its own below."""
     drawn = panel("in colour", SQUARES, SIGNS, COLOURS, Depth.TRUE)
     assert row_width(drawn[0]) == 9
-    wide = side_by_side([drawn] * 4, 35)
+    wide = put_side_by_side([drawn] * 4, 35)
     assert len(wide) == 7
     assert row_width(wide[0]) == 33
     assert wide[3] == ()
     assert row_width(wide[4]) == 9
-    assert len(side_by_side([drawn] * 4, 5)) == 15
+    assert len(put_side_by_side([drawn] * 4, 5)) == 15

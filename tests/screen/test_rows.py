@@ -8,20 +8,20 @@ from wcwidth import wcswidth, wcwidth
 
 from stepper.screen.rows import (
     Span,
-    apart,
-    beside,
+    add_title,
     clean,
     cut,
-    flowed,
-    padded,
+    flow,
+    pad,
     paragraph,
+    put_apart,
+    put_beside,
     row,
     row_width,
-    shortened,
+    shorten,
     text_of,
-    titled,
     width,
-    wrapped,
+    wrap,
 )
 from stepper.screen.style import BOLD
 
@@ -46,7 +46,7 @@ def test_nothing_that_moves_the_cursor_gets_through() -> None:
 @given(WORDS, st.integers(1, 30))
 def test_wrapped_lines_fit_and_lose_no_word(text: str, columns: int) -> None:
     """Every letter is still there, in order, and no line is too wide but for a letter wider than a line."""
-    lines = wrapped(text, columns)
+    lines = wrap(text, columns)
 
     assert "".join("".join(lines).split()) == "".join(clean(text).split())
     assert all(width(line) <= max(columns, 2) for line in lines)
@@ -56,28 +56,28 @@ def test_wrapped_lines_fit_and_lose_no_word(text: str, columns: int) -> None:
 def test_cut_padded_and_shortened_keep_to_the_width(text: str, columns: int) -> None:
     """The one thing that tears a screen is a row that is too wide."""
     assert row_width(cut(row(text), columns)) <= columns
-    assert row_width(padded(row(text), columns)) == columns
-    assert width(shortened(text, columns)) <= columns
+    assert row_width(pad(row(text), columns)) == columns
+    assert width(shorten(text, columns)) <= columns
 
 
 def test_shortened_says_that_something_is_missing() -> None:
     """A label cut off must not look whole."""
-    assert shortened("Final increase", 8) == "Final i…"
-    assert shortened("Final", 8) == "Final"
+    assert shorten("Final increase", 8) == "Final i…"
+    assert shorten("Final", 8) == "Final"
 
 
 def test_rows_are_put_apart_and_beside_each_other() -> None:
     """What belongs to the right edge gives way where there is no room."""
-    assert text_of(apart(row("left"), row("right"), 12)) == "left   right"
-    assert text_of(apart(row("left"), row("right"), 10)) == "left"
-    assert [text_of(each) for each in beside([row("a")], [row("x"), row("y")], at=3)] == ["a  x", "   y"]
+    assert text_of(put_apart(row("left"), row("right"), 12)) == "left   right"
+    assert text_of(put_apart(row("left"), row("right"), 10)) == "left"
+    assert [text_of(each) for each in put_beside([row("a")], [row("x"), row("y")], at=3)] == ["a  x", "   y"]
 
 
 def test_facts_flow_and_none_is_broken() -> None:
     """As many to a row as fit."""
-    facts = [titled("Count", "60"), titled("Needle", "4 mm"), titled("Yarn", "pine joins")]
+    facts = [add_title("Count", "60"), add_title("Needle", "4 mm"), add_title("Yarn", "pine joins")]
 
-    assert [text_of(each) for each in flowed(facts, 24)] == ["Count 60   Needle 4 mm", "Yarn pine joins"]
+    assert [text_of(each) for each in flow(facts, 24)] == ["Count 60   Needle 4 mm", "Yarn pine joins"]
     assert facts[0][1] == Span("60", BOLD)
 
 

@@ -13,11 +13,11 @@ from stepper.screen.style import (
     Badge,
     Depth,
     Paint,
-    as_shown,
     badge,
     best_ink,
-    dimmed,
-    painted,
+    dim_colour,
+    match_colour,
+    paint_ground,
 )
 
 COLOURS = st.builds(Rgb, st.integers(0, 255), st.integers(0, 255), st.integers(0, 255))
@@ -32,7 +32,7 @@ def test_black_or_white_reads_on_any_colour(colour: Rgb) -> None:
 @given(COLOURS, st.sampled_from([Depth.TRUE, Depth.INDEXED, Depth.SIXTEEN]))
 def test_letters_on_a_painted_ground_read_in_every_depth(colour: Rgb, depth: Depth) -> None:
     """The contrast holds for the colours as shown, not as wished for."""
-    paint = painted(colour, depth)
+    paint = paint_ground(colour, depth)
 
     assert paint.ground is not None
     assert paint.ink is not None
@@ -69,7 +69,7 @@ def test_the_sixteen_are_those_of_terminals() -> None:
 def test_a_colour_the_terminal_has_is_shown_as_it_is(depth: Depth) -> None:
     """Nothing is lost on what needs no change."""
     for colour in INDEXED if depth is Depth.INDEXED else SIXTEEN:
-        assert as_shown(colour, depth) == colour
+        assert match_colour(colour, depth) == colour
 
 
 def test_without_colour_a_patch_is_reversed() -> None:
@@ -80,7 +80,7 @@ def test_without_colour_a_patch_is_reversed() -> None:
 @given(COLOURS)
 def test_what_steps_back_moves_to_the_middle(colour: Rgb) -> None:
     """On a dark ground light colours grow darker, on a light one dark colours lighter."""
-    moved = dimmed(colour)
+    moved = dim_colour(colour)
 
     for before, after in zip(
         (colour.red, colour.green, colour.blue), (moved.red, moved.green, moved.blue), strict=True

@@ -88,7 +88,7 @@ def test_a_plain_terminal_gets_ascii_alone(moment: str) -> None:
 def test_colour_changes_no_letter() -> None:
     """What is told by colour is told by letters too: they are the same in all depths but the picture's."""
     for moment, scene in MOMENTS.items():
-        if scene().face.page is Page.YOKE:
+        if scene().ui.page is Page.YOKE:
             continue
         texts = {
             "\n".join(text_of(row).rstrip() for row in view(scene(), terminal(depth=depth)))

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.screen.course import course_of
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Depth, Terminal, dimmed
+from stepper.screen.style import Depth, Terminal, dim_colour
 from stepper.screen.yoke_page import rings_of, yoke_page
 from tests.plans import plan
 from tests.screen.scenes import COLOURS, Desk, garment, terminal
@@ -53,7 +53,7 @@ def test_finished_rounds_are_in_full_colour_and_the_rest_steps_back() -> None:
     assert pine is not None
     assert ember is not None
 
-    assert {pine, ember, dimmed(ember)} <= inks
+    assert {pine, ember, dim_colour(ember)} <= inks
 
 
 def test_the_work_runs_clockwise_from_the_centre_back() -> None:

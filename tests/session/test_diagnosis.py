@@ -4,12 +4,12 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.session.diagnosis import Likely, diagnose, questions, shows
 from stepper.session.events import Counted
 from stepper.session.evolve import evolve
 from stepper.session.foretelling import Cause
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.sitting.project_file import load
 from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made

@@ -4,7 +4,6 @@ from pathlib import Path
 
 import pytest
 
-from stepper.commands.loading import load
 from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Choose
@@ -14,6 +13,7 @@ from stepper.session.landmarks import sections_at
 from stepper.session.mending import inquire
 from stepper.session.remedy import Remedy, must_be_exact, remedies, tolerant
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
+from stepper.sitting.project_file import load
 from tests import fabric, hunt
 from tests.hunt import Trial
 from tests.plans import final_increase, plan

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.commands.loading import load
 from stepper.plan.model import Group, Item, Plan, Run, flatten
 from stepper.session.steps import BREATH, By, StepPart, part_at, parts, rest_of
+from stepper.sitting.project_file import load
 from tests.plans import final_increase, phrase, plan
 
 _SAMPLES = Path(__file__).parents[2] / "sample_projects"

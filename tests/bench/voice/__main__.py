@@ -21,8 +21,8 @@ from pathlib import Path
 import numpy as np
 from scipy.stats import chi2
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.thresholds import STRICT
@@ -83,8 +83,8 @@ class Bench:
         if self.args.vosk:
             from stepper.ears.vosk_recogniser import VoskRecogniser
 
-            return VoskRecogniser(wordings_for(self.plan), self.args.vosk, address=address)
-        return MoonshineRecogniser(wordings_for(self.plan), address=address, strict=strict)
+            return VoskRecogniser(list_wordings(self.plan), self.args.vosk, address=address)
+        return MoonshineRecogniser(list_wordings(self.plan), address=address, strict=strict)
 
     def same(self, said: str, heard: str) -> bool:
         """Tell whether two texts are the same cue."""

@@ -19,7 +19,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.ears.decision import Candidate, decide
 from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance
 from stepper.ears.thresholds import LOOSE, STRICT, Thresholds
@@ -132,7 +132,7 @@ def main() -> None:
         weighed = pickle.loads(args.keep.read_bytes())
     else:
         bench = Bench(args)
-        wordings = wordings_for(bench.plan)
+        wordings = list_wordings(bench.plan)
         weighed = {
             address: (said(bench, wordings, address), unsaid(bench, wordings, address, args.hours, args.people))
             for address in ("", "stepper")

@@ -17,8 +17,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import lengths, wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import list_lengths, list_wordings
 from stepper.language.numbers import words
 from stepper.language.understand import understand
 from stepper.session.cues import Note
@@ -35,7 +35,7 @@ _REMARKS = ("the blue yarn is nearly gone", "two stitches short at the marker", 
 
 
 def _lengths(source: random.Random) -> str:
-    said = source.choice([way for way, value in lengths().items() if value < 100])
+    said = source.choice([way for way, value in list_lengths().items() if value < 100])
     before = source.choice(("it measures", "measures", "piece measures", "length is"))
     return " ".join(filter(None, (before, said, source.choice(("centimetres", "inches", "")))))
 
@@ -69,7 +69,7 @@ def main() -> None:
     parser.add_argument("--development", action="store_true")
     args = parser.parse_args()
     plan = load(SAMPLE).plan
-    recogniser = MoonshineRecogniser(wordings_for(plan), address=args.address)
+    recogniser = MoonshineRecogniser(list_wordings(plan), address=args.address)
     voices = [voice for voice in installed(args.styles) if voice.held_out != args.development]
     behind = film([clip for clip in clips(args.folder, not args.development) if clip.kind == "talk"], 600, 900)
     print(f"voices: {', '.join(voice.label for voice in voices)}")

@@ -16,8 +16,8 @@ import subprocess
 from dataclasses import replace
 from pathlib import Path
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.numbers import words
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share
@@ -45,7 +45,7 @@ def main() -> None:
     parser.add_argument("--most", type=int, default=100, help="recordings of each word")
     args = parser.parse_args()
     said = recordings(args.folder)
-    known = wordings_for(load(SAMPLE).plan)
+    known = list_wordings(load(SAMPLE).plan)
     recogniser = MoonshineRecogniser(replace(known, phrases={**known.phrases, **{word: word for word in said}}))
     right = wrong = total = 0
     for word, paths in said.items():

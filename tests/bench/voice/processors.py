@@ -23,8 +23,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understand import NotUnderstood, normal, understand
 from stepper.ears.decision import total_score
 from stepper.mouth.espeak import EspeakVoice
@@ -105,7 +105,7 @@ def main() -> None:
     parser.add_argument("--nudges", type=int, default=3, help="nudged copies of each")
     args = parser.parse_args()
     plan = load(SAMPLE).plan
-    wordings = wordings_for(plan)
+    wordings = list_wordings(plan)
     # The twin writes 90 MB, which are of no use afterwards.
     with tempfile.TemporaryDirectory() as folder:
         models = {"packaged": MoonshineModel(), "twin": MoonshineModel(make_twin(Path(folder)))}

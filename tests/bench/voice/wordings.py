@@ -14,8 +14,8 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.commands.loading import load
-from stepper.commands.wordings import wordings_for
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE
 from tests.bench.voice.film import film, loudness
@@ -44,7 +44,7 @@ def main() -> None:
     parser.add_argument("--ratio", type=float, default=12.0, help="how much louder than the film; dB")
     args = parser.parse_args()
     voices = [voice for voice in VOICES if voice.family in _QUICK and not voice.held_out]
-    wordings = wordings_for(load(SAMPLE).plan)
+    wordings = list_wordings(load(SAMPLE).plan)
     recogniser = MoonshineRecogniser(wordings)
     behind = film([clip for clip in clips(args.folder, False) if clip.kind == "talk"], 600, 900)
     source, heard, taken = np.random.default_rng(1), Counter[str](), defaultdict[str, Counter[str]](Counter)

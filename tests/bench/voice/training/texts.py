@@ -8,7 +8,7 @@ import re
 from functools import cache
 from pathlib import Path
 
-from stepper.commands.wordings import lengths
+from stepper.sitting.recogniser_wordings import list_lengths
 from stepper.language.numbers import digits_words, words
 from tests.bench.voice.material import CLOSED, FRAMES
 
@@ -74,7 +74,7 @@ def number(source: random.Random) -> str:
 def measure(source: random.Random) -> str:
     """Draw a length, a weight, a place, a tally or a remark."""
     name, place, value = source.choice(_YARNS), source.choice(_PLACES), words(source.randrange(1, 200))
-    length = source.choice(list(lengths()))
+    length = source.choice(list(list_lengths()))
     unit = source.choice(("", " centimetres", " centimetres", " inches"))
     before = source.choice(("it measures", "measures", "piece measures", "length is"))
     weight = source.choice((f"{name} weighs {value} grams", f"weight of {name} is {value} grams"))

@@ -1,0 +1,118 @@
+"""Whether the count stands: one word on a patch, and the figures beside it. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Final
+
+from stepper.language.measures import plural
+from stepper.plan.model import Plan, Round
+from stepper.screen.rows import Row, Span, clean
+from stepper.screen.style import Badge, Depth, badge
+from stepper.session.checking import due
+from stepper.session.checks import expected_at_end
+from stepper.session.mending import inquire
+from stepper.session.placing import first_say
+from stepper.session.state import Position, State
+from stepper.session.tally import count_at
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CountVerdict:
+    """How the count stands."""
+
+    badge: Badge
+    word: str
+    detail: str
+
+
+def judge_count(plan: Plan, state: State) -> CountVerdict:
+    """Return how the count stands: what is wrong before what is asked, and that before what was right."""
+    knitting = state.knitting
+    if state.question is not None:
+        return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
+    if knitting.tens is not None:
+        so_far = f"{sum(knitting.tens)} so far"
+        return CountVerdict(badge=Badge.ASKS, word="counting", detail=so_far)
+    if knitting.fault is not None:
+        return _fault(plan, state)
+    asked = _asked(plan, state)
+    if asked is not None:
+        return asked
+    if knitting.stands is None:
+        worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
+        return CountVerdict(badge=Badge.CALM, word="not counted", detail=worked)
+    return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
+
+
+def count_expected(plan: Plan, state: State) -> tuple[int, int]:
+    """Count the stitches there should be now and at the end of the round. Unit: stitches."""
+    place = state.place
+    return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
+
+
+def _fault(plan: Plan, state: State) -> CountVerdict:
+    fault = state.knitting.fault
+    assert fault is not None
+    many = abs(fault.difference)
+    off = f"{many} too {'many' if fault.difference > 0 else 'few'}" if many else "a fault was seen"
+    inquiry = inquire(plan, state)
+    ask = inquiry.search.next if inquiry is not None and inquiry.search.single else None
+    detail = f"{off}; the part asked for should be {ask.stitches}" if ask is not None else off
+    return CountVerdict(badge=Badge.OFF, word="count is off", detail=detail)
+
+
+def _asked(plan: Plan, state: State) -> CountVerdict | None:
+    """Return the verdict if a count is asked for between the last round and this one; None otherwise."""
+    place, verified = state.place, state.knitting.stands
+    if place.stitch or not 0 < place.index <= len(plan.rounds):
+        return None
+    if verified is not None and verified.place == place:
+        return None
+    reason = due(plan, state, place.index - 1)
+    if reason is None or _verified_at_end(plan, state, place.index - 1):
+        return None
+    detail = f"{count_expected(plan, state)[0]} expected, {reason}"
+    return CountVerdict(badge=Badge.ASKS, word="count now", detail=detail)
+
+
+def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
+    """Return whether the end of a round was counted ahead, from within it."""
+    verified = state.knitting.stands
+    return (
+        verified is not None
+        and verified.place.index == index
+        and (verified.stitches == plan.rounds[index].after != plan.rounds[index].before)
+    )
+
+
+def _stands(plan: Plan, state: State, at: Position, stitches: int) -> CountVerdict:
+    """Return the verdict on the last good count, with what was worked since."""
+    place = state.place
+    rounds = place.index - at.index
+    if rounds <= 0:
+        since = "here" if place == at else "in this round"
+    else:
+        since = f"{plural(rounds, 'round')} ago" if not at.stitch else f"in {_name(plan.rounds[at.index])}"
+    return CountVerdict(badge=Badge.STANDS, word="count stands", detail=f"{stitches} counted {since}")
+
+
+def _name(round_: Round) -> str:
+    return f"{'row' if round_.flat else 'round'} {round_.number}"
+
+
+_MARKS: Final = MappingProxyType({Badge.STANDS: "✓", Badge.ASKS: "?", Badge.OFF: "!", Badge.CALM: "–"})
+_MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CALM: "-"})
+
+
+def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
+    """Write a word on its patch, with the sign that tells it without colour."""
+    marks = _MARKS if blocks else _MARKS_IN_ASCII
+    return Span(f" {marks[kind]} {clean(word)} ", badge(kind, depth))
+
+
+def draw_verdict(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:
+    """Write the verdict on one row."""
+    found = judge_count(plan, state)
+    return (draw_badge(found.badge, found.word, depth, blocks=blocks), Span(f" {clean(found.detail)}"))

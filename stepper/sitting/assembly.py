@@ -1,0 +1,158 @@
+"""Put a sitting together and hold it: project file, journal, voice, ears and conductor behind a front end."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import ExitStack
+from dataclasses import dataclass
+from pathlib import Path
+
+from stepper.mouth.ports import Speaker
+from stepper.mouth.silent import TextOnlySpeaker
+from stepper.session.codec import decode_event
+from stepper.session.events import Event
+from stepper.sitting.clock import now
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.front_end import FrontEnd, SittingView
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installed
+from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import Loaded
+from stepper.sitting.recognisers import FilmSwitch, hear_recording
+from stepper.sitting.session_journal import Keeper, take_up
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+from stepper.store.reader import JournalReader
+
+LAST_WORDS_S = 20.0
+"""How long the last line may take to be said before the program ends. Unit: seconds."""
+LATEST = 500
+"""Entries of the journal that its page shows. What lies further back is in the journal all the same."""
+GETTING_READY = "getting ready"
+"""Why nothing is heard in the first seconds."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SittingOptions:
+    """What is asked for on the command line."""
+
+    mute: bool = False
+    """Whether to say nothing."""
+    deaf: bool = False
+    """Whether to take keys and typed cues only."""
+    listen: bool = False
+    """Whether to listen to the microphone, whatever the settings say."""
+    recording: Path | None = None
+    """A WAV file in place of the microphone."""
+
+
+def hold_sitting(loaded: Loaded, front_end: FrontEnd, mine: Preferences, options: SittingOptions) -> None:
+    """Knit until the sitting is over.
+
+    Args:
+        loaded: The project file.
+        front_end: Where she reads and types.
+        mine: Her settings.
+        options: What is asked for on the command line.
+
+    Raises:
+        StepperError: The journal or the recording cannot be used.
+        KeyboardInterrupt: She left at once. Every answer already given is on the disk.
+        BrokenPipeError: The terminal has gone.
+    """
+    film = FilmSwitch(mine.hearing.address)
+    recording = None
+    if options.recording is not None and not options.deaf:
+        recording = hear_recording(options.recording, loaded.plan, film, mine)
+    why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
+    with ExitStack() as stack:
+        speaker, why_no_voice = _open_voice(front_end, mine, mute=options.mute)
+        if speaker is not None:
+            stack.callback(speaker.close)
+        journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
+        taken = take_up(loaded, journal, now())
+        # The project text is kept before anything refers to it by its fingerprint.
+        journal.keep_plan(loaded.text, taken.fingerprint, now())
+        ports = ConductorPorts(
+            keep=Keeper(journal),
+            show=front_end.show,
+            clock=now,
+            speaker=speaker,
+            turn=front_end.turn,
+            film=film.turn,
+            schedule=front_end.schedule,
+        )
+        conductor = Conductor(taken.session, ports, _settings(mine))
+        front_end.open(
+            SittingView(
+                title=loaded.plan.title,
+                conductor=conductor,
+                history=lambda: read_latest_events(journal),
+                speaker=speaker,
+                why_no_voice=why_no_voice,
+                why_no_ears=why_no_ears,
+            )
+        )
+        conductor.begin(taken.fingerprint, taken.changed)
+        with front_end.guard_terminal(), ExitStack() as ears:
+            if why_no_ears == GETTING_READY:
+                ears.callback(_open_ears(loaded, front_end, speaker, mine, film).close)
+            elif why_no_ears == NOT_INSTALLED and options.listen:
+                reason = f"Nothing is heard, since {NOT_INSTALLED}; the session goes on by typed cues."
+                front_end.report_ears(False, reason)
+            front_end.run(recording)
+        front_end.close()
+        if speaker is not None:
+            speaker.wait(timeout=LAST_WORDS_S)
+
+
+def read_latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
+    """Yield the latest events with their numbers, in order."""
+    for entry in journal.entries(after=max(0, journal.count() - LATEST)):
+        yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
+
+
+def _settings(mine: Preferences) -> ConductorSettings:
+    return ConductorSettings(
+        own_wordings=mine.wordings,
+        sounds=mine.hearing.sounds,
+        rest=mine.care.rest,
+        silence_s=60.0 * mine.care.silence_minutes,
+    )
+
+
+def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions) -> str:
+    """Say why nothing is heard when the sitting begins."""
+    if options.deaf:
+        return "closed by --deaf"
+    if not are_ears_installed():
+        return NOT_INSTALLED
+    listens = options.listen or (front_end.listens_by_itself and mine.hearing.listen)
+    return GETTING_READY if listens else "closed in the settings"
+
+
+def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[Speaker | None, str]:
+    """Open the voice.
+
+    Returns:
+        The speaker, and why nothing will be said; empty if something will.
+    """
+    if mute:
+        return None, "closed by --mute"
+    from stepper.mouth.open_speaker import open_speaker
+
+    speaker, remark = open_speaker(mine.speech, front_end.report_voice)
+    if remark is not None:
+        front_end.report_voice(remark)
+    if not isinstance(speaker, TextOnlySpeaker):
+        return speaker, ""
+    return None, (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]
+
+
+def _open_ears(
+    loaded: Loaded, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+) -> LiveEars:
+    """Listen to the microphone."""
+    return LiveEars(
+        loaded.plan, speaker, mine, hear=front_end.hear, tell=front_end.report_ears, is_addressed=film
+    )

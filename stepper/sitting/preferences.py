@@ -1,0 +1,180 @@
+"""Her own settings: one TOML file for all garments, in the user's settings folder.
+
+```toml
+[voice]                 # how it speaks: the fields of `SpeechSettings`
+rate_wpm = 140
+[ears]                  # how it listens: the fields of `HearingSettings`
+device = "headset"
+[care]                  # what it looks after: the fields of `CareSettings`
+rest = false
+silence_minutes = 10
+[wordings]              # her own words for a cue, and the wording of the vocabulary that they stand for
+"weiter bitte" = "next step"
+```
+
+A setting that cannot be followed is told in a sentence and left at its usual value: no slip in it keeps her
+from knitting.
+"""
+
+from __future__ import annotations
+
+import os
+import tomllib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, fields, replace
+from difflib import get_close_matches
+from pathlib import Path
+from typing import Any, TypeVar, get_args
+
+from stepper.ears.settings import HearingSettings, Listener
+from stepper.language.understand import phrases
+from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.sitting.user_folders import settings_folder
+
+_TABLES = ("voice", "ears", "care", "wordings")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareSettings:
+    """What the program is to look after besides the knitting."""
+
+    rest: bool = True
+    """Whether it reminds her to rest her hands after fifty minutes, at the end of a round."""
+    silence_minutes: float = 5.0
+    """Time without a cue, on top of what the step in hand takes, after which it says the place; 0 for never.
+    Range: 0 and up. Unit: minutes."""
+
+    def __post_init__(self) -> None:
+        """Refuse a time that cannot be.
+
+        Raises:
+            ValueError: The time is below 0.
+        """
+        if not self.silence_minutes >= 0:
+            raise ValueError(f"silence_minutes must be 0 or more (got {self.silence_minutes}).")
+
+
+_Record = TypeVar("_Record", SpeechSettings, HearingSettings, CareSettings)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Preferences:
+    """What the settings file says."""
+
+    speech: SpeechSettings = field(default_factory=SpeechSettings)
+    hearing: HearingSettings = field(default_factory=HearingSettings)
+    care: CareSettings = field(default_factory=CareSettings)
+    wordings: Mapping[str, str] = field(default_factory=dict)
+    """The knitter's own wordings: hers to one of the vocabulary's."""
+    remarks: tuple[str, ...] = ()
+    """A sentence for each setting that could not be followed."""
+
+
+def settings_path() -> Path:
+    """Return the place of the settings file.
+
+    The variable `STEPPER_SETTINGS` names another file than the usual one.
+    """
+    named = os.environ.get("STEPPER_SETTINGS")
+    return Path(named) if named else settings_folder() / "settings.toml"
+
+
+def read_preferences(path: Path | None = None) -> Preferences:
+    """Read the settings file; without one everything is as usual.
+
+    Args:
+        path: The file; the user's own if None.
+    """
+    path = path if path is not None else settings_path()
+    try:
+        written = path.read_text(encoding="utf-8")
+    except FileNotFoundError:
+        return Preferences()
+    except (OSError, UnicodeDecodeError) as error:
+        why = error.strerror if isinstance(error, OSError) else "it is no text in UTF-8"
+        return Preferences(remarks=(f"The settings in {path} cannot be read: {why}.",))
+    try:
+        return parse_preferences(tomllib.loads(written), str(path))
+    except tomllib.TOMLDecodeError as error:
+        return Preferences(remarks=(f"The settings in {path} cannot be read: {error}.",))
+
+
+def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
+    """Make preferences of what a settings file holds.
+
+    Args:
+        tables: The file as TOML reads it.
+        name: What to call the file in a remark.
+    """
+    remarks = [
+        f"{name}: there is no table [{table}];{suggest_nearest(table, _TABLES)} they are "
+        f"{', '.join(_TABLES)}."
+        for table in tables
+        if table not in _TABLES
+    ]
+    speech = _followed(SpeechSettings(), _table(tables, "voice", name, remarks), f"{name}: [voice]", remarks)
+    hearing = _followed(HearingSettings(), _table(tables, "ears", name, remarks), f"{name}: [ears]", remarks)
+    care = _followed(CareSettings(), _table(tables, "care", name, remarks), f"{name}: [care]", remarks)
+    wordings = _wordings(_table(tables, "wordings", name, remarks), name, remarks)
+    return Preferences(speech=speech, hearing=hearing, care=care, wordings=wordings, remarks=tuple(remarks))
+
+
+def _table(tables: Mapping[str, Any], table: str, name: str, remarks: list[str]) -> Mapping[str, Any]:
+    found = tables.get(table, {})
+    if isinstance(found, Mapping):
+        return found
+    remarks.append(f"{name}: {table} must be a table: write [{table}] on a line of its own.")
+    return {}
+
+
+def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: list[str]) -> _Record:
+    """Take over one setting after another, so that a bad one costs only itself."""
+    usual = {each.name: getattr(record, each.name) for each in fields(record)}
+    for key, value in table.items():
+        if key not in usual:
+            remarks.append(f'{where} has no setting "{key}".{suggest_nearest(key, tuple(usual))}')
+            continue
+        wanted = type(usual[key])
+        fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
+        if wanted is float and isinstance(value, int) and not isinstance(value, bool):
+            value, fits = float(value), True
+        if not fits:
+            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {value!r}).")
+        elif key in _CHOICES and value not in _CHOICES[key]:
+            remarks.append(f'{where} {key} must be one of {", ".join(_CHOICES[key])} (got "{value}").')
+        else:
+            try:
+                record = replace(record, **{key: value})
+            except ValueError as error:
+                remarks.append(f"{where} {error}")
+    return record
+
+
+_CHOICES: dict[str, tuple[str, ...]] = {"engine": get_args(Engine), "recogniser": get_args(Listener)}
+
+_KINDS: dict[type, str] = {
+    bool: "true or false",
+    int: "a whole number",
+    float: "a number",
+    str: "text in quotes",
+    tuple: "a list",
+}
+
+
+def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[str, str]:
+    known = frozenset(phrases())
+    wordings = {}
+    for mine, meant in table.items():
+        if not isinstance(meant, str) or meant not in known:
+            near = suggest_nearest(str(meant), tuple(known))
+            what = f'[wordings] "{mine}" stands for "{meant}", which is no wording I know.'
+            remarks.append(f"{name}: {what}{near}")
+        else:
+            wordings[mine] = meant
+    return wordings
+
+
+def suggest_nearest(word: str, known: Sequence[str]) -> str:
+    """Return a question whether the nearest of the known words was meant; empty if none is near."""
+    near = get_close_matches(word, known, n=1)
+    return f' Did you mean "{near[0]}"?' if near else ""

@@ -1,0 +1,119 @@
+"""From a path to a plan: reads the file, checks it, compiles it, or tells every problem it has."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from stepper.errors import ProjectError
+from stepper.language.own_words import faults
+from stepper.plan.compile import SecondReading, compile_plan, faults_of
+from stepper.plan.model import Plan
+from stepper.project.model import Project
+from stepper.project.problems import Problem, render_problems
+from stepper.project.reader import FileReading, read_project
+from stepper.project.source import read_picture, read_text
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Loaded:
+    """A project file that holds together."""
+
+    path: Path
+    text: str
+    """The file as it stood when it was read."""
+    project: Project
+    plan: Plan
+
+
+def load(path: Path) -> Loaded:
+    """Read a project file and work out its plan.
+
+    Raises:
+        ProjectError: The file has problems; the text lists them all.
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    project, plan = _compiled(text, str(path), path.parent, cues=True)
+    return Loaded(path=path, text=text, project=project, plan=plan)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sized:
+    """A pattern whose printed sizes hold together, whatever becomes of the blend."""
+
+    project: Project
+    plan: Plan
+    """As it is knitted; where that cannot be, the size begun with alone, without alterations."""
+    readings: frozenset[SecondReading]
+    """Words taken in their second reading."""
+    trouble: str
+    """Why it cannot be knitted as the file says; empty where it can."""
+
+
+def load_sizes(path: Path) -> Sized:
+    """Read a project file of which at least the printed sizes come out.
+
+    Raises:
+        ProjectError: The file has problems in its printed sizes; the text lists them all.
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    reading = read_project(text, lambda picture: read_picture(path.parent / picture))
+    if reading.project is None:
+        raise ProjectError(render_problems(_all_problems(reading), text, str(path)))
+    compiled = compile_plan(reading.project)
+    trouble = ""
+    if compiled.plan is None:
+        trouble = render_problems(compiled.problems, text, str(path))
+        compiled = compile_plan(replace(reading.project, switches=(), alterations=()))
+    if compiled.plan is None:
+        raise ProjectError(trouble)
+    return Sized(project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble)
+
+
+def plan_of_text(text: str, name: str, folder: Path) -> Plan:
+    """Work out the plan of a project text that is not in a file.
+
+    Args:
+        text: The whole text.
+        name: What to call it in problems.
+        folder: Where the pictures of its charts are.
+
+    Raises:
+        ProjectError: The text has problems.
+    """
+    return _compiled(text, name, folder, cues=False)[1]
+
+
+def _compiled(text: str, name: str, folder: Path, *, cues: bool) -> tuple[Project, Plan]:
+    """Read and compile a text; what it says of cues is checked if it is to be followed."""
+    reading = read_project(text, lambda picture: read_picture(folder / picture))
+    if reading.project is None:
+        problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
+        raise ProjectError(render_problems(problems, text, name))
+    compiled = compile_plan(reading.project)
+    problems = (*compiled.problems, *(_cue_problems(reading.project, compiled.plan) if cues else ()))
+    if compiled.plan is None or problems:
+        raise ProjectError(render_problems(problems, text, name))
+    return reading.project, compiled.plan
+
+
+def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:
+    """Find the words for cues that cannot be followed."""
+    if project is None:
+        return ()
+    of = {each.words: each for each in project.cues}
+    own = {each.words: each.meant for each in project.cues}
+    found = faults(own, plan if plan is not None else Plan(title=project.title, rounds=()))
+    places = ((of[each.words], each) for each in found)
+    return tuple(
+        (cue.meant_place if each.at_meaning else cue.place).problem(each.sentence, each.hint)
+        for cue, each in places
+    )
+
+
+def _all_problems(reading: FileReading) -> tuple[Problem, ...]:
+    """Put the problems of the wording and those of the arithmetic together: all of a file in one run."""
+    faults = faults_of(reading.partial) if reading.partial is not None else ()
+    return (*reading.problems, *faults)

@@ -1,0 +1,143 @@
+"""What a recogniser is to listen for: the vocabulary, the plan's own names and her own wordings."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Hashable, Iterator, Mapping
+from functools import cache
+from typing import Final
+
+from stepper.ears.wordings import Frame, Wordings
+from stepper.language.numbers import digits_words, words
+from stepper.language.understand import NotUnderstood, bare, normal, understand
+from stepper.language.vocabulary import VOCABULARY
+from stepper.language.wordings import Wording
+from stepper.plan.model import Plan
+from stepper.session.cues import Note
+
+MOST: Final = 999
+"""The largest number that is listened for as a phrase; larger ones are understood when written down right."""
+_LONGEST: Final = 200
+_PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
+_UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
+# As the recogniser's model writes them, and what they are; a length without one is in the plan's unit.
+_MOST_TENS: Final = 20
+_FEWEST_WORDS: Final = 2
+# A single word heard over a film would be a guess.
+
+
+def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wordings:
+    """List what can be said in a session.
+
+    Args:
+        plan: What is knitted, for the names of its sections and labels; None before there is a session.
+        own: The knitter's own wordings: hers to one of the vocabulary's.
+    """
+    phrases = dict(_phrases(plan))
+    for mine, meant in (own or {}).items():
+        row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
+        if "{" in meant:
+            continue  # such a wording needs its slot, which hers has not
+        phrases[normal(mine) or mine.casefold()] = meaning_of(row)
+    return Wordings(
+        phrases=phrases,
+        frames=tuple(_frames(plan)),
+        numbers=list_numbers(),
+        known=lambda text: plan is not None and is_cue(text, plan, own),
+        remark=lambda text: plan is not None and is_remark(text, plan),
+    )
+
+
+@cache
+def list_numbers() -> dict[str, int]:
+    """Return every way in which each number is listened for: as a cardinal, with "and", digit by digit."""
+    ways = {}
+    for number in range(MOST + 1):
+        cardinal = words(number)
+        hundreds, hundred, rest = cardinal.partition(" hundred ")
+        ways[cardinal] = number
+        if hundred:
+            ways[f"{hundreds} hundred and {rest}"] = number
+        if number > 9:
+            ways[digits_words(number)] = number
+    return ways
+
+
+@cache
+def list_lengths() -> dict[str, float]:
+    """Return every way in which a length is listened for: whole, in halves and quarters, and in tenths."""
+    ways: dict[str, float] = {said: number for said, number in list_numbers().items() if number <= _LONGEST}
+    for number in range(100):
+        whole = words(number)
+        ways |= {f"{whole} and {part}": number + share for part, share in _PARTS.items()}
+        ways |= {f"{whole} point {words(tenth)}": number + tenth / 10 for tenth in range(1, 10)}
+    return ways
+
+
+def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
+    """Return whether a transcript is a cue just as it stands."""
+    return len(text.split()) >= _FEWEST_WORDS and not isinstance(
+        understand(text, plan, own=own), NotUnderstood
+    )
+
+
+def is_remark(text: str, plan: Plan) -> bool:
+    """Return whether a transcript is a note with something in it."""
+    cue = understand(text, plan)
+    return isinstance(cue, Note) and bool(cue.text.strip())
+
+
+def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
+    for row in VOCABULARY:
+        for phrase in row.spoken:
+            if "{" not in phrase:
+                if len(phrase.split()) >= _FEWEST_WORDS:
+                    yield phrase, meaning_of(row)
+            elif phrase.count("{") == 1 and "{place}" in phrase and plan is not None:
+                for place in _places(plan):
+                    yield phrase.replace("{place}", place), (*meaning_of(row), place)
+
+
+def _frames(plan: Plan | None) -> Iterator[Frame]:
+    """List the frames with one number in them; those with two are left to the keyboard.
+
+    What could stand anywhere in talk, as "and ten" can, is no frame either.
+    """
+    for row in VOCABULARY:
+        for phrase in row.spoken:
+            slots = re.findall(r"\{(\w+)\}", phrase)
+            if slots == ["number"]:
+                yield _frame(phrase, meaning_of(row))
+            elif slots == ["length"]:
+                for said, unit in _UNITS.items():
+                    means = (*meaning_of(row), unit or (plan.units if plan is not None else "cm"))
+                    yield _frame(f"{phrase} {said}", means, list_lengths())
+            elif slots == ["tens"] and not phrase.startswith("and "):
+                yield _frame(phrase, meaning_of(row), _tens())
+            elif slots == ["yarn", "weight"] and plan is not None:
+                for name in plan.yarns.values():
+                    said = phrase.replace("{yarn}", bare(normal(name)))
+                    yield _frame(f"{said} grams", (*meaning_of(row), name))
+            elif sorted(slots) == ["number", "place"] and plan is not None:
+                for place in _places(plan):
+                    yield _frame(phrase.replace("{place}", place), (*meaning_of(row), place))
+
+
+def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = None) -> Frame:
+    before, after = re.split(r"\{\w+\}", phrase)
+    return Frame(before=before.strip(), after=after.strip(), means=means, numbers=numbers)
+
+
+@cache
+def _tens() -> dict[str, float]:
+    return {words(number): number for number in range(1, _MOST_TENS + 1)}
+
+
+def _places(plan: Plan) -> tuple[str, ...]:
+    labels = (round_.label for round_ in plan.rounds if round_.label)
+    return tuple(dict.fromkeys(bare(normal(name)) for name in (*plan.sections, *labels)))
+
+
+def meaning_of(row: Wording) -> tuple[Hashable, ...]:
+    """Return what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
+    return (row.cue, *row.fixed.items())

@@ -1,0 +1,128 @@
+"""Join the ears to a session: what can be heard in it, and from where."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from importlib.util import find_spec
+from pathlib import Path
+
+from stepper.ears.ports import Recogniser
+from stepper.errors import SurroundingsError
+from stepper.plan.model import Plan
+from stepper.sitting.preferences import Preferences, read_preferences, settings_path
+from stepper.sitting.recogniser_wordings import list_wordings
+from stepper.sitting.user_folders import model_folders
+from stepper.sitting.vocabulary_file import read_vocabulary
+
+
+class FilmSwitch:
+    """Whether a film is on, so that a cue needs the address word; turned and asked by any thread."""
+
+    def __init__(self, is_on: bool) -> None:
+        """Start as her settings say."""
+        self._is_on = is_on
+
+    def __call__(self) -> bool:
+        """Return whether it is on."""
+        return self._is_on
+
+    def turn(self, is_on: bool) -> None:
+        """Turn it on or off."""
+        self._is_on = is_on
+
+
+def hear_recording(
+    path: Path,
+    plan: Plan,
+    is_addressed: Callable[[], bool] | None = None,
+    mine: Preferences | None = None,
+) -> Iterator[str]:
+    """Open a recording at once and give the cues it holds, in order, as they are asked for.
+
+    Args:
+        path: A WAV file.
+        plan: What is knitted, for the names a cue may hold.
+        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
+        mine: Her settings; read from their file if None.
+
+    Raises:
+        SurroundingsError: The file cannot be heard, or the recogniser is not installed.
+    """
+    from stepper.devices.wav_microphone import WavMicrophone
+    from stepper.ears.listen import listen, load_speech_detector
+
+    microphone = WavMicrophone(path)
+    speech = load_speech_detector()
+    recogniser = load_recogniser(plan, mine, is_addressed)
+    return (heard.text for heard in listen(microphone, recogniser, speech))
+
+
+def load_recogniser(
+    plan: Plan | None, mine: Preferences | None = None, is_addressed: Callable[[], bool] | None = None
+) -> Recogniser:
+    """Load what makes words of sound.
+
+    Args:
+        plan: What is knitted, for the names a cue may hold.
+        mine: Her settings; read from their file if None.
+        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
+
+    Raises:
+        SurroundingsError: It is not installed, or there is no such model or vocabulary.
+    """
+    mine = mine if mine is not None else read_preferences()
+    settings = mine.hearing
+    is_bundled = settings.recogniser == "bundled" or (
+        settings.recogniser == "auto"
+        and not (settings.model or settings.vocabulary)
+        and (find_spec("moonshine_voice") is not None or not _models())
+    )
+    if settings.vocabulary:
+        if is_bundled:
+            raise SurroundingsError(
+                "The bundled recogniser knows English only; cues of a vocabulary file need a Vosk model."
+            )
+        wordings = read_vocabulary(_vocabulary(settings.vocabulary), mine.wordings).wordings()
+    else:
+        wordings = list_wordings(plan, mine.wordings)
+    if is_bundled:
+        from stepper.ears.moonshine import MoonshineRecogniser
+
+        return MoonshineRecogniser(
+            wordings,
+            address=settings.address_word.casefold(),
+            is_addressed=is_addressed or (lambda: settings.address),
+        )
+    from stepper.ears.vosk_recogniser import VoskRecogniser
+
+    address = settings.address_word.casefold() if settings.address else ""
+    return VoskRecogniser(wordings, _model(settings.model), address=address)
+
+
+def _vocabulary(name: str) -> Path:
+    """Find a vocabulary file: from the folder she works in, or beside her settings."""
+    path = Path(name).expanduser()
+    beside = settings_path().parent / path
+    return beside if not path.exists() and beside.exists() else path
+
+
+def _models() -> list[Path]:
+    from stepper.ears.vosk_model import models_in
+
+    return models_in(*model_folders())
+
+
+def _model(name: str) -> Path:
+    """Find the model of the settings.
+
+    Raises:
+        SurroundingsError: There is none of that name, or none at all.
+    """
+    models = _models()
+    if not name and models:
+        return models[0]
+    found = [each for each in models if each.name == name] or [Path(name)] * bool(name)
+    if not found or not found[0].is_dir():
+        what = f'There is no Vosk model "{name}"' if name else "There is no Vosk model"
+        raise SurroundingsError(f"{what}; put one in place with: stepper voice install PATH-OR-ADDRESS")
+    return found[0]

@@ -1,0 +1,59 @@
+"""The screen of a garment as a picture, without a sitting."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from contextlib import ExitStack
+from pathlib import Path
+
+from stepper.errors import SurroundingsError
+from stepper.screen.course import course_of
+from stepper.screen.device_status import DeviceStatus, MouthState
+from stepper.screen.picture import svg
+from stepper.screen.rows import Row, text_of
+from stepper.screen.scene import Scene
+from stepper.screen.style import Terminal
+from stepper.screen.view import view
+from stepper.sitting.clock import now
+from stepper.sitting.full_screen import list_screen_yarns
+from stepper.sitting.project_file import Loaded
+from stepper.sitting.session_journal import open_to_read, take_up
+from stepper.store.location import journal_path
+
+PICTURE = (80, 24)
+"""Columns and rows of a picture."""
+_NO_MICROPHONE = "keys and typed cues only"
+
+
+def write_picture(loaded: Loaded, target: Path) -> None:
+    """Write the screen as it would come up now as SVG. The journal is read, never written.
+
+    Args:
+        loaded: The project file.
+        target: The file to write; one that is there is replaced.
+
+    Raises:
+        SurroundingsError: The journal cannot be read or the picture cannot be written.
+    """
+    with ExitStack() as stack:
+        journal = open_to_read(journal_path(loaded.path))
+        if journal is not None:
+            stack.enter_context(journal)
+        session = take_up(loaded, journal, now()).session
+    scene = Scene(
+        course=course_of(session.plan),
+        state=session.state,
+        yarns=list_screen_yarns(loaded),
+        devices=DeviceStatus(why_no_ears=_NO_MICROPHONE, mouth=MouthState.QUIET),
+    )
+    rows = view(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
+    try:
+        target.write_text(svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")
+    except OSError as error:
+        raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
+
+
+def _in_words(rows: Sequence[Row]) -> str:
+    """Say what is on the screen for those who cannot see the picture: its words without its blocks."""
+    text = " ".join(text_of(row) for row in rows)
+    return " ".join("".join(sign if sign.isascii() else " " for sign in text).split())

@@ -1,0 +1,138 @@
+"""Where the session meets the journal and the project file: events in, the session as it was left out."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+from stepper.errors import ProjectError
+from stepper.plan.fingerprint import fingerprint
+from stepper.plan.model import Plan
+from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
+from stepper.session.events import Event, PlanChanged
+from stepper.session.machine import Considered, Session
+from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
+from stepper.session.state import State
+from stepper.sitting.project_file import Loaded, plan_of_text
+from stepper.store.journal import Journal
+from stepper.store.reader import JournalReader, there_is_one
+from stepper.store.records import JournalEntry
+
+SNAPSHOT_OWNER = "state"
+"""What snapshots are filed under. A state holds no plan, so one fits whatever plan is in use."""
+
+
+class Keeper:
+    """Keeps events in a journal, and now and then the state, so that it need not be folded from the
+    beginning."""
+
+    def __init__(self, journal: Journal) -> None:
+        self._journal = journal
+
+    def __call__(self, events: tuple[Event, ...], state: State) -> tuple[str, ...]:
+        """Keep events; return when the disk has them.
+
+        Returns:
+            What she must be told of the journal, a sentence each: that it was damaged, say, and put back.
+
+        Raises:
+            SurroundingsError: They could not be kept.
+        """
+        self._journal.append([_entry(event) for event in events])
+        due = state.seq // SNAPSHOT_EVERY > (state.seq - len(events)) // SNAPSHOT_EVERY
+        if due or state.closed or any(isinstance(event, PlanChanged) for event in events):
+            self._journal.keep_snapshot(state.seq, encode_state(state), SNAPSHOT_OWNER, STATE_VERSION)
+        return self._journal.take_remarks()
+
+
+def open_to_read(path: Path) -> JournalReader | None:
+    """Open a garment's journal to read it; what is not as it should be with it is told on standard error.
+
+    Args:
+        path: The journal.
+
+    Returns:
+        The journal; None if nothing of the garment was knitted.
+
+    Raises:
+        SurroundingsError: It cannot be read.
+    """
+    if not there_is_one(path):
+        return None
+    journal = Journal.read_only(path)
+    for remark in journal.take_remarks():
+        print(remark, file=sys.stderr)
+    return journal
+
+
+def restore_state(journal: JournalReader) -> State:
+    """Return the state a journal leads to, with the help of its newest snapshot.
+
+    Raises:
+        SurroundingsError: The journal cannot be read, or holds what this version does not know.
+    """
+    snapshot = journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION)
+    state = None if snapshot is None else state_from_snapshot(snapshot.seq, snapshot.body)
+    return replay(journal.entries(after=state.seq if state else 0), state)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TakenUp:
+    """A session as it was left, not yet opened."""
+
+    session: Session
+    """On the plan it was knitted by so far."""
+    changed: Considered | None
+    """The move to the plan of the file as it is now, or the question where to go on in it; None where that
+    plan is the same."""
+    fingerprint: str
+    """Of the plan of the file as it is now."""
+
+
+def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
+    """Put a session together from a project file and a journal. Writes nothing.
+
+    Args:
+        loaded: The project file as it is now.
+        journal: What was knitted; None if nothing was.
+        at: Now, for what follows from a changed file. ISO 8601 with the offset from UTC.
+
+    Raises:
+        SurroundingsError: As `restore_state`.
+    """
+    mark = fingerprint(loaded.plan)
+    state = restore_state(journal) if journal is not None else State()
+    if journal is None or state.fingerprint in ("", mark):
+        return TakenUp(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
+    earlier = _plan_knitted(journal, state.fingerprint, loaded.path.parent)
+    session = Session(loaded.plan if earlier is None else earlier, state)
+    changed = session.consider_plan(loaded.plan, at, mark, comparable=earlier is not None)
+    return TakenUp(session=session, changed=changed, fingerprint=mark)
+
+
+def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:
+    """Compile the project text knitted by so far; None where this version cannot read it any more, or reads
+    it otherwise than it was knitted."""
+    for version in reversed(journal.plan_versions()):
+        if version.fingerprint == mark:
+            try:
+                plan = plan_of_text(version.project_text, "the pattern as it was", folder)
+            except ProjectError:
+                return None
+            return plan if fingerprint(plan) == mark else None
+    return None
+
+
+def read_events(journal: JournalReader) -> list[tuple[int, Event]]:
+    """Return every event with its number, for reports.
+
+    Raises:
+        SurroundingsError: As `restore_state`.
+    """
+    return [(entry.seq, decode_event(entry.kind, entry.version, entry.body)) for entry in journal.entries()]
+
+
+def _entry(event: Event) -> JournalEntry:
+    kind, version, body = encode_event(event)
+    return JournalEntry(at=event.at, kind=kind, body=body, version=version)

@@ -1,0 +1,51 @@
+from __future__ import annotations
+
+from stepper.screen.device_status import (
+    DeviceStatus,
+    EarsState,
+    HeardWords,
+    MouthState,
+    describe_heard,
+    draw_devices,
+)
+from stepper.screen.rows import row_width, text_of
+from stepper.screen.style import Depth
+
+
+def _text(devices: DeviceStatus, columns: int = 80) -> str:
+    return " ".join(text_of(row) for row in draw_devices(devices, Depth.NONE, columns, blocks=True))
+
+
+def test_no_ears_and_no_voice_say_why() -> None:
+    """Silence without a reason is a fault to whoever sits before it."""
+    devices = DeviceStatus(why_no_ears="no microphone is connected", why_no_mouth="no sound device.")
+
+    assert _text(devices) == "No ears: no microphone is connected.  No voice: no sound device."
+    assert _text(devices, 40) == "No ears.  No voice."
+
+
+def test_every_state_has_a_word_of_its_own() -> None:
+    """Listening, not listening, speaking, quiet."""
+    texts = {
+        _text(DeviceStatus(ears=ears, mouth=mouth, why_no_ears="", why_no_mouth=""))
+        for ears in EarsState
+        for mouth in MouthState
+    }
+
+    assert len(texts) == len(EarsState) * len(MouthState)
+
+
+def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
+    """The reason is what helps."""
+    devices = DeviceStatus(why_no_ears="a reason as long as a row " * 2, why_no_mouth="another one " * 4)
+    rows = draw_devices(devices, Depth.NONE, 60, blocks=True)
+
+    assert len(rows) == 2
+    assert all(row_width(row) <= 60 for row in rows)
+
+
+def test_the_last_words_are_shown_with_what_they_did() -> None:
+    """Heard or typed, and what came of it."""
+    assert describe_heard(DeviceStatus(heard=HeardWords(text="next step", did="done"))) == 'Heard "next step": done'
+    assert describe_heard(DeviceStatus(heard=HeardWords(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
+    assert describe_heard(DeviceStatus()) == ""

@@ -1,0 +1,409 @@
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from threading import Thread
+
+import pytest
+
+from stepper.errors import SurroundingsError
+from stepper.mouth.fakes import RecordingSpeaker
+from stepper.mouth.ports import Tone
+from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
+from stepper.session.events import Event
+from stepper.session.machine import Session
+from stepper.session.reading import runs
+from stepper.session.state import State
+from stepper.sitting.conductor import Conductor
+from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from tests.plans import final_increase
+from tests.playbook import AT
+
+
+class Log:
+    """Remembers in which order things were kept, shown and said."""
+
+    def __init__(self) -> None:
+        self.lines: list[str] = []
+        self.full = False
+        self.remarks: tuple[str, ...] = ()
+
+    def keep(self, events: tuple[Event, ...], state: State) -> tuple[str, ...]:
+        """Keep events, unless the disk is full."""
+        if self.full:
+            raise SurroundingsError("The disk is full.")
+        self.lines += [f"kept {type(event).__name__} {state.seq}" for event in events]
+        return self.remarks
+
+    def show(self, line: str) -> None:
+        """Show a line."""
+        self.lines.append(f"shown {line}")
+
+
+class LoggingSpeaker(RecordingSpeaker):
+    """A speaker that writes into the same log."""
+
+    def __init__(self, log: Log) -> None:
+        super().__init__()
+        self._log = log
+
+    def say(self, text: str, slower: bool = False) -> None:
+        """Say a line."""
+        super().say(text, slower)
+        self._log.lines.append(f"said {text}")
+
+
+def _conductor(log: Log, speaker: RecordingSpeaker | None = None) -> Conductor:
+    return Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker),
+    )
+
+
+def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_else() -> None:
+    """She hears that she was heard; a film that is taken for her is never talked to."""
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = _conductor(log, speaker)
+    conductor.offer_words("next step", heard=True)
+    conductor.offer_words("count is many", heard=True)
+    conductor.offer_words("", heard=True)
+    conductor.offer_words("next stop")
+    conductor.drain()
+    assert speaker.sounds == [Tone.HEARD, Tone.NOT_UNDERSTOOD, Tone.NOT_UNDERSTOOD]
+    assert not any("many" in line for line in speaker.texts)
+    assert speaker.texts[-1].startswith("Not understood")  # typed, so she waits for an answer
+    assert speaker.silenced == 2
+
+
+def test_what_is_to_be_told_of_the_journal_is_shown_and_said_before_the_answer() -> None:
+    """A journal that was deleted and put back is hers to know, with the step kept first as ever."""
+    log = Log()
+    log.remarks = ("cuff.journal was put back.",)
+    conductor = _conductor(log, LoggingSpeaker(log))
+    conductor.offer(Next(at=AT))
+    conductor.drain()
+
+    assert log.lines[:3] == [
+        "kept Advanced 1",
+        "shown cuff.journal was put back.",
+        "said cuff.journal was put back.",
+    ]
+    assert log.lines[3].startswith("shown ")
+    assert conductor.session.state.seq == 1
+
+
+def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> None:
+    """Reading along goes on by itself, and a line that is being said is not cut off by the clock."""
+    asked: list[tuple[float, Cue]] = []
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(
+            keep=log.keep,
+            show=log.show,
+            clock=lambda: AT,
+            speaker=speaker,
+            schedule=lambda seconds, cue: asked.append((seconds, cue)),
+        ),
+    )
+    while len(runs(conductor.session.plan.rounds[conductor.session.state.place.index])) < 2:
+        conductor.offer(Next())
+        conductor.drain()
+    conductor.offer(ReadAlong())
+    conductor.drain()
+    ((seconds, beat),) = [(after, cue) for after, cue in asked if isinstance(cue, Beat)]
+    assert seconds > 0
+    before, silenced = len(speaker.texts), speaker.silenced
+    conductor.offer(beat)
+    conductor.drain()
+    assert len(speaker.texts) == before + 1
+    assert speaker.silenced == silenced
+    assert sum(isinstance(cue, Beat) for _, cue in asked) == 2
+
+
+class Alarm:
+    """A clock that goes on only when it is told to, and the alarms set on it."""
+
+    def __init__(self) -> None:
+        self.minutes = 0.0
+        self.set: list[tuple[float, Cue]] = []
+
+    def now(self) -> str:
+        """Give the time."""
+        return (datetime.fromisoformat(AT) + timedelta(minutes=self.minutes)).isoformat()
+
+    def later(self, seconds: float, cue: Cue) -> None:
+        """Set an alarm."""
+        self.set.append((seconds, cue))
+
+
+def _watched(alarm: Alarm, log: Log, **more: float) -> Conductor:
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=alarm.now, schedule=alarm.later),
+        ConductorSettings(**more),
+    )
+    conductor.begin("f")
+    return conductor
+
+
+def test_in_a_long_silence_the_place_is_said_once() -> None:
+    """Five minutes after the 225 stitches in hand should be worked; a question asked meanwhile begins it anew,
+    and one alarm is set at a time. No test waits: the clock is told what time it is."""
+    alarm, log = Alarm(), Log()
+    conductor = _watched(alarm, log)
+    ((seconds, silence),) = alarm.set
+    assert seconds == 300 + 225 / 30 * 60
+    alarm.minutes = 2
+    conductor.offer(Where())
+    conductor.drain()
+    assert len(alarm.set) == 1
+    log.lines.clear()
+    alarm.minutes = seconds / 60
+    conductor.offer(silence)
+    conductor.drain()
+    assert log.lines == []
+    assert alarm.set[1][0] == 120
+    alarm.minutes += 2
+    conductor.offer(alarm.set[1][1])
+    conductor.drain()
+    assert log.lines == ["shown You begin neckband round 1."]
+    assert len(alarm.set) == 2, "not again before she asks something"
+    conductor.offer(AtStitch(stitch=20))
+    conductor.drain()
+    assert len(alarm.set) == 3
+
+
+def test_in_the_round_the_stitch_is_said() -> None:
+    """What she asks at that very moment comes first, and says the place itself."""
+    alarm, log = Alarm(), Log()
+    conductor = _watched(alarm, log)
+    conductor.offer(AtStitch(stitch=205))
+    conductor.drain()
+    assert [round(seconds) for seconds, _ in alarm.set] == [750, 340], "less is left to work, so it rings sooner"
+    log.lines.clear()
+    alarm.minutes = 60
+    for _, silence in alarm.set:
+        conductor.offer(silence)
+        conductor.drain()
+    assert log.lines == ["shown You are 205 stitches past the beginning of the round."]
+    log.lines.clear()
+    conductor.offer(Where())
+    conductor.drain()
+    assert log.lines[0] == "shown You are 205 stitches past the beginning of the round."
+    assert log.lines[-1].endswith("cast on twenty.")
+
+
+def test_silence_is_let_be_by_one_setting() -> None:
+    """Zero is never."""
+    alarm = Alarm()
+    _watched(alarm, Log(), silence_s=0)
+    assert alarm.set == []
+
+
+def test_tones_are_off_by_one_setting() -> None:
+    """Who does not want them hears the answers alone."""
+    speaker = RecordingSpeaker()
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=Log().keep, show=Log().show, clock=lambda: AT, speaker=speaker),
+        ConductorSettings(sounds=False),
+    )
+    conductor.offer_words("next step", heard=True)
+    conductor.drain()
+    assert (speaker.sounds, len(speaker.texts)) == ([], 1)
+
+
+@pytest.mark.parametrize("rest", [True, False])
+def test_the_reminder_to_rest_is_off_by_one_setting(rest: bool) -> None:
+    """With it the hands are remembered at the end of a round; without it nothing of it is said or shown."""
+    log = Log()
+    times = iter(f"2025-03-03T{20 + each // 20}:{each * 3 % 60:02}:00+01:00" for each in range(30))
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: next(times)),
+        ConductorSettings(rest=rest),
+    )
+    conductor.begin("a")
+    for _ in range(20):
+        conductor.offer(Next())
+    conductor.drain()
+    reminders = [line for line in log.lines if "rest your hands" in line]
+    assert len(reminders) == (1 if rest else 0)
+    assert all("Pain is for a doctor" in line for line in reminders)
+
+
+def test_the_next_line_is_expected_before_it_is_asked_for() -> None:
+    """A voice that takes long to make a line has it ready: the first line expected is the one said next."""
+    speaker = RecordingSpeaker()
+    conductor = _conductor(Log(), speaker)
+    for _ in range(3):
+        conductor.offer(Next())
+        conductor.drain()
+        expected = [line.text for line in speaker.expected]
+        conductor.offer(Next())
+        before = len(speaker.texts)
+        conductor.drain()
+        now_said = list(speaker.texts[before:])
+        assert expected[: len(now_said)] == now_said
+
+
+def test_a_page_is_shown_where_there_is_a_screen_and_told_where_there_is_none() -> None:
+    """With a screen the words turn it and nothing is said; without one they say why nothing comes."""
+    log, turned = Log(), list[View]()
+    plain = _conductor(log)
+    plain.offer(Look(view=View.CHART))
+    plain.drain()
+    assert log.lines == ["shown That is shown on the full screen only."]
+    full = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, turn=turned.append),
+    )
+    full.offer(Look(view=View.CHART))
+    full.drain()
+    assert turned == [View.CHART]
+    assert len(log.lines) == 1
+
+
+def test_the_ears_are_told_whether_a_film_is_on_and_so_is_she() -> None:
+    """By words as by any other door; nothing is kept, since it is nothing of the garment."""
+    log, turned = Log(), list[bool]()
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, film=turned.append),
+    )
+    for words in ("film on", "the film is over"):
+        conductor.offer_words(words)
+        conductor.drain()
+    assert turned == [True, False]
+    assert [line.split(":")[0] for line in log.lines] == ["shown The film is on", "shown The film is off"]
+
+
+def test_what_happened_is_kept_before_it_is_shown_and_said() -> None:
+    """Disk before voice: what the knitter was told can never be lost."""
+    log = Log()
+    conductor = _conductor(log, LoggingSpeaker(log))
+    conductor.begin("f")
+    log.lines.clear()
+
+    conductor.offer(Next())
+    conductor.drain()
+
+    assert log.lines == [
+        "kept Advanced 2",
+        "shown Change to 3.75 mm needles. Round 2: knit all two hundred twenty five.",
+        "said Change to three point seven five millimetres needles. "
+        "Round two: knit all two hundred twenty five.",
+    ]
+
+
+def test_what_cannot_be_kept_is_neither_told_nor_done() -> None:
+    """A full disk stops the session with its sentence; it does not pretend."""
+    log = Log()
+    conductor = _conductor(log)
+    log.full = True
+    conductor.offer(Next())
+
+    with pytest.raises(SurroundingsError, match="disk is full"):
+        conductor.drain()
+
+    assert log.lines == []
+    assert conductor.session.state.place.index == 0
+
+
+def test_a_question_is_answered_without_keeping_anything() -> None:
+    """Asking changes nothing, so nothing is written."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer(Where())
+    conductor.drain()
+
+    assert log.lines == ["shown Neckband, round 1 of 2, at stitch 0 of 225. 0 stitches on the needles."]
+
+
+def test_a_cue_silences_what_was_being_said() -> None:
+    """She need not hear the end of what she has understood."""
+    speaker = RecordingSpeaker()
+    conductor = _conductor(Log(), speaker)
+    conductor.offer(Again())
+    conductor.drain()
+
+    assert speaker.silenced == 1
+    assert [line.slower for line in speaker.said] == [True]
+
+
+def test_while_the_ears_are_closed_the_film_is_not_answered() -> None:
+    """What is heard is passed over without a word; what is typed is answered on the screen, unsaid."""
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = _conductor(log, speaker)
+    conductor.offer_words("stop listening", heard=True)
+    conductor.drain()
+    before = (list(log.lines), list(speaker.said))
+
+    conductor.offer_words("next step", heard=True)
+    conductor.offer_words("what is the next step inspector", heard=True)
+    conductor.drain()
+    assert (log.lines, speaker.said) == before
+
+    conductor.offer_words("next step")
+    conductor.drain()
+    assert log.lines[-1] == "shown Not listening. Say: start listening."
+    assert speaker.said == before[1]
+
+    conductor.offer_words("start listening", heard=True)
+    conductor.drain()
+    assert "Listening." in speaker.texts[-2:]
+
+
+def test_words_that_are_no_cue_are_answered() -> None:
+    """With the nearest wording, and nothing else happens."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer_words("nxt step")
+    conductor.drain()
+
+    assert log.lines == ['shown Not understood: "nxt step". Did you mean: next step?']
+
+
+def test_cues_from_several_threads_are_worked_off_one_by_one() -> None:
+    """Keys, ears and typed lines all offer; none is lost and none worked twice."""
+    log = Log()
+    conductor = _conductor(log)
+    hands = [Thread(target=lambda: [conductor.offer(Next()) for _ in range(5)]) for _ in range(4)]
+    for hand in hands:
+        hand.start()
+    for hand in hands:
+        hand.join()
+    conductor.offer(Enough())
+
+    conductor.run()
+
+    assert conductor.closed
+    assert [line for line in log.lines if line.startswith("kept")] == [
+        *(f"kept Advanced {seq}" for seq in range(1, 21)),
+        "kept Closed 21",
+    ]
+
+
+def test_after_the_end_nothing_more_is_worked_off() -> None:
+    """What was still in the queue when she said good night is not done."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer(Enough())
+    conductor.offer(Next())
+    conductor.drain()
+
+    assert [line for line in log.lines if line.startswith("kept")] == ["kept Closed 1"]
+
+
+def test_her_own_wordings_reach_the_session() -> None:
+    """What she set as her own is a cue."""
+    log = Log()
+    conductor = Conductor(
+        Session(final_increase()),
+        ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT),
+        ConductorSettings(own_wordings={"onward": "next step"}),
+    )
+    conductor.offer_words("Onward!")
+    conductor.drain()
+
+    assert log.lines[0] == "kept Advanced 1"

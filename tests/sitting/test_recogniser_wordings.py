@@ -1,0 +1,103 @@
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from num2words import num2words
+
+from stepper.language.numbers import number
+from stepper.language.understand import NotUnderstood, understand
+from stepper.session.cues import Length
+from stepper.sitting.project_file import load
+from stepper.sitting.recogniser_wordings import is_cue, list_lengths, list_numbers, list_wordings
+
+SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+
+
+def test_everything_listened_for_is_understood_as_what_it_means() -> None:
+    """Whatever a recogniser hands over becomes a cue of the kind it stands for."""
+    plan = load(SAMPLE).plan
+    wordings = list_wordings(plan)
+    texts = dict(wordings.phrases)
+    texts |= {frame.around("two hundred forty six"): frame.means for frame in wordings.frames}
+    for text, means in texts.items():
+        cue = understand(text, plan)
+        assert not isinstance(cue, NotUnderstood), text
+        assert isinstance(means, tuple)
+        assert isinstance(cue, means[0]), text
+
+
+def test_every_number_is_listened_for_as_it_is_said() -> None:
+    """All from 0 to 999; the forms with "and" are those of an independent library, num2words."""
+    ways = list_numbers()
+    assert set(ways.values()) == set(range(1000))
+    assert all(number(way) == value for way, value in ways.items())
+    for value in (0, 7, 46, 100, 246, 303, 999):
+        assert ways[num2words(value).replace("-", " ")] == value
+
+
+def test_every_length_is_listened_for_as_it_is_said() -> None:
+    """In words of an independent library, num2words, and in halves and quarters; each read as what it is."""
+    ways, plan = list_lengths(), load(SAMPLE).plan
+    for value in (0, 7, 0.5, 12.5, 99.9, 31.4, 105, 200):
+        assert ways[num2words(value).replace("-", " ")] == value
+    assert ways["seven and three quarters"] == 7.75
+    for said, value in ways.items():
+        cue = understand(f"it measures {said} centimeters", plan)
+        assert isinstance(cue, Length), said
+        assert cue.length_mm == pytest.approx(10 * value), said
+
+
+@pytest.mark.parametrize(
+    ("text", "is_heard"),
+    [
+        ("it measures twelve inches", True),
+        ("length is seven and a half centimeters", True),
+        ("chalk weighs forty grams", True),
+        ("weight of ember is one hundred and six grams", True),
+        ("go to yoke round twelve", True),
+        ("go to round twelve of left sleeve", True),
+        ("plus ten", True),
+        ("and ten", False),
+        ("twelve inches", False),
+        ("sand weighs forty grams", False),
+    ],
+)
+def test_numbers_stand_in_frames_of_the_plans_own_names(text: str, is_heard: bool) -> None:
+    """Yarns and places of the sample; what any talk may hold is no frame."""
+    wordings = list_wordings(load(SAMPLE).plan)
+    said = {
+        frame.around(number) for frame in wordings.frames for number in wordings.numbers_of(frame)
+    }
+    assert (text in said) == is_heard
+
+
+def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
+    """A length without a unit means the plan's: centimetres in the sample."""
+    means = {frame.after: frame.means for frame in list_wordings(load(SAMPLE).plan).frames if frame.before == "it measures"}
+    assert means[""] == means["centimeters"] != means["inches"]
+
+
+def test_a_remark_may_hold_numbers_and_has_to_hold_something() -> None:
+    """Nothing is worked out from it, so a number misheard does no harm."""
+    wordings = list_wordings(load(SAMPLE).plan)
+    assert wordings.remark("make a note two stitches short")
+    for text in ("make a note", "note", "count is two", "two stitches short"):
+        assert not wordings.remark(text)
+    assert not list_wordings(None).remark("make a note two stitches short")
+
+
+def test_her_own_wording_is_listened_for_and_means_what_she_says() -> None:
+    """In any letters; one for a cue with a slot has no place to put the slot and is left out."""
+    wordings = list_wordings(None, {"Weiter bitte": "next step", "so viele": "count is {number}"})
+    assert wordings.phrases["weiter bitte"] == wordings.phrases["next step"]
+    assert "so viele" not in wordings.phrases
+
+
+def test_a_single_word_is_never_heard_as_a_cue() -> None:
+    """Over a film one word would be a guess; in a frame a count is understood."""
+    plan = load(SAMPLE).plan
+    assert not is_cue("next", plan)
+    assert is_cue("count is 246", plan)
+    assert not is_cue("who put that there", plan)
+    assert all(len(phrase.split()) > 1 for phrase in list_wordings(plan).phrases)
