@@ -16,7 +16,9 @@ ROWS = 10
 """How many rows the table has at most, unless all are asked for."""
 COLUMNS = 3
 """How many measurements have a column of their own at most."""
-_CELL, _ROUND, _NUMBER, _MOST_NAME = 9, 11, 7, 34
+_CELLS = {"cm": 9, "in": 10}
+# Width of a column by the unit: hundredths of an inch are told.
+_ROUND, _NUMBER, _MOST_NAME = 11, 7, 34
 _HEADS = {"upper_arm": "arm", "foot_length": "length", "arm_length": "length", "back_length": "length"}
 # Shorter words for the columns.
 _WIDTHS = ("chest", "neck", "full yoke")
@@ -55,8 +57,9 @@ def table_lines(
     if place is not None and place not in shown:
         shown = [*shown, place]
     names = _names(wishes, found)
-    heads = [_HEADS.get(name, name)[: _CELL - 1] for name in names] + (["off by"] if wishes else [])
-    cells = "".join(f"{head:>{_CELL}}" for head in heads)
+    cell = _CELLS[project.units]
+    heads = [_HEADS.get(name, name)[: cell - 1] for name in names] + (["off by"] if wishes else [])
+    cells = "".join(f"{head:>{cell}}" for head in heads)
     round_ = _ROUND if any(one.blend.label for _, one in shown) else 0
     wide = min(WIDE - _NUMBER - round_ - len(cells), _MOST_NAME)
     yield f"{'':<{_NUMBER}}{'size':<{wide}}{'round' if round_ else '':<{round_}}{cells}".rstrip()
@@ -116,7 +119,7 @@ def _cells(
     else:
         widths = {line.name: line for line in lines}
         said = [length(widths[name].finished_mm, units) if name in widths else "-" for name in names]
-    return "".join(f"{each:>{_CELL}}" for each in said)
+    return "".join(f"{each:>{_CELLS[units]}}" for each in said)
 
 
 def _cut(name: str, wide: int) -> str:

@@ -43,6 +43,14 @@ def test_the_list_has_ten_rows_of_80_columns_with_the_present_choice_marked(body
     assert rows[-1].endswith("more: --all lists them.")
 
 
+def test_inches_keep_their_columns_apart() -> None:
+    """Hundredths side by side have a space between them; 7.61 + 2.04 + 0.23 are 9.88 in off."""
+    rows = table(replace(switchback(), units="in"))
+    assert all(len(row) <= 80 for row in rows)
+    (present,) = [row for row in rows if row.startswith(">")]
+    assert present.split()[-8:] == ["-4.61", "in", "-0.04", "in", "+2.23", "in", "9.88", "in"]
+
+
 def test_all_of_them_on_request() -> None:
     """Ninety can be knitted of the 96 ways."""
     rows = table(switchback(), most=None)
