@@ -141,22 +141,24 @@ def test_avoiding_is_the_best_of_all(
     assert (_difference(ours, stitches, flat, uses), moved) == min(scores)
 
 
-def _check_best(places: tuple[int, ...], stitches: int, barred: set[int], uses: int) -> None:
+def _check_best(
+    places: tuple[int, ...], stitches: int, barred: set[int], uses: int, *, flat: bool = False
+) -> None:
     options = [
-        (_difference(each, stitches, False, uses), sum(abs(a - b) for a, b in zip(each, places, strict=True)))
+        (_difference(each, stitches, flat, uses), sum(abs(a - b) for a, b in zip(each, places, strict=True)))
         for each in _all_places(stitches, len(places), uses)
         if not barred.intersection(each) and _legal(each, places, stitches, uses)
     ]
     if not barred.intersection(places):
-        assert avoid_places(places, stitches, barred, uses=uses) == places
+        assert avoid_places(places, stitches, barred, uses=uses, flat=flat) == places
     elif options:
-        ours = avoid_places(places, stitches, barred, uses=uses)
+        ours = avoid_places(places, stitches, barred, uses=uses, flat=flat)
         moved = sum(abs(a - b) for a, b in zip(ours, places, strict=True))
-        assert (_difference(ours, stitches, False, uses), moved) == min(options), barred
+        assert (_difference(ours, stitches, flat, uses), moved) == min(options), barred
         assert not barred.intersection(ours)
     else:
         with pytest.raises(ValueError, match="cannot be placed"):
-            avoid_places(places, stitches, barred, uses=uses)
+            avoid_places(places, stitches, barred, uses=uses, flat=flat)
 
 
 @pytest.mark.parametrize(("stitches", "changes", "uses"), [(8, 3, 0), (7, 2, 0), (9, 3, 2), (9, 2, 3)])
@@ -233,3 +235,22 @@ def test_a_difference_that_will_not_do_is_refused() -> None:
     with pytest.raises(ValueError, match="within 1"):
         avoid_places(places, 220, places_touching(range(90, 131)), within=1)
     assert avoid_places(places, 220, {places[3]}, within=1) == avoid_places(places, 220, {places[3]})
+
+
+@pytest.mark.parametrize(
+    ("stitches", "changes", "barred"),
+    [
+        (12, 2, {0, 1, 2, 3, 9, 10}),
+        (10, 2, {3, 9}),
+        (11, 4, {0, 4, 7, 8}),
+        (14, 3, {7, 8, 9}),
+        (14, 3, {5, 7, 8, 10, 13}),
+        (14, 3, {1, 2, 5, 7, 8, 12, 14}),
+    ],
+)
+def test_in_a_row_an_end_may_be_half_a_gap_rounded_outwards(
+    stitches: int, changes: int, barred: set[int]
+) -> None:
+    """Where the last place is barred, the best arrangement has its longest stretch at an end of the row; against every
+    arrangement there is."""
+    _check_best(increase_positions(stitches, changes, flat=True), stitches, barred, 0, flat=True)

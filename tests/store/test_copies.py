@@ -38,7 +38,8 @@ def test_a_copy_restored_by_hand_is_the_journal(path: Path, entry: MakeEntry, tm
 def test_copies_are_made_within_a_sitting_and_at_its_end(path: Path, entry: MakeEntry) -> None:
     """However long the evening, at most so many entries are in the journal alone."""
     with Journal.open(path, title="A") as journal:
-        for n in range(1, COPY_EVERY + 3):
+        journal.append([entry(n) for n in range(1, COPY_EVERY - 1)])  # at once: each append waits for the disk
+        for n in range(COPY_EVERY - 1, COPY_EVERY + 3):
             journal.append([entry(n)])
         name = Copies(path).mark()
         assert name is not None
@@ -111,8 +112,8 @@ def test_where_no_copy_can_be_made_it_is_said_once_and_knitting_goes_on(path: Pa
     """A file in place of the folder costs the copies, never the knitting."""
     Copies(path).folder.write_text("in the way")
     with Journal.open(path, title="A") as journal:
-        for n in range(1, 2 * COPY_EVERY + 2):
-            journal.append([entry(n)])
+        for first in range(1, 2 * COPY_EVERY + 2, 50):  # several at once: each append waits for the disk
+            journal.append([entry(n) for n in range(first, first + 50)])
         remarks = journal.take_remarks()
 
     assert remarks == ("No copy of the journal can be made in switchback.journal-copies.",)

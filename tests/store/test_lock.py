@@ -4,6 +4,7 @@ import os
 import re
 import signal
 import subprocess
+import sys
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
@@ -199,3 +200,16 @@ def test_no_two_processes_ever_hold_the_lock(tmp_path: Path, start_child: StartC
         assert child.returncode == 0, complaint
 
     assert int(counter.read_text()) == 600
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="this system has no such rights")
+def test_the_lock_is_no_program_and_nobody_else_can_write_it(path: Path) -> None:
+    """Who may read the folder may see which process knits; common practice for a file of one's own, 0644."""
+    before = os.umask(0)
+    try:
+        lock = GarmentLock(path)
+    finally:
+        os.umask(before)
+    mode = lock_path(path).stat().st_mode & 0o777
+    lock.release()
+    assert mode == 0o644
