@@ -6,9 +6,12 @@ import argparse
 import os
 import sys
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
-from stepper.commands.command import Command
 from stepper.errors import StepperError
+
+if TYPE_CHECKING:
+    from stepper.commands.command import Command
 
 COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
