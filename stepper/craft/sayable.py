@@ -6,9 +6,9 @@ smaller one a little behind, so where the work stands against them is a sum, and
 never leaves a window. A phrase is a tree over that order: stretches of one gap, and repeats.
 
 Phrases are tried by how many stretches they name, from one to four, and each try knows how many words it may
-take; few words are tried first, since that leaves few phrases to look at. What is found is the shortest of all
-phrases that name up to four stretches, with repeats as `stepper.craft.phrases` says them. A common factor of
-the numbers of gaps comes in as a repeat of everything.
+take; few words are tried first, since that leaves few phrases to look at. What is found is the shortest of
+all phrases that name up to four stretches, with repeats as `stepper.craft.phrases` says them. A common factor
+of the numbers of gaps comes in as a repeat of everything.
 
 All is whole-number arithmetic. No I/O.
 """
