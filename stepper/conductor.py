@@ -35,7 +35,7 @@ from stepper.session.effects import (
 from stepper.session.events import Event
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
-from stepper.session.silence import SILENCE_S, patience
+from stepper.session.pace.silence import SILENCE_S, patience
 from stepper.session.state import State
 
 Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]

@@ -25,9 +25,9 @@ from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
 from stepper.session.cues import HowFar, Where
 from stepper.session.machine import Session
-from stepper.session.outlook import outlook
+from stepper.session.pace.outlook import outlook
+from stepper.session.progress import standing_of
 from stepper.session.respond import respond
-from stepper.session.standing import standing_of
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")

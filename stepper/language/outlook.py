@@ -7,7 +7,7 @@ from datetime import date
 from stepper.language.measures import plural
 from stepper.language.places import done_name, on_day
 from stepper.plan.model import Plan
-from stepper.session.outlook import Outlook
+from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 
 FAR_DAYS = 300

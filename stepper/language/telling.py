@@ -11,7 +11,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
-from stepper.language import mending, outlook
+from stepper.language import fault_telling, outlook
 from stepper.language.changes import told_changes, told_choice, told_question
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
@@ -353,6 +353,6 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellReading: _reading,
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
-        **mending.LINES,
+        **fault_telling.LINES,
     }
 )

@@ -17,7 +17,7 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from stepper.language.fault_wordings import FAULT_WORDINGS
+from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
 from stepper.session.steps import By

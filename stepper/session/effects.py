@@ -14,9 +14,9 @@ from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.plan.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
-from stepper.session.diagnosis import Likely
-from stepper.session.outlook import Outlook
-from stepper.session.remedy import Remedy
+from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.remedies import Remedy
+from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
 

@@ -37,7 +37,7 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.learning import gained, learned
+from stepper.session.pace.learning import gained, learned
 from stepper.session.state import (
     UNDO_DEPTH,
     Fault,

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, inquiry, reading, respacing
+from stepper.session import cues, reading, respacing
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import (
     AskLength,
@@ -73,10 +73,11 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.learning import minutes_knitted
-from stepper.session.outlook import outlook
+from stepper.session.fault import respond as inquiry
+from stepper.session.pace.learning import minutes_knitted
+from stepper.session.pace.outlook import outlook
+from stepper.session.pace.silence import was_silent
 from stepper.session.rules import mode_of, welcome_in
-from stepper.session.silence import was_silent
 from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts, rest_of
 from stepper.session.tally import between_markers, count_at

@@ -11,8 +11,9 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, mending, moves, placing, reading, respacing
+from stepper.session import checks, control, cues, moves, placing, reading, respacing
 from stepper.session.decision import Handler
+from stepper.session.fault import rules as mending
 from stepper.session.state import State
 
 

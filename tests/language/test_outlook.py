@@ -1,4 +1,4 @@
-"""Time in words. The numbers are checked in tests/session/test_outlook.py."""
+"""Time in words. The numbers are checked in tests/session/pace/test_outlook.py."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import pytest
 from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import measure_pace_by_kind
 from stepper.language.outlook import day, due, film, hours, time_left
-from stepper.session.outlook import Outlook
+from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 from tests.plans import final_increase
 

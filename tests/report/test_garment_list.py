@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
-from stepper.session.outlook import outlook
-from stepper.session.standing import standing_of
+from stepper.session.pace.outlook import outlook
+from stepper.session.progress import standing_of
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 

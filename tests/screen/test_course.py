@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from stepper.screen.course import course_of, yarns_in
-from stepper.session.standing import standing_of
+from stepper.session.progress import standing_of
 from stepper.session.state import Knitting, Position, State
 from tests.screen.scenes import garment
 

@@ -21,7 +21,7 @@ from stepper.session.events import (
     Undone,
 )
 from stepper.session.evolve import evolve_all
-from stepper.session.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learned
+from stepper.session.pace.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learned
 from stepper.session.state import Day, Done, Position, State, TimedStep
 from tests.session.samples import EVENTS
 

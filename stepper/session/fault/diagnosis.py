@@ -1,10 +1,10 @@
 """Say what probably happened: seven kinds of single fault, each weighed by what is known.
 
 Theory of operation. What each kind foretells in every round since the last good count
-(`stepper.session.foretelling`) is compared with what is known: the count, the counts between landmarks, what
-was seen in the fabric. A kind that foretells otherwise is out; the others are ranked by their odds, by the
-share of their places that lies where the fault was narrowed to, and by whether she was interrupted in that
-round. Two kinds that foretell the same cannot be told apart, and then the likelier comes first. No I/O.
+(`stepper.session.fault.symptoms`) is compared with what is known: the count, the counts between landmarks,
+what was seen in the fabric. A kind that foretells otherwise is out; the others are ranked by their odds, by
+the share of their places that lies where the fault was narrowed to, and by whether she was interrupted in
+that round. Two kinds that foretell the same cannot be told apart, and then the likelier comes first. No I/O.
 """
 
 from __future__ import annotations
@@ -12,9 +12,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.session.fault import BREAK_ODDS, Search, search, window
-from stepper.session.foretelling import Cause, Foretold, foretold
-from stepper.session.landmarks import turned
+from stepper.session.fault.landmarks import turned
+from stepper.session.fault.search import BREAK_ODDS, Search, search, window
+from stepper.session.fault.symptoms import Cause, Foretold, foretold
 from stepper.session.state import Fault, Seen, Sight, State
 
 _LOOPED = (Cause.DROPPED, Cause.YARN_OVER)

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.session.silence import SILENCE_S, patience, was_silent
+from stepper.session.pace.silence import SILENCE_S, patience, was_silent
 from stepper.session.state import Knitting, Position, State, TimedStep
 from tests.plans import plan
 

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 from stepper.plan.model import Plan
 from stepper.session.checking import due, lifeline_before
-from stepper.session.diagnosis import questions
 from stepper.session.effects import (
     AskCount,
     AskLook,
@@ -24,12 +23,13 @@ from stepper.session.effects import (
     TellTinked,
 )
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
-from stepper.session.fault import Search
-from stepper.session.mending import inquire
-from stepper.session.remedy import must_be_exact
+from stepper.session.fault.diagnosis import questions
+from stepper.session.fault.remedies import must_be_exact
+from stepper.session.fault.rules import inquire
+from stepper.session.fault.search import Search
+from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
 from stepper.session.tally import markers_in
-from stepper.session.tinking import reverse
 
 
 def next_question(plan: Plan, state: State) -> Iterator[Effect]:

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.language.fault_wordings import FAULT_WORDINGS
+from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.session import cues
 from stepper.session.state import Seen

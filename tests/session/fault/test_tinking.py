@@ -6,9 +6,9 @@ import pytest
 
 from stepper.plan.model import Run
 from stepper.session.cues import Count, Next, Tink, Undo
+from stepper.session.fault.tinking import reverse
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State, Verified
-from stepper.session.tinking import reverse
 from tests import knitter
 from tests.plans import final_increase, plan
 from tests.playbook import AT

@@ -14,8 +14,8 @@ from dataclasses import dataclass
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
-from stepper.session.foretelling import foretold
-from stepper.session.landmarks import Sections, sections_at, turned
+from stepper.session.fault.landmarks import Sections, sections_at, turned
+from stepper.session.fault.symptoms import foretold
 from stepper.session.state import Answer, Fault, Position, State, Verified
 from stepper.session.tally import tally
 

@@ -5,16 +5,16 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.loading import load
-from stepper.session.diagnosis import Likely, diagnose, questions, shows
 from stepper.session.events import Counted
 from stepper.session.evolve import evolve
-from stepper.session.foretelling import Cause
+from stepper.session.fault.diagnosis import Likely, diagnose, questions, shows
+from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
 PLACES = 6
 """Random places for each kind in each garment; `python -m tests.bench.faults` takes 200."""
 

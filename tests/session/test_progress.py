@@ -5,7 +5,7 @@ from dataclasses import replace
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.standing import standing_of
+from stepper.session.progress import standing_of
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT

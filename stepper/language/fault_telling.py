@@ -15,10 +15,10 @@ from stepper.language.places import place_name, round_word, sentence_case
 from stepper.plan.absorb import Mend, made_good
 from stepper.plan.model import Plan, Round, Run
 from stepper.session import effects
-from stepper.session.diagnosis import Likely
 from stepper.session.effects import Effect
-from stepper.session.foretelling import Cause
-from stepper.session.remedy import Remedy
+from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.remedies import Remedy
+from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Asking, Position, Seen
 
 LIKELY_TOLD: Final = 3

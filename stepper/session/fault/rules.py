@@ -24,7 +24,6 @@ from stepper.session.cues import (
     WhatHappened,
 )
 from stepper.session.decision import Decision, Refusal
-from stepper.session.diagnosis import Likely, diagnose, questions
 from stepper.session.events import (
     AskingSet,
     LifelineLaid,
@@ -34,12 +33,13 @@ from stepper.session.events import (
     Tallied,
     Tinked,
 )
-from stepper.session.fault import Search, most_counted, search
-from stepper.session.landmarks import Sections
-from stepper.session.remedy import Remedy, remedies
+from stepper.session.fault.diagnosis import Likely, diagnose, questions
+from stepper.session.fault.landmarks import Sections
+from stepper.session.fault.remedies import Remedy, remedies
+from stepper.session.fault.search import Search, most_counted, search
+from stepper.session.fault.tinking import reverse
 from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
 from stepper.session.tally import count_at
-from stepper.session.tinking import reverse
 
 NO_FAULT = "No fault is being looked for; give a count first."
 

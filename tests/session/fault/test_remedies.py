@@ -8,16 +8,16 @@ from stepper.commands.loading import load
 from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Choose
-from stepper.session.diagnosis import diagnose
-from stepper.session.fault import search
-from stepper.session.landmarks import sections_at
-from stepper.session.mending import inquire
-from stepper.session.remedy import Remedy, must_be_exact, remedies, tolerant
+from stepper.session.fault.diagnosis import diagnose
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.remedies import Remedy, must_be_exact, remedies, tolerant
+from stepper.session.fault.rules import inquire
+from stepper.session.fault.search import search
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
 from tests import fabric, hunt
 from tests.hunt import Trial
 from tests.plans import final_increase, plan
-from tests.session.test_diagnosis import SAMPLES
+from tests.session.fault.test_diagnosis import SAMPLES
 
 
 def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.session.foretelling import ODDS, Cause, foretold, worked_out
+from stepper.session.fault.symptoms import ODDS, Cause, foretold, worked_out
 from tests.plans import plan
 
 ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2tog)x15"]))

@@ -3,8 +3,8 @@ from __future__ import annotations
 import math
 import random
 
-from stepper.session.fault import most_counted, off_sections, search, window
-from stepper.session.landmarks import sections_at
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.search import most_counted, off_sections, search, window
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
 from tests.plans import final_increase, plan
 

@@ -2,12 +2,12 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.mending import LINES, told_cause
+from stepper.language.fault_telling import LINES, told_cause
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
-from stepper.session.diagnosis import Likely
-from stepper.session.foretelling import Cause
+from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Asking, Mend, Position, Seen
 from tests.plans import final_increase
 

@@ -17,7 +17,7 @@ from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
-from stepper.session.learning import evening_of
+from stepper.session.pace.learning import evening_of
 from stepper.session.state import Day, Position, State
 
 FILM_S: Final = 7200.0

@@ -16,10 +16,10 @@ from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
-from stepper.session.diagnosis import SPREAD, Likely
-from stepper.session.fault import Search
-from stepper.session.foretelling import Cause
-from stepper.session.landmarks import turned
+from stepper.session.fault.diagnosis import SPREAD, Likely
+from stepper.session.fault.landmarks import turned
+from stepper.session.fault.search import Search
+from stepper.session.fault.symptoms import Cause
 from stepper.session.moves import worked_between
 from stepper.session.state import Fault, Knitting, Position, Seen
 from stepper.session.tally import tally

@@ -9,7 +9,7 @@ import pytest
 
 from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.plan.model import Plan
-from stepper.session.outlook import USUAL_WEEK_MIN, outlook, paces_of, work_left
+from stepper.session.pace.outlook import USUAL_WEEK_MIN, outlook, paces_of, work_left
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
 from tests.session.knitters import FIRST_DAY, TEMPERAMENTS, Days, Knitter, rounds_of

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.session.landmarks import MOST_SECTIONS, sections_at
+from stepper.session.fault.landmarks import MOST_SECTIONS, sections_at
 from stepper.session.state import Position
 from tests.plans import final_increase, plan
 

@@ -6,7 +6,7 @@ from stepper.plan.absorb import Mend
 from stepper.session.cues import Again, HowMany, Next
 from stepper.session.effects import AskCount, TellExpected, TellLifeline, TellMend, TellSpot, TellStep
 from stepper.session.evolve import SILENCE_S, silent_long
-from stepper.session.inquiry import checks_due, mend_here, spot
+from stepper.session.fault.respond import checks_due, mend_here, spot
 from stepper.session.machine import Session
 from stepper.session.state import Asking, Knitting, Position, State
 from tests.plans import plan
