@@ -11,12 +11,14 @@ from stepper.session.state import Asking, Seen
 FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.SectionCount,
+        fills={"number": "stitches"},
         says="answers with the stitches counted between two landmarks",
         spoken=("there are {number}", "in between are {number}"),
         typed=("there {number}",),
     ),
     Wording(
         cue=cues.MarkerCounts,
+        fills={"numbers": "counts"},
         says="gives the counts between all markers at once",
         spoken=("between the markers are {numbers}", "the markers have {numbers}"),
         typed=("between {numbers}",),
@@ -83,6 +85,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.FaultIn,
+        fills={"number": "round_number"},
         says="says in which round you see a fault",
         spoken=("mistake in round {number}", "there is a mistake in round {number}"),
     ),
@@ -104,6 +107,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Tink,
+        fills={"number": "stitches"},
         says="undoes stitches, the last one first",
         spoken=("unknit {number}", "tink {number}", "tink back {number}"),
     ),
@@ -116,6 +120,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Respace,
+        fills={"number": "made"},
         says="spreads the increases or decreases left anew, so that the count is met without ripping",
         spoken=(
             "respace the rest",
@@ -168,6 +173,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Ten,
+        fills={"tens": "stitches"},
         says="adds to the count aloud",
         spoken=("and {tens}", "plus {tens}"),
     ),

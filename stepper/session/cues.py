@@ -1,8 +1,8 @@
 """Cues: what the knitter asks for. The same thing spoken, keyed, pressed on a pedal, typed or tested.
 
-One class for each, imperative, frozen. A cue carries the time it was given because the session owns no clock.
-Words are turned into cues by `stepper.language.understand`; what may happen when is in
-`stepper.session.rules`.
+One class for each, imperative, frozen; `CUES` lists them as they are defined. A cue carries the time it was
+given because the session owns no clock. Words are turned into cues by `stepper.language.understand`; what may
+happen when is in `stepper.session.rules`.
 """
 
 from __future__ import annotations
@@ -20,6 +20,11 @@ class Cue:
 
     at: str = ""
     """When. ISO 8601 with the offset from UTC; whoever has a clock fills it in."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FromClock(Cue):
+    """Sent by a clock and never said, so that no rule and no wording is needed for it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,8 +112,8 @@ class Weight(Cue):
 class Note(Cue):
     """Keep a note at this place."""
 
-    text: str
-    """As it was typed or understood. Not empty."""
+    text: str = ""
+    """As it was typed or understood; empty where she said nothing more, which is refused."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -278,16 +283,16 @@ class GoOn(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Beat(Cue):
-    """The time for a run that is read along is over. Sent by a clock, never said."""
+class Beat(FromClock):
+    """The time for a run that is read along is over."""
 
     seq: int = 0
     """Number of the last event when the beat was asked for; after any other it is out of date."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Silence(Cue):
-    """Nothing was asked for a long while. Sent by a clock, never said."""
+class Silence(FromClock):
+    """Nothing was asked for a long while."""
 
     alarm: int = 0
     """Number of the alarm; one that was set anew since is out of date."""
@@ -316,48 +321,12 @@ class Look(Cue):
     view: View
 
 
-CUES: tuple[type[Cue], ...] = (
-    Next,
-    Back,
-    Again,
-    Where,
-    Spacing,
-    HowMany,
-    Count,
-    AtStitch,
-    AtMarker,
-    Stride,
-    HowFar,
-    Length,
-    Weight,
-    Note,
-    GoTo,
-    Undo,
-    Redo,
-    Wait,
-    Listen,
-    Enough,
-    Help,
-    SectionCount,
-    MarkerCounts,
-    Saw,
-    FaultIn,
-    WhatHappened,
-    Remedies,
-    Choose,
-    Tink,
-    Respace,
-    Lifeline,
-    Ask,
-    CountAloud,
-    Ten,
-    ThatIsAll,
-    ReadAlong,
-    Slower,
-    Faster,
-    PauseReading,
-    GoOn,
-    Film,
-    Look,
+CUES: tuple[type[Cue], ...] = tuple(
+    each
+    for each in tuple(globals().values())
+    if isinstance(each, type)
+    and issubclass(each, Cue)
+    and not issubclass(each, FromClock)
+    and each is not Cue
 )
-"""Every kind of cue that can be said, in the order of the help."""
+"""Every kind of cue that can be said, in the order of their definition here, which is that of the help."""

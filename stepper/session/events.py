@@ -304,31 +304,9 @@ class ReadingSet(Event):
     """As it is now; nothing where it ended."""
 
 
-EVENTS: tuple[type[Event], ...] = (
-    Opened,
-    PlanChanged,
-    PlaceAsked,
-    Advanced,
-    Returned,
-    Placed,
-    Jumped,
-    StrideSet,
-    Counted,
-    Measured,
-    Weighed,
-    Noted,
-    Undone,
-    FellAsleep,
-    WokeUp,
-    Closed,
-    Searched,
-    Observed,
-    Remedied,
-    Tinked,
-    Respaced,
-    LifelineLaid,
-    AskingSet,
-    Tallied,
-    ReadingSet,
+EVENTS: tuple[type[Event], ...] = tuple(
+    each
+    for each in tuple(globals().values())
+    if isinstance(each, type) and issubclass(each, Event) and each is not Event
 )
-"""Every kind of event."""
+"""Every kind of event, in the order of their definition here."""
