@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from types import MappingProxyType
-from typing import Any, Final
+from typing import Any, Final, assert_never
 
 from stepper.craft.spacing import count_gaps
 from stepper.craft.stitches import Kind, stitch
@@ -17,19 +17,24 @@ from stepper.plan.model import Plan, Round, Run
 from stepper.session import effects
 from stepper.session.effects import Effect
 from stepper.session.fault.diagnosis import Likely
-from stepper.session.fault.remedies import Remedy
+from stepper.session.fault.landmarks import Landmark
+from stepper.session.fault.remedies import Remedy, RemedyKind
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Asking, Position, Seen
 
 LIKELY_TOLD: Final = 3
 """Causes told; more than three are not compared by ear."""
 
-_KINDS: Final = {"marker": "marker", "change": "increase or decrease", "repeat": "repeat"}
+_LANDMARKS: Final = {
+    Landmark.MARKER: "marker",
+    Landmark.CHANGE: "increase or decrease",
+    Landmark.REPEAT: "repeat",
+}
 
 
-def _stretch(kind: str, first: int, end: int | None) -> str:
+def _stretch(kind: Landmark, first: int, end: int | None) -> str:
     """Name what lies between two landmarks."""
-    name = _KINDS[kind]
+    name = _LANDMARKS[kind]
     start = f"the {ordinal_words(first)} {name}" if first else "the beginning of the round"
     return f"from {start} to {f'the {ordinal_words(end)} {name}' if end is not None else 'the end'}"
 
@@ -55,7 +60,7 @@ def _look(effect: effects.AskLook, plan: Plan) -> str:
 
 def _found(effect: effects.TellFound, plan: Plan) -> str:
     many = f"{abs(effect.difference)} {'too many' if effect.difference > 0 else 'too few'}"
-    if not effect.kind:
+    if effect.kind is None:
         return f"{sentence_case(many)}; no markers here to tell where."
     where = _stretch(effect.kind, effect.first, effect.end)
     if not effect.single:
@@ -120,16 +125,26 @@ def told_remedy(remedy: Remedy, plan: Plan) -> str:
 
 
 def _way(remedy: Remedy, plan: Plan) -> str:
-    if remedy.kind == "plain" and remedy.mend is not None:
-        return _mended(remedy.mend, plan)
-    if remedy.kind == "accept" and remedy.mend is not None:
-        return f"go on as it is, {_accepted(remedy.mend, plan)}"
-    if remedy.kind == "drop":
-        return "drop down one column to the fault and work it up again"
-    if remedy.kind == "tink":
-        return f"undo {plural(remedy.undone, 'stitch', 'stitches')} one by one, to {_at(remedy.place, plan)}"
-    to = "the lifeline" if remedy.lifeline else "the last sound place"
-    return f"rip {plural(remedy.undone, 'stitch', 'stitches')} back to {to}, {_at(remedy.place, plan)}"
+    stitches = plural(remedy.undone, "stitch", "stitches")
+    match remedy.kind:
+        case RemedyKind.PLAIN:
+            return _mended(_made_good_by(remedy), plan)
+        case RemedyKind.ACCEPT:
+            return f"go on as it is, {_accepted(_made_good_by(remedy), plan)}"
+        case RemedyKind.DROP:
+            return "drop down one column to the fault and work it up again"
+        case RemedyKind.TINK:
+            return f"undo {stitches} one by one, to {_at(remedy.place, plan)}"
+        case RemedyKind.RIP:
+            to = "the lifeline" if remedy.lifeline else "the last sound place"
+            return f"rip {stitches} back to {to}, {_at(remedy.place, plan)}"
+    assert_never(remedy.kind)
+
+
+def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
+    """Return how a count that is gone on with is made good; only those ways ask for it that have it."""
+    assert way.mend is not None, way
+    return way.mend
 
 
 def _accepted(mend: Mend, plan: Plan) -> str:
@@ -172,14 +187,19 @@ def _mended(mend: Mend, plan: Plan) -> str:
 
 
 def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
-    if effect.remedy == "tink":
-        return f"Undo, the last stitch first: {_said(effect.undone, effect.place, plan)}."
-    if effect.remedy == "rip":
-        return f"Rip back to {_at(effect.place, plan)}, pick up the stitches, then count."
-    if effect.remedy == "drop":
-        return "Drop down one column to the fault and work it up again, then count."
-    assert effect.mend is not None
-    mend = effect.mend
+    match effect.remedy:
+        case RemedyKind.TINK:
+            return f"Undo, the last stitch first: {_said(effect.undone, effect.place, plan)}."
+        case RemedyKind.RIP:
+            return f"Rip back to {_at(effect.place, plan)}, pick up the stitches, then count."
+        case RemedyKind.DROP:
+            return "Drop down one column to the fault and work it up again, then count."
+        case RemedyKind.PLAIN | RemedyKind.ACCEPT:
+            return _gone_on(_made_good_by(effect), plan)
+    assert_never(effect.remedy)
+
+
+def _gone_on(mend: Mend, plan: Plan) -> str:
     if mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before:
         return "Go on; all that follows is said for the stitches you have."
     if mend.spread:

@@ -9,10 +9,11 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from types import MappingProxyType
-from typing import Any, Final
+from typing import Any, Final, assert_never
 
 from stepper.language import fault_telling, outlook
 from stepper.language.changes import told_changes, told_choice, told_question
+from stepper.language.event_words import EVENT_WORDS
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
@@ -21,7 +22,7 @@ from stepper.language.vocabulary import recommended
 from stepper.language.yarn_left import lasting
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import effects
-from stepper.session.effects import Effect, Lead
+from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
 from stepper.session.tally import Shaping, shaping_at
@@ -234,29 +235,13 @@ def _kept(effect: effects.TellKept, plan: Plan) -> str:
     return f"Noted: {effect.note}"
 
 
-_UNDONE = {
-    "Advanced": "the step",
-    "Returned": "going back",
-    "Placed": "the place",
-    "Jumped": "the jump",
-    "StrideSet": "how much a step reads",
-    "Counted": "the count",
-    "Measured": "the measurement",
-    "Weighed": "the weighing",
-    "Noted": "the note",
-    "Searched": "the count between",
-    "Observed": "what was seen",
-    "Remedied": "the remedy",
-    "Tinked": "the stitches undone",
-    "Respaced": "the new spacing",
-    "LifelineLaid": "the lifeline",
-    "AskingSet": "how often I ask",
-    "Tallied": "the last of the tally",
-}
-
-
 def _undone(effect: effects.TellUndone, plan: Plan) -> str:
-    return f"{'Done again' if effect.again else 'Taken back'}: {_UNDONE.get(effect.kind, 'that')}."
+    name = EVENT_WORDS[effect.event].name if effect.event is not None else "that"
+    return f"{'Done again' if effect.again else 'Taken back'}: {name}."
+
+
+def _event(effect: effects.TellEvent, plan: Plan) -> str:
+    return EVENT_WORDS[type(effect.event)].told(effect.event, plan)
 
 
 def _asleep(effect: effects.TellAsleep, plan: Plan) -> str:
@@ -267,20 +252,21 @@ def _awake(effect: effects.TellAwake, plan: Plan) -> str:
     return "Listening."
 
 
-_READING = {
-    "held": "Waiting. Say: go on.",
-    "slower": "Slower.",
-    "faster": "Faster.",
-    "limit": "That is as far as it goes.",
-}
-
-
 def _reading(effect: effects.TellReading, plan: Plan) -> str:
-    if effect.change != "end":
-        return _READING[effect.change]
-    round_ = plan.rounds[effect.index]
-    count = plural(effect.count, "stitch", "stitches")
-    return f"End of {round_word(round_)} {round_.number}: {count}. Say next step when it is right."
+    match effect.change:
+        case ReadingChange.HELD:
+            return "Waiting. Say: go on."
+        case ReadingChange.SLOWER:
+            return "Slower."
+        case ReadingChange.FASTER:
+            return "Faster."
+        case ReadingChange.LIMIT:
+            return "That is as far as it goes."
+        case ReadingChange.END:
+            round_ = plan.rounds[effect.index]
+            count = plural(effect.count, "stitch", "stitches")
+            return f"End of {round_word(round_)} {round_.number}: {count}. Say next step when it is right."
+    assert_never(effect.change)
 
 
 def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
@@ -344,6 +330,7 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellKept: _kept,
         effects.TellLasting: lasting,
         effects.TellUndone: _undone,
+        effects.TellEvent: _event,
         effects.TellAsleep: _asleep,
         effects.TellAwake: _awake,
         effects.TurnTo: _turn_to,

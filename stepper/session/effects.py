@@ -14,8 +14,10 @@ from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.plan.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
+from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
-from stepper.session.fault.remedies import Remedy
+from stepper.session.fault.landmarks import Landmark
+from stepper.session.fault.remedies import Remedy, RemedyKind
 from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
@@ -252,9 +254,16 @@ class TellLasting(Effect):
 class TellUndone(Effect):
     """Say what was taken back or done again."""
 
-    kind: str
-    """Name of the class of the event."""
+    event: type[Event] | None
+    """What kind of thing it was; None if it is not known any more."""
     again: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellEvent(Effect):
+    """Say what has just happened, in the words that stand with the event."""
+
+    event: Event
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -302,8 +311,7 @@ class TellStop(Effect):
 class AskSections(Effect):
     """Ask for a count between landmarks."""
 
-    kind: str
-    """`marker`, `change` or `repeat`."""
+    kind: Landmark
     first: int
     """The landmark to count from, from 0 for the beginning of the round."""
     end: int | None
@@ -325,8 +333,8 @@ class AskLook(Effect):
 class TellFound(Effect):
     """Say between which stitches the fault lies, or that it is not a single one."""
 
-    kind: str
-    """As in `AskSections`; empty where nothing tells the stitches apart."""
+    kind: Landmark | None
+    """None if nothing tells the stitches apart."""
     first: int = 0
     end: int | None = None
     difference: int = 0
@@ -355,7 +363,7 @@ class TellRemedies(Effect):
 class TellRemedied(Effect):
     """Say what to do for the remedy chosen, and where that leads."""
 
-    remedy: str
+    remedy: RemedyKind
     undone: tuple[Run, ...]
     """What comes off, the last worked first, where it is undone stitch by stitch."""
     place: Position
@@ -423,12 +431,22 @@ class TellSpot(Effect):
     index: int | None = None
 
 
+class ReadingChange(Enum):
+    """What became of reading along."""
+
+    HELD = "held"
+    SLOWER = "slower"
+    FASTER = "faster"
+    LIMIT = "limit"
+    """It goes no slower or faster."""
+    END = "end"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellReading(Effect):
     """Say what became of reading along."""
 
-    change: str
-    """`held`, `slower`, `faster`, `limit` (it goes no further) or `end`."""
+    change: ReadingChange
     index: int
     """The round."""
     count: int = 0

@@ -12,6 +12,7 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
+from stepper.session.fault.remedies import RemedyKind
 from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Sight
 from stepper.session.steps import By
 
@@ -236,8 +237,7 @@ class Remedied(Event):
 
     origin: Position
     place: Position
-    remedy: str
-    """Its kind: `plain`, `drop`, `tink`, `rip` or `accept`."""
+    remedy: RemedyKind
     difference: int
     """What the count was off by. Unit: stitches."""
     stitches: int

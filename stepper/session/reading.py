@@ -18,7 +18,7 @@ from stepper.session import moves
 from stepper.session.checking import stitches_per_minute
 from stepper.session.cues import Beat, Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
 from stepper.session.decision import Decision, Refusal
-from stepper.session.effects import BeatIn, Effect, Lead, TellReading, TellStep
+from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
 from stepper.session.events import Advanced, ReadingSet
 from stepper.session.state import Position, ReadingAlong, State
 from stepper.session.steps import StepPart, rest_of
@@ -154,16 +154,19 @@ def told_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
     """Tell the run in hand where reading begins or goes on, the count where it ends, else what changed."""
     if event.reading is None:
         end = plan.rounds[after.place.index].progress
-        yield TellReading(change="end", index=after.place.index, count=count_at(plan, after.place.index, end))
+        count = count_at(plan, after.place.index, end)
+        yield TellReading(change=ReadingChange.END, index=after.place.index, count=count)
         return
     old = before.reading
     if event.reading.held:
-        yield TellReading(change="held", index=event.reading.index)
+        yield TellReading(change=ReadingChange.HELD, index=event.reading.index)
     elif old is None or old.held:
         yield told_run(plan, after)
     else:
-        slower = event.reading.factor > old.factor
-        change = "slower" if slower else "faster" if event.reading.factor < old.factor else "limit"
+        change = ReadingChange.LIMIT
+        if event.reading.factor != old.factor:
+            slower = event.reading.factor > old.factor
+            change = ReadingChange.SLOWER if slower else ReadingChange.FASTER
         yield TellReading(change=change, index=event.reading.index)
 
 

@@ -26,6 +26,7 @@ from stepper.session.effects import (
     TellChosen,
     TellCounted,
     TellDue,
+    TellEvent,
     TellExpected,
     TellFar,
     TellFilm,
@@ -46,6 +47,7 @@ from stepper.session.effects import (
     TurnTo,
 )
 from stepper.session.events import (
+    EVENTS,
     Advanced,
     AskingSet,
     Closed,
@@ -135,7 +137,7 @@ def _answer(
         return (*_ANSWERS[type(cue)](plan, after), *ahead)
     effects: list[Effect] = []
     for event in events:
-        effects += _TOLD[type(event)](plan, before, event, after)
+        effects += _TOLD.get(type(event), _confirmed)(plan, before, event, after)
     return (*effects, *reading.next_beat(plan, after))
 
 
@@ -226,6 +228,11 @@ _ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
 # Events
 
 _Telling = Callable[[Plan, State, Any, State], Iterator[Effect]]
+
+
+def _confirmed(plan: Plan, before: State, event: Event, after: State) -> Iterator[Effect]:
+    """Tell of an event that leads to nothing else in the words that stand with it."""
+    yield TellEvent(event=event)
 
 
 def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[Effect]:
@@ -320,10 +327,13 @@ def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Ef
     yield TellKept(note=event.text)
 
 
+_KINDS: Final = {each.__name__: each for each in EVENTS}
+
+
 def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[Effect]:
     stack = (*before.undo[-1:], *before.redo[-1:])
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
-    yield TellUndone(kind=kind, again=bool(before.redo) and before.redo[-1].seq == event.seq)
+    yield TellUndone(event=_KINDS.get(kind), again=bool(before.redo) and before.redo[-1].seq == event.seq)
     was, now = before.knitting, after.knitting
     moved = (was.place, was.by, was.corrections, was.respacings, was.mends)
     if moved != (now.place, now.by, now.corrections, now.respacings, now.mends):

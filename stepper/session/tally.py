@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
+from stepper.session.state import Position
 
 _SHAPING = (Kind.INCREASE, Kind.DECREASE)
 _MARKS = ("pm", "sm")
@@ -48,6 +49,13 @@ def count_at(plan: Plan, index: int, stitches: int) -> int:
     if index < len(plan.rounds):
         return tally(plan.rounds[index], stitches).count
     return plan.rounds[-1].after if plan.rounds else 0
+
+
+def count_between(plan: Plan, start: Position, end: Position) -> int:
+    """Count the stitches from one place to another; below 0 if the other comes first."""
+    first, last = min(start.index, end.index), max(start.index, end.index)
+    whole = sum(round_.progress for round_ in plan.rounds[first:last])
+    return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,6 +7,7 @@ from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.remedies import RemedyKind
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Asking, Mend, Position, Seen
 from tests.plans import final_increase
@@ -59,11 +60,11 @@ def test_the_place_is_said_by_markers() -> None:
 
 def test_ripping_says_where_to() -> None:
     """And to count there."""
-    rip = effects.TellRemedied(remedy="rip", undone=(), place=Position(index=2), mend=None)
+    rip = effects.TellRemedied(remedy=RemedyKind.RIP, undone=(), place=Position(index=2), mend=None)
     assert (
         told(rip, GARMENT) == "Rip back to the beginning of yoke round 1, pick up the stitches, then count."
     )
-    drop = effects.TellRemedied(remedy="drop", undone=(), place=Position(index=2), mend=None)
+    drop = effects.TellRemedied(remedy=RemedyKind.DROP, undone=(), place=Position(index=2), mend=None)
     assert told(drop, GARMENT).startswith("Drop down one column")
     mend = effects.TellMend(mend=Mend(index=2, stitch=9, change=-2))
     assert told(mend, GARMENT) == "Mend in this round: at stitch 9, work two together as one, 2 times."

@@ -13,6 +13,7 @@ from stepper.plan.respace import Respacing
 from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
+from stepper.session.fault.remedies import RemedyKind
 from stepper.session.state import Adapted, Answer, Asking, Position, Question, ReadingAlong, Seen, Sight
 from stepper.session.steps import By
 
@@ -112,7 +113,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "sight": st.none()
     | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99), index=st.none() | COUNTS),
     "index": st.none() | COUNTS,
-    "remedy": st.sampled_from(["plain", "drop", "tink", "rip", "accept"]),
+    "remedy": st.sampled_from(RemedyKind),
     "difference": st.integers(-99, 99),
     "minutes": POSITIVE,
     "mend": st.none() | MENDS,

@@ -23,7 +23,7 @@ def test_every_event_and_every_question_is_answered() -> None:
     """A kind of event or question without an answer would leave the knitter in silence."""
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
-    assert set(_TOLD) == set(events.EVENTS)
+    assert set(_TOLD) <= set(events.EVENTS)  # the others are told in their own words: test_event_words
     assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
 
 

@@ -12,7 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.session.fault.landmarks import turned
+from stepper.session.fault.landmarks import Landmark, turned
 from stepper.session.fault.search import BREAK_ODDS, Search, search, window
 from stepper.session.fault.symptoms import Cause, Foretold, foretold
 from stepper.session.state import Fault, Seen, Sight, State
@@ -108,7 +108,7 @@ def _by_landmark(
     found: list[tuple[float, int, Foretold]], looking: Search
 ) -> list[tuple[float, int, Foretold]]:
     """Keep what agrees with the landmarks themselves: a change that was not made cannot be counted to."""
-    if looking.sections is None or looking.sections.kind != "change":
+    if looking.sections is None or looking.sections.kind is not Landmark.CHANGE:
         return found
     made = looking.sections.index
     if looking.landmark < 0:

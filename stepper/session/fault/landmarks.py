@@ -7,15 +7,23 @@ can still be seen; a count runs from one of them to the next. Sections are in wo
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 from itertools import pairwise
-from typing import Literal
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
 from stepper.session.state import Position
 from stepper.session.tally import markers_in, tally
 
-Landmark = Literal["marker", "change", "repeat"]
+
+class Landmark(StrEnum):
+    """What stitches are counted between."""
+
+    MARKER = "marker"
+    CHANGE = "change"
+    """An increase or decrease."""
+    REPEAT = "repeat"
+
 
 MOST_SECTIONS = 24
 """Sections told apart at most; nobody counts to the fortieth increase. Source: chosen here."""
@@ -47,15 +55,15 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
     """Cut what is on the needles at a place; nothing where nothing tells one stitch from another."""
     total, at_marker = _markers_at(plan, place)
     if at_marker:
-        return Sections(kind="marker", edges=(0, *at_marker, total))
+        return Sections(kind=Landmark.MARKER, edges=(0, *at_marker, total))
     if place.stitch:
         return None  # what is seen below cannot be followed through a round half worked
     for index in range(min(place.index, len(plan.rounds)) - 1, -1, -1):
         round_ = plan.rounds[index]
         seen = _changes(round_)
-        kind: Landmark = "change"
+        kind = Landmark.CHANGE
         if not seen:
-            seen, kind = _repeats(round_), "repeat"
+            seen, kind = _repeats(round_), Landmark.REPEAT
         if seen:
             other_way = turned(plan, index, place.index)
             if other_way:

@@ -1,15 +1,13 @@
 """The ways to mend a fault, each with what it costs, the cheapest first.
 
-Five ways. *plain*: work stitches more or less in the next plain round. *drop*: drop one column down to
-the fault and work it up again. *tink*: undo stitches one by one back to the fault. *rip*: rip to the last
-lifeline or good count. *accept*: go on, the rounds to come following the count in hand
-(`stepper.plan.absorb`), until the next shaping takes it up, or to the bind-off. A way that is not true here
-is not offered: nothing is worked over a chart whose repeats do not divide. No I/O.
+`RemedyKind` lists the ways; each is worked out by a function of its own. A way that is not true here is not
+offered: nothing is worked over a chart whose repeats do not divide. No I/O.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
 from stepper.craft.counting import RIP_SHARE
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
@@ -20,9 +18,8 @@ from stepper.session.fault.diagnosis import SPREAD, Likely
 from stepper.session.fault.landmarks import turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
-from stepper.session.moves import worked_between
 from stepper.session.state import Fault, Knitting, Position, Seen
-from stepper.session.tally import tally
+from stepper.session.tally import count_between, tally
 
 MEND_STITCHES = 3.0
 """A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
@@ -32,12 +29,27 @@ MOST_MENDED = 4
 """Stitches worked more or less in one round at most without showing. Assumption."""
 
 
+class RemedyKind(StrEnum):
+    """The ways to mend a fault. The values are what the journal keeps."""
+
+    PLAIN = "plain"
+    """Work stitches more or fewer in the next plain round."""
+    DROP = "drop"
+    """Drop one column down to the fault and work it up again."""
+    TINK = "tink"
+    """Undo stitches one by one, back to the fault."""
+    RIP = "rip"
+    """Rip to the last lifeline or good count."""
+    ACCEPT = "accept"
+    """Go on, the rounds to come following the count in hand (`stepper.plan.absorb`), until the next shaping
+    takes it up, or to the bind-off."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remedy:
     """One way to mend a fault."""
 
-    kind: str
-    """`plain`, `drop`, `tink`, `rip` or `accept`."""
+    kind: RemedyKind
     stitches: int
     """What it costs, in stitches knitted. Unit: stitches."""
     minutes: float
@@ -105,7 +117,7 @@ def tolerant(round_: Round) -> bool:
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
 
 
-def _cost(kind: str, stitches: float, place: Position, **more: object) -> Remedy:
+def _cost(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
     whole = round(stitches)
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=whole, minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on
@@ -137,7 +149,7 @@ def _plain_round(plan: Plan, now: Position, off: int, search: Search) -> Remedy 
             return None
         if tolerant(round_) and abs(off) <= MOST_MENDED:
             mend = Mend(index=round_.index, stitch=_spot(search, round_), change=-off, origin=now.index)
-            return _cost("plain", MEND_STITCHES * abs(off), now, mend=mend, by=by)
+            return _cost(RemedyKind.PLAIN, MEND_STITCHES * abs(off), now, mend=mend, by=by)
     return None
 
 
@@ -148,17 +160,17 @@ def _accepted(plan: Plan, now: Position, off: int, search: Search) -> Remedy | N
     spot = _spot(search, plan.rounds[_start(now)]) if _start(now) < len(plan.rounds) else 0
     if by is None:
         mend = Mend(index=end, stitch=spot, change=-off, origin=now.index)
-        return _cost("accept", 1, now, mend=mend) if _start(now) < end else None
+        return _cost(RemedyKind.ACCEPT, 1, now, mend=mend) if _start(now) < end else None
     shaped = plan.rounds[by]
     spread = Mend(index=by, stitch=spot, change=-off, origin=now.index, spread=True)
     if made_good(shaped, spread) is not None:
         # Another change more or fewer is hardly any work; waiting for it is what it costs.
-        return _cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=spread, by=by)
+        return _cost(RemedyKind.ACCEPT, MEND_STITCHES * abs(off) + 1, now, mend=spread, by=by)
     sure = bool(shaped.shaping) or search.found is not None
     mend = replace(spread, stitch=_spot(search, shaped), spread=False)
     if not sure or _locked(shaped) or abs(off) > MOST_MENDED or made_good(shaped, mend) is None:
         return None
-    return _cost("accept", MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by)
+    return _cost(RemedyKind.ACCEPT, MEND_STITCHES * abs(off) + 1, now, mend=mend, by=by)
 
 
 def _end(plan: Plan, start: int) -> int:
@@ -200,7 +212,7 @@ def _column(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...])
         stitch(run.stitch).kind is Kind.CABLE or round_.shaping for round_ in above for run in round_.runs
     ):
         return []
-    return [_cost("drop", COLUMN_STITCHES * (len(above) + 1), now)]
+    return [_cost(RemedyKind.DROP, COLUMN_STITCHES * (len(above) + 1), now)]
 
 
 def _looped(fault: Fault) -> bool:
@@ -223,8 +235,8 @@ def _tinked(
     place = Position(index=index, stitch=start)
     if place >= now:  # she has gone back behind it since; what is not knitted cannot be undone
         return []
-    undone = worked_between(plan, place, now)
-    return [_cost("tink", 2 * undone, place, undone=undone)] if undone else []
+    undone = count_between(plan, place, now)
+    return [_cost(RemedyKind.TINK, 2 * undone, place, undone=undone)] if undone else []
 
 
 def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
@@ -271,8 +283,8 @@ def _ripped(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, 
 
 def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remedy:
     """Cost ripping to one place."""
-    undone = worked_between(plan, place, now)
+    undone = count_between(plan, place, now)
     # A stitch ripped where no lifeline holds it has to be picked up one by one.
     pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
-    return _cost("rip", cost, place, undone=undone, lifeline=lifeline)
+    return _cost(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline)

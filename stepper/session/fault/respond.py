@@ -24,7 +24,7 @@ from stepper.session.effects import (
 )
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
 from stepper.session.fault.diagnosis import questions
-from stepper.session.fault.remedies import must_be_exact
+from stepper.session.fault.remedies import RemedyKind, must_be_exact
 from stepper.session.fault.rules import inquire
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
@@ -54,7 +54,7 @@ def next_question(plan: Plan, state: State) -> Iterator[Effect]:
 
 def _found(found: Search) -> Effect:
     if found.sections is None:
-        return TellFound(kind="", difference=found.difference)
+        return TellFound(kind=None, difference=found.difference)
     first, end = _marks(found, found.suspects[0], found.suspects[-1] + 1) if found.suspects else (0, None)
     kind = found.sections.kind
     return TellFound(kind=kind, first=first, end=end, difference=found.difference, single=found.single)
@@ -97,7 +97,7 @@ def searched(plan: Plan, before: State, event: Searched | Observed, after: State
 
 def remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
     """Say what to do."""
-    undone = reverse(plan, event.origin, event.stitches // 2) if event.remedy == "tink" else None
+    undone = reverse(plan, event.origin, event.stitches // 2) if event.remedy is RemedyKind.TINK else None
     runs = undone.runs if undone is not None else ()
     yield TellRemedied(remedy=event.remedy, undone=runs, place=event.place, mend=event.mend)
 

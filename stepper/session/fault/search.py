@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
-from stepper.session.fault.landmarks import Sections, sections_at, turned
+from stepper.session.fault.landmarks import Landmark, Sections, sections_at, turned
 from stepper.session.fault.symptoms import foretold
 from stepper.session.state import Answer, Fault, Position, State, Verified
 from stepper.session.tally import tally
@@ -78,7 +78,7 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
         suspects = kept
     rows = _weighed(plan, state, fault, sections)
     rounds = window(plan, fault, state.knitting.stands)
-    ordered = sections.kind == "change" and sections.index in rounds
+    ordered = sections.kind is Landmark.CHANGE and sections.index in rounds
     ask = next_count(rows, suspects, question=QUESTION_STITCHES, in_order=ordered)
     return Search(sections=sections, suspects=suspects, next=ask, difference=off)
 
@@ -90,7 +90,7 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
     """
     first, end, marks = answer.first, answer.end, sections.marks
     if (
-        sections.kind != "change"
+        sections.kind is not Landmark.CHANGE
         or not suspects
         or first > suspects[0]
         or end not in range(len(sections.edges))
@@ -111,7 +111,7 @@ def most_counted(sections: Sections, first: int, end: int) -> int:
     Where changes or repeats are the landmarks one may be missing, or all; then she counts on to the end.
     """
     wanted = sum(sections.counts[first:end])
-    return max(2 * wanted, 0 if sections.kind == "marker" else 2 * sections.edges[-1])
+    return max(2 * wanted, 0 if sections.kind is Landmark.MARKER else 2 * sections.edges[-1])
 
 
 def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int, int], ...]:
