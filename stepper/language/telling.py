@@ -21,7 +21,7 @@ from stepper.language.places import done_name, marks, on_day, place_name, round_
 from stepper.language.vocabulary import recommended
 from stepper.language.yarn_left import lasting
 from stepper.plan.model import Group, Plan, Round
-from stepper.session import effects
+from stepper.session import answers, effects
 from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
@@ -106,7 +106,7 @@ def _stop(effect: effects.TellStop, plan: Plan) -> str:
 # Answers
 
 
-def _place(effect: effects.TellPlace, plan: Plan) -> str:
+def _place(effect: answers.TellPlace, plan: Plan) -> str:
     place = effect.place
     on_needles = f"{plural(effect.count, 'stitch', 'stitches')} on the needles."
     if place.index >= len(plan.rounds):
@@ -115,7 +115,7 @@ def _place(effect: effects.TellPlace, plan: Plan) -> str:
     return f"{place_name(round_)}, at stitch {place.stitch} of {round_.progress}. {on_needles}"
 
 
-def _spacing(effect: effects.TellSpacing, plan: Plan) -> str:
+def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
     round_ = plan.rounds[effect.place.index]
     shaping = shaping_at(round_, effect.place.stitch)
     if shaping is not None:
@@ -158,7 +158,7 @@ def _next_change(shaping: Shaping) -> str:
     return f"{shaping.done} done, next {where}"
 
 
-def _expected(effect: effects.TellExpected, plan: Plan) -> str:
+def _expected(effect: answers.TellExpected, plan: Plan) -> str:
     if effect.now == effect.end:
         line = f"{plural(effect.now, 'stitch', 'stitches')}, now and at the end."
     else:
@@ -191,7 +191,7 @@ def _stride(effect: effects.TellStride, plan: Plan) -> str:
     return f"By {effect.by.value}."
 
 
-def _far(effect: effects.TellFar, plan: Plan) -> str:
+def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
         return "Nothing is left: every round is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
@@ -314,17 +314,17 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellChosen: lambda effect, plan: told_choice(effect),
         effects.TellStep: _step,
         effects.TellFinished: _finished,
-        effects.TellPlace: _place,
-        effects.TellSpacing: _spacing,
-        effects.TellExpected: _expected,
+        answers.TellPlace: _place,
+        answers.TellSpacing: _spacing,
+        answers.TellExpected: _expected,
         effects.TellCounted: _counted,
         effects.AskCount: _ask_count,
         effects.AskLength: _ask_length,
         effects.TellStride: _stride,
-        effects.TellFar: _far,
-        effects.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
-        effects.TellDue: lambda effect, plan: outlook.due(effect.outlook),
-        effects.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),
+        answers.TellFar: _far,
+        answers.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
+        answers.TellDue: lambda effect, plan: outlook.due(effect.outlook),
+        answers.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,

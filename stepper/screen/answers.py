@@ -6,9 +6,9 @@ from collections.abc import Sequence
 
 from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
+from stepper.session.answers import step_at
 from stepper.session.effects import Lead
 from stepper.session.machine import Session
-from stepper.session.respond import step_at
 
 
 def answers_of(lines: Sequence[str], session: Session) -> tuple[str, ...]:

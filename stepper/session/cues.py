@@ -28,6 +28,11 @@ class FromClock(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Asks(Cue):
+    """Only asks: nothing changes. Answered wherever the ears are open, unless the rules say else."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Next(Cue):
     """Finish the current step and say the next one."""
 
@@ -38,22 +43,22 @@ class Back(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Again(Cue):
+class Again(Asks):
     """Say the current step again, a little slower."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Where(Cue):
+class Where(Asks):
     """Say where the knitting stands."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Spacing(Cue):
+class Spacing(Asks):
     """Say how the shaping of this round is spaced and when the next of it comes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class HowMany(Cue):
+class HowMany(Asks):
     """Say how many stitches there should be."""
 
 
@@ -86,7 +91,7 @@ class Stride(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class HowFar(Cue):
+class HowFar(Asks):
     """Say what is left of the section and of the garment."""
 
 
@@ -152,7 +157,7 @@ class Enough(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Help(Cue):
+class Help(Asks):
     """Say what can be said."""
 
 
@@ -327,6 +332,6 @@ CUES: tuple[type[Cue], ...] = tuple(
     if isinstance(each, type)
     and issubclass(each, Cue)
     and not issubclass(each, FromClock)
-    and each is not Cue
+    and each not in (Cue, Asks)
 )
 """Every kind of cue that can be said, in the order of their definition here, which is that of the help."""

@@ -18,7 +18,6 @@ from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.remedies import Remedy, RemedyKind
-from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
 
@@ -107,34 +106,6 @@ class TellFinished(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellPlace(Effect):
-    """Say where the knitting stands."""
-
-    place: Position
-    count: int
-    """Stitches on the needles. Unit: stitches."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellSpacing(Effect):
-    """Say how the shaping of the round in hand lies."""
-
-    place: Position
-    next_index: int | None
-    """The round with shaping that comes next, where this one has none; nothing where none comes."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellExpected(Effect):
-    """Say how many stitches there should be."""
-
-    now: int
-    end: int
-    between: tuple[int, ...]
-    """Between the markers at the end of the round; empty without markers. Unit: stitches."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class TellCounted(Effect):
     """Say whether a count is right."""
 
@@ -164,37 +135,6 @@ class TellStride(Effect):
     """Say how much a step reads out from now on."""
 
     by: By
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFar(Effect):
-    """Say what is left, the round in hand among it."""
-
-    section: str
-    section_rounds: int
-    rounds: int
-    stitches: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellTimeLeft(Effect):
-    """Say how much knitting is left and when it will be done."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellDue(Effect):
-    """Say what each evening must bring to be done by the day the file names."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFilm(Effect):
-    """Say what a film of two hours would bring."""
-
-    outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

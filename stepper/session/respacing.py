@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from stepper.plan.model import Plan
 from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, spread_of
-from stepper.session.cues import Respace
+from stepper.session.cues import Cue, Respace
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect, TellRespaced
 from stepper.session.events import Respaced
@@ -56,7 +56,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
     )
 
 
-def rest(plan: Plan, state: State) -> Iterator[Effect]:
+def rest(plan: Plan, state: State, cue: Cue | None = None) -> Iterator[Effect]:
     """Say how the changes left lie, from the place in hand."""
     round_ = plan.rounds[state.place.index]
     now = tally(round_, state.place.stitch)

@@ -12,7 +12,7 @@ from typing import Any, Final
 
 from stepper.plan.model import Plan
 from stepper.session import cues, reading, respacing
-from stepper.session.checks import expected_at_end
+from stepper.session.answers import ANSWERS, step_at
 from stepper.session.effects import (
     AskLength,
     AskPlace,
@@ -25,23 +25,15 @@ from stepper.session.effects import (
     TellChanges,
     TellChosen,
     TellCounted,
-    TellDue,
     TellEvent,
-    TellExpected,
-    TellFar,
-    TellFilm,
     TellFinished,
-    TellHelp,
     TellKept,
     TellMeasured,
-    TellPlace,
     TellRecap,
-    TellSpacing,
     TellStart,
     TellStep,
     TellStop,
     TellStride,
-    TellTimeLeft,
     TellUndone,
     TurnFilm,
     TurnTo,
@@ -77,12 +69,8 @@ from stepper.session.events import (
 )
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import minutes_knitted
-from stepper.session.pace.outlook import outlook
 from stepper.session.pace.silence import was_silent
-from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Position, State
-from stepper.session.steps import part_at, parts, rest_of
-from stepper.session.tally import between_markers, count_at
 from stepper.session.yarn_left import lasting
 
 MEASURE_ROUNDS_LEFT = 3
@@ -133,8 +121,7 @@ def _answer(
     if not events and after.question is not None and not isinstance(cue, cues.Help):
         return tuple(asked(after))
     if not events and cue is not None:
-        ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
-        return (*_ANSWERS[type(cue)](plan, after), *ahead)
+        return tuple(ANSWERS[type(cue)](plan, after, cue))
     effects: list[Effect] = []
     for event in events:
         effects += _TOLD.get(type(event), _confirmed)(plan, before, event, after)
@@ -146,84 +133,6 @@ def asked(state: State, *, later: bool = False) -> Iterator[Effect]:
     if state.question is not None:
         yield AskPlace(choices=state.question.choices, later=later)
 
-
-def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
-    """Tell the step in hand, from the place in it; or that no round is left."""
-    place = state.place
-    if place.index >= len(plan.rounds):
-        return TellFinished()
-    round_, by = plan.rounds[place.index], state.knitting.by
-    part = parts(round_, by)[part_at(round_, by, place.stitch)]
-    return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
-
-
-# Cues that only ask
-
-_Answer = Callable[[Plan, State], Iterator[Effect]]
-
-
-def _again(plan: Plan, state: State) -> Iterator[Effect]:
-    yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
-
-
-def _where(plan: Plan, state: State) -> Iterator[Effect]:
-    place = state.place
-    yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
-
-
-def _spacing(plan: Plan, state: State) -> Iterator[Effect]:
-    later = (round_.index for round_ in plan.rounds[state.place.index + 1 :] if round_.shaping)
-    yield TellSpacing(place=state.place, next_index=next(later, None))
-
-
-def _how_many(plan: Plan, state: State) -> Iterator[Effect]:
-    place = state.place
-    between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    now = count_at(plan, place.index, place.stitch)
-    end = expected_at_end(plan, place)
-    yield TellExpected(now=now, end=end, between=between)
-
-
-def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
-    left = plan.rounds[state.place.index :]
-    section = left[0].section if left else ""
-    yield TellFar(
-        section=section,
-        section_rounds=sum(round_.section == section for round_ in left),
-        rounds=len(left),
-        stitches=max(0, sum(round_.progress for round_ in left) - state.place.stitch),
-    )
-
-
-def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Look ahead in time, where anything is left."""
-    if state.place.index >= len(plan.rounds):
-        return
-    seen = outlook(plan, state, at)
-    yield TellTimeLeft(outlook=seen)
-    if seen.evenings is not None:
-        yield TellDue(outlook=seen)
-    yield TellFilm(outlook=seen)
-
-
-def _help(plan: Plan, state: State) -> Iterator[Effect]:
-    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
-
-
-_ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
-    {
-        cues.Again: _again,
-        cues.Where: _where,
-        cues.Spacing: _spacing,
-        cues.HowMany: _how_many,
-        cues.HowFar: _how_far,
-        cues.Help: _help,
-        cues.WhatHappened: inquiry.what_happened,
-        cues.Remedies: inquiry.ways,
-        cues.CountAloud: inquiry.tally_so_far,
-        cues.Respace: respacing.rest,
-    }
-)
 
 # Events
 

@@ -45,17 +45,18 @@ def mode_of(plan: Plan, state: State) -> Mode:
 
 # cue: (while knitting, when finished, while asleep, when closed)
 _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = {
+    **{
+        cue: (control.ask, control.ask, control.sleeping, control.over)
+        for cue in cues.CUES
+        if issubclass(cue, cues.Asks)
+    },
     cues.Next: (reading.step, control.all_done, control.sleeping, control.over),
     cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
-    cues.Again: (control.ask, control.ask, control.sleeping, control.over),
-    cues.Where: (control.ask, control.ask, control.sleeping, control.over),
     cues.Spacing: (control.ask, control.all_done, control.sleeping, control.over),
-    cues.HowMany: (control.ask, control.ask, control.sleeping, control.over),
     cues.Count: (checks.count, checks.count, control.sleeping, control.over),
     cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
     cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
     cues.Stride: (moves.set_stride, moves.set_stride, control.sleeping, control.over),
-    cues.HowFar: (control.ask, control.ask, control.sleeping, control.over),
     cues.Length: (checks.measure, checks.measure, control.sleeping, control.over),
     cues.Weight: (checks.weigh, checks.weigh, control.sleeping, control.over),
     cues.Note: (checks.note, checks.note, control.sleeping, control.over),

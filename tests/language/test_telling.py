@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.language.telling import told
-from stepper.session import effects
+from stepper.session import answers, effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
 from stepper.session.state import Position
@@ -80,15 +80,15 @@ def test_a_repeat_is_named_by_its_number() -> None:
     ("effect", "line"),
     [
         (
-            effects.TellExpected(now=225, end=246, between=(41, 82, 123)),
+            answers.TellExpected(now=225, end=246, between=(41, 82, 123)),
             "225 stitches now, 246 at the end. Between the markers at the end: 41, 82, 123.",
         ),
         (
-            effects.TellFar(section="body", section_rounds=1, rounds=1, stitches=1),
+            answers.TellFar(section="body", section_rounds=1, rounds=1, stitches=1),
             "1 round left in body, 1 altogether, 1 stitch.",
         ),
         (
-            effects.TellFar(section="body", section_rounds=96, rounds=140, stitches=25_540),
+            answers.TellFar(section="body", section_rounds=96, rounds=140, stitches=25_540),
             "96 rounds left in body, 140 altogether, about 26 thousand stitches.",
         ),
         (
@@ -132,7 +132,7 @@ def test_spacing_is_summed_up(text: str, line: str) -> None:
     garment = plan(("body", ["co24", text]))
     place = Position(index=1)
 
-    assert told(effects.TellSpacing(place=place, next_index=None), garment) == line
+    assert told(answers.TellSpacing(place=place, next_index=None), garment) == line
 
 
 def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again() -> None:

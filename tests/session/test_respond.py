@@ -3,10 +3,11 @@ from __future__ import annotations
 import pytest
 
 from stepper.session import cues, events
+from stepper.session.answers import ANSWERS, step_at
 from stepper.session.control import ask
 from stepper.session.effects import AskLength, Lead, RestHands, TellFinished, TellStep, TurnTo
 from stepper.session.machine import Session
-from stepper.session.respond import _ANSWERS, _TOLD, step_at
+from stepper.session.respond import _TOLD
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, with_stretch
@@ -24,7 +25,7 @@ def test_every_event_and_every_question_is_answered() -> None:
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
     assert set(_TOLD) <= set(events.EVENTS)  # the others are told in their own words: test_event_words
-    assert set(_ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
+    assert set(ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
 
 
 @pytest.mark.parametrize("view", cues.View)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from stepper.plan.model import Plan
 from stepper.session.checking import due, lifeline_before
+from stepper.session.cues import Cue
 from stepper.session.effects import (
     AskCount,
     AskLook,
@@ -67,14 +68,14 @@ def _marks(found: Search, first: int, end: int) -> tuple[int, int | None]:
     return first * every, None if end == last else end * every
 
 
-def what_happened(plan: Plan, state: State) -> Iterator[Effect]:
+def what_happened(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say what probably happened."""
     inquiry = inquire(plan, state)
     if inquiry is not None:
         yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
 
 
-def ways(plan: Plan, state: State) -> Iterator[Effect]:
+def ways(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say how it can be mended."""
     inquiry = inquire(plan, state)
     if inquiry is not None:
@@ -85,7 +86,7 @@ def ways(plan: Plan, state: State) -> Iterator[Effect]:
         )
 
 
-def tally_so_far(plan: Plan, state: State) -> Iterator[Effect]:
+def tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say how far the count aloud has come."""
     yield TellTally(total=sum(state.knitting.tens or ()))
 

@@ -3,8 +3,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.absorb import Mend
+from stepper.session.answers import TellExpected
 from stepper.session.cues import Again, HowMany, Next
-from stepper.session.effects import AskCount, TellExpected, TellLifeline, TellMend, TellSpot, TellStep
+from stepper.session.effects import AskCount, TellLifeline, TellMend, TellSpot, TellStep
 from stepper.session.evolve import SILENCE_S, silent_long
 from stepper.session.fault.respond import checks_due, mend_here, spot
 from stepper.session.machine import Session
