@@ -118,7 +118,7 @@ def _finish(
     """Foretell the day: likely, early, late, and how many days of a usual week were assumed."""
     if today is None or not left:
         return None, None, None, 0
-    minutes = {day.date: paces.seconds_for(_counts(day)) / 60 for day in days}
+    minutes = {day.date: paces.seconds_for(stitches_by_kind(day)) / 60 for day in days}
     before = sorted(each for each in minutes if each < today.isoformat())
     seen: list[float] = []
     if before:
@@ -139,7 +139,8 @@ def _finish(
     return on(forecast.likely_days), on(forecast.early_days), late, assumed
 
 
-def _counts(day: Day) -> Mapping[str, float]:
+def stitches_by_kind(day: Day) -> Mapping[str, float]:
+    """Return what a day brought the garment, by kind of knitting. Unit: stitches."""
     return {each.work: each.stitches for each in day.done}
 
 
