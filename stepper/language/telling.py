@@ -201,6 +201,18 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
 
+def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
+    if not effect.all_s:
+        return "Nothing is knitted yet."
+    guess = "" if effect.her_pace else ", at a usual pace until yours is known"
+    evening = f"{outlook.hours(effect.evening_s)} of knitting this evening"
+    if not effect.evening_s:
+        evening = "nothing this evening yet"
+    elif effect.evening_s == effect.all_s:
+        return f"{sentence_case(evening)}, the first{guess}."
+    return f"{sentence_case(evening)}, {outlook.hours(effect.all_s)} in all{guess}."
+
+
 def _rest(effect: effects.RestHands, plan: Plan) -> str:
     knitted = f"{effect.minutes} minutes of knitting: rest your hands for a while and stretch them."
     return f"{knitted} Pain is for a doctor, not for a program."
@@ -322,6 +334,7 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.AskLength: _ask_length,
         effects.TellStride: _stride,
         answers.TellFar: _far,
+        answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.due(effect.outlook),
         answers.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),

@@ -117,6 +117,12 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("how far", "far", "left"),
     ),
     Wording(
+        cue=cues.HowLong,
+        says="says how long you have knitted this evening and in all",
+        spoken=("how long have i knitted", "how long have i been knitting", "how much time was that"),
+        typed=("how long",),
+    ),
+    Wording(
         cue=cues.Length,
         fills={"length": "length_mm"},
         says="keeps a length and corrects the rounds left",

@@ -15,7 +15,8 @@ from stepper.session import cues, respacing
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
-from stepper.session.pace.outlook import Outlook, outlook
+from stepper.session.pace.learning import evening_of
+from stepper.session.pace.outlook import Outlook, outlook, paces_of, stitches_by_kind
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts, rest_of
@@ -84,6 +85,19 @@ class TellFilm(Effect):
     outlook: Outlook
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTimeKnitted(Effect):
+    """Say how long she has knitted: the stitches of her days at her pace, so that breaks and what was ripped
+    out are left out."""
+
+    evening_s: float
+    """This evening, from the day's first stitch. Unit: s."""
+    all_s: float
+    """On all days that are remembered. Unit: s."""
+    her_pace: bool
+    """Whether her pace is known; if not, it is the usual one."""
+
+
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
     """Tell the step in hand, from the place in it; or that no round is left."""
     place = state.place
@@ -139,6 +153,12 @@ def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     yield TellFilm(outlook=seen)
 
 
+def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
+    paces, today = paces_of(state), evening_of(cue.at)
+    spent = {day.date: paces.seconds_for(stitches_by_kind(day)) for day in state.days}
+    yield TellTimeKnitted(evening_s=spent.get(today, 0.0), all_s=sum(spent.values()), her_pace=paces.measured)
+
+
 def _help(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     yield TellHelp(cues=welcome_in(mode_of(plan, state)))
 
@@ -150,6 +170,7 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.Spacing: _spacing,
         cues.HowMany: _how_many,
         cues.HowFar: _how_far,
+        cues.HowLong: _how_long,
         cues.Help: _help,
         cues.WhatHappened: inquiry.what_happened,
         cues.Remedies: inquiry.ways,

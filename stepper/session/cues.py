@@ -96,6 +96,11 @@ class HowFar(Asks):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HowLong(Asks):
+    """Say how long she has knitted, this evening and in all."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Length(Cue):
     """Keep a length measured, and let a stretch worked to a length follow it."""
 
