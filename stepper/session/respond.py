@@ -13,13 +13,12 @@ from typing import Any, Final
 from stepper.plan.model import Plan
 from stepper.session import cues, reading, respacing
 from stepper.session.answers import ANSWERS, step_at
+from stepper.session.due import tell_due
 from stepper.session.effects import (
-    AskLength,
     AskPlace,
     Close,
     Effect,
     Lead,
-    RestHands,
     TellAsleep,
     TellAwake,
     TellChanges,
@@ -68,14 +67,9 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.fault import respond as inquiry
-from stepper.session.pace.learning import minutes_knitted
 from stepper.session.pace.silence import was_silent
 from stepper.session.state import Position, State
 from stepper.session.yarn_left import lasting
-
-MEASURE_ROUNDS_LEFT = 3
-"""Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
-target, enough to change course."""
 
 
 def respond(
@@ -183,13 +177,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
         yield reading.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
-    yield from inquiry.checks_due(plan, after, done.index)
-    stretch = plan.stretch_at(place.index)
-    if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
-        yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
-    yield from inquiry.mend_here(after)
-    if after.rest_told and not before.rest_told:
-        yield RestHands(minutes=minutes_knitted(after, event.at))
+    yield from tell_due(plan, before, event, after)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
