@@ -135,6 +135,11 @@ def _respaced_in(event: events.Respaced, plan: Plan) -> str:
     return f"increases or decreases spread anew, {made}, {_in_round(event.place, plan)}"
 
 
+def _reminder(event: events.ReminderSet, plan: Plan) -> str:
+    where = _up_to(Position(index=event.reminder.index), plan)
+    return f"{where}: {event.reminder.text}" if event.reminder.text else where
+
+
 def _reading(event: events.ReadingSet, plan: Plan) -> str:
     if event.reading is None:
         return "reading along ended"
@@ -201,6 +206,12 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
             name="the lifeline",
             journal=lambda event, plan: f"lifeline at {_up_to(event.place, plan)}",
             notes=lambda event, plan: f"lifeline, {_in_round(event.place, plan)}",
+        ),
+        events.ReminderSet: EventWords(
+            name="the reminder",
+            journal=lambda event, plan: f"reminder at {_reminder(event, plan)}",
+            notes=lambda event, plan: f"reminder set for {_reminder(event, plan)}",
+            told=lambda event, plan: f"I will remind you at {_reminder(event, plan)}.",
         ),
         events.AskingSet: EventWords(
             name="how often I ask", journal=lambda event, plan: f"counts asked for: {event.asking.value}"

@@ -13,7 +13,7 @@ from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
 from stepper.session.fault.remedies import RemedyKind
-from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Sight
+from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Reminder, Sight
 from stepper.session.steps import By
 
 
@@ -279,6 +279,15 @@ class LifelineLaid(Event):
     """A lifeline was laid through the stitches."""
 
     place: Position
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReminderSet(Event):
+    """She asked to be reminded of something."""
+
+    place: Position
+    """Where she asked."""
+    reminder: Reminder
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -27,6 +27,7 @@ from stepper.session.events import (
     PlanChanged,
     ReadingSet,
     Remedied,
+    ReminderSet,
     Respaced,
     Returned,
     Searched,
@@ -181,6 +182,11 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             )
         case LifelineLaid():
             return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
+        case ReminderSet():
+            ahead = [each for each in knitting.reminders if each.index > event.place.index]
+            return replace(
+                knitting, reminders=tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
+            )
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():
@@ -266,8 +272,15 @@ def _undone(state: State, event: Undone) -> State:
 def _carried(state: State, event: PlanChanged) -> State:
     """Move to the new plan. What happened before belongs to the old one and cannot be taken back any more."""
     was = state.knitting
+    # "In ten rounds" stays so many rounds from here.
+    moved = event.place.index - event.origin.index
     knitting = replace(
-        was, place=event.place, corrections=event.corrections, mends=event.mends, verified=None
+        was,
+        place=event.place,
+        corrections=event.corrections,
+        mends=event.mends,
+        reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
+        verified=None,
     )
     if event.lifelines is not None:  # an old journal does not tell where these went
         lifelines = tuple(each for each in event.lifelines if each <= event.place)

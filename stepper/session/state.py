@@ -111,6 +111,16 @@ class Fault:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reminder:
+    """What she asked to be reminded of."""
+
+    index: int
+    """The round at whose beginning it is said."""
+    text: str = ""
+    """In her words; empty where she named only the time."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo gives back."""
 
@@ -129,6 +139,9 @@ class Knitting:
     tens: tuple[int, ...] | None = None
     """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
     asking: Asking = Asking.COST
+    reminders: tuple[Reminder, ...] = ()
+    """What she asked to be reminded of, in the order of the rounds; what has been said stays until she asks
+    for another, so that going back brings it again."""
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0

@@ -14,7 +14,17 @@ from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
 from stepper.session.fault.remedies import RemedyKind
-from stepper.session.state import Adapted, Answer, Asking, Position, Question, ReadingAlong, Seen, Sight
+from stepper.session.state import (
+    Adapted,
+    Answer,
+    Asking,
+    Position,
+    Question,
+    ReadingAlong,
+    Reminder,
+    Seen,
+    Sight,
+)
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -120,6 +130,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "mends": st.lists(MENDS, max_size=2).map(tuple),
     "undone": COUNTS,
     "off_path": st.booleans(),
+    "reminder": st.builds(Reminder, index=COUNTS, text=st.text(max_size=9)),
     "made": COUNTS,
     "planned": COUNTS,
     "respacing": RESPACINGS,

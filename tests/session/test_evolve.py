@@ -4,6 +4,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.lengthen import LengthCorrection
+from stepper.session import events
 from stepper.session.events import (
     Advanced,
     Closed,
@@ -19,7 +20,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.state import UNDO_DEPTH, Position, State, Verified
+from stepper.session.state import UNDO_DEPTH, Knitting, Position, Reminder, State, Verified
 from stepper.session.steps import By
 from tests.playbook import AT
 from tests.session.samples import EVENTS
@@ -143,3 +144,32 @@ def test_the_last_cue_is_the_knitters_and_not_the_opening() -> None:
     state = evolve_all(State(), [_step(0), Opened(at="2026-01-01T00:00:00+00:00", fingerprint="f")])
 
     assert state.last_cue_at == AT
+
+
+def _reminded(index: int, at: int = 3) -> events.ReminderSet:
+    return events.ReminderSet(at=AT, place=Position(index=at), reminder=Reminder(index=index, text="try it on"))
+
+
+def test_reminders_are_kept_in_order_and_those_gone_by_are_dropped() -> None:
+    """A list that only grows would be carried through the whole garment."""
+    state = evolve_all(State(), [_reminded(9), _reminded(5), _reminded(12, at=6)])
+
+    assert [each.index for each in state.knitting.reminders] == [9, 12]
+
+
+def test_a_reminder_is_taken_back_like_anything_else() -> None:
+    """She changed her mind."""
+    state = evolve_all(State(), [_reminded(9), events.Undone(at=AT, seq=1)])
+
+    assert state.knitting.reminders == ()
+
+
+def test_a_reminder_stays_as_many_rounds_ahead_in_a_changed_pattern() -> None:
+    """She said "in ten rounds", not which."""
+    changed = events.PlanChanged(
+        at=AT, old_fingerprint="a", new_fingerprint="b", origin=Position(index=3), place=Position(index=5),
+        corrections=(), changes=(), have=9, want=9,
+    )  # fmt: skip
+    state = evolve_all(State(knitting=Knitting(place=Position(index=3))), [_reminded(9), changed])
+
+    assert [each.index for each in state.knitting.reminders] == [11]
