@@ -21,7 +21,7 @@ from stepper.language.places import done_name, marks, on_day, place_name, round_
 from stepper.language.vocabulary import recommended
 from stepper.language.yarn_left import lasting
 from stepper.plan.model import Group, Plan, Round
-from stepper.session import answers, effects
+from stepper.session import answers, due, effects
 from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
@@ -213,6 +213,11 @@ def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
     return f"{sentence_case(evening)}, {outlook.hours(effect.all_s)} in all{guess}."
 
 
+def _remind(effect: due.Remind, plan: Plan) -> str:
+    said = effect.reminder.text.rstrip(".")
+    return f"You asked to be reminded: {said}." if said else "You asked to be reminded here."
+
+
 def _rest(effect: effects.RestHands, plan: Plan) -> str:
     knitted = f"{effect.minutes} minutes of knitting: rest your hands for a while and stretch them."
     return f"{knitted} Pain is for a doctor, not for a program."
@@ -338,6 +343,7 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         answers.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.due(effect.outlook),
         answers.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),
+        due.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,

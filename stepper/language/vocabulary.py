@@ -143,6 +143,17 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("note {text}", "note"),
     ),
     Wording(
+        cue=cues.RemindMe,
+        fills={"number": "rounds"},
+        says="reminds you in so many rounds",
+        spoken=(
+            "remind me in {number} rounds to {text}",
+            "remind me in {number} rounds",
+            "tell me again in {number} rounds",
+        ),
+        typed=("remind me in {number} round to {text}", "remind me in {number} round"),
+    ),
+    Wording(
         cue=cues.GoTo,
         fills={"number": "round_number"},
         says="sets the place to a round, a section or a labelled line",

@@ -127,6 +127,16 @@ class Note(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class RemindMe(Cue):
+    """Remind her of something some rounds from here."""
+
+    rounds: int
+    """Rounds from the one in hand to the one at whose beginning it is said. Range: 1 and up."""
+    text: str = ""
+    """Of what, in her words; empty where she named only the time."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class GoTo(Cue):
     """Set the place to a round, a section or a labelled line."""
 

@@ -13,7 +13,7 @@ from typing import Any, Final
 from stepper.plan.model import Plan
 from stepper.session import cues, reading, respacing
 from stepper.session.answers import ANSWERS, step_at
-from stepper.session.due import tell_due
+from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
     AskPlace,
     Close,
@@ -147,6 +147,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         yield from inquiry.spot(plan, after, marked=True)
         done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
+        yield from tell_reminders(before, after)
     yield step_at(plan, after, Lead.FULL)
 
 
@@ -183,6 +184,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
 
 
 def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
+    yield from tell_reminders(before, after)
     yield step_at(plan, after, Lead.FULL)
 
 

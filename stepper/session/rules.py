@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, moves, placing, reading, respacing
+from stepper.session import checks, control, cues, due, moves, placing, reading, respacing
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as mending
 from stepper.session.state import State
@@ -60,6 +60,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Length: (checks.measure, checks.measure, control.sleeping, control.over),
     cues.Weight: (checks.weigh, checks.weigh, control.sleeping, control.over),
     cues.Note: (checks.note, checks.note, control.sleeping, control.over),
+    cues.RemindMe: (due.remind, control.all_done, control.sleeping, control.over),
     cues.GoTo: (moves.go_to, moves.go_to, control.sleeping, control.over),
     cues.Undo: (control.undo, control.undo, control.sleeping, control.over),
     cues.Redo: (control.redo, control.redo, control.sleeping, control.over),

@@ -36,6 +36,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
         round_number=st.none() | st.integers(-1, 20),
         place=st.sampled_from(["", "yoke", "Body", "final increase", "attic"]),
     ),
+    st.builds(cues.RemindMe, at=_NOW, rounds=st.integers(-1, 9), text=st.text(max_size=9)),
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Redo, at=_NOW),

@@ -3,7 +3,7 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.telling import _LINES
-from stepper.session import answers, effects
+from stepper.session import answers, due, effects
 from stepper.session.effects import Effect
 
 
@@ -11,7 +11,7 @@ def test_every_effect_has_words() -> None:
     """An effect that nobody puts into words would be silence."""
     defined = {
         each
-        for module in (answers, effects)
+        for module in (answers, due, effects)
         for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect
     }
