@@ -25,7 +25,7 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 7
+STATE_VERSION: Final = 8
 """Version of the form a state is written in. Goes up with every change to `State`, to what is in it or to how
 events are folded; a field with a default that only a new kind of event fills leaves it as it is."""
 

@@ -164,13 +164,14 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             verified = Verified(place=event.place, stitches=event.stitches)
             return replace(knitting, verified=verified, fault=None, tens=None)
         case Counted():
-            fault = Fault(place=event.place, difference=event.stitches - event.expected)
-            return replace(knitting, fault=fault, tens=None)
+            return replace(knitting, fault=_counted_off(knitting.fault, event), tens=None)
         case Searched() if knitting.fault is not None:
             answers = (*knitting.fault.answers, *event.answers)
             return replace(knitting, fault=replace(knitting.fault, answers=answers))
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
+        case Remedied() if not event.remedy.settles:
+            return knitting
         case Remedied():
             return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
         case Tinked():
@@ -197,6 +198,13 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Measured() | Weighed() | Noted():
             return knitting  # kept in the journal; nothing of the knitting moves
     return knitting
+
+
+def _counted_off(before: Fault | None, event: Counted) -> Fault:
+    """Begin to look for a fault anew; a count that comes to the same a second time is no slip of counting."""
+    off = event.stitches - event.expected
+    again = before is not None and (before.place, before.difference) == (event.place, off)
+    return Fault(place=event.place, difference=off, confirmed=again)
 
 
 def _seen(fault: Fault | None, event: Observed) -> Fault:

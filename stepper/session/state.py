@@ -108,6 +108,8 @@ class Fault:
     sights: tuple[Sight, ...] = ()
     index: int | None = None
     """The round it is in, where she saw it."""
+    confirmed: bool = False
+    """Whether a second count at the same place came to the same."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

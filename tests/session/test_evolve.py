@@ -173,3 +173,18 @@ def test_a_reminder_stays_as_many_rounds_ahead_in_a_changed_pattern() -> None:
     state = evolve_all(State(knitting=Knitting(place=Position(index=3))), [_reminded(9), changed])
 
     assert [each.index for each in state.knitting.reminders] == [11]
+
+
+def _counted(stitches: int, index: int = 3) -> Counted:
+    place = Position(index=index)
+    return Counted(at=AT, place=place, stitches=stitches, expected=20, expected_end=20)
+
+
+def test_a_count_that_comes_to_the_same_twice_is_believed() -> None:
+    """A slip of counting seldom happens twice; another figure or another place is a new count."""
+    faults = [
+        evolve_all(State(), [_counted(19), second]).knitting.fault
+        for second in (_counted(19), _counted(18), _counted(19, index=4))
+    ]
+
+    assert [fault is not None and fault.confirmed for fault in faults] == [True, False, False]

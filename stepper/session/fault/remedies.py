@@ -44,6 +44,11 @@ class RemedyKind(StrEnum):
     """Go on, the rounds to come following the count in hand (`stepper.plan.absorb`), until the next shaping
     takes it up, or to the bind-off."""
 
+    @property
+    def settles(self) -> bool:
+        """Whether the fault is taken for mended once this is chosen, and no longer looked for."""
+        return True
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remedy:
