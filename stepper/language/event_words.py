@@ -113,6 +113,8 @@ def _way(event: events.Remedied) -> str:
     side = "fewer" if event.difference > 0 else "more"
     made_good = f"made good by working {abs(event.difference)} {side}"
     match event.remedy:
+        case RemedyKind.RECOUNT:
+            return ", to be counted again"
         case RemedyKind.ACCEPT:
             return f" accepted; {made_good}"
         case RemedyKind.PLAIN:

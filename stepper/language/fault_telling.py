@@ -127,6 +127,8 @@ def told_remedy(remedy: Remedy, plan: Plan) -> str:
 def _way(remedy: Remedy, plan: Plan) -> str:
     stitches = plural(remedy.undone, "stitch", "stitches")
     match remedy.kind:
+        case RemedyKind.RECOUNT:
+            return "count once more before anything is changed"
         case RemedyKind.PLAIN:
             return _mended(_made_good_by(remedy), plan)
         case RemedyKind.ACCEPT:
@@ -188,6 +190,8 @@ def _mended(mend: Mend, plan: Plan) -> str:
 
 def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
     match effect.remedy:
+        case RemedyKind.RECOUNT:
+            return "Nothing is changed. Count once more, then say: count is, and the number."
         case RemedyKind.TINK:
             return f"Undo, the last stitch first: {_said(effect.undone, effect.place, plan)}."
         case RemedyKind.RIP:

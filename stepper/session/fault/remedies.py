@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from stepper.craft.counting import RIP_SHARE
+from stepper.craft.counting import RIP_SHARE, SECONDS_PER_COUNTED_STITCH
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.absorb import Mend, made_good, refitted
@@ -19,7 +19,7 @@ from stepper.session.fault.landmarks import turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Fault, Knitting, Position, Seen
-from stepper.session.tally import count_between, tally
+from stepper.session.tally import count_at, count_between, tally
 
 MEND_STITCHES = 3.0
 """A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
@@ -32,6 +32,8 @@ MOST_MENDED = 4
 class RemedyKind(StrEnum):
     """The ways to mend a fault. The values are what the journal keeps."""
 
+    RECOUNT = "recount"
+    """Count once more before anything is changed: it may be the count that is wrong."""
     PLAIN = "plain"
     """Work stitches more or fewer in the next plain round."""
     DROP = "drop"
@@ -47,7 +49,7 @@ class RemedyKind(StrEnum):
     @property
     def settles(self) -> bool:
         """Whether the fault is taken for mended once this is chosen, and no longer looked for."""
-        return True
+        return self is not RemedyKind.RECOUNT
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,7 +76,7 @@ class Remedy:
 def remedies(
     plan: Plan, knitting: Knitting, fault: Fault, search: Search, causes: tuple[Likely, ...]
 ) -> tuple[Remedy, ...]:
-    """List the ways to mend a fault, the cheapest first.
+    """List the ways to mend a fault, the cheapest first; before all of them, to count once more.
 
     Args:
         plan: The plan as knitted.
@@ -85,12 +87,13 @@ def remedies(
     """
     now = knitting.place
     found = [
+        *_count_again(plan, now, fault),
         *_in_next_rounds(plan, now, fault, search),
         *_column(plan, now, fault, causes),
         *_tinked(plan, now, fault, causes, search),
         *_ripped(plan, knitting, fault, causes),
     ]
-    return tuple(sorted(found, key=lambda each: (each.stitches, each.kind)))
+    return tuple(sorted(found, key=lambda each: (each.kind.settles, each.stitches, each.kind)))
 
 
 def must_be_exact(plan: Plan, place: Position, off: int = 1) -> int | None:
@@ -126,6 +129,15 @@ def _cost(kind: RemedyKind, stitches: float, place: Position, **more: object) ->
     whole = round(stitches)
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=whole, minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on
+
+
+def _count_again(plan: Plan, now: Position, fault: Fault) -> list[Remedy]:
+    """Count once more, as long as nothing but a single count of the whole speaks of a fault."""
+    if not fault.difference or fault.place != now or fault.confirmed or fault.answers or fault.sights:
+        return []
+    counted = count_at(plan, now.index, now.stitch) + fault.difference
+    knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
+    return [_cost(RemedyKind.RECOUNT, max(1, counted) * SECONDS_PER_COUNTED_STITCH / knit_s, now)]
 
 
 def _in_next_rounds(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:

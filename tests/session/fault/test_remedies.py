@@ -1,6 +1,8 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -10,10 +12,10 @@ from stepper.plan.model import Plan, Round
 from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.remedies import Remedy, must_be_exact, remedies, tolerant
+from stepper.session.fault.remedies import Remedy, RemedyKind, must_be_exact, remedies, tolerant
 from stepper.session.fault.rules import inquire
 from stepper.session.fault.search import search
-from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt
 from tests.hunt import Trial
 from tests.plans import final_increase, plan
@@ -41,6 +43,9 @@ def carried_out(trial: Trial, number: int, photographs: list[fabric.Knitting]) -
     way = inquiry.remedies[number - 1]
     chosen = trial.session.consider(Choose(number=number))
     place, garment = chosen.state.place, chosen.plan
+    if not way.kind.settles:
+        assert (place, garment) == (trial.session.state.place, trial.session.plan)
+        return
     if way.kind == "drop":
         assert trial.knitting.count + trial.knitting.loose == garment.rounds[place.index - 1].after
         return
@@ -102,8 +107,10 @@ def test_every_remedy_brings_the_count_right(path: Path) -> None:
 def test_the_cheapest_comes_first() -> None:
     """She hears the way that costs least before the others."""
     garment = final_increase()
-    costs = [way.stitches for way in ways(garment, after(garment.rounds[9]), _off(10, -1))]
+    again, *others = ways(garment, after(garment.rounds[9]), _off(10, -1))
+    costs = [way.stitches for way in others]
 
+    assert again.kind is RemedyKind.RECOUNT
     assert len(costs) >= 2
     assert costs == sorted(costs)
 
@@ -139,7 +146,25 @@ def test_a_whole_repeat_is_gone_on_with() -> None:
     garment = final_increase()
     assert must_be_exact(garment, Position(index=4), 1) == 4
     assert must_be_exact(garment, Position(index=4), 6) == 7
-    assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"rip"}
+    assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"recount", "rip"}
+
+
+@pytest.mark.parametrize(
+    "known",
+    [
+        {"confirmed": True},
+        {"answers": (Answer(first=0, end=1, stitches=3),)},
+        {"sights": (Sight(seen=Seen.LOOP, number=1),)},
+        {"place": Position(index=9)},
+    ],
+    ids=lambda known: next(iter(known)),
+)
+def test_counting_once_more_is_offered_only_while_a_single_count_speaks_of_a_fault(known: dict[str, Any]) -> None:
+    """Else it would be offered for ever, and she would be sent to count where a loop runs."""
+    garment = final_increase()
+    fault = replace(_off(10, -1), **known)
+
+    assert all(way.kind is not RemedyKind.RECOUNT for way in ways(garment, after(garment.rounds[9]), fault))
 
 
 def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:

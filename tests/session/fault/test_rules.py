@@ -83,6 +83,27 @@ def test_a_fault_is_found_named_and_mended() -> None:
     )
 
 
+def test_counting_once_more_changes_nothing_and_is_offered_once() -> None:
+    """The cheapest slip of all is one of counting; a second count that says the same is believed."""
+    session = _at(2)
+    check(
+        session,
+        """
+        > count is 79
+        79: that is 1 fewer than the 80 expected.
+        Count from the beginning of the round to the first marker: 20 expected. Then say: there are, and the number.
+        > take remedy 1
+        Nothing is changed. Count once more, then say: count is, and the number.
+        Yoke, round 3 of 4: knit all eighty.
+        > count is 80
+        80, as it should be.
+        """,
+    )
+    assert session.state.knitting.fault is None
+    twice = after(_at(2), "count is 79", "take remedy 1", "count is 79", "take remedy 1")
+    assert twice.state.knitting.mends  # going on as it is, now the first
+
+
 def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
     session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 3")
@@ -102,7 +123,7 @@ def test_taking_work_back_moves_the_place() -> None:
         ("count is minus four", '"minus four" is no whole number that I know.'),
         ("mistake in round 4", "Round 4 is not knitted yet."),
         ("mistake in round 40", "This section has 4 rounds."),
-        ("take remedy 9", "There are 4 remedies."),
+        ("take remedy 9", "There are 5 remedies."),
         ("unknit 0", "That undoes nothing."),
         ("unknit 900", "So many stitches are not knitted yet."),
         ("count is lots", '"lots" is no whole number that I know.'),
