@@ -16,8 +16,8 @@ from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
+from stepper.language.effect_words import told
 from stepper.language.own_words import told_own_words
-from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, View, Where

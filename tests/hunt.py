@@ -17,7 +17,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Count, Cue, Saw, SectionCount
 from stepper.session.effects import AskLook, AskSections, Effect, Refuse, TellCauses
-from stepper.session.fault.rules import inquire
+from stepper.session.fault.inquiry import inquire
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Seen, State, Verified
 from tests import fabric

@@ -11,7 +11,7 @@ from textwrap import dedent
 
 import pytest
 
-from stepper.language.telling import told
+from stepper.language.effect_words import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.session.machine import Considered, Session

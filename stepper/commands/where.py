@@ -19,8 +19,8 @@ from typing import Any
 from stepper.commands.keeping import journal_to_read, take_up
 from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
+from stepper.language.effect_words import told
 from stepper.language.places import on_day
-from stepper.language.telling import told
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
 from stepper.session.cues import HowFar, Where

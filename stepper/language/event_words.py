@@ -139,7 +139,7 @@ def _respaced_in(event: events.Respaced, plan: Plan) -> str:
 
 def _reminder(event: events.ReminderSet, plan: Plan) -> str:
     where = _up_to(Position(index=event.reminder.index), plan)
-    return f"{where}: {event.reminder.text}" if event.reminder.text else where
+    return f"{where}: {event.reminder.text.rstrip('.')}" if event.reminder.text else where
 
 
 def _reading(event: events.ReadingSet, plan: Plan) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from stepper.language.telling import told
+from stepper.language.effect_words import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.answers import step_at
 from stepper.session.effects import Lead

@@ -36,7 +36,7 @@ def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
         return Refusal(sentence="That is now.")
     if cue.rounds > left:
         return Refusal(sentence=f"After this round {left} {'is' if left == 1 else 'are'} left.")
-    reminder = Reminder(index=state.place.index + cue.rounds, text=cue.text.strip())
+    reminder = Reminder(index=state.place.index + cue.rounds, text=" ".join(cue.text.split()))
     return (ReminderSet(at=cue.at, place=state.place, reminder=reminder),)
 
 

@@ -1,7 +1,7 @@
 """Effects: what the session wants told, asked or done. Imperative, frozen, without words.
 
-An effect holds the numbers; the words are `stepper.language.telling`'s, so that the session can be tested
-without a language and the words without a session. Each becomes one line.
+An effect holds the numbers; the words stand in `stepper.language.effect_words`, so that the session can be
+tested without a language and the words without a session. Each becomes one line.
 """
 
 from __future__ import annotations

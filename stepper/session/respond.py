@@ -1,6 +1,6 @@
 """Work out what is told after a cue: pure, from the cue, the events and the state they lead to.
 
-Whatever moves the place says where it now is and what to do there. `stepper.language.telling` finds the
+Whatever moves the place says where it now is and what to do there. `stepper.language.effect_words` finds the
 words.
 """
 
@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, reading, respacing
+from stepper.session import cues, read_along, respacing
 from stepper.session.answers import ANSWERS, step_at
 from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
@@ -119,7 +119,7 @@ def _answer(
     effects: list[Effect] = []
     for event in events:
         effects += _TOLD.get(type(event), _confirmed)(plan, before, event, after)
-    return (*effects, *reading.next_beat(plan, after))
+    return (*effects, *read_along.next_beat(plan, after))
 
 
 def asked(state: State, *, later: bool = False) -> Iterator[Effect]:
@@ -175,7 +175,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     origin, place = event.origin, event.place
     if place.index == origin.index:
         running = after.reading is not None and not after.reading.held
-        yield reading.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
+        yield read_along.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
     yield from tell_due(plan, before, event, after)
@@ -302,6 +302,6 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         LifelineLaid: inquiry.lifeline_laid,
         AskingSet: inquiry.asking_set,
         Tallied: inquiry.tallied,
-        ReadingSet: reading.told_setting,
+        ReadingSet: read_along.told_setting,
     }
 )

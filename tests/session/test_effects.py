@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import inspect
 
-from stepper.language.telling import _LINES
+from stepper.language.effect_words import _LINES
 from stepper.session import answers, due, effects
 from stepper.session.effects import Effect
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.plan.model import Plan
-from stepper.session.checking import due, lifeline_before
+from stepper.session.count_timing import due, lifeline_before
 from stepper.session.cues import Cue
 from stepper.session.effects import (
     AskCount,
@@ -25,8 +25,8 @@ from stepper.session.effects import (
 )
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
 from stepper.session.fault.diagnosis import questions
+from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.remedies import RemedyKind, must_be_exact
-from stepper.session.fault.rules import inquire
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State

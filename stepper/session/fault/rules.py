@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-
 from stepper.plan.model import Plan
-from stepper.session.checking import stitches_per_minute
 from stepper.session.checks import count
 from stepper.session.cues import (
     Ask,
@@ -33,39 +30,15 @@ from stepper.session.events import (
     Tallied,
     Tinked,
 )
-from stepper.session.fault.diagnosis import Likely, diagnose, questions
+from stepper.session.fault.diagnosis import questions
+from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.landmarks import Sections
-from stepper.session.fault.remedies import Remedy, remedies
-from stepper.session.fault.search import Search, most_counted, search
+from stepper.session.fault.search import most_counted
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
 from stepper.session.tally import count_at
 
 NO_FAULT = "No fault is being looked for; give a count first."
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Inquiry:
-    """What is known of a fault: worked out anew whenever it is asked for."""
-
-    fault: Fault
-    search: Search
-    causes: tuple[Likely, ...]
-    remedies: tuple[Remedy, ...]
-
-
-def inquire(plan: Plan, state: State) -> Inquiry | None:
-    """Work out what is known of the fault in hand; nothing where none is looked for."""
-    fault = state.knitting.fault
-    if fault is None:
-        return None
-    found = search(plan, state, fault)
-    causes = diagnose(plan, state, fault, found)
-    ways = tuple(
-        replace(way, minutes=way.stitches / stitches_per_minute(state))
-        for way in remedies(plan, state.knitting, fault, found, causes)
-    )
-    return Inquiry(fault=fault, search=found, causes=causes, remedies=ways)
 
 
 def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:

@@ -8,7 +8,7 @@ and some minutes more, while she may still hear it; and again, with what comes n
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session.checking import stitches_per_minute
+from stepper.session.count_timing import stitches_per_minute
 from stepper.session.evolve import seconds_between
 from stepper.session.state import State
 from stepper.session.steps import part_at, parts

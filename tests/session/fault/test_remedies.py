@@ -11,9 +11,9 @@ from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
+from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.landmarks import sections_at
 from stepper.session.fault.remedies import Remedy, RemedyKind, must_be_exact, remedies, tolerant
-from stepper.session.fault.rules import inquire
 from stepper.session.fault.search import search
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt

@@ -15,7 +15,7 @@ from itertools import groupby
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Item, Plan, Round, Run, flatten
 from stepper.session import moves
-from stepper.session.checking import stitches_per_minute
+from stepper.session.count_timing import stitches_per_minute
 from stepper.session.cues import Beat, Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep

@@ -4,7 +4,7 @@ from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Stretch
 from stepper.plan.respace import Respacing
-from stepper.session.carrying import adapt
+from stepper.session.carry_over import adapt
 from stepper.session.state import Adapted, Knitting, Position
 from tests.plans import plan
 

@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.telling import told
-from stepper.session import answers, effects
+from stepper.language.effect_words import told
+from stepper.session import answers, due, effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
 from stepper.session.state import Position
@@ -32,6 +32,9 @@ def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
                 continue
             if isinstance(effect, effects.TellKept) and effect.note is not None:
                 continue  # her own words
+            if isinstance(effect, (effects.TellEvent, due.Remind)):
+                assert "\n" not in line  # her own words again
+                continue
             assert re.fullmatch(r"[^\n{}]+[.?]", line), line
             assert "  " not in line
 

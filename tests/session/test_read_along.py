@@ -6,12 +6,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.telling import told
+from stepper.language.effect_words import told
 from stepper.plan.model import Plan, flatten
 from stepper.session import cues
 from stepper.session.effects import BeatIn
 from stepper.session.machine import Session
-from stepper.session.reading import SHORTEST_S, runs
+from stepper.session.read_along import SHORTEST_S, runs
 from stepper.session.state import Position, ReadingAlong, State, TimedStep
 from tests.plans import phrase, plan
 from tests.playbook import AT, check, opened

@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.fault_telling import LINES, told_cause
-from stepper.language.telling import told
+from stepper.language.effect_words import told
+from stepper.language.fault_words import LINES, told_cause
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely

@@ -11,7 +11,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import fault_telling, outlook
+from stepper.language import fault_words, outlook
 from stepper.language.changes import told_changes, told_choice, told_question
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.measures import gauge, length, plural, weight
@@ -359,6 +359,6 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellReading: _reading,
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
-        **fault_telling.LINES,
+        **fault_words.LINES,
     }
 )

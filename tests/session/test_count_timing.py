@@ -9,7 +9,7 @@ from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # sci
 from stepper.commands.loading import load
 from stepper.craft.counting import count_interval, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.checking import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
+from stepper.session.count_timing import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
 from stepper.session.events import Advanced, Counted, Noted
 from stepper.session.evolve import evolve_all
 from stepper.session.state import Asking, Knitting, Position, State, Verified

@@ -6,7 +6,7 @@ from stepper.plan.model import Plan
 from stepper.session.cues import Back, Choose, Count, GoTo, Next, Undo
 from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
-from stepper.session.placing import first_say
+from stepper.session.plan_question import first_say
 from stepper.session.replay import replay
 from stepper.session.state import Position, State
 from tests.plans import plan
