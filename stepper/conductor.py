@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
-from stepper.language.effect_words import told
+from stepper.language.effect_words import tell_effect
 from stepper.language.own_words import told_own_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
@@ -252,7 +252,7 @@ class Conductor:
                 continue
             if isinstance(effect, BeatIn) and self._later is not None:
                 self._later(effect.seconds, Beat(seq=effect.seq))
-            line = told(effect, self._session.plan)
+            line = tell_effect(effect, self._session.plan)
             if isinstance(effect, TellHelp) and self._own_wordings:
                 line = f"{line} {told_own_words(self._own_wordings)}"
             if not line or isinstance(effect, Close):
@@ -271,6 +271,6 @@ def _said(line: str, effect: Effect) -> SpokenLine:
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
     """Give what would be said of something, in order."""
     for effect in considered.effects:
-        line = told(effect, session.plan)
+        line = tell_effect(effect, session.plan)
         if line:
             yield _said(line, effect)

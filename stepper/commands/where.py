@@ -19,14 +19,14 @@ from typing import Any
 from stepper.commands.keeping import journal_to_read, take_up
 from stepper.commands.loading import load
 from stepper.errors import StepperError, SurroundingsError
-from stepper.language.effect_words import told
+from stepper.language.effect_words import tell_effect
 from stepper.language.places import on_day
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
 from stepper.session.cues import HowFar, Where
 from stepper.session.machine import Session
-from stepper.session.pace.outlook import outlook
-from stepper.session.progress import standing_of
+from stepper.session.pace.outlook import look_ahead
+from stepper.session.progress import measure_progress
 from stepper.session.respond import respond
 from stepper.store.location import journal_path
 
@@ -80,7 +80,8 @@ def _garment(path: Path, now: str) -> tuple[Garment, Session, bool]:
     session = taken.session
     if taken.changed is not None:
         session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
-    standing, ahead = standing_of(session.plan, session.state), outlook(session.plan, session.state, now)
+    standing = measure_progress(session.plan, session.state)
+    ahead = look_ahead(session.plan, session.state, now)
     garment = Garment(file=path.name, standing=standing, outlook=ahead, begun=session.state.seq > 0)
     return garment, session, taken.changed is not None
 
@@ -99,7 +100,7 @@ def _lines(session: Session, garment: Garment, now: str, *, changed: bool) -> It
     state = replace(session.state, last_cue_at="", question=None)
     for cue in (Where(at=now), HowFar(at=now)):
         for effect in respond(plan, state, cue, (), state):
-            yield told(effect, plan)
+            yield tell_effect(effect, plan)
     if standing.last_cue_at is not None:
         yield f"Last knitted{on_day(standing.last_cue_at)}."
     if changed:

@@ -12,14 +12,14 @@ from types import MappingProxyType
 from typing import Any, Final, assert_never
 
 from stepper.language import fault_words, outlook
-from stepper.language.changes import told_changes, told_choice, told_question
+from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
 from stepper.language.vocabulary import recommended
-from stepper.language.yarn_left import lasting
+from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
 from stepper.session.effects import Effect, Lead, ReadingChange
@@ -28,7 +28,7 @@ from stepper.session.steps import StepPart
 from stepper.session.tally import Shaping, shaping_at
 
 
-def told(effect: Effect, plan: Plan) -> str:
+def tell_effect(effect: Effect, plan: Plan) -> str:
     """Give the line of an effect.
 
     Args:
@@ -100,7 +100,7 @@ def _stop(effect: effects.TellStop, plan: Plan) -> str:
     if isinstance(effect.first, effects.TellFinished):
         return _finished(effect.first, plan)
     done = f"Done so far: {done_name(effect.place, plan)}. " if effect.place != Position() else ""
-    return f"{done}First next time: {told(effect.first, plan)}"
+    return f"{done}First next time: {tell_effect(effect.first, plan)}"
 
 
 # Answers
@@ -314,7 +314,7 @@ def _refuse(effect: effects.Refuse, plan: Plan) -> str:
 
 
 def _changes(effect: effects.TellChanges, plan: Plan) -> str:
-    return told_changes(effect)
+    return tell_changes(effect)
 
 
 def _nothing(effect: Effect, plan: Plan) -> str:
@@ -327,8 +327,8 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellStart: _start,
         effects.TellRecap: _recap,
         effects.TellChanges: _changes,
-        effects.AskPlace: lambda effect, plan: told_question(effect),
-        effects.TellChosen: lambda effect, plan: told_choice(effect),
+        effects.AskPlace: lambda effect, plan: ask_place(effect),
+        effects.TellChosen: lambda effect, plan: tell_choice(effect),
         effects.TellStep: _step,
         effects.TellFinished: _finished,
         answers.TellPlace: _place,
@@ -340,14 +340,14 @@ _LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mapp
         effects.TellStride: _stride,
         answers.TellFar: _far,
         answers.TellTimeKnitted: _time_knitted,
-        answers.TellTimeLeft: lambda effect, plan: outlook.time_left(effect.outlook),
-        answers.TellDue: lambda effect, plan: outlook.due(effect.outlook),
-        answers.TellFilm: lambda effect, plan: outlook.film(effect.outlook, plan),
+        answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
+        answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
+        answers.TellFilm: lambda effect, plan: outlook.tell_film(effect.outlook, plan),
         due.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,
-        effects.TellLasting: lasting,
+        effects.TellLasting: tell_yarn_left,
         effects.TellUndone: _undone,
         effects.TellEvent: _event,
         effects.TellAsleep: _asleep,

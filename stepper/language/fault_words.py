@@ -71,12 +71,12 @@ def _found(effect: effects.TellFound, plan: Plan) -> str:
 def _causes(effect: effects.TellCauses, plan: Plan) -> str:
     if not effect.causes:
         return "No single fault that I know explains this. Say: what can I do."
-    first, *others = [told_cause(each, plan) for each in effect.causes[:LIKELY_TOLD]]
+    first, *others = [name_cause(each, plan) for each in effect.causes[:LIKELY_TOLD]]
     line = f"Probably {first}{_because(effect.causes[0])}."
     return f"{line} Or {', or '.join(others)}." if others else line
 
 
-def told_cause(likely: Likely, plan: Plan) -> str:
+def name_cause(likely: Likely, plan: Plan) -> str:
     """Say one cause, with its round."""
     round_ = plan.rounds[likely.index]
     where = f"in {round_.section} {round_word(round_)} {round_.number}"
@@ -110,14 +110,14 @@ def _because(likely: Likely) -> str:
 def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
     if not effect.remedies:
         return "I know no remedy but to look for the fault by eye."
-    ways = "; ".join(f"{at}, {told_remedy(each, plan)}" for at, each in enumerate(effect.remedies, 1))
+    ways = "; ".join(f"{at}, {name_remedy(each, plan)}" for at, each in enumerate(effect.remedies, 1))
     by = ""
     if effect.exact_at is not None and effect.difference:
         by = f" It has to be right before {place_name(plan.rounds[effect.exact_at])}."
     return f"{sentence_case(ways)}.{by} Say: take remedy, and the number."
 
 
-def told_remedy(remedy: Remedy, plan: Plan) -> str:
+def name_remedy(remedy: Remedy, plan: Plan) -> str:
     """Say one remedy with its cost."""
     minutes = max(1, round(remedy.minutes))
     cost = f"about {plural(remedy.stitches, 'stitch', 'stitches')} of work, {plural(minutes, 'minute')}"

@@ -14,7 +14,7 @@ FAR_DAYS = 300
 """From so many days on a date is said with its year. Chosen here. Unit: days."""
 
 
-def time_left(seen: Outlook) -> str:
+def tell_time_left(seen: Outlook) -> str:
     """Say how much knitting is left and when it will be done, and what of that is a guess."""
     guess = "" if seen.paces.measured else ", at a usual pace until yours is known"
     line = f"{hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
@@ -30,7 +30,7 @@ def time_left(seen: Outlook) -> str:
     return f"{line} {likely}; in 8 cases of 10 {between}."
 
 
-def due(seen: Outlook) -> str:
+def tell_evenings_due(seen: Outlook) -> str:
     """Say what each evening must bring to be done in time; nothing where the file names no day."""
     if seen.finish_by is None or seen.evenings is None:
         return ""
@@ -42,7 +42,7 @@ def due(seen: Outlook) -> str:
     return f"To be done by {name}: {each}, {when}."
 
 
-def film(seen: Outlook, plan: Plan) -> str:
+def tell_film(seen: Outlook, plan: Plan) -> str:
     """Say what a film of two hours would bring from here."""
     if seen.film_to.index >= len(plan.rounds):
         return "A two-hour film is enough to finish it."

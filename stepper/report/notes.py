@@ -13,7 +13,7 @@ from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Event, Opened
-from stepper.session.replay import standing
+from stepper.session.replay import list_standing
 
 
 def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
@@ -100,7 +100,7 @@ def _altered(project: Project, plan: Plan) -> Iterator[str]:
 
 
 def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
-    happened = [event for _, event in standing(kept)]
+    happened = [event for _, event in list_standing(kept)]
     everything = [event for _, event in kept]
     yield f"- {_dates(everything)}"
     yield f"- {_hours(time_spent(everything))} of knitting, breaks left out"

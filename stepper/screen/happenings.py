@@ -16,7 +16,7 @@ from stepper.plan.model import Plan
 from stepper.session import events
 from stepper.session.cues import AtStitch, Cue, GoTo, Redo, Undo
 from stepper.session.events import Event
-from stepper.session.replay import standing
+from stepper.session.replay import list_standing
 from stepper.session.state import Position, State
 
 
@@ -64,7 +64,7 @@ def happenings(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[Happen
         plan: The plan as knitted.
     """
     kept = list(entries)
-    upright = {seq for seq, _ in standing(kept)}
+    upright = {seq for seq, _ in list_standing(kept)}
     origin: dict[int, int] = {}
     key: dict[int, int] = {}
     for seq, event in kept:

@@ -16,7 +16,7 @@ from stepper.session.checks import expected_at_end
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
-from stepper.session.pace.outlook import Outlook, outlook, paces_of, stitches_by_kind
+from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
 from stepper.session.rules import mode_of, welcome_in
 from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts, rest_of
@@ -146,7 +146,7 @@ def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Look ahead in time, where anything is left."""
     if state.place.index >= len(plan.rounds):
         return
-    seen = outlook(plan, state, at)
+    seen = look_ahead(plan, state, at)
     yield TellTimeLeft(outlook=seen)
     if seen.evenings is not None:
         yield TellDue(outlook=seen)
@@ -172,10 +172,10 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.HowFar: _how_far,
         cues.HowLong: _how_long,
         cues.Help: _help,
-        cues.WhatHappened: inquiry.what_happened,
-        cues.Remedies: inquiry.ways,
-        cues.CountAloud: inquiry.tally_so_far,
-        cues.Respace: respacing.rest,
+        cues.WhatHappened: inquiry.tell_causes,
+        cues.Remedies: inquiry.tell_remedies,
+        cues.CountAloud: inquiry.tell_tally_so_far,
+        cues.Respace: respacing.tell_rest,
     }
 )
 """The answer to each cue that only asks."""

@@ -23,7 +23,7 @@ from stepper.craft.fault_finding import CHANGE_ODDS
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, TimedStretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.fault.remedies import tolerant
+from stepper.session.fault.remedies import is_tolerant
 from stepper.session.state import Asking, Position, State
 
 _DIVIDING = frozenset(("hold", "co"))
@@ -80,7 +80,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
         lock, soft = None, lock
     else:
         soft = None
-    if lock is not None and _just_counted(state, done) and tolerant(round_):
+    if lock is not None and _just_counted(state, done) and is_tolerant(round_):
         lock = None  # one plain round ago it was right
     if asking is Asking.LESS:
         return lock
@@ -175,16 +175,16 @@ def lifeline_before(plan: Plan, state: State, done: int) -> bool:
     now, ahead = plan.rounds[done], plan.rounds[done + 1]
     if any(each.index == done + 1 for each in state.knitting.lifelines):
         return False
-    if risky(ahead) and not risky(now) and tolerant(now):
+    if is_risky(ahead) and not is_risky(now) and is_tolerant(now):
         # A plain round between two patterned ones is not a beginning.
-        return not any(map(risky, plan.rounds[max(0, done - 1) : done])) or _long_since(state, done)
+        return not any(map(is_risky, plan.rounds[max(0, done - 1) : done])) or _long_since(state, done)
     begins = ahead.chart is not None and ahead.chart != now.chart
     if begins:
-        return asking is not Asking.LESS or risky(ahead)
-    return risky(now) and ahead.chart_round == 1 and _long_since(state, done)
+        return asking is not Asking.LESS or is_risky(ahead)
+    return is_risky(now) and ahead.chart_round == 1 and _long_since(state, done)
 
 
-def risky(round_: Round) -> bool:
+def is_risky(round_: Round) -> bool:
     """Tell whether ripping a round loses stitches: yarn overs and cables run."""
     codes = {run.stitch for run in round_.runs}
     return bool(codes & _LACE) or any(stitch(code).kind is Kind.CABLE for code in codes)

@@ -14,7 +14,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import AskLength, Effect, RestHands
 from stepper.session.events import Advanced, Placed, ReminderSet
 from stepper.session.fault import respond as inquiry
-from stepper.session.pace.learning import minutes_knitted
+from stepper.session.pace.learning import count_minutes
 from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
@@ -60,11 +60,11 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         after: The state at the beginning of the next one.
     """
     place = event.place
-    yield from inquiry.checks_due(plan, after, event.origin.index)
+    yield from inquiry.ask_checks(plan, after, event.origin.index)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
-    yield from inquiry.mend_here(after)
+    yield from inquiry.tell_mends(after)
     yield from tell_reminders(before, after)
     if after.rest_told and not before.rest_told:
-        yield RestHands(minutes=minutes_knitted(after, event.at))
+        yield RestHands(minutes=count_minutes(after, event.at))

@@ -38,7 +38,7 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.pace.learning import gained, learned
+from stepper.session.pace.learning import count_gain, learn_times
 from stepper.session.state import (
     UNDO_DEPTH,
     Fault,
@@ -57,9 +57,9 @@ def evolve(state: State, event: Event) -> State:
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
     seq = state.seq + 1
-    if not isinstance(event, Opened | PlaceAsked) and silent_long(state.last_cue_at, event.at):
+    if not isinstance(event, Opened | PlaceAsked) and is_long_silence(state.last_cue_at, event.at):
         state = _interrupted(state)
-    state = replace(learned(state, event), reading=_read_on(state, event))
+    state = replace(learn_times(state, event), reading=_read_on(state, event))
     match event:
         case ReadingSet():
             return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
@@ -111,7 +111,7 @@ SILENCE_S = 600.0
 pace. Source: chosen here. Unit: s."""
 
 
-def silent_long(last: str, now: str) -> bool:
+def is_long_silence(last: str, now: str) -> bool:
     """Tell whether a long silence lies between two times; never where one of them is no time."""
     seconds = seconds_between(last, now)
     return seconds is not None and seconds >= SILENCE_S
@@ -132,7 +132,7 @@ def _interrupted(state: State) -> State:
 
 def _done(state: State, event: Event) -> State:
     """Fold what can be taken back again; what was taken back before is then out of reach."""
-    stitches, work = gained(state, event)
+    stitches, work = count_gain(state, event)
     memento = Memento(
         seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
     )

@@ -10,7 +10,7 @@ from stepper.session.tally import count_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Standing:
+class Progress:
     """Where a garment stands. The field names are those of `stepper where --json`."""
 
     title: str
@@ -37,7 +37,7 @@ class Standing:
     """When the knitter last did something. ISO 8601; nothing before the first cue."""
 
 
-def standing_of(plan: Plan, state: State) -> Standing:
+def measure_progress(plan: Plan, state: State) -> Progress:
     """Say where the knitting stands.
 
     Args:
@@ -50,7 +50,7 @@ def standing_of(plan: Plan, state: State) -> Standing:
     here = rounds[min(index, len(rounds) - 1)] if rounds else None
     stitch = here.progress if here and finished else place.stitch
     done = sum(round_.progress for round_ in rounds[:index]) + (0 if finished else place.stitch)
-    return Standing(
+    return Progress(
         title=plan.title,
         section=here.section if here else "",
         round=here.number if here else 0,

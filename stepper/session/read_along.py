@@ -144,13 +144,13 @@ def _next_run(plan: Plan, state: State, cue: Cue) -> Advanced | None:
 # What is told
 
 
-def told_run(plan: Plan, state: State) -> Effect:
+def tell_run(plan: Plan, state: State) -> Effect:
     """Tell the run in hand and nothing else."""
     part = run_at(plan.rounds[state.place.index], state.place.stitch)
     return TellStep(index=state.place.index, part=part, lead=Lead.RUN)
 
 
-def told_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> Iterator[Effect]:
+def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> Iterator[Effect]:
     """Tell the run in hand where reading begins or goes on, the count where it ends, else what changed."""
     if event.reading is None:
         end = plan.rounds[after.place.index].progress
@@ -161,7 +161,7 @@ def told_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
     if event.reading.held:
         yield TellReading(change=ReadingChange.HELD, index=event.reading.index)
     elif old is None or old.held:
-        yield told_run(plan, after)
+        yield tell_run(plan, after)
     else:
         change = ReadingChange.LIMIT
         if event.reading.factor != old.factor:

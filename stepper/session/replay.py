@@ -38,7 +38,7 @@ class KeptEvent(Protocol):
         ...
 
 
-def replay(entries: Iterable[KeptEvent], state: State | None = None) -> State:
+def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> State:
     """Fold entries into a state.
 
     Args:
@@ -61,7 +61,7 @@ def state_from_snapshot(seq: int, body: str) -> State | None:
     return state if state is not None and state.seq == seq else None
 
 
-def standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Event]]:
+def list_standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Event]]:
     """Leave out what was taken back, and the undoing itself.
 
     Args:

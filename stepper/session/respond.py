@@ -69,7 +69,7 @@ from stepper.session.events import (
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.silence import was_silent
 from stepper.session.state import Position, State
-from stepper.session.yarn_left import lasting
+from stepper.session.yarn_left import forecast_yarn
 
 
 def respond(
@@ -85,15 +85,15 @@ def respond(
         after: The state after them.
     """
     if after.question is not None and isinstance(cue, cues.Silence):
-        return () if before.asleep or before.closed else tuple(asked(after))
+        return () if before.asleep or before.closed else tuple(ask_place(after))
     if isinstance(cue, cues.Silence):
-        return () if before.asleep or before.closed else tuple(inquiry.spot(plan, before))
+        return () if before.asleep or before.closed else tuple(inquiry.tell_spot(plan, before))
     if before.question is not None:  # the place itself is open
         return _answer(plan, before, cue, events, after)
     if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
         return _answer(plan, before, cue, events, after)
     # Back from a silence: the place before anything else, and what comes next after it.
-    first = tuple(inquiry.spot(plan, before)) if before.place.stitch else ()
+    first = tuple(inquiry.tell_spot(plan, before)) if before.place.stitch else ()
     told = _answer(plan, before, cue, events, after)
     breaks_off = (
         after.closed or after.asleep or isinstance(cue, cues.Look | cues.Film | cues.Undo | cues.Redo)
@@ -113,7 +113,7 @@ def _answer(
     if not events and isinstance(cue, cues.Beat):
         return ()
     if not events and after.question is not None and not isinstance(cue, cues.Help):
-        return tuple(asked(after))
+        return tuple(ask_place(after))
     if not events and cue is not None:
         return tuple(ANSWERS[type(cue)](plan, after, cue))
     effects: list[Effect] = []
@@ -122,7 +122,7 @@ def _answer(
     return (*effects, *read_along.next_beat(plan, after))
 
 
-def asked(state: State, *, later: bool = False) -> Iterator[Effect]:
+def ask_place(state: State, *, later: bool = False) -> Iterator[Effect]:
     """Ask where to go on, as long as that is open."""
     if state.question is not None:
         yield AskPlace(choices=state.question.choices, later=later)
@@ -144,7 +144,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
     if before.seq == 0:
         yield TellStart()
     else:
-        yield from inquiry.spot(plan, after, marked=True)
+        yield from inquiry.tell_spot(plan, after, marked=True)
         done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
         yield from tell_reminders(before, after)
@@ -153,7 +153,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
 
 def _place_asked(plan: Plan, before: State, event: PlaceAsked, after: State) -> Iterator[Effect]:
     yield TellChanges(changes=event.changes, have=0, want=0, found=True, comparable=True)
-    yield from asked(after)
+    yield from ask_place(after)
 
 
 def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -> Iterator[Effect]:
@@ -175,7 +175,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     origin, place = event.origin, event.place
     if place.index == origin.index:
         running = after.reading is not None and not after.reading.held
-        yield read_along.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
+        yield read_along.tell_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
     yield from tell_due(plan, before, event, after)
@@ -197,7 +197,7 @@ def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> It
 def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterator[Effect]:
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
     if not event.agrees:
-        yield from inquiry.next_question(plan, after)
+        yield from inquiry.ask_next(plan, after)
 
 
 def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:
@@ -219,7 +219,7 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
 
 def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:
     yield TellKept(yarn=event.yarn, grams=event.grams)
-    yield from lasting(plan, event)
+    yield from forecast_yarn(plan, event)
 
 
 def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Effect]:
@@ -241,38 +241,38 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
 
 def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
     if after.question is None:
-        yield from inquiry.spot(plan, after)
+        yield from inquiry.tell_spot(plan, after)
     yield TellAsleep()
 
 
 def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
     yield TellAwake()
     if after.question is not None:
-        yield from asked(after)
+        yield from ask_place(after)
         return
     if after.place.stitch:
-        yield from inquiry.spot(plan, after)
+        yield from inquiry.tell_spot(plan, after)
     yield step_at(plan, after, Lead.PART if after.place.stitch else Lead.FULL)
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
     if after.question is not None:
-        yield from asked(after, later=True)
+        yield from ask_place(after, later=True)
         yield Close()
         return
-    yield from inquiry.spot(plan, after, marked=True)
+    yield from inquiry.tell_spot(plan, after, marked=True)
     yield TellStop(place=event.place, first=step_at(plan, after, Lead.FULL))
     yield Close()
 
 
 def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
-    yield from inquiry.remedied(plan, before, event, after)
-    yield from inquiry.mend_here(after)
+    yield from inquiry.tell_remedied(plan, before, event, after)
+    yield from inquiry.tell_mends(after)
     yield step_at(plan, after, Lead.FULL)
 
 
 def _tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
-    yield from inquiry.tinked(plan, before, event, after)
+    yield from inquiry.tell_tinked(plan, before, event, after)
     yield step_at(plan, after, Lead.PART)
 
 
@@ -294,14 +294,14 @@ _TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         FellAsleep: _fell_asleep,
         WokeUp: _woke_up,
         Closed: _closed,
-        Searched: inquiry.searched,
-        Observed: inquiry.searched,
+        Searched: inquiry.tell_search,
+        Observed: inquiry.tell_search,
         Remedied: _remedied,
         Tinked: _tinked,
-        Respaced: respacing.respaced,
-        LifelineLaid: inquiry.lifeline_laid,
-        AskingSet: inquiry.asking_set,
-        Tallied: inquiry.tallied,
-        ReadingSet: read_along.told_setting,
+        Respaced: respacing.tell_respaced,
+        LifelineLaid: inquiry.tell_lifeline,
+        AskingSet: inquiry.tell_asking,
+        Tallied: inquiry.tell_tally,
+        ReadingSet: read_along.tell_setting,
     }
 )

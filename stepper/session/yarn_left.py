@@ -13,7 +13,7 @@ from stepper.session.effects import Effect, TellLasting
 from stepper.session.events import Weighed
 
 
-def lasting(plan: Plan, event: Weighed) -> Iterator[Effect]:
+def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
     """Foretell from a weighing; nothing where the file does not say what its skeins hold.
 
     Args:

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.effect_words import told
+from stepper.language.effect_words import tell_effect
 from stepper.session import answers, due, effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
@@ -26,7 +26,7 @@ def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
         considered = session.consider(cue)
         session.adopt(considered)
         for effect in considered.effects:
-            line = told(effect, session.plan)
+            line = tell_effect(effect, session.plan)
             if isinstance(effect, (effects.BeatIn, effects.Close)):
                 assert not line  # for the conductor alone
                 continue
@@ -118,7 +118,7 @@ def test_a_repeat_is_named_by_its_number() -> None:
 )
 def test_an_effect_has_its_line(effect: effects.Effect, line: str) -> None:
     """The wording of the rarer answers, as it is heard."""
-    assert told(effect, GARMENT) == line
+    assert tell_effect(effect, GARMENT) == line
 
 
 @pytest.mark.parametrize(
@@ -135,7 +135,7 @@ def test_spacing_is_summed_up(text: str, line: str) -> None:
     garment = plan(("body", ["co24", text]))
     place = Position(index=1)
 
-    assert told(answers.TellSpacing(place=place, next_index=None), garment) == line
+    assert tell_effect(answers.TellSpacing(place=place, next_index=None), garment) == line
 
 
 def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again() -> None:

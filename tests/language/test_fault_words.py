@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.effect_words import told
-from stepper.language.fault_words import LINES, told_cause
+from stepper.language.effect_words import tell_effect
+from stepper.language.fault_words import LINES, name_cause
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely
@@ -31,19 +31,19 @@ GARMENT = final_increase()
 def test_each_cause_is_said_in_plain_words(cause: Cause, code: str, line: str) -> None:
     """No abbreviation, and always the round."""
     likely = Likely(cause=cause, index=3, code=code, odds=0.5, known=(), other=4)
-    assert told_cause(likely, GARMENT) == line
+    assert name_cause(likely, GARMENT) == line
 
 
 @pytest.mark.parametrize("asking", Asking, ids=lambda asking: asking.value)
 def test_how_often_is_said_back(asking: Asking) -> None:
     """She hears what she chose."""
-    assert told(effects.TellAsking(asking=asking), GARMENT).startswith("I ask for")
+    assert tell_effect(effects.TellAsking(asking=asking), GARMENT).startswith("I ask for")
 
 
 @pytest.mark.parametrize("seen", Seen, ids=lambda seen: seen.value)
 def test_a_look_says_how_to_answer(seen: Seen) -> None:
     """And the wordings it offers are understood."""
-    line = told(effects.AskLook(seen=seen, index=3), GARMENT)
+    line = tell_effect(effects.AskLook(seen=seen, index=3), GARMENT)
     offered = line.split("Say: ")[1].split(",")[0].rstrip(".")
     assert understand(offered, GARMENT) == _first_answer(seen)
 
@@ -54,20 +54,20 @@ def _first_answer(seen: Seen) -> cues.Cue:
 
 def test_the_place_is_said_by_markers() -> None:
     """As in "you are eleven stitches past the third marker"."""
-    assert told(effects.TellSpot(past=11, marker=3), GARMENT) == "You are 11 stitches past the third marker."
-    assert told(effects.TellSpot(past=0, marker=1), GARMENT) == "You are at the first marker."
+    assert tell_effect(effects.TellSpot(past=11, marker=3), GARMENT) == "You are 11 stitches past the third marker."
+    assert tell_effect(effects.TellSpot(past=0, marker=1), GARMENT) == "You are at the first marker."
 
 
 def test_ripping_says_where_to() -> None:
     """And to count there."""
     rip = effects.TellRemedied(remedy=RemedyKind.RIP, undone=(), place=Position(index=2), mend=None)
     assert (
-        told(rip, GARMENT) == "Rip back to the beginning of yoke round 1, pick up the stitches, then count."
+        tell_effect(rip, GARMENT) == "Rip back to the beginning of yoke round 1, pick up the stitches, then count."
     )
     drop = effects.TellRemedied(remedy=RemedyKind.DROP, undone=(), place=Position(index=2), mend=None)
-    assert told(drop, GARMENT).startswith("Drop down one column")
+    assert tell_effect(drop, GARMENT).startswith("Drop down one column")
     mend = effects.TellMend(mend=Mend(index=2, stitch=9, change=-2))
-    assert told(mend, GARMENT) == "Mend in this round: at stitch 9, work two together as one, 2 times."
+    assert tell_effect(mend, GARMENT) == "Mend in this round: at stitch 9, work two together as one, 2 times."
 
 
 def test_tens_are_understood_only_while_counting() -> None:

@@ -7,7 +7,7 @@ from stepper.session.cues import Back, Choose, Count, GoTo, Next, Undo
 from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
 from stepper.session.plan_question import first_say
-from stepper.session.replay import replay
+from stepper.session.replay import replay_entries
 from stepper.session.state import Position, State
 from tests.plans import plan
 from tests.playbook import AT, check, opened, tell
@@ -88,7 +88,7 @@ def test_the_question_and_the_answer_are_kept_and_replayed() -> None:
     question = session.consider_plan(NEW, AT, "second")
     journal.append(question.events)
     session.adopt(question)
-    before = replay(journal.kept)
+    before = replay_entries(journal.kept)
     assert before == session.state
     assert isinstance(question.events[-1], PlaceAsked)
 
@@ -99,7 +99,7 @@ def test_the_question_and_the_answer_are_kept_and_replayed() -> None:
     session.adopt(answer)
 
     assert isinstance(answer.events[0], PlanChanged)
-    assert replay(journal.kept) == session.state
+    assert replay_entries(journal.kept) == session.state
     assert session.state.place == Position(index=4)
 
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.effect_words import told
+from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan, flatten
 from stepper.session import cues
 from stepper.session.effects import BeatIn
@@ -32,7 +32,7 @@ def _say(session: Session, cue: cues.Cue) -> tuple[list[str], BeatIn | None]:
     """Work off a cue; give what is told and the beat that is asked for."""
     considered = session.consider(replace(cue, at=AT))
     session.adopt(considered)
-    lines = [line for effect in considered.effects if (line := told(effect, session.plan))]
+    lines = [line for effect in considered.effects if (line := tell_effect(effect, session.plan))]
     beats = [effect for effect in considered.effects if isinstance(effect, BeatIn)]
     return lines, beats[-1] if beats else None
 

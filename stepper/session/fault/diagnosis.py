@@ -12,9 +12,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.session.fault.landmarks import Landmark, turned
+from stepper.session.fault.landmarks import Landmark, is_turned
 from stepper.session.fault.search import BREAK_ODDS, Search, search, window
-from stepper.session.fault.symptoms import Cause, Foretold, foretold
+from stepper.session.fault.symptoms import Cause, Symptoms, list_symptoms
 from stepper.session.state import Fault, Seen, Sight, State
 
 _LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
@@ -54,13 +54,13 @@ def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = No
         looking: How far the counting between landmarks has come; worked out where it is not given.
     """
     looking = looking if looking is not None else search(plan, state, fault)
-    found: list[tuple[float, int, Foretold]] = []
+    found: list[tuple[float, int, Symptoms]] = []
     for index in window(plan, fault, state.knitting.stands):
         stitches = max(1, plan.rounds[index].progress)
         broken = BREAK_ODDS / stitches * sum(each.index == index for each in state.breaks)
-        for told in foretold(plan, index):
+        for told in list_symptoms(plan, index):
             if _fits(told, index, fault):
-                there = _there(told, looking, turned=turned(plan, index, fault.place.index))
+                there = _there(told, looking, turned=is_turned(plan, index, fault.place.index))
                 found.append((told.odds * there * (1 + broken), index, told))
     found = _by_landmark(found, looking) or found
     total = sum(odds for odds, _, _ in found)
@@ -74,7 +74,7 @@ def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = No
     return tuple(sorted(best.values(), key=lambda each: -each.odds))
 
 
-def _likely(told: Foretold, index: int, odds: float, fault: Fault) -> Likely:
+def _likely(told: Symptoms, index: int, odds: float, fault: Fault) -> Likely:
     return Likely(
         cause=told.cause,
         index=index,
@@ -87,7 +87,7 @@ def _likely(told: Foretold, index: int, odds: float, fault: Fault) -> Likely:
     )
 
 
-def _there(told: Foretold, looking: Search, *, turned: bool) -> float:
+def _there(told: Symptoms, looking: Search, *, turned: bool) -> float:
     """Give the share of the places of a fault that lies among the sections under suspicion."""
     if looking.sections is None or not looking.suspects:
         return 1.0
@@ -105,8 +105,8 @@ def _there(told: Foretold, looking: Search, *, turned: bool) -> float:
 
 
 def _by_landmark(
-    found: list[tuple[float, int, Foretold]], looking: Search
-) -> list[tuple[float, int, Foretold]]:
+    found: list[tuple[float, int, Symptoms]], looking: Search
+) -> list[tuple[float, int, Symptoms]]:
     """Keep what agrees with the landmarks themselves: a change that was not made cannot be counted to."""
     if looking.sections is None or looking.sections.kind is not Landmark.CHANGE:
         return found
@@ -120,14 +120,14 @@ def _by_landmark(
     return [each for each in found if not (each[1] == made and each[2].cause in _UNMADE)]
 
 
-def _fits(told: Foretold, index: int, fault: Fault) -> bool:
+def _fits(told: Symptoms, index: int, fault: Fault) -> bool:
     """Compare what is foretold with what is known."""
     if (fault.difference or not fault.sights) and told.difference != fault.difference:
         return False
     return all(_agrees(told, index, sight) for sight in fault.sights)
 
 
-def _agrees(told: Foretold, index: int, sight: Sight) -> bool:
+def _agrees(told: Symptoms, index: int, sight: Sight) -> bool:
     """Compare one thing seen; in a round that is not to blame everything is as it should be."""
     if sight.seen is Seen.LOOP:
         return told.loop == bool(sight.number)
@@ -139,7 +139,7 @@ def _agrees(told: Foretold, index: int, sight: Sight) -> bool:
     return bool(sight.number) == (here and told.cause is Cause.OTHER_ROUND)
 
 
-def questions(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int] | None:
+def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int] | None:
     """Choose what to look at next, and in which round: the thing that tells the likeliest two apart.
 
     Returns:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from stepper.plan.model import Plan
 from stepper.session.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
-from stepper.session.fault.remedies import Remedy, remedies
+from stepper.session.fault.remedies import Remedy, list_remedies
 from stepper.session.fault.search import Search, search
 from stepper.session.state import Fault, State
 
@@ -34,6 +34,6 @@ def inquire(plan: Plan, state: State) -> Inquiry | None:
     causes = diagnose(plan, state, fault, found)
     ways = tuple(
         replace(way, minutes=way.stitches / stitches_per_minute(state))
-        for way in remedies(plan, state.knitting, fault, found, causes)
+        for way in list_remedies(plan, state.knitting, fault, found, causes)
     )
     return Inquiry(fault=fault, search=found, causes=causes, remedies=ways)

@@ -65,7 +65,7 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
         if not seen:
             seen, kind = _repeats(round_), Landmark.REPEAT
         if seen:
-            other_way = turned(plan, index, place.index)
+            other_way = is_turned(plan, index, place.index)
             if other_way:
                 seen = [total - each for each in reversed(seen)]
             every = -(-len(seen) // (MOST_SECTIONS - 1))
@@ -84,7 +84,7 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
     if 0 < place.index <= len(plan.rounds):
         last = plan.rounds[place.index - 1]
         before = last.markers
-        if turned(plan, last.index, place.index):
+        if is_turned(plan, last.index, place.index):
             before = tuple(sorted(last.after - each for each in before))
     if place.index >= len(plan.rounds):
         total = plan.rounds[-1].after if plan.rounds else 0
@@ -97,7 +97,7 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
     return now.count, tuple(sorted({each for each in (*worked, *still) if 0 < each < now.count}))
 
 
-def turned(plan: Plan, made: int, now: int) -> bool:
+def is_turned(plan: Plan, made: int, now: int) -> bool:
     """Tell whether the work lies the other way round than when a row was worked."""
     return now < len(plan.rounds) and plan.rounds[made].side != plan.rounds[now].side
 

@@ -15,7 +15,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
 from stepper.session.fault.diagnosis import SPREAD, Likely
-from stepper.session.fault.landmarks import turned
+from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Fault, Knitting, Position, Seen
@@ -73,7 +73,7 @@ class Remedy:
     """Whether ripping ends at a lifeline."""
 
 
-def remedies(
+def list_remedies(
     plan: Plan, knitting: Knitting, fault: Fault, search: Search, causes: tuple[Likely, ...]
 ) -> tuple[Remedy, ...]:
     """List the ways to mend a fault, the cheapest first; before all of them, to count once more.
@@ -96,7 +96,7 @@ def remedies(
     return tuple(sorted(found, key=lambda each: (each.kind.settles, each.stitches, each.kind)))
 
 
-def must_be_exact(plan: Plan, place: Position, off: int = 1) -> int | None:
+def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
     """Find the first round from a place on that works out with its own count only.
 
     Args:
@@ -118,7 +118,7 @@ def _start(place: Position) -> int:
     return place.index + (1 if place.stitch else 0)
 
 
-def tolerant(round_: Round) -> bool:
+def is_tolerant(round_: Round) -> bool:
     """Tell whether a round is the same plain stitch all along, and so can be worked over any count."""
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
     alike = {(run.stitch, run.yarn) for run in worked}
@@ -160,11 +160,11 @@ def _goes_on(plan: Plan, now: Position, off: int, search: Search) -> bool:
 
 def _plain_round(plan: Plan, now: Position, off: int, search: Search) -> Remedy | None:
     """Make it good in the first plain round to come."""
-    by = must_be_exact(plan, now, off)
+    by = find_exact_round(plan, now, off)
     for round_ in plan.rounds[_start(now) : by]:
         if round_.before == 0:
             return None
-        if tolerant(round_) and abs(off) <= MOST_MENDED:
+        if is_tolerant(round_) and abs(off) <= MOST_MENDED:
             mend = Mend(index=round_.index, stitch=_spot(search, round_), change=-off, origin=now.index)
             return _cost(RemedyKind.PLAIN, MEND_STITCHES * abs(off), now, mend=mend, by=by)
     return None
@@ -172,7 +172,7 @@ def _plain_round(plan: Plan, now: Position, off: int, search: Search) -> Remedy 
 
 def _accepted(plan: Plan, now: Position, off: int, search: Search) -> Remedy | None:
     """Go on with the count in hand: to the shaping that takes it up, or to the bind-off."""
-    by = must_be_exact(plan, now, off)
+    by = find_exact_round(plan, now, off)
     end = _end(plan, _start(now))
     spot = _spot(search, plan.rounds[_start(now)]) if _start(now) < len(plan.rounds) else 0
     if by is None:
@@ -261,7 +261,7 @@ def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
     if search.found is None or search.sections is None:
         return 0
     first = search.found[0]
-    if turned(plan, index, fault.place.index):
+    if is_turned(plan, index, fault.place.index):
         first = search.sections.edges[-1] - search.found[1]
     return _place_of(plan.rounds[index], first)
 

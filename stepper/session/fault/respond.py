@@ -24,16 +24,16 @@ from stepper.session.effects import (
     TellTinked,
 )
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
-from stepper.session.fault.diagnosis import questions
+from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import inquire
-from stepper.session.fault.remedies import RemedyKind, must_be_exact
+from stepper.session.fault.remedies import RemedyKind, find_exact_round
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
 from stepper.session.tally import markers_in
 
 
-def next_question(plan: Plan, state: State) -> Iterator[Effect]:
+def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
     """Ask for the next count, or say where the fault is and what it probably was."""
     inquiry = inquire(plan, state)
     if inquiry is None:
@@ -48,7 +48,7 @@ def next_question(plan: Plan, state: State) -> Iterator[Effect]:
     if not found.single and not inquiry.causes:
         return
     yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
-    look = questions(inquiry.fault, inquiry.causes)
+    look = choose_question(inquiry.fault, inquiry.causes)
     if look is not None:
         yield AskLook(seen=look[0], index=look[1])
 
@@ -68,63 +68,63 @@ def _marks(found: Search, first: int, end: int) -> tuple[int, int | None]:
     return first * every, None if end == last else end * every
 
 
-def what_happened(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
+def tell_causes(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say what probably happened."""
     inquiry = inquire(plan, state)
     if inquiry is not None:
         yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
 
 
-def ways(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
+def tell_remedies(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say how it can be mended."""
     inquiry = inquire(plan, state)
     if inquiry is not None:
         yield TellRemedies(
             remedies=inquiry.remedies,
-            exact_at=must_be_exact(plan, state.place, inquiry.fault.difference),
+            exact_at=find_exact_round(plan, state.place, inquiry.fault.difference),
             difference=inquiry.fault.difference,
         )
 
 
-def tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
+def tell_tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say how far the count aloud has come."""
     yield TellTally(total=sum(state.knitting.tens or ()))
 
 
-def searched(plan: Plan, before: State, event: Searched | Observed, after: State) -> Iterator[Effect]:
+def tell_search(plan: Plan, before: State, event: Searched | Observed, after: State) -> Iterator[Effect]:
     """Go on looking."""
-    yield from next_question(plan, after)
+    yield from ask_next(plan, after)
 
 
-def remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
+def tell_remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
     """Say what to do."""
     undone = reverse(plan, event.origin, event.stitches // 2) if event.remedy is RemedyKind.TINK else None
     runs = undone.runs if undone is not None else ()
     yield TellRemedied(remedy=event.remedy, undone=runs, place=event.place, mend=event.mend)
 
 
-def tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
+def tell_tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
     """Say what comes off."""
     back = reverse(plan, event.origin, event.stitches)
     yield TellTinked(runs=back.runs if back is not None else (), place=event.place)
 
 
-def lifeline_laid(plan: Plan, before: State, event: LifelineLaid, after: State) -> Iterator[Effect]:
+def tell_lifeline(plan: Plan, before: State, event: LifelineLaid, after: State) -> Iterator[Effect]:
     """Say that it is kept."""
     yield TellLifeline(laid=True)
 
 
-def asking_set(plan: Plan, before: State, event: AskingSet, after: State) -> Iterator[Effect]:
+def tell_asking(plan: Plan, before: State, event: AskingSet, after: State) -> Iterator[Effect]:
     """Say how often a count is asked for."""
     yield TellAsking(asking=event.asking)
 
 
-def tallied(plan: Plan, before: State, event: Tallied, after: State) -> Iterator[Effect]:
+def tell_tally(plan: Plan, before: State, event: Tallied, after: State) -> Iterator[Effect]:
     """Say the tally back."""
     yield TellTally(total=sum(event.tens))
 
 
-def checks_due(plan: Plan, state: State, done: int) -> Iterator[Effect]:
+def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
     reason = due(plan, state, done)
     if reason is not None:
@@ -133,14 +133,14 @@ def checks_due(plan: Plan, state: State, done: int) -> Iterator[Effect]:
         yield TellLifeline(laid=False)
 
 
-def mend_here(state: State) -> Iterator[Effect]:
+def tell_mends(state: State) -> Iterator[Effect]:
     """Remind of a mend in the round that begins."""
     for mend in state.knitting.mends:
         if mend.index == state.place.index and state.place <= Position(index=mend.index, stitch=mend.stitch):
             yield TellMend(mend=mend)
 
 
-def spot(plan: Plan, state: State, *, marked: bool = False) -> Iterator[Effect]:
+def tell_spot(plan: Plan, state: State, *, marked: bool = False) -> Iterator[Effect]:
     """Say the place before a break and after it: how far past which marker, or which round begins.
 
     Args:

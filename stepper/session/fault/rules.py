@@ -30,7 +30,7 @@ from stepper.session.events import (
     Tallied,
     Tinked,
 )
-from stepper.session.fault.diagnosis import questions
+from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.landmarks import Sections
 from stepper.session.fault.search import most_counted
@@ -98,7 +98,7 @@ def _looked_at(plan: Plan, state: State, seen: Seen) -> int | None:
     A loop hangs below all of them, and what is told of changes unasked may be of any round.
     """
     inquiry = inquire(plan, state)
-    asked = questions(inquiry.fault, inquiry.causes) if inquiry is not None else None
+    asked = choose_question(inquiry.fault, inquiry.causes) if inquiry is not None else None
     if asked is not None and asked[0] is seen:
         return None if seen is Seen.LOOP else asked[1]
     if seen is not Seen.LEFT:

@@ -14,8 +14,8 @@ from dataclasses import dataclass
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
-from stepper.session.fault.landmarks import Landmark, Sections, sections_at, turned
-from stepper.session.fault.symptoms import foretold
+from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
+from stepper.session.fault.symptoms import list_symptoms
 from stepper.session.state import Answer, Fault, Position, State, Verified
 from stepper.session.tally import tally
 
@@ -139,9 +139,9 @@ def _weighed(plan: Plan, state: State, fault: Fault, sections: Sections) -> list
     total = max(1, sections.edges[-1])
     suspects = window(plan, fault, state.knitting.stands)
     told = [
-        (each, turned(plan, index, fault.place.index))
+        (each, is_turned(plan, index, fault.place.index))
         for index in suspects
-        for each in foretold(plan, index)
+        for each in list_symptoms(plan, index)
         if each.difference == fault.difference
     ]
     whole = sum(each.odds for each, _ in told)

@@ -49,7 +49,7 @@ Spans = tuple[tuple[float, float, float], ...]
 
 
 @dataclass(frozen=True, slots=True)
-class Foretold:
+class Symptoms:
     """What a kind of fault in a round leads to."""
 
     cause: Cause
@@ -95,7 +95,7 @@ _POINT = 1e-9
 WHOLE: Spans = ((0.0, 1.0, 1.0),)
 
 
-def foretold(plan: Plan, index: int) -> Iterator[Foretold]:
+def list_symptoms(plan: Plan, index: int) -> Iterator[Symptoms]:
     """Foretell every single fault of a round."""
     round_ = plan.rounds[index]
     yield from _within(round_.phrase, round_.before, round_.after)
@@ -103,12 +103,12 @@ def foretold(plan: Plan, index: int) -> Iterator[Foretold]:
 
 
 @lru_cache(maxsize=512)
-def _within(phrase: tuple[Item, ...], before: int, after: int) -> tuple[Foretold, ...]:
+def _within(phrase: tuple[Item, ...], before: int, after: int) -> tuple[Symptoms, ...]:
     """Foretell the faults of a round by itself; many rounds share a phrase."""
     return (*_of_stitches(phrase, after), *_of_repeats(phrase, before, after))
 
 
-def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Foretold]:
+def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
     """Foretell the faults of single stitches."""
     plain: list[tuple[float, float, float]] = []
     changes: dict[str, list[tuple[float, float, float]]] = {}
@@ -132,21 +132,21 @@ def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Foretold]:
         if code in ("yo", "yo2"):
             # A yarn over that slips off leaves a slack strand; one never made leaves nothing.
             slipped = ODDS[Cause.YARN_OVER] * share
-            yield Foretold(Cause.YARN_OVER, code, -off, -1, 0, True, slipped, tuple(spans))
-        yield Foretold(Cause.LEFT_OUT, code, -off, -1, 0, False, out, tuple(spans))
-        yield Foretold(Cause.ONE_TOO_MANY, code, off, 1, 0, False, over, everywhere or tuple(spans))
+            yield Symptoms(Cause.YARN_OVER, code, -off, -1, 0, True, slipped, tuple(spans))
+        yield Symptoms(Cause.LEFT_OUT, code, -off, -1, 0, False, out, tuple(spans))
+        yield Symptoms(Cause.ONE_TOO_MANY, code, off, 1, 0, False, over, everywhere or tuple(spans))
     if plain:
-        yield Foretold(Cause.DROPPED, "", -1, 0, 0, True, ODDS[Cause.DROPPED], everywhere)
+        yield Symptoms(Cause.DROPPED, "", -1, 0, 0, True, ODDS[Cause.DROPPED], everywhere)
         if not changes:
             odds = ODDS[Cause.ONE_TOO_MANY] * BY_MISTAKE
-            yield Foretold(Cause.ONE_TOO_MANY, "yo", 1, 1, 0, False, odds, everywhere)
+            yield Symptoms(Cause.ONE_TOO_MANY, "yo", 1, 1, 0, False, odds, everywhere)
 
 
 BY_MISTAKE = 0.25
 """How much rarer a yarn over is where nothing is shaped. Assumption."""
 
 
-def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[Foretold]:
+def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[Symptoms]:
     """Foretell the faults of whole repeats: the round no longer comes out at its end."""
     place = 0
     right = _changes_in(flatten(phrase))
@@ -159,10 +159,10 @@ def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[F
         for more, cause in ((True, Cause.REPEAT_TWICE), (False, Cause.REPEAT_LEFT_OUT)):
             times = item.times + (1 if more else -1)
             items = phrase[:at] + ((Group(item.items, times),) if times else ()) + phrase[at + 1 :]
-            change, changes = worked_out(items, before)
+            change, changes = work_items(items, before)
             left = -once if more else once
             off, off_changes = change - (after - before), changes - right
-            yield Foretold(cause, "", off, off_changes, left, False, ODDS[cause], span)
+            yield Symptoms(cause, "", off, off_changes, left, False, ODDS[cause], span)
 
 
 def _changes_in(runs: Iterable[Run]) -> int:
@@ -170,7 +170,7 @@ def _changes_in(runs: Iterable[Run]) -> int:
     return sum(run.times for run in runs if stitch(run.stitch).kind in kinds)
 
 
-def _of_rounds(plan: Plan, index: int) -> Iterator[Foretold]:
+def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
     """Foretell a neighbouring round worked in place of this one."""
     round_ = plan.rounds[index]
     right = _changes_in(round_.runs)
@@ -183,17 +183,17 @@ def _of_rounds(plan: Plan, index: int) -> Iterator[Foretold]:
         change, changes = _over(wrong.phrase, round_.before)
         left = round_.before - sum(run.uses for run in wrong.runs)
         off, off_changes = change - (round_.after - round_.before), changes - right
-        yield Foretold(
+        yield Symptoms(
             Cause.OTHER_ROUND, "", off, off_changes, left, False, ODDS[Cause.OTHER_ROUND], WHOLE, other
         )
 
 
 @lru_cache(maxsize=1024)
 def _over(phrase: tuple[Item, ...], before: int) -> tuple[int, int]:
-    return worked_out(phrase, before)
+    return work_items(phrase, before)
 
 
-def worked_out(items: Iterable[Item], before: int) -> tuple[int, int]:
+def work_items(items: Iterable[Item], before: int) -> tuple[int, int]:
     """Work items over a count of stitches; what is left over is worked plain, what is missing is left.
 
     Returns:

@@ -52,17 +52,17 @@ _SLOWEST: Final = 60 / min(USUAL_PER_MINUTE.values())
 # A step may take so long without holding a rest. Unit: s for a stitch.
 
 
-def learned(state: State, event: Event) -> State:
+def learn_times(state: State, event: Event) -> State:
     """Give the state with what the times of an event tell; an event without a time tells nothing.
 
     Args:
         state: Before the event is folded.
         event: What happened.
     """
-    at = moment(event.at)
+    at = parse_time(event.at)
     if at is None:
         return state
-    gain, work = gained(state, event)
+    gain, work = count_gain(state, event)
     since, told = _rested(state, event, at, gain)
     knitted = isinstance(event, Advanced | Placed) and gain > 0
     return replace(
@@ -75,7 +75,7 @@ def learned(state: State, event: Event) -> State:
     )
 
 
-def gained(state: State, event: Event) -> tuple[int, str]:
+def count_gain(state: State, event: Event) -> tuple[int, str]:
     """Give the stitches an event brings the garment and their kind; below 0 where they are taken back."""
     match event:
         case Advanced() | Placed():
@@ -97,7 +97,7 @@ def _taken_back(state: State, seq: int) -> tuple[int, str]:
     return 0, ""
 
 
-def moment(at: str) -> datetime | None:
+def parse_time(at: str) -> datetime | None:
     """Read a time; nothing where it is none."""
     try:
         return datetime.fromisoformat(at)
@@ -105,15 +105,15 @@ def moment(at: str) -> datetime | None:
         return None
 
 
-def minutes_knitted(state: State, at: str) -> int:
+def count_minutes(state: State, at: str) -> int:
     """Give how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
-    now = moment(at)
+    now = parse_time(at)
     seconds = _seconds(state.sat_since, now) if now is not None else None
     return 5 * int((seconds or 0) // 300)
 
 
 def _seconds(last: str, now: datetime) -> float | None:
-    before = moment(last)
+    before = parse_time(last)
     if before is None or (before.tzinfo is None) is not (now.tzinfo is None):
         return None
     return (now - before).total_seconds()
@@ -156,7 +156,7 @@ def _evening(at: datetime) -> str:
 def evening_of(at: str) -> str:
     """Give the day a time belongs to, ISO 8601: that of the evening, also after midnight; empty where it is
     no time."""
-    found = moment(at)
+    found = parse_time(at)
     return "" if found is None else _evening(found)
 
 

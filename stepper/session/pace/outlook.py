@@ -81,7 +81,7 @@ def work_left(plan: Plan, place: Position) -> dict[str, int]:
     return left
 
 
-def outlook(plan: Plan, state: State, at: str) -> Outlook:
+def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
     """Look ahead.
 
     Args:

@@ -7,7 +7,7 @@ import pytest
 from stepper.commands.loading import load
 from stepper.session.events import Counted
 from stepper.session.evolve import evolve
-from stepper.session.fault.diagnosis import Likely, diagnose, questions, shows
+from stepper.session.fault.diagnosis import Likely, choose_question, diagnose, shows
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt
@@ -86,13 +86,13 @@ def test_a_question_tells_the_likeliest_two_apart() -> None:
         return Likely(cause=cause, index=3, code="", odds=0.5, known=(), changes=changes)
 
     two = (likely(Cause.LEFT_OUT, -1), likely(Cause.DROPPED, 0))
-    asked = questions(Fault(place=Position(index=4), difference=-1), two)
+    asked = choose_question(Fault(place=Position(index=4), difference=-1), two)
     assert asked == (Seen.LOOP, 3)
     assert shows(two[0], *asked) != shows(two[1], *asked)
     looked = Fault(place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
-    assert questions(looked, two) == (Seen.CHANGES, 3)
-    assert questions(looked, two[:1]) is None
-    assert questions(looked, ()) is None
+    assert choose_question(looked, two) == (Seen.CHANGES, 3)
+    assert choose_question(looked, two[:1]) is None
+    assert choose_question(looked, ()) is None
 
 
 def test_what_no_single_fault_explains_has_no_cause() -> None:

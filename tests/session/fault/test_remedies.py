@@ -13,7 +13,7 @@ from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.remedies import Remedy, RemedyKind, must_be_exact, remedies, tolerant
+from stepper.session.fault.remedies import Remedy, RemedyKind, find_exact_round, is_tolerant, list_remedies
 from stepper.session.fault.search import search
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests import fabric, hunt
@@ -25,7 +25,7 @@ from tests.session.fault.test_diagnosis import SAMPLES
 def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:
     """Give the remedies of a fault."""
     causes = diagnose(garment, state, fault)
-    return remedies(garment, state.knitting, fault, search(garment, state, fault), causes)
+    return list_remedies(garment, state.knitting, fault, search(garment, state, fault), causes)
 
 
 def after(round_: Round, lifelines: tuple[Position, ...] = ()) -> State:
@@ -126,7 +126,7 @@ def test_nothing_is_worked_over_a_chart_that_no_longer_divides() -> None:
 
     assert "plain" not in kinds
     assert "rip" in kinds
-    assert must_be_exact(garment, Position(index=4)) == 4
+    assert find_exact_round(garment, Position(index=4)) == 4
 
 
 def test_the_shaping_takes_up_what_is_off() -> None:
@@ -144,8 +144,8 @@ def test_a_whole_repeat_is_gone_on_with() -> None:
     """A repeat of the chart too many divides: the chart is worked once more in each round, and what has to be
     right is the division."""
     garment = final_increase()
-    assert must_be_exact(garment, Position(index=4), 1) == 4
-    assert must_be_exact(garment, Position(index=4), 6) == 7
+    assert find_exact_round(garment, Position(index=4), 1) == 4
+    assert find_exact_round(garment, Position(index=4), 6) == 7
     assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"recount", "rip"}
 
 
@@ -172,7 +172,7 @@ def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
     scarf = plan(("scarf", ["co40", *["k40"] * 5, "bo40"]))
     accept = next(way for way in ways(scarf, after(scarf.rounds[3]), _off(4, -1)) if way.kind == "accept")
 
-    assert must_be_exact(scarf, Position(index=4), -1) is None
+    assert find_exact_round(scarf, Position(index=4), -1) is None
     assert accept.mend is not None
     assert accept.mend.index == len(scarf.rounds)
     assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
@@ -193,9 +193,9 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
     """Only the same stitch all along takes one more or less."""
     rib, plain = plan(("cuff", ["co40", "(k2 p2)x10", "k40"])).rounds[1:]
 
-    assert not tolerant(rib)
-    assert tolerant(plain)
-    assert must_be_exact(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
+    assert not is_tolerant(rib)
+    assert is_tolerant(plain)
+    assert find_exact_round(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
 
 
 def test_a_round_of_decreases_alone_is_not_mended_in() -> None:

@@ -6,8 +6,8 @@ from stepper.plan.absorb import Mend
 from stepper.session.answers import TellExpected
 from stepper.session.cues import Again, HowMany, Next
 from stepper.session.effects import AskCount, TellLifeline, TellMend, TellSpot, TellStep
-from stepper.session.evolve import SILENCE_S, silent_long
-from stepper.session.fault.respond import checks_due, mend_here, spot
+from stepper.session.evolve import SILENCE_S, is_long_silence
+from stepper.session.fault.respond import ask_checks, tell_mends, tell_spot
 from stepper.session.machine import Session
 from stepper.session.state import Asking, Knitting, Position, State
 from tests.plans import plan
@@ -18,10 +18,10 @@ LACE = plan(("shawl", [("co40", {"markers": (10, 30)}), ("k40", {"markers": (10,
 def test_the_place_is_told_from_the_last_marker() -> None:
     """Whoever looks at her needles finds it at once."""
     state = State(knitting=Knitting(place=Position(index=1, stitch=31)))
-    assert list(spot(LACE, state)) == [TellSpot(past=1, marker=2)]
+    assert list(tell_spot(LACE, state)) == [TellSpot(past=1, marker=2)]
     begun = State(knitting=Knitting(place=Position(index=1)))
-    assert list(spot(LACE, begun)) == [TellSpot(past=0, marker=0, index=1)]
-    assert list(spot(LACE, begun, marked=True)) == []
+    assert list(tell_spot(LACE, begun)) == [TellSpot(past=0, marker=0, index=1)]
+    assert list(tell_spot(LACE, begun, marked=True)) == []
 
 
 def test_after_a_long_silence_the_place_is_said_first() -> None:
@@ -35,20 +35,20 @@ def test_after_a_long_silence_the_place_is_said_first() -> None:
     asked = session.consider(HowMany(at=later)).effects
     assert [type(each) for each in asked] == [TellSpot, TellExpected, TellStep], "and what comes next"
     assert session.consider(Next(at=later)).state.breaks == (Position(index=1, stitch=31),)
-    assert silent_long(earlier, later) is (SILENCE_S <= 40 * 60)
-    assert not silent_long("", later)
+    assert is_long_silence(earlier, later) is (SILENCE_S <= 40 * 60)
+    assert not is_long_silence("", later)
 
 
 def test_a_mend_is_told_in_its_round_and_not_before() -> None:
     """It is worked there."""
     mend = Mend(index=2, stitch=20, change=1)
     knitting = Knitting(place=Position(index=2), mends=(mend,))
-    assert list(mend_here(State(knitting=knitting))) == [TellMend(mend=mend)]
-    assert list(mend_here(State(knitting=replace(knitting, place=Position(index=1))))) == []
+    assert list(tell_mends(State(knitting=knitting))) == [TellMend(mend=mend)]
+    assert list(tell_mends(State(knitting=replace(knitting, place=Position(index=1))))) == []
 
 
 def test_a_lifeline_is_suggested_before_lace_and_the_count_with_it() -> None:
     """Lace cannot be ripped back without one."""
     state = State(knitting=Knitting(place=Position(index=2), asking=Asking.MORE))
-    kinds = [type(effect) for effect in checks_due(LACE, state, 1)]
+    kinds = [type(effect) for effect in ask_checks(LACE, state, 1)]
     assert kinds == [AskCount, TellLifeline]

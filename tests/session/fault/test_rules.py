@@ -9,7 +9,7 @@ from stepper.session.codec import encode_event
 from stepper.session.cues import Cue, Undo
 from stepper.session.events import Event
 from stepper.session.machine import Session
-from stepper.session.replay import replay
+from stepper.session.replay import replay_entries
 from stepper.session.state import Knitting, Position, State, Verified
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
@@ -220,4 +220,4 @@ def test_everything_can_be_replayed_and_taken_back() -> None:
     for seq, event in enumerate(kept, 1):
         kind, version, body = encode_event(event)
         entries.append(_Kept(seq, kind, version, body))
-    assert replay(entries) == session.state
+    assert replay_entries(entries) == session.state

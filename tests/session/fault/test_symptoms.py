@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.session.fault.symptoms import ODDS, Cause, foretold, worked_out
+from stepper.session.fault.symptoms import ODDS, Cause, list_symptoms, work_items
 from tests.plans import plan
 
 ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2tog)x15"]))
@@ -10,7 +10,7 @@ ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2
 
 def told(index: int, cause: Cause) -> list[tuple[int, int, int, bool]]:
     """Give what is foretold of a cause: difference, changes, left over, loop."""
-    found = [each for each in foretold(ROUNDS, index) if each.cause is cause]
+    found = [each for each in list_symptoms(ROUNDS, index) if each.cause is cause]
     return [(each.difference, each.changes, each.left, each.loop) for each in found]
 
 
@@ -30,7 +30,7 @@ def test_what_each_kind_leads_to() -> None:
 
 def test_where_a_fault_can_lie() -> None:
     """An increase left out lies at an increase, a dropped stitch anywhere, a repeat among the repeats."""
-    of = {each.cause: each for each in foretold(ROUNDS, 1)}
+    of = {each.cause: each for each in list_symptoms(ROUNDS, 1)}
     assert of[Cause.LEFT_OUT].inside(0, 0.5) == pytest.approx(0.5)
     assert of[Cause.LEFT_OUT].inside(0, 8 / 90) == 0
     assert of[Cause.LEFT_OUT].inside(8 / 90, 9 / 90) == pytest.approx(0.1)
@@ -43,9 +43,9 @@ def test_where_a_fault_can_lie() -> None:
 def test_every_kind_has_its_odds() -> None:
     """A kind without odds could never be named."""
     assert set(ODDS) == set(Cause)
-    assert all(each.odds > 0 for index in range(1, 5) for each in foretold(ROUNDS, index))
+    assert all(each.odds > 0 for index in range(1, 5) for each in list_symptoms(ROUNDS, index))
 
 
 def test_what_runs_out_is_left() -> None:
     """Over seventy stitches only eight of the ten repeats fit, and the stitches after them are plain."""
-    assert worked_out(ROUNDS.rounds[1].phrase, 70) == (8, 8)
+    assert work_items(ROUNDS.rounds[1].phrase, 70) == (8, 8)

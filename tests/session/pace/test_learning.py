@@ -21,7 +21,7 @@ from stepper.session.events import (
     Undone,
 )
 from stepper.session.evolve import evolve_all
-from stepper.session.pace.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learned
+from stepper.session.pace.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learn_times
 from stepper.session.state import Day, Done, Position, State, TimedStep
 from tests.session.samples import EVENTS
 
@@ -175,6 +175,6 @@ def test_folding_is_total(events: list[Event]) -> None:
     """Whatever the journal holds, in whatever order of times, something sound comes of it."""
     state = State()
     for event in events:
-        state = learned(state, event)
+        state = learn_times(state, event)
         assert all(each.stitches > 0 for one in state.days for each in one.done)
         assert all(each.stitches > 0 and each.seconds > 0 for each in state.worked)

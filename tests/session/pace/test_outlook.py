@@ -9,7 +9,7 @@ import pytest
 
 from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.plan.model import Plan
-from stepper.session.pace.outlook import USUAL_WEEK_MIN, outlook, paces_of, work_left
+from stepper.session.pace.outlook import USUAL_WEEK_MIN, look_ahead, paces_of, work_left
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
 from tests.session.knitters import FIRST_DAY, TEMPERAMENTS, Days, Knitter, rounds_of
@@ -43,7 +43,7 @@ def share_inside(days: Days, knitters: int, seed: int) -> tuple[int, int]:
             knitter.evening()
         if knitter.done:
             continue
-        seen = outlook(BLANKET, knitter.state, knitter.now.isoformat())
+        seen = look_ahead(BLANKET, knitter.state, knitter.now.isoformat())
         if seen.late is None:
             continue
         while not knitter.done:
@@ -85,7 +85,7 @@ def test_a_week_in_a_knitter_is_known_by_her_own_pace() -> None:
 
 def test_before_anything_is_known_a_usual_week_stands_in_and_is_said_to() -> None:
     """An hour on five of seven evenings at the usual pace (an assumption of this project; arithmetic)."""
-    seen = outlook(PULLOVER, State(), AT)
+    seen = look_ahead(PULLOVER, State(), AT)
     minutes = sum(count / USUAL_PER_MINUTE[kind] for kind, count in work_left(PULLOVER, Position()).items())
     assert not seen.paces.measured
     assert seen.assumed_days == 7
@@ -102,7 +102,7 @@ def test_her_own_evenings_take_the_place_of_the_usual_ones() -> None:
     days = tuple(
         Day(date=f"2026-02-{day}", done=(Done(work="plain", stitches=1800),)) for day in (16, 18, 24)
     )
-    seen = outlook(PULLOVER, State(days=days), AT)
+    seen = look_ahead(PULLOVER, State(days=days), AT)
     assert seen.assumed_days == 0
     # Three hours in the thirteen days from 16 to 28 February (arithmetic).
     needed = seen.seconds_left / 60 / (180 / 13)
@@ -117,16 +117,16 @@ def test_an_evening_half_over_says_nothing_of_a_whole_one() -> None:
         Day(date=f"2026-02-{day}", done=(Done(work="plain", stitches=1800),)) for day in range(15, 29)
     )
     today = Day(date="2026-03-01", done=(Done(work="plain", stitches=300),))
-    before = outlook(PULLOVER, State(days=week), AT)
+    before = look_ahead(PULLOVER, State(days=week), AT)
     place = Knitting(place=Position(index=80, stitch=60))
-    after = outlook(PULLOVER, State(days=(*week, today), knitting=place), AT)
+    after = look_ahead(PULLOVER, State(days=(*week, today), knitting=place), AT)
     assert before.likely == before.early == before.late
     assert after.likely == after.early == after.late
 
 
 def test_what_each_evening_must_bring() -> None:
     """271 rounds in the 14 evenings from 1 to 14 March, both included, are 20 each (arithmetic)."""
-    seen = outlook(with_due(PULLOVER, "2026-03-14"), State(), AT)
+    seen = look_ahead(with_due(PULLOVER, "2026-03-14"), State(), AT)
     assert len(PULLOVER.rounds) == 272
     assert (seen.evenings, seen.rounds_each) == (14, 20)
     assert seen.seconds_each == pytest.approx(seen.seconds_left / 14)
@@ -135,7 +135,7 @@ def test_what_each_evening_must_bring() -> None:
 @pytest.mark.parametrize(("finish_by", "evenings"), [("2026-02-28", 0), ("2026-03-01", 1)])
 def test_a_day_that_has_passed_asks_nothing_of_an_evening(finish_by: str, evenings: int) -> None:
     """The day itself still counts; the day after, there is no evening left."""
-    seen = outlook(with_due(PULLOVER, finish_by), State(), AT)
+    seen = look_ahead(with_due(PULLOVER, finish_by), State(), AT)
     assert seen.evenings == evenings
     assert seen.rounds_each == (272 if evenings else None)
 
@@ -143,7 +143,7 @@ def test_a_day_that_has_passed_asks_nothing_of_an_evening(finish_by: str, evenin
 def test_a_film_brings_what_two_hours_bring() -> None:
     """At 40 stitches a minute two hours are 4800 stitches: 40 plain rounds of 120 (arithmetic)."""
     worked = tuple(TimedStep(stitches=120, seconds=180, work="plain") for _ in range(40))
-    seen = outlook(PULLOVER, State(worked=worked, knitting=Knitting(place=Position(index=70))), AT)
+    seen = look_ahead(PULLOVER, State(worked=worked, knitting=Knitting(place=Position(index=70))), AT)
     assert seen.film_rounds == 40
     assert seen.film_to == Position(index=110)
 
@@ -151,19 +151,19 @@ def test_a_film_brings_what_two_hours_bring() -> None:
 def test_a_film_may_outlast_the_garment() -> None:
     """At the last round it ends with the garment."""
     last = len(PULLOVER.rounds) - 1
-    seen = outlook(PULLOVER, State(knitting=Knitting(place=Position(index=last))), AT)
+    seen = look_ahead(PULLOVER, State(knitting=Knitting(place=Position(index=last))), AT)
     assert (seen.film_rounds, seen.film_to) == (1, Position(index=last + 1))
 
 
 def test_nothing_left_needs_no_day() -> None:
     """A finished garment is not foretold."""
-    seen = outlook(PULLOVER, State(knitting=Knitting(place=Position(index=272))), AT)
+    seen = look_ahead(PULLOVER, State(knitting=Knitting(place=Position(index=272))), AT)
     assert (seen.seconds_left, seen.likely, seen.film_rounds) == (0, None, 0)
 
 
 def test_without_a_time_no_day_is_foretold() -> None:
     """Who asks without a clock gets hours, not dates."""
-    seen = outlook(with_due(PULLOVER, "2026-03-14"), State(), "")
+    seen = look_ahead(with_due(PULLOVER, "2026-03-14"), State(), "")
     assert (seen.likely, seen.evenings) == (None, None)
     assert seen.seconds_left > 0
 
@@ -171,4 +171,4 @@ def test_without_a_time_no_day_is_foretold() -> None:
 def test_a_long_rest_in_a_drawer_is_forgotten() -> None:
     """A year without a stitch does not make the next year's forecast a year longer."""
     old = State(days=(Day(date="2025-01-05", done=(Done(work="plain", stitches=1800),)),))
-    assert outlook(PULLOVER, old, AT).likely == outlook(PULLOVER, State(), AT).likely
+    assert look_ahead(PULLOVER, old, AT).likely == look_ahead(PULLOVER, State(), AT).likely
