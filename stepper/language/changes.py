@@ -87,7 +87,7 @@ def _offer(choice: PlaceChoice) -> str:
 
 
 def _taken_back(choice: PlaceChoice, verb: str) -> str:
-    """Say what comes off first; nothing where nothing does."""
+    """Say what comes off first; empty if nothing does."""
     word = "row" if choice.flat else "round"
     parts = [plural(choice.rounds_back, word)] if choice.rounds_back else []
     if choice.stitches_back:

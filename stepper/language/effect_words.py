@@ -29,14 +29,14 @@ from stepper.session.tally import Shaping, shaping_at
 
 
 def tell_effect(effect: Effect, plan: Plan) -> str:
-    """Give the line of an effect.
+    """Return the line of an effect.
 
     Args:
         effect: What to tell or ask.
         plan: The plan as knitted after what happened.
 
     Returns:
-        One line, or nothing where the effect has no words (`Close`).
+        One line; empty if the effect has no words (`Close`).
     """
     return _LINES[type(effect)](effect, plan)
 
@@ -57,7 +57,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
 
 
 def _the_same_again(part: StepPart) -> str:
-    """Say how often a long repeat that was just read out is worked again; nothing for any other part."""
+    """Say how often a long repeat that was just read out is worked again; empty for any other part."""
     if not part.again:
         return ""
     times = sum(item.times for item in part.items if isinstance(item, Group))

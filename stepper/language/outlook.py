@@ -31,7 +31,7 @@ def tell_time_left(seen: Outlook) -> str:
 
 
 def tell_evenings_due(seen: Outlook) -> str:
-    """Say what each evening must bring to be done in time; nothing where the file names no day."""
+    """Say what each evening must bring to be done in time; empty if the file names no day."""
     if seen.finish_by is None or seen.evenings is None:
         return ""
     name = day(seen.finish_by, seen.today)
@@ -74,7 +74,7 @@ def day(iso: str, today: str | None) -> str:
 
     Args:
         iso: ISO 8601.
-        today: ISO 8601; nothing where not known.
+        today: ISO 8601; None if not known.
     """
     name = on_day(iso).removeprefix(" on ")
     away = 0 if today is None else (date.fromisoformat(iso[:10]) - date.fromisoformat(today)).days

@@ -277,7 +277,7 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
 
 
 def _meaning(phrase: str) -> object:
-    """Give what a wording means, or the wording itself where it is the knitter's own."""
+    """Return what a wording means, or the wording itself where it is the knitter's own."""
     for row in VOCABULARY:
         if phrase in row.spoken or phrase in row.typed:
             return row.cue, *row.fixed.values()

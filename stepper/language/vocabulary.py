@@ -273,7 +273,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
 
 
 def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
-    """Give the wording to recommend for a cue: the first of each of its rows.
+    """Return the wording to recommend for a cue: the first of each of its rows.
 
     Args:
         cue: The kind of cue.

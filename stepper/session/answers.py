@@ -41,7 +41,7 @@ class TellSpacing(Effect):
 
     place: Position
     next_index: int | None
-    """The round with shaping that comes next, where this one has none; nothing where none comes."""
+    """The round with shaping that comes next, where this one has none; None if none comes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

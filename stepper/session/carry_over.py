@@ -19,7 +19,7 @@ from stepper.session.state import Adapted, Knitting, Position
 
 
 def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
-    """Give what was said of a plan as it applies to another.
+    """Return what was said of a plan as it applies to another.
 
     Args:
         old: The plan knitted so far, as compiled.

@@ -35,7 +35,7 @@ class CodecError(SurroundingsError):
 
 
 def kind_of(event: type[Event]) -> str:
-    """Give the name a class of event is kept under: `PlanChanged` is `plan-changed`."""
+    """Return the name a class of event is kept under: `PlanChanged` is `plan-changed`."""
     return re.sub(r"(?<=[a-z])(?=[A-Z])", "-", event.__name__).lower()
 
 
@@ -98,7 +98,7 @@ def encode_state(state: State) -> str:
 
 
 def decode_state(body: str) -> State | None:
-    """Read a state, or give nothing where it cannot be read; it is folded anew then."""
+    """Read a state, or return None if it cannot be read; it is then folded anew."""
     try:
         state = _read(State, json.loads(body))
     except (ValueError, KeyError, TypeError):

@@ -40,7 +40,7 @@ LIFELINE_ROUNDS = 12
 
 
 def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
-    """Give what counting and ripping cost her.
+    """Return what counting and ripping cost her.
 
     Args:
         pace: Stitches per minute. Range: above 0.
@@ -51,17 +51,17 @@ def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: 
 
 
 def pace_of(state: State) -> Pace:
-    """Give her pace from the steps so far; the usual one before any."""
+    """Return her pace from the steps so far; the usual one before any."""
     return measure_pace([TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
 
 
 def stitches_per_minute(state: State) -> float:
-    """Give her pace as a number. Unit: stitches per minute."""
+    """Return her pace as a number. Unit: stitches per minute."""
     return pace_of(state).stitches_per_minute
 
 
 def due(plan: Plan, state: State, done: int) -> str | None:
-    """Tell why a count pays at the end of a round; nothing where it does not.
+    """Return why a count pays at the end of a round; None if it does not.
 
     Args:
         plan: The plan as knitted.
@@ -93,7 +93,7 @@ SHAPING = "before the shaping"
 
 
 def locks(done: Round, ahead: Round) -> str | None:
-    """Say what the round ahead would lock a fault in with; nothing where it would not."""
+    """Say what the round ahead would lock a fault in with; None if it would not."""
     codes = {run.stitch for run in ahead.runs}
     if codes & _ENDING:
         return "before a bind-off" if "bo" in codes else "before the end"
@@ -105,13 +105,13 @@ def locks(done: Round, ahead: Round) -> str | None:
 
 
 def _just_counted(state: State, done: int) -> bool:
-    """Tell whether the stitches were counted and right when a round began."""
+    """Return whether the stitches were counted and right when a round began."""
     verified = state.knitting.stands
     return verified is not None and verified.place == Position(index=done)
 
 
 def _shaped_before(plan: Plan, done: int) -> bool:
-    """Tell whether the shaping of a section has begun before a round ends."""
+    """Return whether the shaping of a section has begun before a round ends."""
     section = plan.rounds[done].section
     ahead = plan.rounds[done + 1]
     if ahead.section != section or ahead.evenly:
@@ -121,7 +121,7 @@ def _shaped_before(plan: Plan, done: int) -> bool:
 
 
 def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
-    """Tell whether the interval of least cost is passed in a round, or half of it at a shaped one."""
+    """Return whether the interval of least cost is passed in a round, or half of it at a shaped one."""
     verified = state.knitting.stands.place if state.knitting.stands is not None else Position()
     if verified >= Position(index=done + 1):
         return None
@@ -143,7 +143,7 @@ def _times_due(intervals: float) -> int:
 
 
 def interval_at(plan: Plan, state: State, done: int) -> float:
-    """Give the work between two counts that costs her least where a round ends. Unit: plain stitches."""
+    """Return the work between two counts that costs her least where a round ends. Unit: plain stitches."""
     hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
     best = count_interval(max(1, plan.rounds[done].after), hers)
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
@@ -165,7 +165,7 @@ def _risk_of(rounds: Sequence[Round]) -> float:
 
 
 def lifeline_before(plan: Plan, state: State, done: int) -> bool:
-    """Tell whether a lifeline is worth laying after a round: before lace, cables or a chart begin.
+    """Return whether a lifeline is worth laying after a round: before lace, cables or a chart begin.
 
     In lace and cables again every `LIFELINE_ROUNDS`, where a chart begins anew if it has fewer rounds.
     """
@@ -185,12 +185,12 @@ def lifeline_before(plan: Plan, state: State, done: int) -> bool:
 
 
 def is_risky(round_: Round) -> bool:
-    """Tell whether ripping a round loses stitches: yarn overs and cables run."""
+    """Return whether ripping a round loses stitches: yarn overs and cables run."""
     codes = {run.stitch for run in round_.runs}
     return bool(codes & _LACE) or any(stitch(code).kind is Kind.CABLE for code in codes)
 
 
 def _long_since(state: State, done: int) -> bool:
-    """Tell whether the last lifeline lies far back."""
+    """Return whether the last lifeline lies far back."""
     last = max((each.index for each in state.knitting.lifelines), default=None)
     return last is not None and done + 1 - last >= LIFELINE_ROUNDS

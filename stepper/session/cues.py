@@ -141,7 +141,7 @@ class GoTo(Cue):
     """Set the place to a round, a section or a labelled line."""
 
     round_number: int | None = None
-    """Round of the section, from 1; nothing for the place's own first round."""
+    """Round of the section, from 1; None for the place's own first round."""
     place: str = ""
     """Name of a section or a label, in any case; empty for the section in hand."""
 
@@ -242,9 +242,9 @@ class Respace(Cue):
     """Spread the increases or decreases that are left anew over the rest of the round."""
 
     stitch: int | None = None
-    """Where she is, as counted on the right needle; nothing for the place the session has. Unit: stitches."""
+    """Where she is, as counted on the right needle; None for the place the session has. Unit: stitches."""
     made: int | None = None
-    """How many she has made; nothing for as many as planned so far."""
+    """How many she has made; None for as many as planned so far."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from stepper.session.state import State
 
 
 def decide(plan: Plan, state: State, cue: Cue) -> Decision:
-    """Give the events that follow from a cue, or the refusal.
+    """Return the events that follow from a cue, or the refusal.
 
     Args:
         plan: The plan as knitted, with its lengths corrected.

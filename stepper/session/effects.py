@@ -59,7 +59,7 @@ class TellRecap(Effect):
     """Say what was done last before this sitting."""
 
     done: Position | None
-    """The end of what is worked; nothing where no stitch is."""
+    """The end of what is worked; None if no stitch is."""
     at: str
     """When the knitter last did something. ISO 8601; empty where unknown."""
 
@@ -183,7 +183,7 @@ class TellLasting(Effect):
     over_g: float
     """What is likely left at the end; below 0 for what is missing. Unit: g."""
     out: int | None
-    """Index of the round in which it likely runs out; nothing where it lasts."""
+    """Index of the round in which it likely runs out; None if it lasts."""
     out_soonest: int | None
     """The same if it takes as much as it may."""
     buy: int
@@ -255,7 +255,7 @@ class AskSections(Effect):
     first: int
     """The landmark to count from, from 0 for the beginning of the round."""
     end: int | None
-    """The landmark to count to; nothing for the end of the round."""
+    """The landmark to count to; None for the end of the round."""
     expect: int
     """Stitches there should be. Unit: stitches."""
 
@@ -295,7 +295,7 @@ class TellRemedies(Effect):
 
     remedies: tuple[Remedy, ...]
     exact_at: int | None
-    """The round before which it has to be mended; nothing where none asks for it."""
+    """The round before which it has to be mended; None if none asks for it."""
     difference: int
 
 

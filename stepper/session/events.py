@@ -167,7 +167,7 @@ class Measured(Event):
     planned_per_10cm: float = 0.0
     """The gauge of the plan. Unit: rounds per 10 cm."""
     correction: LengthCorrection | None = None
-    """What it changed in the plan; nothing where nothing here is worked to a length."""
+    """What it changed in the plan; None if nothing here is worked to a length."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -245,7 +245,7 @@ class Remedied(Event):
     minutes: float
     """What it costs at her pace. Unit: minutes."""
     mend: Mend | None = None
-    """What is still to be worked; nothing where it is done with that."""
+    """What is still to be worked; None if it is done with that."""
     undone: int = 0
     """Stitches taken back; 0 in entries that do not tell. Unit: stitches."""
 
@@ -310,7 +310,7 @@ class ReadingSet(Event):
     """Reading along began, was held, went on, changed its pace, or came to its end."""
 
     reading: ReadingAlong | None
-    """As it is now; nothing where it ended."""
+    """As it is now; None if it ended."""
 
 
 EVENTS: tuple[type[Event], ...] = tuple(

@@ -52,7 +52,7 @@ from stepper.session.state import (
 
 
 def evolve(state: State, event: Event) -> State:
-    """Give the state after an event.
+    """Return the state after an event.
 
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
@@ -83,8 +83,8 @@ def evolve(state: State, event: Event) -> State:
 
 
 def _read_on(state: State, event: Event) -> ReadingAlong | None:
-    """Give what becomes of reading along: it goes on in its round, waits where the place was taken back, and
-    ends where she leaves the round."""
+    """Return what becomes of reading along: it goes on in its round, waits where the place was taken back,
+    and ends where she leaves the round."""
     reading = state.reading
     if reading is None or isinstance(event, Opened | Closed | PlanChanged | PlaceAsked | FellAsleep):
         return None
@@ -96,7 +96,7 @@ def _read_on(state: State, event: Event) -> ReadingAlong | None:
 
 
 def evolve_all(state: State, events: Iterable[Event]) -> State:
-    """Give the state after several events."""
+    """Return the state after several events."""
     for event in events:
         state = evolve(state, event)
     return state
@@ -112,13 +112,13 @@ pace. Source: chosen here. Unit: s."""
 
 
 def is_long_silence(last: str, now: str) -> bool:
-    """Tell whether a long silence lies between two times; never where one of them is no time."""
+    """Return whether a long silence lies between two times; never where one of them is no time."""
     seconds = seconds_between(last, now)
     return seconds is not None and seconds >= SILENCE_S
 
 
 def seconds_between(last: str, now: str) -> float | None:
-    """Give the time between two moments; nothing where one of them is no time. Unit: s."""
+    """Return the time between two moments; None if one of them is no time. Unit: s."""
     try:
         return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
     except (ValueError, TypeError):
@@ -152,7 +152,7 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
 
 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
-    """Give what the event makes of the knitting."""
+    """Return what the event makes of the knitting."""
     match event:
         case Jumped() if event.off_path:
             return replace(knitting, place=event.place, verified=None)
@@ -228,13 +228,13 @@ def _back_at(knitting: Knitting, place: Position) -> Knitting:
 
 
 def _ripped(mend: Mend, verified: Verified | None, place: Position) -> bool:
-    """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
+    """Return whether a count that was off is out of the fabric: all of it, back to where it was right."""
     sound = verified.place if verified is not None else Position()
     return place.index < mend.origin and place <= sound
 
 
 def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
-    """Give the counts that are off once a remedy is chosen."""
+    """Return the counts that are off once a remedy is chosen."""
     if event.mend is None:
         return _back_at(knitting, event.place).mends
     # An old journal does not tell from where on the count is off: from the place where it was chosen.

@@ -44,7 +44,7 @@ class Considered:
 
 
 def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
-    """Give the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
+    """Return the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
     shaping spread anew on the way.
 
     Args:

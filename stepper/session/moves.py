@@ -84,7 +84,7 @@ def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:
 
 
 def _after(plan: Plan, index: int, stitch: int) -> Position:
-    """Give the place after so many stitches of a round; after the last one it is the next round."""
+    """Return the place after so many stitches of a round; after the last one it is the next round."""
     if stitch >= plan.rounds[index].progress:
         return Position(index=index + 1)
     return Position(index=index, stitch=stitch)

@@ -34,7 +34,7 @@ class Progress:
     """Stitches worked in all."""
     stitches_left: int
     last_cue_at: str | None
-    """When the knitter last did something. ISO 8601; nothing before the first cue."""
+    """When the knitter last did something. ISO 8601; None before the first cue."""
 
 
 def measure_progress(plan: Plan, state: State) -> Progress:

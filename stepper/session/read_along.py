@@ -56,7 +56,7 @@ def runs(round_: Round) -> tuple[StepPart, ...]:
 
 
 def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
-    """Give runs with neighbours alike put together; the first of a repetition says which one it is."""
+    """Return runs with neighbours alike put together; the first of a repetition says which one it is."""
     for item in round_.phrase:
         if isinstance(item, Run):
             yield item, None
@@ -69,7 +69,7 @@ def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
 
 
 def run_at(round_: Round, stitches: int) -> StepPart:
-    """Give the run in which a place lies, or what is left of it."""
+    """Return the run in which a place lies, or what is left of it."""
     cut = runs(round_)
     return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
 
@@ -131,7 +131,7 @@ def beat(plan: Plan, state: State, cue: Beat) -> Decision:
 
 
 def _next_run(plan: Plan, state: State, cue: Cue) -> Advanced | None:
-    """Give the move to the next run of the round; nothing from the last one."""
+    """Return the move to the next run of the round; None at the last one."""
     origin, round_ = state.place, plan.rounds[state.place.index]
     part = run_at(round_, origin.stitch)
     if part.end >= round_.progress:
@@ -171,7 +171,7 @@ def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
 
 
 def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
-    """Ask for the beat that ends the run in hand; nothing while nothing is read along."""
+    """Ask for the beat that ends the run in hand; no effect while nothing is read along."""
     reading = state.reading
     if reading is None or reading.held or state.place.index >= len(plan.rounds):
         return ()

@@ -43,7 +43,7 @@ def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> 
 
     Args:
         entries: In order; those the state already contains are passed over.
-        state: Where to begin; from nothing without one.
+        state: Where to begin; from the empty state if None.
 
     Raises:
         CodecError: An entry cannot be read.
@@ -56,7 +56,7 @@ def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> 
 
 
 def state_from_snapshot(seq: int, body: str) -> State | None:
-    """Read a snapshot, or give nothing where it is not what it says it is."""
+    """Read a snapshot, or return None if it is not what it says it is."""
     state = decode_state(body)
     return state if state is not None and state.seq == seq else None
 

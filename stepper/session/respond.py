@@ -75,12 +75,12 @@ from stepper.session.yarn_left import forecast_yarn
 def respond(
     plan: Plan, before: State, cue: cues.Cue | None, events: tuple[Event, ...], after: State
 ) -> tuple[Effect, ...]:
-    """Give the effects of what happened.
+    """Return the effects of what happened.
 
     Args:
         plan: The plan as knitted after the events.
         before: The state before them.
-        cue: What was asked; nothing where the sitting itself begins.
+        cue: What was asked; None if the sitting itself begins.
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """

@@ -33,7 +33,7 @@ class Mode(Enum):
 
 
 def mode_of(plan: Plan, state: State) -> Mode:
-    """Tell which mode a state is in."""
+    """Return which mode a state is in."""
     if state.closed:
         return Mode.CLOSED
     if state.asleep:

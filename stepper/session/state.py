@@ -81,7 +81,7 @@ class Sight:
     number: int
     """What it means is said by `seen`."""
     index: int | None = None
-    """The round it was seen in; nothing where that is not known or does not matter."""
+    """The round it was seen in; None if that is not known or does not matter."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,7 +139,7 @@ class Knitting:
     lifelines: tuple[Position, ...] = ()
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
-    """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
+    """The parts of a count that is being made aloud; None if none is. Unit: stitches."""
     asking: Asking = Asking.COST
     reminders: tuple[Reminder, ...] = ()
     """What she asked to be reminded of, in the order of the rounds; what has been said stays until she asks
@@ -257,9 +257,9 @@ class State:
     redo: tuple[Memento, ...] = ()
     """What can be done again, the latest last."""
     reading: ReadingAlong | None = None
-    """What is being read along; nothing most of the time."""
+    """What is being read along; None most of the time."""
     question: Question | None = None
-    """Where to go on in a changed pattern, while that is asked; nothing most of the time."""
+    """Where to go on in a changed pattern, while that is asked; None most of the time."""
     asleep: bool = False
     """Whether the ears are closed."""
     closed: bool = False

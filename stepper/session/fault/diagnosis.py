@@ -45,7 +45,7 @@ class Likely:
 
 
 def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = None) -> tuple[Likely, ...]:
-    """Rank what may have happened, the likeliest first; nothing where no single fault explains it.
+    """Rank what may have happened, the likeliest first; empty if no single fault explains it.
 
     Args:
         plan: The plan as knitted.
@@ -88,7 +88,7 @@ def _likely(told: Symptoms, index: int, odds: float, fault: Fault) -> Likely:
 
 
 def _there(told: Symptoms, looking: Search, *, turned: bool) -> float:
-    """Give the share of the places of a fault that lies among the sections under suspicion."""
+    """Return the share of the places of a fault that lies among the sections under suspicion."""
     if looking.sections is None or not looking.suspects:
         return 1.0
     if not looking.single:
@@ -143,7 +143,7 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
     """Choose what to look at next, and in which round: the thing that tells the likeliest two apart.
 
     Returns:
-        Nothing when none does, or when everything was looked at.
+        None if none does, or when everything was looked at.
     """
     others = [each for each in likely if each.cause is not likely[0].cause] if likely else []
     if not others:
@@ -159,7 +159,7 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
 
 
 def shows(likely: Likely, seen: Seen, index: int) -> int:
-    """Give what there is to see in a round if this is what happened; as `Seen` says."""
+    """Return what there is to see in a round if this is what happened; as `Seen` says."""
     if seen is Seen.LOOP:
         return int(likely.cause in _LOOPED)
     if index != likely.index:

@@ -26,7 +26,7 @@ class Inquiry:
 
 
 def inquire(plan: Plan, state: State) -> Inquiry | None:
-    """Work out what is known of the fault in hand; nothing where none is looked for."""
+    """Work out what is known of the fault in hand; None if none is looked for."""
     fault = state.knitting.fault
     if fault is None:
         return None

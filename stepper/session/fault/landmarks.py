@@ -41,7 +41,7 @@ class Sections:
     marks: tuple[int, ...] = ()
     """Where all landmarks are, where not every one is an edge or one can be missing: changes."""
     index: int | None = None
-    """The round the landmarks were made in; nothing for markers."""
+    """The round the landmarks were made in; None for markers."""
     turned: bool = False
     """Whether the work lies the other way round than when they were made."""
 
@@ -52,7 +52,7 @@ class Sections:
 
 
 def sections_at(plan: Plan, place: Position) -> Sections | None:
-    """Cut what is on the needles at a place; nothing where nothing tells one stitch from another."""
+    """Cut what is on the needles at a place; None if nothing tells one stitch from another."""
     total, at_marker = _markers_at(plan, place)
     if at_marker:
         return Sections(kind=Landmark.MARKER, edges=(0, *at_marker, total))
@@ -79,7 +79,7 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
 
 
 def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
-    """Give the stitches on both needles and where the markers hang among them."""
+    """Return the stitches on both needles and where the markers hang among them."""
     before: tuple[int, ...] = ()
     if 0 < place.index <= len(plan.rounds):
         last = plan.rounds[place.index - 1]
@@ -98,12 +98,12 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
 
 
 def is_turned(plan: Plan, made: int, now: int) -> bool:
-    """Tell whether the work lies the other way round than when a row was worked."""
+    """Return whether the work lies the other way round than when a row was worked."""
     return now < len(plan.rounds) and plan.rounds[made].side != plan.rounds[now].side
 
 
 def _changes(round_: Round) -> list[int]:
-    """Give the places just after each change, on the right needle, without the round's end."""
+    """Return the places just after each change, on the right needle, without the round's end."""
     places, place = [], 0
     for run in round_.runs:
         entry = stitch(run.stitch)
@@ -115,7 +115,7 @@ def _changes(round_: Round) -> list[int]:
 
 
 def _repeats(round_: Round) -> list[int]:
-    """Give the places just after each repeat of the round; none where all of it looks alike."""
+    """Return the places just after each repeat of the round; none where all of it looks alike."""
     if len(round_.runs) < 2:
         return []
     places, place = [], 0

@@ -105,7 +105,7 @@ def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
         off: Stitches too many; below 0 for too few. A repeat may divide it.
 
     Returns:
-        Its index; nothing where all that follows can be worked with the count in hand, to the bind-off.
+        Its index; None if all that follows can be worked with the count in hand, to the bind-off.
     """
     for round_ in plan.rounds[_start(place) :]:
         if round_.before == 0 or refitted(round_, off) is None:
@@ -114,12 +114,12 @@ def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
 
 
 def _start(place: Position) -> int:
-    """Give the first round that is still to be worked as a whole."""
+    """Return the first round that is still to be worked as a whole."""
     return place.index + (1 if place.stitch else 0)
 
 
 def is_tolerant(round_: Round) -> bool:
-    """Tell whether a round is the same plain stitch all along, and so can be worked over any count."""
+    """Return whether a round is the same plain stitch all along, and so can be worked over any count."""
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
     alike = {(run.stitch, run.yarn) for run in worked}
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
@@ -151,7 +151,7 @@ def _in_next_rounds(plan: Plan, now: Position, fault: Fault, search: Search) -> 
 
 
 def _goes_on(plan: Plan, now: Position, off: int, search: Search) -> bool:
-    """Tell whether the round in hand can be finished with the count that is off."""
+    """Return whether the round in hand can be finished with the count that is off."""
     if not now.stitch or now.index >= len(plan.rounds):
         return True
     behind = search.found is not None and search.found[1] <= now.stitch
@@ -191,7 +191,7 @@ def _accepted(plan: Plan, now: Position, off: int, search: Search) -> Remedy | N
 
 
 def _end(plan: Plan, start: int) -> int:
-    """Give the round after the last one that is worked on the stitches in hand."""
+    """Return the round after the last one that is worked on the stitches in hand."""
     for round_ in plan.rounds[start:]:
         if round_.before == 0:
             return round_.index
@@ -199,12 +199,12 @@ def _end(plan: Plan, start: int) -> int:
 
 
 def _locked(round_: Round) -> bool:
-    """Tell whether a round divides or ends the piece, so that its stitches are spoken for."""
+    """Return whether a round divides or ends the piece, so that its stitches are spoken for."""
     return any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in round_.runs)
 
 
 def _spot(search: Search, round_: Round) -> int:
-    """Give where to mend: the middle of the stretch the fault is in, away from the ends of the round."""
+    """Return where to mend: the middle of the stretch the fault is in, away from the ends of the round."""
     found = search.found
     middle = round_.before // 2 if found is None else (found[0] + found[1]) // 2
     place = used = 0
@@ -233,7 +233,7 @@ def _column(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...])
 
 
 def _looped(fault: Fault) -> bool:
-    """Tell whether she saw a loose loop."""
+    """Return whether she saw a loose loop."""
     return any(each.seen is Seen.LOOP and each.number for each in fault.sights)
 
 
@@ -257,7 +257,7 @@ def _tinked(
 
 
 def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
-    """Give the place in a round up to which the stitches are known to be right."""
+    """Return the place in a round up to which the stitches are known to be right."""
     if search.found is None or search.sections is None:
         return 0
     first = search.found[0]
@@ -267,7 +267,7 @@ def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
 
 
 def _place_of(round_: Round, column: int) -> int:
-    """Give the last whole stitch of a round at or before a column of the needles after it."""
+    """Return the last whole stitch of a round at or before a column of the needles after it."""
     place = 0
     for run in round_.runs:
         entry = stitch(run.stitch)

@@ -33,11 +33,11 @@ class Search:
     """How far the looking has come."""
 
     sections: Sections | None
-    """Nothing where the stitches cannot be told apart."""
+    """None if the stitches cannot be told apart."""
     suspects: tuple[int, ...] = ()
     """Sections under suspicion, in order."""
     next: NextCount | None = None
-    """What to count next; nothing when no count helps any more."""
+    """What to count next; None if no count helps any more."""
     single: bool = True
     """Whether the counts can still come from one fault."""
     difference: int = 0
@@ -84,7 +84,7 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
 
 
 def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int, ...]) -> int:
-    """Tell whether a count shows that a landmark of the stretch is missing or one too many.
+    """Return whether a count shows that a landmark of the stretch is missing or one too many.
 
     Only changes can be, and only counted from where all before are known to be there.
     """
@@ -106,7 +106,7 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
 
 
 def most_counted(sections: Sections, first: int, end: int) -> int:
-    """Give the most stitches a count of some sections can be.
+    """Return the most stitches a count of some sections can be.
 
     Where changes or repeats are the landmarks one may be missing, or all; then she counts on to the end.
     """
@@ -115,7 +115,7 @@ def most_counted(sections: Sections, first: int, end: int) -> int:
 
 
 def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int, int], ...]:
-    """Give which sections are off and by how much, from the counts of all of them."""
+    """Return which sections are off and by how much, from the counts of all of them."""
     pairs = zip(counts, sections.counts, strict=True)
     return tuple((at, got - want) for at, (got, want) in enumerate(pairs) if got != want)
 
@@ -162,6 +162,6 @@ LEAST_ODDS = 1e-6
 
 
 def _share(plan: Plan, place: Position) -> float:
-    """Give how far around the needles a place is."""
+    """Return how far around the needles a place is."""
     round_ = plan.rounds[place.index] if place.index < len(plan.rounds) else None
     return 0.0 if round_ is None else tally(round_, place.stitch).used / max(1, round_.before)

@@ -70,7 +70,7 @@ class Symptoms:
     """The round worked in its place."""
 
     def inside(self, start: float, end: float, *, turned: bool = False) -> float:
-        """Give the share of the places that lies between two shares of the round. Range: 0 to 1.
+        """Return the share of the places that lies between two shares of the round. Range: 0 to 1.
 
         Args:
             start: Where the stretch begins, as a share of the stitches.

@@ -22,7 +22,7 @@ class Reverse:
 
 
 def reverse(plan: Plan, place: Position, stitches: int) -> Reverse | None:
-    """Go back at least so many stitches, whole ones; nothing where fewer were worked.
+    """Go back at least so many stitches, whole ones; None if fewer were worked.
 
     Args:
         plan: The plan as knitted.
@@ -53,7 +53,7 @@ def reverse(plan: Plan, place: Position, stitches: int) -> Reverse | None:
 
 
 def _worked(plan: Plan, index: int, stitches: int) -> list[Run]:
-    """Give the whole stitches worked of a round."""
+    """Return the whole stitches worked of a round."""
     left, found = stitches, []
     for run in plan.rounds[index].runs:
         each = stitch(run.stitch).progress

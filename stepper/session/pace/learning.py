@@ -53,7 +53,7 @@ _SLOWEST: Final = 60 / min(USUAL_PER_MINUTE.values())
 
 
 def learn_times(state: State, event: Event) -> State:
-    """Give the state with what the times of an event tell; an event without a time tells nothing.
+    """Return the state with what the times of an event tell; an event without a time tells nothing.
 
     Args:
         state: Before the event is folded.
@@ -76,7 +76,7 @@ def learn_times(state: State, event: Event) -> State:
 
 
 def count_gain(state: State, event: Event) -> tuple[int, str]:
-    """Give the stitches an event brings the garment and their kind; below 0 where they are taken back."""
+    """Return the stitches an event brings the garment and their kind; below 0 where they are taken back."""
     match event:
         case Advanced() | Placed():
             return event.stitches, event.work
@@ -98,7 +98,7 @@ def _taken_back(state: State, seq: int) -> tuple[int, str]:
 
 
 def parse_time(at: str) -> datetime | None:
-    """Read a time; nothing where it is none."""
+    """Read a time; None if it is none."""
     try:
         return datetime.fromisoformat(at)
     except ValueError:
@@ -106,7 +106,7 @@ def parse_time(at: str) -> datetime | None:
 
 
 def count_minutes(state: State, at: str) -> int:
-    """Give how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
+    """Return how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
     now = parse_time(at)
     seconds = _seconds(state.sat_since, now) if now is not None else None
     return 5 * int((seconds or 0) // 300)
@@ -120,7 +120,7 @@ def _seconds(last: str, now: datetime) -> float | None:
 
 
 def _begins_anew(state: State, event: Event) -> bool:
-    """Tell whether the stitches that follow are begun now, and not earlier."""
+    """Return whether the stitches that follow are begun now, and not earlier."""
     if not state.begun_at:
         return True
     if isinstance(event, Counted):
@@ -154,7 +154,7 @@ def _evening(at: datetime) -> str:
 
 
 def evening_of(at: str) -> str:
-    """Give the day a time belongs to, ISO 8601: that of the evening, also after midnight; empty where it is
+    """Return the day a time belongs to, ISO 8601: that of the evening, also after midnight; empty where it is
     no time."""
     found = parse_time(at)
     return "" if found is None else _evening(found)
@@ -176,7 +176,7 @@ def _dayed(days: tuple[Day, ...], date: str, work: str, gain: int) -> tuple[Day,
 
 
 def _rested(state: State, event: Event, at: datetime, gain: int) -> tuple[str, bool]:
-    """Give since when she has knitted without a rest, and whether it was time to tell her since then."""
+    """Return since when she has knitted without a rest, and whether it was time to tell her since then."""
     signs = (_seconds(state.last_cue_at, at), _seconds(state.begun_at, at))
     pause = min((each for each in signs if each is not None), default=None)
     if isinstance(event, Opened | PlanChanged | PlaceAsked):

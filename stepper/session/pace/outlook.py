@@ -36,15 +36,15 @@ class Outlook:
 
     paces: PaceByKind
     today: str | None
-    """Day of the question, ISO 8601; nothing where its time is not known."""
+    """Day of the question, ISO 8601; None if its time is not known."""
     seconds_left: float
     """Knitting time of what is left, breaks left out. Unit: s."""
     likely: str | None
-    """Day to be done, ISO 8601; nothing where nothing is left or the time of asking is not known."""
+    """Day to be done, ISO 8601; None if nothing is left or the time of asking is not known."""
     early: str | None
     """One chance in ten to be done by then."""
     late: str | None
-    """Nine chances in ten to be done by then; nothing where the days are too few or too unlike to say."""
+    """Nine chances in ten to be done by then; None if the days are too few or too unlike to say."""
     assumed_days: int
     """Days of a usual week that stand in for days not known yet. Range: 0 to 7."""
     finish_by: str | None
@@ -52,7 +52,7 @@ class Outlook:
     evenings: int | None
     """Evenings up to that day, this one and that one included; 0 where it has passed."""
     rounds_each: int | None
-    """Rounds each of those evenings has to bring; nothing where the day has passed."""
+    """Rounds each of those evenings has to bring; None if the day has passed."""
     seconds_each: float | None
     """Knitting time each of those evenings has to bring, breaks left out. Unit: s."""
     film_rounds: int
@@ -70,7 +70,7 @@ def paces_of(state: State) -> PaceByKind:
 
 
 def work_left(plan: Plan, place: Position) -> dict[str, int]:
-    """Give the stitches left by kind, from a place on."""
+    """Return the stitches left by kind, from a place on."""
     left: dict[str, int] = {}
     for round_ in plan.rounds[place.index :]:
         kind = kind_of(round_)

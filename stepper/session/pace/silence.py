@@ -18,7 +18,7 @@ SILENCE_S = 300.0
 
 
 def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
-    """Give the time without a cue from which it is a silence: the step in hand has to be worked first.
+    """Return the time without a cue from which it is a silence: the step in hand has to be worked first.
 
     Args:
         plan: The plan as knitted.
@@ -37,6 +37,6 @@ def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
 
 
 def was_silent(plan: Plan, state: State, now: str) -> bool:
-    """Tell whether she comes back from a silence."""
+    """Return whether she comes back from a silence."""
     seconds = seconds_between(state.last_cue_at, now)
     return seconds is not None and seconds >= patience(plan, state)
