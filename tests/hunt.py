@@ -17,8 +17,8 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Count, Cue, Saw, SectionCount
 from stepper.session.effects import AskLook, AskSections, Effect, Refuse, TellCauses
+from stepper.session.fault.inquiry import inquire
 from stepper.session.machine import Session
-from stepper.session.mending import inquire
 from stepper.session.state import Knitting, Position, Seen, State, Verified
 from tests import fabric
 from tests.fabric import Mistake

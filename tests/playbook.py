@@ -11,7 +11,7 @@ from textwrap import dedent
 
 import pytest
 
-from stepper.language.telling import told
+from stepper.language.effect_words import tell_effect
 from stepper.language.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.session.machine import Considered, Session
@@ -42,7 +42,7 @@ def transcript(session: Session, script: str) -> str:
 def tell(session: Session, considered: Considered) -> list[str]:
     """Adopt what was considered and give its lines."""
     session.adopt(considered)
-    return [line for effect in considered.effects if (line := told(effect, session.plan))]
+    return [line for effect in considered.effects if (line := tell_effect(effect, session.plan))]
 
 
 def check(plan: Plan | Session, script: str) -> None:

@@ -16,15 +16,15 @@ from pathlib import Path
 from typing import Any
 
 from stepper.errors import StepperError, SurroundingsError
+from stepper.language.effect_words import tell_effect
 from stepper.language.places import on_day
-from stepper.language.telling import told
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
 from stepper.session.cues import HowFar, Where
 from stepper.session.machine import Session
-from stepper.session.outlook import outlook
+from stepper.session.pace.outlook import look_ahead
+from stepper.session.progress import measure_progress
 from stepper.session.respond import respond
-from stepper.session.standing import standing_of
 from stepper.sitting.clock import now
 from stepper.sitting.project_file import load
 from stepper.sitting.session_journal import open_to_read, take_up
@@ -80,7 +80,8 @@ def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
     session = taken.session
     if taken.changed is not None:
         session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
-    standing, ahead = standing_of(session.plan, session.state), outlook(session.plan, session.state, at)
+    standing = measure_progress(session.plan, session.state)
+    ahead = look_ahead(session.plan, session.state, at)
     garment = Garment(file=path.name, standing=standing, outlook=ahead, begun=session.state.seq > 0)
     return garment, session, taken.changed is not None
 
@@ -99,7 +100,7 @@ def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Ite
     state = replace(session.state, last_cue_at="", question=None)
     for cue in (Where(at=at), HowFar(at=at)):
         for effect in respond(plan, state, cue, (), state):
-            yield told(effect, plan)
+            yield tell_effect(effect, plan)
     if standing.last_cue_at is not None:
         yield f"Last knitted{on_day(standing.last_cue_at)}."
     if changed:

@@ -22,7 +22,7 @@ _WEEKS_TOLD = 2 * WEEK
 # Days from which sums of weeks say more than single days.
 _DAYS_A_DEGREE = 5
 # Overlapping weeks are few independent ones; this many days count as one degree of freedom. Chosen by the
-# simulated knitters of tests/session/test_outlook.py; 4 and 6 would do nearly as well.
+# simulated knitters of tests/session/pace/test_outlook.py; 4 and 6 would do nearly as well.
 
 # Student's t, 90th percentile, by degrees of freedom: leaves 80 % between both tails.
 # Source: standard tables; checked against scipy in the tests.

@@ -39,7 +39,7 @@ _COUNTED: Final = re.compile(
 )
 
 
-def unabbreviated(line: str) -> str:
+def expand_abbreviations(line: str) -> str:
     """Say the abbreviations of a line in words; what might be a word or a name is left alone.
 
     Returns:

@@ -11,7 +11,7 @@ import re
 from decimal import Decimal
 from fractions import Fraction
 
-from stepper.language.abbreviations import unabbreviated
+from stepper.language.abbreviations import expand_abbreviations
 from stepper.language.numbers import LARGEST, decimal, spoken_decimal, words
 
 _UNITS = {
@@ -37,7 +37,7 @@ def aloud(line: str) -> str:
 
     "32.5 cm" is "thirty two point five centimetres", "10½" "ten and a half", "k2tog" "knit two together".
     """
-    return _FIGURE.sub(_said, _FRACTION.sub(_part_said, unabbreviated(line)))
+    return _FIGURE.sub(_said, _FRACTION.sub(_part_said, expand_abbreviations(line)))
 
 
 def _part_said(match: re.Match[str]) -> str:

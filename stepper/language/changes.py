@@ -12,7 +12,7 @@ MOST_TOLD = 4
 """Changes told one by one; of more, the number. Source: chosen for the ear, see `steps.BREATH`."""
 
 
-def told_changes(effect: TellChanges) -> str:
+def tell_changes(effect: TellChanges) -> str:
     """Say what changed since the last sitting, what of it is already knitted, and what no longer fits."""
     sentences = ["The pattern has changed since last time."]
     if not effect.comparable:
@@ -21,7 +21,7 @@ def told_changes(effect: TellChanges) -> str:
         sentences.append("No round of it is different.")
     # What is knitted already matters most: it cannot be changed by reading on.
     ordered = sorted(effect.changes, key=lambda change: not change.knitted)
-    sentences += [told_change(change) for change in ordered[:MOST_TOLD]]
+    sentences += [tell_change(change) for change in ordered[:MOST_TOLD]]
     if len(ordered) > MOST_TOLD:
         sentences.append(f"And {len(ordered) - MOST_TOLD} more.")
     if not effect.found:
@@ -33,7 +33,7 @@ def told_changes(effect: TellChanges) -> str:
     return " ".join(sentences)
 
 
-def told_change(change: Change) -> str:
+def tell_change(change: Change) -> str:
     """Say one change."""
     if change.first == change.last:
         rounds = f"round {change.first}"
@@ -52,7 +52,7 @@ def told_change(change: Change) -> str:
     return f"{name}: {what}, {'already knitted' if change.knitted else 'still to come'}."
 
 
-def told_question(effect: AskPlace) -> str:
+def ask_place(effect: AskPlace) -> str:
     """Ask where to go on: each place with what comes off first and whether the count fits there."""
     if effect.later:
         return "Where you go on in the changed pattern is asked again next time."
@@ -60,7 +60,7 @@ def told_question(effect: AskPlace) -> str:
     return f"Where do you go on? {' '.join(offers)} Say: take number 1."
 
 
-def told_choice(effect: TellChosen) -> str:
+def tell_choice(effect: TellChosen) -> str:
     """Say what the place chosen asks for before she goes on."""
     choice = effect.choice
     sentences = [_taken_back(choice, "Take back")] if _taken_back(choice, "Take back") else []
@@ -87,7 +87,7 @@ def _offer(choice: PlaceChoice) -> str:
 
 
 def _taken_back(choice: PlaceChoice, verb: str) -> str:
-    """Say what comes off first; nothing where nothing does."""
+    """Say what comes off first; empty if nothing does."""
     word = "row" if choice.flat else "round"
     parts = [plural(choice.rounds_back, word)] if choice.rounds_back else []
     if choice.stitches_back:

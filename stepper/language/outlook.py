@@ -7,14 +7,14 @@ from datetime import date
 from stepper.language.measures import plural
 from stepper.language.places import done_name, on_day
 from stepper.plan.model import Plan
-from stepper.session.outlook import Outlook
+from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 
 FAR_DAYS = 300
 """From so many days on a date is said with its year. Chosen here. Unit: days."""
 
 
-def time_left(seen: Outlook) -> str:
+def tell_time_left(seen: Outlook) -> str:
     """Say how much knitting is left and when it will be done, and what of that is a guess."""
     guess = "" if seen.paces.measured else ", at a usual pace until yours is known"
     line = f"{hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
@@ -30,8 +30,8 @@ def time_left(seen: Outlook) -> str:
     return f"{line} {likely}; in 8 cases of 10 {between}."
 
 
-def due(seen: Outlook) -> str:
-    """Say what each evening must bring to be done in time; nothing where the file names no day."""
+def tell_evenings_due(seen: Outlook) -> str:
+    """Say what each evening must bring to be done in time; empty if the file names no day."""
     if seen.finish_by is None or seen.evenings is None:
         return ""
     name = day(seen.finish_by, seen.today)
@@ -42,7 +42,7 @@ def due(seen: Outlook) -> str:
     return f"To be done by {name}: {each}, {when}."
 
 
-def film(seen: Outlook, plan: Plan) -> str:
+def tell_film(seen: Outlook, plan: Plan) -> str:
     """Say what a film of two hours would bring from here."""
     if seen.film_to.index >= len(plan.rounds):
         return "A two-hour film is enough to finish it."
@@ -74,7 +74,7 @@ def day(iso: str, today: str | None) -> str:
 
     Args:
         iso: ISO 8601.
-        today: ISO 8601; nothing where not known.
+        today: ISO 8601; None if not known.
     """
     name = on_day(iso).removeprefix(" on ")
     away = 0 if today is None else (date.fromisoformat(iso[:10]) - date.fromisoformat(today)).days

@@ -69,12 +69,12 @@ def _said_before(
 
 
 def said_alike(one: str, other: str) -> bool:
-    """Tell whether two wordings are the same once what does not matter is gone."""
+    """Return whether two wordings are the same once what does not matter is gone."""
     return bare(normal(one)) == bare(normal(other))
 
 
 def means_the_same(one: str, other: str, plan: Plan) -> bool:
-    """Tell whether two wordings of the vocabulary stand for the same cue."""
+    """Return whether two wordings of the vocabulary stand for the same cue."""
     return understand(one, plan) == understand(other, plan)
 
 

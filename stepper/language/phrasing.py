@@ -31,7 +31,7 @@ def spoken(round_: Round, plan: Plan) -> str:
 
 
 def in_yarn(round_: Round, plan: Plan) -> str:
-    """Say which yarn a round is in where that is another than before: "in ember, ", or nothing.
+    """Say which yarn a round is in if it differs from the one before: "in ember, "; else empty.
 
     A round of several yarns names them stitch by stitch instead.
     """
@@ -48,7 +48,7 @@ def in_yarn(round_: Round, plan: Plan) -> str:
 
 
 def _yarns(round_: Round) -> set[str]:
-    """Give the yarns a round is worked in."""
+    """Return the yarns a round is worked in."""
     return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
 
 
@@ -95,7 +95,7 @@ _BIND_OFF = re.compile(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
 
 
 def _said_whole(run: Run, instruction: str) -> str:
-    """Say a round that is one stitch all along; nothing where that is no plain stitch."""
+    """Say a round that is one stitch all along; empty if that is no plain stitch."""
     entry = stitch(run.stitch)
     if run.stitch == "bo":
         manner = _BIND_OFF.match(instruction)

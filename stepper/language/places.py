@@ -56,7 +56,7 @@ def done_name(place: Position, plan: Plan) -> str:
 
 
 def on_day(at: str) -> str:
-    """Say the day of a time, as in " on 12 March", or nothing where it is no time."""
+    """Say the day of a time, as in " on 12 March"; empty if it is no time."""
     try:
         day = datetime.fromisoformat(at)
     except ValueError:

@@ -21,20 +21,7 @@ from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import (
-    AtStitch,
-    Choose,
-    Count,
-    Cue,
-    FaultIn,
-    GoTo,
-    Note,
-    Respace,
-    Saw,
-    SectionCount,
-    Ten,
-    Tink,
-)
+from stepper.session.cues import Cue, Ten
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -160,57 +147,48 @@ def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> d
     """Read the slots of a frame: the fields of the cue, or a sentence where one is not what it should be."""
     fields: dict[str, Any] = {}
     for slot, said in slots.items():
-        read = _SLOTS[slot](said, text, plan)
-        if isinstance(read, str):
-            return read
-        name, value = read
-        if slot == "number":
-            name = _NUMBER_FIELD[frame.wording.cue]
-        fields[name] = value
-    if frame.wording.cue is Note:
-        fields.setdefault("text", "")
+        value = _SLOTS[slot](said, _Heard(text=text, frame=frame, plan=plan))
+        if isinstance(value, _Unread):
+            return value.sentence
+        fields[frame.wording.fills.get(slot, slot)] = value
     return fields
 
 
-_NUMBER_FIELD: Final[Mapping[type[Cue], str]] = {
-    Count: "stitches",
-    AtStitch: "stitch",
-    GoTo: "round_number",
-    SectionCount: "stitches",
-    Saw: "number",
-    FaultIn: "round_number",
-    Choose: "number",
-    Respace: "made",
-    Tink: "stitches",
-}
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Heard:
+    """What a slot is read beside."""
 
-_Read = tuple[str, Any] | str
+    text: str
+    """The whole of what was said or typed, as it came."""
+    frame: _Frame
+    plan: Plan
 
 
-def _read_number(said: str, text: str, plan: Plan) -> _Read:
+@dataclass(frozen=True, slots=True)
+class _Unread:
+    """What was said in a slot and cannot stand there."""
+
+    sentence: str
+
+
+def _read_number(said: str, heard: _Heard) -> int | _Unread:
     value = number(said)
-    return f'"{said}" is no whole number that I know.' if value is None else ("number", value)
+    return _Unread(f'"{said}" is no whole number that I know.') if value is None else value
 
 
-def _read_made(said: str, text: str, plan: Plan) -> _Read:
-    value = 0 if said in ("none", "no") else number(said)
-    return f'"{said}" is no whole number that I know.' if value is None else ("made", value)
+def _read_made(said: str, heard: _Heard) -> int | _Unread:
+    return 0 if said in ("none", "no") else _read_number(said, heard)
 
 
-def _read_stitch(said: str, text: str, plan: Plan) -> _Read:
-    value = number(said)
-    return f'"{said}" is no whole number that I know.' if value is None else ("stitch", value)
-
-
-def _read_numbers(said: str, text: str, plan: Plan) -> _Read:
+def _read_numbers(said: str, heard: _Heard) -> tuple[int, ...] | _Unread:
     values = [number(part) for part in re.split(r",| and |\s", said) if part]
     whole = tuple(each for each in values if each is not None)
-    return ("counts", whole) if len(whole) == len(values) else f'"{said}" are no whole numbers that I know.'
+    return whole if len(whole) == len(values) else _Unread(f'"{said}" are no whole numbers that I know.')
 
 
-def _read_tens(said: str, text: str, plan: Plan) -> _Read:
+def _read_tens(said: str, heard: _Heard) -> int | _Unread:
     value = _tens(said)
-    return f'"{said}" is no whole number that I know.' if value is None else ("stitches", value)
+    return _Unread(f'"{said}" is no whole number that I know.') if value is None else value
 
 
 def _tens(said: str) -> int | None:
@@ -222,36 +200,37 @@ def _tens(said: str) -> int | None:
     return sum(each for each in values if each is not None) if values and None not in values else None
 
 
-def _read_length(said: str, text: str, plan: Plan) -> _Read:
+def _read_length(said: str, heard: _Heard) -> float | _Unread:
     *before, last = said.split()
-    unit = last if last in ("cm", "mm", "in") else plan.units
+    unit = last if last in ("cm", "mm", "in") else heard.plan.units
     value = decimal(before if last in ("cm", "mm", "in") else said)
     if value is None:
-        return f'"{said}" is no length that I know.'
+        return _Unread(f'"{said}" is no length that I know.')
     if unit == "in":
-        return "length_mm", to_mm(float(value), "in")
-    return "length_mm", to_mm(float(value), "mm" if unit == "mm" else "cm")
+        return to_mm(float(value), "in")
+    return to_mm(float(value), "mm" if unit == "mm" else "cm")
 
 
-def _read_weight(said: str, text: str, plan: Plan) -> _Read:
+def _read_weight(said: str, heard: _Heard) -> float | _Unread:
     value = decimal(said.removesuffix(" g"))
-    return f'"{said}" is no weight that I know.' if value is None else ("grams", float(value))
+    return _Unread(f'"{said}" is no weight that I know.') if value is None else float(value)
 
 
-def _read_yarn(said: str, text: str, plan: Plan) -> _Read:
-    for key, name in plan.yarns.items():
+def _read_yarn(said: str, heard: _Heard) -> str:
+    for key, name in heard.plan.yarns.items():
         if bare(said) in (bare(normal(name)), bare(normal(f"{name} yarn"))) or said == normal(key):
-            return "yarn", key
-    return "yarn", said  # the session says which names there are
+            return key
+    return said  # the session says which names there are
 
 
-def _read_place(said: str, text: str, plan: Plan) -> _Read:
-    for name in _places(plan):
+def _read_place(said: str, heard: _Heard) -> str | _Unread:
+    names = tuple(_places(heard.plan))
+    for name in names:
         if bare(said) == bare(normal(name)):
-            return "place", name
-    near = get_close_matches(said, [normal(name) for name in _places(plan)], n=1, cutoff=0.5)
+            return name
+    near = get_close_matches(said, [normal(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
-    return f'Nothing here is called "{said}".{hint}'
+    return _Unread(f'Nothing here is called "{said}".{hint}')
 
 
 def _places(plan: Plan) -> Iterator[str]:
@@ -259,16 +238,17 @@ def _places(plan: Plan) -> Iterator[str]:
     yield from dict.fromkeys((*plan.sections, *labels))
 
 
-def _read_text(said: str, text: str, plan: Plan) -> _Read:
-    """Give a note as it was typed, not as it was compared."""
-    match = re.search(r"\bnote\b[\s:,.-]*(.*)", text, re.IGNORECASE | re.DOTALL)
-    return "text", (match.group(1) if match else said).strip()
+def _read_text(said: str, heard: _Heard) -> str:
+    """Return free words as they were typed, not as they were compared: all behind the last fixed word."""
+    fixed = heard.frame.phrase.partition("{text}")[0].split()[-1]
+    match = re.search(rf"\b{re.escape(fixed)}\b[\s:,.-]*(.*)", heard.text, re.IGNORECASE | re.DOTALL)
+    return (match.group(1) if match else said).strip()
 
 
-_SLOTS: Final[Mapping[str, Callable[[str, str, Plan], _Read]]] = {
+_SLOTS: Final[Mapping[str, Callable[[str, _Heard], Any]]] = {
     "number": _read_number,
     "made": _read_made,
-    "stitch": _read_stitch,
+    "stitch": _read_number,
     "length": _read_length,
     "weight": _read_weight,
     "yarn": _read_yarn,
@@ -277,6 +257,7 @@ _SLOTS: Final[Mapping[str, Callable[[str, str, Plan], _Read]]] = {
     "numbers": _read_numbers,
     "tens": _read_tens,
 }
+"""How what is said in each slot is read: the value of a field, or why it is none."""
 
 
 def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
@@ -296,7 +277,7 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
 
 
 def _meaning(phrase: str) -> object:
-    """Give what a wording means, or the wording itself where it is the knitter's own."""
+    """Return what a wording means, or the wording itself where it is the knitter's own."""
     for row in VOCABULARY:
         if phrase in row.spoken or phrase in row.typed:
             return row.cue, *row.fixed.values()

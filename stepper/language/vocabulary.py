@@ -7,7 +7,8 @@ hears "next step" where it misses "next". The first is the one the help names. `
 only ever typed: a single letter heard over a film would be a guess.
 
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
-section or a label), `{text}` (anything). A bare number is no cue: over an hour of film it would be heard half
+section or a label), `{text}` (anything, at the end alone); `fills` names the field of the cue where it is not
+called as the slot is. A bare number is no cue: over an hour of film it would be heard half
 a dozen times, so a count needs its frame.
 
 "done" alone is left out on purpose: half of those asked would mean "this step" and half "for tonight".
@@ -17,7 +18,7 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from stepper.language.fault_wordings import FAULT_WORDINGS
+from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
 from stepper.session.steps import By
@@ -67,6 +68,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Count,
+        fills={"number": "stitches"},
         says="compares your count with the right one",
         spoken=(
             "count is {number}",
@@ -79,6 +81,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.AtStitch,
+        fills={"number": "stitch"},
         says="sets the place in the round",
         spoken=("stitch {number}", "at stitch {number}", "i am at stitch {number}"),
         typed=("s {number}",),
@@ -114,13 +117,21 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("how far", "far", "left"),
     ),
     Wording(
+        cue=cues.HowLong,
+        says="says how long you have knitted this evening and in all",
+        spoken=("how long have i knitted", "how long have i been knitting", "how much time was that"),
+        typed=("how long",),
+    ),
+    Wording(
         cue=cues.Length,
+        fills={"length": "length_mm"},
         says="keeps a length and corrects the rounds left",
         spoken=("measures {length}", "it measures {length}", "piece measures {length}", "length is {length}"),
         typed=("measure {length}", "length {length}"),
     ),
     Wording(
         cue=cues.Weight,
+        fills={"weight": "grams"},
         says="keeps what is left of a yarn",
         spoken=("{yarn} weighs {weight}", "weight of {yarn} is {weight}"),
         typed=("weigh {yarn} {weight}", "weight {yarn} {weight}"),
@@ -132,7 +143,19 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("note {text}", "note"),
     ),
     Wording(
+        cue=cues.RemindMe,
+        fills={"number": "rounds"},
+        says="reminds you in so many rounds",
+        spoken=(
+            "remind me in {number} rounds to {text}",
+            "remind me in {number} rounds",
+            "tell me again in {number} rounds",
+        ),
+        typed=("remind me in {number} round to {text}", "remind me in {number} round"),
+    ),
+    Wording(
         cue=cues.GoTo,
+        fills={"number": "round_number"},
         says="sets the place to a round, a section or a labelled line",
         spoken=(
             "go to round {number}",
@@ -250,7 +273,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
 
 
 def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
-    """Give the wording to recommend for a cue: the first of each of its rows.
+    """Return the wording to recommend for a cue: the first of each of its rows.
 
     Args:
         cue: The kind of cue.

@@ -21,3 +21,5 @@ class Wording:
     """Short forms for the keyboard alone."""
     fixed: dict[str, Any] = field(default_factory=dict)
     """Fields of the cue that this wording settles."""
+    fills: dict[str, str] = field(default_factory=dict)
+    """The field of the cue that each slot fills, where it is not called as the slot is."""

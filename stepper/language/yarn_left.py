@@ -8,7 +8,7 @@ from stepper.plan.model import Plan
 from stepper.session.effects import TellLasting
 
 
-def lasting(effect: TellLasting, plan: Plan) -> str:
+def tell_yarn_left(effect: TellLasting, plan: Plan) -> str:
     """Say whether a yarn lasts, where it would run out, and what to buy by then."""
     beside = f"With {plural(effect.beside, 'whole skein')} beside it: " if effect.beside else ""
     line = f"{beside}{_lasts(effect, plan)}"

@@ -8,8 +8,8 @@ from typing import Any
 
 from stepper.language.measures import plural
 from stepper.language.outlook import day, hours
-from stepper.session.outlook import Outlook
-from stepper.session.standing import Standing
+from stepper.session.pace.outlook import Outlook
+from stepper.session.progress import Progress
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -18,7 +18,7 @@ class Garment:
 
     file: str
     """Name of the project file."""
-    standing: Standing
+    standing: Progress
     outlook: Outlook
     begun: bool
     """Whether a sitting was ever opened."""

@@ -6,25 +6,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
 
 from stepper.craft.figures import format_number
-from stepper.language.measures import length, plural, weight
-from stepper.language.places import place_name, round_word
+from stepper.language.event_words import notes_words
+from stepper.language.measures import plural
+from stepper.language.places import place_name
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.report.time_spent import find_repeated_rounds, time_spent
-from stepper.session.events import (
-    Counted,
-    Event,
-    LifelineLaid,
-    Measured,
-    Noted,
-    Opened,
-    PlanChanged,
-    Remedied,
-    Respaced,
-    Weighed,
-)
-from stepper.session.replay import standing
-from stepper.session.state import Position
+from stepper.session.events import Event, Opened
+from stepper.session.replay import list_standing
 
 
 def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
@@ -111,12 +100,12 @@ def _altered(project: Project, plan: Plan) -> Iterator[str]:
 
 
 def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
-    happened = [event for _, event in standing(kept)]
+    happened = [event for _, event in list_standing(kept)]
     everything = [event for _, event in kept]
     yield f"- {_dates(everything)}"
     yield f"- {_hours(time_spent(everything))} of knitting, breaks left out"
     for event in happened:
-        line = _told(event, plan)
+        line = notes_words(event, plan)
         if line:
             yield f"- {event.at[:10]}: {line}"
     for index, times in find_repeated_rounds(happened):
@@ -146,60 +135,3 @@ def _hours(seconds: float) -> str:
     minutes = round(seconds / 60)
     hours, rest = divmod(minutes, 60)
     return f"{hours} h {rest} min" if hours else f"{rest} min"
-
-
-def _told(event: Event, plan: Plan) -> str:
-    match event:
-        case Counted() if not event.agrees:
-            return f"counted {event.stitches} where {event.expected} were expected, {_at(event.place, plan)}"
-        case Remedied():
-            return _remedy(event, plan)
-        case Respaced():
-            return (
-                f"increases or decreases spread anew, {event.made} made where {event.planned} were planned, "
-                f"{_at(event.place, plan)}"
-            )
-        case Measured():
-            return f"{event.section} measured {length(event.length_mm, plan.units)}{_corrected(event)}"
-        case Weighed():
-            return f"{weight(event.grams)} of {plan.yarns.get(event.yarn, event.yarn)} left"
-        case LifelineLaid():
-            return f"lifeline, {_at(event.place, plan)}"
-        case PlanChanged():
-            return f"the pattern was changed, {_at(event.place, plan)}"
-        case Noted():
-            return event.text
-    return ""
-
-
-def _corrected(event: Measured) -> str:
-    """Return what a measurement changed in the plan, in words."""
-    if event.correction is None or event.correction.rounds == event.rounds_before:
-        return ""
-    return f": {event.correction.rounds} rounds instead of {event.rounds_before}"
-
-
-def _remedy(event: Remedied, plan: Plan) -> str:
-    """Return how a count that was off was mended, in words."""
-    off = f"{abs(event.difference)} {'too many' if event.difference > 0 else 'too few'}"
-    side = "fewer" if event.difference > 0 else "more"
-    mend = event.mend
-    if mend is not None and (mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before):
-        return f"{off} accepted and worked to the end, from {_at(event.place, plan)} on"
-    ways = {
-        "accept": f"{off} accepted; made good by working {abs(event.difference)} {side}",
-        "plain": f"{off}, made good by working {abs(event.difference)} {side}",
-        "drop": f"{off}, mended by dropping a stitch down to the fault",
-        "tink": f"{off}, unknit back to the fault",
-        "rip": f"{off}, ripped back",
-    }
-    where = event.mend.index if event.mend is not None else event.place.index
-    return f"{ways.get(event.remedy, off)}, {_at(Position(index=where), plan)}"
-
-
-def _at(place: Position, plan: Plan) -> str:
-    if place.index >= len(plan.rounds):
-        return "at the end"
-    round_ = plan.rounds[place.index]
-    label = f" ({round_.label})" if round_.label else ""
-    return f"{round_.section} {round_word(round_)} {round_.number}{label}"

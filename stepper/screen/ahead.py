@@ -11,7 +11,7 @@ from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, add_title
-from stepper.session.checking import pace_of
+from stepper.session.count_timing import pace_of
 from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from stepper.language.telling import told
+from stepper.language.effect_words import tell_effect
 from stepper.language.understand import NotUnderstood, understand
+from stepper.session.answers import step_at
 from stepper.session.effects import Lead
 from stepper.session.machine import Session
-from stepper.session.respond import step_at
 
 
 def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
@@ -19,7 +19,7 @@ def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
         session: The session after it.
     """
     plan, state = session.plan, session.state
-    steps = {told(step_at(plan, state, lead), plan) for lead in Lead}
+    steps = {tell_effect(step_at(plan, state, lead), plan) for lead in Lead}
     return tuple(line for line in lines if line not in steps)
 
 

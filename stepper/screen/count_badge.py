@@ -10,10 +10,10 @@ from stepper.language.measures import plural
 from stepper.plan.model import Plan, Round
 from stepper.screen.rows import Row, Span, clean
 from stepper.screen.style import Badge, Depth, badge
-from stepper.session.checking import due
 from stepper.session.checks import expected_at_end
-from stepper.session.mending import inquire
-from stepper.session.placing import first_say
+from stepper.session.count_timing import due
+from stepper.session.fault.inquiry import inquire
+from stepper.session.plan_question import first_say
 from stepper.session.state import Position, State
 from stepper.session.tally import count_at
 

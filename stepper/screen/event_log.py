@@ -6,19 +6,17 @@ lies further back than undo reaches, or was taken back and overtaken, is gone to
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from types import MappingProxyType
-from typing import Any, Final
+from typing import Final
 
-from stepper.language.measures import length, plural, weight
-from stepper.language.places import place_name
+from stepper.language.event_words import journal_words
 from stepper.plan.model import Plan
 from stepper.session import events
 from stepper.session.cues import AtStitch, Cue, GoTo, Redo, Undo
 from stepper.session.events import Event
-from stepper.session.replay import standing
+from stepper.session.replay import list_standing
 from stepper.session.state import Position, State
 
 
@@ -66,7 +64,7 @@ def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogE
         plan: The plan as knitted.
     """
     kept = list(entries)
-    upright = {seq for seq, _ in standing(kept)}
+    upright = {seq for seq, _ in list_standing(kept)}
     origin: dict[int, int] = {}
     key: dict[int, int] = {}
     for seq, event in kept:
@@ -78,7 +76,7 @@ def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogE
             seq=seq,
             kind=type(event).__name__,
             at=event.at,
-            what=_WHAT[type(event)](event, plan),
+            what=journal_words(event, plan),
             stands=seq in upright,
             key=key.get(seq, seq),
             place=getattr(event, "place", None),
@@ -123,66 +121,3 @@ def _gone_to(place: Position | None, plan: Plan, state: State) -> Sequence[Cue]:
     jump: list[Cue] = [GoTo(round_number=round_.number, place=round_.section)]
     stitch = round_.progress if place.index >= len(plan.rounds) else place.stitch
     return [*jump, AtStitch(stitch=stitch)] if stitch else jump
-
-
-def _where(place: Position, plan: Plan) -> str:
-    if place.index >= len(plan.rounds):
-        return "the end"
-    name = place_name(plan.rounds[place.index])
-    return f"{name}, stitch {place.stitch}" if place.stitch else name
-
-
-def _advanced(event: events.Advanced, plan: Plan) -> str:
-    if event.place.index > event.origin.index and event.origin.index < len(plan.rounds):
-        return f"done: {place_name(plan.rounds[event.origin.index])}"
-    return f"worked {plural(event.stitches, 'stitch', 'stitches')}, to {_where(event.place, plan)}"
-
-
-def _counted(event: events.Counted, plan: Plan) -> str:
-    verdict = "as it should be" if event.agrees else f"{event.expected} expected"
-    return f"counted {event.stitches}: {verdict}"
-
-
-_WHAT: Final[MappingProxyType[type[Event], Callable[[Any, Plan], str]]] = MappingProxyType(
-    {
-        events.Opened: lambda event, plan: "sat down to knit",
-        events.PlanChanged: lambda event, plan: f"pattern changed; on from {_where(event.place, plan)}",
-        events.PlaceAsked: lambda event, plan: "pattern changed; asked where to go on",
-        events.Advanced: _advanced,
-        events.Returned: lambda event, plan: f"back to {_where(event.place, plan)}",
-        events.Placed: lambda event, plan: f"place set: {_where(event.place, plan)}",
-        events.Jumped: lambda event, plan: f"went to {_where(event.place, plan)}",
-        events.StrideSet: lambda event, plan: f"steps by {event.by.value}",
-        events.Counted: _counted,
-        events.Measured: lambda event, plan: f"measured {length(event.length_mm, plan.units)}",
-        events.Weighed: lambda event, plan: (
-            f"{plan.yarns.get(event.yarn, event.yarn)} weighed {weight(event.grams)}"
-        ),
-        events.Noted: lambda event, plan: f"note: {event.text}",
-        events.Undone: lambda event, plan: "taken back",
-        events.FellAsleep: lambda event, plan: "ears closed",
-        events.WokeUp: lambda event, plan: "ears open",
-        events.Closed: lambda event, plan: "stopped for the night",
-        events.Searched: lambda event, plan: (
-            f"counted between: {', '.join(str(answer.stitches) for answer in event.answers)}"
-        ),
-        events.Observed: lambda event, plan: "looked at the fabric",
-        events.Remedied: lambda event, plan: f"mended, on from {_where(event.place, plan)}",
-        events.Tinked: lambda event, plan: (
-            f"unknit {plural(event.stitches, 'stitch', 'stitches')}, to {_where(event.place, plan)}"
-        ),
-        events.Respaced: lambda event, plan: (
-            f"spaced anew from {_where(event.place, plan)}, {event.made} made, {event.planned} planned"
-        ),
-        events.LifelineLaid: lambda event, plan: f"lifeline at {_where(event.place, plan)}",
-        events.ReadingSet: lambda event, plan: (
-            "reading along ended"
-            if event.reading is None
-            else "reading along held"
-            if event.reading.held
-            else "reading along"
-        ),
-        events.AskingSet: lambda event, plan: f"counts asked for: {event.asking.value}",
-        events.Tallied: lambda event, plan: f"count aloud, {sum(event.tens or ())} so far",
-    }
-)

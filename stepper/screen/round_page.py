@@ -32,7 +32,7 @@ from stepper.screen.rows import (
 from stepper.screen.scene import Scene
 from stepper.screen.strip import part_in_hand, place_within, strip
 from stepper.screen.style import BOLD, Badge, Terminal
-from stepper.session.checking import pace_of
+from stepper.session.count_timing import pace_of
 
 _EDGE = " "
 _FEWEST_ROWS = 8

@@ -16,7 +16,7 @@ from stepper.screen.debounce import Presses, PressVerdict, judge
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
-from stepper.session.mending import inquire
+from stepper.session.fault.inquiry import inquire
 from stepper.session.state import State
 
 FADES_S: Final = 8.0

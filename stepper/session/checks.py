@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.craft.gauge import SPAN_MM
 from stepper.plan.lengthen import rounds_to_reach
 from stepper.plan.model import Plan
-from stepper.session.checking import due
+from stepper.session.count_timing import due
 from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed

@@ -25,8 +25,9 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 7
-"""Version of the form a state is written in. Goes up with every change to `State` or what is in it."""
+STATE_VERSION: Final = 8
+"""Version of the form a state is written in. Goes up with every change to `State`, to what is in it or to how
+events are folded; a field with a default that only a new kind of event fills leaves it as it is."""
 
 
 class CodecError(SurroundingsError):
@@ -34,7 +35,7 @@ class CodecError(SurroundingsError):
 
 
 def kind_of(event: type[Event]) -> str:
-    """Give the name a class of event is kept under: `PlanChanged` is `plan-changed`."""
+    """Return the name a class of event is kept under: `PlanChanged` is `plan-changed`."""
     return re.sub(r"(?<=[a-z])(?=[A-Z])", "-", event.__name__).lower()
 
 
@@ -97,7 +98,7 @@ def encode_state(state: State) -> str:
 
 
 def decode_state(body: str) -> State | None:
-    """Read a state, or give nothing where it cannot be read; it is folded anew then."""
+    """Read a state, or return None if it cannot be read; it is then folded anew."""
     try:
         state = _read(State, json.loads(body))
     except (ValueError, KeyError, TypeError):

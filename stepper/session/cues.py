@@ -1,8 +1,8 @@
 """Cues: what the knitter asks for. The same thing spoken, keyed, pressed on a pedal, typed or tested.
 
-One class for each, imperative, frozen. A cue carries the time it was given because the session owns no clock.
-Words are turned into cues by `stepper.language.understand`; what may happen when is in
-`stepper.session.rules`.
+One class for each, imperative, frozen; `CUES` lists them as they are defined. A cue carries the time it was
+given because the session owns no clock. Words are turned into cues by `stepper.language.understand`; what may
+happen when is in `stepper.session.rules`.
 """
 
 from __future__ import annotations
@@ -23,6 +23,16 @@ class Cue:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class FromClock(Cue):
+    """Sent by a clock and never said, so that no rule and no wording is needed for it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asks(Cue):
+    """Only asks: nothing changes. Answered wherever the ears are open, unless the rules say else."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Next(Cue):
     """Finish the current step and say the next one."""
 
@@ -33,22 +43,22 @@ class Back(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Again(Cue):
+class Again(Asks):
     """Say the current step again, a little slower."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Where(Cue):
+class Where(Asks):
     """Say where the knitting stands."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Spacing(Cue):
+class Spacing(Asks):
     """Say how the shaping of this round is spaced and when the next of it comes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class HowMany(Cue):
+class HowMany(Asks):
     """Say how many stitches there should be."""
 
 
@@ -81,8 +91,13 @@ class Stride(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class HowFar(Cue):
+class HowFar(Asks):
     """Say what is left of the section and of the garment."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HowLong(Asks):
+    """Say how long she has knitted, this evening and in all."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,8 +122,18 @@ class Weight(Cue):
 class Note(Cue):
     """Keep a note at this place."""
 
-    text: str
-    """As it was typed or understood. Not empty."""
+    text: str = ""
+    """As it was typed or understood; empty where she said nothing more, which is refused."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RemindMe(Cue):
+    """Remind her of something some rounds from here."""
+
+    rounds: int
+    """Rounds from the one in hand to the one at whose beginning it is said. Range: 1 and up."""
+    text: str = ""
+    """Of what, in her words; empty where she named only the time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,7 +141,7 @@ class GoTo(Cue):
     """Set the place to a round, a section or a labelled line."""
 
     round_number: int | None = None
-    """Round of the section, from 1; nothing for the place's own first round."""
+    """Round of the section, from 1; None for the place's own first round."""
     place: str = ""
     """Name of a section or a label, in any case; empty for the section in hand."""
 
@@ -147,7 +172,7 @@ class Enough(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Help(Cue):
+class Help(Asks):
     """Say what can be said."""
 
 
@@ -217,9 +242,9 @@ class Respace(Cue):
     """Spread the increases or decreases that are left anew over the rest of the round."""
 
     stitch: int | None = None
-    """Where she is, as counted on the right needle; nothing for the place the session has. Unit: stitches."""
+    """Where she is, as counted on the right needle; None for the place the session has. Unit: stitches."""
     made: int | None = None
-    """How many she has made; nothing for as many as planned so far."""
+    """How many she has made; None for as many as planned so far."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -278,16 +303,16 @@ class GoOn(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Beat(Cue):
-    """The time for a run that is read along is over. Sent by a clock, never said."""
+class Beat(FromClock):
+    """The time for a run that is read along is over."""
 
     seq: int = 0
     """Number of the last event when the beat was asked for; after any other it is out of date."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Silence(Cue):
-    """Nothing was asked for a long while. Sent by a clock, never said."""
+class Silence(FromClock):
+    """Nothing was asked for a long while."""
 
     alarm: int = 0
     """Number of the alarm; one that was set anew since is out of date."""
@@ -316,48 +341,12 @@ class Look(Cue):
     view: View
 
 
-CUES: tuple[type[Cue], ...] = (
-    Next,
-    Back,
-    Again,
-    Where,
-    Spacing,
-    HowMany,
-    Count,
-    AtStitch,
-    AtMarker,
-    Stride,
-    HowFar,
-    Length,
-    Weight,
-    Note,
-    GoTo,
-    Undo,
-    Redo,
-    Wait,
-    Listen,
-    Enough,
-    Help,
-    SectionCount,
-    MarkerCounts,
-    Saw,
-    FaultIn,
-    WhatHappened,
-    Remedies,
-    Choose,
-    Tink,
-    Respace,
-    Lifeline,
-    Ask,
-    CountAloud,
-    Ten,
-    ThatIsAll,
-    ReadAlong,
-    Slower,
-    Faster,
-    PauseReading,
-    GoOn,
-    Film,
-    Look,
+CUES: tuple[type[Cue], ...] = tuple(
+    each
+    for each in tuple(globals().values())
+    if isinstance(each, type)
+    and issubclass(each, Cue)
+    and not issubclass(each, FromClock)
+    and each not in (Cue, Asks)
 )
-"""Every kind of cue that can be said, in the order of the help."""
+"""Every kind of cue that can be said, in the order of their definition here, which is that of the help."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session import reading
+from stepper.session import read_along
 from stepper.session.cues import Beat, Cue, Silence
 from stepper.session.decision import Decision
 from stepper.session.rules import RULES, mode_of
@@ -11,7 +11,7 @@ from stepper.session.state import State
 
 
 def decide(plan: Plan, state: State, cue: Cue) -> Decision:
-    """Give the events that follow from a cue, or the refusal.
+    """Return the events that follow from a cue, or the refusal.
 
     Args:
         plan: The plan as knitted, with its lengths corrected.
@@ -23,7 +23,7 @@ def decide(plan: Plan, state: State, cue: Cue) -> Decision:
         is one undo.
     """
     if isinstance(cue, Beat):  # sent by a clock, so no rule for what can be said covers it
-        return reading.beat(plan, state, cue)
+        return read_along.beat(plan, state, cue)
     if isinstance(cue, Silence):
         return ()
     return RULES[mode_of(plan, state), type(cue)](plan, state, cue)

@@ -1,7 +1,7 @@
 """Effects: what the session wants told, asked or done. Imperative, frozen, without words.
 
-An effect holds the numbers; the words are `stepper.language.telling`'s, so that the session can be tested
-without a language and the words without a session. Each becomes one line.
+An effect holds the numbers; the words stand in `stepper.language.effect_words`, so that the session can be
+tested without a language and the words without a session. Each becomes one line.
 """
 
 from __future__ import annotations
@@ -14,9 +14,10 @@ from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.plan.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
-from stepper.session.diagnosis import Likely
-from stepper.session.outlook import Outlook
-from stepper.session.remedy import Remedy
+from stepper.session.events import Event
+from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.landmarks import Landmark
+from stepper.session.fault.remedies import Remedy, RemedyKind
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
 
@@ -58,7 +59,7 @@ class TellRecap(Effect):
     """Say what was done last before this sitting."""
 
     done: Position | None
-    """The end of what is worked; nothing where no stitch is."""
+    """The end of what is worked; None if no stitch is."""
     at: str
     """When the knitter last did something. ISO 8601; empty where unknown."""
 
@@ -105,34 +106,6 @@ class TellFinished(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellPlace(Effect):
-    """Say where the knitting stands."""
-
-    place: Position
-    count: int
-    """Stitches on the needles. Unit: stitches."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellSpacing(Effect):
-    """Say how the shaping of the round in hand lies."""
-
-    place: Position
-    next_index: int | None
-    """The round with shaping that comes next, where this one has none; nothing where none comes."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellExpected(Effect):
-    """Say how many stitches there should be."""
-
-    now: int
-    end: int
-    between: tuple[int, ...]
-    """Between the markers at the end of the round; empty without markers. Unit: stitches."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class TellCounted(Effect):
     """Say whether a count is right."""
 
@@ -162,37 +135,6 @@ class TellStride(Effect):
     """Say how much a step reads out from now on."""
 
     by: By
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFar(Effect):
-    """Say what is left, the round in hand among it."""
-
-    section: str
-    section_rounds: int
-    rounds: int
-    stitches: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellTimeLeft(Effect):
-    """Say how much knitting is left and when it will be done."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellDue(Effect):
-    """Say what each evening must bring to be done by the day the file names."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFilm(Effect):
-    """Say what a film of two hours would bring."""
-
-    outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -241,7 +183,7 @@ class TellLasting(Effect):
     over_g: float
     """What is likely left at the end; below 0 for what is missing. Unit: g."""
     out: int | None
-    """Index of the round in which it likely runs out; nothing where it lasts."""
+    """Index of the round in which it likely runs out; None if it lasts."""
     out_soonest: int | None
     """The same if it takes as much as it may."""
     buy: int
@@ -252,9 +194,16 @@ class TellLasting(Effect):
 class TellUndone(Effect):
     """Say what was taken back or done again."""
 
-    kind: str
-    """Name of the class of the event."""
+    event: type[Event] | None
+    """What kind of thing it was; None if it is not known any more."""
     again: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellEvent(Effect):
+    """Say what has just happened, in the words that stand with the event."""
+
+    event: Event
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -302,12 +251,11 @@ class TellStop(Effect):
 class AskSections(Effect):
     """Ask for a count between landmarks."""
 
-    kind: str
-    """`marker`, `change` or `repeat`."""
+    kind: Landmark
     first: int
     """The landmark to count from, from 0 for the beginning of the round."""
     end: int | None
-    """The landmark to count to; nothing for the end of the round."""
+    """The landmark to count to; None for the end of the round."""
     expect: int
     """Stitches there should be. Unit: stitches."""
 
@@ -325,8 +273,8 @@ class AskLook(Effect):
 class TellFound(Effect):
     """Say between which stitches the fault lies, or that it is not a single one."""
 
-    kind: str
-    """As in `AskSections`; empty where nothing tells the stitches apart."""
+    kind: Landmark | None
+    """None if nothing tells the stitches apart."""
     first: int = 0
     end: int | None = None
     difference: int = 0
@@ -347,7 +295,7 @@ class TellRemedies(Effect):
 
     remedies: tuple[Remedy, ...]
     exact_at: int | None
-    """The round before which it has to be mended; nothing where none asks for it."""
+    """The round before which it has to be mended; None if none asks for it."""
     difference: int
 
 
@@ -355,7 +303,7 @@ class TellRemedies(Effect):
 class TellRemedied(Effect):
     """Say what to do for the remedy chosen, and where that leads."""
 
-    remedy: str
+    remedy: RemedyKind
     undone: tuple[Run, ...]
     """What comes off, the last worked first, where it is undone stitch by stitch."""
     place: Position
@@ -423,12 +371,22 @@ class TellSpot(Effect):
     index: int | None = None
 
 
+class ReadingChange(Enum):
+    """What became of reading along."""
+
+    HELD = "held"
+    SLOWER = "slower"
+    FASTER = "faster"
+    LIMIT = "limit"
+    """It goes no slower or faster."""
+    END = "end"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellReading(Effect):
     """Say what became of reading along."""
 
-    change: str
-    """`held`, `slower`, `faster`, `limit` (it goes no further) or `end`."""
+    change: ReadingChange
     index: int
     """The round."""
     count: int = 0

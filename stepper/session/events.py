@@ -12,7 +12,8 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Sight
+from stepper.session.fault.remedies import RemedyKind
+from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Reminder, Sight
 from stepper.session.steps import By
 
 
@@ -166,7 +167,7 @@ class Measured(Event):
     planned_per_10cm: float = 0.0
     """The gauge of the plan. Unit: rounds per 10 cm."""
     correction: LengthCorrection | None = None
-    """What it changed in the plan; nothing where nothing here is worked to a length."""
+    """What it changed in the plan; None if nothing here is worked to a length."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -236,8 +237,7 @@ class Remedied(Event):
 
     origin: Position
     place: Position
-    remedy: str
-    """Its kind: `plain`, `drop`, `tink`, `rip` or `accept`."""
+    remedy: RemedyKind
     difference: int
     """What the count was off by. Unit: stitches."""
     stitches: int
@@ -245,7 +245,7 @@ class Remedied(Event):
     minutes: float
     """What it costs at her pace. Unit: minutes."""
     mend: Mend | None = None
-    """What is still to be worked; nothing where it is done with that."""
+    """What is still to be worked; None if it is done with that."""
     undone: int = 0
     """Stitches taken back; 0 in entries that do not tell. Unit: stitches."""
 
@@ -282,6 +282,15 @@ class LifelineLaid(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ReminderSet(Event):
+    """She asked to be reminded of something."""
+
+    place: Position
+    """Where she asked."""
+    reminder: Reminder
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AskingSet(Event):
     """It was changed how often a count is asked for."""
 
@@ -301,34 +310,12 @@ class ReadingSet(Event):
     """Reading along began, was held, went on, changed its pace, or came to its end."""
 
     reading: ReadingAlong | None
-    """As it is now; nothing where it ended."""
+    """As it is now; None if it ended."""
 
 
-EVENTS: tuple[type[Event], ...] = (
-    Opened,
-    PlanChanged,
-    PlaceAsked,
-    Advanced,
-    Returned,
-    Placed,
-    Jumped,
-    StrideSet,
-    Counted,
-    Measured,
-    Weighed,
-    Noted,
-    Undone,
-    FellAsleep,
-    WokeUp,
-    Closed,
-    Searched,
-    Observed,
-    Remedied,
-    Tinked,
-    Respaced,
-    LifelineLaid,
-    AskingSet,
-    Tallied,
-    ReadingSet,
+EVENTS: tuple[type[Event], ...] = tuple(
+    each
+    for each in tuple(globals().values())
+    if isinstance(each, type) and issubclass(each, Event) and each is not Event
 )
-"""Every kind of event."""
+"""Every kind of event, in the order of their definition here."""

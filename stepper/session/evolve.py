@@ -27,6 +27,7 @@ from stepper.session.events import (
     PlanChanged,
     ReadingSet,
     Remedied,
+    ReminderSet,
     Respaced,
     Returned,
     Searched,
@@ -37,7 +38,7 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.learning import gained, learned
+from stepper.session.pace.learning import count_gain, learn_times
 from stepper.session.state import (
     UNDO_DEPTH,
     Fault,
@@ -51,14 +52,14 @@ from stepper.session.state import (
 
 
 def evolve(state: State, event: Event) -> State:
-    """Give the state after an event.
+    """Return the state after an event.
 
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
     seq = state.seq + 1
-    if not isinstance(event, Opened | PlaceAsked) and silent_long(state.last_cue_at, event.at):
+    if not isinstance(event, Opened | PlaceAsked) and is_long_silence(state.last_cue_at, event.at):
         state = _interrupted(state)
-    state = replace(learned(state, event), reading=_read_on(state, event))
+    state = replace(learn_times(state, event), reading=_read_on(state, event))
     match event:
         case ReadingSet():
             return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
@@ -82,8 +83,8 @@ def evolve(state: State, event: Event) -> State:
 
 
 def _read_on(state: State, event: Event) -> ReadingAlong | None:
-    """Give what becomes of reading along: it goes on in its round, waits where the place was taken back, and
-    ends where she leaves the round."""
+    """Return what becomes of reading along: it goes on in its round, waits where the place was taken back,
+    and ends where she leaves the round."""
     reading = state.reading
     if reading is None or isinstance(event, Opened | Closed | PlanChanged | PlaceAsked | FellAsleep):
         return None
@@ -95,7 +96,7 @@ def _read_on(state: State, event: Event) -> ReadingAlong | None:
 
 
 def evolve_all(state: State, events: Iterable[Event]) -> State:
-    """Give the state after several events."""
+    """Return the state after several events."""
     for event in events:
         state = evolve(state, event)
     return state
@@ -110,14 +111,14 @@ SILENCE_S = 600.0
 pace. Source: chosen here. Unit: s."""
 
 
-def silent_long(last: str, now: str) -> bool:
-    """Tell whether a long silence lies between two times; never where one of them is no time."""
+def is_long_silence(last: str, now: str) -> bool:
+    """Return whether a long silence lies between two times; never where one of them is no time."""
     seconds = seconds_between(last, now)
     return seconds is not None and seconds >= SILENCE_S
 
 
 def seconds_between(last: str, now: str) -> float | None:
-    """Give the time between two moments; nothing where one of them is no time. Unit: s."""
+    """Return the time between two moments; None if one of them is no time. Unit: s."""
     try:
         return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
     except (ValueError, TypeError):
@@ -131,7 +132,7 @@ def _interrupted(state: State) -> State:
 
 def _done(state: State, event: Event) -> State:
     """Fold what can be taken back again; what was taken back before is then out of reach."""
-    stitches, work = gained(state, event)
+    stitches, work = count_gain(state, event)
     memento = Memento(
         seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
     )
@@ -151,7 +152,7 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
 
 
 def _knitted(knitting: Knitting, event: Event) -> Knitting:
-    """Give what the event makes of the knitting."""
+    """Return what the event makes of the knitting."""
     match event:
         case Jumped() if event.off_path:
             return replace(knitting, place=event.place, verified=None)
@@ -163,13 +164,14 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             verified = Verified(place=event.place, stitches=event.stitches)
             return replace(knitting, verified=verified, fault=None, tens=None)
         case Counted():
-            fault = Fault(place=event.place, difference=event.stitches - event.expected)
-            return replace(knitting, fault=fault, tens=None)
+            return replace(knitting, fault=_counted_off(knitting.fault, event), tens=None)
         case Searched() if knitting.fault is not None:
             answers = (*knitting.fault.answers, *event.answers)
             return replace(knitting, fault=replace(knitting.fault, answers=answers))
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
+        case Remedied() if not event.remedy.settles:
+            return knitting
         case Remedied():
             return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
         case Tinked():
@@ -181,6 +183,11 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             )
         case LifelineLaid():
             return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
+        case ReminderSet():
+            ahead = [each for each in knitting.reminders if each.index > event.place.index]
+            return replace(
+                knitting, reminders=tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
+            )
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():
@@ -191,6 +198,13 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Measured() | Weighed() | Noted():
             return knitting  # kept in the journal; nothing of the knitting moves
     return knitting
+
+
+def _counted_off(before: Fault | None, event: Counted) -> Fault:
+    """Begin to look for a fault anew; a count that comes to the same a second time is no slip of counting."""
+    off = event.stitches - event.expected
+    again = before is not None and (before.place, before.difference) == (event.place, off)
+    return Fault(place=event.place, difference=off, confirmed=again)
 
 
 def _seen(fault: Fault | None, event: Observed) -> Fault:
@@ -214,13 +228,13 @@ def _back_at(knitting: Knitting, place: Position) -> Knitting:
 
 
 def _ripped(mend: Mend, verified: Verified | None, place: Position) -> bool:
-    """Tell whether a count that was off is out of the fabric: all of it, back to where it was right."""
+    """Return whether a count that was off is out of the fabric: all of it, back to where it was right."""
     sound = verified.place if verified is not None else Position()
     return place.index < mend.origin and place <= sound
 
 
 def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
-    """Give the counts that are off once a remedy is chosen."""
+    """Return the counts that are off once a remedy is chosen."""
     if event.mend is None:
         return _back_at(knitting, event.place).mends
     # An old journal does not tell from where on the count is off: from the place where it was chosen.
@@ -266,8 +280,15 @@ def _undone(state: State, event: Undone) -> State:
 def _carried(state: State, event: PlanChanged) -> State:
     """Move to the new plan. What happened before belongs to the old one and cannot be taken back any more."""
     was = state.knitting
+    # "In ten rounds" stays so many rounds from here.
+    moved = event.place.index - event.origin.index
     knitting = replace(
-        was, place=event.place, corrections=event.corrections, mends=event.mends, verified=None
+        was,
+        place=event.place,
+        corrections=event.corrections,
+        mends=event.mends,
+        reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
+        verified=None,
     )
     if event.lifelines is not None:  # an old journal does not tell where these went
         lifelines = tuple(each for each in event.lifelines if each <= event.place)

@@ -14,7 +14,7 @@ from stepper.plan.carry import Carried, carry
 from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
 from stepper.plan.respace import respaced
-from stepper.session.carrying import adapt
+from stepper.session.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
@@ -44,7 +44,7 @@ class Considered:
 
 
 def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
-    """Give the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
+    """Return the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
     shaping spread anew on the way.
 
     Args:

@@ -9,7 +9,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts
-from stepper.session.tally import markers_in
+from stepper.session.tally import count_between, markers_in
 
 
 def advance(plan: Plan, state: State, cue: Next) -> Decision:
@@ -31,7 +31,7 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
     place = Position(index=index, stitch=start)
-    back = worked_between(plan, place, origin)
+    back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
 
 
@@ -66,7 +66,7 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     if not 1 <= number <= len(inside):
         return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
     place = Position(index=inside[number - 1].index)
-    back, last = max(0, worked_between(plan, place, origin)), state.knitting.verified
+    back, last = max(0, count_between(plan, place, origin)), state.knitting.verified
     off_path = last is not None and not last.place <= place <= origin
     return (Jumped(at=cue.at, origin=origin, place=place, stitches=back, off_path=off_path),)
 
@@ -78,20 +78,13 @@ def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
     return (StrideSet(at=cue.at, by=cue.by),)
 
 
-def worked_between(plan: Plan, start: Position, end: Position) -> int:
-    """Count the stitches from one place to another; below 0 where the other comes first."""
-    first, last = min(start.index, end.index), max(start.index, end.index)
-    whole = sum(round_.progress for round_ in plan.rounds[first:last])
-    return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
-
-
 def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:
-    stitches, work = worked_between(plan, origin, place), kind_of(plan.rounds[origin.index])
+    stitches, work = count_between(plan, origin, place), kind_of(plan.rounds[origin.index])
     return (Placed(at=at, origin=origin, place=place, stitches=stitches, work=work),)
 
 
 def _after(plan: Plan, index: int, stitch: int) -> Position:
-    """Give the place after so many stitches of a round; after the last one it is the next round."""
+    """Return the place after so many stitches of a round; after the last one it is the next round."""
     if stitch >= plan.rounds[index].progress:
         return Position(index=index + 1)
     return Position(index=index, stitch=stitch)

@@ -38,12 +38,12 @@ class KeptEvent(Protocol):
         ...
 
 
-def replay(entries: Iterable[KeptEvent], state: State | None = None) -> State:
+def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> State:
     """Fold entries into a state.
 
     Args:
         entries: In order; those the state already contains are passed over.
-        state: Where to begin; from nothing without one.
+        state: Where to begin; from the empty state if None.
 
     Raises:
         CodecError: An entry cannot be read.
@@ -56,12 +56,12 @@ def replay(entries: Iterable[KeptEvent], state: State | None = None) -> State:
 
 
 def state_from_snapshot(seq: int, body: str) -> State | None:
-    """Read a snapshot, or give nothing where it is not what it says it is."""
+    """Read a snapshot, or return None if it is not what it says it is."""
     state = decode_state(body)
     return state if state is not None and state.seq == seq else None
 
 
-def standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Event]]:
+def list_standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Event]]:
     """Leave out what was taken back, and the undoing itself.
 
     Args:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from stepper.plan.model import Plan
 from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, spread_of
-from stepper.session.cues import Respace
+from stepper.session.cues import Cue, Respace
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect, TellRespaced
 from stepper.session.events import Respaced
@@ -56,7 +56,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
     )
 
 
-def rest(plan: Plan, state: State) -> Iterator[Effect]:
+def tell_rest(plan: Plan, state: State, cue: Cue | None = None) -> Iterator[Effect]:
     """Say how the changes left lie, from the place in hand."""
     round_ = plan.rounds[state.place.index]
     now = tally(round_, state.place.stitch)
@@ -66,6 +66,6 @@ def rest(plan: Plan, state: State) -> Iterator[Effect]:
     yield TellRespaced(left=len(round_.shaping) - now.shaped, first=first, gaps=gaps, uses=uses)
 
 
-def respaced(plan: Plan, before: State, event: Respaced, after: State) -> Iterator[Effect]:
+def tell_respaced(plan: Plan, before: State, event: Respaced, after: State) -> Iterator[Effect]:
     """Say how the changes left lie now."""
-    yield from rest(plan, after)
+    yield from tell_rest(plan, after)

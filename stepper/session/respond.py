@@ -1,6 +1,6 @@
 """Work out what is told after a cue: pure, from the cue, the events and the state they lead to.
 
-Whatever moves the place says where it now is and what to do there. `stepper.language.telling` finds the
+Whatever moves the place says where it now is and what to do there. `stepper.language.effect_words` finds the
 words.
 """
 
@@ -11,41 +11,34 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, inquiry, reading, respacing
-from stepper.session.checks import expected_at_end
+from stepper.session import cues, read_along, respacing
+from stepper.session.answers import ANSWERS, step_at
+from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
-    AskLength,
     AskPlace,
     Close,
     Effect,
     Lead,
-    RestHands,
     TellAsleep,
     TellAwake,
     TellChanges,
     TellChosen,
     TellCounted,
-    TellDue,
-    TellExpected,
-    TellFar,
-    TellFilm,
+    TellEvent,
     TellFinished,
-    TellHelp,
     TellKept,
     TellMeasured,
-    TellPlace,
     TellRecap,
-    TellSpacing,
     TellStart,
     TellStep,
     TellStop,
     TellStride,
-    TellTimeLeft,
     TellUndone,
     TurnFilm,
     TurnTo,
 )
 from stepper.session.events import (
+    EVENTS,
     Advanced,
     AskingSet,
     Closed,
@@ -73,42 +66,34 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.learning import minutes_knitted
-from stepper.session.outlook import outlook
-from stepper.session.rules import mode_of, welcome_in
-from stepper.session.silence import was_silent
+from stepper.session.fault import respond as inquiry
+from stepper.session.pace.silence import was_silent
 from stepper.session.state import Position, State
-from stepper.session.steps import part_at, parts, rest_of
-from stepper.session.tally import between_markers, count_at
-from stepper.session.yarn_left import lasting
-
-MEASURE_ROUNDS_LEFT = 3
-"""Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
-target, enough to change course."""
+from stepper.session.yarn_left import forecast_yarn
 
 
 def respond(
     plan: Plan, before: State, cue: cues.Cue | None, events: tuple[Event, ...], after: State
 ) -> tuple[Effect, ...]:
-    """Give the effects of what happened.
+    """Return the effects of what happened.
 
     Args:
         plan: The plan as knitted after the events.
         before: The state before them.
-        cue: What was asked; nothing where the sitting itself begins.
+        cue: What was asked; None if the sitting itself begins.
         events: What happened; empty where the cue only asked.
         after: The state after them.
     """
     if after.question is not None and isinstance(cue, cues.Silence):
-        return () if before.asleep or before.closed else tuple(asked(after))
+        return () if before.asleep or before.closed else tuple(ask_place(after))
     if isinstance(cue, cues.Silence):
-        return () if before.asleep or before.closed else tuple(inquiry.spot(plan, before))
+        return () if before.asleep or before.closed else tuple(inquiry.tell_spot(plan, before))
     if before.question is not None:  # the place itself is open
         return _answer(plan, before, cue, events, after)
     if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
         return _answer(plan, before, cue, events, after)
     # Back from a silence: the place before anything else, and what comes next after it.
-    first = tuple(inquiry.spot(plan, before)) if before.place.stitch else ()
+    first = tuple(inquiry.tell_spot(plan, before)) if before.place.stitch else ()
     told = _answer(plan, before, cue, events, after)
     breaks_off = (
         after.closed or after.asleep or isinstance(cue, cues.Look | cues.Film | cues.Undo | cues.Redo)
@@ -128,103 +113,29 @@ def _answer(
     if not events and isinstance(cue, cues.Beat):
         return ()
     if not events and after.question is not None and not isinstance(cue, cues.Help):
-        return tuple(asked(after))
+        return tuple(ask_place(after))
     if not events and cue is not None:
-        ahead = _ahead(plan, after, cue.at) if isinstance(cue, cues.HowFar) else ()
-        return (*ANSWERS[type(cue)](plan, after), *ahead)
+        return tuple(ANSWERS[type(cue)](plan, after, cue))
     effects: list[Effect] = []
     for event in events:
-        effects += TOLD[type(event)](plan, before, event, after)
-    return (*effects, *reading.next_beat(plan, after))
+        effects += TOLD.get(type(event), _confirmed)(plan, before, event, after)
+    return (*effects, *read_along.next_beat(plan, after))
 
 
-def asked(state: State, *, later: bool = False) -> Iterator[Effect]:
+def ask_place(state: State, *, later: bool = False) -> Iterator[Effect]:
     """Ask where to go on, as long as that is open."""
     if state.question is not None:
         yield AskPlace(choices=state.question.choices, later=later)
 
 
-def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
-    """Tell the step in hand, from the place in it; or that no round is left."""
-    place = state.place
-    if place.index >= len(plan.rounds):
-        return TellFinished()
-    round_, by = plan.rounds[place.index], state.knitting.by
-    part = parts(round_, by)[part_at(round_, by, place.stitch)]
-    return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
-
-
-# Cues that only ask
-
-_Answer = Callable[[Plan, State], Iterator[Effect]]
-
-
-def _again(plan: Plan, state: State) -> Iterator[Effect]:
-    yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
-
-
-def _where(plan: Plan, state: State) -> Iterator[Effect]:
-    place = state.place
-    yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
-
-
-def _spacing(plan: Plan, state: State) -> Iterator[Effect]:
-    later = (round_.index for round_ in plan.rounds[state.place.index + 1 :] if round_.shaping)
-    yield TellSpacing(place=state.place, next_index=next(later, None))
-
-
-def _how_many(plan: Plan, state: State) -> Iterator[Effect]:
-    place = state.place
-    between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    now = count_at(plan, place.index, place.stitch)
-    end = expected_at_end(plan, place)
-    yield TellExpected(now=now, end=end, between=between)
-
-
-def _how_far(plan: Plan, state: State) -> Iterator[Effect]:
-    left = plan.rounds[state.place.index :]
-    section = left[0].section if left else ""
-    yield TellFar(
-        section=section,
-        section_rounds=sum(round_.section == section for round_ in left),
-        rounds=len(left),
-        stitches=max(0, sum(round_.progress for round_ in left) - state.place.stitch),
-    )
-
-
-def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Look ahead in time, where anything is left."""
-    if state.place.index >= len(plan.rounds):
-        return
-    seen = outlook(plan, state, at)
-    yield TellTimeLeft(outlook=seen)
-    if seen.evenings is not None:
-        yield TellDue(outlook=seen)
-    yield TellFilm(outlook=seen)
-
-
-def _help(plan: Plan, state: State) -> Iterator[Effect]:
-    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
-
-
-ANSWERS: Final[MappingProxyType[type[cues.Cue], _Answer]] = MappingProxyType(
-    {
-        cues.Again: _again,
-        cues.Where: _where,
-        cues.Spacing: _spacing,
-        cues.HowMany: _how_many,
-        cues.HowFar: _how_far,
-        cues.Help: _help,
-        cues.WhatHappened: inquiry.what_happened,
-        cues.Remedies: inquiry.ways,
-        cues.CountAloud: inquiry.tally_so_far,
-        cues.Respace: respacing.rest,
-    }
-)
-
 # Events
 
 _Telling = Callable[[Plan, State, Any, State], Iterator[Effect]]
+
+
+def _confirmed(plan: Plan, before: State, event: Event, after: State) -> Iterator[Effect]:
+    """Tell of an event that leads to nothing else in the words that stand with it."""
+    yield TellEvent(event=event)
 
 
 def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[Effect]:
@@ -233,15 +144,16 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
     if before.seq == 0:
         yield TellStart()
     else:
-        yield from inquiry.spot(plan, after, marked=True)
+        yield from inquiry.tell_spot(plan, after, marked=True)
         done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
+        yield from tell_reminders(before, after)
     yield step_at(plan, after, Lead.FULL)
 
 
 def _place_asked(plan: Plan, before: State, event: PlaceAsked, after: State) -> Iterator[Effect]:
     yield TellChanges(changes=event.changes, have=0, want=0, found=True, comparable=True)
-    yield from asked(after)
+    yield from ask_place(after)
 
 
 def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -> Iterator[Effect]:
@@ -263,21 +175,16 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     origin, place = event.origin, event.place
     if place.index == origin.index:
         running = after.reading is not None and not after.reading.held
-        yield reading.told_run(plan, after) if running else step_at(plan, after, Lead.PART)
+        yield read_along.tell_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
-    yield from inquiry.checks_due(plan, after, done.index)
-    stretch = plan.stretch_at(place.index)
-    if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
-        yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
-    yield from inquiry.mend_here(after)
-    if after.rest_told and not before.rest_told:
-        yield RestHands(minutes=minutes_knitted(after, event.at))
+    yield from tell_due(plan, before, event, after)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
 
 def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
+    yield from tell_reminders(before, after)
     yield step_at(plan, after, Lead.FULL)
 
 
@@ -290,7 +197,7 @@ def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> It
 def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterator[Effect]:
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
     if not event.agrees:
-        yield from inquiry.next_question(plan, after)
+        yield from inquiry.ask_next(plan, after)
 
 
 def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:
@@ -312,17 +219,20 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
 
 def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:
     yield TellKept(yarn=event.yarn, grams=event.grams)
-    yield from lasting(plan, event)
+    yield from forecast_yarn(plan, event)
 
 
 def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Effect]:
     yield TellKept(note=event.text)
 
 
+_KINDS: Final = {each.__name__: each for each in EVENTS}
+
+
 def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[Effect]:
     stack = (*before.undo[-1:], *before.redo[-1:])
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
-    yield TellUndone(kind=kind, again=bool(before.redo) and before.redo[-1].seq == event.seq)
+    yield TellUndone(event=_KINDS.get(kind), again=bool(before.redo) and before.redo[-1].seq == event.seq)
     was, now = before.knitting, after.knitting
     moved = (was.place, was.by, was.corrections, was.respacings, was.mends)
     if moved != (now.place, now.by, now.corrections, now.respacings, now.mends):
@@ -331,38 +241,38 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
 
 def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
     if after.question is None:
-        yield from inquiry.spot(plan, after)
+        yield from inquiry.tell_spot(plan, after)
     yield TellAsleep()
 
 
 def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator[Effect]:
     yield TellAwake()
     if after.question is not None:
-        yield from asked(after)
+        yield from ask_place(after)
         return
     if after.place.stitch:
-        yield from inquiry.spot(plan, after)
+        yield from inquiry.tell_spot(plan, after)
     yield step_at(plan, after, Lead.PART if after.place.stitch else Lead.FULL)
 
 
 def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[Effect]:
     if after.question is not None:
-        yield from asked(after, later=True)
+        yield from ask_place(after, later=True)
         yield Close()
         return
-    yield from inquiry.spot(plan, after, marked=True)
+    yield from inquiry.tell_spot(plan, after, marked=True)
     yield TellStop(place=event.place, first=step_at(plan, after, Lead.FULL))
     yield Close()
 
 
 def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
-    yield from inquiry.remedied(plan, before, event, after)
-    yield from inquiry.mend_here(after)
+    yield from inquiry.tell_remedied(plan, before, event, after)
+    yield from inquiry.tell_mends(after)
     yield step_at(plan, after, Lead.FULL)
 
 
 def _tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
-    yield from inquiry.tinked(plan, before, event, after)
+    yield from inquiry.tell_tinked(plan, before, event, after)
     yield step_at(plan, after, Lead.PART)
 
 
@@ -384,14 +294,14 @@ TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         FellAsleep: _fell_asleep,
         WokeUp: _woke_up,
         Closed: _closed,
-        Searched: inquiry.searched,
-        Observed: inquiry.searched,
+        Searched: inquiry.tell_search,
+        Observed: inquiry.tell_search,
         Remedied: _remedied,
         Tinked: _tinked,
-        Respaced: respacing.respaced,
-        LifelineLaid: inquiry.lifeline_laid,
-        AskingSet: inquiry.asking_set,
-        Tallied: inquiry.tallied,
-        ReadingSet: reading.told_setting,
+        Respaced: respacing.tell_respaced,
+        LifelineLaid: inquiry.tell_lifeline,
+        AskingSet: inquiry.tell_asking,
+        Tallied: inquiry.tell_tally,
+        ReadingSet: read_along.tell_setting,
     }
 )

@@ -11,8 +11,9 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, mending, moves, placing, reading, respacing
+from stepper.session import checks, control, cues, due, moves, plan_question, read_along, respacing
 from stepper.session.decision import Handler
+from stepper.session.fault import rules as faults
 from stepper.session.state import State
 
 
@@ -32,7 +33,7 @@ class Mode(Enum):
 
 
 def mode_of(plan: Plan, state: State) -> Mode:
-    """Tell which mode a state is in."""
+    """Return which mode a state is in."""
     if state.closed:
         return Mode.CLOSED
     if state.asleep:
@@ -44,20 +45,22 @@ def mode_of(plan: Plan, state: State) -> Mode:
 
 # cue: (while knitting, when finished, while asleep, when closed)
 _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = {
-    cues.Next: (reading.step, control.all_done, control.sleeping, control.over),
+    **{
+        cue: (control.ask, control.ask, control.sleeping, control.over)
+        for cue in cues.CUES
+        if issubclass(cue, cues.Asks)
+    },
+    cues.Next: (read_along.step, control.all_done, control.sleeping, control.over),
     cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
-    cues.Again: (control.ask, control.ask, control.sleeping, control.over),
-    cues.Where: (control.ask, control.ask, control.sleeping, control.over),
     cues.Spacing: (control.ask, control.all_done, control.sleeping, control.over),
-    cues.HowMany: (control.ask, control.ask, control.sleeping, control.over),
     cues.Count: (checks.count, checks.count, control.sleeping, control.over),
     cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
     cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
     cues.Stride: (moves.set_stride, moves.set_stride, control.sleeping, control.over),
-    cues.HowFar: (control.ask, control.ask, control.sleeping, control.over),
     cues.Length: (checks.measure, checks.measure, control.sleeping, control.over),
     cues.Weight: (checks.weigh, checks.weigh, control.sleeping, control.over),
     cues.Note: (checks.note, checks.note, control.sleeping, control.over),
+    cues.RemindMe: (due.remind, control.all_done, control.sleeping, control.over),
     cues.GoTo: (moves.go_to, moves.go_to, control.sleeping, control.over),
     cues.Undo: (control.undo, control.undo, control.sleeping, control.over),
     cues.Redo: (control.redo, control.redo, control.sleeping, control.over),
@@ -67,43 +70,49 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Help: (control.ask, control.ask, control.ask, control.over),
     cues.Film: (control.look, control.look, control.sleeping, control.over),
     cues.Look: (control.look, control.look, control.sleeping, control.over),
-    cues.SectionCount: (mending.section_count, mending.section_count, control.sleeping, control.over),
-    cues.MarkerCounts: (mending.marker_counts, mending.marker_counts, control.sleeping, control.over),
-    cues.Saw: (mending.saw, mending.saw, control.sleeping, control.over),
-    cues.FaultIn: (mending.fault_in, mending.fault_in, control.sleeping, control.over),
-    cues.WhatHappened: (mending.ask_about_fault, mending.ask_about_fault, control.sleeping, control.over),
-    cues.Remedies: (mending.ask_about_fault, mending.ask_about_fault, control.sleeping, control.over),
-    cues.Choose: (mending.choose, mending.choose, control.sleeping, control.over),
-    cues.Tink: (mending.tink, mending.tink, control.sleeping, control.over),
+    cues.SectionCount: (faults.section_count, faults.section_count, control.sleeping, control.over),
+    cues.MarkerCounts: (faults.marker_counts, faults.marker_counts, control.sleeping, control.over),
+    cues.Saw: (faults.saw, faults.saw, control.sleeping, control.over),
+    cues.FaultIn: (faults.fault_in, faults.fault_in, control.sleeping, control.over),
+    cues.WhatHappened: (faults.ask_about_fault, faults.ask_about_fault, control.sleeping, control.over),
+    cues.Remedies: (faults.ask_about_fault, faults.ask_about_fault, control.sleeping, control.over),
+    cues.Choose: (faults.choose, faults.choose, control.sleeping, control.over),
+    cues.Tink: (faults.tink, faults.tink, control.sleeping, control.over),
     cues.Respace: (respacing.respace_rest, control.all_done, control.sleeping, control.over),
-    cues.Lifeline: (mending.lay_lifeline, mending.lay_lifeline, control.sleeping, control.over),
-    cues.Ask: (mending.set_asking, mending.set_asking, control.sleeping, control.over),
-    cues.CountAloud: (mending.count_aloud, mending.count_aloud, control.sleeping, control.over),
-    cues.Ten: (mending.ten, mending.ten, control.sleeping, control.over),
-    cues.ThatIsAll: (mending.that_is_all, mending.that_is_all, control.sleeping, control.over),
-    cues.ReadAlong: (reading.begin, control.all_done, control.sleeping, control.over),
-    cues.Slower: (reading.correct_pace, control.all_done, control.sleeping, control.over),
-    cues.Faster: (reading.correct_pace, control.all_done, control.sleeping, control.over),
-    cues.PauseReading: (reading.hold, control.all_done, control.sleeping, control.over),
-    cues.GoOn: (reading.go_on, control.all_done, control.sleeping, control.over),
+    cues.Lifeline: (faults.lay_lifeline, faults.lay_lifeline, control.sleeping, control.over),
+    cues.Ask: (faults.set_asking, faults.set_asking, control.sleeping, control.over),
+    cues.CountAloud: (faults.count_aloud, faults.count_aloud, control.sleeping, control.over),
+    cues.Ten: (faults.ten, faults.ten, control.sleeping, control.over),
+    cues.ThatIsAll: (faults.that_is_all, faults.that_is_all, control.sleeping, control.over),
+    cues.ReadAlong: (read_along.begin, control.all_done, control.sleeping, control.over),
+    cues.Slower: (read_along.correct_pace, control.all_done, control.sleeping, control.over),
+    cues.Faster: (read_along.correct_pace, control.all_done, control.sleeping, control.over),
+    cues.PauseReading: (read_along.hold, control.all_done, control.sleeping, control.over),
+    cues.GoOn: (read_along.go_on, control.all_done, control.sleeping, control.over),
 }
 
 _COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.ASLEEP, Mode.CLOSED)
 
 # While it is asked where to go on, all else waits for the answer.
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
-    cues.Choose: placing.answer,
+    cues.Choose: plan_question.answer,
     **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),
     **{cue: _ROWS[cue][0] for cue in (cues.Wait, cues.Listen, cues.Enough, cues.Film, cues.Look)},
 }
 
 RULES: Final = MappingProxyType(
     {(mode, cue): row[at] for cue, row in _ROWS.items() for at, mode in enumerate(_COLUMNS)}
-    | {(Mode.ASKED, cue): _WHILE_ASKED.get(cue, placing.not_yet) for cue in _ROWS}
+    | {(Mode.ASKED, cue): _WHILE_ASKED.get(cue, plan_question.not_yet) for cue in _ROWS}
 )
 """The rule for each mode and kind of cue."""
 
-_REFUSING: Final = (placing.not_yet, control.sleeping, control.over, control.all_done, control.already_awake)
+_REFUSING: Final = (
+    plan_question.not_yet,
+    control.sleeping,
+    control.over,
+    control.all_done,
+    control.already_awake,
+)
 
 
 def welcome_in(mode: Mode) -> tuple[type[cues.Cue], ...]:

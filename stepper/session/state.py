@@ -81,7 +81,7 @@ class Sight:
     number: int
     """What it means is said by `seen`."""
     index: int | None = None
-    """The round it was seen in; nothing where that is not known or does not matter."""
+    """The round it was seen in; None if that is not known or does not matter."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,6 +108,18 @@ class Fault:
     sights: tuple[Sight, ...] = ()
     index: int | None = None
     """The round it is in, where she saw it."""
+    confirmed: bool = False
+    """Whether a second count at the same place came to the same."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reminder:
+    """What she asked to be reminded of."""
+
+    index: int
+    """The round at whose beginning it is said."""
+    text: str = ""
+    """In her words; empty where she named only the time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,8 +139,11 @@ class Knitting:
     lifelines: tuple[Position, ...] = ()
     """Where a lifeline lies, in the order of the garment."""
     tens: tuple[int, ...] | None = None
-    """The parts of a count that is being made aloud; nothing where none is. Unit: stitches."""
+    """The parts of a count that is being made aloud; None if none is. Unit: stitches."""
     asking: Asking = Asking.COST
+    reminders: tuple[Reminder, ...] = ()
+    """What she asked to be reminded of, in the order of the rounds; what has been said stays until she asks
+    for another, so that going back brings it again."""
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0
@@ -242,9 +257,9 @@ class State:
     redo: tuple[Memento, ...] = ()
     """What can be done again, the latest last."""
     reading: ReadingAlong | None = None
-    """What is being read along; nothing most of the time."""
+    """What is being read along; None most of the time."""
     question: Question | None = None
-    """Where to go on in a changed pattern, while that is asked; nothing most of the time."""
+    """Where to go on in a changed pattern, while that is asked; None most of the time."""
     asleep: bool = False
     """Whether the ears are closed."""
     closed: bool = False

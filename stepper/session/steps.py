@@ -114,7 +114,7 @@ def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
 
 
 def _is_long(group: Group) -> bool:
-    """Tell whether a repeat is more than a breath, a last plain end not counted."""
+    """Return whether a repeat is more than a breath, a last plain end not counted."""
     return _worked(group) > BREATH + 1
 
 
@@ -126,7 +126,7 @@ def _worked(item: Item) -> int:
 
 
 def _repetition(group: Group, number: int) -> Iterator[_Piece]:
-    """Give one repetition, in breaths where it is long."""
+    """Return one repetition, in breaths where it is long."""
     if not _is_long(group):
         yield _Piece(items=group.items, repeat=(number, group.times))
         return
@@ -153,7 +153,7 @@ def _short_breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
 
 
 def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
-    """Give every repetition by itself, and what stands between the repeats in breaths."""
+    """Return every repetition by itself, and what stands between the repeats in breaths."""
     between: list[Item] = []
     for item in phrase:
         if isinstance(item, Run):
@@ -167,7 +167,7 @@ def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
 
 
 def _colours(phrase: tuple[Item, ...]) -> Iterator[_Piece]:
-    """Give the stitches up to each change of yarn, in breaths."""
+    """Return the stitches up to each change of yarn, in breaths."""
     held: list[Item] = []
     yarn = ""
     for run in flatten(phrase):
@@ -230,7 +230,7 @@ def _length(item: Item) -> int:
 
 
 def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
-    """Give what is left of some items once so many stitches of them are worked."""
+    """Return what is left of some items once so many stitches of them are worked."""
     for item in items:
         if worked <= 0:
             yield item
@@ -246,7 +246,7 @@ def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
 
 
 def _dropped_from_group(group: Group, worked: int) -> Iterator[Item]:
-    """Give the rest of the repetition that is begun, then the repetitions that are whole."""
+    """Return the rest of the repetition that is begun, then the repetitions that are whole."""
     once = group.progress // group.times
     done, begun = divmod(worked, once)
     left = group.times - done

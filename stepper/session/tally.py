@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
+from stepper.session.state import Position
 
 _SHAPING = (Kind.INCREASE, Kind.DECREASE)
 _MARKS = ("pm", "sm")
@@ -50,6 +51,13 @@ def count_at(plan: Plan, index: int, stitches: int) -> int:
     return plan.rounds[-1].after if plan.rounds else 0
 
 
+def count_between(plan: Plan, start: Position, end: Position) -> int:
+    """Count the stitches from one place to another; below 0 if the other comes first."""
+    first, last = min(start.index, end.index), max(start.index, end.index)
+    whole = sum(round_.progress for round_ in plan.rounds[first:last])
+    return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shaping:
     """How the increases and decreases of a round lie."""
@@ -64,11 +72,11 @@ class Shaping:
     done: int
     """Changes done at the place asked about. Unit: changes."""
     next_in: int | None
-    """Stitches of the old round to work before the next change; nothing when all are done."""
+    """Stitches of the old round to work before the next change; None if all are done."""
 
 
 def shaping_at(round_: Round, stitches: int) -> Shaping | None:
-    """Describe the shaping of a round from a place in it, or nothing where it has none.
+    """Describe the shaping of a round from a place in it, or return None if it has none.
 
     Gaps are what lies between the changes and is worked plain: an `m1` takes no stitch of the old round, a
     `k2tog` takes two.
@@ -101,7 +109,7 @@ def _gaps(round_: Round, widths: list[int]) -> tuple[tuple[int, int], ...]:
 
 
 def markers_in(round_: Round) -> tuple[int, ...]:
-    """Give the places of the markers inside a round, in working order, without those at its ends.
+    """Return the places of the markers inside a round, in working order, without those at its ends.
 
     They are where the round itself says to place or slip one; a round that is silent about them keeps those
     that are there.

@@ -13,8 +13,8 @@ from stepper.session.effects import Effect, TellLasting
 from stepper.session.events import Weighed
 
 
-def lasting(plan: Plan, event: Weighed) -> Iterator[Effect]:
-    """Foretell from a weighing; nothing where the file does not say what its skeins hold.
+def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
+    """Forecast from a weighing; no effect if the file does not say what its skeins hold.
 
     Args:
         plan: The plan as it is knitted.

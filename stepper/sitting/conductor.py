@@ -16,8 +16,8 @@ from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import aloud
+from stepper.language.effect_words import tell_effect
 from stepper.language.own_words import told_own_words
-from stepper.language.telling import told
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, Where
@@ -34,7 +34,7 @@ from stepper.session.effects import (
 )
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
-from stepper.session.silence import patience
+from stepper.session.pace.silence import patience
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 
 
@@ -216,7 +216,7 @@ class Conductor:
                 continue
             if isinstance(effect, BeatIn) and self._ports.schedule is not None:
                 self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
-            line = told(effect, self._session.plan)
+            line = tell_effect(effect, self._session.plan)
             if isinstance(effect, TellHelp) and self._settings.own_wordings:
                 line = f"{line} {told_own_words(self._settings.own_wordings)}"
             if not line or isinstance(effect, Close):
@@ -235,6 +235,6 @@ def _said(line: str, effect: Effect) -> SpokenLine:
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
     """Yield what would be said of something, in order."""
     for effect in considered.effects:
-        line = told(effect, session.plan)
+        line = tell_effect(effect, session.plan)
         if line:
             yield _said(line, effect)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from stepper.mouth.ports import Speaker
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
-from stepper.session.silence import SILENCE_S
+from stepper.session.pace.silence import SILENCE_S
 from stepper.session.state import State
 
 Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]

@@ -12,7 +12,7 @@ from stepper.plan.model import Plan
 from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
 from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session
-from stepper.session.replay import SNAPSHOT_EVERY, replay, state_from_snapshot
+from stepper.session.replay import SNAPSHOT_EVERY, replay_entries, state_from_snapshot
 from stepper.session.state import State
 from stepper.sitting.project_file import Loaded, plan_of_text
 from stepper.store.journal import Journal
@@ -74,7 +74,7 @@ def restore_state(journal: JournalReader) -> State:
     """
     snapshot = journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION)
     state = None if snapshot is None else state_from_snapshot(snapshot.seq, snapshot.body)
-    return replay(journal.entries(after=state.seq if state else 0), state)
+    return replay_entries(journal.entries(after=state.seq if state else 0), state)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,7 +19,7 @@ from pathlib import Path
 from stepper.sitting.project_file import load
 from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.checking import costs, due
+from stepper.session.count_timing import costs, due
 from stepper.session.state import Asking, Knitting, Position, State, Verified
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"

@@ -16,7 +16,7 @@ import sys
 import time
 from pathlib import Path
 
-from stepper.commands.loading import load
+from stepper.sitting.project_file import load
 from stepper.craft.manners import Manner, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed, words_in
 from stepper.craft.sayable import shortest

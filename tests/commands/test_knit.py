@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from stepper.session.events import Advanced, Undone
-from stepper.session.replay import standing
+from stepper.session.replay import list_standing
 from stepper.session.state import Position
 from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
@@ -81,7 +81,7 @@ def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
         with Journal.read_only(journal_path(path)) as journal:
             events = read_events(journal)
             assert [seq for seq, _ in events] == list(range(1, len(events) + 1))
-            steps = [event for _, event in standing(events) if isinstance(event, Advanced)]
+            steps = [event for _, event in list_standing(events) if isinstance(event, Advanced)]
             undone = sum(isinstance(event, Undone) for _, event in events)
             assert len(steps) == sum(isinstance(event, Advanced) for _, event in events) - undone
             assert all(after.origin == before.place for before, after in pairwise(steps))

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.stitches import STITCHES
-from stepper.language.abbreviations import unabbreviated
+from stepper.language.abbreviations import expand_abbreviations
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ from stepper.language.abbreviations import unabbreviated
 )
 def test_an_abbreviation_is_said_as_a_knitter_says_it(printed: str, said: str) -> None:
     """Source: the Craft Yarn Council's list of abbreviations (from memory) and common practice."""
-    assert unabbreviated(printed) == said
+    assert expand_abbreviations(printed) == said
 
 
 @pytest.mark.parametrize(
@@ -41,10 +41,10 @@ def test_an_abbreviation_is_said_as_a_knitter_says_it(printed: str, said: str) -
 )
 def test_what_may_be_a_word_or_a_name_is_left_alone(line: str) -> None:
     """A note is read back as she made it."""
-    assert unabbreviated(line) == line
+    assert expand_abbreviations(line) == line
 
 
 @given(st.text() | st.lists(st.sampled_from([*STITCHES, "3", "sts", "rnd", " ", ",", "K2"])).map(" ".join))
 def test_doing_it_twice_changes_nothing(line: str) -> None:
     """Nobody has to know whether a line was prepared already."""
-    assert unabbreviated(unabbreviated(line)) == unabbreviated(line)
+    assert expand_abbreviations(expand_abbreviations(line)) == expand_abbreviations(line)

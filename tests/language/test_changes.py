@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.language.changes import MOST_TOLD, told_change, told_changes, told_choice, told_question
+from stepper.language.changes import MOST_TOLD, ask_place, tell_change, tell_changes, tell_choice
 from stepper.plan.carry import Change
 from stepper.plan.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
@@ -28,25 +28,25 @@ TOLD = TellChanges(changes=(), have=246, want=246, found=True, comparable=True)
 
 def test_a_change_says_where_what_and_whether_it_is_knitted() -> None:
     """The count matters most, and whether it is too late."""
-    assert told_change(INCREASE) == (
+    assert tell_change(INCREASE) == (
         "Yoke, round 30, Final increase: changed, 250 stitches after it and not 246, already knitted."
     )
-    assert told_change(LONGER) == "Body, rounds 97 to 100: added, still to come."
-    assert told_change(replace(LONGER, kind="changed", rounds_before=2)) == (
+    assert tell_change(LONGER) == "Body, rounds 97 to 100: added, still to come."
+    assert tell_change(replace(LONGER, kind="changed", rounds_before=2)) == (
         "Body, rounds 97 to 100: changed, 2 rounds before, still to come."
     )
 
 
 def test_what_is_already_knitted_comes_first() -> None:
     """It cannot be changed by reading on, so it must not be the fifth thing said."""
-    told = told_changes(replace(TOLD, changes=(LONGER, INCREASE)))
+    told = tell_changes(replace(TOLD, changes=(LONGER, INCREASE)))
 
     assert told.index("Final increase") < told.index("Body")
 
 
 def test_many_changes_are_counted_and_not_recited() -> None:
     """Nobody listens to twelve changes; the check command shows them all."""
-    told = told_changes(replace(TOLD, changes=(LONGER,) * 7))
+    told = tell_changes(replace(TOLD, changes=(LONGER,) * 7))
 
     assert told.count("Body") == MOST_TOLD
     assert told.endswith("And 3 more.")
@@ -54,12 +54,12 @@ def test_many_changes_are_counted_and_not_recited() -> None:
 
 def test_a_file_changed_in_words_only_is_told_too() -> None:
     """Never silently, also when no round is different."""
-    assert told_changes(TOLD) == "The pattern has changed since last time. No round of it is different."
+    assert tell_changes(TOLD) == "The pattern has changed since last time. No round of it is different."
 
 
 def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
     """The two things that need the knitter before she goes on."""
-    told = told_changes(replace(TOLD, changes=(INCREASE,), want=250, found=False))
+    told = tell_changes(replace(TOLD, changes=(INCREASE,), want=250, found=False))
 
     assert told.endswith(
         "The round you were in is not there as it was; this is the nearest to it. "
@@ -69,7 +69,7 @@ def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
 
 def test_an_unreadable_past_is_admitted() -> None:
     """It does not claim that nothing changed when it cannot know."""
-    assert "cannot be read any more" in told_changes(replace(TOLD, comparable=False))
+    assert "cannot be read any more" in tell_changes(replace(TOLD, comparable=False))
 
 
 CHOICE = PlaceChoice(index=9, stitch=12, section="yoke", number=3, flat=False, label="First", have=104, want=106)
@@ -82,28 +82,28 @@ def test_another_name_is_told_as_that() -> None:
     """Seventy rounds gone and seventy come would be told to somebody who gave the body another name."""
     renamed = replace(LONGER, kind="renamed", section="trunk", was="body")
 
-    assert told_change(renamed) == "Body is now called trunk."
+    assert tell_change(renamed) == "Body is now called trunk."
 
 
 def test_the_question_says_of_each_place_what_fits_and_what_comes_off() -> None:
     """She answers with her hands full: all she has to know is in the question, and how to answer it."""
-    assert told_changes(TOLD)
-    assert told_question(AskPlace(choices=(CHOICE, BACK))) == (
+    assert tell_changes(TOLD)
+    assert ask_place(AskPlace(choices=(CHOICE, BACK))) == (
         "Where do you go on? "
         "1: Yoke, round 3, First, stitch 12; you have 104 stitches and it wants 106. "
         "2: Yoke, round 1; 100 stitches, as it wants; take back 5 rounds and 12 stitches of the round in hand. "
         "Say: take number 1."
     )
     done = replace(CHOICE, number=0, stitch=0, label=None, have=0, want=0)
-    assert "1: the end of yoke; 0 stitches, as it wants." in told_question(AskPlace(choices=(done,)))
-    assert told_question(AskPlace(choices=(CHOICE,), later=True)).endswith("asked again next time.")
+    assert "1: the end of yoke; 0 stitches, as it wants." in ask_place(AskPlace(choices=(done,)))
+    assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("asked again next time.")
 
 
 def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:
     """Rounds to take back, or a count that is off, before the next instruction."""
-    assert told_choice(TellChosen(choice=BACK)) == (
+    assert tell_choice(TellChosen(choice=BACK)) == (
         "Going on in the changed pattern. Take back 5 rounds and 12 stitches of the round in hand."
     )
-    assert told_choice(TellChosen(choice=CHOICE)) == (
+    assert tell_choice(TellChosen(choice=CHOICE)) == (
         "Going on in the changed pattern. You have 104 stitches where it wants 106."
     )

@@ -1,4 +1,4 @@
-"""Time in words. The numbers are checked in tests/session/test_outlook.py."""
+"""Time in words. The numbers are checked in tests/session/pace/test_outlook.py."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ import pytest
 
 from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import measure_pace_by_kind
-from stepper.language.outlook import day, due, film, hours, time_left
-from stepper.session.outlook import Outlook
+from stepper.language.outlook import day, hours, tell_evenings_due, tell_film, tell_time_left
+from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 from tests.plans import final_increase
 
@@ -49,7 +49,7 @@ def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: s
 
 def test_what_is_left_and_when() -> None:
     """The likely day and the range, with nothing said of guesses where there are none."""
-    assert time_left(SEEN) == (
+    assert tell_time_left(SEEN) == (
         "About 25 hours of knitting left. Done about 12 January; in 8 cases of 10 between 2 January and 25 January."
     )
 
@@ -57,39 +57,39 @@ def test_what_is_left_and_when() -> None:
 def test_a_guess_is_called_one() -> None:
     """The pace and the evenings are marked, each by itself."""
     unmeasured = replace(SEEN, paces=measure_pace_by_kind({}))
-    assert "at a usual pace until yours is known" in time_left(unmeasured)
-    assert "usual evenings" not in time_left(unmeasured)
-    assert "with usual evenings until yours are known" in time_left(replace(SEEN, assumed_days=4))
+    assert "at a usual pace until yours is known" in tell_time_left(unmeasured)
+    assert "usual evenings" not in tell_time_left(unmeasured)
+    assert "with usual evenings until yours are known" in tell_time_left(replace(SEEN, assumed_days=4))
 
 
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
-    assert time_left(replace(SEEN, late=None)).endswith("it is too early to say how surely.")
-    assert time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
-    assert time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
+    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how surely.")
+    assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
+    assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 
 
 def test_what_an_evening_must_bring() -> None:
     """So many rounds each evening, tonight where it is the last, nothing where the day has passed."""
-    assert due(SEEN) == "To be done by 14 February: 6 rounds, about 18 minutes, each of 82 evenings."
-    assert due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
+    assert tell_evenings_due(SEEN) == "To be done by 14 February: 6 rounds, about 18 minutes, each of 82 evenings."
+    assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
     past = replace(SEEN, evenings=0, rounds_each=None, seconds_each=None)
-    assert due(past) == "The 14 February of the file has passed."
-    assert due(replace(SEEN, finish_by=None, evenings=None)) == ""
+    assert tell_evenings_due(past) == "The 14 February of the file has passed."
+    assert tell_evenings_due(replace(SEEN, finish_by=None, evenings=None)) == ""
 
 
 def test_what_a_film_brings() -> None:
     """Whole rounds, or how far in a round longer than a film, or the end."""
     plan = final_increase()
     assert (
-        film(SEEN, plan)
+        tell_film(SEEN, plan)
         == "A two-hour film brings 3 rounds: done to Yoke, round 3 of 6, chart cairn round 1."
     )
     assert (
-        film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
+        tell_film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
     )
     done = replace(SEEN, film_to=Position(index=len(plan.rounds)))
-    assert film(done, plan) == "A two-hour film is enough to finish it."
+    assert tell_film(done, plan) == "A two-hour film is enough to finish it."
 
 
 def test_a_far_day_has_its_year() -> None:

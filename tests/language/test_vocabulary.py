@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 
 from stepper.language.understand import normal, phrases, understand
@@ -81,3 +82,13 @@ def test_a_wording_is_recommended_for_every_cue() -> None:
     """The help names the first of each row: by round, by repeat and by colour are three."""
     assert all(recommended(cue) for cue in cues.CUES)
     assert recommended(cues.Stride) == ("by round", "by repeat", "by colour")
+
+
+def test_every_slot_of_a_wording_fills_a_field_of_its_cue() -> None:
+    """A slot that names no field would only be found out when a knitter says it."""
+    for wording in VOCABULARY:
+        fields = set(wording.cue.__dataclass_fields__)
+        for phrase in (*wording.spoken, *wording.typed):
+            slots = re.findall(r"\{(\w+)\}", phrase)
+
+            assert {wording.fills.get(slot, slot) for slot in slots} <= fields - set(wording.fixed), phrase

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.language.yarn_left import lasting
+from stepper.language.yarn_left import tell_yarn_left
 from stepper.session.effects import TellLasting
 from tests.plan.test_compile import SWITCHBACK, plan_of
 
@@ -21,7 +21,7 @@ def told(
     effect = TellLasting(
         yarn="MC", beside=beside, doubtful=doubtful, over_g=38.4, out=out, out_soonest=soonest, buy=buy
     )
-    return lasting(effect, PLAN)
+    return tell_yarn_left(effect, PLAN)
 
 
 def test_it_lasts() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
-from stepper.session.outlook import outlook
-from stepper.session.standing import standing_of
+from stepper.session.pace.outlook import look_ahead
+from stepper.session.progress import measure_progress
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 
@@ -20,8 +20,8 @@ def garment(file: str, index: int, touched: str = "", finish_by: str | None = No
     state = State(knitting=Knitting(place=Position(index=index)), last_cue_at=touched)
     return Garment(
         file=file,
-        standing=standing_of(plan, state),
-        outlook=outlook(plan, state, NOW),
+        standing=measure_progress(plan, state),
+        outlook=look_ahead(plan, state, NOW),
         begun=bool(touched),
     )
 

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from stepper.screen.course import course_of, yarns_in
-from stepper.session.standing import standing_of
+from stepper.session.progress import measure_progress
 from stepper.session.state import Knitting, Position, State
 from tests.screen.scenes import garment
 
@@ -12,7 +12,7 @@ def test_the_sums_agree_with_what_where_says() -> None:
     course = course_of(plan)
     for index, round_ in enumerate(plan.rounds):
         place = Position(index=index, stitch=round_.progress // 2)
-        standing = standing_of(plan, State(knitting=Knitting(place=place)))
+        standing = measure_progress(plan, State(knitting=Knitting(place=place)))
 
         assert course.done(place) == standing.stitches_done
         assert course.stitches - course.done(place) == standing.stitches_left

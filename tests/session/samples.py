@@ -13,7 +13,18 @@ from stepper.plan.respace import Respacing
 from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Adapted, Answer, Asking, Position, Question, ReadingAlong, Seen, Sight
+from stepper.session.fault.remedies import RemedyKind
+from stepper.session.state import (
+    Adapted,
+    Answer,
+    Asking,
+    Position,
+    Question,
+    ReadingAlong,
+    Reminder,
+    Seen,
+    Sight,
+)
 from stepper.session.steps import By
 
 COUNTS = st.integers(0, 9999)
@@ -112,13 +123,14 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "sight": st.none()
     | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99), index=st.none() | COUNTS),
     "index": st.none() | COUNTS,
-    "remedy": st.sampled_from(["plain", "drop", "tink", "rip", "accept"]),
+    "remedy": st.sampled_from(RemedyKind),
     "difference": st.integers(-99, 99),
     "minutes": POSITIVE,
     "mend": st.none() | MENDS,
     "mends": st.lists(MENDS, max_size=2).map(tuple),
     "undone": COUNTS,
     "off_path": st.booleans(),
+    "reminder": st.builds(Reminder, index=COUNTS, text=st.text(max_size=9)),
     "made": COUNTS,
     "planned": COUNTS,
     "respacing": RESPACINGS,

@@ -31,6 +31,7 @@ from stepper.session.state import (
     Position,
     Question,
     ReadingAlong,
+    Reminder,
     Seen,
     Sight,
     State,
@@ -41,6 +42,15 @@ from tests.session.samples import EVENTS, of_kind
 AT = "2025-03-03T20:15:00+01:00"
 
 FROZEN: tuple[tuple[str, int, str, Event], ...] = (
+    (
+        "reminder-set",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4,"stitch":2},'
+        '"reminder":{"index":14,"text":"try it on"}}',
+        events.ReminderSet(
+            at=AT, place=Position(index=4, stitch=2), reminder=Reminder(index=14, text="try it on")
+        ),
+    ),
     (
         "reading-set",
         1,

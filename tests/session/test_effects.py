@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import inspect
 
-from stepper.language.telling import LINES
-from stepper.session import effects
+from stepper.language.effect_words import LINES
+from stepper.session import answers, due, effects
 from stepper.session.effects import Effect
 
 
@@ -11,7 +11,8 @@ def test_every_effect_has_words() -> None:
     """An effect that nobody puts into words would be silence."""
     defined = {
         each
-        for _, each in inspect.getmembers(effects, inspect.isclass)
+        for module in (answers, due, effects)
+        for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect
     }
 

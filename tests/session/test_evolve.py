@@ -5,6 +5,7 @@ from hypothesis import strategies as st
 
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
+from stepper.session import events
 from stepper.session.events import (
     Advanced,
     Closed,
@@ -23,7 +24,17 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.state import UNDO_DEPTH, Knitting, Position, ReadingAlong, Seen, Sight, State, Verified
+from stepper.session.state import (
+    UNDO_DEPTH,
+    Knitting,
+    Position,
+    ReadingAlong,
+    Reminder,
+    Seen,
+    Sight,
+    State,
+    Verified,
+)
 from stepper.session.steps import By
 from tests.playbook import AT
 from tests.session.samples import EVENTS
@@ -199,3 +210,46 @@ def test_reading_along_ends_with_the_sitting_and_not_with_a_note() -> None:
     assert evolve(state, Noted(at=AT, place=Position(), text="soft")).reading == reading
     assert evolve(state, Closed(at=AT, place=Position())).reading is None
     assert evolve(state, FellAsleep(at=AT)).reading is None
+
+def _reminded(index: int, at: int = 3) -> events.ReminderSet:
+    return events.ReminderSet(at=AT, place=Position(index=at), reminder=Reminder(index=index, text="try it on"))
+
+
+def test_reminders_are_kept_in_order_and_those_gone_by_are_dropped() -> None:
+    """A list that only grows would be carried through the whole garment."""
+    state = evolve_all(State(), [_reminded(9), _reminded(5), _reminded(12, at=6)])
+
+    assert [each.index for each in state.knitting.reminders] == [9, 12]
+
+
+def test_a_reminder_is_taken_back_like_anything_else() -> None:
+    """She changed her mind."""
+    state = evolve_all(State(), [_reminded(9), events.Undone(at=AT, seq=1)])
+
+    assert state.knitting.reminders == ()
+
+
+def test_a_reminder_stays_as_many_rounds_ahead_in_a_changed_pattern() -> None:
+    """She said "in ten rounds", not which."""
+    changed = events.PlanChanged(
+        at=AT, old_fingerprint="a", new_fingerprint="b", origin=Position(index=3), place=Position(index=5),
+        corrections=(), changes=(), have=9, want=9,
+    )  # fmt: skip
+    state = evolve_all(State(knitting=Knitting(place=Position(index=3))), [_reminded(9), changed])
+
+    assert [each.index for each in state.knitting.reminders] == [11]
+
+
+def _counted(stitches: int, index: int = 3) -> Counted:
+    place = Position(index=index)
+    return Counted(at=AT, place=place, stitches=stitches, expected=20, expected_end=20)
+
+
+def test_a_count_that_comes_to_the_same_twice_is_believed() -> None:
+    """A slip of counting seldom happens twice; another figure or another place is a new count."""
+    faults = [
+        evolve_all(State(), [_counted(19), second]).knitting.fault
+        for second in (_counted(19), _counted(18), _counted(19, index=4))
+    ]
+
+    assert [fault is not None and fault.confirmed for fault in faults] == [True, False, False]

@@ -10,7 +10,7 @@ from stepper.session.codec import encode_event
 from stepper.session.cues import Cue, Enough, GoTo, Length, Listen, Redo, Undo, Wait
 from stepper.session.events import Event
 from stepper.session.machine import Considered, Session
-from stepper.session.replay import replay
+from stepper.session.replay import replay_entries
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT, opened, tell
@@ -113,7 +113,7 @@ class Sitting(RuleBasedStateMachine):
     def close_and_reopen(self) -> None:
         """Take the garment up again from nothing but the journal."""
         before = self.session.state
-        self.session = Session(self.session.base, replay(self.journal.kept))
+        self.session = Session(self.session.base, replay_entries(self.journal.kept))
         assert self.session.state == before
         self.commit_and_adopt(self.session.consider_opening(AT, before.fingerprint))
         assert self.session.state.knitting == before.knitting
@@ -123,7 +123,7 @@ class Sitting(RuleBasedStateMachine):
         """A cue considered and never kept has not happened."""
         before = self.session.state
         self.session.consider(cue)
-        self.session = Session(self.session.base, replay(self.journal.kept))
+        self.session = Session(self.session.base, replay_entries(self.journal.kept))
         assert self.session.state == before
 
     @rule(cue=CUES.filter(lambda cue: not isinstance(cue, Undo | Redo)))
@@ -136,7 +136,7 @@ class Sitting(RuleBasedStateMachine):
         if considered.events:
             self.past.append(before)
             self.future.clear()
-        self.session = Session(self.session.base, replay(self.journal.kept))
+        self.session = Session(self.session.base, replay_entries(self.journal.kept))
         assert self.session.state == considered.state
 
     @rule()
@@ -150,7 +150,7 @@ class Sitting(RuleBasedStateMachine):
     @invariant()
     def the_journal_alone_gives_the_state(self) -> None:
         """Folding what is kept is the live state, always."""
-        assert replay(self.journal.kept) == self.session.state
+        assert replay_entries(self.journal.kept) == self.session.state
 
     @invariant()
     def the_numbers_have_no_gap(self) -> None:
@@ -181,7 +181,7 @@ def test_a_length_kept_one_night_shapes_the_plan_of_the_next() -> None:
         journal.append(considered.events)
         session.adopt(considered)
 
-    again = Session(GARMENT, replay(journal.kept))
+    again = Session(GARMENT, replay_entries(journal.kept))
 
     assert again.state == session.state
     assert again.plan == session.plan

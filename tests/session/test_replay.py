@@ -9,7 +9,7 @@ from stepper.session.codec import encode_event, encode_state
 from stepper.session.cues import Cue
 from stepper.session.events import Event, Undone
 from stepper.session.machine import Session
-from stepper.session.replay import replay, standing, state_from_snapshot
+from stepper.session.replay import list_standing, replay_entries, state_from_snapshot
 from stepper.session.state import State
 from tests.plans import final_increase
 from tests.session.any_cue import CUES
@@ -37,9 +37,9 @@ def test_a_snapshot_anywhere_changes_nothing(cues: list[Cue], data: st.DataObjec
     session, events = _knitted(cues)
     entries = _kept(events)
     at = data.draw(st.integers(0, len(entries)))
-    snapshot = state_from_snapshot(at, encode_state(replay(entries[:at])))
+    snapshot = state_from_snapshot(at, encode_state(replay_entries(entries[:at])))
 
-    assert replay(entries, snapshot) == replay(entries[at:], snapshot) == replay(entries) == session.state
+    assert replay_entries(entries, snapshot) == replay_entries(entries[at:], snapshot) == replay_entries(entries) == session.state
 
 
 def test_a_snapshot_with_another_number_is_left() -> None:
@@ -54,9 +54,9 @@ def test_what_stands_leads_to_the_same_place_without_any_undo(cues: list[Cue]) -
     """The history without what was taken back is the history of someone who never took anything back."""
     session, events = _knitted(cues)
 
-    stands = list(standing(enumerate(events, start=1)))
+    stands = list(list_standing(enumerate(events, start=1)))
 
     assert not any(isinstance(event, Undone) for _, event in stands)
     assert all(one[0] < two[0] for one, two in pairwise(stands))
-    clean = replay(_kept([event for _, event in stands]))
+    clean = replay_entries(_kept([event for _, event in stands]))
     assert clean.knitting == session.state.knitting

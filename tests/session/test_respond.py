@@ -6,6 +6,7 @@ import pytest
 
 from stepper.plan.resuming import PlaceChoice
 from stepper.session import cues, events
+from stepper.session.answers import ANSWERS, TellExpected, step_at
 from stepper.session.control import ask
 from stepper.session.effects import (
     AskLength,
@@ -15,17 +16,15 @@ from stepper.session.effects import (
     Lead,
     RestHands,
     TellChanges,
-    TellExpected,
     TellFinished,
     TellMeasured,
-    TellSpacing,
     TellStep,
     TellStop,
     TurnTo,
 )
 from stepper.session.evolve import evolve
 from stepper.session.machine import Session
-from stepper.session.respond import ANSWERS, TOLD, respond, step_at
+from stepper.session.respond import TOLD, respond
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Knitting, Position, Question, State
 from tests.plans import final_increase, plan, with_stretch
@@ -42,7 +41,7 @@ def test_every_event_and_every_question_is_answered() -> None:
     """A kind of event or question without an answer would leave the knitter in silence."""
     asking = {cue for (mode, cue), rule in RULES.items() if rule is ask and mode is Mode.KNITTING}
 
-    assert set(TOLD) == set(events.EVENTS)
+    assert set(TOLD) <= set(events.EVENTS)  # the others are told in their own words: test_event_words
     assert set(ANSWERS) == asking | {cues.Help, cues.WhatHappened, cues.Remedies, cues.CountAloud, cues.Respace}
 
 
@@ -187,8 +186,7 @@ def test_the_next_increase_is_in_the_nearest_shaped_round_ahead() -> None:
     yoke = plan(("yoke", ["co80", "k80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100", "k100"]))
     told = [
         _effect(
-            TellSpacing,
-            Session(yoke, State(seq=1, knitting=Knitting(place=Position(index=index)))),
+                    Session(yoke, State(seq=1, knitting=Knitting(place=Position(index=index)))),
             cues.Spacing(at=AT),
         ).next_index
         for index in range(7)

@@ -34,6 +34,7 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.Length: cues.Length(length_mm=300.0),
     cues.Weight: cues.Weight(yarn="pine", grams=42.0),
     cues.Note: cues.Note(text="tight"),
+    cues.RemindMe: cues.RemindMe(rounds=2, text="try it on"),
     cues.GoTo: cues.GoTo(place="body"),
     cues.SectionCount: cues.SectionCount(stitches=40),
     cues.MarkerCounts: cues.MarkerCounts(counts=(20, 20)),

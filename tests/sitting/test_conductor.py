@@ -11,7 +11,7 @@ from stepper.mouth.ports import Tone
 from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
-from stepper.session.reading import runs
+from stepper.session.read_along import runs
 from stepper.session.state import State
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.ports import ConductorPorts, ConductorSettings

@@ -1,0 +1,364 @@
+"""Effects to lines: what is printed and, with its figures turned into words, said. No I/O.
+
+One short line for each effect. What is worked is in words, what is counted or located in figures; see
+`stepper.language.aloud`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from types import MappingProxyType
+from typing import Any, Final, assert_never
+
+from stepper.language import fault_words, outlook
+from stepper.language.changes import ask_place, tell_changes, tell_choice
+from stepper.language.event_words import EVENT_WORDS
+from stepper.language.measures import gauge, length, plural, weight
+from stepper.language.numbers import words
+from stepper.language.phrasing import in_yarn, said_items
+from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
+from stepper.language.vocabulary import recommended
+from stepper.language.yarn_left import tell_yarn_left
+from stepper.plan.model import Group, Plan, Round
+from stepper.session import answers, due, effects
+from stepper.session.effects import Effect, Lead, ReadingChange
+from stepper.session.state import Position
+from stepper.session.steps import StepPart
+from stepper.session.tally import Shaping, shaping_at
+
+
+def tell_effect(effect: Effect, plan: Plan) -> str:
+    """Return the line of an effect.
+
+    Args:
+        effect: What to tell or ask.
+        plan: The plan as knitted after what happened.
+
+    Returns:
+        One line; empty if the effect has no words (`Close`).
+    """
+    return LINES[type(effect)](effect, plan)
+
+
+# Steps
+
+
+def _step(effect: effects.TellStep, plan: Plan) -> str:
+    round_, part = plan.rounds[effect.index], effect.part
+    begins = part.start == 0
+    yarn = in_yarn(round_, plan) if begins else ""
+    # Asked for once more, it is read out in full: what "the same" was may be what she forgot.
+    what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
+    lead = _lead(effect, round_)
+    said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
+    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]
+    return " ".join([*remarks, said])
+
+
+def _the_same_again(part: StepPart) -> str:
+    """Say how often a long repeat that was just read out is worked again; empty for any other part."""
+    if not part.again:
+        return ""
+    times = sum(item.times for item in part.items if isinstance(item, Group))
+    return "the same again" if times == 1 else f"the same again, {words(times)} times"
+
+
+def _lead(effect: effects.TellStep, round_: Round) -> str:
+    part, lead = effect.part, effect.lead
+    inside = ""
+    if part.repeat is not None:
+        inside = f"repeat {part.repeat[0]} of {part.repeat[1]}"
+    elif part.start:
+        inside = f"at stitch {part.start}"
+    if lead is Lead.RUN:
+        return sentence_case(inside) if part.repeat is not None else ""
+    if lead is Lead.PART and inside:
+        return sentence_case(inside)
+    if lead is Lead.FULL:
+        name = place_name(round_)
+    else:
+        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *marks(round_)])
+    return f"{name}, {inside}" if inside else name
+
+
+def _finished(effect: effects.TellFinished, plan: Plan) -> str:
+    return "Every round is done. The garment is finished."
+
+
+def _start(effect: effects.TellStart, plan: Plan) -> str:
+    return f"Starting: {plural(len(plan.rounds), 'round')} in all. Say next step when a step is done."
+
+
+def _recap(effect: effects.TellRecap, plan: Plan) -> str:
+    if effect.done is None:
+        return "Nothing is knitted yet."
+    return f"Last done{on_day(effect.at)}: {done_name(effect.done, plan)}."
+
+
+def _stop(effect: effects.TellStop, plan: Plan) -> str:
+    if isinstance(effect.first, effects.TellFinished):
+        return _finished(effect.first, plan)
+    done = f"Done so far: {done_name(effect.place, plan)}. " if effect.place != Position() else ""
+    return f"{done}First next time: {tell_effect(effect.first, plan)}"
+
+
+# Answers
+
+
+def _place(effect: answers.TellPlace, plan: Plan) -> str:
+    place = effect.place
+    on_needles = f"{plural(effect.count, 'stitch', 'stitches')} on the needles."
+    if place.index >= len(plan.rounds):
+        return f"Finished: all {plural(len(plan.rounds), 'round')} done. {on_needles}"
+    round_ = plan.rounds[place.index]
+    return f"{place_name(round_)}, at stitch {place.stitch} of {round_.progress}. {on_needles}"
+
+
+def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
+    round_ = plan.rounds[effect.place.index]
+    shaping = shaping_at(round_, effect.place.stitch)
+    if shaping is not None:
+        return f"{_shaping_kinds(shaping)}{_gaps(shaping)}; {_next_change(shaping)}."
+    none = f"No increases or decreases in this {round_word(round_)}"
+    if effect.next_index is None:
+        return f"{none}, and none follow."
+    ahead = effect.next_index - round_.index
+    return f"{none}; the next are {plural(ahead, 'round')} on: {place_name(plan.rounds[effect.next_index])}."
+
+
+def _shaping_kinds(shaping: Shaping) -> str:
+    kinds = [
+        plural(count, word)
+        for count, word in ((shaping.increases, "increase"), (shaping.decreases, "decrease"))
+        if count
+    ]
+    return " and ".join(kinds)
+
+
+def _gaps(shaping: Shaping) -> str:
+    """Sum up the gaps; where they are of many sizes, from which to which."""
+    if shaping.increases + shaping.decreases < 2 or not shaping.gaps:
+        return ""
+    if len(shaping.gaps) > 3:
+        return f": gaps from {shaping.gaps[-1][0]} to {shaping.gaps[0][0]}"
+    if len(shaping.gaps) == 1:
+        return f": every gap {shaping.gaps[0][0]}"
+    (gap, times), *others = shaping.gaps
+    rest = "".join(f" and {times} of {gap}" for gap, times in others)
+    return f": {plural(times, 'gap')} of {gap}{rest}"
+
+
+def _next_change(shaping: Shaping) -> str:
+    if shaping.next_in is None:
+        return "all done"
+    if not shaping.done:
+        return f"first in {plural(shaping.next_in, 'stitch', 'stitches')}" if shaping.next_in else "first now"
+    where = f"in {plural(shaping.next_in, 'stitch', 'stitches')}" if shaping.next_in else "now"
+    return f"{shaping.done} done, next {where}"
+
+
+def _expected(effect: answers.TellExpected, plan: Plan) -> str:
+    if effect.now == effect.end:
+        line = f"{plural(effect.now, 'stitch', 'stitches')}, now and at the end."
+    else:
+        line = f"{plural(effect.now, 'stitch', 'stitches')} now, {effect.end} at the end."
+    if not effect.between:
+        return line
+    return f"{line} Between the markers at the end: {', '.join(map(str, effect.between))}."
+
+
+def _counted(effect: effects.TellCounted, plan: Plan) -> str:
+    if effect.counted == effect.now:
+        return f"{effect.counted}, as it should be."
+    if effect.counted == effect.end:
+        return f"{effect.counted}, as it should be at the end."
+    difference = effect.counted - effect.now
+    side = "more" if difference > 0 else "fewer"
+    line = f"{effect.counted}: that is {abs(difference)} {side} than the {effect.now} expected."
+    return line if effect.end == effect.now else f"{line} At the end it should be {effect.end}."
+
+
+def _ask_count(effect: effects.AskCount, plan: Plan) -> str:
+    return f"Count now: {effect.expect} expected, {effect.reason}."
+
+
+def _ask_length(effect: effects.AskLength, plan: Plan) -> str:
+    return f"Measure now: {length(effect.target_mm, plan.units)} to reach."
+
+
+def _stride(effect: effects.TellStride, plan: Plan) -> str:
+    return f"By {effect.by.value}."
+
+
+def _far(effect: answers.TellFar, plan: Plan) -> str:
+    if not effect.rounds:
+        return "Nothing is left: every round is done."
+    section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
+    stitches = plural(effect.stitches, "stitch", "stitches")
+    if effect.stitches >= 10_000:  # beyond what is said in words, and nobody wants the last figure
+        stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
+    return f"{section}, {effect.rounds} altogether, {stitches}."
+
+
+def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
+    if not effect.all_s:
+        return "Nothing is knitted yet."
+    guess = "" if effect.her_pace else ", at a usual pace until yours is known"
+    evening = f"{outlook.hours(effect.evening_s)} of knitting this evening"
+    if not effect.evening_s:
+        evening = "nothing this evening yet"
+    elif effect.evening_s == effect.all_s:
+        return f"{sentence_case(evening)}, the first{guess}."
+    return f"{sentence_case(evening)}, {outlook.hours(effect.all_s)} in all{guess}."
+
+
+def _remind(effect: due.Remind, plan: Plan) -> str:
+    said = effect.reminder.text.rstrip(".")
+    return f"You asked to be reminded: {said}." if said else "You asked to be reminded here."
+
+
+def _rest(effect: effects.RestHands, plan: Plan) -> str:
+    knitted = f"{effect.minutes} minutes of knitting: rest your hands for a while and stretch them."
+    return f"{knitted} Pain is for a doctor, not for a program."
+
+
+FAR_OFF: Final = 1.5
+"""How many times off the gauge a measurement may be before it is doubted. Source: chosen here; knitting over
+fewer than ten rounds can be measured wrong by a third, a number misheard is wrong by more."""
+
+
+def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
+    line = f"{length(effect.length_mm, plan.units)}: {gauge(effect.rounds_per_10cm, plan.units)}."
+    if not 1 / FAR_OFF <= effect.rounds_per_10cm / effect.planned_per_10cm <= FAR_OFF:
+        planned = gauge(effect.planned_per_10cm, plan.units)
+        line = f"{line} That is far from {planned}; if it is wrong, say undo that."
+    if effect.length_mm >= effect.target_mm:
+        end = "finish this round, then this part is done" if effect.rounds_left else "this part ends here"
+        return f"{line} Long enough, {end}."
+    if not effect.rounds_left:
+        return f"{line} Near enough to {length(effect.target_mm, plan.units)}, this part ends here."
+    change = "as planned"
+    if effect.longer_by:
+        change = f"{abs(effect.longer_by)} {'more' if effect.longer_by > 0 else 'fewer'} than planned"
+    return f"{line} {plural(effect.rounds_left, 'round')} left, {change}."
+
+
+def _kept(effect: effects.TellKept, plan: Plan) -> str:
+    if effect.length_mm is not None:
+        return f"{length(effect.length_mm, plan.units)}, kept. Nothing here is worked to a length."
+    if effect.yarn is not None and effect.grams is not None:
+        return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, kept."
+    return f"Noted: {effect.note}"
+
+
+def _undone(effect: effects.TellUndone, plan: Plan) -> str:
+    name = EVENT_WORDS[effect.event].name if effect.event is not None else "that"
+    return f"{'Done again' if effect.again else 'Taken back'}: {name}."
+
+
+def _event(effect: effects.TellEvent, plan: Plan) -> str:
+    return EVENT_WORDS[type(effect.event)].told(effect.event, plan)
+
+
+def _asleep(effect: effects.TellAsleep, plan: Plan) -> str:
+    return "Not listening until you say: start listening."
+
+
+def _awake(effect: effects.TellAwake, plan: Plan) -> str:
+    return "Listening."
+
+
+def _reading(effect: effects.TellReading, plan: Plan) -> str:
+    match effect.change:
+        case ReadingChange.HELD:
+            return "Waiting. Say: go on."
+        case ReadingChange.SLOWER:
+            return "Slower."
+        case ReadingChange.FASTER:
+            return "Faster."
+        case ReadingChange.LIMIT:
+            return "That is as far as it goes."
+        case ReadingChange.END:
+            round_ = plan.rounds[effect.index]
+            count = plural(effect.count, "stitch", "stitches")
+            return f"End of {round_word(round_)} {round_.number}: {count}. Say next step when it is right."
+    assert_never(effect.change)
+
+
+def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
+    if effect.on:
+        return "The film is on: I listen only to what begins with the address word."
+    return "The film is off: no address word any more."
+
+
+def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
+    return "That is shown on the full screen only."
+
+
+def _help(effect: effects.TellHelp, plan: Plan) -> str:
+    phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
+    blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
+    blanks |= {"{made}": "12", "{stitch}": "130"}
+    blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}
+    blanks["{yarn}"] = next(iter(plan.yarns.values()), "the yarn")
+    blanks["{place}"] = plan.rounds[0].section if plan.rounds else "the body"
+    for blank, example in blanks.items():
+        phrases = [phrase.replace(blank, example) for phrase in phrases]
+    listed = re.sub(r"\bi\b", "I", "; ".join(phrases))
+    return f"You can say: {listed}."
+
+
+def _refuse(effect: effects.Refuse, plan: Plan) -> str:
+    return effect.sentence
+
+
+def _changes(effect: effects.TellChanges, plan: Plan) -> str:
+    return tell_changes(effect)
+
+
+def _nothing(effect: Effect, plan: Plan) -> str:
+    return ""
+
+
+LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
+    {
+        effects.Refuse: _refuse,
+        effects.TellStart: _start,
+        effects.TellRecap: _recap,
+        effects.TellChanges: _changes,
+        effects.AskPlace: lambda effect, plan: ask_place(effect),
+        effects.TellChosen: lambda effect, plan: tell_choice(effect),
+        effects.TellStep: _step,
+        effects.TellFinished: _finished,
+        answers.TellPlace: _place,
+        answers.TellSpacing: _spacing,
+        answers.TellExpected: _expected,
+        effects.TellCounted: _counted,
+        effects.AskCount: _ask_count,
+        effects.AskLength: _ask_length,
+        effects.TellStride: _stride,
+        answers.TellFar: _far,
+        answers.TellTimeKnitted: _time_knitted,
+        answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
+        answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
+        answers.TellFilm: lambda effect, plan: outlook.tell_film(effect.outlook, plan),
+        due.Remind: _remind,
+        effects.RestHands: _rest,
+        effects.TellMeasured: _measured,
+        effects.TellKept: _kept,
+        effects.TellLasting: tell_yarn_left,
+        effects.TellUndone: _undone,
+        effects.TellEvent: _event,
+        effects.TellAsleep: _asleep,
+        effects.TellAwake: _awake,
+        effects.TurnTo: _turn_to,
+        effects.TurnFilm: _turn_film,
+        effects.TellHelp: _help,
+        effects.TellStop: _stop,
+        effects.TellReading: _reading,
+        effects.BeatIn: _nothing,
+        effects.Close: _nothing,
+        **fault_words.LINES,
+    }
+)

@@ -1,0 +1,186 @@
+"""How counting and the search for a fault are asked for: a part of the vocabulary. No I/O."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.language.wordings import Wording
+from stepper.session import cues
+from stepper.session.state import Asking, Seen
+
+FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
+    Wording(
+        cue=cues.SectionCount,
+        fills={"number": "stitches"},
+        says="answers with the stitches counted between two landmarks",
+        spoken=("there are {number}", "in between are {number}"),
+        typed=("there {number}",),
+    ),
+    Wording(
+        cue=cues.MarkerCounts,
+        fills={"numbers": "counts"},
+        says="gives the counts between all markers at once",
+        spoken=("between the markers are {numbers}", "the markers have {numbers}"),
+        typed=("between {numbers}",),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.LOOP, "number": 1},
+        says="says that a loose loop hangs there",
+        spoken=("i see a loop", "there is a loose loop", "i see a ladder"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.LOOP, "number": 0},
+        says="says that no loop hangs there",
+        spoken=("no loop", "i see no loop"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.LEFT, "number": 0},
+        says="says that the round came out at its end",
+        spoken=("it came out", "the round came out"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.LEFT},
+        says="says how many stitches were left over",
+        spoken=("{number} left over", "i have {number} left over"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.LEFT, "sign": -1},
+        says="says how many stitches the round came out short",
+        spoken=("{number} short", "i am {number} short"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.WHOLE, "number": 1},
+        says="says that the round looks like another",
+        spoken=("it looks like another", "it looks like another round"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.WHOLE, "number": 0},
+        says="says that the round looks right",
+        spoken=("it looks right",),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.CHANGES, "number": 0},
+        says="says that the increases and decreases are right",
+        spoken=("changes are right", "the increases are right", "the decreases are right"),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.CHANGES},
+        says="says how many increases or decreases are too many",
+        spoken=("{number} too many",),
+    ),
+    Wording(
+        cue=cues.Saw,
+        fixed={"seen": Seen.CHANGES, "sign": -1},
+        says="says how many increases or decreases are too few",
+        spoken=("{number} too few",),
+    ),
+    Wording(
+        cue=cues.FaultIn,
+        fills={"number": "round_number"},
+        says="says in which round you see a fault",
+        spoken=("mistake in round {number}", "there is a mistake in round {number}"),
+    ),
+    Wording(
+        cue=cues.WhatHappened,
+        says="says what probably went wrong",
+        spoken=("what happened", "what went wrong"),
+    ),
+    Wording(
+        cue=cues.Remedies,
+        says="says how it can be mended and what each way costs",
+        spoken=("what can i do", "how do i mend it", "how can i fix it"),
+        typed=("remedies",),
+    ),
+    Wording(
+        cue=cues.Choose,
+        says="takes one of the remedies, or of the places asked about",
+        spoken=("take remedy {number}", "remedy {number}", "take number {number}"),
+    ),
+    Wording(
+        cue=cues.Tink,
+        fills={"number": "stitches"},
+        says="undoes stitches, the last one first",
+        spoken=("unknit {number}", "tink {number}", "tink back {number}"),
+    ),
+    Wording(
+        cue=cues.Tink,
+        fixed={"stitches": 1},
+        says="undoes one stitch",
+        spoken=("unknit one more", "one stitch back"),
+        typed=("tink",),
+    ),
+    Wording(
+        cue=cues.Respace,
+        fills={"number": "made"},
+        says="spreads the increases or decreases left anew, so that the count is met without ripping",
+        spoken=(
+            "respace the rest",
+            "space the rest anew",
+            "respace with {number} made",
+            "respace at stitch {stitch} with {made} made",
+        ),
+        typed=("respace", "respace at stitch {stitch}", "respace {number}"),
+    ),
+    Wording(
+        cue=cues.Lifeline,
+        says="keeps that a lifeline lies here",
+        spoken=("lifeline here", "the lifeline is in"),
+        typed=("lifeline",),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.MORE},
+        says="asks for a count twice as often, and where the pattern does",
+        spoken=("ask more", "ask me more often"),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.LESS},
+        says="asks for a count only where a fault would be locked in",
+        spoken=("ask less", "ask me less often"),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.NEVER},
+        says="asks for no counts",
+        spoken=("never ask", "do not ask for counts"),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.PATTERN},
+        says="asks for a count where the pattern does, and nowhere else",
+        spoken=("ask as the pattern does",),
+    ),
+    Wording(
+        cue=cues.Ask,
+        fixed={"asking": Asking.COST},
+        says="asks for a count where one pays, as at the beginning",
+        spoken=("ask where it pays", "ask as usual"),
+    ),
+    Wording(
+        cue=cues.CountAloud,
+        says="begins a count aloud, or says how far it has come",
+        spoken=("count with me", "keep the tally", "where was i counting"),
+    ),
+    Wording(
+        cue=cues.Ten,
+        fills={"tens": "stitches"},
+        says="adds to the count aloud",
+        spoken=("and {tens}", "plus {tens}"),
+    ),
+    Wording(
+        cue=cues.ThatIsAll,
+        says="ends the count aloud and compares it",
+        spoken=("that is all of them", "count finished"),
+    ),
+)
+"""In the order of the help."""

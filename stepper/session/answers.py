@@ -1,0 +1,181 @@
+"""Cues that only ask: what each is answered, the records of the answers beside what works them out. Pure.
+
+`stepper.session.respond` tells of what happened; here nothing did.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Any, Final
+
+from stepper.plan.model import Plan
+from stepper.session import cues, respacing
+from stepper.session.checks import expected_at_end
+from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
+from stepper.session.fault import respond as inquiry
+from stepper.session.pace.learning import evening_of
+from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
+from stepper.session.rules import mode_of, welcome_in
+from stepper.session.state import Position, State
+from stepper.session.steps import part_at, parts, rest_of
+from stepper.session.tally import between_markers, count_at
+
+Answer = Callable[[Plan, State, Any], Iterator[Effect]]
+"""Plan as knitted, state, cue. `Any` because each answer takes the cue its row in the table names."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellPlace(Effect):
+    """Say where the knitting stands."""
+
+    place: Position
+    count: int
+    """Stitches on the needles. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSpacing(Effect):
+    """Say how the shaping of the round in hand lies."""
+
+    place: Position
+    next_index: int | None
+    """The round with shaping that comes next, where this one has none; None if none comes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellExpected(Effect):
+    """Say how many stitches there should be."""
+
+    now: int
+    end: int
+    between: tuple[int, ...]
+    """Between the markers at the end of the round; empty without markers. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFar(Effect):
+    """Say what is left, the round in hand among it."""
+
+    section: str
+    section_rounds: int
+    rounds: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTimeLeft(Effect):
+    """Say how much knitting is left and when it will be done."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellDue(Effect):
+    """Say what each evening must bring to be done by the day the file names."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFilm(Effect):
+    """Say what a film of two hours would bring."""
+
+    outlook: Outlook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTimeKnitted(Effect):
+    """Say how long she has knitted: the stitches of her days at her pace, so that breaks and what was ripped
+    out are left out."""
+
+    evening_s: float
+    """This evening, from the day's first stitch. Unit: s."""
+    all_s: float
+    """On all days that are remembered. Unit: s."""
+    her_pace: bool
+    """Whether her pace is known; if not, it is the usual one."""
+
+
+def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
+    """Tell the step in hand, from the place in it; or that no round is left."""
+    place = state.place
+    if place.index >= len(plan.rounds):
+        return TellFinished()
+    round_, by = plan.rounds[place.index], state.knitting.by
+    part = parts(round_, by)[part_at(round_, by, place.stitch)]
+    return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
+
+
+def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
+
+
+def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    place = state.place
+    yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
+
+
+def _spacing(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    later = (round_.index for round_ in plan.rounds[state.place.index + 1 :] if round_.shaping)
+    yield TellSpacing(place=state.place, next_index=next(later, None))
+
+
+def _how_many(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    place = state.place
+    between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
+    now = count_at(plan, place.index, place.stitch)
+    end = expected_at_end(plan, place)
+    yield TellExpected(now=now, end=end, between=between)
+
+
+def _how_far(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    left = plan.rounds[state.place.index :]
+    section = left[0].section if left else ""
+    yield TellFar(
+        section=section,
+        section_rounds=sum(round_.section == section for round_ in left),
+        rounds=len(left),
+        stitches=max(0, sum(round_.progress for round_ in left) - state.place.stitch),
+    )
+    yield from _ahead(plan, state, cue.at)
+
+
+def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Look ahead in time, where anything is left."""
+    if state.place.index >= len(plan.rounds):
+        return
+    seen = look_ahead(plan, state, at)
+    yield TellTimeLeft(outlook=seen)
+    if seen.evenings is not None:
+        yield TellDue(outlook=seen)
+    yield TellFilm(outlook=seen)
+
+
+def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
+    paces, today = paces_of(state), evening_of(cue.at)
+    spent = {day.date: paces.seconds_for(stitches_by_kind(day)) for day in state.days}
+    yield TellTimeKnitted(evening_s=spent.get(today, 0.0), all_s=sum(spent.values()), her_pace=paces.measured)
+
+
+def _help(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
+
+
+ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
+    {
+        cues.Again: _again,
+        cues.Where: _where,
+        cues.Spacing: _spacing,
+        cues.HowMany: _how_many,
+        cues.HowFar: _how_far,
+        cues.HowLong: _how_long,
+        cues.Help: _help,
+        cues.WhatHappened: inquiry.tell_causes,
+        cues.Remedies: inquiry.tell_remedies,
+        cues.CountAloud: inquiry.tell_tally_so_far,
+        cues.Respace: respacing.tell_rest,
+    }
+)
+"""The answer to each cue that only asks."""

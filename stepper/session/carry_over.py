@@ -1,0 +1,64 @@
+"""Carry what was said of one plan over to another: corrections, mends, respacings, lifelines. Pure.
+
+The rounds are followed on both plans as measured, before any mend or respacing is laid on them: these change
+what is knitted in a round and not where it lies.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from stepper.plan.absorb import Mend
+from stepper.plan.carry import carry_corrections
+from stepper.plan.lengthen import corrected
+from stepper.plan.model import Plan
+from stepper.plan.respace import Respacing
+from stepper.plan.resuming import follow, resume
+from stepper.session.state import Adapted, Knitting, Position
+
+
+def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
+    """Return what was said of a plan as it applies to another.
+
+    Args:
+        old: The plan knitted so far, as compiled.
+        new: The plan to go on with, as compiled.
+        knitting: What was said. What belongs to a round that is gone goes with it.
+    """
+    corrections = carry_corrections(old, new, knitting.corrections)
+    before, after = corrected(old, knitting.corrections), corrected(new, corrections)
+    return Adapted(
+        corrections=corrections,
+        mends=tuple(_mends(before, after, knitting.mends)),
+        respacings=tuple(_respacings(before, after, knitting.respacings)),
+        lifelines=tuple(_lifelines(before, after, knitting.lifelines)),
+    )
+
+
+def _mends(old: Plan, new: Plan, mends: tuple[Mend, ...]) -> Iterator[Mend]:
+    for mend in mends:
+        index = follow(old, new, mend.index)
+        if index is not None:
+            origin = resume(old, new, index=max(0, mend.origin), stitch=0).index
+            yield replace(mend, index=index, origin=min(origin, index))
+
+
+def _respacings(old: Plan, new: Plan, respacings: tuple[Respacing, ...]) -> Iterator[Respacing]:
+    for each in respacings:
+        alike = [
+            round_.index
+            for round_ in old.rounds
+            if (round_.section, round_.before, round_.after) == (each.section, each.before, each.after)
+        ]
+        nearest = min(alike, key=lambda index: abs(index - each.index), default=None)
+        index = follow(old, new, nearest) if nearest is not None else None
+        if index is not None:
+            yield replace(each, index=index, section=new.rounds[index].section)
+
+
+def _lifelines(old: Plan, new: Plan, lifelines: tuple[Position, ...]) -> Iterator[Position]:
+    for each in lifelines:
+        found = resume(old, new, index=each.index, stitch=0)
+        if not found.choices:
+            yield Position(index=found.index)

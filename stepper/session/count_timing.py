@@ -1,0 +1,196 @@
+"""When a count pays: where a fault would be locked in, and in between where counting costs least.
+
+Theory of operation. Work goes on until so many stitches lie behind that counting the round costs less than an
+unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), C the time to count the round,
+M the work between two faults measured in what redoing costs. The figures are the stitches of the round, her
+pace, and her fault rate learned from her counts; before any count the assumption there. An increase or
+decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at the end of
+the round in which the interval is passed; where it is not made, again after twice, four times, eight times as
+much, so that nobody is nagged and nothing about asking has to be remembered.
+
+Always, whatever the figures say: before the first shaping of a section, a chart, a division, a bind-off,
+and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly); a good
+count one plain round before serves. Inside a run of shaping rounds, such as a raglan, every round would lock
+a fault in; there half the interval has to have passed. No I/O, no clock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
+from stepper.craft.fault_finding import CHANGE_ODDS
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, TimedStretch, measure_pace
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.fault.remedies import is_tolerant
+from stepper.session.state import Asking, Position, State
+
+_DIVIDING = frozenset(("hold", "co"))
+_ENDING = frozenset(("bo", "graft", "draw"))
+_LACE = frozenset(("yo", "yo2"))
+
+MORE_SHARE = 0.5
+"""With "ask more" the interval is this share of the best one: that of four times as many faults."""
+SHAPED_SHARE = 0.5
+"""Share of the interval that has to have passed before a count is asked for inside a run of shaping. Source:
+chosen here; half the interval costs a quarter more than the best one (Young's cost is w + 1/w)."""
+LIFELINE_ROUNDS = 12
+"""Rounds of lace or cables after which another lifeline pays. Source: common practice, every 10 to 20."""
+
+
+def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
+    """Return what counting and ripping cost her.
+
+    Args:
+        pace: Stitches per minute. Range: above 0.
+        faults: Faults her counts have found.
+        stitches: Stitches those counts covered.
+    """
+    return CountCosts(faults_per_stitch=learned_fault_rate(faults, stitches), knit_s=60 / pace)
+
+
+def pace_of(state: State) -> Pace:
+    """Return her pace from the steps so far; the usual one before any."""
+    return measure_pace([TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
+
+
+def stitches_per_minute(state: State) -> float:
+    """Return her pace as a number. Unit: stitches per minute."""
+    return pace_of(state).stitches_per_minute
+
+
+def due(plan: Plan, state: State, done: int) -> str | None:
+    """Return why a count pays at the end of a round; None if it does not.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands, the round done.
+        done: Index of the round.
+    """
+    asking, round_ = state.knitting.asking, plan.rounds[done]
+    if asking is Asking.NEVER:
+        return None
+    check = round_.checkpoint.reason if round_.checkpoint is not None else None
+    if asking is Asking.PATTERN:
+        return check
+    ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
+    lock = None if ahead is None else locks(round_, ahead)
+    if lock == SHAPING and _shaped_before(plan, done):
+        lock, soft = None, lock
+    else:
+        soft = None
+    if lock is not None and _just_counted(state, done) and is_tolerant(round_):
+        lock = None  # one plain round ago it was right
+    if asking is Asking.LESS:
+        return lock
+    if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
+        return check
+    return lock or _by_cost(plan, state, done, soft or check)
+
+
+SHAPING = "before the shaping"
+
+
+def locks(done: Round, ahead: Round) -> str | None:
+    """Say what the round ahead would lock a fault in with; None if it would not."""
+    codes = {run.stitch for run in ahead.runs}
+    if codes & _ENDING:
+        return "before a bind-off" if "bo" in codes else "before the end"
+    if codes & _DIVIDING:
+        return "before the division" if "hold" in codes else None
+    if ahead.chart is not None and ahead.chart != done.chart:
+        return f"before chart {ahead.chart}"
+    return SHAPING if ahead.shaping and not done.shaping else None
+
+
+def _just_counted(state: State, done: int) -> bool:
+    """Return whether the stitches were counted and right when a round began."""
+    verified = state.knitting.stands
+    return verified is not None and verified.place == Position(index=done)
+
+
+def _shaped_before(plan: Plan, done: int) -> bool:
+    """Return whether the shaping of a section has begun before a round ends."""
+    section = plan.rounds[done].section
+    ahead = plan.rounds[done + 1]
+    if ahead.section != section or ahead.evenly:
+        return False
+    inside = plan.rounds[done - plan.rounds[done].number + 1 : done + 1]
+    return any(each.shaping and not each.evenly for each in inside)
+
+
+def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
+    """Return whether the interval of least cost is passed in a round, or half of it at a shaped one."""
+    verified = state.knitting.stands.place if state.knitting.stands is not None else Position()
+    if verified >= Position(index=done + 1):
+        return None
+    worked = plan.rounds[verified.index : done]
+    before = max(0.0, _risk_of(worked) - verified.stitch)
+    after = before + _risk_of(plan.rounds[done : done + 1])
+    interval = interval_at(plan, state, done)
+    if soft is not None and SHAPED_SHARE <= after / interval < 2:
+        return soft
+    if _times_due(before / interval) == _times_due(after / interval):
+        return None
+    rounds = done + 1 - verified.index
+    return "a count pays here" if rounds < 2 else f"{rounds} rounds without a count"
+
+
+def _times_due(intervals: float) -> int:
+    """Count how often a count was due in so many intervals: after 1, 2, 4, 8 of them."""
+    return int(intervals).bit_length()
+
+
+def interval_at(plan: Plan, state: State, done: int) -> float:
+    """Return the work between two counts that costs her least where a round ends. Unit: plain stitches."""
+    hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
+    best = count_interval(max(1, plan.rounds[done].after), hers)
+    return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
+
+
+def _risk_of(rounds: Sequence[Round]) -> float:
+    """Weigh rounds by what can go wrong in them. Unit: plain stitches.
+
+    Like rounds share their stitches, which are added up once; a count may lie hundreds of rounds back.
+    """
+    known: dict[int, int] = {}
+    total = 0.0
+    for each in rounds:
+        key = id(each.runs)
+        if key not in known:
+            known[key] = each.progress
+        total += known[key] + CHANGE_ODDS * len(each.shaping)
+    return total
+
+
+def lifeline_before(plan: Plan, state: State, done: int) -> bool:
+    """Return whether a lifeline is worth laying after a round: before lace, cables or a chart begin.
+
+    In lace and cables again every `LIFELINE_ROUNDS`, where a chart begins anew if it has fewer rounds.
+    """
+    asking = state.knitting.asking
+    if done + 1 >= len(plan.rounds) or asking is Asking.NEVER:
+        return False
+    now, ahead = plan.rounds[done], plan.rounds[done + 1]
+    if any(each.index == done + 1 for each in state.knitting.lifelines):
+        return False
+    if is_risky(ahead) and not is_risky(now) and is_tolerant(now):
+        # A plain round between two patterned ones is not a beginning.
+        return not any(map(is_risky, plan.rounds[max(0, done - 1) : done])) or _long_since(state, done)
+    begins = ahead.chart is not None and ahead.chart != now.chart
+    if begins:
+        return asking is not Asking.LESS or is_risky(ahead)
+    return is_risky(now) and ahead.chart_round == 1 and _long_since(state, done)
+
+
+def is_risky(round_: Round) -> bool:
+    """Return whether ripping a round loses stitches: yarn overs and cables run."""
+    codes = {run.stitch for run in round_.runs}
+    return bool(codes & _LACE) or any(stitch(code).kind is Kind.CABLE for code in codes)
+
+
+def _long_since(state: State, done: int) -> bool:
+    """Return whether the last lifeline lies far back."""
+    last = max((each.index for each in state.knitting.lifelines), default=None)
+    return last is not None and done + 1 - last >= LIFELINE_ROUNDS

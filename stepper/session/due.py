@@ -1,0 +1,70 @@
+"""What falls due when a round is reached: a count, a measurement, a mend, a rest, a reminder.
+
+All of it is told before the instruction of the round that begins. Pure.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from stepper.plan.model import Plan
+from stepper.session.cues import RemindMe
+from stepper.session.decision import Decision, Refusal
+from stepper.session.effects import AskLength, Effect, RestHands
+from stepper.session.events import Advanced, Placed, ReminderSet
+from stepper.session.fault import respond as inquiry
+from stepper.session.pace.learning import count_minutes
+from stepper.session.state import Reminder, State
+
+MEASURE_ROUNDS_LEFT = 3
+"""Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
+target, enough to change course."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remind(Effect):
+    """Remind her of what she asked to be reminded of."""
+
+    reminder: Reminder
+
+
+def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
+    """Keep what she asks to be reminded of."""
+    left = len(plan.rounds) - 1 - state.place.index
+    if cue.rounds < 1:
+        return Refusal(sentence="That is now.")
+    if cue.rounds > left:
+        return Refusal(sentence=f"After this round {left} {'is' if left == 1 else 'are'} left.")
+    reminder = Reminder(index=state.place.index + cue.rounds, text=" ".join(cue.text.split()))
+    return (ReminderSet(at=cue.at, place=state.place, reminder=reminder),)
+
+
+def tell_reminders(before: State, after: State) -> Iterator[Effect]:
+    """Tell what she asked to be reminded of at the rounds reached or passed since; where a sitting begins at
+    such a round, once more."""
+    place = after.place
+    first = place.index if before.place == place and not place.stitch else before.place.index + 1
+    for reminder in after.knitting.reminders:
+        if first <= reminder.index <= place.index:
+            yield Remind(reminder=reminder)
+
+
+def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
+    """Tell what falls due where a round was finished and the next one begins.
+
+    Args:
+        plan: The plan as knitted.
+        before: The state in the round that was finished.
+        event: What finished it.
+        after: The state at the beginning of the next one.
+    """
+    place = event.place
+    yield from inquiry.ask_checks(plan, after, event.origin.index)
+    stretch = plan.stretch_at(place.index)
+    if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
+        yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
+    yield from inquiry.tell_mends(after)
+    yield from tell_reminders(before, after)
+    if after.rest_told and not before.rest_told:
+        yield RestHands(minutes=count_minutes(after, event.at))

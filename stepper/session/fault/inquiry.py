@@ -1,0 +1,39 @@
+"""What is known of a fault: the search, its causes and its remedies, worked out anew each time.
+
+The state holds only what was counted and seen. No I/O.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from stepper.plan.model import Plan
+from stepper.session.count_timing import stitches_per_minute
+from stepper.session.fault.diagnosis import Likely, diagnose
+from stepper.session.fault.remedies import Remedy, list_remedies
+from stepper.session.fault.search import Search, search
+from stepper.session.state import Fault, State
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Inquiry:
+    """What is known of a fault: worked out anew whenever it is asked for."""
+
+    fault: Fault
+    search: Search
+    causes: tuple[Likely, ...]
+    remedies: tuple[Remedy, ...]
+
+
+def inquire(plan: Plan, state: State) -> Inquiry | None:
+    """Work out what is known of the fault in hand; None if none is looked for."""
+    fault = state.knitting.fault
+    if fault is None:
+        return None
+    found = search(plan, state, fault)
+    causes = diagnose(plan, state, fault, found)
+    ways = tuple(
+        replace(way, minutes=way.stitches / stitches_per_minute(state))
+        for way in list_remedies(plan, state.knitting, fault, found, causes)
+    )
+    return Inquiry(fault=fault, search=found, causes=causes, remedies=ways)

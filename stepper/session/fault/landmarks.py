@@ -1,0 +1,127 @@
+"""Find what the stitches on the needles can be counted between: markers, or what can be seen in the fabric.
+
+No I/O. Where no marker hangs, the changes of the last shaped round and the repeats of the last patterned one
+can still be seen; a count runs from one of them to the next. Sections are in working order.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import pairwise
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Group, Plan, Round
+from stepper.session.state import Position
+from stepper.session.tally import markers_in, tally
+
+
+class Landmark(StrEnum):
+    """What stitches are counted between."""
+
+    MARKER = "marker"
+    CHANGE = "change"
+    """An increase or decrease."""
+    REPEAT = "repeat"
+
+
+MOST_SECTIONS = 24
+"""Sections told apart at most; nobody counts to the fortieth increase. Source: chosen here."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sections:
+    """The stitches on the needles, cut where they can be counted."""
+
+    kind: Landmark
+    edges: tuple[int, ...]
+    """Where the sections begin and end. From 0 to all stitches. Unit: stitches on the needles."""
+    every: int = 1
+    """Every how manieth landmark is an edge; above 1 where there are very many."""
+    marks: tuple[int, ...] = ()
+    """Where all landmarks are, where not every one is an edge or one can be missing: changes."""
+    index: int | None = None
+    """The round the landmarks were made in; None for markers."""
+    turned: bool = False
+    """Whether the work lies the other way round than when they were made."""
+
+    @property
+    def counts(self) -> tuple[int, ...]:
+        """Stitches that should be in each section."""
+        return tuple(after - before for before, after in pairwise(self.edges))
+
+
+def sections_at(plan: Plan, place: Position) -> Sections | None:
+    """Cut what is on the needles at a place; None if nothing tells one stitch from another."""
+    total, at_marker = _markers_at(plan, place)
+    if at_marker:
+        return Sections(kind=Landmark.MARKER, edges=(0, *at_marker, total))
+    if place.stitch:
+        return None  # what is seen below cannot be followed through a round half worked
+    for index in range(min(place.index, len(plan.rounds)) - 1, -1, -1):
+        round_ = plan.rounds[index]
+        seen = _changes(round_)
+        kind = Landmark.CHANGE
+        if not seen:
+            seen, kind = _repeats(round_), Landmark.REPEAT
+        if seen:
+            other_way = is_turned(plan, index, place.index)
+            if other_way:
+                seen = [total - each for each in reversed(seen)]
+            every = -(-len(seen) // (MOST_SECTIONS - 1))
+            edges = (0, *seen[every - 1 :: every], total)
+            return Sections(
+                kind=kind, edges=edges, every=every, marks=tuple(seen), index=index, turned=other_way
+            )
+        if round_.before != round_.after:
+            return None
+    return None
+
+
+def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
+    """Return the stitches on both needles and where the markers hang among them."""
+    before: tuple[int, ...] = ()
+    if 0 < place.index <= len(plan.rounds):
+        last = plan.rounds[place.index - 1]
+        before = last.markers
+        if is_turned(plan, last.index, place.index):
+            before = tuple(sorted(last.after - each for each in before))
+    if place.index >= len(plan.rounds):
+        total = plan.rounds[-1].after if plan.rounds else 0
+        return total, tuple(sorted({each for each in before if 0 < each < total}))
+    round_ = plan.rounds[place.index]
+    now = tally(round_, place.stitch)
+    right = now.count - (round_.before - now.used)
+    worked = [each for each in markers_in(round_) if each <= place.stitch and place.stitch]
+    still = [each - now.used + right for each in before if each > now.used or not place.stitch]
+    return now.count, tuple(sorted({each for each in (*worked, *still) if 0 < each < now.count}))
+
+
+def is_turned(plan: Plan, made: int, now: int) -> bool:
+    """Return whether the work lies the other way round than when a row was worked."""
+    return now < len(plan.rounds) and plan.rounds[made].side != plan.rounds[now].side
+
+
+def _changes(round_: Round) -> list[int]:
+    """Return the places just after each change, on the right needle, without the round's end."""
+    places, place = [], 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            place += entry.leaves
+            if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+                places.append(place)
+    return sorted({each for each in places if 0 < each < place})
+
+
+def _repeats(round_: Round) -> list[int]:
+    """Return the places just after each repeat of the round; none where all of it looks alike."""
+    if len(round_.runs) < 2:
+        return []
+    places, place = [], 0
+    for item in round_.phrase:
+        if isinstance(item, Group) and item.leaves:
+            once = item.leaves // item.times
+            places += [place + once * number for number in range(1, item.times + 1)]
+        place += item.leaves
+    return [each for each in places if 0 < each < place]

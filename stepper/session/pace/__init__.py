@@ -1,0 +1,1 @@
+"""How fast she knits, and what follows from it: part of the session, without input or output."""

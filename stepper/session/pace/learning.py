@@ -1,0 +1,190 @@
+"""Fold what is learned from the times of events: pace by kind of knitting, days, when she last rested.
+
+Pure: the times come with the events. Steps told in one go ("next", "next", "next") were knitted before the
+first of them, so what is too fast for hands is added to the step before. Nothing here moves the knitting, and
+undo only takes the stitches back from the day. Source of the figures for rest: 5 to 10 minutes after 50 to 60
+are better than longer, rarer breaks (nibusinessinfo.co.uk and HSE on work at screens; for knitters no
+controlled study was found, so nothing is promised).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+from typing import Final
+
+from stepper.craft.pace import FASTEST_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
+from stepper.session.events import (
+    Advanced,
+    Counted,
+    Event,
+    Jumped,
+    Opened,
+    PlaceAsked,
+    Placed,
+    PlanChanged,
+    Remedied,
+    Returned,
+    Tinked,
+    Undone,
+)
+from stepper.session.state import Day, Done, Memento, State, TimedStep
+
+STEPS_KEPT: Final = 40
+"""Steps of each kind her pace is measured from. Bounded so that a snapshot stays small."""
+DAYS_KEPT: Final = 120
+"""Days with knitting remembered."""
+EVENING_ENDS_H: Final = 4
+"""Knitting after midnight belongs to the evening before, until this hour. Unit: h."""
+MERGED_PER_MINUTE: Final = 60.0
+"""Steps told in one go count as one up to this pace, beyond any timed hobby knitter (45). Unit: stitches per
+minute."""
+
+KNIT_S: Final = 50 * 60.0
+"""Time of knitting after which hands should rest. Unit: s."""
+REST_S: Final = 5 * 60.0
+"""Shortest pause that counts as a rest. Unit: s."""
+QUIET_S: Final = 15 * 60.0
+"""Silence before a cue that tells of no stitches from which it was a rest: longer than a round takes. This
+project's choice. Unit: s."""
+_SLOWEST: Final = 60 / min(USUAL_PER_MINUTE.values())
+# A step may take so long without holding a rest. Unit: s for a stitch.
+
+
+def learn_times(state: State, event: Event) -> State:
+    """Return the state with what the times of an event tell; an event without a time tells nothing.
+
+    Args:
+        state: Before the event is folded.
+        event: What happened.
+    """
+    at = parse_time(event.at)
+    if at is None:
+        return state
+    gain, work = count_gain(state, event)
+    since, told = _rested(state, event, at, gain)
+    knitted = isinstance(event, Advanced | Placed) and gain > 0
+    return replace(
+        state,
+        worked=_stepped(state, at, gain, work) if knitted else state.worked,
+        days=_dayed(state.days, _evening(at), work, gain) if gain else state.days,
+        begun_at=event.at if _begins_anew(state, event) else state.begun_at,
+        sat_since=since,
+        rest_told=told,
+    )
+
+
+def count_gain(state: State, event: Event) -> tuple[int, str]:
+    """Return the stitches an event brings the garment and their kind; below 0 where they are taken back."""
+    match event:
+        case Advanced() | Placed():
+            return event.stitches, event.work
+        case Returned() | Jumped() | Tinked():
+            return -event.stitches, ""
+        case Remedied() if event.place < event.origin:
+            return -(event.undone or event.stitches), ""
+        case Undone():
+            return _taken_back(state, event.seq)
+    return 0, ""
+
+
+def _taken_back(state: State, seq: int) -> tuple[int, str]:
+    for stack, sign in ((state.undo, -1), (state.redo, 1)):
+        if stack and stack[-1].seq == seq:
+            last: Memento = stack[-1]
+            return sign * last.stitches, last.work
+    return 0, ""
+
+
+def parse_time(at: str) -> datetime | None:
+    """Read a time; None if it is none."""
+    try:
+        return datetime.fromisoformat(at)
+    except ValueError:
+        return None
+
+
+def count_minutes(state: State, at: str) -> int:
+    """Return how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
+    now = parse_time(at)
+    seconds = _seconds(state.sat_since, now) if now is not None else None
+    return 5 * int((seconds or 0) // 300)
+
+
+def _seconds(last: str, now: datetime) -> float | None:
+    before = parse_time(last)
+    if before is None or (before.tzinfo is None) is not (now.tzinfo is None):
+        return None
+    return (now - before).total_seconds()
+
+
+def _begins_anew(state: State, event: Event) -> bool:
+    """Return whether the stitches that follow are begun now, and not earlier."""
+    if not state.begun_at:
+        return True
+    if isinstance(event, Counted):
+        return not state.place.stitch
+    moved = Advanced | Placed | Returned | Jumped | Tinked | Remedied | Undone
+    return isinstance(event, Opened | PlanChanged | PlaceAsked | moved)
+
+
+def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[TimedStep, ...]:
+    """Add a step to those her pace is measured from."""
+    seconds = _seconds(state.begun_at, at)
+    if seconds is None or seconds < 0:
+        return state.worked
+    worked = state.worked
+    if stitches * 60 > FASTEST_PER_MINUTE * seconds:
+        if not worked or worked[-1].work != work:
+            return worked
+        stitches, seconds = worked[-1].stitches + stitches, worked[-1].seconds + seconds
+        if stitches * 60 > MERGED_PER_MINUTE * seconds:
+            return worked
+        worked = worked[:-1]
+    worked = (*worked, TimedStep(stitches=stitches, seconds=seconds, work=work))
+    alike = [number for number, each in enumerate(worked) if each.work == work]
+    if len(alike) > STEPS_KEPT:
+        worked = (*worked[: alike[0]], *worked[alike[0] + 1 :])
+    return worked
+
+
+def _evening(at: datetime) -> str:
+    return (at - timedelta(hours=EVENING_ENDS_H)).date().isoformat()
+
+
+def evening_of(at: str) -> str:
+    """Return the day a time belongs to, ISO 8601: that of the evening, also after midnight; empty where it is
+    no time."""
+    found = parse_time(at)
+    return "" if found is None else _evening(found)
+
+
+def _dayed(days: tuple[Day, ...], date: str, work: str, gain: int) -> tuple[Day, ...]:
+    """Add to the stitches of a day, or take from them; a day has never fewer than none."""
+    if not days or days[-1].date != date:
+        days = (*days, Day(date=date))[-DAYS_KEPT:]
+    counts = {each.work: each.stitches for each in days[-1].done}
+    counts[work] = counts.get(work, 0) + gain
+    owed = -sum(min(0, count) for count in counts.values())
+    for kind in sorted(counts, key=lambda each: -counts[each]):
+        # What is taken back is not always of the kind it is taken from; the largest gives first.
+        paid = min(owed, max(0, counts[kind]))
+        counts[kind], owed = max(0, counts[kind]) - paid, owed - paid
+    done = tuple(Done(work=kind, stitches=count) for kind, count in counts.items() if count)
+    return (*days[:-1], Day(date=date, done=done))
+
+
+def _rested(state: State, event: Event, at: datetime, gain: int) -> tuple[str, bool]:
+    """Return since when she has knitted without a rest, and whether it was time to tell her since then."""
+    signs = (_seconds(state.last_cue_at, at), _seconds(state.begun_at, at))
+    pause = min((each for each in signs if each is not None), default=None)
+    if isinstance(event, Opened | PlanChanged | PlaceAsked):
+        longest = REST_S
+    else:
+        longest = max(gain, 0) * _SLOWEST + REST_S if gain > 0 else QUIET_S
+    if pause is None or pause >= longest or not state.sat_since:
+        return event.at, False
+    knitted = _seconds(state.sat_since, at) or 0.0
+    ends_round = isinstance(event, Advanced | Placed) and event.place.index > event.origin.index
+    return state.sat_since, state.rest_told or (ends_round and knitted >= KNIT_S)

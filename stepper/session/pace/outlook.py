@@ -1,0 +1,172 @@
+"""When the garment will be done, and what an evening or a film brings: worked out from plan and state. Pure.
+
+Days are counted in minutes of knitting at her present pace, not in stitches, so that an evening of rib and
+one of colourwork weigh what they took. The day of the question is the first of the days to come, and what was
+already knitted on it counts as still to do, because an evening half over says nothing of a whole one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Final
+
+from stepper.craft.finish import forecast_finish
+from stepper.craft.pace import TimedStretch
+from stepper.craft.pace_by_kind import PaceByKind, measure_pace_by_kind
+from stepper.plan.kinds import kind_of
+from stepper.plan.model import Plan
+from stepper.session.pace.learning import evening_of
+from stepper.session.state import Day, Position, State
+
+FILM_S: Final = 7200.0
+"""A film of two hours. Unit: s."""
+USUAL_WEEK_MIN: Final = (60.0, 60.0, 0.0, 60.0, 60.0, 0.0, 60.0)
+"""A week of evenings before any is known: an hour on five of seven. An assumption without a source, said to
+be one. Unit: minutes of knitting."""
+DAYS_LOOKED_AT: Final = 56
+"""Days back that the forecast is made from: who knitted differently last year knits differently now.
+Unit: days."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outlook:
+    """What is ahead, in time."""
+
+    paces: PaceByKind
+    today: str | None
+    """Day of the question, ISO 8601; None if its time is not known."""
+    seconds_left: float
+    """Knitting time of what is left, breaks left out. Unit: s."""
+    likely: str | None
+    """Day to be done, ISO 8601; None if nothing is left or the time of asking is not known."""
+    early: str | None
+    """One chance in ten to be done by then."""
+    late: str | None
+    """Nine chances in ten to be done by then; None if the days are too few or too unlike to say."""
+    assumed_days: int
+    """Days of a usual week that stand in for days not known yet. Range: 0 to 7."""
+    finish_by: str | None
+    """Day to be done by, from the project file, ISO 8601."""
+    evenings: int | None
+    """Evenings up to that day, this one and that one included; 0 where it has passed."""
+    rounds_each: int | None
+    """Rounds each of those evenings has to bring; None if the day has passed."""
+    seconds_each: float | None
+    """Knitting time each of those evenings has to bring, breaks left out. Unit: s."""
+    film_rounds: int
+    """Rounds finished in a two-hour film from here, the one in hand among them."""
+    film_to: Position
+    """Where such a film ends."""
+
+
+def paces_of(state: State) -> PaceByKind:
+    """Measure her pace by kind from the steps so far."""
+    steps: dict[str, list[TimedStretch]] = {}
+    for each in state.worked:
+        steps.setdefault(each.work, []).append(TimedStretch(stitches=each.stitches, seconds=each.seconds))
+    return measure_pace_by_kind(steps)
+
+
+def work_left(plan: Plan, place: Position) -> dict[str, int]:
+    """Return the stitches left by kind, from a place on."""
+    left: dict[str, int] = {}
+    for round_ in plan.rounds[place.index :]:
+        kind = kind_of(round_)
+        left[kind] = left.get(kind, 0) + round_.progress
+        if round_.index == place.index:
+            # Over a count that is off the round in hand may have fewer stitches than were worked before.
+            left[kind] -= min(place.stitch, round_.progress)
+    return left
+
+
+def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
+    """Look ahead.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        at: Now. ISO 8601; where it is no time, no day is foretold.
+    """
+    paces, today = paces_of(state), _day(evening_of(at))
+    left = paces.seconds_for(work_left(plan, state.place))
+    likely, early, late, assumed = _finish(state.days, paces, left, today)
+    evenings = _evenings(plan.finish_by, today)
+    rounds_left = max(0, len(plan.rounds) - state.place.index)
+    film_rounds, film_to = _film(plan, state.place, paces)
+    return Outlook(
+        paces=paces,
+        today=None if today is None else today.isoformat(),
+        seconds_left=left,
+        likely=likely,
+        early=early,
+        late=late,
+        assumed_days=assumed,
+        finish_by=plan.finish_by,
+        evenings=evenings,
+        rounds_each=-(-rounds_left // evenings) if evenings else None,
+        seconds_each=left / evenings if evenings else None,
+        film_rounds=film_rounds,
+        film_to=film_to,
+    )
+
+
+def _finish(
+    days: Sequence[Day], paces: PaceByKind, left: float, today: date | None
+) -> tuple[str | None, str | None, str | None, int]:
+    """Foretell the day: likely, early, late, and how many days of a usual week were assumed."""
+    if today is None or not left:
+        return None, None, None, 0
+    minutes = {day.date: paces.seconds_for(stitches_by_kind(day)) / 60 for day in days}
+    before = sorted(each for each in minutes if each < today.isoformat())
+    seen: list[float] = []
+    if before:
+        first = max(date.fromisoformat(before[0]), today - timedelta(days=DAYS_LOOKED_AT))
+        span = (today - first).days
+        seen = [minutes.get((first + timedelta(days=each)).isoformat(), 0.0) for each in range(span)]
+    seen = seen if any(seen) else []
+    assumed = max(0, len(USUAL_WEEK_MIN) - len(seen))
+    done_today = minutes.get(today.isoformat(), 0.0)
+    forecast = forecast_finish(left / 60 + done_today, [*USUAL_WEEK_MIN[:assumed], *seen])
+    if forecast is None:  # pragma: no cover - a usual week or a day with knitting is always among them
+        return None, None, None, assumed
+
+    def on(number: int) -> str:
+        return (today + timedelta(days=number - 1)).isoformat()
+
+    late = None if forecast.late_days is None else on(forecast.late_days)
+    return on(forecast.likely_days), on(forecast.early_days), late, assumed
+
+
+def stitches_by_kind(day: Day) -> Mapping[str, float]:
+    """Return what a day brought the garment, by kind of knitting. Unit: stitches."""
+    return {each.work: each.stitches for each in day.done}
+
+
+def _evenings(finish_by: str | None, today: date | None) -> int | None:
+    due = _day(finish_by or "")
+    if due is None or today is None:
+        return None
+    return max(0, (due - today).days + 1)
+
+
+def _day(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        return None
+
+
+def _film(plan: Plan, place: Position, paces: PaceByKind) -> tuple[int, Position]:
+    """Knit on for the length of a film: rounds finished, and the place it ends at."""
+    left, rounds, stitch = FILM_S, 0, place.stitch
+    for round_ in plan.rounds[place.index :]:
+        pace = paces.of(kind_of(round_))
+        needed = pace.seconds_for(max(0, round_.progress - stitch))
+        if needed > left:
+            return rounds, Position(
+                index=round_.index, stitch=stitch + int(left * pace.stitches_per_minute / 60)
+            )
+        left, rounds, stitch = left - needed, rounds + 1, 0
+    return rounds, Position(index=len(plan.rounds))

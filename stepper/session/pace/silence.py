@@ -1,0 +1,42 @@
+"""A long silence: when it is one, and what is said in it and after it. Pure, no clock.
+
+A cue just before a break shortens coming back (Altmann and Trafton 2004), and nobody says when the telephone
+rings. So the place is said where nothing has been asked for longer than the step in hand takes at her pace
+and some minutes more, while she may still hear it; and again, with what comes next, when she is back.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.model import Plan
+from stepper.session.count_timing import stitches_per_minute
+from stepper.session.evolve import seconds_between
+from stepper.session.state import State
+from stepper.session.steps import part_at, parts
+
+SILENCE_S = 300.0
+"""Time without a cue, on top of what the step in hand takes. Five minutes; chosen here. Unit: s."""
+
+
+def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
+    """Return the time without a cue from which it is a silence: the step in hand has to be worked first.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        silence_s: Time on top of it. Range: above 0. Unit: s.
+
+    Returns:
+        Unit: s.
+    """
+    place = state.place
+    if place.index >= len(plan.rounds):
+        return silence_s
+    round_, by = plan.rounds[place.index], state.knitting.by
+    left = parts(round_, by)[part_at(round_, by, place.stitch)].end - place.stitch
+    return silence_s + 60 * max(0, left) / stitches_per_minute(state)
+
+
+def was_silent(plan: Plan, state: State, now: str) -> bool:
+    """Return whether she comes back from a silence."""
+    seconds = seconds_between(state.last_cue_at, now)
+    return seconds is not None and seconds >= patience(plan, state)

@@ -1,0 +1,67 @@
+"""Where a garment stands, in figures: for `stepper where` and whatever else reports it. Pure."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.plan.model import Plan
+from stepper.session.state import State
+from stepper.session.tally import count_at
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Progress:
+    """Where a garment stands. The field names are those of `stepper where --json`."""
+
+    title: str
+    section: str
+    """Section in hand; the last one when all is done, empty in a plan without rounds."""
+    round: int
+    """Round of the section being worked, from 1; the last one when all is done."""
+    of: int
+    """Rounds of the section."""
+    stitch: int
+    """Stitches of the round worked."""
+    stitches: int
+    """Stitches on the needles."""
+    label: str | None
+    """Label of the round in hand."""
+    finished: bool
+    rounds_done: int
+    rounds_left: int
+    """Rounds not done yet, the one in hand among them."""
+    stitches_done: int
+    """Stitches worked in all."""
+    stitches_left: int
+    last_cue_at: str | None
+    """When the knitter last did something. ISO 8601; None before the first cue."""
+
+
+def measure_progress(plan: Plan, state: State) -> Progress:
+    """Say where the knitting stands.
+
+    Args:
+        plan: The plan as knitted, with its lengths corrected.
+        state: Where the session stands.
+    """
+    rounds, place = plan.rounds, state.place
+    index = min(place.index, len(rounds))
+    finished = index == len(rounds)
+    here = rounds[min(index, len(rounds) - 1)] if rounds else None
+    stitch = here.progress if here and finished else place.stitch
+    done = sum(round_.progress for round_ in rounds[:index]) + (0 if finished else place.stitch)
+    return Progress(
+        title=plan.title,
+        section=here.section if here else "",
+        round=here.number if here else 0,
+        of=here.of if here else 0,
+        stitch=stitch,
+        stitches=count_at(plan, index, stitch),
+        label=here.label if here else None,
+        finished=finished,
+        rounds_done=index,
+        rounds_left=len(rounds) - index,
+        stitches_done=done,
+        stitches_left=sum(round_.progress for round_ in rounds) - done,
+        last_cue_at=state.last_cue_at or None,
+    )

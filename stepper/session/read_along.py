@@ -1,0 +1,181 @@
+"""Reading along: a round read out run by run at her own pace, without a cue for each. Pure.
+
+The session owns no clock. Whoever performs the effects is asked to send a `Beat` after so many seconds; a
+beat that something else came before is out of date and changes nothing. Her pace comes from the steps so far,
+and "slower" and "faster" correct it. The last run of the round is never finished by itself: there she is told
+how many stitches there should be, and the round is done when she says so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import groupby
+
+from stepper.plan.kinds import kind_of
+from stepper.plan.model import Item, Plan, Round, Run, flatten
+from stepper.session import moves
+from stepper.session.count_timing import stitches_per_minute
+from stepper.session.cues import Beat, Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
+from stepper.session.decision import Decision, Refusal
+from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
+from stepper.session.events import Advanced, ReadingSet
+from stepper.session.state import Position, ReadingAlong, State
+from stepper.session.steps import StepPart, rest_of
+from stepper.session.tally import count_at
+
+SLOWER_BY = 1.25
+"""What "slower" makes of the time for a stitch, and "faster" takes off it. Source: chosen here; two of either
+are a step that can be felt, three nearly double it."""
+SHORTEST_S = 1.2
+"""Least time for a run: it takes about a second to be said. Unit: s."""
+LONGEST_FACTOR, SHORTEST_FACTOR = 4.0, 0.25
+_NOTHING = Refusal(sentence="Nothing is being read along. Say: read along.")
+
+
+def runs(round_: Round) -> tuple[StepPart, ...]:
+    """Cut a round into its runs: neighbours of one stitch in one yarn, markers with what is before them.
+
+    Returns:
+        At least one. Always: they follow on from 0 to `round_.progress` without a gap.
+    """
+    found: list[StepPart] = []
+    waiting: tuple[Item, ...] = ()
+    place = 0
+    for run, repeat in _joined(round_):
+        if not run.progress:
+            if found:
+                found[-1] = replace(found[-1], items=(*found[-1].items, run))
+            else:
+                waiting += (run,)
+            continue
+        end = place + run.progress
+        found.append(StepPart(start=place, end=end, items=(*waiting, run), repeat=repeat))
+        waiting, place = (), end
+    return tuple(found) or (StepPart(start=0, end=0, items=waiting),)
+
+
+def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
+    """Return runs with neighbours alike put together; the first of a repetition says which one it is."""
+    for item in round_.phrase:
+        if isinstance(item, Run):
+            yield item, None
+            continue
+        for number in range(1, item.times + 1):
+            repeat: tuple[int, int] | None = (number, item.times) if item.times > 1 else None
+            for (stitch, yarn), alike in groupby(flatten(item.items), key=lambda run: (run.stitch, run.yarn)):
+                yield Run(stitch, sum(run.times for run in alike), yarn), repeat
+                repeat = None
+
+
+def run_at(round_: Round, stitches: int) -> StepPart:
+    """Return the run in which a place lies, or what is left of it."""
+    cut = runs(round_)
+    return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
+
+
+# Rules
+
+
+def begin(plan: Plan, state: State, cue: ReadAlong) -> Decision:
+    """Begin to read the round in hand along, from the place in it."""
+    if state.reading is not None and not state.reading.held:
+        return Refusal(sentence="I am reading along.")
+    if len(runs(plan.rounds[state.place.index])) < 2:
+        return Refusal(sentence="This round is one run from end to end; there is nothing to read along.")
+    factor = state.reading.factor if state.reading is not None else 1.0
+    return (ReadingSet(at=cue.at, reading=ReadingAlong(index=state.place.index, factor=factor)),)
+
+
+def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
+    """Read slower or faster from the next run on."""
+    if state.reading is None:
+        return _NOTHING
+    by = SLOWER_BY if isinstance(cue, Slower) else 1 / SLOWER_BY
+    factor = min(max(state.reading.factor * by, SHORTEST_FACTOR), LONGEST_FACTOR)
+    return (ReadingSet(at=cue.at, reading=replace(state.reading, factor=factor)),)
+
+
+def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
+    """Wait at the run in hand."""
+    if state.reading is None:
+        return _NOTHING
+    if state.reading.held:
+        return Refusal(sentence="I am waiting. Say: go on.")
+    return (ReadingSet(at=cue.at, reading=replace(state.reading, held=True)),)
+
+
+def go_on(plan: Plan, state: State, cue: GoOn) -> Decision:
+    """Go on after a hold; while nothing is held it is the same as the next step."""
+    if state.reading is not None and state.reading.held:
+        return (ReadingSet(at=cue.at, reading=replace(state.reading, held=False)),)
+    return step(plan, state, Next(at=cue.at))
+
+
+def step(plan: Plan, state: State, cue: Next) -> Decision:
+    """Finish the run in hand while reading along, where it is not the last; else the step."""
+    if state.reading is not None:
+        moved = _next_run(plan, state, cue)
+        if moved is not None:
+            return (moved,)
+    return moves.advance(plan, state, cue)
+
+
+def beat(plan: Plan, state: State, cue: Beat) -> Decision:
+    """Take it that the run in hand is worked; at the last one the reading ends."""
+    reading = state.reading
+    if reading is None or reading.held or state.seq != cue.seq or state.asleep or state.closed:
+        return ()
+    moved = _next_run(plan, state, cue)
+    return (moved,) if moved is not None else (ReadingSet(at=cue.at, reading=None),)
+
+
+def _next_run(plan: Plan, state: State, cue: Cue) -> Advanced | None:
+    """Return the move to the next run of the round; None at the last one."""
+    origin, round_ = state.place, plan.rounds[state.place.index]
+    part = run_at(round_, origin.stitch)
+    if part.end >= round_.progress:
+        return None
+    place = Position(index=origin.index, stitch=part.end)
+    worked = part.end - origin.stitch
+    return Advanced(at=cue.at, origin=origin, place=place, stitches=worked, work=kind_of(round_))
+
+
+# What is told
+
+
+def tell_run(plan: Plan, state: State) -> Effect:
+    """Tell the run in hand and nothing else."""
+    part = run_at(plan.rounds[state.place.index], state.place.stitch)
+    return TellStep(index=state.place.index, part=part, lead=Lead.RUN)
+
+
+def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> Iterator[Effect]:
+    """Tell the run in hand where reading begins or goes on, the count where it ends, else what changed."""
+    if event.reading is None:
+        end = plan.rounds[after.place.index].progress
+        count = count_at(plan, after.place.index, end)
+        yield TellReading(change=ReadingChange.END, index=after.place.index, count=count)
+        return
+    old = before.reading
+    if event.reading.held:
+        yield TellReading(change=ReadingChange.HELD, index=event.reading.index)
+    elif old is None or old.held:
+        yield tell_run(plan, after)
+    else:
+        change = ReadingChange.LIMIT
+        if event.reading.factor != old.factor:
+            slower = event.reading.factor > old.factor
+            change = ReadingChange.SLOWER if slower else ReadingChange.FASTER
+        yield TellReading(change=change, index=event.reading.index)
+
+
+def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
+    """Ask for the beat that ends the run in hand; no effect while nothing is read along."""
+    reading = state.reading
+    if reading is None or reading.held or state.place.index >= len(plan.rounds):
+        return ()
+    part = run_at(plan.rounds[state.place.index], state.place.stitch)
+    each_s = 60 / stitches_per_minute(state) * reading.factor
+    seconds = max(SHORTEST_S, (part.end - part.start) * each_s)
+    return (BeatIn(seconds=seconds, seq=state.seq),)

@@ -1,0 +1,157 @@
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.language.effect_words import tell_effect
+from stepper.session import answers, due, effects
+from stepper.session.cues import Cue
+from stepper.session.machine import Session
+from stepper.session.state import Position
+from tests.plans import final_increase, plan
+from tests.playbook import AT, check, opened
+from tests.session.any_cue import CUES
+
+GARMENT = final_increase()
+
+
+@given(st.lists(CUES, max_size=25))
+def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
+    """Whatever is said in whatever order, each effect is one line that ends, with nothing left to fill in."""
+    session = Session(GARMENT)
+    for cue in cues:
+        considered = session.consider(cue)
+        session.adopt(considered)
+        for effect in considered.effects:
+            line = tell_effect(effect, session.plan)
+            if isinstance(effect, (effects.BeatIn, effects.Close)):
+                assert not line  # for the conductor alone
+                continue
+            if isinstance(effect, effects.TellKept) and effect.note is not None:
+                continue  # her own words
+            if isinstance(effect, (effects.TellEvent, due.Remind)):
+                assert "\n" not in line  # her own words again
+                continue
+            assert re.fullmatch(r"[^\n{}]+[.?]", line), line
+            assert "  " not in line
+
+
+def test_remarks_are_said_once_at_the_beginning_of_the_round() -> None:
+    """A needle change belongs before the first stitch, and is said again only when the round begins again."""
+    garment = plan(
+        ("body", ["co20", ("k5 m1 k5 m1 k5 m1 k5", {"remarks": ("change to 3.75 mm needles", "With A.")})])
+    )
+
+    check(
+        opened(garment),
+        """
+        > next step
+        Count now: 20 expected, before the shaping.
+        Change to 3.75 mm needles. With A. Round 2: knit five, make one, knit five, make one.
+        > next step
+        At stitch 12: knit five, make one, knit five.
+        > go back
+        Change to 3.75 mm needles. With A. Body, round 2 of 2: knit five, make one, knit five, make one.
+        """,
+    )
+
+
+def test_a_repeat_is_named_by_its_number() -> None:
+    """By repeat she counts repeats, not stitches."""
+    check(
+        opened(plan(("rib", ["co9", "k1 (p1 k1)x4"]))),
+        """
+        > by repeat
+        By repeat.
+        Round 1: cast on nine.
+        > next step
+        Round 2: knit one.
+        > next step
+        Repeat 1 of 4: purl one, knit one.
+        > stitch 4
+        Repeat 2 of 4: knit one.
+        > go back
+        Rib, round 2 of 2, repeat 2 of 4: purl one, knit one.
+        """,
+    )
+
+
+@pytest.mark.parametrize(
+    ("effect", "line"),
+    [
+        (
+            answers.TellExpected(now=225, end=246, between=(41, 82, 123)),
+            "225 stitches now, 246 at the end. Between the markers at the end: 41, 82, 123.",
+        ),
+        (
+            answers.TellFar(section="body", section_rounds=1, rounds=1, stitches=1),
+            "1 round left in body, 1 altogether, 1 stitch.",
+        ),
+        (
+            answers.TellFar(section="body", section_rounds=96, rounds=140, stitches=25_540),
+            "96 rounds left in body, 140 altogether, about 26 thousand stitches.",
+        ),
+        (
+            effects.AskCount(expect=246, reason="after the increases"),
+            "Count now: 246 expected, after the increases.",
+        ),
+        (effects.AskLength(target_mm=320.0, section="body"), "Measure now: 32 cm to reach."),
+        (
+            effects.TellMeasured(
+                length_mm=99.0,
+                target_mm=100.0,
+                rounds_per_10cm=30.3,
+                planned_per_10cm=30.0,
+                rounds_left=0,
+                longer_by=-1,
+            ),
+            "9.9 cm: 30.3 rounds to 10 cm. Near enough to 10 cm, this part ends here.",
+        ),
+        (effects.TellUndone(event=None, again=False), "Taken back: that."),
+        (effects.TellRecap(done=None, at=AT), "Nothing is knitted yet."),
+        (effects.TellRecap(done=Position(index=2), at=""), "Last done: Neckband, round 2 of 2."),
+        (effects.Close(), ""),
+    ],
+)
+def test_an_effect_has_its_line(effect: effects.Effect, line: str) -> None:
+    """The wording of the rarer answers, as it is heard."""
+    assert tell_effect(effect, GARMENT) == line
+
+
+@pytest.mark.parametrize(
+    ("text", "line"),
+    [
+        ("(k1 m1 k2 m1 k3 m1 k4 m1)x2 k4", "8 increases: gaps from 1 to 5; first in 1 stitch."),
+        ("(k6 k2tog)x3", "3 decreases: every gap 6; first in 6 stitches."),
+        ("m1 k24", "1 increase; first now."),
+        ("(k3 yo k2tog k1)x4", "4 increases and 4 decreases: 4 gaps of 4 and 4 of 0; first in 3 stitches."),
+    ],
+)
+def test_spacing_is_summed_up(text: str, line: str) -> None:
+    """Few sizes of gap are counted, many are bounded, one change needs no gaps."""
+    garment = plan(("body", ["co24", text]))
+    place = Position(index=1)
+
+    assert tell_effect(answers.TellSpacing(place=place, next_index=None), garment) == line
+
+
+def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again() -> None:
+    """ "The same again" is short for the ear; "say again" gives what the same was."""
+    made = plan(("body", ["co60", "(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4"]))
+    check(
+        made,
+        """
+        > next step
+        Round 2, repeat 1 of 4: knit one, purl two, knit two, purl two.
+        > next step
+        At stitch 7: knit one, purl two, knit two, purl two, knit one.
+        > next step
+        At stitch 15: the same again, three times.
+        > say again
+        At stitch 15: knit one, purl two, knit two, purl two, knit one, purl two, knit two, purl two, knit one,
+            three times.
+        """,
+    )

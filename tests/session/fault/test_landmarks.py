@@ -1,0 +1,78 @@
+from __future__ import annotations
+
+from stepper.session.fault.landmarks import MOST_SECTIONS, sections_at
+from stepper.session.state import Position
+from tests.plans import final_increase, plan
+
+
+def test_markers_come_first() -> None:
+    """They are counted between by everyone."""
+    garment = plan(("body", [("co40", {"markers": (10, 30)}), ("k10 m1 k30", {"markers": (11, 31)})]))
+    at_start = sections_at(garment, Position(index=1))
+    inside = sections_at(garment, Position(index=1, stitch=11))
+    assert at_start is not None
+    assert (at_start.kind, at_start.counts) == ("marker", (10, 20, 10))
+    assert inside is not None
+    assert sum(inside.counts) == 41
+
+
+def test_without_markers_the_increases_are_counted_between() -> None:
+    """They can be seen in the fabric, also some rounds later."""
+    sections = sections_at(final_increase(), Position(index=4))
+    assert sections is not None
+    assert sections.kind == "change"
+    assert len(sections.counts) <= MOST_SECTIONS
+    assert sum(sections.counts) == 246
+    assert sections.counts[:2] == (6, 12)
+
+
+def test_plain_knitting_has_nothing_to_count_between() -> None:
+    """Nothing is made up."""
+    assert sections_at(plan(("body", ["co40", "k40", "k40"])), Position(index=2)) is None
+
+
+def test_repeats_can_be_told_apart() -> None:
+    """A rib or a chart is counted by its repeats."""
+    sections = sections_at(plan(("cuff", ["co40", "(k2 p2)x10"])), Position(index=2))
+    assert sections is not None
+    assert (sections.kind, set(sections.counts)) == ("repeat", {4})
+
+
+def test_what_lies_below_a_change_of_the_count_is_not_counted_between() -> None:
+    """A plain round leaves increases to be seen; stitches bound off move everything, and nothing is made up."""
+    yoke = ("co80", "(k8 m1)x10", "k90")
+    assert sections_at(plan(("yoke", [*yoke])), Position(index=3)) is not None
+    assert sections_at(plan(("yoke", [*yoke, "bo10 k80"])), Position(index=4)) is None
+
+
+def test_a_marker_at_the_end_of_the_round_makes_no_section_of_nothing() -> None:
+    """The end of the round is an edge as it is, also with a part of the round worked. By hand: ten, twenty, ten."""
+    hat = plan(("hat", [("co40", {"markers": (10, 30, 40)}), "k40"]))
+    for stitch in (0, 5):
+        sections = sections_at(hat, Position(index=1, stitch=stitch))
+        assert sections is not None
+        assert 0 not in sections.counts
+        assert sum(sections.counts) == 40
+
+
+def test_a_row_back_shows_the_landmarks_of_the_row_before_from_the_other_side() -> None:
+    """Knitted flat the work is turned: six before the first increase become the last six. By hand: increases after
+    the 3rd and 4th of 12 stitches on the right needle lie after the 8th and 9th seen from behind."""
+    flat = {"flat": True}
+    row = plan(("front", [("co10", flat), ("k2 m1 m1 k8", flat), ("p12", {"side": "WS", **flat})]))
+    sections = sections_at(row, Position(index=2))
+    assert sections is not None
+    assert sections.turned
+    assert sections.edges == (0, 8, 9, 12)
+    assert sections.index == 1
+
+
+def test_more_landmarks_than_anyone_counts_to_are_taken_several_at_a_time() -> None:
+    """Forty increases: every second one is an edge, so that there are at most 24 sections. By hand: ceil(39/23)."""
+    wide = plan(("yoke", ["co80", "(k2 m1)x40", "k120"]))
+    sections = sections_at(wide, Position(index=3))
+    assert sections is not None
+    assert sections.every == 2
+    assert sections.edges[:3] == (0, 6, 12)
+    assert len(sections.counts) <= MOST_SECTIONS
+    assert len(sections.marks) == 39

@@ -1,0 +1,224 @@
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from stepper.plan.absorb import absorbed
+from stepper.plan.model import Plan, Round
+from stepper.session.cues import Choose
+from stepper.session.fault.diagnosis import diagnose
+from stepper.session.fault.inquiry import inquire
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.remedies import Remedy, RemedyKind, find_exact_round, is_tolerant, list_remedies
+from stepper.session.fault.search import search
+from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.sitting.project_file import load
+from tests import fabric, hunt
+from tests.hunt import Trial
+from tests.plans import final_increase, plan
+from tests.session.fault.test_diagnosis import SAMPLES
+
+
+def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:
+    """Give the remedies of a fault."""
+    causes = diagnose(garment, state, fault)
+    return list_remedies(garment, state.knitting, fault, search(garment, state, fault), causes)
+
+
+def after(round_: Round, lifelines: tuple[Position, ...] = ()) -> State:
+    """Stand at the end of a round that was right three rounds before."""
+    verified = Verified(place=Position(index=max(0, round_.index - 3)), stitches=1)
+    place = Position(index=round_.index + 1)
+    return State(knitting=Knitting(place=place, verified=verified, lifelines=lifelines))
+
+
+def carried_out(trial: Trial, number: int, photographs: list[fabric.Knitting]) -> None:
+    """Choose a remedy and carry it out in the fabric, stitch by stitch, as the session then says; check that
+    no round leaves stitches over, and that the count is right where it was to be made good."""
+    inquiry = inquire(trial.session.plan, trial.session.state)
+    assert inquiry is not None
+    way = inquiry.remedies[number - 1]
+    chosen = trial.session.consider(Choose(number=number))
+    place, garment = chosen.state.place, chosen.plan
+    if not way.kind.settles:
+        assert (place, garment) == (trial.session.state.place, trial.session.plan)
+        return
+    if way.kind == "drop":
+        assert trial.knitting.count + trial.knitting.loose == garment.rounds[place.index - 1].after
+        return
+    if way.mend is None:
+        _taken_back(trial, place, garment, photographs)
+        return
+    knitting = trial.knitting.copy()
+    stop = min(way.mend.index + 1, len(garment.rounds))
+    for round_ in garment.rounds[place.index : stop]:
+        if not round_.before:
+            break
+        if round_.index > place.index:
+            hunt.turned(garment, knitting, round_.index)
+        assert knitting.count == round_.before, (way, round_.instruction)
+        knitting.work(round_.index, fabric.steps(round_.phrase))
+        assert (knitting.left[round_.index], knitting.count) == (0, round_.after), (way, round_.instruction)
+    if way.mend.index < len(garment.rounds) and garment.rounds[way.mend.index].before:
+        assert knitting.count == trial.session.plan.rounds[way.mend.index].after
+
+
+def _taken_back(trial: Trial, place: Position, garment: Plan, photographs: list[fabric.Knitting]) -> None:
+    """Knit again from a place, without a mistake; what stays on the needle has to be sound."""
+    assert place.index <= trial.index
+    knitting = photographs[place.index].copy()
+    knitting.work(place.index, fabric.steps(garment.rounds[place.index].phrase))
+    assert knitting.count == garment.rounds[place.index].after
+    if place.stitch:
+        worked = trial.knitting.copy()
+        if place.index + 1 < len(garment.rounds):
+            hunt.turned(garment, worked, place.index + 1)
+        kept = [
+            [each for each in needle if isinstance(each, str)][: place.stitch]
+            for needle in (worked.needle, knitting.needle)
+        ]
+        assert kept[0] == kept[1]
+
+
+PLACES = 4
+"""Random places for each kind in each garment."""
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=[path.stem for path in SAMPLES])
+def test_every_remedy_brings_the_count_right(path: Path) -> None:
+    """Whatever is chosen, carried out in the fabric of a second knitter it leaves the stitches the pattern
+    wants, and no round on the way comes out wrong."""
+    garment = load(path).plan
+    photographs = fabric.knitted_right(garment)
+    tried = set()
+    for mistake in fabric.MISTAKES:
+        for trial in hunt.trials(garment, photographs, mistake, PLACES, 11):
+            inquiry = inquire(trial.session.plan, trial.session.state)
+            assert inquiry is not None
+            for number, way in enumerate(inquiry.remedies, 1):
+                tried.add(way.kind)
+                carried_out(trial, number, photographs)
+    assert tried >= {"plain", "accept", "rip"}
+
+
+def test_the_cheapest_comes_first() -> None:
+    """She hears the way that costs least before the others."""
+    garment = final_increase()
+    again, *others = ways(garment, after(garment.rounds[9]), _off(10, -1))
+    costs = [way.stitches for way in others]
+
+    assert again.kind is RemedyKind.RECOUNT
+    assert len(costs) >= 2
+    assert costs == sorted(costs)
+
+
+def _off(index: int, difference: int) -> Fault:
+    return Fault(place=Position(index=index), difference=difference)
+
+
+def test_nothing_is_worked_over_a_chart_that_no_longer_divides() -> None:
+    """After the increases a chart begins at once, so no plain round is left to mend in."""
+    garment = final_increase()
+    kinds = {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, -1))}
+
+    assert "plain" not in kinds
+    assert "rip" in kinds
+    assert find_exact_round(garment, Position(index=4)) == 4
+
+
+def test_the_shaping_takes_up_what_is_off() -> None:
+    """A stitch too few before the increases is one increase more in them, spread anew."""
+    garment = final_increase()
+    accept = next(way for way in ways(garment, after(garment.rounds[1]), _off(2, -1)) if way.kind == "accept")
+
+    assert accept.mend is not None
+    assert (accept.mend.origin, accept.mend.index, accept.mend.change) == (2, 3, 1)
+    assert accept.mend.spread
+    assert len(absorbed(garment, [accept.mend]).rounds[3].shaping) == 22
+
+
+def test_a_whole_repeat_is_gone_on_with() -> None:
+    """A repeat of the chart too many divides: the chart is worked once more in each round, and what has to be
+    right is the division."""
+    garment = final_increase()
+    assert find_exact_round(garment, Position(index=4), 1) == 4
+    assert find_exact_round(garment, Position(index=4), 6) == 7
+    assert {way.kind for way in ways(garment, after(garment.rounds[3]), _off(4, 6))} == {"recount", "rip"}
+
+
+@pytest.mark.parametrize(
+    "known",
+    [
+        {"confirmed": True},
+        {"answers": (Answer(first=0, end=1, stitches=3),)},
+        {"sights": (Sight(seen=Seen.LOOP, number=1),)},
+        {"place": Position(index=9)},
+    ],
+    ids=lambda known: next(iter(known)),
+)
+def test_counting_once_more_is_offered_only_while_a_single_count_speaks_of_a_fault(known: dict[str, Any]) -> None:
+    """Else it would be offered for ever, and she would be sent to count where a loop runs."""
+    garment = final_increase()
+    fault = replace(_off(10, -1), **known)
+
+    assert all(way.kind is not RemedyKind.RECOUNT for way in ways(garment, after(garment.rounds[9]), fault))
+
+
+def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
+    """To the end of the piece, whatever divides; nothing has to be mended by then."""
+    scarf = plan(("scarf", ["co40", *["k40"] * 5, "bo40"]))
+    accept = next(way for way in ways(scarf, after(scarf.rounds[3]), _off(4, -1)) if way.kind == "accept")
+
+    assert find_exact_round(scarf, Position(index=4), -1) is None
+    assert accept.mend is not None
+    assert accept.mend.index == len(scarf.rounds)
+    assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
+
+
+def test_a_lifeline_is_where_ripping_ends() -> None:
+    """It holds the stitches, so it is cheaper than the last good count and is taken only where it lies below the fault."""
+    garment = final_increase()
+    state = after(garment.rounds[11], lifelines=(Position(index=9),))
+    seen_there = Fault(place=Position(index=12), difference=-1, index=10)
+    rip = next(way for way in ways(garment, state, seen_there) if way.kind == "rip")
+
+    assert rip.lifeline
+    assert rip.place == Position(index=9)
+
+
+def test_a_rib_is_not_mended_out_of_step() -> None:
+    """Only the same stitch all along takes one more or less."""
+    rib, plain = plan(("cuff", ["co40", "(k2 p2)x10", "k40"])).rounds[1:]
+
+    assert not is_tolerant(rib)
+    assert is_tolerant(plain)
+    assert find_exact_round(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
+
+
+def test_a_round_of_decreases_alone_is_not_mended_in() -> None:
+    """Where no plain stitch is left, none can be worked together with another, and none can be made for one."""
+    crown = plan(("crown", ["co24", "(k1 k2tog)x8", "(k2tog)x8", "draw8"]))
+
+    assert "accept" not in {way.kind for way in ways(crown, after(crown.rounds[1]), _off(2, 1))}
+
+
+def test_in_a_chart_a_known_spot_is_made_good() -> None:
+    """Once it is found between which increases the stitch is missing, the first chart round can make it good,
+    and its repeats divide again."""
+    garment = final_increase()
+    state = after(garment.rounds[3])
+    counts = sections_at(garment, Position(index=4))
+    assert counts is not None
+    answers = tuple(
+        Answer(first=at, end=at + 1, stitches=want - (at == 9)) for at, want in enumerate(counts.counts)
+    )
+    fault = Fault(place=Position(index=4), difference=-1, answers=answers)
+    accept = next(way for way in ways(garment, state, fault) if way.kind == "accept")
+
+    assert accept.mend is not None
+    assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
+    chart = absorbed(garment, [accept.mend]).rounds[4]
+    assert (chart.before, chart.after, len(chart.shaping)) == (245, 246, 1)

@@ -1,0 +1,223 @@
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import pytest
+
+from stepper.language.understand import understand
+from stepper.session.codec import encode_event
+from stepper.session.cues import Cue, Undo
+from stepper.session.events import Event
+from stepper.session.machine import Session
+from stepper.session.replay import replay_entries
+from stepper.session.state import Knitting, Position, State, Verified
+from tests.plans import final_increase, plan
+from tests.playbook import AT, after, check, opened, tell, transcript
+
+
+@dataclass(frozen=True)
+class _Kept:
+    """An entry of a journal."""
+
+    seq: int
+    kind: str
+    version: int
+    body: str
+
+
+def _cue(said: str, session: Session) -> Cue:
+    cue = understand(said, session.plan, at=AT)
+    assert isinstance(cue, Cue)
+    return cue
+
+
+MARKED = plan(
+    ("yoke", [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "k80"])
+)
+
+
+def _at(index: int, stitch: int = 0) -> Session:
+    verified = Verified(place=Position(index=1), stitches=80)
+    knitting = Knitting(place=Position(index=index, stitch=stitch), verified=verified)
+    return Session(MARKED, State(seq=1, knitting=knitting))
+
+
+def test_a_fault_is_found_named_and_mended() -> None:
+    """The whole way: a count, three counts between markers, a look, a remedy, and its place in the next
+    round."""
+    session = _at(2)
+    check(
+        session,
+        """
+        > count is 79
+        79: that is 1 fewer than the 80 expected.
+        Count from the beginning of the round to the first marker: 20 expected. Then say: there are, and the number.
+        > there are 20
+        Count from the first marker to the second marker: 20 expected. Then say: there are, and the number.
+        > there are 20
+        Count from the second marker to the third marker: 20 expected. Then say: there are, and the number.
+        > there are 19
+        The fault lies from the second marker to the third marker: 1 too few.
+        Probably a stitch was dropped in yoke round 2, to go by the count.
+        > what can i do
+        1, go on as it is, with 79 stitches to the end of yoke, about 1 stitch of work, 1 minute; 2, work 1 stitch
+            more in yoke round 3 at stitch 50, about 3 stitches of work, 1 minute; 3, undo 40 stitches one by one,
+            to yoke round 2, stitch 40, about 80 stitches of work, 3 minutes; 4, rip 80 stitches back to the last
+            sound place, the beginning of yoke round 2, about 180 stitches of work, 6 minutes. Say: take remedy, and
+            the number.
+        > take remedy two
+        Work 1 stitch more in yoke round 3 at stitch 50; I will say so there.
+        Mend in this round: at stitch 50, make one for the stitch that is missing.
+        Yoke, round 3 of 4: knit fifty, make one, knit twenty nine.
+        > how many stitches
+        79 stitches now, 80 at the end.
+        > undo that
+        Taken back: the remedy.
+        Yoke, round 3 of 4: knit all eighty.
+        > take remedy one
+        Go on; all that follows is said for the stitches you have.
+        Yoke, round 3 of 4: knit all seventy nine.
+        > count is 79
+        79, as it should be.
+        """,
+    )
+
+
+def test_counting_once_more_changes_nothing_and_is_offered_once() -> None:
+    """The cheapest slip of all is one of counting; a second count that says the same is believed."""
+    session = _at(2)
+    check(
+        session,
+        """
+        > count is 79
+        79: that is 1 fewer than the 80 expected.
+        Count from the beginning of the round to the first marker: 20 expected. Then say: there are, and the number.
+        > take remedy 1
+        Nothing is changed. Count once more, then say: count is, and the number.
+        Yoke, round 3 of 4: knit all eighty.
+        > count is 80
+        80, as it should be.
+        """,
+    )
+    assert session.state.knitting.fault is None
+    twice = after(_at(2), "count is 79", "take remedy 1", "count is 79", "take remedy 1")
+    assert twice.state.knitting.mends  # going on as it is, now the first
+
+
+def test_taking_work_back_moves_the_place() -> None:
+    """What she undoes is said in reverse, and the session stands where she then stands."""
+    session = after(_at(2), "count is 79", "there are 20", "there are 20", "there are 19", "take remedy 3")
+
+    assert session.state.place == Position(index=1, stitch=40)
+    assert session.state.knitting.fault is None
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("count is 161", "161 cannot be; 80 are expected."),
+        ("between 20 20 20 20", "These add up to 80, but the whole count was 79."),
+        ("between 20 20 39", "3 counts were given for 4 stretches."),
+        ("there are 400", "400 cannot be; 20 are expected there."),
+        ("there are -4", '"-4" is no whole number that I know.'),
+        ("count is minus four", '"minus four" is no whole number that I know.'),
+        ("mistake in round 4", "Round 4 is not knitted yet."),
+        ("mistake in round 40", "This section has 4 rounds."),
+        ("take remedy 9", "There are 5 remedies."),
+        ("unknit 0", "That undoes nothing."),
+        ("unknit 900", "So many stitches are not knitted yet."),
+        ("count is lots", '"lots" is no whole number that I know.'),
+    ],
+)
+def test_what_cannot_be_is_said_in_a_sentence_and_changes_nothing(said: str, answer: str) -> None:
+    """No count, marker count or round that cannot be moves anything."""
+    session = after(_at(2), "count is 79")
+    before = session.state
+
+    assert transcript(session, f"> {said}") == f"> {said}\n{answer}"
+    assert session.state == before
+
+
+@pytest.mark.parametrize(
+    "said", ["there are 40", "what happened", "what can i do", "take remedy 1", "no loop"]
+)
+def test_without_a_fault_nothing_is_mended(said: str) -> None:
+    """One sentence, nothing changed."""
+    session = _at(2)
+    before = session.state
+    assert "give a count first" in transcript(session, f"> {said}")
+    assert session.state == before
+
+
+def test_a_count_aloud_is_kept_and_can_be_laid_down() -> None:
+    """Tens are added up and said back; she may stop in the middle and go on later."""
+    session = _at(2)
+    check(
+        session,
+        """
+        > ten
+        Not understood: "ten". Did you mean: listen?
+        > count with me
+        Count with me: say each ten, then: that is all of them.
+        > ten
+        10 so far.
+        > ten and four
+        24 so far.
+        > stop listening
+        You begin yoke round 3.
+        Not listening until you say: start listening.
+        > start listening
+        Listening.
+        Yoke, round 3 of 4: knit all eighty.
+        > where was I counting
+        24 so far.
+        > and fifty six
+        80 so far.
+        > that is all of them
+        80, as it should be.
+        """,
+    )
+    assert session.state.knitting.tens is None
+
+
+def test_a_break_says_the_place_first() -> None:
+    """A cue just before a break shortens coming back (Altmann and Trafton 2004), and it is said again after
+    it."""
+    check(
+        _at(1, stitch=31),
+        """
+        > wait for me
+        You are 11 stitches past the first marker.
+        Not listening until you say: start listening.
+        > start listening
+        Listening.
+        You are 11 stitches past the first marker.
+        At stitch 31: knit forty nine.
+        """,
+    )
+
+
+def test_everything_can_be_replayed_and_taken_back() -> None:
+    """The events alone lead to the same state; one undo takes back one cue."""
+    session = opened(final_increase())
+    kept: list[Event] = list(Session(final_increase()).consider_opening(AT, "first").events)
+    for said in (
+        "go to yoke round 3",
+        "count is 245",
+        "there are 20",
+        "no loop",
+        "lifeline here",
+        "ask more",
+    ):
+        before = session.state.knitting
+        from_cue = session.consider(_cue(said, session))
+        tell(session, from_cue)
+        kept += from_cue.events
+        if from_cue.events:
+            undone = session.consider(Undo(at=AT))
+            assert undone.state.knitting == before
+    entries = []
+    for seq, event in enumerate(kept, 1):
+        kind, version, body = encode_event(event)
+        entries.append(_Kept(seq, kind, version, body))
+    assert replay_entries(entries) == session.state

@@ -1,0 +1,145 @@
+from __future__ import annotations
+
+import math
+import random
+
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.search import most_counted, off_sections, search, window
+from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
+from tests.plans import final_increase, plan
+
+MARKED = plan(("yoke", [("co160", {"markers": tuple(range(20, 160, 20))}), "k160"]))
+"""Eight sections of twenty."""
+
+
+def found_by(fault: Fault, state: State, wrong: int) -> tuple[tuple[int, int] | None, int]:
+    """Answer every question truly for one fault in a section; give where it is found and the questions."""
+    asked = 0
+    while True:
+        looking = search(MARKED, state, fault)
+        assert looking.single
+        if looking.next is None:
+            return looking.found, asked
+        asked += 1
+        first, end = looking.next.count
+        stitches = 20 * (end - first) - (1 if first <= wrong < end else 0)
+        answer = Answer(first=first, end=end, stitches=stitches)
+        fault = Fault(place=fault.place, difference=-1, answers=(*fault.answers, answer))
+
+
+def test_a_single_fault_is_always_found() -> None:
+    """Wherever it is; on average in fewer stitches than by halving, which counts seven eighths of them, and in
+    no fewer questions than the information bound, log2 of eight."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    asked = []
+    for wrong in range(8):
+        found, questions = found_by(Fault(place=Position(index=1), difference=-1), state, wrong)
+        assert found == (20 * wrong, 20 * wrong + 20)
+        asked.append(questions)
+    assert sum(asked) / 8 >= math.log2(8)
+    first = search(MARKED, state, Fault(place=Position(index=1), difference=-1)).next
+    assert first is not None
+    assert first.expected_counts == sum(asked) / 8
+    assert first.expected_stitches < 7 / 8 * 160
+
+
+def test_an_interruption_is_looked_at_first() -> None:
+    """Where she was called away the odds are higher, so that section is counted before the others."""
+    eighths = {"markers": tuple(range(20, 160, 20))}
+    twice = plan(("yoke", [("co160", eighths), ("k160", eighths)]))
+    called_away = State(knitting=Knitting(place=Position(index=2)), breaks=(Position(index=1, stitch=150),))
+    fault = Fault(place=Position(index=2), difference=-1)
+    undisturbed = search(twice, State(knitting=Knitting(place=Position(index=2))), fault).next
+    first = search(twice, called_away, fault).next
+    assert undisturbed is not None
+    assert first is not None
+    assert undisturbed.count == (0, 1)
+    assert first.count == (7, 8)
+
+
+def test_two_faults_are_said_to_be_two() -> None:
+    """An answer that explains only a part of the difference cannot come from a single fault."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    fault = Fault(place=Position(index=1), difference=-2, answers=(Answer(first=0, end=4, stitches=79),))
+    assert not search(MARKED, state, fault).single
+
+
+def test_all_counts_at_once_find_it_too() -> None:
+    """Whoever counts every section is believed."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    dice = random.Random(1)
+    for _ in range(20):
+        wrong = dice.randrange(8)
+        answers = tuple(Answer(first=at, end=at + 1, stitches=20 + (at == wrong)) for at in range(8))
+        fault = Fault(place=Position(index=1), difference=1, answers=answers)
+        assert search(MARKED, state, fault).suspects == (wrong,)
+
+
+def test_answers_that_contradict_each_other_are_not_one_fault() -> None:
+    """Every section right and the whole wrong."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    right = tuple(Answer(first=at, end=at + 1, stitches=20) for at in range(8))
+    assert not search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=right)).single
+
+
+def test_increases_are_counted_off_from_the_beginning() -> None:
+    """One that is missing moves the number of all behind it; counted from a known one it shows at once."""
+    garment = plan(("yoke", ["co80", "(k8 m1)x10", "k90"]))
+    state = State(
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80))
+    )
+    fault = Fault(place=Position(index=2), difference=-1)
+    first = search(garment, state, fault).next
+    assert first is not None
+    assert first.count[0] == 0
+    missing = Answer(first=0, end=1, stitches=17)
+    found = search(garment, state, Fault(place=Position(index=2), difference=-1, answers=(missing,)))
+    assert (found.landmark, found.found) == (-1, (0, 9))
+    sections = sections_at(garment, Position(index=2))
+    assert sections is not None
+    assert most_counted(sections, 0, 1) >= 90, "all of them may be missing"
+
+
+def test_the_sections_that_are_off_are_named() -> None:
+    """By how much, too."""
+    sections = sections_at(MARKED, Position(index=1))
+    assert sections is not None
+    assert off_sections(sections, (20, 19, 20, 20, 22, 20, 20, 20)) == ((1, -1), (4, 2))
+
+
+def test_only_rounds_since_the_last_good_count_are_suspected() -> None:
+    """What was right then is not to blame."""
+    garment = final_increase()
+    verified = Verified(place=Position(index=6), stitches=246)
+    assert window(garment, Fault(place=Position(index=9), difference=1), verified) == (8, 7, 6)
+    assert window(garment, Fault(place=Position(index=9), difference=1, index=2), verified) == (2,)
+
+
+def test_twenty_rounds_are_looked_back_over_where_nothing_was_counted() -> None:
+    """The latest first; a good count ends it, and a round begun is suspected as well. By hand."""
+    plain = plan(("body", ["co10", *["k10"] * 30]))
+
+    def rounds(index: int, stitch: int = 0, verified: int | None = None) -> tuple[int, ...]:
+        good = None if verified is None else Verified(place=Position(index=verified), stitches=10)
+        return window(plain, Fault(place=Position(index=index, stitch=stitch), difference=1), good)
+
+    assert rounds(25) == tuple(range(24, 4, -1))
+    assert rounds(25, stitch=3) == tuple(range(25, 5, -1))
+    assert rounds(4) == (3, 2, 1, 0)
+    assert rounds(31) == tuple(range(30, 10, -1))
+    assert rounds(25, verified=22) == (24, 23, 22)
+    assert rounds(25, verified=25) == (24,)
+    assert rounds(0) == ()
+    assert window(plain, Fault(place=Position(index=5), difference=1, index=2), None) == (2,)
+    assert window(plain, Fault(place=Position(index=5), difference=1, index=31), None) == ()
+
+
+def test_the_most_a_count_between_markers_can_be_is_twice_what_is_there() -> None:
+    """Two sections of twenty: eighty, and no slip of the tongue above it; where increases are counted between, all may
+    be missing, and she counts on to the end."""
+    marked = sections_at(MARKED, Position(index=1))
+    seen = sections_at(plan(("yoke", ["co80", "(k8 m1)x10", "k90"])), Position(index=2))
+    assert marked is not None
+    assert seen is not None
+    assert most_counted(marked, 0, 2) == 80
+    assert most_counted(seen, 0, 2) == 180

@@ -1,0 +1,60 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.session import cues
+from stepper.session.answers import ANSWERS
+from stepper.session.machine import Session
+from stepper.session.rules import RULES, Mode
+from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
+from tests.plans import final_increase
+from tests.playbook import AT, tell
+
+GARMENT = final_increase()
+ASKING = tuple(cue for cue in cues.CUES if issubclass(cue, cues.Asks))
+
+
+def test_every_question_has_an_answer() -> None:
+    """A cue that only asks and has none would end the sitting with an error."""
+    assert set(ASKING) <= set(ANSWERS)
+
+
+@pytest.mark.parametrize("cue", ASKING, ids=lambda cue: cue.__name__)
+@pytest.mark.parametrize("index", [0, 4, len(GARMENT.rounds)])
+def test_asking_changes_nothing_and_is_answered(cue: type[cues.Cue], index: int) -> None:
+    """At the beginning, in the middle and when all is done; else she asks once and never again."""
+    session = Session(GARMENT, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+    considered = session.consider(cue(at=AT))
+
+    assert considered.events == ()
+    assert considered.state == session.state
+    assert considered.effects
+
+
+def test_a_question_is_answered_where_no_row_says_else() -> None:
+    """While nothing is asked of her and the ears are open, she may ask."""
+    for cue in ASKING:
+        assert RULES[Mode.KNITTING, cue] not in (RULES[Mode.ASLEEP, cues.Next], RULES[Mode.CLOSED, cue])
+
+
+def test_how_long_she_has_knitted_is_counted_in_stitches_at_her_pace() -> None:
+    """A telephone call in between is no knitting; 30 stitches a minute make 900 half an hour."""
+    steps = tuple(TimedStep(stitches=300, seconds=600, work="plain") for _ in range(40))
+    days = (
+        Day(date="2025-03-01", done=(Done(work="plain", stitches=3600),)),
+        Day(date="2025-03-03", done=(Done(work="plain", stitches=900),)),
+    )
+    session = Session(GARMENT, State(seq=5, worked=steps, days=days, last_cue_at=AT))
+
+    assert tell(session, session.consider(cues.HowLong(at=AT))) == [
+        "About 30 minutes of knitting this evening, about 2 hours 30 minutes in all."
+    ]
+    later = tell(session, session.consider(cues.HowLong(at="2025-03-05T20:00:00+01:00")))
+    assert later[0] == "Nothing this evening yet, about 2 hours 30 minutes in all."
+
+
+def test_how_long_before_a_stitch_is_nothing() -> None:
+    """And no figure is made up."""
+    session = Session(GARMENT, State(seq=5, last_cue_at=AT))
+
+    assert tell(session, session.consider(cues.HowLong(at=AT))) == ["Nothing is knitted yet."]

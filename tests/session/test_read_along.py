@@ -1,0 +1,187 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.language.effect_words import tell_effect
+from stepper.plan.model import Plan, flatten
+from stepper.session import cues
+from stepper.session.effects import BeatIn
+from stepper.session.machine import Session
+from stepper.session.read_along import SHORTEST_S, runs
+from stepper.session.state import Position, ReadingAlong, State, TimedStep
+from tests.plans import phrase, plan
+from tests.playbook import AT, check, opened
+
+LACE = "(k2 yo ssk sm)x3 k4"
+
+
+def _plan(text: str = LACE) -> Plan:
+    uses = sum(run.uses for run in flatten(phrase(text)))
+    return plan(("body", [f"co{uses}", text, f"k{uses}"]))
+
+
+def _at_lace(**state: object) -> Session:
+    return Session(_plan(), replace(opened(_plan()).state, **state))  # type: ignore[arg-type]
+
+
+def _say(session: Session, cue: cues.Cue) -> tuple[list[str], BeatIn | None]:
+    """Work off a cue; give what is told and the beat that is asked for."""
+    considered = session.consider(replace(cue, at=AT))
+    session.adopt(considered)
+    lines = [line for effect in considered.effects if (line := tell_effect(effect, session.plan))]
+    beats = [effect for effect in considered.effects if isinstance(effect, BeatIn)]
+    return lines, beats[-1] if beats else None
+
+
+def _read_through(session: Session) -> list[str]:
+    """Read a round along to its end; give every line."""
+    told_all, beat = _say(session, cues.ReadAlong())
+    while beat is not None:
+        lines, beat = _say(session, cues.Beat(seq=beat.seq))
+        told_all += lines
+    return told_all
+
+
+def test_a_round_is_read_run_by_run_with_markers_and_repeats_named_and_stops_before_its_end() -> None:
+    """She hears each run in turn without a cue, and is asked to check before the round counts as done."""
+    session = _at_lace()
+    _say(session, cues.Next())
+    assert _read_through(session) == [
+        "Repeat 1 of 3: knit two.",
+        "Yarn over.",
+        "Slip slip knit, slip marker.",
+        "Repeat 2 of 3: knit two.",
+        "Yarn over.",
+        "Slip slip knit, slip marker.",
+        "Repeat 3 of 3: knit two.",
+        "Yarn over.",
+        "Slip slip knit, slip marker.",
+        "Knit four.",
+        "End of round 2: 16 stitches. Say next step when it is right.",
+    ]
+    assert session.state.place == Position(index=1, stitch=12)
+    assert session.state.reading is None
+    _say(session, cues.Next())
+    assert session.state.place == Position(index=2)
+
+
+def test_the_time_for_a_run_is_her_pace() -> None:
+    """At 20 stitches a minute four stitches take 12 s: 4 x 60 / 20."""
+    steps = tuple(TimedStep(stitches=100, seconds=300.0) for _ in range(3))
+    session = _at_lace(worked=steps, knitting=replace(opened(_plan()).state.knitting, place=Position(index=1, stitch=12)))
+    _, beat = _say(session, cues.ReadAlong())
+    assert beat is not None
+    assert beat.seconds == pytest.approx(12.0)
+
+
+def test_slower_and_faster_correct_the_pace_and_come_back_to_it() -> None:
+    """One step slower and one faster is the pace from before; the shortest time is that of saying it."""
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
+    _, first = _say(session, cues.ReadAlong())
+    lines, slower = _say(session, cues.Slower())
+    assert lines == ["Slower."]
+    _, same = _say(session, cues.Faster())
+    assert first is not None
+    assert slower is not None
+    assert same is not None
+    assert slower.seconds == pytest.approx(first.seconds * 1.25)
+    assert same.seconds == pytest.approx(first.seconds)
+    for _ in range(20):
+        lines, fastest = _say(session, cues.Faster())
+    assert lines == ["That is as far as it goes."]
+    assert fastest is not None
+    assert fastest.seconds == SHORTEST_S
+
+
+def test_hold_waits_and_go_on_goes_on_where_it_was() -> None:
+    """The telephone rings: nothing moves until she says so, and a beat that was under way is out of date."""
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
+    _, beat = _say(session, cues.ReadAlong())
+    assert _say(session, cues.PauseReading()) == (["Waiting. Say: go on."], None)
+    assert beat is not None
+    assert _say(session, cues.Beat(seq=beat.seq)) == ([], None)
+    assert session.state.place == Position(index=1)
+    lines, beat = _say(session, cues.GoOn())
+    assert lines == ["Repeat 1 of 3: knit two."]
+    assert beat is not None
+
+
+def test_a_question_in_between_does_not_disturb_and_a_correction_is_followed() -> None:
+    """Asking where she is leaves the beat in force; a place she sets is read on from."""
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
+    _, beat = _say(session, cues.ReadAlong())
+    assert _say(session, cues.Where())[1] is None
+    assert beat is not None
+    assert beat.seq == session.state.seq
+    lines, beat = _say(session, cues.AtStitch(stitch=12))
+    assert lines == ["Knit four."]
+    assert beat is not None
+
+
+def test_next_while_reading_is_the_next_run_and_undo_holds() -> None:
+    """Who is ahead of the voice pulls it along; what is taken back makes it wait."""
+    session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
+    _say(session, cues.ReadAlong())
+    assert _say(session, cues.Next())[0] == ["Yarn over."]
+    _say(session, cues.Undo())
+    assert session.state.place == Position(index=1)
+    assert session.state.reading == ReadingAlong(index=1, held=True)
+
+
+def test_read_along_in_a_playbook() -> None:
+    """What cannot be read along, or is not, is one sentence."""
+    check(
+        _plan(),
+        """
+        > slower
+        Nothing is being read along. Say: read along.
+        > read along
+        This round is one run from end to end; there is nothing to read along.
+        > go on
+        Count now: 16 expected, before the shaping.
+        Round 2: knit two, yarn over, slip slip knit, slip marker, three times; then knit four.
+        > read along
+        Repeat 1 of 3: knit two.
+        > read along
+        I am reading along.
+        > hold on
+        Waiting. Say: go on.
+        > hold on
+        I am waiting. Say: go on.
+        """,
+    )
+
+
+def test_leaving_the_round_or_the_sitting_ends_it() -> None:
+    """Nothing goes on by itself that she has left."""
+    for leave in (cues.GoTo(round_number=3), cues.Wait(), cues.Enough()):
+        session = _at_lace(knitting=replace(opened(_plan()).state.knitting, place=Position(index=1)))
+        _, beat = _say(session, cues.ReadAlong())
+        _say(session, leave)
+        assert session.state.reading is None
+        assert beat is not None
+        assert _say(session, cues.Beat(seq=session.state.seq)) == ([], None)
+
+
+@given(st.lists(st.sampled_from(["k3", "p2", "(k1 p1)x3", "sm", "yo", "ssk", "(k2 sm)x2", "pm"]), min_size=1))
+def test_the_runs_follow_on_from_the_first_stitch_to_the_last(parts: list[str]) -> None:
+    """Whatever the round, no stitch is left out or read twice, and nothing worked is missing."""
+    text = " ".join(["k1", *parts])
+    uses = sum(run.uses for run in flatten(phrase(text)))
+    made = plan(("body", [f"co{uses}", text])).rounds[1]
+    cut = runs(made)
+    assert [part.start for part in cut] == [0, *(part.end for part in cut[:-1])]
+    assert cut[-1].end == made.progress
+    assert sum(run.times for part in cut for run in flatten(part.items)) == sum(
+        run.times for run in flatten(made.phrase)
+    )
+
+
+def test_a_beat_on_an_empty_state_changes_nothing() -> None:
+    """A timer that fires too late finds nobody reading."""
+    session = Session(_plan(), State())
+    assert session.consider(cues.Beat(at=AT)).events == ()
