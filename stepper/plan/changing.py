@@ -16,7 +16,7 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     if not mm:
         return
     needles.needle_mm = mm
-    needles.needle_altered = (instruction.own,) if instruction.own else ()
+    needles.alterations.needle = (instruction.own,) if instruction.own else ()
     needles.remarks.append(f"change to {mm:g} mm needles")
 
 

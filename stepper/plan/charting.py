@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from stepper.craft.stitches import STITCHES
 from stepper.plan.condense import joined
+from stepper.plan.drafts import Template
 from stepper.plan.model import Group, Item, Run
-from stepper.plan.needles import Needles, Template
+from stepper.plan.needles import Needles
 from stepper.plan.supplies import ChartRound
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span, nearest, one_of
@@ -71,7 +72,7 @@ def chart_round(template: Template, needles: Needles) -> None:
             f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
         )
         return
-    number = template.chart_round or needles.chart_at.get(chart.name, 0) % len(chart.rounds) + 1
+    number = template.chart_round or needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
     wrong = needles.flat and needles.side == "WS"
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)
@@ -84,18 +85,18 @@ def chart_round(template: Template, needles: Needles) -> None:
     after += times * sum(run.leaves for run in drawn.repeat)
     repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
     phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
-    phrase = needles.charted.setdefault(key, phrase)
-    needles.chart_at[chart.name] = number
+    phrase = needles.caches.charted.setdefault(key, phrase)
+    needles.last.charts[chart.name] = number
     needles.emit(phrase, after, chart=chart.name, chart_round=number, template=template)
 
 
 def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
     """Read one round of a chart of the garment in hand, once for all sizes."""
     key = (chart.name, number, needles.yarn, wrong_side)
-    drawn = needles.drawn.get(key)
+    drawn = needles.caches.drawn.get(key)
     if drawn is None:
         drawn = chart_parts(chart, number, yarn=needles.yarn, wrong_side=wrong_side)
-        needles.drawn[key] = drawn
+        needles.caches.drawn[key] = drawn
     return drawn
 
 

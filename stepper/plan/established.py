@@ -23,9 +23,11 @@ from stepper.plan.columns import (
     shortest,
     traced,
 )
+from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.facing import face
+from stepper.plan.in_hand import Cell, Column, Established, Kept
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.needles import Cell, Column, DraftRound, Established, Kept, Needles, Template
+from stepper.plan.needles import Needles
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Several, Until, Work
 
@@ -40,9 +42,9 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         needles: The knitting in hand.
         start: Index of the first draft worked of them.
     """
-    needles.pattern = cycle
+    needles.section.pattern = cycle
     worked, known = needles.drafts[start:], needles.established
-    if not cycle or not worked or needles.lost or not _sets_up(cycle, worked):
+    if not cycle or not worked or needles.counting.lost or not _sets_up(cycle, worked):
         return
     if any(_is_short(draft) for draft in worked[-len(cycle) :]):
         return
@@ -251,13 +253,13 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         UnknownFabricError: the pattern cannot be told.
     """
     columns, phase = columns_of(needles)
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     facing = face(
         count=needles.count,
         flat=needles.flat,
         side="WS" if wrong else "RS",
-        gap=needles.gap,
-        turns=needles.turns,
+        gap=needles.short_rows.gap,
+        turns=needles.short_rows.turns,
     )
     cells = [(as_seen(column[phase][0], wrong=wrong), column[phase][1]) for column in columns]
     if wrong:
@@ -301,7 +303,7 @@ def ground(needles: Needles) -> str:
 
     Empty where nothing is established or it cannot be told.
     """
-    if needles.established is None or needles.lost:
+    if needles.established is None or needles.counting.lost:
         return ""
     try:
         columns, _ = columns_of(needles)

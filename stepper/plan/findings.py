@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from stepper.plan.drafts import Finding
 from stepper.plan.model import Caution
-from stepper.plan.needles import Finding
 from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 

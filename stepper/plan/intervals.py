@@ -10,9 +10,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
+from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.established import asks_pattern, even, ground
 from stepper.plan.lasting import as_it_looks, measured_from
-from stepper.plan.needles import DraftRound, Needles, Template
+from stepper.plan.needles import Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
@@ -22,9 +23,9 @@ from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name it was written out under; nothing, reported, where there is none."""
-    template = needles.named.get(label)
+    template = needles.section.named.get(label)
     if template is None:
-        hint = nearest(label, needles.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{label}" has not been written out in this section.', hint)
     return template
 
@@ -37,8 +38,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     if instruction.at_once:
         work_template(template, needles)
     since = _since(instruction, template, needles)
-    before_it = ground(needles) if needles.pattern else ""
-    goes_on = bool(needles.pattern) and (goes_on_with(template) or before_it == "garter")
+    before_it = ground(needles) if needles.section.pattern else ""
+    goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it == "pattern":
         rows = "rows" if needles.flat else "rounds"
         needles.warn(
@@ -64,7 +65,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
                 plain = plain - 1 if plain else 1
             _work_between(plain, needles, leg.every.place, goes_on=goes_on)
             work_template(template, needles)
-            if len(needles.findings) > before or needles.lost:
+            if len(needles.findings) > before or needles.counting.lost:
                 return
 
 
@@ -76,7 +77,7 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
     first = instruction.legs[0]
     every = first.every.of(needles.size)
     since = 0
-    for draft in reversed(needles.drafts[needles.section_start :]):
+    for draft in reversed(needles.drafts[needles.section.start :]):
         if draft.before != draft.after or draft.template == template:
             break
         since += 1
@@ -143,13 +144,13 @@ def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     """Give the round that is worked at intervals: written in the line itself, or by its name."""
     if instruction.round is None:
         return named_round(instruction.label, instruction.place, needles)
-    return Template(instruction.round.elements, instruction.round.place, side=needles.line_side)
+    return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 
 def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     """Give the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
-    if instruction.label in needles.in_all:
-        needles.in_all.discard(instruction.label)
+    if instruction.label in needles.section.in_all:
+        needles.section.in_all.discard(instruction.label)
         return _once_less(instruction.legs, needles)
     if not instruction.at_once:
         return instruction.legs
@@ -187,12 +188,12 @@ def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
 
 def plain_cycle(needles: Needles) -> tuple[Template, ...]:
     """Give the plain rounds between shapings: as the fabric is, with the wrong side as the pattern has it."""
-    place = Span(line=needles.line or 1, column=1)
-    if needles.garter and needles.flat:
+    place = Span(line=needles.line.number or 1, column=1)
+    if needles.section.garter and needles.flat:
         return (Template((Until("k", "end", None, None, place),), place),)
     plain = Template((), place, stockinette=True)
-    if needles.back is not None and needles.flat:
-        return (needles.back, plain) if needles.side == "WS" else (plain, needles.back)
+    if needles.section.back is not None and needles.flat:
+        return (needles.section.back, plain) if needles.side == "WS" else (plain, needles.section.back)
     return (plain,)
 
 

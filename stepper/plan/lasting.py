@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from math import lcm
 
+from stepper.plan.drafts import Template
 from stepper.plan.established import establish, even
 from stepper.plan.model import Stretch, flatten
-from stepper.plan.needles import MOST_ROUNDS, Needles, Template
+from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
@@ -30,8 +31,8 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return (knit,) if needles.flat else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
-    if needles.pattern:
-        return as_it_looks(needles.pattern, needles, place)
+    if needles.section.pattern:
+        return as_it_looks(needles.section.pattern, needles, place)
     needles.report(
         place,
         "no pattern has been set up before this line.",
@@ -126,13 +127,13 @@ def last_for(
         _to_count(cycle, duration, needles, start=at)
     else:
         _to_length(cycle, duration, needles, place, start=start, first=first)
-    needles.resume = (cycle, (len(needles.drafts) - start + first) % len(cycle))
+    needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
     """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
     wanted = duration.number.of(needles.size)
-    if needles.lost:
+    if needles.counting.lost:
         needles.regain(wanted)
         return
     begun = needles.count
@@ -209,7 +210,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)
     if duration.start != "cast-on":
-        return max(needles.section_start, piece)
+        return max(needles.section.start, piece)
     if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
         needles.report(
             duration.length.place,

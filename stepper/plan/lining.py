@@ -10,9 +10,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.counts import check_count
+from stepper.plan.drafts import Template
 from stepper.plan.established import asks_pattern, establish
 from stepper.plan.filling import filled
-from stepper.plan.needles import Needles, Template
+from stepper.plan.in_hand import LineInHand
+from stepper.plan.needles import Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.supplies import Choice
 from stepper.plan.working import work
@@ -99,15 +101,15 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         _work_numbered(block, needles)
         return
     _start_line(first, needles)
-    needles.label = first.label or needles.label
+    needles.section.label = first.label or needles.section.label
     name = (first.label or "").lower()
     named = _is_named_round(first)
     if named:
-        needles.named[name] = replace(_template(first.sentences[0], needles), side=first.side)
+        needles.section.named[name] = replace(_template(first.sentences[0], needles), side=first.side)
     if named and first.times is None and _only_defined(name, first, section, needles):
-        needles.label = None
+        needles.section.label = None
         printed = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
-        needles.named[name] = replace(needles.named[name], counts=printed)
+        needles.section.named[name] = replace(needles.section.named[name], counts=printed)
         for sentence in first.sentences[1:]:
             if not isinstance(sentence, Count):
                 work(sentence, needles)
@@ -126,13 +128,15 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
 
 
 def _start_line(line: Line, needles: Needles) -> None:
-    needles.line = line.place.line
-    needles.place = line.place
-    needles.line_start = len(needles.drafts)
-    needles.line_side = line.side
+    needles.line = LineInHand(
+        number=line.place.line, place=line.place, start=len(needles.drafts), side=line.side
+    )
     for assumed in line.assumed:
         needles.warn(assumed.place, assumed.text)
-    needles.altered = (*needles.section_altered, *needles.marks.get(line.place.line, ()))
+    needles.alterations.line = (
+        *needles.alterations.section,
+        *needles.alterations.marks.get(line.place.line, ()),
+    )
 
 
 def _turns(line: Line) -> bool:
@@ -153,16 +157,18 @@ def _take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     Short rows in the round are rows, but the piece stays round. A stretch worked to a length that ends on the
     other side than the line needs is one row longer.
     """
-    if (line.rows or line.side) and not (turns or needles.gap is not None or needles.turns):
+    if (line.rows or line.side) and not (
+        turns or needles.short_rows.gap is not None or needles.short_rows.turns
+    ):
         begun = needles.flat
         needles.flat = True
         if not begun and line.side:
             needles.side = line.side
-    if not line.side or line.side == needles.side or not (needles.flat or needles.gap is not None):
+    if not line.side or line.side == needles.side or not (needles.flat or needles.short_rows.gap is not None):
         return
-    if needles.gap is None and _lengthened(needles):
+    if needles.short_rows.gap is None and _lengthened(needles):
         return
-    if needles.gap is None and (needles.free or _just_cast_on(needles)):
+    if needles.short_rows.gap is None and (needles.free or _just_cast_on(needles)):
         needles.side = line.side
         return
     needles.warn(
@@ -170,7 +176,7 @@ def _take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         f"the line is for {line.side} rows; by the rows so far one of the other side comes next. "
         "Taken as printed.",
     )
-    if needles.gap is None:
+    if needles.short_rows.gap is None:
         needles.side = line.side
 
 
@@ -183,7 +189,7 @@ def _lengthened(needles: Needles) -> bool:
     """Work one row more of the stretch just worked to a length; say whether there is one."""
     if not needles.stretches or needles.stretches[-1].last != len(needles.drafts) - 1:
         return False
-    cycle, at = needles.resume
+    cycle, at = needles.last.repeated
     if not cycle:
         return False
     repeat(cycle, 1, needles, cycle[0].place, start=at)
@@ -242,7 +248,7 @@ def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> Non
         )
     )
     if (place.line, place.column) in needles.readings:
-        needles.in_all.add(name)
+        needles.section.in_all.add(name)
 
 
 def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
@@ -308,12 +314,12 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
         return
     _fill_back(order, needles)
     if min(order) == 1:
-        needles.numbered = {}
+        needles.section.numbered = {}
     turns = any(_turns(line) for line in block)
     begin = len(needles.drafts)
     spread: dict[int, tuple[Template, ...]] = {}
     if block[0].label:
-        needles.label = block[0].label
+        needles.section.label = block[0].label
     for number in sorted(order):
         line = order[number]
         _start_line(line, needles)
@@ -334,10 +340,12 @@ def _work_numbered(block: list[Line], needles: Needles) -> None:
             f"{max(order)}.",
             'Write it, or a line for all of them: "All WS rows: purl".',
         )
-    cycle = tuple(needles.numbered[number] for number in sorted(order) if number in needles.numbered)
+    cycle = tuple(
+        needles.section.numbered[number] for number in sorted(order) if number in needles.section.numbered
+    )
     establish(cycle, needles, start=begin)
-    needles.written = (cycle, len(needles.drafts))
-    needles.line_start = begin
+    needles.last.written = (cycle, len(needles.drafts))
+    needles.line.start = begin
     for sentence in _extra(block[-1]):
         work(sentence, needles)
 
@@ -347,7 +355,7 @@ def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: in
     row = _row(line)
     asks = _once_as_set(row) or (isinstance(row, Phrase) and asks_pattern(row.elements))
     before = [each for each in sorted(order) if each < number]
-    cycle = tuple(needles.numbered[each] for each in before if each in needles.numbered)
+    cycle = tuple(needles.section.numbered[each] for each in before if each in needles.section.numbered)
     if asks and cycle and not any(asks_pattern(template.elements) for template in cycle):
         establish(cycle, needles, start=begin)
 
@@ -366,8 +374,8 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
         other_side = sided.get("RS" if line.every == "WS" else "WS")
         odd = known if known is not None else not other_side if other_side is not None else line.every == "RS"
     if line.every == "WS" or (line.every == "even" and line.rows):
-        needles.back = back
-        needles.back_line = line
+        needles.section.back = back
+        needles.section.back_line = line
     numbers = [number for other in block for number in other.numbers]
     if not numbers:
         return
@@ -381,7 +389,7 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
 
 def _fill_back(order: dict[int, Line], needles: Needles) -> None:
     """Put the line for all wrong-side rows, written earlier in the section, between right-side ones."""
-    back = needles.back_line
+    back = needles.section.back_line
     if back is None or not needles.flat or _side_of(min(order), order) != "RS":
         return
     for number in range(min(order), max(order) + 2):
@@ -450,12 +458,12 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     if any(isinstance(sentence, WithYarn) for sentence in _lead(line)):
         template = replace(template, yarn=needles.yarn)
     if line.label:
-        needles.named[line.label.lower()] = replace(template, side=line.side)
+        needles.section.named[line.label.lower()] = replace(template, side=line.side)
     _work_written(number, line, template, needles)
 
 
 def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:
-    needles.numbered[number] = template
+    needles.section.numbered[number] = template
     if needles.count == 0:
         needles.report(_row(line).place, "there are no stitches on the needles.", "Cast on first.")
         return
@@ -468,7 +476,7 @@ def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
         if isinstance(sentence, Count) and (last or sentence.change):
             check_count(sentence, needles)
         elif isinstance(sentence, RowsCount) and last:
-            needles.line_start = len(needles.drafts) - max(1, len(line.numbers))
+            needles.line.start = len(needles.drafts) - max(1, len(line.numbers))
             work(sentence, needles)
 
 
@@ -480,7 +488,9 @@ def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> Non
     begin, findings = len(needles.drafts), len(needles.findings)
     work(row, needles)
     worked, wanted = len(needles.drafts) - begin, 1 if each else len(line.numbers) or 1
-    told = needles.lost or len(needles.findings) > findings or isinstance(row, Remark | Join | Unread)
+    told = (
+        needles.counting.lost or len(needles.findings) > findings or isinstance(row, Remark | Join | Unread)
+    )
     if worked != wanted and not told:
         needles.report(
             row.place,

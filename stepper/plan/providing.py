@@ -9,7 +9,8 @@ from stepper.plan.charting import drawn_round
 from stepper.plan.columns import UnknownFabricError
 from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
-from stepper.plan.needles import Cell, Needles
+from stepper.plan.in_hand import Cell
+from stepper.plan.needles import Needles
 from stepper.plan.supplies import ChartRound, Supplies
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
@@ -33,10 +34,10 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
-    number = part.number or needles.chart_at.get(chart.name, 0) % len(chart.rounds) + 1
+    number = part.number or needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
 
 

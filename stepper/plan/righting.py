@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, fields, is_dataclass, replace
 from typing import Any
 
-from stepper.plan.needles import Finding
+from stepper.plan.drafts import Finding
 from stepper.project.instructions import Count, Line
 from stepper.project.model import Project
 from stepper.project.problems import one_of
