@@ -13,10 +13,10 @@ from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
 from stepper.plan.in_hand import Caches
-from stepper.plan.lining import blocks, work_block
 from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
 from stepper.plan.righting import Righting
+from stepper.plan.section_lines import blocks, work_block
 from stepper.plan.supplies import ChartRound, Choice
 from stepper.plan.turning import turned_in
 from stepper.project.model import Project, Section
