@@ -10,7 +10,7 @@ from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.errors import ProjectError
 from stepper.plan.abbreviate import instruction
 from stepper.plan.evenly import even_round
-from stepper.plan.offers import costs, nearest_counts
+from stepper.plan.fitting_counts import costs, nearest_counts
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

@@ -15,9 +15,9 @@ from dataclasses import dataclass, replace
 from stepper.craft.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.condense import condense, laid_flat
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.respace import runs_at, spread_of
+from stepper.plan.run_repeats import condense, laid_flat
 
 ALTERED = "worked over the count in hand"
 """How a round says that it differs from the pattern because a count was off."""

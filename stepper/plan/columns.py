@@ -16,9 +16,9 @@ from itertools import pairwise
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.facing import mirrored
 from stepper.plan.in_hand import Cell, Column
 from stepper.plan.model import Run, flatten
+from stepper.plan.row_facing import mirrored
 
 KNIT: Cell = ("k", "")
 WIDEST_REPEAT = 24

@@ -9,16 +9,16 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from stepper.plan.alter import PLAIN_CHART, Altered, altered, size_in
+from stepper.plan.count_repairs import Righting
 from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
 from stepper.plan.in_hand import Caches
 from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
-from stepper.plan.righting import Righting
+from stepper.plan.round_sources import ChartRound, Choice
 from stepper.plan.section_lines import blocks, work_block
-from stepper.plan.supplies import ChartRound, Choice
-from stepper.plan.turning import turned_in
+from stepper.plan.short_row_method import turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from stepper.plan.count_reading import read_as
 from stepper.plan.drafts import Finding
 from stepper.plan.model import Run
 from stepper.plan.needles import Needles
-from stepper.plan.recounting import read_as
 from stepper.project.instructions import Count
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp

@@ -1,7 +1,7 @@
 """The place in a round while it is worked: every element of the line moves it on. No I/O.
 
 Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; everything else takes its
-own number. All places are counted from where the row begins (`stepper.plan.facing`).
+own number. All places are counted from where the row begins (`stepper.plan.row_facing`).
 """
 
 from __future__ import annotations
@@ -9,11 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from stepper.craft.stitches import stitch
-from stepper.plan.condense import condense, joined
-from stepper.plan.facing import Facing
+from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
-from stepper.plan.supplies import Choice, Supplies
+from stepper.plan.round_sources import Choice, Supplies
+from stepper.plan.row_facing import Facing
+from stepper.plan.run_repeats import condense, joined
 from stepper.project.instructions import Return
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (

@@ -24,10 +24,10 @@ from stepper.plan.columns import (
     traced,
 )
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.facing import face
 from stepper.plan.in_hand import Cell, Column, Established, Kept
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.needles import Needles
+from stepper.plan.row_facing import face
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Several, Until, Work
 

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from stepper.craft.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import stitch
-from stepper.plan.condense import condense
 from stepper.plan.model import Group, Item, Run
+from stepper.plan.run_repeats import condense
 
 
 def even_round(

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from stepper.plan.drafts import Template
 from stepper.plan.model import Item
 from stepper.plan.phrase import WorkedPhrase
-from stepper.plan.supplies import ChartRound
+from stepper.plan.round_sources import ChartRound
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
 

@@ -11,11 +11,11 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.durations import as_it_looks, measured_from
 from stepper.plan.established import asks_pattern, even, ground
-from stepper.plan.lasting import as_it_looks, measured_from
 from stepper.plan.needles import Needles
+from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template
-from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.needles import Needles
-from stepper.plan.supplies import Choice
+from stepper.plan.round_sources import Choice
 from stepper.project.instructions import (
     AtIntervals,
     ChartWork,

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from stepper.craft.gauge import Gauge, half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
-from stepper.plan.facing import mirrored
+from stepper.plan.fitting_counts import priced
 from stepper.plan.in_hand import (
     Alterations,
     Caches,
@@ -20,8 +20,8 @@ from stepper.plan.in_hand import (
     ShortRows,
 )
 from stepper.plan.model import Item, Run, Stretch, flatten
-from stepper.plan.offers import priced
-from stepper.plan.supplies import Choice
+from stepper.plan.round_sources import Choice
+from stepper.plan.row_facing import mirrored
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Length

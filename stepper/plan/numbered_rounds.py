@@ -11,9 +11,9 @@ from dataclasses import replace
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.established import asks_pattern, establish
-from stepper.plan.filling import filled
 from stepper.plan.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.needles import Needles
+from stepper.plan.repeated_rounds import filled
 from stepper.plan.rounds import work_template
 from stepper.plan.working import work
 from stepper.project.instructions import (

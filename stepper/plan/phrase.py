@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.cursor import Cursor, MisfitError
-from stepper.plan.facing import Facing, Left, leave
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.supplies import Supplies
+from stepper.plan.round_sources import Supplies
+from stepper.plan.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element
 

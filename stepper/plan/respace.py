@@ -17,8 +17,8 @@ from stepper.craft.respacing import respread
 from stepper.craft.spacing import decrease_positions, gaps_between, increase_positions
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.condense import condense
 from stepper.plan.model import Plan, Round, Run
+from stepper.plan.run_repeats import condense
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

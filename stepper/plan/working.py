@@ -9,21 +9,21 @@ from __future__ import annotations
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.plan.changing import break_yarn, change_needle, take_yarn
-from stepper.plan.charting import chart_named
+from stepper.plan.chart_rounds import chart_named
 from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.drafts import Template
+from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.established import establish
+from stepper.plan.even_placement import placed_round
 from stepper.plan.evenly import purled
-from stepper.plan.filling import check_rounds, last_rounds
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
-from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
+from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
-from stepper.plan.placing import placed_round
+from stepper.plan.repeated_rounds import check_rounds, last_rounds
+from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template
-from stepper.plan.supplies import Choice
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,

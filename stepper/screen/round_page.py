@@ -8,7 +8,7 @@ from __future__ import annotations
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
-from stepper.plan.strands import catches_of
+from stepper.plan.strand_remarks import catches_of
 from stepper.screen.ahead import duration, facts, next_shaping, progress
 from stepper.screen.foot import foot
 from stepper.screen.layout import Block, stacked

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.charting import chart_runs
+from stepper.plan.chart_rounds import chart_runs
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from tests.plan.test_compile import faults, plan_of

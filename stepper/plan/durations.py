@@ -6,9 +6,9 @@ from math import lcm
 
 from stepper.plan.drafts import Template
 from stepper.plan.established import establish, even
+from stepper.plan.fitting_counts import nearest_counts
 from stepper.plan.model import Stretch, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles
-from stepper.plan.offers import nearest_counts
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
 from stepper.project.problems import Span, one_of

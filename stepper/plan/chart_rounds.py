@@ -7,11 +7,11 @@ wrong-side rows from left to right, each stitch as its opposite. Squares of no s
 from __future__ import annotations
 
 from stepper.craft.stitches import STITCHES
-from stepper.plan.condense import joined
 from stepper.plan.drafts import Template
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.needles import Needles
-from stepper.plan.supplies import ChartRound
+from stepper.plan.round_sources import ChartRound
+from stepper.plan.run_repeats import joined
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span, nearest, one_of
 

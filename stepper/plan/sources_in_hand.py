@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.charting import drawn_round
+from stepper.plan.chart_rounds import drawn_round
 from stepper.plan.columns import UnknownFabricError
 from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
 from stepper.plan.in_hand import Cell
 from stepper.plan.needles import Needles
-from stepper.plan.supplies import ChartRound, Supplies
+from stepper.plan.round_sources import ChartRound, Supplies
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 

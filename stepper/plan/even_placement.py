@@ -17,9 +17,9 @@ from stepper.craft.spacing import gaps_between
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
-from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import Needles
+from stepper.plan.row_facing import mirrored
 from stepper.project.alterations import meets
 from stepper.project.model import Alteration
 from stepper.project.problems import Span
