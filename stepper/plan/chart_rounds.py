@@ -61,6 +61,11 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     return chart
 
 
+def following(chart: Chart, needles: Needles) -> int:
+    """Return the round of a chart after the one last worked, from 1; behind the last comes the first."""
+    return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
+
+
 def chart_round(template: Template, needles: Needles) -> None:
     """Work one round of a chart, as many repeats of it as the stitches hold."""
     chart = chart_named(template.chart, template.place, needles)
@@ -72,7 +77,7 @@ def chart_round(template: Template, needles: Needles) -> None:
             f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
         )
         return
-    number = template.chart_round or needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
+    number = template.chart_round or following(chart, needles)
     wrong = needles.flat and needles.side == "WS"
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)

@@ -218,9 +218,8 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
         # A chart and the same without its bobbles bear one name: what was read of one is not the other.
         needles.caches.drawn, needles.caches.charted = {}, {}
-    needles.begin_section(section.name)
+    needles.begin_section(section.name, section.yarn)
     needles.fabric = project.fabrics.get(section.gauge)
-    needles.yarn = section.yarn
     needles.short_rows.method = section.short_rows or turned_in(section.lines) or needles.short_rows.method
     fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
     mine = own.needles.get(section.name) if own is not None else None

@@ -32,6 +32,8 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
+_OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
+"""Markers that there are of a kind; where the row meets another number, some are of another kind."""
 
 
 class MisfitError(Exception):
@@ -62,6 +64,8 @@ class Cursor:
     returned: list[str] = field(default_factory=list)
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
+    parted: bool = False
+    """Whether the row ended at a turn with the rest put on hold."""
     aimed: int | None = None
     """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
     steps: int = 0
@@ -204,8 +208,22 @@ class Cursor:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         name = element.name or "holder"
         self._need(times, f"hold {times}", element.place)
+        if self.turned:
+            self._close_turn(times, element.place, items)
         self.held.append((name, times))
         self.advance(Run("hold", times, name), items)
+
+    def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
+        """Take back a turn behind which all that is left goes on hold: the row ends there."""
+        left = self.facing.room - self.used
+        if times != left:
+            raise MisfitError(
+                place,
+                f"{times} stitches go on hold at the turn, and {left} are left there.",
+                f"Hold all {left}, or say how the others are worked before the turn.",
+            )
+        del items[max(at for at, item in enumerate(items) if _is_turn(item))]
+        self.turned, self.parted = False, True
 
     def _mark(self, element: Mark, items: list[Item]) -> None:
         if element.name == "all":
@@ -252,6 +270,13 @@ class Cursor:
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+        if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
+            raise MisfitError(
+                element.place,
+                f"markers have no names here: the row meets {len(self.facing.markers)}, and nobody can tell "
+                f"which is the {name} marker.",
+                'Write "k to marker", with "sm" for every marker that is passed before it.',
+            )
         if ahead:
             self.aimed = ahead[-1] if name == "last" else ahead[0]
             return self.aimed
@@ -425,6 +450,10 @@ def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> 
             element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
         )
     return name, held[name]
+
+
+def _is_turn(item: Item) -> bool:
+    return isinstance(item, Run) and item.stitch in ("turn", "w&t")
 
 
 def _fixed_uses(element: Element, size: int) -> int:

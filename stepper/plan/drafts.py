@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Item, Run
-from stepper.project.instructions import Count
+from stepper.project.instructions import Count, Evenly
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, ChartPart, Element, PickUp, Several, Until, Work
@@ -26,6 +26,8 @@ class Template:
     """`RS` or `WS` where the line is for rows of that side only."""
     counts: tuple[Count, ...] = ()
     """Counts printed with it, where it is written out before it is worked."""
+    evenly: Evenly | None = None
+    """The change spread evenly over it, where that is all the line says."""
     yarn: str = ""
     """Key of the yarn that the line takes up; empty where it goes on with the one in hand."""
 

@@ -89,11 +89,37 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
             instruction.place,
             f"read as worked even: the shaping of line {last.line} is not worked again.",
         )
+    _tell_row_alone(instruction.place, needles)
     looks = as_it_looks(cycle, needles, instruction.place)
     begin = len(needles.drafts)
     last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)
     if looks == cycle:
         establish(cycle, needles, start=begin)
+
+
+def _is_figured(row: Template) -> bool:
+    """Return whether a row is written out in more than one stitch."""
+    return len(row.elements) > 1 or any(isinstance(element, Several) for element in row.elements)
+
+
+def _tell_row_alone(place: Span, needles: Needles) -> None:
+    """Tell where "in pattern" takes the last of two rows written one after the other without numbers."""
+    known = needles.established
+    if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
+        return
+    before, alone = (draft.template for draft in needles.drafts[known.start - 1 : known.start + 1])
+    if before is None or alone is None or before == alone or alone != known.cycle[0]:
+        return
+    numbered = needles.section.numbered.values()
+    if any(row in numbered or not _is_figured(row) for row in (before, alone)):
+        return
+    draft = needles.drafts[known.start - 1]
+    if draft.before == draft.after == needles.count:
+        needles.warn(
+            place,
+            f"read as line {alone.place.line} alone; number it and line {before.place.line} as rows 1 and 2 "
+            "if the pattern is both.",
+        )
 
 
 def last_for(
@@ -176,6 +202,8 @@ def _to_length(
             kind="length",
         )
         return
+    if not _has_ending(cycle, duration, needles):
+        return
     rounds = _ended(rounds, cycle, duration, needles, first + shift)
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
@@ -209,6 +237,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     """
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)
+    if duration.start == "divide":
+        return _divide(duration, needles, piece)
     if duration.start != "cast-on":
         return max(needles.section.start, piece)
     if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
@@ -221,12 +251,56 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     return piece
 
 
+def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index of the draft behind the one that put stitches on hold for other parts.
+
+    A sleeve that came back from hold, or was picked up, has its underarm where it begins.
+    """
+    held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
+    if held:
+        return held[-1] + 1
+    begun = needles.drafts[piece : piece + 1]
+    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
+        return piece
+    needles.report(
+        duration.length.place,
+        "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
+        'Measure from the cast-on edge, or write "for" and the length worked from here.',
+        kind="length",
+    )
+    return piece
+
+
+def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
+    """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
+    if all(template.chart_round for template in cycle):
+        return [template.chart_round for template in cycle]
+    numbered = needles.section.numbered
+    for first in sorted(numbered):
+        if all(numbered.get(first + at) == template for at, template in enumerate(cycle)):
+            return range(first, first + len(cycle))
+    return range(1, len(cycle) + 1)
+
+
+def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> bool:
+    """Return whether the round that a line ends with is one of those repeated; report it if not."""
+    numbers = _numbers_of(cycle, needles) if duration.ending is not None else ()
+    if duration.ending is None or duration.ending in numbers:
+        return True
+    needles.report(
+        duration.length.place,
+        f"the line ends with round {duration.ending}, which is none of those it repeats.",
+        f"They are {', '.join(map(str, numbers))}.",
+    )
+    return False
+
+
 def _ended(
     rounds: int, cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, done: int
 ) -> int:
     """Move the end to the round or side that the line asks for: the nearest, never none."""
     if duration.ending is not None and len(cycle) > 1:
-        wanted = duration.ending % len(cycle)
+        wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
         near = [rounds + shift for shift in range(-len(cycle) // 2, len(cycle) + 1)]
         fits = [value for value in near if value >= 1 and (done + value) % len(cycle) == wanted]
         return min(fits, key=lambda value: abs(value - rounds))

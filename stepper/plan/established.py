@@ -43,6 +43,8 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         start: Index of the first draft worked of them.
     """
     needles.section.pattern = cycle
+    if any(template.evenly is not None for template in cycle):
+        return  # a change spread over the round is no fabric; the one before it goes on
     worked, known = needles.drafts[start:], needles.established
     if not cycle or not worked or needles.counting.lost or not _sets_up(cycle, worked):
         return

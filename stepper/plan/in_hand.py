@@ -23,6 +23,10 @@ class SectionInHand:
     name: str = ""
     start: int = 0
     """Index of its first draft."""
+    yarn: str = ""
+    """Key of its yarn, with which the rounds go on that name none."""
+    own_yarn_again: bool = False
+    """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
     label: str | None = None
     """What the next round is called; None if it has no name of its own."""
     pattern: tuple[Template, ...] = ()

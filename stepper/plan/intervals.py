@@ -96,7 +96,7 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
 
 def _is_like(draft: DraftRound, template: Template) -> bool:
     """Say whether a round shapes as another one would: the same increases and decreases in the same order."""
-    if draft.template is None:
+    if draft.template is None or draft.template.evenly is not None:
         return False
     return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(
         template.elements

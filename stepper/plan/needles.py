@@ -104,9 +104,10 @@ class Needles:
         """Note something the knitter should know."""
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
-    def begin_section(self, name: str) -> None:
+    def begin_section(self, name: str, yarn: str) -> None:
         """Take up a section; with nothing on the needles it begins a piece."""
-        self.section = SectionInHand(name=name, start=len(self.drafts))
+        self.section = SectionInHand(name=name, yarn=yarn, start=len(self.drafts))
+        self.yarn = yarn
         if not self.count:
             self.established = None
             self.flat, self.side, self.markers = False, "RS", ()
@@ -145,6 +146,9 @@ class Needles:
         flat = self.flat or turned or bool(self.short_rows.gap)  # a gap at 0 is the beginning of the round
         if not flat:
             self.side = "RS"
+        if self.section.own_yarn_again:
+            self.section.own_yarn_again = False
+            self.remarks.append(f"with {self.project.yarns[self.yarn].name}")
         draft = DraftRound(
             section=self.section.name,
             before=self.count,

@@ -31,6 +31,8 @@ class WorkedPhrase:
     left: Left
     """The places on the needles after it."""
     turned: bool = False
+    parted: bool = False
+    """Whether it ended at a turn with the rest put on hold, so that rows follow."""
     returned: tuple[str, ...] = ()
     """Names of held stitches that came back."""
     charts: tuple[tuple[str, int], ...] = ()
@@ -103,6 +105,7 @@ def work_phrase(
         held=tuple(cursor.held),
         left=left,
         turned=cursor.turned,
+        parted=cursor.parted,
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
     )

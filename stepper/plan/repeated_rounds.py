@@ -6,7 +6,7 @@ refused. A number of times in the line has to say the same.
 
 from __future__ import annotations
 
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.needles import Needles
 from stepper.project.instructions import Line, Repeated, RowsCount, Times
 from stepper.project.problems import one_of
@@ -78,11 +78,26 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         return rounds
     wanted = repeated.last.of(needles.size)
     drafts = needles.drafts[needles.section.start :]
-    history = [draft.template for draft in drafts if draft.template is not None]
-    if len(history) < wanted:
-        needles.miss(repeated.place, f"only {len(history)} rounds come before this line in the section.")
+    if len(drafts) < wanted:
+        needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
-    return tuple(history[-wanted:]) if wanted else ()
+    last = drafts[-wanted:] if wanted else []
+    again = tuple(draft.template for draft in last if draft.template is not None and _comes_again(draft))
+    if len(again) < len(last):
+        needles.miss(
+            repeated.place,
+            f"one of the last {wanted} rounds cannot be worked again: it binds off, takes stitches back "
+            "from hold or goes to a fixed count.",
+            "Write out the rounds that are repeated.",
+        )
+        return ()
+    return again
+
+
+def _comes_again(draft: DraftRound) -> bool:
+    """Return whether a round can be worked again: an even change to a count is reached once."""
+    change = draft.template.evenly if draft.template is not None else None
+    return change is None or change.to is None
 
 
 def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:

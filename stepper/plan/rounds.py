@@ -9,6 +9,7 @@ from stepper.plan.counts import check_promised
 from stepper.plan.cursor import MisfitError
 from stepper.plan.drafts import Template
 from stepper.plan.established import keep_held
+from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.phrase import WorkedPhrase, work_phrase
@@ -25,6 +26,9 @@ def work_template(template: Template, needles: Needles) -> None:
         return
     if template.yarn:
         needles.yarn = template.yarn
+    if template.evenly is not None:
+        work_evenly(template.evenly, needles)
+        return
     if template.chart:
         chart_round(template, needles)
         return
@@ -52,6 +56,9 @@ def work_template(template: Template, needles: Needles) -> None:
     if needles.short_rows.gap is not None:
         needles.short_rows.slipped = _slips_first(worked.items)
     needles.markers = worked.markers
+    if worked.parted and not needles.flat:
+        needles.flat = True
+        needles.remarks.append("work in rows")
     needles.emit(
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
     )

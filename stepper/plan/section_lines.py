@@ -7,6 +7,7 @@ Lines that number their rounds are put together until the numbering begins anew
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import takewhile
 
 from stepper.plan.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.named_rounds import is_named_round, is_only_defined
@@ -54,11 +55,10 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         needles.section.named[name] = replace(template_of(first.sentences[0], needles), side=first.side)
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
-        printed = tuple(sentence for sentence in first.sentences if isinstance(sentence, Count))
+        printed = tuple(takewhile(lambda sentence: isinstance(sentence, Count), first.sentences[1:]))
         needles.section.named[name] = replace(needles.section.named[name], counts=printed)
-        for sentence in first.sentences[1:]:
-            if not isinstance(sentence, Count):
-                work(sentence, needles)
+        for sentence in first.sentences[1 + len(printed) :]:
+            work(sentence, needles)
         return
     needles.remarks.extend(first.said)
     take_side(first, needles, turns=turns_midway(first))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.chart_rounds import drawn_round
+from stepper.plan.chart_rounds import drawn_round, following
 from stepper.plan.columns import UnknownFabricError
 from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
@@ -34,7 +34,7 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
-    number = part.number or needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
+    number = part.number or following(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)

@@ -6,24 +6,24 @@ reported, and the work goes on as the line intended, so that one fault is told o
 
 from __future__ import annotations
 
+import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.plan.chart_rounds import chart_named
+from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.drafts import Template
 from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.established import establish
-from stepper.plan.even_placement import placed_round
-from stepper.plan.evenly import purled
+from stepper.plan.even_change import work_evenly
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.model import Run
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.repeated_rounds import check_rounds, last_rounds
 from stepper.plan.round_sources import Choice
-from stepper.plan.rounds import repeat, work_template
+from stepper.plan.rounds import work_template
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -53,6 +53,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
+
+_MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
 
 
 @singledispatch
@@ -90,7 +92,9 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (isinstance(first, Work) and stitch(first.stitch).uses == 0)
+    return isinstance(first, PickUp | Across) or (
+        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    )
 
 
 def _only_edge(elements: tuple[Element, ...]) -> bool:
@@ -223,72 +227,12 @@ def _(instruction: Labelled, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Evenly, needles: Needles) -> None:
-    if needles.counting.lost:
-        if instruction.to is not None:
-            needles.regain(instruction.to.of(needles.size))
-        return
-    before = needles.count
-    if instruction.to is not None:
-        after = instruction.to.of(needles.size)
-    else:
-        by = instruction.by.of(needles.size) if instruction.by is not None else 0
-        after = before + instruction.direction * by
-    word = "increase" if instruction.direction > 0 else "decrease"
-    if (after - before) * instruction.direction < 0 and not needles.alterations.reshape:
-        needles.report(
-            instruction.place,
-            f"the line asks to {word} to {after} stitches, but {before} are on the needles already.",
-            f"A line that goes from {before} to {after} must "
-            f"{'decrease' if instruction.direction > 0 else 'increase'}; "
-            f"or switch size at another line, or allow it with `reshape: yes` beside the switch.",
-        )
-        needles.count = after
-        return
-    try:
-        phrase, positions, moved_by = placed_round(before, after, needles, instruction.place)
-    except ValueError as error:
-        needles.report(instruction.place, f"cannot {word} from {before} to {after} stitches: {error}")
-        needles.count = max(after, 0)
-        return
-    if after == before:
-        needles.warn(instruction.place, f"nothing to {word}: {before} stitches are on the needles already.")
-        phrase = (Run("k", before, needles.yarn),)
-    needles.markers = tuple(
-        place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
-        for place in needles.markers
-    )
-    purl = instruction.stitch == "p"
-    phrase = purled(phrase) if purl else phrase
-    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
-    needles.emit(phrase, after, evenly=not purl, shaping=positions, altered=moved_by)
+    work_evenly(instruction, needles)
 
 
 @work.register
 def _(instruction: ChartWork, needles: Needles) -> None:
-    chart = chart_named(instruction.name, instruction.place, needles)
-    if chart is None:
-        return
-    first = instruction.first or 1
-    last = instruction.last or len(chart.rounds)
-    if first < 1 or last > len(chart.rounds):
-        needles.report(
-            instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {max(first, last)}.'
-        )
-        return
-    times = instruction.times.of(needles.size) if instruction.times else 1
-    cycle = tuple(
-        Template((), instruction.place, chart=instruction.name, chart_round=number)
-        for number in range(first, last + 1)
-    )
-    if chart.right_side_only:
-        plain = Template((), instruction.place, stockinette=True)
-        cycle = tuple(row for drawn in cycle for row in (drawn, needles.section.back or plain))
-    begin = len(needles.drafts)
-    if instruction.lasts is not None:
-        last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
-    else:
-        repeat(cycle, times * len(cycle), needles, instruction.place)
-    establish(cycle, needles, start=begin)
+    work_chart(instruction, needles)
 
 
 # --- the needles and what is on them ------------------------------------------------------------------
@@ -370,6 +314,13 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Remark, needles: Needles) -> None:
+    if _MADE_AGAIN.match(instruction.text):
+        needles.report(
+            instruction.place,
+            "a piece that is made more than once is worked once here.",
+            'Write a section of its own for the other: "Work second sleeve same as first."',
+        )
+        return
     if needles.count == 0 and len(needles.drafts) > needles.section.start:
         last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
         last.remarks = (*last.remarks, f"when it is done: {instruction.text}")

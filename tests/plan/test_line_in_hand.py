@@ -45,8 +45,8 @@ def test_from_round_to_flat_and_back() -> None:
 
 
 def test_what_a_line_leaves_open_is_told_with_its_place() -> None:
-    """"Gusset marker" is taken as the next marker of the row, as markers have no names; she can judge."""
-    work = "Cast on 20 sts. Join in the round.\nK10, pm, k to end.\nK to gusset marker, m1, k to end.\nBind off."
+    """"Side marker" is taken as the next marker of the row, as markers have no names; she can judge."""
+    work = "Cast on 20 sts. Join in the round.\nK10, pm, k to end.\nK to side marker, m1, k to end.\nBind off."
     (told,) = plan_of(project(work, sizes="S", size="S")).warnings
     assert told.line == 20
-    assert "gusset marker" in told.text
+    assert "side marker" in told.text
