@@ -11,8 +11,8 @@ away from the edge; where there is no repeat it is stockinette.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound
@@ -31,8 +31,7 @@ class UnknownFabricError(Exception):
     """The columns cannot be told; the text says why."""
 
 
-@dataclass(frozen=True, slots=True)
-class StandingColumns:
+class StandingColumns(NamedTuple):
     """One stitch that a row leaves on the needles."""
 
     below: tuple[int, ...]
@@ -63,8 +62,9 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
         if entry.kind in (Kind.INCREASE, Kind.DECREASE):
             chunk += [entry] * run.times
             continue
-        at = _changed(chunk, at, made, wrong=wrong)
-        chunk = []
+        if chunk:
+            at = _changed(chunk, at, made, wrong=wrong)
+            chunk = []
         if entry.kind is Kind.CABLE:
             looks = _crossed(run)
             made += [StandingColumns((at + place,), (look, "")) for place, look in enumerate(looks)]

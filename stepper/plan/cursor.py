@@ -7,6 +7,7 @@ own number. All places are counted from where the row begins (`stepper.plan.row_
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from itertools import groupby
 
 from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
@@ -201,7 +202,8 @@ class Cursor:
             self._as_it_looks(times, element, items)
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
-        self._need(run.uses, said_so_often(element.stitch, times), element.place)
+        if run.uses > self.facing.room - self.used:
+            self._need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
@@ -321,7 +323,10 @@ class Cursor:
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
-        runs = joined(Run(code, 1, element.yarn or yarn or self.yarn) for code, yarn in cells)
+        runs = joined(
+            Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
+            for (code, yarn), alike in groupby(cells)
+        )
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))

@@ -263,9 +263,9 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         gap=needles.short_rows.gap,
         turns=needles.short_rows.turns,
     )
-    cells = [(as_seen(column[phase][0], wrong=wrong), column[phase][1]) for column in columns]
-    if wrong:
-        cells.reverse()
+    met = [column[phase] for column in (reversed(columns) if wrong else columns)]
+    seen = {cell: (as_seen(cell[0], wrong=wrong), cell[1]) for cell in set(met)}
+    cells = [seen[cell] for cell in met]
     start = facing.count - facing.end if facing.around else facing.lead
     return (*cells[start:], *cells[:start])
 
