@@ -33,8 +33,8 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     and so does what follows other rounds. Where the printed counts say otherwise, the other is taken.
     """
     between = False
-    for line in section.lines[section.lines.index(written) + 1 :]:
-        for sentence in line.sentences:
+    for line in section.lines[section.lines.index(written) :]:
+        for sentence in line.sentences[1:] if line is written else line.sentences:
             if isinstance(sentence, Labelled) and sentence.label == name:
                 return not sentence.again and _called_only(name, written, line, needles)
             between = between or (not is_named_round(line) and _works_rounds(sentence, name))

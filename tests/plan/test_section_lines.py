@@ -47,3 +47,10 @@ def test_a_head_for_several_rows_may_have_a_number_for_each_size() -> None:
     """"Next 2 (4, 6) rows" are four in size M."""
     assert len(sides("Next 2 (4, 6) rows: K to end.")) == 4
     assert sides("Next 2 rows (WS): Purl.")[0] == ("WS", "purl")
+
+
+def test_a_count_behind_a_named_round_and_its_intervals_is_checked() -> None:
+    """The count in the same line as "work dec rnd every 3rd rnd" is that after all of them."""
+    line = "Cast on 40 sts.\nJoin in the round.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1. Work dec rnd every 3rd rnd 2 times. {} sts."
+    assert plan_of(project(line.format(36))).rounds[-1].after == 36
+    assert "prints 37" in faults(project(line.format(37)))
