@@ -10,17 +10,15 @@ from stepper.plan.blend import blends, tried
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Switch
 from stepper.report.fit_lines import (
-    WIDE,
     describe_spacing,
-    detail_lines,
     measurement_lines,
     name_blend,
     name_sizes,
     rejected_lines,
     signed_length,
+    workable_lines,
 )
 from stepper.report.fit_report import report_fit
-from stepper.report.measuring import Measurement
 from tests.plan.test_blend import switchback
 
 
@@ -41,7 +39,8 @@ def test_measurements_stand_in_columns() -> None:
         "cm",
         "-11.7",
         "cm",
-        "(stretched)",
+        "(very",
+        "close)",
     ]
 
 
@@ -68,25 +67,17 @@ def test_a_blended_round_may_decrease_or_change_nothing() -> None:
     assert describe_spacing(blend) == "255 to 228: 27 decreases 7 or 8 apart"
 
 
-def test_a_name_too_long_for_its_column_stands_on_a_line_of_its_own() -> None:
-    """The figures keep to their columns and the page to 80, however a designer names the parts."""
-    line = Measurement(name="a name " * 10, needles_mm=1000, blocked_mm=None, stitches=200)
-    rows = list(measurement_lines([line], switchback(), "Title"))
-    assert rows[2].strip() == line.name.strip()
-    assert rows[3].split() == ["100", "cm", "-"]
-    assert len(rows[3]) <= WIDE
-
-
-def test_what_cannot_be_knitted_is_told_as_far_as_asked() -> None:
-    """All of them, or the first few of the size in hand and how many are left."""
-    found = list(blends(switchback()))
-    refused = [each for each in found if not each.works]
-    everything = list(rejected_lines(found))
-    assert all(any(name_blend(each) in row for row in everything) for each in refused)
-    assert all(len(row) <= WIDE for row in everything)
-    few = list(rejected_lines(found, most=2, first="2"))
-    assert few[1].startswith("  size 2, then 6 from First increase")
-    assert few[-1] == f"  … and {len(refused) - 2} more: --all tells each."
+def test_the_best_are_told_in_full_and_the_others_in_a_line() -> None:
+    """The changes against what is knitted now, and what still divides."""
+    project = switchback()
+    plan = compile_plan(project).plan
+    assert plan is not None
+    found = report_fit(project, plan, tuple(blends(project)))
+    page = list(workable_lines(found.ranked, project, in_full=2))
+    assert page[0].startswith("Can be knitted, nearest first to the ease wanted (neck +5.1 cm, bust +7.6 cm")
+    assert page[2].strip().startswith("compared with now: ")
+    assert sum(row.strip().startswith("compared with now") for row in page) == 2
+    assert len(list(rejected_lines(found.rejected))) == len(found.rejected) + 1
     assert list(rejected_lines(())) == []
 
 
@@ -96,7 +87,7 @@ def test_two_sleeves_that_change_alike_are_told_once() -> None:
     plan = compile_plan(project).plan
     assert plan is not None
     found = report_fit(project, plan, [tried(project, 3, 4, "Final increase")])
-    (told,) = [row for row in detail_lines(found.ranked[0], "cm") if "compared with now" in row]
+    (told,) = [row for row in workable_lines(found.ranked, project) if "compared with now" in row]
     assert told.count("upper arm") == 1
     assert "each sleeve, upper arm +5.6 cm" in told  # 72 stitches instead of 60 at 21.5 to 10 cm
 
