@@ -54,3 +54,9 @@ def test_a_count_behind_a_named_round_and_its_intervals_is_checked() -> None:
     line = "Cast on 40 sts.\nJoin in the round.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1. Work dec rnd every 3rd rnd 2 times. {} sts."
     assert plan_of(project(line.format(36))).rounds[-1].after == 36
     assert "prints 37" in faults(project(line.format(37)))
+
+
+def test_the_markers_of_a_row_are_told_from_where_it_begins() -> None:
+    """3 stitches from the edge on the right side, 7 from the other where the row back begins."""
+    plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): K3, pm, k7.\nRow 2 (WS): Purl.\nBind off."))
+    assert [round_.markers for round_ in plan.rounds[1:3]] == [(3,), (7,)]
