@@ -92,7 +92,7 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
 
 
 def _before(blend: Blend, line: Line) -> int | None:
-    """Give the stitches with which a size comes to a line; nothing where it works no round of its own."""
+    """Return the stitches with which a size comes to a line; None if it works no round of its own."""
     return next((draft.before for draft in blend.rounds if draft.line == line.place.line), None)
 
 

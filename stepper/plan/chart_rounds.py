@@ -52,7 +52,7 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
 
 
 def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
-    """Find a chart of the garment by its name, in any case; nothing, reported, where there is none."""
+    """Find a chart of the garment by its name, in any case; None, reported, if there is none."""
     charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
     chart = charts.get(name.lower())
     if chart is None:

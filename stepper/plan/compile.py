@@ -232,5 +232,5 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:
-    """Give what does not fit when the pattern is worked in one printed size (its place, from 0)."""
+    """Return what does not fit when the pattern is worked in one printed size (its place, from 0)."""
     return tuple(_work_garment(project, size, {}, frozenset(), knitted=False).findings)

@@ -247,7 +247,7 @@ class Cursor:
         items.append(Run(element.stitch, 1, self.yarn))
 
     def _goal(self, element: Until | Several | ChartPart) -> int:
-        """Give the place up to which an element works. Unit: stitches of the old round."""
+        """Return the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
         name = "" if isinstance(element, ChartPart) else element.name
         if element.goal in ("turn", "past"):
@@ -266,7 +266,7 @@ class Cursor:
         return goal
 
     def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Give the place of the next marker, or of the last; in the round its end is one."""
+        """Return the place of the next marker, or of the last; in the round its end is one."""
         if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
             raise MisfitError(element.place, "the first marker of the row is behind this place.")
         ahead = self.waiting
@@ -291,7 +291,7 @@ class Cursor:
         )
 
     def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Give the place of the next turn ahead; the double stitch lies before it, the wrapped one after."""
+        """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
         for turn in self.facing.turns:
             if turn > self.used:
                 if element.goal == "past":
@@ -378,7 +378,7 @@ class Cursor:
         self._repeat(element, room // unit, items)
 
     def _times(self, element: Several, times: int) -> int:
-        """Give how often a repeat with a number is worked, and remember where that has two readings."""
+        """Return how often a repeat with a number is worked, and remember where that has two readings."""
         if not element.reading or times < 2:
             return times
         place = element.place
@@ -394,7 +394,7 @@ class Cursor:
         return times - ((place.line, place.column) in self.supplies.readings)
 
     def _sections(self, element: Several) -> int:
-        """Give how often a repeat that works from marker to marker is worked: once for every section."""
+        """Return how often a repeat that works from marker to marker is worked: once for every section."""
         marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
         after = element.elements[-1]
         to_end = isinstance(after, Mark) and element.goal != "markers"
@@ -462,7 +462,7 @@ def _is_turn(item: Item) -> bool:
 
 
 def _fixed_uses(element: Element, size: int) -> int:
-    """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
+    """Return the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
     if isinstance(element, Work):
         return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
     if isinstance(element, Hold) and element.times is not None:

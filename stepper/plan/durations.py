@@ -16,7 +16,7 @@ from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
-    """Give the rounds that a duration repeats; nothing, reported, where none has been set up."""
+    """Return the rounds that a duration repeats; None, reported, if none has been set up."""
     place = instruction.place
     if instruction.manner in ("k", "stockinette"):
         flat_knit = instruction.manner == "k" and needles.flat
@@ -65,7 +65,7 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
 
 
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
-    """Give what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
+    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
     A row that is knitted all along makes garter stitch, and is knitted on both sides.
     """
@@ -223,14 +223,14 @@ def _to_length(
 
 
 def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Give after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    """Return after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
     charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
     parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def measured_from(duration: UntilLength, needles: Needles) -> int:
-    """Give the index of the draft from whose beginning a length is measured.
+    """Return the index of the draft from whose beginning a length is measured.
 
     A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
     and a section that holds two pieces is measured from the second.

@@ -77,7 +77,7 @@ def _out_of_the_way(
 
 
 def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Iterator[frozenset[int]]:
-    """Give what to keep clear, as much as there is first and less and less after it."""
+    """Return what to keep clear, as much as there is first and less and less after it."""
     beside = places_touching({side for each in markers for side in (each, each + 1)}, uses=uses)
     if not uses:
         beside = frozenset(markers)  # two markers a stitch apart keep nothing clear between them
@@ -89,7 +89,7 @@ def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Itera
 
 
 def _across(markers: tuple[int, ...], uses: int) -> frozenset[int]:
-    """Give the places where a change would stand right at a marker."""
+    """Return the places where a change would stand right at a marker."""
     return frozenset(each - 1 if uses else each for each in markers)
 
 
@@ -100,7 +100,7 @@ def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -
 
 
 def markers_ahead(needles: Needles) -> tuple[int, ...]:
-    """Give the places of the markers inside the round that comes, in working order."""
+    """Return the places of the markers inside the round that comes, in working order."""
     wrong = needles.flat and needles.side == "WS"
     markers = mirrored(needles.markers, needles.count) if wrong else needles.markers
     return tuple(each for each in markers if 0 < each < needles.count)

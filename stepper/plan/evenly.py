@@ -44,7 +44,7 @@ def even_places(before: int, after: int, *, flat: bool) -> tuple[int, ...]:
 
 
 def uses_of(before: int, after: int) -> int:
-    """Give the stitches each change takes up: none for one made, two for two worked together."""
+    """Return the stitches each change takes up: none for one made, two for two worked together."""
     return 0 if after >= before else 2
 
 

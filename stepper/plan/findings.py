@@ -22,7 +22,7 @@ def problems_of(
         findings: What was found in every size and in the blend.
         blended: Those of them met on the way that is knitted.
         project: The checked file, for the names of the sizes.
-        right: Says where a count that differs would come right; nothing where nobody has to know.
+        right: Says where a count that differs would come right; None if nobody has to know.
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
     for finding in findings:

@@ -98,7 +98,7 @@ def _round(
 
 
 def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
-    """Give the stitches of the old round worked before each increase or decrease."""
+    """Return the stitches of the old round worked before each increase or decrease."""
     places: list[int] = []
     used = 0
     for run in runs:

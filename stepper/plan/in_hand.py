@@ -151,7 +151,7 @@ class Established:
     end: int
     """Index behind the last draft worked of it in its order."""
     columns: list[Column] | None = None
-    """Columns from the right side; nothing where nobody has asked yet, or they cannot be told."""
+    """Columns from the right side; None if nobody has asked yet, or they cannot be told."""
     phase: int = 0
     """Cell of the columns that the next row works."""
     reached: int = 0

@@ -25,7 +25,7 @@ def begin_line(line: Line, needles: Needles) -> None:
 
 
 def turns_midway(line: Line) -> bool:
-    """Say whether a line turns in the middle of a row."""
+    """Return whether a line turns in the middle of a row."""
 
     def turning(elements: tuple[Element, ...]) -> bool:
         return any(
@@ -66,7 +66,7 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
 
 
 def _just_cast_on(needles: Needles) -> bool:
-    """Say whether no row has been worked yet on what is on the needles."""
+    """Return whether no row has been worked yet on what is on the needles."""
     return not needles.drafts or needles.drafts[-1].before == 0 or not needles.count
 
 

@@ -20,13 +20,13 @@ from stepper.project.model import Section
 
 
 def is_named_round(line: Line) -> bool:
-    """Say whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
+    """Return whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
     last = (line.label or "").lower().split()[-1:]
     return bool(last and last[0] in ("round", "rnd", "row")) and isinstance(line.sentences[0], Phrase)
 
 
 def is_only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
-    """Say whether a named round is worked only where a later sentence says so.
+    """Return whether a named round is worked only where a later sentence says so.
 
     It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
     right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once,
@@ -50,7 +50,7 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
 
 
 def _works_rounds(sentence: Sentence, name: str) -> bool:
-    """Say whether a sentence between a named round and its call works rounds: then so did the named one."""
+    """Return whether a sentence between a named round and its call works rounds; then so did that one."""
     if isinstance(sentence, AtIntervals | Together):
         parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
         return all(part.label != name for part in parts)
@@ -74,7 +74,7 @@ def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> Non
 
 
 def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
-    """Say whether "work dec round" means the once that is written out; note that it has two readings."""
+    """Return whether "work dec round" means the once that is written out; note that it has two readings."""
     place = written.place
     needles.choices.append(
         Choice(
@@ -89,7 +89,7 @@ def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool
 
 
 def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
-    """Say whether "work … times" counts every time; note that the words have another reading."""
+    """Return whether "work … times" counts every time; note that the words have another reading."""
     place = written.place
     needles.choices.append(
         Choice(

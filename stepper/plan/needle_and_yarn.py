@@ -21,7 +21,7 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
-    """Give the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
+    """Return the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
     sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
     if len(sizes) == 2:
         return sizes[0] if instruction.printed == "smaller" else sizes[1]

@@ -79,7 +79,7 @@ class Needles:
     """Words of two readings that were met."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
-        """Note something that does not fit; nothing where the count is not known anyway."""
+        """Note something that does not fit, unless the count is not known anyway."""
         gauge = self.fabric.gauge if self.fabric is not None else None
         hint = priced(hint, self.count, gauge, self.project.units)
         if not self.counting.lost:
@@ -206,11 +206,11 @@ class Needles:
         return None
 
     def height_mm(self, origin: int) -> float:
-        """Give the length knitted since a round, on the needles. Unit: mm."""
+        """Return the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
 
     def gauge(self, place: Span) -> Gauge | None:
-        """Give the gauge of the section, or report that there is none."""
+        """Return the gauge of the section, or report that there is none."""
         if self.fabric is None:
             self.report(place, "a length needs a gauge, and this section names none.", kind="length")
             return None
@@ -242,7 +242,7 @@ class Needles:
 
 
 def _is_worked(item: Item) -> bool:
-    """Say whether an item works stitches along the needle, rather than casts on or moves them."""
+    """Return whether an item works stitches along the needle, rather than casts on or moves them."""
     run = next(flatten((item,)), None)
     if run is None:
         return False

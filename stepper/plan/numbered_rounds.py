@@ -49,7 +49,7 @@ _LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
 
 
 def _lead(line: Line) -> tuple[Sentence, ...]:
-    """Give what a line takes in hand before its round: `Rnd 1: With A, …`."""
+    """Return what a line takes in hand before its round: `Rnd 1: With A, …`."""
     row = next(
         (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
     )
@@ -57,12 +57,12 @@ def _lead(line: Line) -> tuple[Sentence, ...]:
 
 
 def _row(line: Line) -> Sentence:
-    """Give the round of a line: its first sentence behind what it takes in hand."""
+    """Return the round of a line: its first sentence behind what it takes in hand."""
     return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
 
 
 def said_after_round(line: Line) -> tuple[Sentence, ...]:
-    """Give what a numbered line says after its round."""
+    """Return what a numbered line says after its round."""
     rest = line.sentences[len(_lead(line)) + 1 :]
     return tuple(sentence for sentence in rest if not isinstance(sentence, Count | RowsCount))
 
@@ -84,7 +84,7 @@ def template_of(sentence: Sentence, needles: Needles) -> Template:
 
 
 def is_one_round_in_pattern(sentence: Sentence) -> bool:
-    """Say whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
+    """Return whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
     if not isinstance(sentence, WorkRounds) or not isinstance(sentence.duration, Rounds):
         return False
     return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
@@ -183,7 +183,7 @@ def _fill_back(order: dict[int, Line], needles: Needles) -> None:
 
 
 def _side_of(number: int, order: dict[int, Line]) -> str:
-    """Give the side of a numbered row, where another row of the numbering names its side."""
+    """Return the side of a numbered row, where another row of the numbering names its side."""
     for other, line in order.items():
         if line.side and line.every in ("", line.side):
             same = other % 2 == number % 2
@@ -192,7 +192,7 @@ def _side_of(number: int, order: dict[int, Line]) -> str:
 
 
 def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -> int:
-    """Give the round of a chart that a numbered row works, from 1; 0 for the one after that last worked.
+    """Return the round of a chart that a numbered row works, from 1; 0 for the one after that last worked.
 
     Several rows take as many rounds of the chart, one after the other: "Rnds 5-8: chart fern, rounds 1-4".
     """
@@ -285,7 +285,7 @@ def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> Non
 
 
 def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
-    """Say whether the times in a line for rows of a chart agree with its numbers; report it if not."""
+    """Return whether the times in a line for rows of a chart agree with its numbers; report it if not."""
     chart = needles.project.charts.get(drawn.name)
     if drawn.times is None and drawn.lasts is None:
         return True

@@ -112,7 +112,7 @@ def work_phrase(
 
 
 def _works(items: tuple[Item, ...]) -> bool:
-    """Say whether any stitch is worked, rather than cast on, moved or marked."""
+    """Return whether any stitch is worked, rather than cast on, moved or marked."""
     return any(stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT) for run in flatten(items))
 
 

@@ -13,7 +13,7 @@ from stepper.project.problems import one_of
 
 
 def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
-    """Give a round for each number of a line that repeats others.
+    """Return a round for each number of a line that repeats others.
 
     Args:
         line: The line, with its numbers.
@@ -65,7 +65,7 @@ def _cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
 
 
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
-    """Give the last so many rounds; without a number those just written out, if nothing was worked since."""
+    """Return the last so many rounds; without a number those just written out, if none was worked since."""
     if repeated.last is None:
         rounds, end = needles.last.written
         if not rounds or end != len(needles.drafts):
@@ -101,7 +101,7 @@ def _comes_again(draft: DraftRound) -> bool:
 
 
 def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
-    """Say whether the line's own number of times agrees with the rows it is for; none agrees with all."""
+    """Return whether the line's own number of times agrees with the rows it is for; none agrees with all."""
     if repeated.implied:
         return True
     duration = repeated.duration

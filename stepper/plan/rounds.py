@@ -21,7 +21,7 @@ from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until,
 
 
 def work_template(template: Template, needles: Needles) -> None:
-    """Work one round of a pattern once; nothing where the count is not known."""
+    """Work one round of a pattern once, unless the count is not known."""
     if needles.counting.lost:
         return
     if template.yarn:
@@ -67,7 +67,7 @@ def work_template(template: Template, needles: Needles) -> None:
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
-    """Say whether the file has every yarn that a round is worked in; report one that it has not."""
+    """Return whether the file has every yarn that a round is worked in; report one that it has not."""
     known = {key.lower() for key in needles.project.yarns}
     for element in _with_yarn(template.elements):
         if (element.yarn or "").lower() not in known:
@@ -128,7 +128,7 @@ def _asks_markers(elements: tuple[Element, ...]) -> bool:
 
 
 def _slips_first(items: tuple[Item, ...]) -> bool:
-    """Say whether the first stitch that a row works is slipped."""
+    """Return whether the first stitch that a row works is slipped."""
     first = next((run for run in flatten(items) if run.uses and run.stitch != "rest"), None)
     return first is not None and first.stitch.startswith("sl")
 
@@ -207,7 +207,7 @@ def repeat(
 
 
 def _changes_nothing(needles: Needles) -> bool:
-    """Say whether the round last worked leaves everything as it met it."""
+    """Return whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
     if (
         draft.template is None

@@ -30,7 +30,7 @@ def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
 
 
 def _goes_with(line: Line, block: list[Line]) -> bool:
-    """Say whether a numbered line belongs to the numbered lines before it."""
+    """Return whether a numbered line belongs to the numbered lines before it."""
     last = block[-1]
     if not is_numbered(last) or line.label or said_after_round(last):
         return False

@@ -41,7 +41,7 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
 
 
 def turning_of(elements: tuple[Element, ...]) -> str:
-    """Give how a line says that it turns: `wrap` or `german`; empty where it does not say."""
+    """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
     for element in elements:
         said = element.method if isinstance(element, TurnHere) else ""
         if isinstance(element, Several):
@@ -52,7 +52,7 @@ def turning_of(elements: tuple[Element, ...]) -> str:
 
 
 def turned_in(lines: tuple[Line, ...]) -> str:
-    """Give how the first line of a section that says so turns; empty if none says, or if one sets it."""
+    """Return how the first line of a section that says so turns; empty if none says, or if one sets it."""
     for line in lines:
         for sentence in line.sentences:
             if isinstance(sentence, TurnMethod):

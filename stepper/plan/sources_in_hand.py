@@ -42,7 +42,7 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
 
 
 def picked(edge: PickUp, needles: Needles) -> int:
-    """Give the stitches picked up along an edge: so many for so many of its rows, to the nearest.
+    """Return the stitches picked up along an edge: so many for so many of its rows, to the nearest.
 
     The sections that the words name are measured; without such words, every row so far.
     """
@@ -56,7 +56,7 @@ def picked(edge: PickUp, needles: Needles) -> int:
 
 
 def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:
-    """Give how the stitches are worked to go on in pattern."""
+    """Return how the stitches are worked to go on in pattern."""
     try:
         return look(needles)
     except UnknownFabricError as unknown:

@@ -154,7 +154,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
-    """Say whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
+    """Return whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
     duration, place = instruction.duration, instruction.place
     plain = isinstance(duration, Times) and not duration.more and not duration.total
     if not instruction.again or not plain or not isinstance(duration, Times):
