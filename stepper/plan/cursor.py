@@ -13,9 +13,9 @@ from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.round_sources import Choice, Supplies
+from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches
 from stepper.plan.row_facing import Facing
 from stepper.plan.run_repeats import condense, joined
-from stepper.project.instructions import Return
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
@@ -35,16 +35,6 @@ MOST_STITCHES = 20_000
 _MOST_STEPS = 50_000
 _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 """Markers that there are of a kind; where the row meets another number, some are of another kind."""
-
-
-class MisfitError(Exception):
-    """The line does not fit the stitches on the needles."""
-
-    def __init__(self, place: Span, message: str, hint: str = "") -> None:
-        super().__init__(message)
-        self.place = place
-        self.message = message
-        self.hint = hint
 
 
 @dataclass(slots=True, kw_only=True)
@@ -369,7 +359,7 @@ class Cursor:
         unit = self._unit(element)
         goal = self._goal(element)
         if element.goal == "rest":
-            goal -= sum(_fixed_uses(other, self.size) for other in following)
+            goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used
         if unit == 0:
             raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
@@ -409,7 +399,7 @@ class Cursor:
         return sections // marks
 
     def _unit(self, element: Several) -> int:
-        return sum(_fixed_uses(inner, self.size) for inner in element.elements)
+        return sum(fixed_uses(inner, self.size) for inner in element.elements)
 
     def _repeat(self, element: Several, times: int, items: list[Item]) -> None:
         """Work a group; equal rounds of it are kept as one group."""
@@ -438,43 +428,5 @@ class Cursor:
         items.append(Group(tuple(once), times))
 
 
-def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> tuple[str, int]:
-    """Find the held stitches that a line means: their name and number.
-
-    Raises:
-        MisfitError: there are none by that name, or not so many.
-    """
-    name = element.name or (next(iter(held)) if len(held) == 1 else "")
-    if name not in held:
-        hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
-        what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
-        raise MisfitError(element.place, what, hint)
-    printed = element.number.of(size) if element.number is not None else held[name]
-    if printed != held[name]:
-        raise MisfitError(
-            element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
-        )
-    return name, held[name]
-
-
 def _is_turn(item: Item) -> bool:
     return isinstance(item, Run) and item.stitch in ("turn", "w&t")
-
-
-def _fixed_uses(element: Element, size: int) -> int:
-    """Return the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
-    if isinstance(element, Work):
-        return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
-    if isinstance(element, Hold) and element.times is not None:
-        return element.times.of(size)
-    if isinstance(element, Mark | TurnHere | PickUp | Across):
-        return 0
-    if isinstance(element, ChartPart) and element.over is not None:
-        return element.over.of(size)
-    if isinstance(element, Several) and element.times is not None:
-        return element.times.of(size) * sum(_fixed_uses(inner, size) for inner in element.elements)
-    raise MisfitError(
-        element.place,
-        "an element that works up to a place cannot stand inside a repeat that does so too.",
-        "Give the inner one a number.",
-    )

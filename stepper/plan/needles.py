@@ -130,18 +130,8 @@ class Needles:
     ) -> DraftRound:
         """Add one round and go to the side that follows.
 
-        Args:
-            phrase: What is worked.
-            after: Stitches it leaves.
-            template: The round it is, if it can be worked again.
-            turned: Whether it is turned before its end.
-            divide: Whether it puts stitches on hold.
-            chart: The chart it is a round of.
-            chart_round: Round of that chart, from 1.
-            evenly: Whether its changes are spread over it.
-            shaping: Places of the changes where they are known.
-            altered: What of it is the knitter's own, besides what is so of the line and the needle.
-            bound_off: How the stitches are bound off, where they are.
+        `altered` is what of it is the knitter's own besides the line and the needle; the rest is told as
+        `DraftRound` keeps it.
         """
         flat = self.flat or turned or bool(self.short_rows.gap)  # a gap at 0 is the beginning of the round
         if not flat:

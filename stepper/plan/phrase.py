@@ -9,9 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.cursor import Cursor, MisfitError
+from stepper.plan.cursor import Cursor
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.round_sources import Supplies
+from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element

@@ -6,13 +6,13 @@ from collections.abc import Iterator
 
 from stepper.plan.chart_rounds import chart_round
 from stepper.plan.counts import check_promised
-from stepper.plan.cursor import MisfitError
 from stepper.plan.drafts import Template
 from stepper.plan.established import keep_held
 from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.phrase import WorkedPhrase, work_phrase
+from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import face
 from stepper.plan.short_row_method import tell_turning
 from stepper.plan.sources_in_hand import supplies_of

@@ -7,7 +7,6 @@ Lines that number their rounds are put together until the numbering begins anew
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import takewhile
 
 from stepper.plan.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.named_rounds import is_named_round, is_only_defined
@@ -55,7 +54,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         needles.section.named[name] = replace(template_of(first.sentences[0], needles), side=first.side)
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
-        printed = tuple(takewhile(lambda sentence: isinstance(sentence, Count), first.sentences[1:]))
+        printed = _counts_of_round(first)
         needles.section.named[name] = replace(needles.section.named[name], counts=printed)
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
@@ -71,3 +70,13 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
+
+
+def _counts_of_round(line: Line) -> tuple[Count, ...]:
+    """Return the counts printed right behind the round of a line, before anything else that it says."""
+    found: list[Count] = []
+    for sentence in line.sentences[1:]:
+        if not isinstance(sentence, Count):
+            break
+        found.append(sentence)
+    return tuple(found)

@@ -7,11 +7,11 @@ from dataclasses import replace
 from stepper.craft.gauge import half_up
 from stepper.plan.chart_rounds import drawn_round, following
 from stepper.plan.columns import UnknownFabricError
-from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
 from stepper.plan.in_hand import Cell
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Supplies
+from stepper.plan.row_elements import MisfitError
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 

@@ -12,7 +12,6 @@ from functools import singledispatch
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
-from stepper.plan.cursor import MisfitError, held_stitches
 from stepper.plan.drafts import Template
 from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.established import establish
@@ -24,6 +23,7 @@ from stepper.plan.needles import Needles
 from stepper.plan.repeated_rounds import check_rounds, last_rounds
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
+from stepper.plan.row_elements import MisfitError, held_stitches
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
