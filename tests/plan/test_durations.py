@@ -130,3 +130,13 @@ def test_one_of_two_rows_taken_alone_is_told() -> None:
     assert "alone" in " ".join(warning.text for warning in plan.warnings)
     ridge = rows.replace("*K2, p2; rep from * to end.", "P to end.")
     assert plan_of(project(f"{ridge}Work 4 rounds in pattern.")).warnings == ()
+
+
+def test_one_row_in_rows_goes_on_as_it_looks() -> None:
+    """A rib row is written once and worked from both sides; a row knitted all along stays garter; a round stays itself."""
+    flat = plan_of(project("Cast on 10 sts.\nWork flat.\n*K3, p2; rep from * to end. Work 3 rows in pattern."))
+    assert [round_.instruction for round_ in flat.rounds[1:3]] == ["*k3, p2; rep from * to end", "*k2, p3; rep from * to end"]
+    garter = plan_of(project("Cast on 10 sts.\nWork flat.\nK to end. Work 3 rows in pattern."))
+    assert {round_.instruction for round_ in garter.rounds[1:]} == {"knit"}
+    around = plan_of(project("Cast on 10 sts.\nJoin in the round.\n*K3, p2; rep from * to end. Work 3 rounds in pattern."))
+    assert {round_.instruction for round_ in around.rounds[1:]} == {"*k3, p2; rep from * to end"}
