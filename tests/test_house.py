@@ -45,6 +45,8 @@ RECORDS = {
     "stepper/project/stitchwork.py",
     "stepper/project/draft.py",
     "stepper/plan/model.py",
+    "stepper/plan/drafts.py",
+    "stepper/plan/in_hand.py",
     "stepper/plan/needles.py",
     "stepper/language/wordings.py",
     "stepper/session/cues.py",

@@ -10,7 +10,7 @@ from stepper.craft.manners import MOST_GAPS_OFF, Manner, Spaced, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
 from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
-from stepper.plan.offers import costs, nearest_counts
+from stepper.plan.fitting_counts import costs, nearest_counts
 
 _LOOKS = {
     Manner.MIXED: "Look: wider and narrower gaps alternate all the way, so it looks the same everywhere.",

@@ -61,7 +61,7 @@ def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
 
 
 def yarns_of(round_: Round) -> set[str]:
-    """Give the yarns a round is worked in."""
+    """Return the yarns a round is worked in."""
     return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
 
 
@@ -80,7 +80,7 @@ def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
 
 
 def _is_shift(phrase: tuple[Item, ...]) -> bool:
-    """Say whether stitches are moved only, so that those left alone are worth naming."""
+    """Return whether stitches are moved only, so that those left alone are worth naming."""
     return all(isinstance(item, Run) and item.stitch in ("rest", "return", "hold") for item in phrase)
 
 

@@ -15,9 +15,9 @@ from dataclasses import dataclass, replace
 from stepper.craft.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.condense import condense, laid_flat
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.respace import runs_at, spread_of
+from stepper.plan.run_repeats import condense, laid_flat
 
 ALTERED = "worked over the count in hand"
 """How a round says that it differs from the pattern because a count was off."""
@@ -68,7 +68,7 @@ def refitted(round_: Round, off: int, *, at: int = 0) -> Round | None:
         at: Where they are, for the markers behind them. Unit: stitches.
 
     Returns:
-        The round over the other count; nothing where it does not work out: a repeat that does not divide, or
+        The round over the other count; None if it does not work out: a repeat that does not divide, or
         shaping, which has its places.
     """
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
@@ -85,7 +85,7 @@ def refitted(round_: Round, off: int, *, at: int = 0) -> Round | None:
 
 
 def _plain_over(runs: tuple[Run, ...], off: int, at: int) -> tuple[Item, ...] | None:
-    """Give the same stitch all along over more or fewer, in the stretch between markers they are in."""
+    """Return the same stitch all along over more or fewer, in the stretch between markers they are in."""
     place = 0
     for number, run in enumerate(runs):
         place += run.progress
@@ -97,7 +97,7 @@ def _plain_over(runs: tuple[Run, ...], off: int, at: int) -> tuple[Item, ...] | 
 
 
 def _repeats_over(phrase: tuple[Item, ...], off: int) -> tuple[Item, ...] | None:
-    """Give the same repeats more or fewer times, where they divide what is off and shape nothing."""
+    """Return the same repeats more or fewer times, where they divide what is off and shape nothing."""
     groups = [at for at, item in enumerate(phrase) if isinstance(item, Group)]
     if len(groups) != 1:
         return None

@@ -21,7 +21,7 @@ name. Source: chosen here."""
 
 
 def common_lengths(one: Sequence[Hashable], other: Sequence[Hashable]) -> list[int]:
-    """Give the lengths of the longest common subsequences with the beginnings of another sequence.
+    """Return the lengths of the longest common subsequences with the beginnings of another sequence.
 
     Args:
         one: A sequence.
@@ -58,7 +58,7 @@ def seams(before: Sequence[Hashable], after: Sequence[Hashable], other: Sequence
 def skipped_or_doubled(
     done: Sequence[Hashable], ahead: Sequence[Hashable], new: Sequence[Hashable], seam: int
 ) -> bool:
-    """Tell whether something would be left out, or worked twice, by going on at a seam of another plan.
+    """Return whether something would be left out, or worked twice, by going on at a seam of another plan.
 
     Left out is what was still to come, and would now count as done; worked twice is the opposite. What is in
     one of the two plans alone is neither.
@@ -93,5 +93,5 @@ def renamed_sections(old: Plan, new: Plan) -> dict[str, str]:
 
 
 def rounds_of(plan: Plan, section: str) -> list[Knitted]:
-    """Give what is knitted in the rounds of a section."""
+    """Return what is knitted in the rounds of a section."""
     return [knitted(round_) for round_ in plan.rounds if round_.section == section]

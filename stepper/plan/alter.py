@@ -89,7 +89,7 @@ def _with_plain_charts(project: Project, rule: Alteration) -> tuple[Project, dic
 
 
 def size_in(project: Project, section: str) -> tuple[int, str] | None:
-    """Give the size of a section that has one of its own, and the rule; nothing where none has."""
+    """Return the size of a section that has one of its own, and the rule; None if it has none."""
     for rule in project.alterations:
         if rule.kind == "size" and meets(rule, section):
             size = find_size(rule.words, project.sizes)
@@ -167,7 +167,7 @@ def _resized(
 
 
 def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRounds | None:
-    """Make a stretch longer or shorter; nothing where that leaves nothing of it."""
+    """Make a stretch longer or shorter; None if that leaves nothing of it."""
     if not round_mm:
         return None
     duration = sentence.duration

@@ -15,7 +15,7 @@ class OwnNeedle:
     """The needle a section begins with, where it is not the one of its gauge."""
 
     mm: float | None
-    """Unit: mm; nothing to keep the needle in hand."""
+    """Unit: mm; None to keep the needle in hand."""
     rule: str
     """The rule, in the knitter's words."""
 

@@ -56,7 +56,7 @@ def _plain(element: Element, charts: dict[str, str]) -> Element:
 
 
 def chart_without_bobbles(chart: Chart) -> Chart | None:
-    """Draw a chart with plain stitches for its bobbles; nothing where it has none."""
+    """Draw a chart with plain stitches for its bobbles; None if it has none."""
     if not any(cell.stitch == BOBBLE for drawn in chart.rounds for cell in drawn):
         return None
     rounds = tuple(
@@ -110,7 +110,7 @@ def _behind(rib: Ribbing) -> Ribbing:
 
 
 def _turned_alike(rule: Alteration, printed: Ribbing) -> Ribbing:
-    """Give the new rib, begun with the stitch that the printed one begins with; nothing for another rib."""
+    """Return the new rib, begun with the stitch that the printed one begins with; None for another rib."""
     if not printed:
         return ()
     for turn in range(len(printed)):
@@ -136,7 +136,7 @@ def _named_rib(sentence: WorkRounds, rule: Alteration) -> Sentence:
 
 
 def _ribbing(group: Several) -> Ribbing:
-    """Give the stitches of a group that is a rib; nothing where it is none."""
+    """Return the stitches of a group that is a rib; None if it is none."""
     found = tuple(
         (one.stitch, one.times.values[0])
         for one in group.elements

@@ -13,8 +13,9 @@ from dataclasses import dataclass, replace
 from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, altered
 from stepper.plan.compile import SecondReading, work_as_knitted
+from stepper.plan.drafts import DraftRound
 from stepper.plan.findings import problems_of
-from stepper.plan.needles import DraftRound, Needles
+from stepper.plan.needles import Needles
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 
@@ -91,7 +92,7 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
 
 
 def _before(blend: Blend, line: Line) -> int | None:
-    """Give the stitches with which a size comes to a line; nothing where it works no round of its own."""
+    """Return the stitches with which a size comes to a line; None if it works no round of its own."""
     return next((draft.before for draft in blend.rounds if draft.line == line.place.line), None)
 
 

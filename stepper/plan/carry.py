@@ -149,12 +149,12 @@ def _count_before(plan: Plan, index: int) -> int:
 
 
 def _work(round_: Round) -> _Work:
-    """Give what makes a round the same to knit."""
+    """Return what makes a round the same to knit."""
     return round_.runs, round_.needle_mm, round_.flat, round_.side, round_.remarks
 
 
 def _key(round_: Round) -> tuple[str | None, _Work]:
-    """Give what is told as a change when it differs."""
+    """Return what is told as a change when it differs."""
     return round_.label, _work(round_)
 
 

@@ -11,13 +11,14 @@ away from the edge; where there is no repeat it is stockinette.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
-from stepper.plan.facing import mirrored
+from stepper.plan.drafts import DraftRound
+from stepper.plan.in_hand import Cell, Column
 from stepper.plan.model import Run, flatten
-from stepper.plan.needles import Cell, Column, DraftRound
+from stepper.plan.row_facing import mirrored
 
 KNIT: Cell = ("k", "")
 WIDEST_REPEAT = 24
@@ -30,14 +31,13 @@ class UnknownFabricError(Exception):
     """The columns cannot be told; the text says why."""
 
 
-@dataclass(frozen=True, slots=True)
-class StandingColumns:
+class StandingColumns(NamedTuple):
     """One stitch that a row leaves on the needles."""
 
     below: tuple[int, ...]
     """Places in the old row of the columns it was worked from; empty for a new stitch."""
     cell: Cell | None
-    """What it looks like from the right side; nothing where that says nothing about its column."""
+    """What it looks like from the right side; None if that says nothing about its column."""
     held: str = ""
     """Name of the held stitches it comes from."""
     look: Cell | None = None
@@ -62,8 +62,9 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
         if entry.kind in (Kind.INCREASE, Kind.DECREASE):
             chunk += [entry] * run.times
             continue
-        at = _changed(chunk, at, made, wrong=wrong)
-        chunk = []
+        if chunk:
+            at = _changed(chunk, at, made, wrong=wrong)
+            chunk = []
         if entry.kind is Kind.CABLE:
             looks = _crossed(run)
             made += [StandingColumns((at + place,), (look, "")) for place, look in enumerate(looks)]
@@ -80,7 +81,7 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
 
 
 def _crossed(run: Run) -> str:
-    """Give what the stitches of cables look like: a purl cross has its purls behind the knit ones.
+    """Return what the stitches of cables look like: a purl cross has its purls behind the knit ones.
 
     Source: Craft Yarn Council, cables: 2/1 RPC leaves k2, p1; 2/1 LPC leaves p1, k2 (from memory).
     """
@@ -130,19 +131,19 @@ def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong
 
 
 def _look(entry: Stitch, *, wrong: bool) -> str:
-    """Give what an increase or decrease looks like from the right side: `k` or `p`."""
+    """Return what an increase or decrease looks like from the right side: `k` or `p`."""
     purl = entry.code.startswith(("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp"))
     return "p" if purl != wrong else "k"
 
 
 def as_seen(code: str, *, wrong: bool) -> str:
-    """Give what a stitch looks like from the other side of the work; the same from this one."""
+    """Return what a stitch looks like from the other side of the work; the same from this one."""
     entry = STITCHES.get(code)
     return (entry.wrong_side or code) if wrong and entry is not None else code
 
 
 def agrees(draft: DraftRound, cell: Cell) -> bool:
-    """Say whether a row works every stitch that it works at all as one cell has it."""
+    """Return whether a row works every stitch that it works at all as one cell has it."""
     told = (
         run
         for run in flatten(draft.phrase)
@@ -153,7 +154,7 @@ def agrees(draft: DraftRound, cell: Cell) -> bool:
 
 
 def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
-    """Give the one column of rows that each work one stitch all along; nothing where one of them does not."""
+    """Return the one column of rows that each work one stitch all along; None if one of them does not."""
     cells: list[Cell] = []
     for draft in drafts:
         first = draft.phrase[0]
@@ -166,7 +167,7 @@ def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
 
 
 def fields(draft: DraftRound) -> list[int]:
-    """Give the edges and markers after a row, from its first stitch on the right side."""
+    """Return the edges and markers after a row, from its first stitch on the right side."""
     marks = mirrored(draft.markers, draft.after) if draft.side == "WS" else draft.markers
     return [0, *sorted(marks), draft.after]
 
@@ -185,7 +186,7 @@ def carried(
         columns: Before the row, from the first stitch of the right side; all with as many cells.
         draft: The row.
         phase: Which cell the row works.
-        held: Gives the columns of held stitches by name, the cell that comes next first; nothing where they
+        held: Returns the columns of held stitches by name, the cell that comes next first; None if they
             are not known.
         strictly: Whether a row that works a stitch another way than its column has it is refused.
 
@@ -225,7 +226,7 @@ def carried(
 
 
 def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
-    """Give the columns of the held stitches that a row brings back, in its order."""
+    """Return the columns of the held stitches that a row brings back, in its order."""
     names = list(dict.fromkeys(each.held for each in row if each.held))
     back: list[Column] = []
     for name in names:
@@ -237,7 +238,7 @@ def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column]
 
 
 def _inner_last(place: int, edges: list[int]) -> bool:
-    """Say whether the edge or marker nearest to a place is the one before it."""
+    """Return whether the edge or marker nearest to a place is the one before it."""
     before = max(edge for edge in edges if edge <= place)
     after = min((edge for edge in edges if edge > place), default=place + 1)
     return place - before <= after - 1 - place
@@ -250,7 +251,7 @@ def _near(place: int, edges: list[int]) -> bool:
 def _kept(
     columns: Sequence[Column], each: StandingColumns, phase: int, place: int, edges: list[int]
 ) -> Column:
-    """Give the column that stays of those a stitch was worked from."""
+    """Return the column that stays of those a stitch was worked from."""
     below = [columns[place] for place in each.below]
     if each.cell is not None:
         below = [column for column in below if column[phase % len(column)][0] == each.cell[0]] or below
@@ -258,7 +259,7 @@ def _kept(
 
 
 def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
-    """Give the column after a stitch that was worked another way than it would be."""
+    """Return the column after a stitch that was worked another way than it would be."""
     if cell[0].startswith("sl"):
         return column  # a slipped stitch says nothing about its column
     if near or (len(column) == 1 and not strictly):
@@ -287,7 +288,7 @@ def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> l
 
 
 def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[int, int]) -> Column | None:
-    """Give the column that the repeat on one side of a place has next; nothing where there is none."""
+    """Return the column that the repeat on one side of a place has next; None if there is none."""
     beside: list[Column] = []
     at = place + step
     while field[0] <= at < field[1] and len(beside) < 3 * WIDEST_REPEAT:
@@ -304,7 +305,7 @@ def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[
 
 
 def traced(drafts: Sequence[DraftRound]) -> list[Column]:
-    """Give the columns that rows made, each with one cell for each of the rows, the first one first.
+    """Return the columns that rows made, each with one cell for each of the rows, the first one first.
 
     Raises:
         UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
@@ -336,7 +337,7 @@ _Told = tuple[Cell | None, bool]
 
 
 def _whole(history: list[_Told], period: int) -> Column | None:
-    """Give the column of a history; nothing where it is new, or a decrease in it unlike its other rows."""
+    """Return the column of a history; None if it is new, or a decrease in it unlike its other rows."""
     cells = tuple(cell for cell, _ in history if cell is not None)
     if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
         return None
@@ -344,13 +345,13 @@ def _whole(history: list[_Told], period: int) -> Column | None:
 
 
 def _is_lace(draft: DraftRound) -> bool:
-    """Say whether a row both increases and decreases, or crosses stitches."""
+    """Return whether a row both increases and decreases, or crosses stitches."""
     kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
     return kinds >= {Kind.INCREASE, Kind.DECREASE} or Kind.CABLE in kinds
 
 
 def shortest(columns: Sequence[Column]) -> list[Column]:
-    """Give the columns with the fewest cells that say the same."""
+    """Return the columns with the fewest cells that say the same."""
     period = len(columns[0]) if columns else 1
     for cells in range(1, period):
         if period % cells == 0 and all(column == column[:cells] * (period // cells) for column in columns):

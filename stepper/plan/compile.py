@@ -6,17 +6,19 @@ with its switches of size. Only the last becomes the plan. No I/O.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.plan.alter import PLAIN_CHART, Altered, altered, size_in
+from stepper.plan.count_repairs import Righting
+from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
-from stepper.plan.lining import blocks, work_block
+from stepper.plan.in_hand import Caches
 from stepper.plan.model import Plan
-from stepper.plan.needles import Finding, Needles
-from stepper.plan.righting import Righting
-from stepper.plan.supplies import ChartRound, Choice
-from stepper.plan.turning import turned_in
+from stepper.plan.needles import Needles
+from stepper.plan.round_sources import ChartRound, Choice
+from stepper.plan.section_lines import blocks, work_block
+from stepper.plan.short_row_method import turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -98,7 +100,7 @@ def work_as_knitted(
     Returns:
         The worked rounds, with what did not fit in `findings`.
     """
-    drawn = like.drawn if like is not None else {}
+    drawn = like.caches.drawn if like is not None else {}
     return _work_garment(
         project, project.size, drawn, readings, knitted=True, briefly=True, like=like, own=own
     )
@@ -180,15 +182,17 @@ def _work_garment(
 ) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
     checking = briefly or not knitted
-    needles = Needles(project=project, size=size, checking=checking, drawn=drawn, readings=readings)
-    needles.knitted = knitted
+    caches = Caches(drawn=drawn)
     if like is not None:
-        needles.known, needles.charted = like.known, like.charted
+        caches = replace(caches, rounds=like.caches.rounds, charted=like.caches.charted)
+    needles = Needles(
+        project=project, size=size, checking=checking, knitted=knitted, readings=readings, caches=caches
+    )
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     if knitted and own is None:
         own = altered(project)
     if own is not None:
-        needles.marks = own.marks
+        needles.alterations.marks = own.marks
         needles.project = own.project
         for place, why in own.unfit:
             needles.report(place, why, "Name a section with such a line, or write it as - note: …")
@@ -202,8 +206,8 @@ def _work_garment(
             switch = switches.get((block[0].label or "").lower())
             size = switch.size if switch is not None else size
             needles.size = chosen[0] if chosen is not None else size
-            needles.section_altered = (chosen[1],) if chosen is not None else ()
-            needles.reshape = switch is not None and switch.reshape
+            needles.alterations.section = (chosen[1],) if chosen is not None else ()
+            needles.alterations.reshape = switch is not None and switch.reshape
             work_block(block, section, needles)
     return needles
 
@@ -213,38 +217,20 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     project = needles.project
     if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
         # A chart and the same without its bobbles bear one name: what was read of one is not the other.
-        needles.drawn, needles.charted = {}, {}
-    needles.section = section.name
-    needles.section_start = len(needles.drafts)
-    needles.shaky, needles.fresh = False, True
+        needles.caches.drawn, needles.caches.charted = {}, {}
+    needles.begin_section(section.name, section.yarn)
     needles.fabric = project.fabrics.get(section.gauge)
-    needles.yarn = section.yarn
-    needles.pattern = ()
-    if needles.count == 0:
-        needles.established = None
-    needles.numbered = {}
-    needles.named = {}
-    needles.label = None
-    needles.back = None
-    needles.back_line = None
-    needles.garter = False
-    needles.method = section.short_rows or turned_in(section.lines) or needles.method
-    if needles.count == 0:
-        needles.flat = False
-        needles.side = "RS"
-        needles.markers = ()
-        needles.gap = None
-        needles.turns = ()
+    needles.short_rows.method = section.short_rows or turned_in(section.lines) or needles.short_rows.method
     fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
     mine = own.needles.get(section.name) if own is not None else None
     if mine is not None and mine.mm is not None:
-        needles.needle_mm, needles.needle_altered = mine.mm, (mine.rule,)
+        needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)
     elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
-        needles.needle_altered = (mine.rule,)
+        needles.alterations.needle = (mine.rule,)
     elif fabric_needle is not None:
-        needles.needle_mm, needles.needle_altered = fabric_needle, ()
+        needles.needle_mm, needles.alterations.needle = fabric_needle, ()
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:
-    """Give what does not fit when the pattern is worked in one printed size (its place, from 0)."""
+    """Return what does not fit when the pattern is worked in one printed size (its place, from 0)."""
     return tuple(_work_garment(project, size, {}, frozenset(), knitted=False).findings)

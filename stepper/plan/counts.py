@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from stepper.plan.count_reading import read_as
+from stepper.plan.drafts import Finding
 from stepper.plan.model import Run
-from stepper.plan.needles import Finding, Needles
-from stepper.plan.recounting import read_as
+from stepper.plan.needles import Needles
 from stepper.project.instructions import Count
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp
@@ -13,7 +14,7 @@ from stepper.project.stitchwork import PickUp
 def check_count(instruction: Count, needles: Needles) -> None:
     """Compare a printed count with the stitches on the needles, or with what the last round changed."""
     printed = instruction.number.of(needles.size)
-    if needles.lost:
+    if needles.counting.lost:
         if not instruction.change:
             needles.regain(printed)
         return
@@ -30,8 +31,8 @@ def check_count(instruction: Count, needles: Needles) -> None:
         return
     short = printed - needles.count
     if not short:
-        needles.off = 0
-    elif short != needles.off and not _picked_up_to(printed, instruction.place, needles):
+        needles.counting.off = 0
+    elif short != needles.counting.off and not _picked_up_to(printed, instruction.place, needles):
         needles.findings.append(
             Finding(
                 place=instruction.place,
@@ -40,10 +41,10 @@ def check_count(instruction: Count, needles: Needles) -> None:
                 kind="count",
                 printed=printed,
                 counted=needles.count,
-                read=read_as(needles.drafts[needles.line_start :]),
+                read=read_as(needles.drafts[needles.line.start :]),
             )
         )
-        needles.off = short
+        needles.counting.off = short
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

@@ -1,20 +1,21 @@
 """The place in a round while it is worked: every element of the line moves it on. No I/O.
 
 Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; everything else takes its
-own number. All places are counted from where the row begins (`stepper.plan.facing`).
+own number. All places are counted from where the row begins (`stepper.plan.row_facing`).
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from itertools import groupby
 
 from stepper.craft.stitches import stitch
-from stepper.plan.condense import condense, joined
-from stepper.plan.facing import Facing
+from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
-from stepper.plan.supplies import Choice, Supplies
-from stepper.project.instructions import Return
+from stepper.plan.round_sources import Choice, Supplies
+from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches
+from stepper.plan.row_facing import Facing
+from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
@@ -32,16 +33,8 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
-
-
-class MisfitError(Exception):
-    """The line does not fit the stitches on the needles."""
-
-    def __init__(self, place: Span, message: str, hint: str = "") -> None:
-        super().__init__(message)
-        self.place = place
-        self.message = message
-        self.hint = hint
+_OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
+"""Markers that there are of a kind; where the row meets another number, some are of another kind."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -62,6 +55,8 @@ class Cursor:
     returned: list[str] = field(default_factory=list)
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
+    parted: bool = False
+    """Whether the row ended at a turn with the rest put on hold."""
     aimed: int | None = None
     """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
     steps: int = 0
@@ -197,15 +192,30 @@ class Cursor:
             self._as_it_looks(times, element, items)
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
-        self._need(run.uses, said_so_often(element.stitch, times), element.place)
+        if run.uses > self.facing.room - self.used:
+            self._need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         name = element.name or "holder"
         self._need(times, f"hold {times}", element.place)
+        if self.turned:
+            self._close_turn(times, element.place, items)
         self.held.append((name, times))
         self.advance(Run("hold", times, name), items)
+
+    def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
+        """Take back a turn behind which all that is left goes on hold: the row ends there."""
+        left = self.facing.room - self.used
+        if times != left:
+            raise MisfitError(
+                place,
+                f"{times} stitches go on hold at the turn, and {left} are left there.",
+                f"Hold all {left}, or say how the others are worked before the turn.",
+            )
+        del items[max(at for at, item in enumerate(items) if _is_turn(item))]
+        self.turned, self.parted = False, True
 
     def _mark(self, element: Mark, items: list[Item]) -> None:
         if element.name == "all":
@@ -227,7 +237,7 @@ class Cursor:
         items.append(Run(element.stitch, 1, self.yarn))
 
     def _goal(self, element: Until | Several | ChartPart) -> int:
-        """Give the place up to which an element works. Unit: stitches of the old round."""
+        """Return the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
         name = "" if isinstance(element, ChartPart) else element.name
         if element.goal in ("turn", "past"):
@@ -246,12 +256,19 @@ class Cursor:
         return goal
 
     def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Give the place of the next marker, or of the last; in the round its end is one."""
+        """Return the place of the next marker, or of the last; in the round its end is one."""
         if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
             raise MisfitError(element.place, "the first marker of the row is behind this place.")
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+        if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
+            raise MisfitError(
+                element.place,
+                f"markers have no names here: the row meets {len(self.facing.markers)}, and nobody can tell "
+                f"which is the {name} marker.",
+                'Write "k to marker", with "sm" for every marker that is passed before it.',
+            )
         if ahead:
             self.aimed = ahead[-1] if name == "last" else ahead[0]
             return self.aimed
@@ -264,7 +281,7 @@ class Cursor:
         )
 
     def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Give the place of the next turn ahead; the double stitch lies before it, the wrapped one after."""
+        """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
         for turn in self.facing.turns:
             if turn > self.used:
                 if element.goal == "past":
@@ -296,7 +313,10 @@ class Cursor:
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
-        runs = joined(Run(code, 1, element.yarn or yarn or self.yarn) for code, yarn in cells)
+        runs = joined(
+            Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
+            for (code, yarn), alike in groupby(cells)
+        )
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))
@@ -339,7 +359,7 @@ class Cursor:
         unit = self._unit(element)
         goal = self._goal(element)
         if element.goal == "rest":
-            goal -= sum(_fixed_uses(other, self.size) for other in following)
+            goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used
         if unit == 0:
             raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
@@ -348,7 +368,7 @@ class Cursor:
         self._repeat(element, room // unit, items)
 
     def _times(self, element: Several, times: int) -> int:
-        """Give how often a repeat with a number is worked, and remember where that has two readings."""
+        """Return how often a repeat with a number is worked, and remember where that has two readings."""
         if not element.reading or times < 2:
             return times
         place = element.place
@@ -364,7 +384,7 @@ class Cursor:
         return times - ((place.line, place.column) in self.supplies.readings)
 
     def _sections(self, element: Several) -> int:
-        """Give how often a repeat that works from marker to marker is worked: once for every section."""
+        """Return how often a repeat that works from marker to marker is worked: once for every section."""
         marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
         after = element.elements[-1]
         to_end = isinstance(after, Mark) and element.goal != "markers"
@@ -379,7 +399,7 @@ class Cursor:
         return sections // marks
 
     def _unit(self, element: Several) -> int:
-        return sum(_fixed_uses(inner, self.size) for inner in element.elements)
+        return sum(fixed_uses(inner, self.size) for inner in element.elements)
 
     def _repeat(self, element: Several, times: int, items: list[Item]) -> None:
         """Work a group; equal rounds of it are kept as one group."""
@@ -408,39 +428,5 @@ class Cursor:
         items.append(Group(tuple(once), times))
 
 
-def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> tuple[str, int]:
-    """Find the held stitches that a line means: their name and number.
-
-    Raises:
-        MisfitError: there are none by that name, or not so many.
-    """
-    name = element.name or (next(iter(held)) if len(held) == 1 else "")
-    if name not in held:
-        hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
-        what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
-        raise MisfitError(element.place, what, hint)
-    printed = element.number.of(size) if element.number is not None else held[name]
-    if printed != held[name]:
-        raise MisfitError(
-            element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
-        )
-    return name, held[name]
-
-
-def _fixed_uses(element: Element, size: int) -> int:
-    """Give the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
-    if isinstance(element, Work):
-        return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
-    if isinstance(element, Hold) and element.times is not None:
-        return element.times.of(size)
-    if isinstance(element, Mark | TurnHere | PickUp | Across):
-        return 0
-    if isinstance(element, ChartPart) and element.over is not None:
-        return element.over.of(size)
-    if isinstance(element, Several) and element.times is not None:
-        return element.times.of(size) * sum(_fixed_uses(inner, size) for inner in element.elements)
-    raise MisfitError(
-        element.place,
-        "an element that works up to a place cannot stand inside a repeat that does so too.",
-        "Give the inner one a number.",
-    )
+def _is_turn(item: Item) -> bool:
+    return isinstance(item, Run) and item.stitch in ("turn", "w&t")

@@ -23,9 +23,11 @@ from stepper.plan.columns import (
     shortest,
     traced,
 )
-from stepper.plan.facing import face
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.in_hand import Cell, Column, Established, Kept
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.needles import Cell, Column, DraftRound, Established, Kept, Needles, Template
+from stepper.plan.needles import Needles
+from stepper.plan.row_facing import face
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Several, Until, Work
 
@@ -40,9 +42,11 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         needles: The knitting in hand.
         start: Index of the first draft worked of them.
     """
-    needles.pattern = cycle
+    needles.section.pattern = cycle
+    if any(template.evenly is not None for template in cycle):
+        return  # a change spread over the round is no fabric; the one before it goes on
     worked, known = needles.drafts[start:], needles.established
-    if not cycle or not worked or needles.lost or not _sets_up(cycle, worked):
+    if not cycle or not worked or needles.counting.lost or not _sets_up(cycle, worked):
         return
     if any(_is_short(draft) for draft in worked[-len(cycle) :]):
         return
@@ -66,7 +70,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
 
 
 def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
-    """Say whether rounds tell a pattern themselves: not if they only go on with one, or shape while they do.
+    """Return whether rounds tell a pattern themselves: not if they go on with one, or shape while they do.
 
     Rows of lace with "work in pattern" on the wrong side between are told by the others.
     """
@@ -79,7 +83,7 @@ def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
 
 
 def asks_pattern(elements: tuple[Element, ...]) -> bool:
-    """Say whether a round goes on with the pattern somewhere."""
+    """Return whether a round goes on with the pattern somewhere."""
     return any(
         (isinstance(element, Until | Work) and element.stitch == "pattern")
         or (isinstance(element, Several) and asks_pattern(element.elements))
@@ -88,7 +92,7 @@ def asks_pattern(elements: tuple[Element, ...]) -> bool:
 
 
 def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needles: Needles) -> bool:
-    """Say whether rounds of the pattern were worked once more, in its order from where it stood."""
+    """Return whether rounds of the pattern were worked once more, in its order from where it stood."""
     if known.end != start or not known.cycle or any(each not in known.cycle for each in cycle):
         return False
     begin, rounds = start - known.start, len(known.cycle)
@@ -100,14 +104,14 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
 
 
 def _is_single(draft: DraftRound) -> bool:
-    """Say whether a row is a buttonhole row or the like: its changes are no repeat that fills it."""
+    """Return whether a row is a buttonhole row or the like: its changes are no repeat that fills it."""
     changed = [item for item in draft.phrase if _changes(item)]
     fills = any(isinstance(item, Group) and 2 * item.uses >= draft.before for item in changed)
     return bool(changed) and (not fills or "buttonhole" in (draft.label or "").lower())
 
 
 def _is_short(draft: DraftRound) -> bool:
-    """Say whether a row was not worked from end to end."""
+    """Return whether a row was not worked from end to end."""
     return draft.from_turn or any(
         isinstance(item, Run) and item.stitch in ("rest", "turn", "w&t") for item in draft.phrase
     )
@@ -118,7 +122,7 @@ def _changes(item: Item) -> bool:
 
 
 def _agrees(known: Established, needles: Needles) -> bool:
-    """Say whether the row just worked is what the fabric has there anyway."""
+    """Return whether the row just worked is what the fabric has there anyway."""
     if not known.cycle or known.cycle[0].chart or not (needles.drafts[-1].flat or known.rounds > 1):
         return False  # in the round one row repeated is the same fabric, whichever line it is taken from
     _carry(known, needles, end=len(needles.drafts) - 1)
@@ -208,7 +212,7 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
-    """Give the columns on the needles, from the right side, and which cell of each comes next.
+    """Return the columns on the needles, from the right side, and which cell of each comes next.
 
     Raises:
         UnknownFabricError: they cannot be told.
@@ -227,7 +231,7 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
 
 
 def _comes_back(known: Established, needles: Needles) -> bool:
-    """Say whether the row that comes next is one of the pattern that is worked as the row before looks."""
+    """Return whether the row that comes next is one of the pattern that is worked as the row before looks."""
     if not known.cycle or needles.drafts[-1].template not in known.cycle:
         return False
     following = known.cycle[(len(needles.drafts) - known.start) % len(known.cycle)]
@@ -235,7 +239,7 @@ def _comes_back(known: Established, needles: Needles) -> bool:
 
 
 def _as_many(columns: list[Column], count: int) -> list[Column]:
-    """Give so many columns: a printed count may have been taken that the rows do not come to."""
+    """Return so many columns: a printed count may have been taken that the rows do not come to."""
     if len(columns) == count:
         return columns
     period = len(columns[0]) if columns else 1
@@ -243,7 +247,7 @@ def _as_many(columns: list[Column], count: int) -> list[Column]:
 
 
 def look(needles: Needles) -> tuple[Cell, ...]:
-    """Give how the stitches are worked to go on in pattern, from where the next row begins.
+    """Return how the stitches are worked to go on in pattern, from where the next row begins.
 
     Each is a stitch, as it is worked on the side that comes next, and a yarn or none for the one in hand.
 
@@ -251,17 +255,17 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         UnknownFabricError: the pattern cannot be told.
     """
     columns, phase = columns_of(needles)
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     facing = face(
         count=needles.count,
         flat=needles.flat,
         side="WS" if wrong else "RS",
-        gap=needles.gap,
-        turns=needles.turns,
+        gap=needles.short_rows.gap,
+        turns=needles.short_rows.turns,
     )
-    cells = [(as_seen(column[phase][0], wrong=wrong), column[phase][1]) for column in columns]
-    if wrong:
-        cells.reverse()
+    met = [column[phase] for column in (reversed(columns) if wrong else columns)]
+    seen = {cell: (as_seen(cell[0], wrong=wrong), cell[1]) for cell in set(met)}
+    cells = [seen[cell] for cell in met]
     start = facing.count - facing.end if facing.around else facing.lead
     return (*cells[start:], *cells[:start])
 
@@ -284,7 +288,7 @@ def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
 
 
 def _kept(name: str, needles: Needles) -> list[Column] | None:
-    """Give the columns of held stitches, the cell that comes next first; nothing where they are not known."""
+    """Return the columns of held stitches, the cell that comes next first; None if they are not known."""
     kept = needles.kept.get(name)
     if kept is None:
         return None
@@ -301,7 +305,7 @@ def ground(needles: Needles) -> str:
 
     Empty where nothing is established or it cannot be told.
     """
-    if needles.established is None or needles.lost:
+    if needles.established is None or needles.counting.lost:
         return ""
     try:
         columns, _ = columns_of(needles)
@@ -316,7 +320,7 @@ def ground(needles: Needles) -> str:
 
 
 def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | None:
-    """Give the rounds that go on without shaping, and which comes next; nothing, reported, for none."""
+    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none."""
     known = needles.established
     if known is None:
         return None

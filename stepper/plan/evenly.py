@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from stepper.craft.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import stitch
-from stepper.plan.condense import condense
 from stepper.plan.model import Group, Item, Run
+from stepper.plan.run_repeats import condense
 
 
 def even_round(
@@ -44,7 +44,7 @@ def even_places(before: int, after: int, *, flat: bool) -> tuple[int, ...]:
 
 
 def uses_of(before: int, after: int) -> int:
-    """Give the stitches each change takes up: none for one made, two for two worked together."""
+    """Return the stitches each change takes up: none for one made, two for two worked together."""
     return 0 if after >= before else 2
 
 

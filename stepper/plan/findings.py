@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from stepper.plan.drafts import Finding
 from stepper.plan.model import Caution
-from stepper.plan.needles import Finding
 from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 
@@ -22,7 +22,7 @@ def problems_of(
         findings: What was found in every size and in the blend.
         blended: Those of them met on the way that is knitted.
         project: The checked file, for the names of the sizes.
-        right: Says where a count that differs would come right; nothing where nobody has to know.
+        right: Says where a count that differs would come right; None if nobody has to know.
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
     for finding in findings:

@@ -13,7 +13,7 @@ _MARKERS = frozenset(("pm", "sm", "rm"))
 
 
 def knitted(round_: Round) -> Knitted:
-    """Give what is knitted in a round: two rounds with the same are the same fabric on the same stitches.
+    """Return what is knitted in a round: two rounds with the same are the same fabric on the same stitches.
 
     Names, labels, remarks, needles and markers do not matter; the name of stitches on hold does, since one
     sleeve is not the other.
@@ -30,7 +30,7 @@ def knitted(round_: Round) -> Knitted:
 
 
 def fingerprint(plan: Plan) -> str:
-    """Give a name that changes when any round of the plan does.
+    """Return a name that changes when any round of the plan does.
 
     Titles, remarks and words may change without it; stitches, yarns, counts, labels and lengths may not.
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.condense import laid_flat
+from stepper.plan.drafts import DraftRound
 from stepper.plan.floats import longest_floats
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
-from stepper.plan.needles import DraftRound, Needles
-from stepper.plan.strands import with_strands
+from stepper.plan.needles import Needles
+from stepper.plan.run_repeats import laid_flat
+from stepper.plan.strand_remarks import with_strands
 from stepper.project.model import Project
 
 
@@ -97,7 +98,7 @@ def _round(
 
 
 def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
-    """Give the stitches of the old round worked before each increase or decrease."""
+    """Return the stitches of the old round worked before each increase or decrease."""
     places: list[int] = []
     used = 0
     for run in runs:

@@ -61,7 +61,7 @@ def floats(runs: Sequence[Run], *, flat: bool) -> tuple[Float, ...]:
 
 
 def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int], ...]:
-    """Give the longest float of each yarn: stitches of other yarns between two of its own.
+    """Return the longest float of each yarn: stitches of other yarns between two of its own.
 
     Args:
         runs: The round, laid out flat.
@@ -81,7 +81,7 @@ def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int],
 
 
 def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ...]:
-    """Give the stitches behind which a float is caught, so that no part of it is over the limit.
+    """Return the stitches behind which a float is caught, so that no part of it is over the limit.
 
     Args:
         one: The float.
@@ -90,7 +90,7 @@ def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ..
         shift: Stitches by which all places are moved, as far as the limit allows.
 
     Returns:
-        Numbers of stitches in the round, from 1, as far apart as can be; nothing where it need not be caught.
+        Numbers of stitches in the round, from 1, as far apart as can be; empty if it need not be caught.
     """
     parts = -(-one.stitches // limit)
     steps = [(part * one.stitches + parts // 2) // parts for part in range(1, parts)]
@@ -105,7 +105,7 @@ def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ..
 def places_to_catch(
     found: Sequence[Float], limit: int, total: int, below: frozenset[int] = frozenset()
 ) -> tuple[int, ...]:
-    """Give the places where the floats of one yarn are caught, away from those of the round below.
+    """Return the places where the floats of one yarn are caught, away from those of the round below.
 
     A catch right above another shows through (common practice). All places of a round move alike, so that a
     repeat stays a repeat; where the limit leaves no room they stay.

@@ -10,21 +10,22 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.durations import as_it_looks, measured_from
 from stepper.plan.established import asks_pattern, even, ground
-from stepper.plan.lasting import as_it_looks, measured_from
-from stepper.plan.needles import DraftRound, Needles, Template
+from stepper.plan.needles import Needles
+from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template
-from stepper.plan.supplies import Choice
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
-    """Find a round by the name it was written out under; nothing, reported, where there is none."""
-    template = needles.named.get(label)
+    """Find a round by the name it was written out under; None, reported, if there is none."""
+    template = needles.section.named.get(label)
     if template is None:
-        hint = nearest(label, needles.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{label}" has not been written out in this section.', hint)
     return template
 
@@ -37,8 +38,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     if instruction.at_once:
         work_template(template, needles)
     since = _since(instruction, template, needles)
-    before_it = ground(needles) if needles.pattern else ""
-    goes_on = bool(needles.pattern) and (goes_on_with(template) or before_it == "garter")
+    before_it = ground(needles) if needles.section.pattern else ""
+    goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it == "pattern":
         rows = "rows" if needles.flat else "rounds"
         needles.warn(
@@ -64,19 +65,19 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
                 plain = plain - 1 if plain else 1
             _work_between(plain, needles, leg.every.place, goes_on=goes_on)
             work_template(template, needles)
-            if len(needles.findings) > before or needles.lost:
+            if len(needles.findings) > before or needles.counting.lost:
                 return
 
 
 def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
-    """Give the rounds already worked of the first interval: those since the last such shaping, if any.
+    """Return the rounds already worked of the first interval: those since the last such shaping, if any.
 
     "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
     """
     first = instruction.legs[0]
     every = first.every.of(needles.size)
     since = 0
-    for draft in reversed(needles.drafts[needles.section_start :]):
+    for draft in reversed(needles.drafts[needles.section.start :]):
         if draft.before != draft.after or draft.template == template:
             break
         since += 1
@@ -94,8 +95,8 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
 
 
 def _is_like(draft: DraftRound, template: Template) -> bool:
-    """Say whether a round shapes as another one would: the same increases and decreases in the same order."""
-    if draft.template is None:
+    """Return whether a round shapes as another does: the same increases and decreases in the same order."""
+    if draft.template is None or draft.template.evenly is not None:
         return False
     return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(
         template.elements
@@ -124,7 +125,7 @@ def _work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) 
 
 
 def goes_on_with(template: Template) -> bool:
-    """Say whether a shaped round goes on with the fabric: "in pattern", or with its own knit and purl."""
+    """Return whether a shaped round goes on with the fabric: "in pattern", or with its own knit and purl."""
     stitches = _stitches(template.elements)
     return asks_pattern(template.elements) or {"k", "p"} <= {code[0] for code in stitches}
 
@@ -140,16 +141,16 @@ def _stitches(elements: tuple[Element, ...]) -> set[str]:
 
 
 def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
-    """Give the round that is worked at intervals: written in the line itself, or by its name."""
+    """Return the round that is worked at intervals: written in the line itself, or by its name."""
     if instruction.round is None:
         return named_round(instruction.label, instruction.place, needles)
-    return Template(instruction.round.elements, instruction.round.place, side=needles.line_side)
+    return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 
 def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
-    """Give the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
-    if instruction.label in needles.in_all:
-        needles.in_all.discard(instruction.label)
+    """Return the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
+    if instruction.label in needles.section.in_all:
+        needles.section.in_all.discard(instruction.label)
         return _once_less(instruction.legs, needles)
     if not instruction.at_once:
         return instruction.legs
@@ -171,14 +172,14 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
 
 
 def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
-    """Give legs of which the first is worked one time less, as it was worked once before."""
+    """Return legs of which the first is worked one time less, as it was worked once before."""
     first, *rest = legs
     number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
     return (replace(first, times=number), *rest)
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
-    """Say whether the row after so many plain ones is of another side than the named row is for."""
+    """Return whether the row after so many plain ones is of another side than the named row is for."""
     if not template.side or not needles.flat:
         return False
     same = needles.side == template.side
@@ -186,13 +187,13 @@ def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
 
 
 def plain_cycle(needles: Needles) -> tuple[Template, ...]:
-    """Give the plain rounds between shapings: as the fabric is, with the wrong side as the pattern has it."""
-    place = Span(line=needles.line or 1, column=1)
-    if needles.garter and needles.flat:
+    """Return the plain rounds between shapings, with the wrong side as the pattern has it."""
+    place = Span(line=needles.line.number or 1, column=1)
+    if needles.section.garter and needles.flat:
         return (Template((Until("k", "end", None, None, place),), place),)
     plain = Template((), place, stockinette=True)
-    if needles.back is not None and needles.flat:
-        return (needles.back, plain) if needles.side == "WS" else (plain, needles.back)
+    if needles.section.back is not None and needles.flat:
+        return (needles.section.back, plain) if needles.side == "WS" else (plain, needles.section.back)
     return (plain,)
 
 
@@ -232,7 +233,7 @@ def work_together(instruction: Together, needles: Needles) -> None:
 
 
 def _begins(part: AtIntervals, needles: Needles) -> int:
-    """Give how many rounds pass before a shaping beside another begins."""
+    """Return how many rounds pass before a shaping beside another begins."""
     if part.after is None:
         return 0
     origin = measured_from(part.after, needles)

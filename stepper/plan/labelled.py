@@ -42,13 +42,13 @@ def same_distance(old: Plan, new: Plan, index: int, renamed: Mapping[str, str]) 
 
 
 def _section(plan: Plan, name: str) -> range:
-    """Give the rounds of a section."""
+    """Return the rounds of a section."""
     places = [round_.index for round_ in plan.rounds if round_.section == name]
     return range(places[0], places[-1] + 1) if places else range(0)
 
 
 def _head(plan: Plan, index: int) -> int:
-    """Give the round with the label that a round belongs to, or else the first of its section."""
+    """Return the round with the label that a round belongs to, or else the first of its section."""
     section = plan.rounds[index].section
     start = index
     while start and plan.rounds[start].label is None and plan.rounds[start - 1].section == section:
@@ -57,7 +57,7 @@ def _head(plan: Plan, index: int) -> int:
 
 
 def _from(plan: Plan, start: int) -> range:
-    """Give the rounds from one that begins a labelled line, or a section, up to the next such."""
+    """Return the rounds from one that begins a labelled line, or a section, up to the next such."""
     section, stop = plan.rounds[start].section, start + 1
     while (
         stop < len(plan.rounds) and plan.rounds[stop].label is None and plan.rounds[stop].section == section

@@ -138,7 +138,7 @@ def _resized(worked: tuple[Round, ...], rounds: int, cycle: int) -> tuple[Round,
 
 
 def _again(worked: tuple[Round, ...], at: int, step: int) -> Round:
-    """Give the round that follows the pattern at an offset past the end, as late a copy as there is.
+    """Return the round that follows the pattern at an offset past the end, as late a copy as there is.
 
     What is said once, where the line begins (its label, a needle change), is not said again.
     """

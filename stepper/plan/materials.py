@@ -47,7 +47,7 @@ class Stock:
 
     skein: Skein
     bought: float | None
-    """Skeins in the house; nothing where the file does not say. Unit: skeins."""
+    """Skeins in the house; None if the file does not say. Unit: skeins."""
 
     @property
     def metres(self) -> float | None:
@@ -65,7 +65,7 @@ class Materials:
     """By the key of the yarn; a yarn without a skein is not among them."""
 
     def loop(self, gauge: str) -> Loop | None:
-        """Give the loop of a gauge; of the first one of the file where a section names none."""
+        """Return the loop of a gauge; of the first one of the file where a section names none."""
         return self.loops.get(gauge) or next(iter(self.loops.values()), None)
 
 
@@ -80,10 +80,10 @@ def materials_of(project: Project) -> Materials:
 
 
 def float_limit(project: Project, fabric: Fabric | None) -> tuple[int | None, float]:
-    """Give the longest float left free in a fabric.
+    """Return the longest float left free in a fabric.
 
     Returns:
-        Stitches, nothing without a gauge or a count in the file; and the length it is for, 0 where the file
+        Stitches, None without a gauge or a count in the file; and the length it is for, 0 where the file
         counts stitches. Unit: stitches, mm.
     """
     if project.float_stitches is not None:
@@ -120,7 +120,7 @@ def _loops(project: Project, stocks: dict[str, Stock]) -> dict[str, Loop]:
 
 
 def _swatch_loop_mm(swatch: Swatch, stocks: dict[str, Stock]) -> float | None:
-    """Give the length of a loop of a weighed swatch; nothing where its yarn has no skein."""
+    """Return the length of a loop of a weighed swatch; None if its yarn has no skein."""
     stock = stocks.get(swatch.yarn) if swatch.yarn else next(iter(stocks.values()), None)
     if stock is None:
         return None

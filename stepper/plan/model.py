@@ -105,7 +105,7 @@ class Round:
     size: str
     """Name of the size whose numbers this round uses."""
     needle_mm: float | None
-    """Needle in hand. Unit: mm; nothing where the pattern names none."""
+    """Needle in hand. Unit: mm; None if the pattern names none."""
     flat: bool
     side: str
     """`RS` or `WS`; always `RS` in the round."""

@@ -9,10 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.cursor import Cursor, MisfitError
-from stepper.plan.facing import Facing, Left, leave
+from stepper.plan.cursor import Cursor
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.supplies import Supplies
+from stepper.plan.round_sources import Supplies
+from stepper.plan.row_elements import MisfitError
+from stepper.plan.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element
 
@@ -31,6 +32,8 @@ class WorkedPhrase:
     left: Left
     """The places on the needles after it."""
     turned: bool = False
+    parted: bool = False
+    """Whether it ended at a turn with the rest put on hold, so that rows follow."""
     returned: tuple[str, ...] = ()
     """Names of held stitches that came back."""
     charts: tuple[tuple[str, int], ...] = ()
@@ -103,13 +106,14 @@ def work_phrase(
         held=tuple(cursor.held),
         left=left,
         turned=cursor.turned,
+        parted=cursor.parted,
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
     )
 
 
 def _works(items: tuple[Item, ...]) -> bool:
-    """Say whether any stitch is worked, rather than cast on, moved or marked."""
+    """Return whether any stitch is worked, rather than cast on, moved or marked."""
     return any(stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT) for run in flatten(items))
 
 

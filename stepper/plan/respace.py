@@ -17,8 +17,8 @@ from stepper.craft.respacing import respread
 from stepper.craft.spacing import decrease_positions, gaps_between, increase_positions
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.condense import condense
 from stepper.plan.model import Plan, Round, Run
+from stepper.plan.run_repeats import condense
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +59,7 @@ class NoRoomError(ValueError):
 
 
 def spread_of(round_: Round) -> Spread | None:
-    """Look whether a round can be spaced anew; nothing for one with places of its own, as in a chart."""
+    """Look whether a round can be spaced anew; None for one with places of its own, as in a chart."""
     kinds = {run.stitch: stitch(run.stitch) for run in round_.runs}
     changes = [each for each in kinds.values() if each.kind in (Kind.INCREASE, Kind.DECREASE)]
     plain = [each for each in kinds.values() if each.kind is Kind.PLAIN and each.uses == each.leaves == 1]
@@ -169,7 +169,7 @@ def _room(round_: Round, done: tuple[int, ...], *, used: int, due: int, uses: in
 
 
 def gaps_ahead(places: tuple[int, ...], *, used: int, made: int) -> tuple[int, tuple[int, ...]]:
-    """Give the stitches to the first change from where she is, and from each change to the next.
+    """Return the stitches to the first change from where she is, and from each change to the next.
 
     Args:
         places: All places of the round, as from `respace`.

@@ -144,7 +144,7 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
 
 
 def _is_sure(both: _Both, seam: int) -> bool:
-    """Tell whether the one best seam is beyond doubt."""
+    """Return whether the one best seam is beyond doubt."""
     alike = common_lengths(both.done, both.after[:seam])[-1]
     return (
         bool(both.done)
@@ -159,12 +159,12 @@ def _is_sure(both: _Both, seam: int) -> bool:
 
 
 def _same_ahead(both: _Both, seam: int) -> bool:
-    """Tell whether the round in hand comes next at a seam."""
+    """Return whether the round in hand comes next at a seam."""
     return both.after[seam : seam + 1] == both.ahead[:1]
 
 
 def _in_its_section(both: _Both, seam: int) -> bool:
-    """Tell whether the names agree: the same, or the old one is gone."""
+    """Return whether the names agree: the same, or the old one is gone."""
     pairs = [(both.index - 1, seam - 1)] if both.index and seam else []
     pairs += [(both.index, seam)] if both.stitch and seam < len(both.after) else []
     for old, new in pairs:
@@ -187,7 +187,7 @@ def _worked_alike(both: _Both, seam: int) -> int:
 
 
 def _singly(round_: Round) -> Iterator[tuple[str, str]]:
-    """Give the stitches of a round one by one."""
+    """Return the stitches of a round one by one."""
     for code, yarn, times in knitted(round_)[4]:
         yield from [(code, yarn)] * times
 

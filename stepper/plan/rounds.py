@@ -4,30 +4,35 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from stepper.plan.charting import chart_round
+from stepper.plan.chart_rounds import chart_round
 from stepper.plan.counts import check_promised
-from stepper.plan.cursor import MisfitError
+from stepper.plan.drafts import Template
 from stepper.plan.established import keep_held
-from stepper.plan.facing import face
+from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import MOST_ROUNDS, Needles, Template
+from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.phrase import WorkedPhrase, work_phrase
-from stepper.plan.providing import supplies_of
-from stepper.plan.turning import tell_turning
+from stepper.plan.row_elements import MisfitError
+from stepper.plan.row_facing import face
+from stepper.plan.short_row_method import tell_turning
+from stepper.plan.sources_in_hand import supplies_of
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
 
 
-def work_template(template: Template, needles: Needles, **told: object) -> None:
-    """Work one round of a pattern once; nothing where the count is not known."""
-    if needles.lost:
+def work_template(template: Template, needles: Needles) -> None:
+    """Work one round of a pattern once, unless the count is not known."""
+    if needles.counting.lost:
         return
     if template.yarn:
         needles.yarn = template.yarn
+    if template.evenly is not None:
+        work_evenly(template.evenly, needles)
+        return
     if template.chart:
         chart_round(template, needles)
         return
-    if id(template) not in needles.fits and not _yarns_known(template, needles):
+    if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
         needles.lose()
         return
     try:
@@ -35,8 +40,8 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return
-    first = id(template) not in needles.fits
-    needles.fits.add(id(template))
+    first = id(template) not in needles.caches.fits
+    needles.caches.fits.add(id(template))
     if worked.held:
         keep_held(worked.items, needles)
     for name in worked.returned:
@@ -44,22 +49,25 @@ def work_template(template: Template, needles: Needles, **told: object) -> None:
     for name, number in worked.held:
         needles.held[name] = needles.held.get(name, 0) + number
     for name, number in worked.charts:
-        needles.chart_at[name] = number
-    if worked.left.passed and not needles.slipped:
-        needles.remarks.append(_PASSING[needles.method or "german"])
+        needles.last.charts[name] = number
+    if worked.left.passed and not needles.short_rows.slipped:
+        needles.remarks.append(_PASSING[needles.short_rows.method or "german"])
     tell_turning(template, worked, needles)
-    if needles.gap is not None:
-        needles.slipped = _slips_first(worked.items)
+    if needles.short_rows.gap is not None:
+        needles.short_rows.slipped = _slips_first(worked.items)
     needles.markers = worked.markers
+    if worked.parted and not needles.flat:
+        needles.flat = True
+        needles.remarks.append("work in rows")
     needles.emit(
-        worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held), **told
+        worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
     )
-    needles.gap, needles.turns = worked.left.gap, worked.left.turns
+    needles.short_rows.gap, needles.short_rows.turns = worked.left.gap, worked.left.turns
     check_promised(template.counts, needles, first=first)
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
-    """Say whether the file has every yarn that a round is worked in; report one that it has not."""
+    """Return whether the file has every yarn that a round is worked in; report one that it has not."""
     known = {key.lower() for key in needles.project.yarns}
     for element in _with_yarn(template.elements):
         if (element.yarn or "").lower() not in known:
@@ -79,13 +87,13 @@ def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
     """Tell what does not fit: where the round is written, or where it is asked for once more than it fits."""
-    if needles.shaky and _asks_markers(template.elements):
-        needles.lost = True
+    if needles.section.shaky and _asks_markers(template.elements):
+        needles.counting.lost = True
     place, message = misfit.place, misfit.message
-    again = id(template) in needles.fits and needles.place is not None
-    if again and needles.place is not None and needles.place.line > place.line:
+    again = id(template) in needles.caches.fits and needles.line.place is not None
+    if again and needles.line.place is not None and needles.line.place.line > place.line:
         message = f"the round of line {place.line} fits no more often here: {message}"
-        place = needles.place
+        place = needles.line.place
     needles.report(place, message, misfit.hint)
     needles.lose()
 
@@ -95,15 +103,15 @@ def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
     try:
         return _worked(template, needles)
     except MisfitError:
-        if not needles.off or needles.count + needles.off <= 0:
+        if not needles.counting.off or needles.count + needles.counting.off <= 0:
             raise
-        counted, needles.count = needles.count, needles.count + needles.off
+        counted, needles.count = needles.count, needles.count + needles.counting.off
         try:
             worked = _worked(template, needles)
         except MisfitError:
             needles.count = counted
             raise
-        needles.off = 0
+        needles.counting.off = 0
         return worked
 
 
@@ -120,7 +128,7 @@ def _asks_markers(elements: tuple[Element, ...]) -> bool:
 
 
 def _slips_first(items: tuple[Item, ...]) -> bool:
-    """Say whether the first stitch that a row works is slipped."""
+    """Return whether the first stitch that a row works is slipped."""
     first = next((run for run in flatten(items) if run.uses and run.stitch != "rest"), None)
     return first is not None and first.stitch.startswith("sl")
 
@@ -134,7 +142,7 @@ _PASSING = {
 
 def _worked(template: Template, needles: Needles) -> WorkedPhrase:
     """Work out a round, once for the same stitches: most rounds of a garment repeat the one before."""
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     purl = template.stockinette and wrong
     key = (
         # Templates of one line hold the same elements, whichever pass made them; the value keeps them alive.
@@ -145,12 +153,12 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
         needles.yarn,
         needles.markers,
         wrong,
-        needles.gap,
-        needles.turns,
-        needles.slipped,
-        needles.method,
+        needles.short_rows.gap,
+        needles.short_rows.turns,
+        needles.short_rows.slipped,
+        needles.short_rows.method,
     )
-    known = needles.known.get(key)
+    known = needles.caches.rounds.get(key)
     if known is not None:
         return known[1]
     elements = template.elements
@@ -167,14 +175,14 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
             flat=needles.flat,
             side=needles.side if wrong else "RS",
             markers=needles.markers,
-            gap=needles.gap,
-            turns=needles.turns,
+            gap=needles.short_rows.gap,
+            turns=needles.short_rows.turns,
         ),
-        method="plain" if needles.slipped else needles.method or "german",
+        method="plain" if needles.short_rows.slipped else needles.short_rows.method or "german",
         supplies=supplies_of(needles),
     )
     if not template.asks:
-        needles.known[key] = (template, worked)
+        needles.caches.rounds[key] = (template, worked)
     return worked
 
 
@@ -182,7 +190,7 @@ def repeat(
     templates: tuple[Template, ...], rounds: int, needles: Needles, place: Span, *, start: int = 0
 ) -> None:
     """Work a cycle of rounds for a number of rounds, beginning with one of the cycle (from 0)."""
-    if needles.lost:
+    if needles.counting.lost:
         return
     if rounds > MOST_ROUNDS:
         needles.report(place, f"{rounds} rounds are more than any garment has.", kind="length")
@@ -199,7 +207,7 @@ def repeat(
 
 
 def _changes_nothing(needles: Needles) -> bool:
-    """Say whether the round last worked leaves everything as it met it."""
+    """Return whether the round last worked leaves everything as it met it."""
     draft = needles.drafts[-1]
     if (
         draft.template is None
@@ -208,4 +216,4 @@ def _changes_nothing(needles: Needles) -> bool:
     ):
         return False
     same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
-    return same and not draft.flat and needles.gap is None and not needles.turns
+    return same and not draft.flat and needles.short_rows.gap is None and not needles.short_rows.turns

@@ -6,23 +6,24 @@ reported, and the work goes on as the line intended, so that one fault is told o
 
 from __future__ import annotations
 
+import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.plan.changing import break_yarn, change_needle, take_yarn
-from stepper.plan.charting import chart_named
+from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
-from stepper.plan.cursor import MisfitError, held_stitches
+from stepper.plan.drafts import Template
+from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.established import establish
-from stepper.plan.evenly import purled
-from stepper.plan.filling import check_rounds, last_rounds
+from stepper.plan.even_change import work_evenly
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
-from stepper.plan.lasting import cycle_of, last_for, times_in_words, work_even
 from stepper.plan.model import Run
-from stepper.plan.needles import Needles, Template
-from stepper.plan.placing import placed_round
-from stepper.plan.rounds import repeat, work_template
-from stepper.plan.supplies import Choice
+from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
+from stepper.plan.needles import Needles
+from stepper.plan.repeated_rounds import check_rounds, last_rounds
+from stepper.plan.round_sources import Choice
+from stepper.plan.rounds import work_template
+from stepper.plan.row_elements import MisfitError, held_stitches
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -53,6 +54,8 @@ from stepper.project.instructions import (
 from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
+_MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
+
 
 @singledispatch
 def work(instruction: Sentence, needles: Needles) -> None:
@@ -75,10 +78,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
                 name = f" for {element.name}" if element.name else ""
                 needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
         return
-    if needles.lost and needles.fresh and _brings_stitches(instruction.elements):
+    if needles.counting.lost and _brings_stitches(instruction.elements):
         needles.regain(0)
-    template = Template(instruction.elements, instruction.place, side=needles.line_side)
-    if needles.count == 0 and not needles.lost and not _brings_stitches(instruction.elements):
+    template = Template(instruction.elements, instruction.place, side=needles.line.side)
+    if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
         return
@@ -89,7 +92,9 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (isinstance(first, Work) and stitch(first.stitch).uses == 0)
+    return isinstance(first, PickUp | Across) or (
+        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    )
 
 
 def _only_edge(elements: tuple[Element, ...]) -> bool:
@@ -109,18 +114,18 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
     going_on = instruction.manner in ("pattern", "rib")
-    needles.garter = instruction.manner == "garter" or (needles.garter and going_on)
+    needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)
-    continues = going_on and begin > needles.line_start
-    shaped = continues and needles.drafts[needles.line_start].before != needles.count
+    continues = going_on and begin > needles.line.start
+    shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping reaches another count
-    if going_on and needles.pattern and not until_count and (shaped or not continues):
+    if going_on and needles.section.pattern and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
-    start = needles.line_start if continues else begin
+    start = needles.line.start if continues else begin
     last_for(cycle, instruction.duration, needles, instruction.place, start=start)
     establish(cycle, needles, start=begin)
 
@@ -149,7 +154,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
-    """Say whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
+    """Return whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
     duration, place = instruction.duration, instruction.place
     plain = isinstance(duration, Times) and not duration.more and not duration.total
     if not instruction.again or not plain or not isinstance(duration, Times):
@@ -172,16 +177,16 @@ def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
 
 def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, ...]:
     if instruction.numbers:
-        missing = [number for number in instruction.numbers if number not in needles.numbered]
+        missing = [number for number in instruction.numbers if number not in needles.section.numbered]
         if missing:
-            known = one_of(str(number) for number in sorted(needles.numbered)) or "none"
+            known = one_of(str(number) for number in sorted(needles.section.numbered)) or "none"
             needles.miss(
                 instruction.place,
                 f"round {one_of(map(str, missing))} has not been written out in this section.",
                 f"The rounds written out are {known}.",
             )
             return ()
-        return tuple(needles.numbered[number] for number in instruction.numbers)
+        return tuple(needles.section.numbered[number] for number in instruction.numbers)
     return last_rounds(instruction, needles)
 
 
@@ -207,7 +212,7 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
 
 @work.register
 def _(instruction: TurnMethod, needles: Needles) -> None:
-    needles.method = instruction.method
+    needles.short_rows.method = instruction.method
 
 
 @work.register
@@ -222,72 +227,12 @@ def _(instruction: Labelled, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Evenly, needles: Needles) -> None:
-    if needles.lost:
-        if instruction.to is not None:
-            needles.regain(instruction.to.of(needles.size))
-        return
-    before = needles.count
-    if instruction.to is not None:
-        after = instruction.to.of(needles.size)
-    else:
-        by = instruction.by.of(needles.size) if instruction.by is not None else 0
-        after = before + instruction.direction * by
-    word = "increase" if instruction.direction > 0 else "decrease"
-    if (after - before) * instruction.direction < 0 and not needles.reshape:
-        needles.report(
-            instruction.place,
-            f"the line asks to {word} to {after} stitches, but {before} are on the needles already.",
-            f"A line that goes from {before} to {after} must "
-            f"{'decrease' if instruction.direction > 0 else 'increase'}; "
-            f"or switch size at another line, or allow it with `reshape: yes` beside the switch.",
-        )
-        needles.count = after
-        return
-    try:
-        phrase, positions, altered = placed_round(before, after, needles, instruction.place)
-    except ValueError as error:
-        needles.report(instruction.place, f"cannot {word} from {before} to {after} stitches: {error}")
-        needles.count = max(after, 0)
-        return
-    if after == before:
-        needles.warn(instruction.place, f"nothing to {word}: {before} stitches are on the needles already.")
-        phrase = (Run("k", before, needles.yarn),)
-    needles.markers = tuple(
-        place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
-        for place in needles.markers
-    )
-    purl = instruction.stitch == "p"
-    phrase = purled(phrase) if purl else phrase
-    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
-    needles.emit(phrase, after, evenly=not purl, shaping=positions, **altered)
+    work_evenly(instruction, needles)
 
 
 @work.register
 def _(instruction: ChartWork, needles: Needles) -> None:
-    chart = chart_named(instruction.name, instruction.place, needles)
-    if chart is None:
-        return
-    first = instruction.first or 1
-    last = instruction.last or len(chart.rounds)
-    if first < 1 or last > len(chart.rounds):
-        needles.report(
-            instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {max(first, last)}.'
-        )
-        return
-    times = instruction.times.of(needles.size) if instruction.times else 1
-    cycle = tuple(
-        Template((), instruction.place, chart=instruction.name, chart_round=number)
-        for number in range(first, last + 1)
-    )
-    if chart.right_side_only:
-        plain = Template((), instruction.place, stockinette=True)
-        cycle = tuple(row for drawn in cycle for row in (drawn, needles.back or plain))
-    begin = len(needles.drafts)
-    if instruction.lasts is not None:
-        last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
-    else:
-        repeat(cycle, times * len(cycle), needles, instruction.place)
-    establish(cycle, needles, start=begin)
+    work_chart(instruction, needles)
 
 
 # --- the needles and what is on them ------------------------------------------------------------------
@@ -295,7 +240,7 @@ def _(instruction: ChartWork, needles: Needles) -> None:
 
 @work.register
 def _(instruction: BindOff, needles: Needles) -> None:
-    if needles.lost:
+    if needles.counting.lost:
         needles.regain(0)
         return
     if needles.count == 0:
@@ -304,14 +249,14 @@ def _(instruction: BindOff, needles: Needles) -> None:
     needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
-    needles.pattern, needles.established = (), None
-    needles.turns = ()
+    needles.section.pattern, needles.established = (), None
+    needles.short_rows.turns = ()
     needles.side = "RS"
 
 
 @work.register
 def _(instruction: Return, needles: Needles) -> None:
-    if needles.lost and needles.fresh:
+    if needles.counting.lost:
         needles.regain(0)
     try:
         name, number = held_stitches(instruction, needles.held, needles.size)
@@ -327,9 +272,9 @@ def _(instruction: Return, needles: Needles) -> None:
 def _(instruction: Join, needles: Needles) -> None:
     needles.flat = False
     needles.side = "RS"
-    needles.back = None
-    needles.back_line = None
-    needles.garter = False
+    needles.section.back = None
+    needles.section.back_line = None
+    needles.section.garter = False
     needles.remarks.append("join in the round")
 
 
@@ -369,7 +314,14 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Remark, needles: Needles) -> None:
-    if needles.count == 0 and len(needles.drafts) > needles.section_start:
+    if _MADE_AGAIN.match(instruction.text):
+        needles.report(
+            instruction.place,
+            "a piece that is made more than once is worked once here.",
+            'Write a section of its own for the other: "Work second sleeve same as first."',
+        )
+        return
+    if needles.count == 0 and len(needles.drafts) > needles.section.start:
         last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
         last.remarks = (*last.remarks, f"when it is done: {instruction.text}")
     else:

@@ -40,7 +40,7 @@ class Forecast:
 
     yarn: str
     left_m: float | None
-    """Length in the house, from the place of the weighing on; nothing where the file says too little."""
+    """Length in the house, from the place of the weighing on; None if the file says too little."""
     rest_low_m: float
     """What is still needed from there on, at least. Unit: m."""
     rest_m: float
@@ -55,7 +55,7 @@ class Forecast:
     doubtful: bool = False
     """Whether another number of whole skeins would fit as well, or none does."""
     out: int | None = None
-    """Index of the round in which it likely runs out; nothing where it lasts."""
+    """Index of the round in which it likely runs out; None if it lasts."""
     out_soonest: int | None = None
     """The same if it takes as much as it may."""
     buy: int = 0
@@ -73,7 +73,7 @@ def forecast(
     weighing: Weighing | None = None,
     uses: Sequence[dict[str, Amount]] | None = None,
 ) -> Forecast | None:
-    """Tell whether a yarn lasts.
+    """Return whether a yarn lasts.
 
     Args:
         plan: The plan as it is knitted.
@@ -128,11 +128,11 @@ class _Reading:
     beside: int
     doubtful: bool
     used_g: float | None
-    """What was knitted with; nothing where the file does not say what was bought. Unit: g."""
+    """What was knitted with; None if the file does not say what was bought. Unit: g."""
 
 
 def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
-    """Tell whether all that is left was weighed, or the ball in hand with whole skeins beside it.
+    """Return whether all that is left was weighed, or the ball in hand with whole skeins beside it.
 
     The knitter says what the scale says. The reading is taken that lies nearest to the estimate.
     """
@@ -159,7 +159,7 @@ def _corrected(stock: Stock, reading: _Reading, done: Amount) -> tuple[float, fl
     """Join what was used with what was expected.
 
     Returns:
-        Factor on the estimate, and how far it may be off, as a share; nothing where it says nothing.
+        Factor on the estimate, and how far it may be off, as a share; None if it says nothing.
     """
     expected_g = stock.skein.grams_of(max(0.0, done.likely_mm) / 1000)
     if not reading.used_g or expected_g < 2 * SCALE_G:
@@ -204,7 +204,7 @@ def _ahead(
 
 
 def _scaled(amount: Amount, factor: float, off: float | None) -> tuple[float, float, float]:
-    """Give an amount as low, likely and high. Unit: m."""
+    """Return an amount as low, likely and high. Unit: m."""
     likely = amount.likely_mm * factor
     if off is None:
         return amount.low_mm / 1000, likely / 1000, amount.high_mm / 1000

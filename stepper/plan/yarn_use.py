@@ -72,7 +72,7 @@ class Amount:
         return self.likely_mm + sum(self.up.values())
 
     def times(self, factor: float) -> Amount:
-        """Give a share of it, or a multiple."""
+        """Return a share of it, or a multiple."""
         return Amount(
             parts={key: value * factor for key, value in self.parts.items()},
             down={key: value * factor for key, value in self.down.items()},
@@ -93,7 +93,7 @@ def total(amounts: Iterable[Amount]) -> Amount:
 
 
 def yarn_use(plan: Plan) -> tuple[dict[str, Amount], ...]:
-    """Give for each round what it takes of each yarn, by the key of the yarn.
+    """Return for each round what it takes of each yarn, by the key of the yarn.
 
     Always: as many as the plan has rounds; empty ones where the plan knows no gauge.
     """
@@ -117,7 +117,7 @@ def yarn_use(plan: Plan) -> tuple[dict[str, Amount], ...]:
 
 
 def round_use(round_: Round, loop: Loop) -> dict[str, Amount]:
-    """Give what the stitches and floats of one round take of each yarn, without ends."""
+    """Return what the stitches and floats of one round take of each yarn, without ends."""
     needle = _needle_factor(round_, loop)
     ribbing = RIB_AT_MOST - 1 if is_ribbing(round_.runs) else 0.0
     counted: dict[tuple[str, str], int] = {}
@@ -135,7 +135,7 @@ def round_use(round_: Round, loop: Loop) -> dict[str, Amount]:
 
 
 def is_ribbing(runs: tuple[Run, ...]) -> bool:
-    """Tell whether a round is ribbing: knit and purl beside each other, all along."""
+    """Return whether a round is ribbing: knit and purl beside each other, all along."""
     counts = {"k": 0, "p": 0}
     changes, last = 0, ""
     for run in runs:
@@ -150,7 +150,7 @@ def is_ribbing(runs: tuple[Run, ...]) -> bool:
 
 
 def carried_stitches(runs: tuple[Run, ...], *, flat: bool) -> dict[str, int]:
-    """Give how many stitches each yarn passes behind in a round, where there is more than one yarn.
+    """Return how many stitches each yarn passes behind in a round, where there is more than one yarn.
 
     In the round a yarn goes all the way round; in a row from its first stitch to its last.
     Unit: stitches.
@@ -207,7 +207,7 @@ def _mm(take: StitchYarn, loop: Loop, needle: float, times: int) -> Three:
 
 
 def _needle_factor(round_: Round, loop: Loop) -> float:
-    """Give how the loop goes with the needle in hand, where it is not the gauge's.
+    """Return how the loop goes with the needle in hand, where it is not the gauge's.
 
     Source: loops are drawn around the needle, so their length goes with its thickness; an assumption.
     """

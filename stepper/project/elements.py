@@ -103,6 +103,7 @@ class ElementBuilder:
         if token is not None and which is not None and not name:
             text = f'"{" ".join(token.split())}" is taken as the next marker of the row.'
             self.assumed.append(Assumed(text, self._place(token)))
+            return str(which[0]).lower()
         return name
 
     def _element(self, tree: Any) -> Element:
@@ -162,10 +163,10 @@ class ElementBuilder:
 
     def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
         place = self._tree_place(tree)
-        if goal == "marker" and self._goal_name(tree.children[-1]):
+        if goal == "marker" and self._goal_name(tree.children[-1]) in ("first", "last", "end"):
             self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
         chart = next(child for child in tree.children if isinstance(child, Token) and child.type == "CHART")
-        name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
         number = None
         for piece in tree.find_data("piece"):
             ends = [token for token in piece.children if isinstance(token, Token)]

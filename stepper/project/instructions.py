@@ -39,7 +39,7 @@ class UntilLength:
     measured: bool
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
-    """Where measuring begins: `section`, `cast-on`, or the name of a line."""
+    """Where measuring begins: `section`, `cast-on` or `divide` (the round that put stitches on hold)."""
     blocked: bool
     """Whether the length is meant after blocking."""
     ending: int | None = None
@@ -121,6 +121,8 @@ class ChartWork:
     place: Span
     lasts: Duration | None = None
     """How long it is worked, where the line gives rounds, a length or a count rather than times."""
+    following: bool = False
+    """Whether only the round after the one last worked is meant: `work next rnd of chart fern`."""
 
 
 @dataclass(frozen=True, slots=True)

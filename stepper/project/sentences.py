@@ -183,7 +183,8 @@ class Builder(ShapingBuilder):
         return self._chart(tree, chart, piece, repeats)
 
     def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
-        name = re.sub(r"^(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        following = str(chart).lower().startswith("next")
+        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
         span = self._piece(piece) if piece is not None else None
         duration = self._repeats(repeats) if repeats is not None else None
         if isinstance(duration, Times) and duration.total:
@@ -192,7 +193,7 @@ class Builder(ShapingBuilder):
         times = duration.number if isinstance(duration, Times) else None
         lasts = None if isinstance(duration, Times) else duration
         first, last = (span[0], span[-1]) if span else (None, None)
-        return ChartWork(name, first, last, times, self._place(chart), lasts)
+        return ChartWork(name, first, last, times, self._place(chart), lasts, following)
 
     def _do_facing(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]

@@ -62,15 +62,17 @@ class ShapingBuilder(ElementBuilder):
         return None, side_of(str(tree.children[0]))
 
     def _start(self, from_: Any) -> str:
-        """Give where a length is measured from: `section` or `cast-on`; report a place that is not known."""
+        """Return where a length is measured from: `section`, `cast-on` or `divide`; report any other."""
         if from_ is None:
             return "section"
         token = from_.children[0]
         word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
         if re.match(r"cast|beg", word):
             return "cast-on"
+        if word in ("underarm", "divide", "division"):
+            return "divide"
         place = self._place(token)
-        if word not in ("underarm", "start", "divide", "division"):
+        if word != "start":
             self.problems.append(
                 place.problem(
                     f'how far the piece has come "{token}" is not known.',

@@ -61,7 +61,8 @@ class Until:
     yarn: str | None
     place: Span
     name: str = ""
-    """`marker`: `last` or `end` where the line says so; `turn`: `ds` or `wrap` where it names that stitch."""
+    """`marker`: `first`, `last`, `end` or the kind (`gusset`, `side`) where the line says so; `turn`: `ds` or
+    `wrap` where it names that stitch."""
 
 
 @dataclass(frozen=True, slots=True)

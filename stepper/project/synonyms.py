@@ -498,7 +498,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row(
         "chart",
         r"\bwork\s+(?:across\s+)?(?:the\s+)?next\s+(?:row|rnd|round)\s+of\s+(?=(?:the\s+)?chart\b)",
-        "work ",
+        "work next round of ",
         "K3, work next row of chart fern to last 3 sts, k3.",
     ),
     _row(

@@ -8,7 +8,7 @@ from __future__ import annotations
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import marks, sentence_case
 from stepper.plan.model import Round
-from stepper.plan.strands import catches_of
+from stepper.plan.strand_remarks import catches_of
 from stepper.screen.ahead import draw_progress, duration, find_next_shaping, list_facts
 from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
 from stepper.screen.device_status import describe_heard, draw_devices

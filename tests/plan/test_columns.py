@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.columns import KNIT, UnknownFabricError, as_seen, carried, filled, laid, shortest, traced
-from stepper.plan.needles import Column, DraftRound
+from stepper.plan.drafts import DraftRound
+from stepper.plan.in_hand import Column
 from tests.plans import phrase
 
 K: Column = (("k", ""),)

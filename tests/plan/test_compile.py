@@ -323,3 +323,9 @@ def test_what_follows_from_a_fault_is_not_told_again(work: str, told: list[str])
     found = [problem.message for problem in faults_of(given_project)]
     assert len(found) == len(told)
     assert all(words in message for words, message in zip(told, found, strict=True))
+
+
+def test_a_wrong_count_behind_work_in_pattern_is_told() -> None:
+    """Looking for the number that would set it right ended in a traceback."""
+    rib = "Cast on 22 sts.\nWork flat.\nRow 1 (RS): K2, *p2, k2; rep from * to end.\nRow 2: P2, *k2, p2; rep from * to end.\n"
+    assert "prints 23" in faults(project(f"{rib}Next row (RS): Work 4 sts in patt, yo, k2tog, work in patt to end. 23 sts.\nBind off."))

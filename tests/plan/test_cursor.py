@@ -158,3 +158,34 @@ def test_stitches_in_hand_are_purled_across_where_the_line_purls() -> None:
     """"Purl across back" is no knitted row."""
     assert rows("Purl across back.") == ["purl"]
     assert rows("K across back.") == ["knit"]
+
+
+FLAT = "Cast on 40 sts.\nWork flat."
+
+
+@pytest.mark.parametrize("words", ["K15, turn, hold 25 for front.", "K15, turn, leave rem 25 sts on a holder."])
+def test_a_turn_before_stitches_go_on_hold_ends_the_row(words: str) -> None:
+    """The next row works the 15 that are left; it worked none of them and said nothing."""
+    plan = plan_of(project(f"{FLAT}\nKnit 2 rows.\n{words}\nPurl 1 row."))
+    assert [(round_.side, round_.instruction, round_.after) for round_ in plan.rounds[-1:]] == [("WS", "purl", 15)]
+    assert sum(plan.rounds[-1].held.values()) == 25
+
+
+def test_a_turn_before_stitches_go_on_hold_opens_the_round() -> None:
+    """Turned, the round is rows from here on, and she is told."""
+    plan = plan_of(project("Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\nK15, turn, hold 25 for front.\nPurl 1 row.\nKnit 1 row."))
+    assert [(round_.flat, round_.side) for round_ in plan.rounds[-3:]] == [(True, "RS"), (True, "WS"), (True, "RS")]
+    assert "work in rows" in plan.rounds[-3].remarks
+
+
+def test_stitches_left_behind_a_turn_go_on_hold_all_or_not() -> None:
+    """24 of 25 leaves one stitch that nobody works again."""
+    assert "25 are left" in faults(project(f"{FLAT}\nK15, turn, hold 24 for front.\nPurl 1 row.\nBind off."))
+
+
+def test_a_gusset_marker_among_others_is_refused() -> None:
+    """Markers have no names: with three on the needles the next one may be that of the side."""
+    lines = "Cast on 40 sts.\nJoin in the round.\nK20, pm, k1, pm, k1, pm, k to end.\nK to gusset m, sm, m1, k to end.\nBind off."
+    assert "which is the gusset marker" in faults(project(lines))
+    two = lines.replace("K20, pm, k1, pm, k1, pm", "K20, pm, k1, pm")
+    assert plan_of(project(two)).rounds[2].after == 41

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.spacing import count_gaps, gaps_between
-from stepper.plan.condense import laid_flat
 from stepper.plan.evenly import even_round, purled, tallied
+from stepper.plan.run_repeats import laid_flat
 
 
 def test_the_blended_round_of_the_scenario() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.plan.compile import findings_of
+from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
-from stepper.plan.needles import Finding
 from stepper.project.model import Project
 from stepper.project.problems import Span
 from stepper.project.reader import read_project

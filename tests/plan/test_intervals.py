@@ -145,3 +145,11 @@ def test_shaping_falls_on_the_side_that_its_interval_names() -> None:
     rows = plan_of(project(work.format("", "RS"))).rounds
     assert [row.side for row in rows[1:-1] if row.after > row.before] == ["RS", "RS"]
     assert "asked for on WS rows" in faults(project(work.format(" (RS)", "WS")))
+
+
+def test_garter_in_rows_is_knitted_between_shapings() -> None:
+    """Rows knitted on both sides stay so, beside one shaping and beside two."""
+    start = "Cast on 20 sts.\nWork flat.\nWork 4 rows in garter stitch.\n"
+    alone = plan_of(project(f"{start}Inc row (RS): K1, m1, k to end.\nWork inc row every 4th row 2 times."))
+    assert {round_.instruction for round_ in alone.rounds[5:] if not round_.shaping} == {"knit"}
+    assert "WS" in {round_.side for round_ in alone.rounds[5:] if not round_.shaping}

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.condense import laid_flat
-from stepper.plan.cursor import MisfitError
 from stepper.plan.model import Run
 from stepper.plan.phrase import WorkedPhrase, work_phrase
+from stepper.plan.row_elements import MisfitError
+from stepper.plan.run_repeats import laid_flat
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Span
 from tests.project.test_wording import only

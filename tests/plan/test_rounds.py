@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.charting import chart_runs
+from stepper.plan.chart_rounds import chart_runs
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from tests.plan.test_compile import faults, plan_of
@@ -39,3 +39,26 @@ def test_a_round_in_a_yarn_that_the_file_has_not_is_a_fault() -> None:
     work = "Cast on 20 sts. Join in the round.\n*K1 in {}, k1 in A; rep from * to end.\nBind off."
     assert plan_of(project(work.format("MC"))).rounds[1].after == 20
     assert 'there is no yarn "B"' in faults(project(work.format("B")))
+
+
+def test_a_round_with_a_part_of_a_chart_is_worked_anew_each_time() -> None:
+    """Three rounds of one line take three rows of the chart, not one row three times."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnd 1: K2, chart peak over 4 sts, k2.\nRep rnd 1 3 times."))
+    worked = [round_.runs for round_ in plan.rounds[1:5]]
+    assert worked[0] == worked[2] != worked[1] == worked[3]
+
+
+def test_a_plain_row_back_is_purled() -> None:
+    """Stockinette in rows: knitted on the right side and purled on the wrong."""
+    plan = plan_of(project("Cast on 8 sts.\nWork flat.\nWork 4 rows in stockinette stitch."))
+    assert [round_.instruction for round_ in plan.rounds[1:]] == ["knit", "purl", "knit", "purl"]
+
+
+def test_the_row_that_works_past_a_turn_says_what_becomes_of_it() -> None:
+    """A double stitch knitted as two makes a stitch too many; she hears it where she meets it."""
+    lines = "Cast on 20 sts.\nWork flat.\nRow 1 (RS): K15, {}.\nRow 2 (WS): P10, {}.\nKnit 1 row."
+    german = plan_of(project(lines.format("turn", "turn")))
+    assert "work both legs of every double stitch as one" in german.rounds[3].remarks
+    assert german.rounds[2].remarks == ()
+    wrapped = plan_of(project(lines.format("w&t", "w&t")))
+    assert "work every wrap together with its stitch" in wrapped.rounds[3].remarks

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.plan.test_compile import plan_of
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 
@@ -78,3 +78,9 @@ def test_bound_off_at_the_beginning_of_rows_is_rows() -> None:
         plan = plan_of(project(f"Cast on 20 sts.\nBind off 4 sts {words}. 12 sts.\nBind off."))
         assert [(row.side, row.after) for row in plan.rounds[1:3]] == [("RS", 16), ("WS", 12)]
         assert [run.stitch for run in plan.rounds[2].runs] == ["bo", "p"]
+
+
+def test_a_piece_made_twice_is_refused() -> None:
+    """"Make 2" was kept as a note, and the second sleeve was never knitted."""
+    told = faults(project("Cast on 8 sts.\nKnit 2 rows.\nBind off.\nMake 2."))
+    assert "made more than once" in told

@@ -16,12 +16,12 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     if not mm:
         return
     needles.needle_mm = mm
-    needles.needle_altered = (instruction.own,) if instruction.own else ()
+    needles.alterations.needle = (instruction.own,) if instruction.own else ()
     needles.remarks.append(f"change to {mm:g} mm needles")
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
-    """Give the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
+    """Return the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
     sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
     if len(sizes) == 2:
         return sizes[0] if instruction.printed == "smaller" else sizes[1]
@@ -37,14 +37,17 @@ def _by_word(instruction: Needle, needles: Needles) -> float:
 def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     """Go on with another yarn."""
     key = _yarn_key(instruction.yarn, instruction.place, needles)
-    if key is not None and key != needles.yarn:
+    if key is None:
+        return
+    if key != needles.yarn or needles.section.own_yarn_again:
         needles.yarn = key
         needles.remarks.append(f"with {needles.project.yarns[key].name}")
+    needles.section.own_yarn_again = False
 
 
 def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
     """Have a yarn cut, before the next round or after the last."""
-    words = "break the yarn"
+    words, key = "break the yarn", None
     if instruction.yarn:
         key = _yarn_key(instruction.yarn, instruction.place, needles)
         if key is None:
@@ -54,8 +57,10 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         # The stitches are off: there may be no round left to say it with.
         last = needles.drafts[-1]
         last.remarks = (*last.remarks, f"{words} when it is done")
-    else:
-        needles.remarks.append(words)
+        return
+    needles.remarks.append(words)
+    if instruction.yarn and key == needles.yarn != needles.section.yarn:
+        needles.yarn, needles.section.own_yarn_again = needles.section.yarn, True
 
 
 def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.gauge import Gauge
-from stepper.plan.offers import costs, nearest_counts, priced
+from stepper.plan.fitting_counts import costs, nearest_counts, priced
 from tests.plan.test_compile import faults
 from tests.project.samples import project
 

@@ -7,10 +7,11 @@ wrong-side rows from left to right, each stitch as its opposite. Squares of no s
 from __future__ import annotations
 
 from stepper.craft.stitches import STITCHES
-from stepper.plan.condense import joined
+from stepper.plan.drafts import Template
 from stepper.plan.model import Group, Item, Run
-from stepper.plan.needles import Needles, Template
-from stepper.plan.supplies import ChartRound
+from stepper.plan.needles import Needles
+from stepper.plan.round_sources import ChartRound
+from stepper.plan.run_repeats import joined
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span, nearest, one_of
 
@@ -51,13 +52,18 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
 
 
 def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
-    """Find a chart of the garment by its name, in any case; nothing, reported, where there is none."""
+    """Find a chart of the garment by its name, in any case; None, reported, if there is none."""
     charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
     chart = charts.get(name.lower())
     if chart is None:
         hint = nearest(name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         needles.report(place, f'there is no chart "{name}".', hint)
     return chart
+
+
+def following(chart: Chart, needles: Needles) -> int:
+    """Return the round of a chart after the one last worked, from 1; behind the last comes the first."""
+    return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
 
 
 def chart_round(template: Template, needles: Needles) -> None:
@@ -71,7 +77,7 @@ def chart_round(template: Template, needles: Needles) -> None:
             f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
         )
         return
-    number = template.chart_round or needles.chart_at.get(chart.name, 0) % len(chart.rounds) + 1
+    number = template.chart_round or following(chart, needles)
     wrong = needles.flat and needles.side == "WS"
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)
@@ -84,18 +90,18 @@ def chart_round(template: Template, needles: Needles) -> None:
     after += times * sum(run.leaves for run in drawn.repeat)
     repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
     phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
-    phrase = needles.charted.setdefault(key, phrase)
-    needles.chart_at[chart.name] = number
+    phrase = needles.caches.charted.setdefault(key, phrase)
+    needles.last.charts[chart.name] = number
     needles.emit(phrase, after, chart=chart.name, chart_round=number, template=template)
 
 
 def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
     """Read one round of a chart of the garment in hand, once for all sizes."""
     key = (chart.name, number, needles.yarn, wrong_side)
-    drawn = needles.drawn.get(key)
+    drawn = needles.caches.drawn.get(key)
     if drawn is None:
         drawn = chart_parts(chart, number, yarn=needles.yarn, wrong_side=wrong_side)
-        needles.drawn[key] = drawn
+        needles.caches.drawn[key] = drawn
     return drawn
 
 

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, fields, is_dataclass, replace
 from typing import Any
 
-from stepper.plan.needles import Finding
+from stepper.plan.drafts import Finding
 from stepper.project.instructions import Count, Line
 from stepper.project.model import Project
 from stepper.project.problems import one_of
@@ -61,7 +61,7 @@ class Righting:
                 yield from _own_numbers(line, finding)
 
     def _value(self, numbers: Numbers, finding: Finding) -> int | None:
-        """Give the value of a number that brings the count right."""
+        """Return the value of a number that brings the count right."""
         old = numbers.of(finding.size)
         moved = self._count(numbers, old + 1, finding)
         if moved is None or moved == finding.counted:
@@ -72,7 +72,7 @@ class Righting:
         return old + more if self._count(numbers, old + more, finding) == finding.printed else None
 
     def _count(self, numbers: Numbers, value: int, finding: Finding) -> int | None:
-        """Give the count with another value of a number; nothing where a line does not fit any more."""
+        """Return the count with another value of a number; None if a line does not fit any more."""
         self.trials -= 1
         trial = _with(self._up_to(finding), numbers, _set(numbers, finding.size, value))
         found = self.findings(trial, finding.size)
@@ -113,7 +113,7 @@ def _own_numbers(line: Line, finding: Finding) -> Iterator[Numbers]:
 
 
 def _inside(record: object) -> Iterator[Numbers]:
-    """Give all numbers inside a record."""
+    """Return all numbers inside a record."""
     if isinstance(record, Numbers):
         yield record
     elif isinstance(record, tuple):

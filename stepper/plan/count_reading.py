@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from stepper.plan.abbreviate import instruction
+from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Item, Run
-from stepper.plan.needles import DraftRound
 
 _MOST_ROUNDS = 5
 """Most different rounds that are told; of more, the first two and the last two."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.charting import chart_parts, chart_runs
+from stepper.plan.chart_rounds import chart_parts, chart_runs
 from stepper.plan.model import Run
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span

@@ -49,7 +49,7 @@ class Left:
 
     markers: tuple[int, ...]
     gap: int | None
-    """Where a short row was turned; nothing after a whole row."""
+    """Where a short row was turned; None after a whole row."""
     turns: tuple[int, ...]
     passed: bool
     """Whether the row worked past the turn of an earlier one."""
@@ -71,7 +71,7 @@ def face(
         flat: Whether the piece is worked in rows.
         side: Side of the row, `RS` or `WS`.
         markers: Places of the markers, from the right side.
-        gap: Where the last row was turned before its end, from the right side; nothing after a whole row.
+        gap: Where the last row was turned before its end, from the right side; None after a whole row.
         turns: Places of all turns not worked past yet, from the right side.
     """
     wrong = side == "WS"
@@ -113,7 +113,7 @@ def face(
 def leave(
     facing: Facing, items: Iterable[Item], *, used: int, made: int, placed: tuple[int, ...], turned: bool
 ) -> Left:
-    """Give the places on the needles after a row, as seen from the right side.
+    """Return the places on the needles after a row, as seen from the right side.
 
     Args:
         facing: The needles as the row met them.
@@ -161,7 +161,7 @@ def leave(
 
 
 def _moved(place: int, items: Iterable[Item], used: int, made: int) -> int:
-    """Give where a place of the old row stands on the new one."""
+    """Return where a place of the old row stands on the new one."""
     old = new = 0
     for run in flatten(tuple(items)):
         if run.uses and old + run.uses >= place:
@@ -172,5 +172,5 @@ def _moved(place: int, items: Iterable[Item], used: int, made: int) -> int:
 
 
 def mirrored(markers: tuple[int, ...], count: int) -> tuple[int, ...]:
-    """Give places counted from the other end of the needle."""
+    """Return places counted from the other end of the needle."""
     return tuple(sorted(count - place for place in markers))

@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.plan.facing import face, leave, mirrored
 from stepper.plan.model import Run
+from stepper.plan.row_facing import face, leave, mirrored
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 

@@ -7,8 +7,8 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.plan.condense import condense, joined, laid_flat
 from stepper.plan.model import Group, Run, flatten
+from stepper.plan.run_repeats import condense, joined, laid_flat
 
 runs = st.lists(
     st.builds(Run, st.sampled_from(["k", "p", "m1"]), st.integers(1, 3), st.just("MC")), max_size=60

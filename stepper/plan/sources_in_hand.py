@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.charting import drawn_round
+from stepper.plan.chart_rounds import drawn_round, following
 from stepper.plan.columns import UnknownFabricError
-from stepper.plan.cursor import MisfitError
 from stepper.plan.established import HINT, look
-from stepper.plan.needles import Cell, Needles
-from stepper.plan.supplies import ChartRound, Supplies
+from stepper.plan.in_hand import Cell
+from stepper.plan.needles import Needles
+from stepper.plan.round_sources import ChartRound, Supplies
+from stepper.plan.row_elements import MisfitError
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 
@@ -33,15 +34,15 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
-    number = part.number or needles.chart_at.get(chart.name, 0) % len(chart.rounds) + 1
+    number = part.number or following(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
-    wrong = needles.side == "WS" and (needles.flat or needles.gap is not None)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
 
 
 def picked(edge: PickUp, needles: Needles) -> int:
-    """Give the stitches picked up along an edge: so many for so many of its rows, to the nearest.
+    """Return the stitches picked up along an edge: so many for so many of its rows, to the nearest.
 
     The sections that the words name are measured; without such words, every row so far.
     """
@@ -55,7 +56,7 @@ def picked(edge: PickUp, needles: Needles) -> int:
 
 
 def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:
-    """Give how the stitches are worked to go on in pattern."""
+    """Return how the stitches are worked to go on in pattern."""
     try:
         return look(needles)
     except UnknownFabricError as unknown:

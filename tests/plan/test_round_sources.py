@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Run
-from stepper.plan.supplies import ChartRound
+from stepper.plan.round_sources import ChartRound
 
 
 def test_edges_and_repeat_are_counted_apart() -> None:

@@ -10,22 +10,22 @@ No I/O.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Any
 
 from stepper.craft.gauge import half_up
 from stepper.craft.respacing import avoid_places, places_touching
 from stepper.craft.spacing import gaps_between
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound
 from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
-from stepper.plan.facing import mirrored
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import DraftRound, Needles
+from stepper.plan.needles import Needles
+from stepper.plan.row_facing import mirrored
 from stepper.project.alterations import meets
 from stepper.project.model import Alteration
 from stepper.project.problems import Span
 
-Placed = tuple[tuple[Item, ...], tuple[int, ...], dict[str, Any]]
-"""The round, the stitches of the old round worked before each change, and what it tells besides."""
+Placed = tuple[tuple[Item, ...], tuple[int, ...], tuple[str, ...]]
+"""The round, the stitches of the old round worked before each change, and the rules that moved them."""
 
 
 def placed_round(before: int, after: int, needles: Needles, place: Span) -> Placed:
@@ -42,19 +42,18 @@ def placed_round(before: int, after: int, needles: Needles, place: Span) -> Plac
     """
     positions = even_places(before, after, flat=needles.flat)
     uses = uses_of(before, after)
-    altered: dict[str, Any] = {}
+    moved_by: tuple[str, ...] = ()
     rules = _rules(needles)
     if positions and rules:
         moved = _with_free_centres(positions, before, uses, rules, needles)
         if moved != positions:
-            texts = tuple(rule.text for rule in rules)
-            altered = {"altered": (*needles.altered, *needles.needle_altered, *texts)}
+            moved_by = tuple(rule.text for rule in rules)
             positions = moved
     elif positions and not needles.checking:
         positions = _out_of_the_way(positions, before, uses, needles, place)
     if needles.checking:
-        return tallied(before, after, yarn=needles.yarn), positions, altered
-    return even_phrase(before, positions, uses, yarn=needles.yarn), positions, altered
+        return tallied(before, after, yarn=needles.yarn), positions, moved_by
+    return even_phrase(before, positions, uses, yarn=needles.yarn), positions, moved_by
 
 
 # --- by themselves ------------------------------------------------------------------------------------
@@ -78,7 +77,7 @@ def _out_of_the_way(
 
 
 def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Iterator[frozenset[int]]:
-    """Give what to keep clear, as much as there is first and less and less after it."""
+    """Return what to keep clear, as much as there is first and less and less after it."""
     beside = places_touching({side for each in markers for side in (each, each + 1)}, uses=uses)
     if not uses:
         beside = frozenset(markers)  # two markers a stitch apart keep nothing clear between them
@@ -90,7 +89,7 @@ def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Itera
 
 
 def _across(markers: tuple[int, ...], uses: int) -> frozenset[int]:
-    """Give the places where a change would stand right at a marker."""
+    """Return the places where a change would stand right at a marker."""
     return frozenset(each - 1 if uses else each for each in markers)
 
 
@@ -101,7 +100,7 @@ def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -
 
 
 def markers_ahead(needles: Needles) -> tuple[int, ...]:
-    """Give the places of the markers inside the round that comes, in working order."""
+    """Return the places of the markers inside the round that comes, in working order."""
     wrong = needles.flat and needles.side == "WS"
     markers = mirrored(needles.markers, needles.count) if wrong else needles.markers
     return tuple(each for each in markers if 0 < each < needles.count)
@@ -137,7 +136,7 @@ def _rules(needles: Needles) -> list[Alteration]:
     if not needles.knitted:
         return []
     rules = needles.project.alterations
-    return [rule for rule in rules if rule.kind == "keep free" and meets(rule, needles.section)]
+    return [rule for rule in rules if rule.kind == "keep free" and meets(rule, needles.section.name)]
 
 
 def _with_free_centres(

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Run
-from stepper.plan.repeating import goes_by_markers, no_division, run_together, said_so_often
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Mark, Several, Until
 

@@ -7,9 +7,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.plan.compile import work_as_knitted
+from stepper.plan.even_placement import markers_ahead, motif_stitches
 from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
+from stepper.plan.needles import Needles
 from stepper.plan.respace import spread_of
+from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -141,3 +145,26 @@ def test_a_printed_size_is_checked_as_printed() -> None:
     head = HEAD.replace("sections:", "alterations:\n  - keep 100 sts free at centre front\nsections:")
     work = "Cast on 225 (225, 225) sts.\nJoin in the round.\nIncrease evenly to 440 (246, 440) sts."
     assert even(plan_of(project(work, head=head))).after == 246
+
+
+def worked(work: str, *, rows: bool) -> Needles:
+    """Work a few lines, with the stitches left on the needles."""
+    head = HEAD.replace("      a..a\n      .aa.\n", "      ...a\n")
+    begin = "Work flat." if rows else "Join in the round."
+    reading = read_project(project(f"Cast on 8 sts.\n{begin}\n{work}", sizes="S", size="S", head=head))
+    assert reading.project is not None
+    return work_as_knitted(reading.project, frozenset())
+
+
+def test_a_wrong_side_row_meets_the_markers_from_the_other_end() -> None:
+    """A marker 3 stitches from the right-hand edge is 5 from the left, where the row back begins."""
+    assert markers_ahead(worked("K3, pm, k5.", rows=True)) == (5,)
+    assert markers_ahead(worked("K3, pm, k5.\nPurl 1 row.", rows=True)) == (3,)
+    assert markers_ahead(worked("K3, pm, k5.", rows=False)) == (3,)
+
+
+def test_a_wrong_side_row_meets_the_motif_from_the_other_end() -> None:
+    """The chart is read from the right: its coloured squares are stitches 1 and 5, from the left 8 and 4."""
+    assert motif_stitches(worked("Work chart peak, round 1.", rows=False)) == (1, 5)
+    assert motif_stitches(worked("Work chart peak, round 1.", rows=True)) == (4, 8)
+    assert motif_stitches(worked("Work chart peak, round 1.\nKnit 1 round.", rows=False)) == ()

@@ -13,7 +13,7 @@ _OFFER = re.compile(
 
 
 def nearest_counts(count: int, multiple: int, plus: int = 0) -> tuple[int, ...]:
-    """Give the counts nearest to a count that are a multiple and so many over, the smaller first.
+    """Return the counts nearest to a count that are a multiple and so many over, the smaller first.
 
     Args:
         count: Range: 0 and up. Unit: stitches.

@@ -58,7 +58,7 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
 
 
 def catches_of(round_: Round) -> tuple[str, ...]:
-    """Give the remarks of a round that hold all through it: where its floats are caught."""
+    """Return the remarks of a round that hold all through it: where its floats are caught."""
     return tuple(remark for remark in round_.remarks if remark.startswith(_CATCH))
 
 
@@ -139,7 +139,7 @@ def _listed(words: Iterable[str]) -> str:
 
 
 def _stranded(rounds: Sequence[Round]) -> dict[int, tuple[str, ...]]:
-    """Give the yarns of each stranded round, by its index. Like rounds share their runs; one is looked at."""
+    """Return the yarns of each stranded round, by its index. Like rounds share their runs."""
     known: dict[int, tuple[str, ...]] = {}
     found = {}
     for each in rounds:
@@ -152,7 +152,7 @@ def _stranded(rounds: Sequence[Round]) -> dict[int, tuple[str, ...]]:
 
 
 def _yarns(runs: tuple[Run, ...]) -> tuple[str, ...]:
-    """Give the yarns of a stranded round; nothing where no yarn is taken up again in it."""
+    """Return the yarns of a stranded round; empty if no yarn is taken up again in it."""
     segments = Counter[str]()
     last = ""
     for run in runs:

@@ -21,3 +21,13 @@ def test_a_yarn_is_taken_and_broken_by_its_name() -> None:
     assert plan.rounds[1].remarks == ("join in the round", "with moss")
     assert plan.rounds[2].remarks == ("break moss", "with oat", "break oat when it is done")
     assert 'there is no yarn "Q"' in faults(project("Cast on 20 sts.\nWith Q, knit 1 rnd.\nBind off."))
+
+
+def test_after_a_yarn_is_broken_the_section_goes_on_in_its_own() -> None:
+    """"Break A" and no other yarn named: the next round is in the main one, and says so."""
+    start = "Cast on 8 sts.\nJoin in the round.\nKnit 1 round.\nWith A, knit 2 rounds.\n"
+    plan = plan_of(project(f"{start}Break A.\nKnit 1 round."))
+    assert [run.yarn for run in plan.rounds[-1].runs] == ["MC"]
+    assert plan.rounds[-1].remarks == ("break moss", "with oat")
+    joined = plan_of(project(f"{start}Break A.\nWith MC, knit 1 round."))
+    assert joined.rounds[-1].remarks == ("break moss", "with oat")

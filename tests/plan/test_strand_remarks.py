@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.model import Plan, Run
-from stepper.plan.strands import catches_of, catching
+from stepper.plan.strand_remarks import catches_of, catching
 from stepper.project.reader import read_project
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project

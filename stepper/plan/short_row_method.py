@@ -7,8 +7,9 @@ settles it.
 
 from __future__ import annotations
 
+from stepper.plan.drafts import Template
 from stepper.plan.model import flatten
-from stepper.plan.needles import Needles, Template
+from stepper.plan.needles import Needles
 from stepper.plan.phrase import WorkedPhrase
 from stepper.project.instructions import Line, Phrase, TurnMethod
 from stepper.project.stitchwork import Element, Several, TurnHere
@@ -23,24 +24,24 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
     """Take the method of turning that a line names; say once which was taken where none does."""
     said = turning_of(template.elements)
     if said:
-        needles.method, needles.turned_at = said, None
-    elif worked.turned and not needles.method and not needles.slipped:
-        needles.turned_at = needles.turned_at or template.place
+        needles.short_rows.method, needles.short_rows.turned_at = said, None
+    elif worked.turned and not needles.short_rows.method and not needles.short_rows.slipped:
+        needles.short_rows.turned_at = needles.short_rows.turned_at or template.place
     doubled = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
-    begun = needles.gap is not None and doubled is not None and doubled.stitch == "ds"
-    passed = worked.left.passed and not needles.slipped
+    begun = needles.short_rows.gap is not None and doubled is not None and doubled.stitch == "ds"
+    passed = worked.left.passed and not needles.short_rows.slipped
     if (
-        needles.turned_at is not None
-        and not needles.turning_told
-        and not needles.method
+        needles.short_rows.turned_at is not None
+        and not needles.short_rows.told
+        and not needles.short_rows.method
         and (begun or passed)
     ):
-        needles.turning_told = True
-        needles.warn(needles.turned_at, _TURNING)
+        needles.short_rows.told = True
+        needles.warn(needles.short_rows.turned_at, _TURNING)
 
 
 def turning_of(elements: tuple[Element, ...]) -> str:
-    """Give how a line says that it turns: `wrap` or `german`; empty where it does not say."""
+    """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
     for element in elements:
         said = element.method if isinstance(element, TurnHere) else ""
         if isinstance(element, Several):
@@ -51,7 +52,7 @@ def turning_of(elements: tuple[Element, ...]) -> str:
 
 
 def turned_in(lines: tuple[Line, ...]) -> str:
-    """Give how the first line of a section that says so turns; empty if none says, or if one sets it."""
+    """Return how the first line of a section that says so turns; empty if none says, or if one sets it."""
     for line in lines:
         for sentence in line.sentences:
             if isinstance(sentence, TurnMethod):

@@ -6,13 +6,14 @@ refused. A number of times in the line has to say the same.
 
 from __future__ import annotations
 
-from stepper.plan.needles import Needles, Template
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.needles import Needles
 from stepper.project.instructions import Line, Repeated, RowsCount, Times
 from stepper.project.problems import one_of
 
 
 def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
-    """Give a round for each number of a line that repeats others.
+    """Return a round for each number of a line that repeats others.
 
     Args:
         line: The line, with its numbers.
@@ -50,23 +51,23 @@ def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, 
 
 def _cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     if repeated.numbers:
-        missing = [number for number in repeated.numbers if number not in needles.numbered]
+        missing = [number for number in repeated.numbers if number not in needles.section.numbered]
         if missing:
-            known = one_of(str(number) for number in sorted(needles.numbered)) or "none"
+            known = one_of(str(number) for number in sorted(needles.section.numbered)) or "none"
             needles.miss(
                 repeated.place,
                 f"round {one_of(map(str, missing))} has not been written out in this section.",
                 f"The rounds written out are {known}.",
             )
             return ()
-        return tuple(needles.numbered[number] for number in repeated.numbers)
+        return tuple(needles.section.numbered[number] for number in repeated.numbers)
     return last_rounds(repeated, needles)
 
 
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
-    """Give the last so many rounds; without a number those just written out, if nothing was worked since."""
+    """Return the last so many rounds; without a number those just written out, if none was worked since."""
     if repeated.last is None:
-        rounds, end = needles.written
+        rounds, end = needles.last.written
         if not rounds or end != len(needles.drafts):
             needles.miss(
                 repeated.place,
@@ -76,16 +77,31 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
             return ()
         return rounds
     wanted = repeated.last.of(needles.size)
-    drafts = needles.drafts[needles.section_start :]
-    history = [draft.template for draft in drafts if draft.template is not None]
-    if len(history) < wanted:
-        needles.miss(repeated.place, f"only {len(history)} rounds come before this line in the section.")
+    drafts = needles.drafts[needles.section.start :]
+    if len(drafts) < wanted:
+        needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
-    return tuple(history[-wanted:]) if wanted else ()
+    last = drafts[-wanted:] if wanted else []
+    again = tuple(draft.template for draft in last if draft.template is not None and _comes_again(draft))
+    if len(again) < len(last):
+        needles.miss(
+            repeated.place,
+            f"one of the last {wanted} rounds cannot be worked again: it binds off, takes stitches back "
+            "from hold or goes to a fixed count.",
+            "Write out the rounds that are repeated.",
+        )
+        return ()
+    return again
+
+
+def _comes_again(draft: DraftRound) -> bool:
+    """Return whether a round can be worked again: an even change to a count is reached once."""
+    change = draft.template.evenly if draft.template is not None else None
+    return change is None or change.to is None
 
 
 def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
-    """Say whether the line's own number of times agrees with the rows it is for; none agrees with all."""
+    """Return whether the line's own number of times agrees with the rows it is for; none agrees with all."""
     if repeated.implied:
         return True
     duration = repeated.duration
@@ -99,12 +115,12 @@ def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
 def check_rounds(instruction: RowsCount, needles: Needles) -> None:
     """Check a printed number of rounds against the rounds of its line, or those it repeats besides."""
     printed = instruction.number.of(needles.size)
-    worked = len(needles.drafts) - needles.line_start
-    fits = {worked, worked + len(needles.pattern)}
+    worked = len(needles.drafts) - needles.line.start
+    fits = {worked, worked + len(needles.section.pattern)}
     if instruction.total:
-        cast_on = sum(not draft.before for draft in needles.drafts[needles.section_start :])
-        fits |= {len(needles.drafts) - needles.section_start - cast_on}
-    if not needles.lost and printed not in fits:
+        cast_on = sum(not draft.before for draft in needles.drafts[needles.section.start :])
+        fits |= {len(needles.drafts) - needles.section.start - cast_on}
+    if not needles.counting.lost and printed not in fits:
         needles.report(
             instruction.place,
             f"the pattern prints {printed} rounds; the line comes to {worked}.",

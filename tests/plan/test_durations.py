@@ -79,3 +79,64 @@ def test_stitches_that_came_back_have_no_cast_on_edge() -> None:
         "Return strap to needles.\nKnit until piece measures 20 cm from cast-on edge."
     )
     assert "no cast-on edge to measure from" in faults(project(work))
+
+
+DIVIDED = "Cast on 40 sts.\nJoin in the round.\nKnit 6 rounds.\nDivide: K10, hold 10 for left sleeve, k10, hold 10 for right sleeve. 20 sts.\n"
+
+
+@pytest.mark.parametrize("place", ["divide", "underarm"])
+def test_a_length_from_the_divide_begins_behind_the_round_that_divides(place: str) -> None:
+    """4 cm at 28 rounds to 10 cm are 11 rounds, one of them worked; the yoke above was counted in."""
+    plan = plan_of(project(f"{DIVIDED}Knit 1 round.\nKnit until body measures 4 cm from {place}."))
+    assert [round_.after for round_ in plan.rounds[8:]] == [20] * 11
+
+
+def test_a_sleeve_that_came_back_has_its_underarm_where_it_begins() -> None:
+    """The held stitches come back at the underarm: 4 cm from there are 11 rounds, the first of them the return."""
+    plan = plan_of(
+        project(f"{DIVIDED}Bind off.\nReturn left sleeve to needles.\nJoin in the round.\nKnit until sleeve measures 4 cm from underarm.")
+    )
+    sleeve = [round_ for round_ in plan.rounds if round_.after == 10]
+    assert len([round_ for round_ in sleeve if round_.instruction == "knit"]) == 11
+
+
+def test_an_underarm_that_nobody_made_is_refused() -> None:
+    """Measured from the beginning of the section it was some other length."""
+    told = faults(project("Cast on 40 sts.\nJoin in the round.\nKnit until body measures 4 cm from underarm.\nBind off."))
+    assert "nobody can tell where the underarm is" in told
+
+
+ROWS = "Cast on 10 sts.\nWork flat.\nRow 1: Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\n"
+
+
+def test_a_repeat_does_not_end_with_a_row_that_it_has_not() -> None:
+    """Row 7 of rows 1-4 was taken for row 3."""
+    told = faults(project(f"{ROWS}Rep rows 1-4 until piece measures 4 cm, ending with row 7.\nBind off."))
+    assert "ends with round 7" in told
+
+
+@pytest.mark.parametrize(("row", "words"), [(3, "*k1, p1; rep from * to end"), (4, "purl")])
+def test_a_repeat_that_begins_later_ends_with_the_row_of_that_number(row: int, words: str) -> None:
+    """Rows 3 and 4 repeated, "ending with row 3": the number is that of the line, not the place in the repeat."""
+    plan = plan_of(project(f"{ROWS}Rep rows 3-4 until piece measures 6 cm, ending with row {row}.\nBind off."))
+    assert plan.rounds[-2].instruction == words
+
+
+def test_one_of_two_rows_taken_alone_is_told() -> None:
+    """Two rows without numbers, then "in pattern": the last is worked alone, and she is told so."""
+    rows = "Cast on 12 sts.\nJoin in the round.\n*K2, p2; rep from * to end.\n*P2, k2; rep from * to end.\n"
+    plan = plan_of(project(f"{rows}Work 4 rounds in pattern."))
+    assert [round_.instruction for round_ in plan.rounds[-4:]] == ["*p2, k2; rep from * to end"] * 4
+    assert "alone" in " ".join(warning.text for warning in plan.warnings)
+    ridge = rows.replace("*K2, p2; rep from * to end.", "P to end.")
+    assert plan_of(project(f"{ridge}Work 4 rounds in pattern.")).warnings == ()
+
+
+def test_one_row_in_rows_goes_on_as_it_looks() -> None:
+    """A rib row is written once and worked from both sides; a row knitted all along stays garter; a round stays itself."""
+    flat = plan_of(project("Cast on 10 sts.\nWork flat.\n*K3, p2; rep from * to end. Work 3 rows in pattern."))
+    assert [round_.instruction for round_ in flat.rounds[1:3]] == ["*k3, p2; rep from * to end", "*k2, p3; rep from * to end"]
+    garter = plan_of(project("Cast on 10 sts.\nWork flat.\nK to end. Work 3 rows in pattern."))
+    assert {round_.instruction for round_ in garter.rounds[1:]} == {"knit"}
+    around = plan_of(project("Cast on 10 sts.\nJoin in the round.\n*K3, p2; rep from * to end. Work 3 rounds in pattern."))
+    assert {round_.instruction for round_ in around.rounds[1:]} == {"*k3, p2; rep from * to end"}

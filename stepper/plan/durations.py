@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from math import lcm
 
+from stepper.plan.drafts import Template
 from stepper.plan.established import establish, even
+from stepper.plan.fitting_counts import nearest_counts
 from stepper.plan.model import Stretch, flatten
-from stepper.plan.needles import MOST_ROUNDS, Needles, Template
-from stepper.plan.offers import nearest_counts
+from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
 from stepper.project.problems import Span, one_of
@@ -15,7 +16,7 @@ from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
-    """Give the rounds that a duration repeats; nothing, reported, where none has been set up."""
+    """Return the rounds that a duration repeats; None, reported, if none has been set up."""
     place = instruction.place
     if instruction.manner in ("k", "stockinette"):
         flat_knit = instruction.manner == "k" and needles.flat
@@ -30,8 +31,8 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return (knit,) if needles.flat else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
-    if needles.pattern:
-        return as_it_looks(needles.pattern, needles, place)
+    if needles.section.pattern:
+        return as_it_looks(needles.section.pattern, needles, place)
     needles.report(
         place,
         "no pattern has been set up before this line.",
@@ -64,7 +65,7 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
 
 
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
-    """Give what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
+    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
     A row that is knitted all along makes garter stitch, and is knitted on both sides.
     """
@@ -88,11 +89,37 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
             instruction.place,
             f"read as worked even: the shaping of line {last.line} is not worked again.",
         )
+    _tell_row_alone(instruction.place, needles)
     looks = as_it_looks(cycle, needles, instruction.place)
     begin = len(needles.drafts)
     last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)
     if looks == cycle:
         establish(cycle, needles, start=begin)
+
+
+def _is_figured(row: Template) -> bool:
+    """Return whether a row is written out in more than one stitch."""
+    return len(row.elements) > 1 or any(isinstance(element, Several) for element in row.elements)
+
+
+def _tell_row_alone(place: Span, needles: Needles) -> None:
+    """Tell where "in pattern" takes the last of two rows written one after the other without numbers."""
+    known = needles.established
+    if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
+        return
+    before, alone = (draft.template for draft in needles.drafts[known.start - 1 : known.start + 1])
+    if before is None or alone is None or before == alone or alone != known.cycle[0]:
+        return
+    numbered = needles.section.numbered.values()
+    if any(row in numbered or not _is_figured(row) for row in (before, alone)):
+        return
+    draft = needles.drafts[known.start - 1]
+    if draft.before == draft.after == needles.count:
+        needles.warn(
+            place,
+            f"read as line {alone.place.line} alone; number it and line {before.place.line} as rows 1 and 2 "
+            "if the pattern is both.",
+        )
 
 
 def last_for(
@@ -126,13 +153,13 @@ def last_for(
         _to_count(cycle, duration, needles, start=at)
     else:
         _to_length(cycle, duration, needles, place, start=start, first=first)
-    needles.resume = (cycle, (len(needles.drafts) - start + first) % len(cycle))
+    needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
     """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
     wanted = duration.number.of(needles.size)
-    if needles.lost:
+    if needles.counting.lost:
         needles.regain(wanted)
         return
     begun = needles.count
@@ -175,6 +202,8 @@ def _to_length(
             kind="length",
         )
         return
+    if not _has_ending(cycle, duration, needles):
+        return
     rounds = _ended(rounds, cycle, duration, needles, first + shift)
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
@@ -194,22 +223,24 @@ def _to_length(
 
 
 def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Give after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    """Return after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
     charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
     parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def measured_from(duration: UntilLength, needles: Needles) -> int:
-    """Give the index of the draft from whose beginning a length is measured.
+    """Return the index of the draft from whose beginning a length is measured.
 
     A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
     and a section that holds two pieces is measured from the second.
     """
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)
+    if duration.start == "divide":
+        return _divide(duration, needles, piece)
     if duration.start != "cast-on":
-        return max(needles.section_start, piece)
+        return max(needles.section.start, piece)
     if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
         needles.report(
             duration.length.place,
@@ -220,12 +251,56 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     return piece
 
 
+def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index of the draft behind the one that put stitches on hold for other parts.
+
+    A sleeve that came back from hold, or was picked up, has its underarm where it begins.
+    """
+    held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
+    if held:
+        return held[-1] + 1
+    begun = needles.drafts[piece : piece + 1]
+    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
+        return piece
+    needles.report(
+        duration.length.place,
+        "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
+        'Measure from the cast-on edge, or write "for" and the length worked from here.',
+        kind="length",
+    )
+    return piece
+
+
+def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
+    """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
+    if all(template.chart_round for template in cycle):
+        return [template.chart_round for template in cycle]
+    numbered = needles.section.numbered
+    for first in sorted(numbered):
+        if all(numbered.get(first + at) == template for at, template in enumerate(cycle)):
+            return range(first, first + len(cycle))
+    return range(1, len(cycle) + 1)
+
+
+def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> bool:
+    """Return whether the round that a line ends with is one of those repeated; report it if not."""
+    numbers = _numbers_of(cycle, needles) if duration.ending is not None else ()
+    if duration.ending is None or duration.ending in numbers:
+        return True
+    needles.report(
+        duration.length.place,
+        f"the line ends with round {duration.ending}, which is none of those it repeats.",
+        f"They are {', '.join(map(str, numbers))}.",
+    )
+    return False
+
+
 def _ended(
     rounds: int, cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, done: int
 ) -> int:
     """Move the end to the round or side that the line asks for: the nearest, never none."""
     if duration.ending is not None and len(cycle) > 1:
-        wanted = duration.ending % len(cycle)
+        wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
         near = [rounds + shift for shift in range(-len(cycle) // 2, len(cycle) + 1)]
         fits = [value for value in near if value >= 1 and (done + value) % len(cycle) == wanted]
         return min(fits, key=lambda value: abs(value - rounds))

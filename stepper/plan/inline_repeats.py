@@ -23,7 +23,7 @@ def run_together(items: list[Item]) -> list[Item]:
 
 
 def goes_by_markers(element: Several) -> bool:
-    """Say whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
+    """Return whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
     to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
     return to and any(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
 

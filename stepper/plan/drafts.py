@@ -1,0 +1,112 @@
+"""Rounds as they are worked, before they are numbered and written, and what does not fit. Records; no I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.plan.model import Item, Run
+from stepper.project.instructions import Count, Evenly
+from stepper.project.model import Fabric
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Across, ChartPart, Element, PickUp, Several, Until, Work
+
+
+@dataclass(frozen=True, slots=True)
+class Template:
+    """A round that can be worked again: written out, or one round of a chart."""
+
+    elements: tuple[Element, ...]
+    place: Span
+    chart: str = ""
+    chart_round: int = 0
+    """Round of the chart, from 1."""
+    stockinette: bool = False
+    """Knit on the right side and, in rows, purl on the wrong side."""
+    side: str = ""
+    """`RS` or `WS` where the line is for rows of that side only."""
+    counts: tuple[Count, ...] = ()
+    """Counts printed with it, where it is written out before it is worked."""
+    evenly: Evenly | None = None
+    """The change spread evenly over it, where that is all the line says."""
+    yarn: str = ""
+    """Key of the yarn that the line takes up; empty where it goes on with the one in hand."""
+
+    @property
+    def asks(self) -> bool:
+        """Whether what it comes to depends on more than the stitches: on charts, or on the rows below."""
+        return any(_asks(element) for element in self.elements)
+
+
+def _asks(element: Element) -> bool:
+    if isinstance(element, Several):
+        return any(_asks(inner) for inner in element.elements) or bool(element.reading)
+    pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
+    return pattern or isinstance(element, ChartPart | PickUp | Across)
+
+
+@dataclass(slots=True, kw_only=True)
+class DraftRound:
+    """A round as worked, before it is numbered and written."""
+
+    section: str
+    before: int
+    after: int
+    phrase: tuple[Item, ...]
+    line: int
+    size: int
+    flat: bool
+    side: str
+    needle_mm: float | None
+    fabric: Fabric | None
+    held: dict[str, int]
+    markers: tuple[int, ...]
+    label: str | None = None
+    remarks: tuple[str, ...] = ()
+    evenly: bool = False
+    shaping: tuple[int, ...] | None = None
+    """Places of the changes where they are known; else they are found from the runs."""
+    chart: str | None = None
+    chart_round: int | None = None
+    divide: bool = False
+    bound_off: str | None = None
+    """How the stitches are bound off, where they are."""
+    altered: tuple[str, ...] = ()
+    template: Template | None = None
+    from_turn: bool = False
+    """Whether it goes on from a turn in the round, so that it does not begin where the round does."""
+    whole: bool | None = None
+    """Whether it adds a whole round to the length; found when it is first asked."""
+
+    @property
+    def gauge(self) -> str:
+        """Name of the gauge it is knitted at; empty for none."""
+        return self.fabric.name if self.fabric is not None else ""
+
+    @property
+    def height_mm(self) -> float:
+        """What the round adds to the length, on the needles. Unit: mm.
+
+        A short row adds nothing to the places where it was not worked, so it is left out.
+        """
+        if self.whole is None:
+            short = any(isinstance(item, Run) and item.stitch == "rest" for item in self.phrase)
+            self.whole = not short and any(item.uses and item.leaves for item in self.phrase)
+        return self.fabric.gauge.round_mm if self.fabric is not None and self.whole else 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Finding:
+    """Something wrong in one size, or worth a word."""
+
+    place: Span
+    message: str
+    hint: str = ""
+    size: int = 0
+    kind: str = "misfit"
+    """`misfit`, `count` or `length`: findings of one kind at one place are told once for all sizes."""
+    printed: int = 0
+    """`count`: the stitches that the pattern prints."""
+    counted: int = 0
+    """`count`: the stitches that the lines come to."""
+    read: str = ""
+    """`count`: how the line was read, round by round."""

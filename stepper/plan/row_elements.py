@@ -1,0 +1,56 @@
+"""What an element of a row asks of the stitches on the needles, and the error if they do not fit. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.stitches import stitch
+from stepper.project.instructions import Return
+from stepper.project.problems import Span, nearest, one_of
+from stepper.project.stitchwork import Across, ChartPart, Element, Hold, Mark, PickUp, Several, TurnHere, Work
+
+
+class MisfitError(Exception):
+    """The line does not fit the stitches on the needles."""
+
+    def __init__(self, place: Span, message: str, hint: str = "") -> None:
+        super().__init__(message)
+        self.place = place
+        self.message = message
+        self.hint = hint
+
+
+def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> tuple[str, int]:
+    """Find the held stitches that a line means: their name and number.
+
+    Raises:
+        MisfitError: there are none by that name, or not so many.
+    """
+    name = element.name or (next(iter(held)) if len(held) == 1 else "")
+    if name not in held:
+        hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
+        what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
+        raise MisfitError(element.place, what, hint)
+    printed = element.number.of(size) if element.number is not None else held[name]
+    if printed != held[name]:
+        raise MisfitError(
+            element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
+        )
+    return name, held[name]
+
+
+def fixed_uses(element: Element, size: int) -> int:
+    """Return the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
+    if isinstance(element, Work):
+        return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
+    if isinstance(element, Hold) and element.times is not None:
+        return element.times.of(size)
+    if isinstance(element, Mark | TurnHere | PickUp | Across):
+        return 0
+    if isinstance(element, ChartPart) and element.over is not None:
+        return element.over.of(size)
+    if isinstance(element, Several) and element.times is not None:
+        return element.times.of(size) * sum(fixed_uses(inner, size) for inner in element.elements)
+    raise MisfitError(
+        element.place,
+        "an element that works up to a place cannot stand inside a repeat that does so too.",
+        "Give the inner one a number.",
+    )

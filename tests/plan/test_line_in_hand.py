@@ -1,0 +1,52 @@
+"""A line taken up: rows or rounds, the side it is for, what it leaves open."""
+
+from __future__ import annotations
+
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+
+def test_a_stretch_to_a_length_ends_on_the_side_that_the_next_line_needs() -> None:
+    """`Row 1 (RS)` after so many centimetres: one row more rather than a row on the wrong side."""
+    for length in (4, 5):
+        plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\nWork in stockinette for {length} cm.\nNext row (RS): K5, k2tog, k3.\nBind off."))
+        shaped = next(round_ for round_ in plan.rounds if round_.shaping)
+        assert shaped.side == "RS"
+        assert plan.warnings == ()
+        assert plan.stretches[0].last == shaped.index - 1
+
+
+def test_a_row_printed_for_the_other_side_is_told() -> None:
+    """Two RS rows in a row mean that one is missing in between."""
+    plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): Knit.\nNext row (RS): Knit.\nBind off."))
+    assert "the line is for RS rows" in plan.warnings[0].text
+
+
+def test_short_rows_in_the_round_do_not_make_the_piece_flat() -> None:
+    """After them the round goes on as a round."""
+    plan = plan_of(project("Cast on 12 sts.\nJoin in the round.\nRow 1 (RS): K6, turn.\nRow 2 (WS): P6, turn.\nKnit 2 rounds.\nBind off."))
+    assert [round_.flat for round_ in plan.rounds] == [False, True, True, False, False, False]
+
+
+def test_from_round_to_flat_and_back() -> None:
+    """A yoke opened for a neck slit, and closed again; and a split hem ribbed flat, then joined (6.17)."""
+    plan = plan_of(
+        project(
+            "Cast on 106 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 3 cm.\nHold 106 sts for front.\n"
+            "Cast on 106 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 5 cm.\nReturn front to needles.\n"
+            "Join in the round.\nRnd 1: *K104, k2tog; rep from * to end. 210 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2 (WS): Purl.\n"
+            "Join in the round.\nKnit 1 round.\nBind off."
+        )
+    )
+    joined = next(round_ for round_ in plan.rounds if round_.after == 210)
+    assert not joined.flat
+    assert [round_.flat for round_ in plan.rounds[joined.index + 1 :]] == [True, True, False, False]
+    assert plan.rounds[joined.index + 2].side == "WS"
+
+
+def test_what_a_line_leaves_open_is_told_with_its_place() -> None:
+    """"Side marker" is taken as the next marker of the row, as markers have no names; she can judge."""
+    work = "Cast on 20 sts. Join in the round.\nK10, pm, k to end.\nK to side marker, m1, k to end.\nBind off."
+    (told,) = plan_of(project(work, sizes="S", size="S")).warnings
+    assert told.line == 20
+    assert "side marker" in told.text

@@ -1,0 +1,40 @@
+"""Named rounds, worked where they are printed and where they are called."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+HEAD = "Cast on 40 sts. Join in the round.\n"
+
+
+@pytest.mark.parametrize("again", ["Rep dec rnd. 38 sts.", "Repeat dec rnd. 38 sts.", "Rep dec rnd once more. 38 sts.", "Work dec rnd. 38 sts."])
+def test_a_named_round_is_worked_where_it_is_printed_and_again_where_it_is_called(again: str) -> None:
+    """Once on the second round, once on the eighth: before, the first was left out and the count with it."""
+    plan = plan_of(project(f"{HEAD}Dec rnd: K1, k2tog, k to end.\nKnit 5 rounds.\n{again}\nKnit 1 round."))
+    assert [each.index for each in plan.rounds if each.shaping] == [1, 7]
+
+
+def test_a_call_that_may_be_the_round_itself_is_told() -> None:
+    """"Work dec rnd" has two readings; the count decides, and without one the knitter is told."""
+    words = f"{HEAD}Dec rnd: K1, k2tog, k to end.\nWork dec rnd."
+    assert len([each for each in plan_of(project(f"{words} 39 sts.")).rounds if each.shaping]) == 1
+    plan = plan_of(project(words))
+    assert len([each for each in plan.rounds if each.shaping]) == 2
+    assert "work dec rnd" in plan.warnings[0].text
+
+
+def test_a_count_printed_with_a_round_that_is_called_later_is_checked() -> None:
+    """Written out first and worked at intervals, what it loses and leaves is checked where it is worked."""
+    words = f"{HEAD}Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1. {{}}\nWork dec rnd every 4th round 2 times. 36 sts."
+    assert plan_of(project(words.format("2 sts dec'd."))).rounds[-1].after == 36
+    assert "prints 3 stitches lost" in faults(project(words.format("3 sts dec'd.")))
+    assert "prints 37 stitches" in faults(project(words.format("37 sts.")))
+
+
+def test_a_label_may_say_how_often_its_round_is_worked() -> None:
+    """"Inc round (work 3 times)" is three rounds, under the name by which it is called again."""
+    work = "Cast on 20 sts. Join in the round.\nInc round (work 3 times): K1, m1, k to end. 23 sts.\nWork inc round. 24 sts.\nBind off."
+    assert [round_.after for round_ in plan_of(project(work, sizes="S", size="S")).rounds[1:-1]] == [21, 22, 23, 24]

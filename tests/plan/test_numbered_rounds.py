@@ -1,0 +1,41 @@
+"""Numbered rounds in the order of their numbers, and rows that stand for many."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.plan.test_section_lines import sides
+from tests.project.samples import project
+
+
+@pytest.mark.parametrize(
+    "back",
+    ["Row 2 and all WS rows: Purl.", "Row 2 (WS) and all following WS rows: purl.", "All WS rows: Purl.", "Rows 2 and 4: Purl."],
+)
+def test_a_line_for_all_wrong_side_rows_stands_between_the_others(back: str) -> None:
+    """However it is printed, rows 2 and 4 are purled."""
+    said = sides(f"Row 1 (RS): K1, yo, k2tog, k to end.\n{back}\nRow 3: Knit.")
+    assert said[:3] == [("RS", "k1, yo, k2tog, k7"), ("WS", "purl"), ("RS", "knit")]
+    assert said[3] == ("WS", "purl")
+
+
+def test_even_rounds_stand_between_odd_ones() -> None:
+    """`Rnd 2 and all even rnds: knit`."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnd 1: Purl.\nRnd 2 and all even rnds: Knit.\nRnd 3: *K1, p1; rep from * to end.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["purl", "knit", "*k1, p1; rep from * to end", "knit"]
+
+
+def test_a_row_that_is_left_out_is_a_fault() -> None:
+    """Going on from row 1 with row 3 would put every later row on the wrong side."""
+    assert "round 2 is not written out" in faults(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRow 3: Knit.\nBind off."))
+
+
+def test_a_line_for_all_rows_of_a_side_gives_a_row() -> None:
+    """Anything else was taken for stockinette."""
+    assert sides("Row 1 (RS): *K1, p1; rep from * to end.\nRow 2 and all WS rows: Work in pattern.\nRow 3: Knit.")[1] == (
+        "WS",
+        "*k1, p1; rep from * to end",
+    )
+    bad = "Cast on 10 sts.\nRow 1 (RS): Knit.\nRow 2 and all WS rows: Decrease evenly to 8 sts.\nRow 3: Knit.\nBind off."
+    assert "gives one row" in faults(project(bad))
