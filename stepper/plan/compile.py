@@ -16,7 +16,7 @@ from stepper.plan.model import Plan
 from stepper.plan.needles import Finding, Needles
 from stepper.plan.righting import Righting
 from stepper.plan.supplies import ChartRound, Choice
-from stepper.plan.turning import turned_in
+from stepper.plan.turning import tell_open_turn, turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -205,6 +205,7 @@ def _work_garment(
             needles.section_altered = (chosen[1],) if chosen is not None else ()
             needles.reshape = switch is not None and switch.reshape
             work_block(block, section, needles)
+    tell_open_turn(needles)
     return needles
 
 

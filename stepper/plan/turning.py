@@ -39,6 +39,14 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
         needles.warn(needles.turned_at, _TURNING)
 
 
+def tell_open_turn(needles: Needles) -> None:
+    """Say which method was taken for a turn that no row came back over before the pattern ended."""
+    open_ = needles.gap is not None and not needles.slipped and not needles.method
+    if open_ and needles.turned_at is not None and not needles.turning_told:
+        needles.turning_told = True
+        needles.warn(needles.turned_at, _TURNING)
+
+
 def turning_of(elements: tuple[Element, ...]) -> str:
     """Give how a line says that it turns: `wrap` or `german`; empty where it does not say."""
     for element in elements:

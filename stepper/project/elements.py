@@ -365,8 +365,6 @@ def _named_goal(tree: Any) -> str:
 
 def _stitch(token: Token) -> str:
     word = " ".join(str(token).lower().split())
-    if word in ("make one", "make 1"):
-        return "m1"
     found = stitches.find(word)
     return found.code if found else word
 

@@ -20,6 +20,8 @@ _MOST_REPAIRS = 4
 _MOST_TWINS = 6
 _MOST_TRIALS = 80
 """Lines read in the search for one word; each costs about a third of a millisecond."""
+_MOST_MENDED = 1000
+"""Letters of a line in which a misspelt word is looked for; in longer ones each trial costs too much."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
@@ -67,6 +69,8 @@ def explain(
         names: Words that the garment itself adds: charts, yarns.
         examples: Legal lines, one of which is offered where no word mends the line.
     """
+    if stopped.why and len(plain) > _MOST_MENDED:
+        return Explained((Slip(start + stopped.offset, 1, stopped.why, stopped.hint),), "")
     repairs, mended = mend(plain, names)
     misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
     if stopped.why and not misspelt:
@@ -117,6 +121,8 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
         stop = stop_of(text)
         if stop is None:
             break
+        if len(text) > _MOST_MENDED:
+            return [], None
         found = _best(text, stop, known)
         if found is None:
             return sorted(repairs, key=lambda repair: repair.offset), None

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.gleaned import YARN_WORDS
+from stepper.project.grammar import stitch_words
 from stepper.project.headings import Heading, is_clutter
 from stepper.project.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
 
@@ -52,11 +53,9 @@ _SOFT = frozenset(
     ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
 )
 _KNOWN = (
-    r"k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|k2tog|k3tog|p2tog|ssk|ssp|skp"
-    r"|sk2po?|pm|sm|rm|yo|yon|yrn|yfwd"
-    r"|m1[lrp]?|kfb|pfb|sl|sl\s+st|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo"
-    r"|dpns?|approx|wy[ib]f?|w&t|mb"
-    r"|[ct]\d[fb]|m|cdd|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|skpo|rev\s+st\s+st"
+    rf"{stitch_words()}|k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|pm|sm|rm|sl|sl\s+st"
+    r"|m1[lrp]?|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t"
+    r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
 )
 _DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
 """An abbreviation and what it means, wherever it stands."""
@@ -110,7 +109,7 @@ _MEASURE = (
     r"across|deep)\b"
 )
 _MEASURED = re.compile(
-    rf"{_MEASURE}[^!?]*\d|\d[^!?]*{_UNIT}\W*[^!?]*{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
+    rf"{_MEASURE}[^!?]{{0,400}}\d|\d[^!?]{{0,200}}{_UNIT}[^!?]{{0,200}}{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
     rf"|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
     re.I,
 )
@@ -144,7 +143,7 @@ _COPYRIGHT = re.compile(
     r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
     re.I,
 )
-_ADDRESS = re.compile(r"https?://|\bwww\.|\S+@\S+\.\S+", re.I)
+_ADDRESS = re.compile(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
 _STITCH_PATTERN = re.compile(
     r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
 )

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from stepper.craft.needles import MM_SIZE, US_SIZE
 from stepper.project.lengths import read_needle, read_number
 
 _NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
@@ -24,7 +25,7 @@ _FABRIC = re.compile(
     re.I,
 )
 _NEEDLE = re.compile(
-    r"\d+(?:\.\d+)?\s*mm\b|\bUS\s*(?:size\s*)?#?\s*\d+(?:\.\d+)?|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
+    rf"{MM_SIZE}\b|\b{US_SIZE}|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
 _SKEIN = re.compile(
     r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?"
@@ -109,7 +110,7 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
                 name=name,
                 stitches=stitches,
                 rounds=rounds,
-                needle_mm=read_needle(needle.group().replace("#", "")) if needle else None,
+                needle_mm=read_needle(needle.group()) if needle else None,
             )
         )
     return tuple(found)

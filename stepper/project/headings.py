@@ -123,7 +123,7 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
 
 def _part(plain: str) -> Heading | None:
     aside = ""
-    bracket = re.search(r"\s*[(\[]([^)\]]*)[)\]]\s*:?$", plain)
+    bracket = re.search(r"\s*[(\[]([^()\[\]]*)[)\]]\s*:?$", plain)
     bare = plain
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]

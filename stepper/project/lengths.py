@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.gauge import to_mm
-from stepper.craft.needles import needle_from_us
+from stepper.craft.needles import MM_SIZE, US_SIZE, NeedleSize, needle_from_us
 
 _FRACTIONS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
 _UNIT = re.compile(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
@@ -61,15 +61,20 @@ def read_needle(text: str) -> float | None:
         The diameter in mm, or nothing where none is named, it is not between 0.5 and 50 mm, or the US number
         has two diameters in print.
     """
-    match = re.search(r"(\d+(?:\.\d+)?)\s*mm", text, re.I)
+    match = re.search(MM_SIZE, text, re.I)
     if match:
-        mm = float(match.group(1))
+        mm = float(re.sub(r"\s*mm", "", match.group(), flags=re.I))
         return mm if 0.5 <= mm <= 50 else None
-    match = re.search(r"us\s*(?:size\s*)?(\d+(?:\.\d+)?(?:\s*1/2|½)?)", text, re.I)
+    row = us_number(text)
+    return None if row is None or row.also_mm else row.mm
+
+
+def us_number(text: str) -> NeedleSize | None:
+    """Return the row of the needle table of a US number in a text; None if it names none that is listed."""
+    match = re.search(US_SIZE, text, re.I)
     if match is None:
         return None
     try:
-        row = needle_from_us(match.group(1))
+        return needle_from_us(re.sub(r"us\s*(?:size\s*)?#?\s*", "", match.group(), flags=re.I))
     except ValueError:
         return None
-    return None if row.also_mm else row.mm

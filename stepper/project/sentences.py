@@ -31,7 +31,7 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.lengths import read_needle
+from stepper.project.lengths import read_needle, us_number
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -243,6 +243,11 @@ class Builder(ShapingBuilder):
                 )
             )
             return []
+        printed = us_number(str(token))
+        listed = printed is not None and mm not in (printed.mm, *printed.also_mm)
+        if printed is not None and listed:
+            text = f"US {printed.us} is {printed.mm:g} mm in the tables; {mm:g} mm, as printed, is taken."
+            self.assumed.append(Assumed(text, place))
         return [Needle(mm, place, str(token))]
 
     def _do_with_yarn(self, tree: Any) -> list[Sentence]:

@@ -224,6 +224,8 @@ class ShapingBuilder(ElementBuilder):
                 )
             )
             made = [edge]
+        text = "how far from the edge it is worked is not said; the outermost stitches are taken."
+        self.assumed.append(Assumed(text, place))
         return Phrase(tuple(made), place)
 
     def _do_ends_once(self, tree: Any) -> Phrase:

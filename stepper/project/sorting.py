@@ -48,7 +48,7 @@ _OFTEN = re.compile(
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _PAGE_NUMBER = re.compile(
-    r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
+    r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
 
 

@@ -11,6 +11,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from stepper.craft.needles import NEEDLES
+
 KEPT = "\0"
 """In place of words: they are taken out of the line and said with it."""
 
@@ -19,10 +21,6 @@ _ROUND = r"(?:rounds?|rnds?|rows?)\b"
 _STS = r"(?:stitches|stitch|sts?)\b"
 _END = r"(?=\s*[,.;)\]]|\s*$)"
 _LONG = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
-_NEEDLES = (
-    r"(?:(?:size\s+)?(?:us\s*\d+(?:\.\d+)?\s*)?\(?\d+(?:\.\d+)?\s*mm\)?|smaller|larger)"
-    r"\s+(?:circular\s+|double-pointed\s+)?needles?"
-)
 _HELD_BY = r"(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn|(?:a\s+)?spare\s+needle)\b"
 _OFF = r"(?:bind|cast)\s+off"
 
@@ -176,37 +174,31 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("us", r"\bus\s*\d+(?:\.\d+)?\s*/\s*(?=\d+(?:\.\d+)?\s*mm)", "", "Change to US 5 / 3.75mm needles."),
     _row(
         "needle",
-        rf"\b(?:with|using)\s+({_NEEDLES})\s+and\s+([a-z]\w?\d?)\s*,",
+        rf"\b(?:with|using)\s+({NEEDLES})\s+and\s+([a-z]\w?\d?)\s*,",
         r"change to \1. with \2,",
         "Using 3.5 mm needles and MC, cast on 80 sts.",
     ),
     _row(
         "needle",
-        rf"\b(?:with|using)\s+([a-z]\w?\d?)\s+and\s+({_NEEDLES})\s*,",
+        rf"\b(?:with|using)\s+([a-z]\w?\d?)\s+and\s+({NEEDLES})\s*,",
         r"change to \2. with \1,",
         "With MC and smaller needles, CO 80 sts.",
     ),
     _row(
         "needle",
-        rf"\b(?:with|using)\s+({_NEEDLES})\s*,\s*",
+        rf"\b(?:with|using)\s+({NEEDLES})\s*,\s*",
         r"change to \1. ",
         "With larger needles, cast on 80 sts.",
     ),
     _row(
         "needle",
-        rf"\b(?:with|using)\s+({_NEEDLES})\s+(?=(?:cast\s+on|co|pick\s+up)\b)",
+        rf"\b(?:with|using)\s+({NEEDLES})\s+(?=(?:cast\s+on|co|pick\s+up)\b)",
         r"change to \1. ",
         "Using 3.25 mm needles cast on 98 sts.",
     ),
     _row(
-        "needle",
-        r"\b(?:with|using)\s+((?:us|size\s+us|size)\s*\d+(?:\.\d+)?\s+(?:circular\s+)?needles?)\s*,?\s+(?=[a-z*(\[])",
-        r"change to \1. ",
-        "With US 7 needles, cast on 160 sts.",
-    ),
-    _row(
         "change",
-        rf"\b(change\s+to\s+{_NEEDLES})\s+and\s+",
+        rf"\b(change\s+to\s+{NEEDLES})\s+and\s+",
         r"\1. ",
         "Change to 3.75 mm needles and knit 2 rounds.",
     ),
@@ -467,8 +459,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     _row("tog", r"\b(?:purl|p)\s?(?:2|two)\s+tog(?:ether)?\b", "p2tog", "Purl two together, purl to end."),
     _row("tog", r"\b([kp][23]tog)tbl\b", r"\1 tbl", "P2togtbl, p to end."),
     _row("tbl", r"\b([kp])\s+tbl\s+(\d+)", r"\1\2 tbl", "K tbl 1, p to end."),
-    _row("yo2", r"\byo2\b", "yo twice", "K1, yo2, k2tog, k to end."),
-    _row("yf", r"\byf\b", "yfwd", "K1, yf, k2tog, k to end."),
     _row(
         "next",
         r"\b(inc|dec|mb|make\s+bobble)\s+in(?:to)?\s+(?:the\s+)?next\s+st(?:itch)?\b",
@@ -548,7 +538,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     ),
     _row(
         "needle",
-        rf"\b(?:return|place|put|transfer|slip)\s+([^.,;]*?)(?:\s+{_STS})?\s+(?:back\s+)?(?:on|onto|to)\s+({_NEEDLES})",
+        rf"\b(?:return|place|put|transfer|slip)\s+([^.,;]*?)(?:\s+{_STS})?\s+(?:back\s+)?(?:on|onto|to)\s+({NEEDLES})",
         r"change to \2. return \1 to needles",
         "Return left sleeve sts to 3.75 mm needles.",
     ),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
@@ -79,3 +81,11 @@ def test_stitches_that_came_back_have_no_cast_on_edge() -> None:
         "Return strap to needles.\nKnit until piece measures 20 cm from cast-on edge."
     )
     assert "no cast-on edge to measure from" in faults(project(work))
+
+
+def test_a_repeat_that_goes_away_from_its_count_is_refused_soon() -> None:
+    """Increases never come to fewer stitches; a thousand rounds more say no more than four times the repeat."""
+    begun = time.perf_counter()
+    work = "CO 20 sts. Join in the round.\nRnd 1: K1, m1l, k to last st, m1r, k1.\nRnd 2: Knit.\nRep rnds 1 and 2 until 10 sts remain."
+    assert "away from it" in faults(project(work, sizes="S", size="S"))
+    assert time.perf_counter() - begun < 2

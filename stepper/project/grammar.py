@@ -1,0 +1,42 @@
+"""The grammar of pattern lines with the words of the trade's tables put in: stitches and needle sizes. No I/O.
+
+`wording.lark` says how a line is built and leaves `<STITCHES>` and `<NEEDLES>` open. What goes there comes from
+`stepper.craft.stitches` and `stepper.craft.needles`, so that an abbreviation added to a table is read from then on.
+"""
+
+from __future__ import annotations
+
+import re
+from importlib import resources
+
+from stepper.craft import needles, stitches
+
+_OTHERWISE = {
+    "m": "a marker, as in `k to m`",
+    "inc": "the word before a number of stitches, as in `inc 8 sts evenly`",
+    "dec": "the word before a number of stitches",
+}
+"""Forms of the stitch table that mean something else where a stitch could stand, and what."""
+_ONE = re.compile(r"^(?:inc|dec)\s*(?:1|one)$")
+
+
+def stitch_words() -> str:
+    """Return a regular expression of every form of the stitch table that names one worked stitch by itself.
+
+    The longest forms come first. Case and the number of spaces are left to whoever compiles it.
+    """
+    return "|".join(_form(form) for form in stitches.whole_words() if form not in _OTHERWISE)
+
+
+def _form(form: str) -> str:
+    """Return the expression of one form; "inc 1 st at each end" is no stitch by itself."""
+    words = r"\s+".join(re.escape(word) for word in form.split())
+    return rf"{words}(?!\s+st)" if _ONE.match(form) else words
+
+
+def grammar_text() -> str:
+    """Return the whole grammar, as text for the parser generator."""
+    text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
+    return text.replace("<STITCHES>", stitch_words().replace("/", r"\/")).replace(
+        "<NEEDLES>", needles.NEEDLES.replace("/", r"\/")
+    )
