@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from stepper.project.asides import commands, instructs
-from stepper.project.synonyms import KEPT, SYNONYMS, Synonym
+from stepper.project.synonym import KEPT, Synonym
+from stepper.project.synonyms import SYNONYMS
 
 _MOST = 8
 """How often one row of the table is tried again on what it made."""
@@ -98,7 +99,7 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
         if synonym.words == KEPT:
             end = _kept_end(match)
             kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
-        elif synonym.said and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
+        elif synonym.said and not synonym.spelt_out and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)

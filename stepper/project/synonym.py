@@ -1,0 +1,60 @@
+"""One other wording of what the grammar reads: a pattern, and the words put in its place. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+KEPT = "\0"
+"""In place of words: they are taken out of the line and said with it."""
+
+N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
+ROUND = r"(?:rounds?|rnds?|rows?)\b"
+STS = r"(?:stitches|stitch|sts?)\b"
+END = r"(?=\s*[,.;)\]]|\s*$)"
+LONG = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
+HELD_BY = r"(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn|(?:a\s+)?spare\s+needle)\b"
+OFF = r"(?:bind|cast)\s+off"
+
+
+@dataclass(frozen=True, slots=True)
+class Synonym:
+    """One other wording."""
+
+    pattern: re.Pattern[str]
+    words: str
+    example: str
+    has: tuple[str, ...]
+    """Pieces of words, in lower case, of which one must stand in a line before the pattern is tried."""
+    again: bool = False
+    """Whether it is tried again on what it made, for lists."""
+    said: str = ""
+    """Name of the bracket of the pattern whose words are said beside the line, as they are worth no stitches."""
+    spelt_out: bool = False
+    """Whether the pattern spells out every word that is said, so that no instruction can hide among them."""
+
+
+def row(
+    has: str,
+    pattern: str,
+    words: str,
+    example: str,
+    *,
+    again: bool = False,
+    exact: bool = False,
+    spelt_out: bool = False,
+) -> Synonym:
+    """Return one row of the table.
+
+    Args:
+        has: Pieces of words, parted by `|`, of which one must stand in the line, in lower case.
+        pattern: Regular expression; the bracket called `said`, if any, holds words to be said with the line.
+        words: What is put in its place; `\\1` is what stood in that bracket.
+        example: A line that needs the row.
+        again: Whether it is tried again on what it made.
+        exact: Whether case matters.
+        spelt_out: Whether the pattern spells out every word that is said.
+    """
+    compiled = re.compile(pattern, 0 if exact else re.I)
+    said = "said" if "said" in compiled.groupindex else ""
+    return Synonym(compiled, words, example, tuple(has.split("|")), again, said, spelt_out)
