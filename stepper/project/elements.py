@@ -11,7 +11,7 @@ from lark import Token, Tree
 
 from stepper.craft import stitches
 from stepper.project.instructions import Assumed
-from stepper.project.lengths import read_length
+from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
 from stepper.project.stitchwork import (
     Across,
@@ -84,14 +84,17 @@ class ElementBuilder:
 
     def _length(self, token: Token) -> Length:
         place = self._place(token)
-        values, trouble = read_length(str(token), inches=self.inches)
+        text, same = in_one_unit(str(token), inches=self.inches)
+        values, trouble = read_length(text, inches=self.inches)
+        if not same:
+            self.assumed.append(Assumed(f'the two units of "{token}" differ; {text.strip()} is taken.', place))
         if trouble:
             self.problems.append(place.problem(trouble))
         elif self.words and len(values) not in (1, self.words):
             self.problems.append(
                 place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
             )
-        return Length(values or (0.0,), place, str(token).strip())
+        return Length(values or (0.0,), place, text.strip())
 
     # --- inside a round ---
 

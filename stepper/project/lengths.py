@@ -40,6 +40,37 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
     return tuple(values), ""
 
 
+_TWO = re.compile(
+    r"(?P<one>.*?(?P<unit>cm|mm|inch(?:es)?|in|\"))\s*(?:/|[(\[])\s*(?P<other>\d.*?(?P<also>cm|mm|inch(?:es)?|in|\"))\s*[)\]]?",
+    re.I,
+)
+_AGREE = 0.08
+"""How far two units of one length may lie apart: patterns round to half a centimetre and quarter inches."""
+
+
+def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
+    """Take one of two units in which a length is printed: `6 in [15 cm]`.
+
+    Args:
+        text: The value as printed.
+        inches: Whether the file is in inches.
+
+    Returns:
+        The length in the unit of the file, else as it stands first; and whether both say the same.
+    """
+    match = _TWO.fullmatch(text.strip())
+    if match is None:
+        return text, True
+    imperial = [not match.group(name).lower().endswith("m") for name in ("unit", "also")]
+    one, other = match.group("one"), match.group("other")
+    taken = other if imperial[0] != inches and imperial[1] == inches else one
+    first, second = (read_length(part)[0] for part in (one, other))
+    same = len(first) == len(second) and all(
+        abs(a - b) <= _AGREE * max(a, b) for a, b in zip(first, second, strict=True)
+    )
+    return taken, same
+
+
 def read_number(text: str) -> float | None:
     """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; nothing where it is none."""
     plain = text.strip()

@@ -47,6 +47,8 @@ class Head:
     rows: bool = False
     every: str = ""
     """`WS`, `RS`, `even` or `odd`: the line is for all such rows too."""
+    next: bool = False
+    """Whether it is for the next row, without its number: `Next row:`."""
     times: Numbers | None = None
     """How many rows it is for, one after the other: `Next 4 rows:`."""
 
@@ -105,7 +107,10 @@ class Builder(ShapingBuilder):
         count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
-        return Head(numbers=numbers, side=side, rows=rows, every=_every(every, numbers), times=times)
+        next_ = any(getattr(token, "type", "") == "NEXT" for token in tree.children)
+        return Head(
+            numbers=numbers, side=side, rows=rows, every=_every(every, numbers), next=next_, times=times
+        )
 
     # --- sentences ---
 
@@ -316,6 +321,41 @@ class Builder(ShapingBuilder):
         once = Work(end.stitch, self._one(end.place), end.yarn, end.place)
         place = replace(before[0].place, length=1)
         return (Several((*before, once), None, "around", None, place, 1),)
+
+
+def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
+
+    A row that its head calls one row is one, until its stitches come to its end. Without a head only a stitch or two
+    are put in front of what follows, which no row consists of.
+    """
+    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
+    made: list[Sentence] = []
+    for sentence in sentences:
+        before = made[-1] if made else None
+        both = isinstance(before, Phrase) and isinstance(sentence, Phrase)
+        if both and _open(before) and (numbered or head.next or _slight(before)):
+            assert isinstance(before, Phrase) and isinstance(sentence, Phrase)
+            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
+        else:
+            made.append(sentence)
+    return tuple(made)
+
+
+def _open(row: Sentence | None) -> bool:
+    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
+    last = row.elements[-1] if isinstance(row, Phrase) else None
+    if isinstance(last, Until | Several):
+        return last.goal in ("last", "marker", "times")
+    return isinstance(last, Work)
+
+
+def _slight(row: Sentence | None) -> bool:
+    """Return whether a row is a single shaping of at most three stitches."""
+    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
+    entry = find(work.stitch) if isinstance(work, Work) else None
+    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
+    return not more and shaping and entry is not None and 0 < entry.uses <= 3
 
 
 def _rows_said(words: str) -> bool:

@@ -25,6 +25,15 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
     return None
 
 
+def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
+    """Find a size by its name or by its place in the list, as in "2nd size". Return its place from 0, or None."""
+    found = find_size(name, sizes)
+    nth = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", name.strip(), re.I)
+    if found is None and nth is not None and 1 <= int(nth.group(1)) <= len(sizes):
+        return int(nth.group(1)) - 1
+    return found
+
+
 _WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra large": "xl"}
 # Sizes that are printed as letters and said as words.
 
