@@ -67,7 +67,7 @@ class ShapingBuilder(ElementBuilder):
             return "section"
         token = from_.children[0]
         word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
-        if re.match(r"cast|beg", word):
+        if re.match(r"cast|beg|commencement$", word):
             return "cast-on"
         place = self._place(token)
         if word not in ("underarm", "start", "divide", "division"):
