@@ -155,9 +155,15 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     row(
         "and",
-        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\b)",
-        r"\1. ",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\s+{N}\s+rows\b)",
+        r"\1. work flat. ",
         "Cast on 20 sts and work 4 rows in garter st.",
+    ),
+    row(
+        "and",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\b(?!\s+{N}\s+rows?\b))",
+        r"\1. ",
+        "Cast on 20 sts and knit 2 rounds.",
     ),
     row(
         "evenly",
@@ -205,7 +211,7 @@ LENGTHS: tuple[Synonym, ...] = (
         r"with \1, ",
         "Change to CC and knit 3 rnds.",
     ),
-    row("only", rf"\b(with\s+(?-i:{_YARN}))\s+only\b", r"\1", "With CC2 only, knit 3 rounds."),
+    row("only", rf"\b(?=(?P<said>with\s+(?-i:{_YARN})\s+only\b))(with\s+\w+)\s+only\b", r"\2", "With CC2 only, knit 3 rounds.", spelt_out=True),
     row("with", rf"(:\s*with\s+(?-i:{_YARN}))\s*:\s*", r"\1, ", "Rnd 1: With CC: *K1, p1; rep from * to end."),
     row(
         "rnd|round|row",

@@ -65,7 +65,13 @@ ASIDES: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("hold", rf"\bhold\s+({N})\s+({_PARTS})\s+{STS}", r"hold \1 sts for \2", "Hold 20 sleeve sts, k to end."),
-    row("hold", rf"((?:^|[.:])\s*)hold\s+(?:the\s+)?first\s+(?={N})", r"\1hold ", "Hold first 20 sts for left sleeve, k to end."),
+    row(
+        "hold",
+        rf"((?:^|[.:])\s*)hold\s+(?P<said>(?:the\s+)?first)\s+(?={N})",
+        r"\1hold ",
+        "Hold first 20 sts for left sleeve, k to end.",
+        spelt_out=True,
+    ),
     # --- places ---
     row("within", rf"\bto\s+within\s+({N})\s+{STS}\s+(?:of|from)\s+", r"to \1 sts before ", "K to within 4 sts of marker, k2tog, k2, sm, k to end."),
     row("until", rf"\b(k|p|knit|purl|work)\s+until\s+(?={N}\s+{STS}\s+before\b)", r"\1 to ", "K until 2 sts before m, k2tog, sm, k to end."),
