@@ -9,10 +9,10 @@ from __future__ import annotations
 
 import re
 
-from stepper.project.grammar import stitch_words
+from stepper.project.grammar import abbreviations
 
 _STITCHES = (
-    rf"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|m1\w*|{stitch_words()}|"
+    rf"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|m1\w*|{abbreviations()}|"
     r"psso|p2sso|w&t|mds|pm|slm|rm|bo|co|pu"
 )
 _VERBS = (

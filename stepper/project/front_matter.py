@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.gleaned import YARN_WORDS
-from stepper.project.grammar import stitch_words
+from stepper.project.grammar import abbreviations
 from stepper.project.headings import Heading, is_clutter
 from stepper.project.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
 
@@ -53,7 +53,7 @@ _SOFT = frozenset(
     ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
 )
 _KNOWN = (
-    rf"{stitch_words()}|k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|pm|sm|rm|sl|sl\s+st"
+    rf"{abbreviations()}|k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|pm|sm|rm|sl|sl\s+st"
     r"|m1[lrp]?|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t"
     r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
 )

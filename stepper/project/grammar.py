@@ -28,6 +28,22 @@ def stitch_words() -> str:
     return "|".join(_form(form) for form in stitches.whole_words() if form not in _OTHERWISE)
 
 
+def abbreviations() -> str:
+    """Return a regular expression of those forms that are no words of plain English, to tell stitches from prose.
+
+    "Bobble" may stand in the name of a hat, k2tog only in a row.
+    """
+    forms = (form for form in stitches.whole_words() if form not in _OTHERWISE and not _prose(form))
+    return "|".join(_form(form) for form in forms)
+
+
+def _prose(form: str) -> bool:
+    """Return whether every word of a form is one with which the stitch is said."""
+    entry = stitches.find(form)
+    said = re.findall(r"[a-z]+", entry.said) if entry is not None else []
+    return all(word in said for word in form.split())
+
+
 def _form(form: str) -> str:
     """Return the expression of one form; "inc 1 st at each end" is no stitch by itself."""
     words = r"\s+".join(re.escape(word) for word in form.split())

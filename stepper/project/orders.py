@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.project.grammar import stitch_words
+from stepper.project.grammar import abbreviations
 
 LONGEST = 800
 """Most letters of a sentence that are looked at; what is longer is no sentence of a printed page."""
@@ -29,7 +29,7 @@ _ROW_HEAD = re.compile(
 )
 """The head of a row or round: "Row 1 (RS)", "2nd rnd", "Next row", "Dec rnd:"."""
 _STITCH = (
-    rf"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|{stitch_words()}|skpo|sk2po|s2kp2|psso|p2sso"
+    rf"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|{abbreviations()}|skpo|sk2po|s2kp2|psso|p2sso"
     r"|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|w&t|\d/\d\s[rl]p?c)"
 )
 _WORKED = re.compile(

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.craft import needles, stitches
 from stepper.project import parsing
-from stepper.project.grammar import grammar_text, stitch_words
+from stepper.project.grammar import abbreviations, grammar_text, stitch_words
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Work
 from stepper.project.wording import LineReading, Words, read_line
@@ -62,3 +62,11 @@ def test_the_needle_sizes_are_those_of_the_table() -> None:
     """One expression says how a size is written, wherever it stands."""
     assert needles.NEEDLES.replace("/", r"\/") in grammar_text()
     assert "<" not in re.sub(r"\(\?<[!=]", "", grammar_text())
+
+
+def test_a_word_of_plain_english_is_no_abbreviation() -> None:
+    """The name of a bobble hat is no row of stitches."""
+    assert not re.fullmatch(abbreviations(), "bobble")
+    assert not re.fullmatch(abbreviations(), "make one")
+    assert re.fullmatch(abbreviations(), "kyok")
+    assert re.fullmatch(abbreviations(), "k2tog")
