@@ -70,7 +70,7 @@ _NO_NAME = re.compile(
     r"see|follow\w*|skip|omit)\b",
     re.I,
 )
-"""Words with which "rnd 2" is a round of the pattern and not the end of a name: "Work rnd 2", "After row 3"."""
+"""Words with which "rnd 2" is a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
 _WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
 
 
@@ -88,7 +88,7 @@ def label_times(label: str) -> tuple[str, int]:
 
 
 def label_instructs(label: str) -> str:
-    """Return the words of a label that instruct (`Decrease round, every 4th round`); empty if it only names."""
+    """Return the words of a label that instruct (`Dec round, every 4th round`); empty if it only names."""
     name, _ = label_times(label)
     numbered = _NUMBERED.match(name)
     if numbered is not None and not _NO_NAME.search(numbered.group("name")):

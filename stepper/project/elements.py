@@ -87,7 +87,8 @@ class ElementBuilder:
         text, same = in_one_unit(str(token), inches=self.inches)
         values, trouble = read_length(text, inches=self.inches)
         if not same:
-            self.assumed.append(Assumed(f'the two units of "{token}" differ; {text.strip()} is taken.', place))
+            told = f'the two units of "{token}" differ; {text.strip()} is taken.'
+            self.assumed.append(Assumed(told, place))
         if trouble:
             self.problems.append(place.problem(trouble))
         elif self.words and len(values) not in (1, self.words):

@@ -1,7 +1,8 @@
-"""The grammar of pattern lines with the words of the trade's tables put in: stitches and needle sizes. No I/O.
+"""The grammar of pattern lines, with the words of the tables of stitches and needles put in. No I/O.
 
-`wording.lark` says how a line is built and leaves `<STITCHES>` and `<NEEDLES>` open. What goes there comes from
-`stepper.craft.stitches` and `stepper.craft.needles`, so that an abbreviation added to a table is read from then on.
+`wording.lark` says how a line is built and leaves `<STITCHES>` and `<NEEDLES>` open. What goes there comes
+from `stepper.craft.stitches` and `stepper.craft.needles`, so that an abbreviation added to a table is read
+from then on.
 """
 
 from __future__ import annotations
@@ -29,7 +30,7 @@ def stitch_words() -> str:
 
 
 def abbreviations() -> str:
-    """Return a regular expression of those forms that are no words of plain English, to tell stitches from prose.
+    """Return a regular expression of the forms that are no words of plain English: stitches, never prose.
 
     "Bobble" may stand in the name of a hat, k2tog only in a row.
     """

@@ -71,7 +71,12 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1 from cast-on edge",
         "Work straight until piece measures 9 cm in all.",
     ),
-    row("co edge", r"\bfrom\s+(?:the\s+)?co(?:\s+edge)?\b", "from cast-on edge", "Knit until piece measures 6 cm from CO edge."),
+    row(
+        "co edge",
+        r"\bfrom\s+(?:the\s+)?co(?:\s+edge)?\b",
+        "from cast-on edge",
+        "Knit until piece measures 6 cm from CO edge.",
+    ),
     row(
         "cent",
         r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>at\s+(?:the\s+)?cent(?:er|re)\s+(?:front|back))\b",
@@ -132,7 +137,6 @@ LENGTHS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     # --- what comes then ---
-    row("one row", r"\b(work|knit|purl)\s+one\s+(row|rnd|round)\s+(?:straight|even|plain)\b", r"\1 1 \2", "Work one row straight, then cast off."),
     row(
         "then",
         rf"(\b{_LASTED})\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
@@ -179,10 +183,25 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     row("k,|k ,", r"\bk\s*,\s*(?=(?:inc|dec)\w*\s)", "knit, ", "K, inc 56 sts evenly around."),
     row("p,|p ,", r"\bp\s*,\s*(?=(?:inc|dec)\w*\s)", "purl, ", "P, dec 6 sts evenly across row."),
-    row("alt", rf"\bon\s+(?:the\s+)?foll(?:owing)?\s+({N})\s+alt(?:ernate)?\s+{ROUND}", r"every 2nd row \1 times", "Rep dec row on foll 2 alt rows."),
-    row(")th|]th", rf"\bevery\s+(\d+\s*[(\[][\d\s,;]+[)\]])th\s+(?={ROUND})", r"every \1 ", "Rep dec rnd every 4 (3, 2)th rnd 3 times."),
+    row(
+        "alt",
+        rf"\bon\s+(?:the\s+)?foll(?:owing)?\s+({N})\s+alt(?:ernate)?\s+{ROUND}",
+        r"every 2nd row \1 times",
+        "Rep dec row on foll 2 alt rows.",
+    ),
+    row(
+        ")th|]th",
+        rf"\bevery\s+(\d+\s*[(\[][\d\s,;]+[)\]])th\s+(?={ROUND})",
+        r"every \1 ",
+        "Rep dec rnd every 4 (3, 2)th rnd 3 times.",
+    ),
     # --- counts ---
-    row("inc|dec", rf"\(\s*({N})\s+(inc|dec)(?:reased|'d)?\s*\)", r"(\1 sts \2)", "K1, m1l, k18, m1r, k1. (2 inc)"),
+    row(
+        "inc|dec",
+        rf"\(\s*({N})\s+(inc|dec)(?:reased|'d)?\s*\)",
+        r"(\1 sts \2)",
+        "K1, m1l, k18, m1r, k1. (2 inc)",
+    ),
     row(
         "inc|dec",
         rf"\b({N}\s+{STS}\s+(?:inc|dec)(?:reased|'d)?)\s*,\s*(?={N}\s+{STS})",
@@ -201,18 +220,33 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1",
         "*K3, k2tog; rep from * to end. You should have 32 sts.",
     ),
-    row("left", rf"((?:^|[.!])\s*{N}\s+{STS})\s+left(?=\s*\.?\s*$)", r"\1 rem", "*K3, k2tog; rep from * to end. 32 sts left."),
+    row(
+        "left",
+        rf"((?:^|[.!])\s*{N}\s+{STS})\s+left(?=\s*\.?\s*$)",
+        r"\1 rem",
+        "*K3, k2tog; rep from * to end. 32 sts left.",
+    ),
     # --- yarns ---
     row("sing", rf"\b[Uu]sing\s+(?={_YARN}\s*,)", "with ", "Using CC, CO 60 sts.", exact=True),
-    row("and join", rf"\b((?:break|cut)\s+(?-i:{_YARN}))\s+and\s+(?=join\b)", r"\1. ", "Break CC and join A."),
+    row(
+        "and join", rf"\b((?:break|cut)\s+(?-i:{_YARN}))\s+and\s+(?=join\b)", r"\1. ", "Break CC and join A."
+    ),
     row(
         "and",
         rf"\b(?:join|change\s+to|switch\s+to)\s+((?-i:{_YARN}))\s+and\s+(?=(?:knit|purl|work|k|p)\b)",
         r"with \1, ",
         "Change to CC and knit 3 rnds.",
     ),
-    row("only", rf"\b(?=(?P<said>with\s+(?-i:{_YARN})\s+only\b))(with\s+\w+)\s+only\b", r"\2", "With CC2 only, knit 3 rounds.", spelt_out=True),
-    row("with", rf"(:\s*with\s+(?-i:{_YARN}))\s*:\s*", r"\1, ", "Rnd 1: With CC: *K1, p1; rep from * to end."),
+    row(
+        "only",
+        rf"\b(?=(?P<said>with\s+(?-i:{_YARN})\s+only\b))(with\s+\w+)\s+only\b",
+        r"\2",
+        "With CC2 only, knit 3 rounds.",
+        spelt_out=True,
+    ),
+    row(
+        "with", rf"(:\s*with\s+(?-i:{_YARN}))\s*:\s*", r"\1, ", "Rnd 1: With CC: *K1, p1; rep from * to end."
+    ),
     row(
         "rnd|round|row",
         rf"\b(knit|purl)\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*,\s*(?:then\s+)?(?:\1\s+)?(?={N}\s+{ROUND}\s+(?:in\s+|with\s+)?(?-i:{_YARN})(?!\w))",
@@ -221,7 +255,12 @@ LENGTHS: tuple[Synonym, ...] = (
         again=True,
     ),
     # --- charts ---
-    row("chart", r"\b(of|work)\s+(?:the\s+)?(?!the\b|next\b|of\b)([A-Za-z]\w*)\s+chart\b(?!\s+\w+\s+(?:over|to)\b)", r"\1 chart \2", "Work Rnds 1-4 of trail chart."),
+    row(
+        "chart",
+        r"\b(of|work)\s+(?:the\s+)?(?!the\b|next\b|of\b)([A-Za-z]\w*)\s+chart\b(?!\s+\w+\s+(?:over|to)\b)",
+        r"\1 chart \2",
+        "Work Rnds 1-4 of trail chart.",
+    ),
     row(
         "of chart",
         rf"\bwork\s+({N}\s+{ROUND})\s+of\s+(?:the\s+)?(chart\s+\w+)(?=\s*\.?\s*$)",
@@ -231,7 +270,13 @@ LENGTHS: tuple[Synonym, ...] = (
     # --- needles ---
     row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),
     row("uk", r"\(\s*uk\s*\d+\s*,\s*(?=us)", "(", "Change to 4.5 mm (UK 7, US 7) needles."),
-    row("set of", r"\b(?P<said>set\s+of\s+(?:four|five|4|5))\s+(?=\d)", "", "Change to set of four 3.5 mm double-pointed needles.", spelt_out=True),
+    row(
+        "set of",
+        r"\b(?P<said>set\s+of\s+(?:four|five|4|5))\s+(?=\d)",
+        "",
+        "Change to set of four 3.5 mm double-pointed needles.",
+        spelt_out=True,
+    ),
     row(
         "circular",
         r'(mm\)?)\s*,?\s*(?P<said>\d+\s*(?:cm|in|")(?:\s*\(\s*\d+\s*(?:cm|in|")\s*\))?(?:-|\s)?(?:long)?)\s*(?=circular\b)',

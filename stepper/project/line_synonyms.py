@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
-from stepper.project.synonym import END, HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
 
 LINES: tuple[Synonym, ...] = (
     # --- heads ---
@@ -319,7 +319,7 @@ LINES: tuple[Synonym, ...] = (
     row("rib", r"\bin\s+rib(?:bing)?\s+(?=as\s+(?:set|established)\b)", "", "Work in rib as set for 5 cm."),
     row(
         "knit|purl|work",
-        rf"\b((?:knit|purl|work)\s+{N}\s+{ROUND})\s+(?:even|straight|plain)\b",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND})\s+(?:even|straight|plain)\b",
         r"\1",
         "Knit two rounds even.",
     ),

@@ -8,8 +8,8 @@ from dataclasses import dataclass, replace
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.problems import Span
-from stepper.project.source import Node, Scalar, block_lines
 from stepper.project.sizes import size_called
+from stepper.project.source import Node, Scalar, block_lines
 from stepper.project.wording import Words, read_line, reads
 
 
@@ -51,7 +51,7 @@ _ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
-    """Part a row of the file in which a second row of the pattern has its own head: `1st row: K. 2nd row: P.`"""
+    """Part a row of the file that holds a second head: `1st row: K. 2nd row: P.`"""
     text, place = row
     starts = [0, *(match.end() for match in _HEAD.finditer(text))]
     if len(starts) < 2 or reads(text):
@@ -70,7 +70,7 @@ def _sizes_from_here(
     """Return the sizes that a row of its own names for the lines below it: `L only:`, up to `All sizes:`.
 
     Returns:
-        The places of the sizes, none for all of them; None if the row is no such row, or says not where it ends.
+        The places of the sizes, none for all of them; None if the row is no such row.
     """
     text, place = rows[index]
     if not words.size_names:
@@ -89,7 +89,7 @@ def _sizes_from_here(
         draft.problems.append(
             place.problem(
                 f'where "{text.strip()}" ends is not said.',
-                'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each line.',
+                'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.',
             )
         )
     return tuple(size for size in found if size is not None)

@@ -64,7 +64,12 @@ ASIDES: tuple[Synonym, ...] = (
         "Knit 2 rounds. 66 sts for body.",
         spelt_out=True,
     ),
-    row("hold", rf"\bhold\s+({N})\s+({_PARTS})\s+{STS}", r"hold \1 sts for \2", "Hold 20 sleeve sts, k to end."),
+    row(
+        "hold",
+        rf"\bhold\s+({N})\s+({_PARTS})\s+{STS}",
+        r"hold \1 sts for \2",
+        "Hold 20 sleeve sts, k to end.",
+    ),
     row(
         "hold",
         rf"((?:^|[.:])\s*)hold\s+(?P<said>(?:the\s+)?first)\s+(?={N})",
@@ -73,20 +78,61 @@ ASIDES: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     # --- places ---
-    row("within", rf"\bto\s+within\s+({N})\s+{STS}\s+(?:of|from)\s+", r"to \1 sts before ", "K to within 4 sts of marker, k2tog, k2, sm, k to end."),
-    row("until", rf"\b(k|p|knit|purl|work)\s+until\s+(?={N}\s+{STS}\s+before\b)", r"\1 to ", "K until 2 sts before m, k2tog, sm, k to end."),
+    row(
+        "within",
+        rf"\bto\s+within\s+({N})\s+{STS}\s+(?:of|from)\s+",
+        r"to \1 sts before ",
+        "K to within 4 sts of marker, k2tog, k2, sm, k to end.",
+    ),
+    row(
+        "until",
+        rf"\b(k|p|knit|purl|work)\s+until\s+(?={N}\s+{STS}\s+before\b)",
+        r"\1 to ",
+        "K until 2 sts before m, k2tog, sm, k to end.",
+    ),
     row(
         "unworked",
         rf"\b(k|p|knit|purl|work)\s+until\s+({N})\s+{STS}\s+rem(?:ain)?s?\s+unworked\b",
         r"\1 to last \2 sts",
         "Knit until 6 sts remain unworked, p6.",
     ),
-    row("the last", rf"\bto\s+the\s+last\s+(?={N}\s+{STS}|{STS})", "to last ", "Knit to the last six stitches, purl to end."),
-    row("from", rf"\b(to\s+{N}\s+{STS})\s+from\s+(?=(?:the\s+)?(?:end|marker|m)\b)", r"\1 before ", "K to 5 sts from the end, p5."),
-    row("up to|as far", r"\b(?:up\s+to|as\s+far\s+as)\s+(?=(?:the\s+|next\s+)*(?:marker|m|end|last)\b)", "to ", "Knit up to marker, p to end."),
-    row("work", rf"\bwork\s+({N}\s+{STS})(?=\s*[,;])", r"work \1 in pattern", "Work 8 sts, place marker, work to end."),
-    row("rem", rf"\b({_WORKS})\s+(?P<said>(?:the\s+)?rem(?:aining)?)\s+(?={N}(?:\s+{STS})?(?=\s*[,;.]|\s*$))", r"\1 ", "K5, purl the rem 15 sts.", spelt_out=True),
-    row("marker", r"\b(?:slip|sl)\s+the\s+(?:stitch\s+)?marker\b", "sm", "K to marker, slip the stitch marker, k to end."),
+    row(
+        "the last",
+        rf"\bto\s+the\s+last\s+(?={N}\s+{STS}|{STS})",
+        "to last ",
+        "Knit to the last six stitches, purl to end.",
+    ),
+    row(
+        "from",
+        rf"\b(to\s+{N}\s+{STS})\s+from\s+(?=(?:the\s+)?(?:end|marker|m)\b)",
+        r"\1 before ",
+        "K to 5 sts from the end, p5.",
+    ),
+    row(
+        "up to|as far",
+        r"\b(?:up\s+to|as\s+far\s+as)\s+(?=(?:the\s+|next\s+)*(?:marker|m|end|last)\b)",
+        "to ",
+        "Knit up to marker, p to end.",
+    ),
+    row(
+        "work",
+        rf"\bwork\s+({N}\s+{STS})(?=\s*[,;])",
+        r"work \1 in pattern",
+        "Work 8 sts, place marker, work to end.",
+    ),
+    row(
+        "rem",
+        rf"\b({_WORKS})\s+(?P<said>(?:the\s+)?rem(?:aining)?)\s+(?={N}(?:\s+{STS})?(?=\s*[,;.]|\s*$))",
+        r"\1 ",
+        "K5, purl the rem 15 sts.",
+        spelt_out=True,
+    ),
+    row(
+        "marker",
+        r"\b(?:slip|sl)\s+the\s+(?:stitch\s+)?marker\b",
+        "sm",
+        "K to marker, slip the stitch marker, k to end.",
+    ),
     row("marker", r"\bremove\s+next\s+marker\b", "remove marker", "K to m, remove next marker, k to end."),
     # --- edges ---
     row("pu", r"\bpu\s+and\s+k(?:nit)?(?=\s+\d)", "pick up and knit", "PU and K 30 sts."),
@@ -117,7 +163,12 @@ ASIDES: tuple[Synonym, ...] = (
         r"return \1 held sts to needles",
         "Place 20 held sts on dpns.",
     ),
-    row("and join", r"\b(to\s+(?:the\s+)?needles?)\s+and\s+(?=join\b)", r"\1. ", "Return 20 sleeve sts to needles and join in the round."),
+    row(
+        "and join",
+        r"\b(to\s+(?:the\s+)?needles?)\s+and\s+(?=join\b)",
+        r"\1. ",
+        "Return 20 sleeve sts to needles and join in the round.",
+    ),
     # --- headings ---
     row("-", rf"^(\s*{_PARTS})\s+-\s+(?={BEGINS})", r"\1: ", "Body - Knit 5 rounds."),
     # --- finishing and explanations ---
@@ -141,7 +192,17 @@ ASIDES: tuple[Synonym, ...] = (
         KEPT,
         "Instructions are given for the smallest size, with larger sizes in brackets.",
     ),
-    row("read", r"^\s*read\s+(?:through|the)\b[^.;:\d]*", KEPT, "Read through to the end of this section before going on."),
-    row("yarn", r"^\s*carry\s+(?:the\s+)?(?:unused\s+)?yarns?\b[^.;:\d]*", KEPT, "Carry yarn not in use loosely up the inside."),
+    row(
+        "read",
+        r"^\s*read\s+(?:through|the)\b[^.;:\d]*",
+        KEPT,
+        "Read through to the end of this section before going on.",
+    ),
+    row(
+        "yarn",
+        r"^\s*carry\s+(?:the\s+)?(?:unused\s+)?yarns?\b[^.;:\d]*",
+        KEPT,
+        "Carry yarn not in use loosely up the inside.",
+    ),
 )
 """In the order in which they are tried."""

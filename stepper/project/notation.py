@@ -11,7 +11,9 @@ from stepper.project.grammar import stitch_words
 from stepper.project.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:{stitch_words()})(?![\w&/-])"
-BEGINS = rf"(?:\*|[(\[]\s*(?:[kp]\b|[kp]\s?\d|{_STITCH})|(?:knit|purl|k|p|sl|slip)\b|(?:[kp]|sl)\s?\d|{_STITCH})"
+BEGINS = (
+    rf"(?:\*|[(\[]\s*(?:[kp]\b|[kp]\s?\d|{_STITCH})|(?:knit|purl|k|p|sl|slip)\b|(?:[kp]|sl)\s?\d|{_STITCH})"
+)
 """What a row of stitches begins with."""
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"

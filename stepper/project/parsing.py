@@ -195,16 +195,17 @@ def parsed(body: str) -> object:
 
 
 _MOST_LETTERS = 4000
-"""Letters of the longest line that is read: about a page. Longer ones are told apart before they cost time."""
+"""Letters of the longest line that is read, about a page; a longer one would cost time."""
 _MOST_OPEN = 12
 """Brackets open at once that are read; patterns have two or three."""
 
 
 def _crowded(body: str) -> Stopped | None:
-    """Stop at a line longer, or at brackets deeper, than any pattern has: each level costs the parser time."""
+    """Stop at a line longer, or at brackets deeper, than any pattern has: each costs the parser time."""
     if len(body) > _MOST_LETTERS:
         why = f"the line is longer than {_MOST_LETTERS} letters, and is not read."
-        return Stopped(_MOST_LETTERS, body[_MOST_LETTERS : _MOST_LETTERS + 1], (), why, "Write it as several lines.")
+        found = body[_MOST_LETTERS : _MOST_LETTERS + 1]
+        return Stopped(_MOST_LETTERS, found, (), why, "Write it as several lines.")
     depth = 0
     for match in re.finditer(r"[()\[\]]", body):
         depth += 1 if match.group() in "([" else -1

@@ -99,7 +99,7 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
         if synonym.words == KEPT:
             end = _kept_end(match)
             kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
-        elif synonym.said and not synonym.spelt_out and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
+        elif _hides_instruction(match, synonym):
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)
@@ -110,6 +110,13 @@ def _put(line: Recast, synonym: Synonym) -> Recast:
     text.append(line.text[done:])
     places.extend(line.places[done:])
     return Recast("".join(text), tuple(places), tuple(kept), line.name)
+
+
+def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
+    """Return whether the words that would only be said beside the line may tell her to do something."""
+    if not synonym.said or synonym.spelt_out:
+        return False
+    return instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")) is not None
 
 
 def _kept_end(match: re.Match[str]) -> int:

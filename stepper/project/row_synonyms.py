@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
-from stepper.project.synonym import END, HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.synonym import END, HELD_BY, OFF, ROUND, STS, N, Synonym, row
 
 ROWS: tuple[Synonym, ...] = (
     # --- inside a round ---

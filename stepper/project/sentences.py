@@ -326,16 +326,15 @@ class Builder(ShapingBuilder):
 def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
     """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
 
-    A row that its head calls one row is one, until its stitches come to its end. Without a head only a stitch or two
-    are put in front of what follows, which no row consists of.
+    What its head calls one row is one, until its stitches come to its end. Without a head only a
+    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
     """
     numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
     made: list[Sentence] = []
     for sentence in sentences:
         before = made[-1] if made else None
-        both = isinstance(before, Phrase) and isinstance(sentence, Phrase)
-        if both and _open(before) and (numbered or head.next or _slight(before)):
-            assert isinstance(before, Phrase) and isinstance(sentence, Phrase)
+        goes_on = _open(before) and (numbered or head.next or _slight(before))
+        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
             made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
         else:
             made.append(sentence)

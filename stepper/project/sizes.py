@@ -26,7 +26,7 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
 
 
 def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
-    """Find a size by its name or by its place in the list, as in "2nd size". Return its place from 0, or None."""
+    """Return the place of a size, from 0, by its name or its number ("2nd size"); None if there is none."""
     found = find_size(name, sizes)
     nth = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", name.strip(), re.I)
     if found is None and nth is not None and 1 <= int(nth.group(1)) <= len(sizes):

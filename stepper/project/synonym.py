@@ -29,7 +29,7 @@ class Synonym:
     again: bool = False
     """Whether it is tried again on what it made, for lists."""
     said: str = ""
-    """Name of the bracket of the pattern whose words are said beside the line, as they are worth no stitches."""
+    """Name of the bracket of the pattern whose words are said beside the line: they are worth no stitches."""
     spelt_out: bool = False
     """Whether the pattern spells out every word that is said, so that no instruction can hide among them."""
 
