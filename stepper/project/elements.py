@@ -100,7 +100,7 @@ class ElementBuilder:
     # --- inside a round ---
 
     def _goal_name(self, tree: Any) -> str:
-        """Give which marker, or which stitch at a turn, a goal means; note a marker taken as the next one."""
+        """Return which marker, or which stitch at a turn, a goal means; tell a marker taken as the next."""
         name = _named_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
@@ -354,7 +354,7 @@ def _is_manner(value: object) -> bool:
 
 
 def _named_goal(tree: Any) -> str:
-    """Give which marker, or which stitch at a turn, the words of a goal mean."""
+    """Return which marker, or which stitch at a turn, the words of a goal mean."""
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if _GOALS.get(tree.data) in ("turn", "past"):
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
@@ -391,7 +391,7 @@ def _modified(stitch: str, modifiers: list[Token]) -> str:
 
 
 def named(text: str) -> str:
-    """Give the name of a part of the garment, however the line introduces it."""
+    """Return the name of a part of the garment, however the line introduces it."""
     words = re.sub(r"^\s*for\s+", "", text.strip(), flags=re.I)
     words = re.sub(r"^the\s+", "", words, flags=re.I)
     words = re.sub(r"\s+(sts|stitches)$", "", words, flags=re.I)

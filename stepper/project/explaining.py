@@ -99,7 +99,7 @@ def _repaired(repair: Repair) -> Slip:
 
 
 def misspelt_head(label: str | None) -> Repair | None:
-    """Find a head taken for a label by a slip: "Rdn 1"; nothing where the label is one."""
+    """Find a head taken for a label by a slip: "Rdn 1"; None if the label is one."""
     match = re.match(r"(?:short[-\s]?)?([a-z]+)\.?\s*\d", label or "", re.I)
     word = match.group(1) if match else ""
     if match is None or len(word) < 2 or word.lower() in _HEADS or word.lower() in legal_words():
@@ -112,7 +112,7 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
     """Put legal words for misspelt ones, one after the other, until the line reads.
 
     Returns:
-        The words, in the order of the line, and the mended line; nothing where it still does not read.
+        The words, in the order of the line, and the mended line; None if it still does not read.
     """
     # A yarn is told by its capitals: "in MC".
     known = legal_words() | names | {part for name in names for part in name.lower().split()}
@@ -183,7 +183,7 @@ def _candidates(
 
 
 def _numbered(word: str) -> list[tuple[int, str]]:
-    """Give what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
+    """Return what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
     digits = re.sub(r"\D", "", word)
     if not digits:
         return []

@@ -152,7 +152,7 @@ _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
 def kind_under(heading: Heading) -> str:
-    """Give the kind of what stands under a heading of front matter."""
+    """Return the kind of what stands under a heading of front matter."""
     if "abbreviation" in heading.name:
         return "abbreviations"
     for words, kind in _HEADED:
@@ -162,12 +162,12 @@ def kind_under(heading: Heading) -> str:
 
 
 def is_soft(context: str) -> bool:
-    """Say whether knitting may begin in the rows under a heading of a kind, without another heading."""
+    """Return whether knitting may begin in the rows under a heading of a kind, without another heading."""
     return context in _SOFT
 
 
 def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
-    """Give the kind of front matter that a sentence is.
+    """Return the kind of front matter that a sentence is.
 
     Args:
         sentence: The sentence, or a row that ends none.
@@ -204,7 +204,7 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
 
 
 def _means_something(sentence: str, context: str) -> bool:
-    """Say whether a sentence is an abbreviation and its meaning."""
+    """Return whether a sentence is an abbreviation and its meaning."""
     if has_row_head(sentence) or casts_on(sentence):
         return False
     if context == "yarn" or (context != "abbreviations" and _LETTERED.match(sentence)):
@@ -230,7 +230,7 @@ def _means_something(sentence: str, context: str) -> bool:
 
 
 def _counts(words: str) -> bool:
-    """Say whether words go on over rows or rounds, as no meaning of an abbreviation does."""
+    """Return whether words go on over rows or rounds, as no meaning of an abbreviation does."""
     return bool(
         re.search(
             r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"
@@ -257,13 +257,13 @@ def _is_gauge(sentence: str, context: str) -> bool:
 
 
 def _orders(sentence: str) -> bool:
-    """Say whether a sentence with a gauge in it tells to do something besides."""
+    """Return whether a sentence with a gauge in it tells to do something besides."""
     bare = _HOW_KNITTED.sub(" ", sentence)
     return is_order(bare) or bool(_NOT_IN_A_GAUGE.search(bare))
 
 
 def _shown(sentence: str) -> str:
-    """Give the kind that the words of a sentence show by themselves; empty where they show none."""
+    """Return the kind that the words of a sentence show by themselves; empty where they show none."""
     for sign, kind in (
         (_COPYRIGHT, "copyright"),
         (_ADDRESS, "page"),
@@ -285,12 +285,12 @@ def _shown(sentence: str) -> str:
 
 
 def _is_sentence(text: str) -> bool:
-    """Say whether a text is a sentence of prose rather than an entry of a list."""
+    """Return whether a text is a sentence of prose rather than an entry of a list."""
     return len(_PROSE.findall(text)) >= 5 and text.rstrip().endswith((".", "!", "?", ","))
 
 
 def _is_unnamed(text: str) -> bool:
-    """Say whether a text is no prose: signs and numbers that no kind of front matter explains."""
+    """Return whether a text is no prose: signs and numbers that no kind of front matter explains."""
     words = _PROSE.findall(text)
     letters = sum(len(word) for word in words)
     return not words or letters * 2 < len("".join(text.split())) or bool(re.search(r"[*]\S|\d[kp]\b", text))

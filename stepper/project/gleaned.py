@@ -144,7 +144,7 @@ def _fabric(tail: str, lead: str) -> str:
 
 
 def in_inches(text: str) -> bool:
-    """Say whether the page measures in inches first: its gauge, or most of its lengths."""
+    """Return whether the page measures in inches first: its gauge, or most of its lengths."""
     over = [_OVER.search(_sentence(text[match.end() :])) for match in _GAUGE.finditer(text)]
     units = [match.group("unit").lower()[0] for match in over if match]
     if units:
@@ -154,7 +154,7 @@ def in_inches(text: str) -> bool:
 
 
 def find_needle(text: str) -> float | None:
-    """Give the first needle size of running text. Unit: mm."""
+    """Return the first needle size of running text. Unit: mm."""
     for match in _NEEDLE.finditer(text):
         size = read_needle(match.group().replace("#", ""))
         if size is not None:
@@ -189,7 +189,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
 
 
 def _skein(text: str) -> tuple[int | None, int | None]:
-    """Give what a skein weighs and how long it is, where the text says both. Units: g, m."""
+    """Return what a skein weighs and how long it is, where the text says both. Units: g, m."""
     skein = _SKEIN.search(text)
     if skein is None:
         return None, None

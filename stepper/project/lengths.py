@@ -72,7 +72,7 @@ def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
 
 
 def read_number(text: str) -> float | None:
-    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; nothing where it is none."""
+    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is none."""
     plain = text.strip()
     match = _ONE.fullmatch(plain)
     if match is None:
@@ -89,7 +89,7 @@ def read_needle(text: str) -> float | None:
     """Read a needle size: `3.75 mm`, `US 5 (3.75 mm) needles`, `US 5`.
 
     Returns:
-        The diameter in mm, or nothing where none is named, it is not between 0.5 and 50 mm, or the US number
+        The diameter in mm, or None if none is named, it is not between 0.5 and 50 mm, or the US number
         has two diameters in print.
     """
     match = re.search(MM_SIZE, text, re.I)

@@ -149,14 +149,14 @@ def _is_note(line: Line) -> bool:
 
 
 def _goes_on(rows: list[tuple[str, Span]], count: int) -> bool:
-    """Say whether the row at the end of the first so many cannot be the end of a sentence."""
+    """Return whether the row at the end of the first so many cannot be the end of a sentence."""
     if count >= len(rows):
         return False
     return rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "[")) or _beside(rows[count][0])
 
 
 def _beside(row: str) -> bool:
-    """Say whether a row names a shaping beside that of the row before: "At the same time, …"."""
+    """Return whether a row names a shaping beside that of the row before: "At the same time, …"."""
     return row.lstrip().lower().startswith(("at the same time", "and at the same time"))
 
 
@@ -172,6 +172,6 @@ class Placer:
             offset += len(text.strip() if number else text.rstrip()) + 1
 
     def __call__(self, offset: int, length: int) -> Span:
-        """Give the place of a stretch: offset in the joined text from 0, and length."""
+        """Return the place of a stretch: offset in the joined text from 0, and length."""
         start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
         return Span(line=place.line, column=place.column + offset - start, length=max(1, length))

@@ -49,7 +49,7 @@ _NUMBERS: tuple[Synonym, ...] = (
         ")|]",
         rf"(\d\s*[(\[]\s*{_LIST})\s*[)\]]\s*[(\[]\s*(?={_LIST}\s*[)\]])",
         r"\1, ",
-        "CO 80 (88) [96] sts.",
+        "CO 80(88) [96] sts.",
         again=True,
     ),
     row(

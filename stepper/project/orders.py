@@ -143,17 +143,17 @@ def _looked_at(sentence: str) -> str:
 
 
 def has_row_head(sentence: str) -> bool:
-    """Say whether a sentence begins with the head of a row or round."""
+    """Return whether a sentence begins with the head of a row or round."""
     return bool(_ROW_HEAD.match(_looked_at(sentence)))
 
 
 def casts_on(sentence: str) -> bool:
-    """Say whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
+    """Return whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
     return bool(_CASTS_ON.match(_looked_at(sentence)))
 
 
 def holds_instruction(sentence: str) -> bool:
-    """Say whether anything in a sentence is an instruction, or might be one.
+    """Return whether anything in a sentence is an instruction, or might be one.
 
     Args:
         sentence: A sentence of the page, or a row that ends none.
@@ -167,7 +167,7 @@ def holds_instruction(sentence: str) -> bool:
 
 
 def is_order(sentence: str) -> bool:
-    """Say whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
+    """Return whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
     sentence = _looked_at(sentence)
     if _MADE.match(sentence):
         return False
@@ -175,7 +175,7 @@ def is_order(sentence: str) -> bool:
 
 
 def is_fragment(sentence: str) -> bool:
-    """Say whether a sentence is nothing but stitches, the head of its row aside: "P3.", "1st rnd: *C4B."."""
+    """Return whether a sentence is stitches alone, its head aside: "P3.", "1st rnd: *C4B."."""
     bare = sentence
     if has_row_head(sentence):
         bare = re.split(r"[:–—]\s*|\)\s+|\brnd\.?\s+|\brow\.?\s+|\bround\.?\s+", sentence, maxsplit=1)[-1]

@@ -107,7 +107,7 @@ class Understood:
     start: int
     """Where the body begins behind the label, in the words it was read in."""
     outcome: object
-    """The tree; `Stopped`, counted in the line as it stands; nothing where all of it is only to be said."""
+    """The tree; `Stopped`, counted in the line as it stands; None if all of it is only to be said."""
     recast: Recast
 
 
@@ -158,7 +158,7 @@ _SAY_IT = (
 
 
 def stop_of(plain: str) -> int | None:
-    """Give the offset where the reading of a plain line stops; nothing where it reads, or is a note."""
+    """Return the offset where the reading of a plain line stops; None if it reads, or is a note."""
     if NOTE.match(plain):
         return None
     read = understood(plain)

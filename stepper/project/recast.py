@@ -40,14 +40,14 @@ class Recast:
     """Name in the head of the line; empty where it has none."""
 
     def place(self, offset: int, length: int) -> tuple[int, int]:
-        """Give a stretch of the text as printed: where it begins, and its length."""
+        """Return a stretch of the text as printed: where it begins, and its length."""
         first = self.places[min(offset, len(self.places) - 1)]
         last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
         return first, max(1, last + 1 - first)
 
 
 def as_printed(plain: str) -> Recast:
-    """Give a line without any change."""
+    """Return a line without any change."""
     return Recast(plain, tuple(range(len(plain) + 1)))
 
 
@@ -120,7 +120,7 @@ def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
 
 
 def _kept_end(match: re.Match[str]) -> int:
-    """Give where words that are only said end: never behind an instruction, which may stand after a comma.
+    """Return where words that are only said end: never behind an instruction, which may stand after a comma.
 
     Returns:
         The end of the words; their beginning if they cannot be told from an instruction.

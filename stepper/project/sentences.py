@@ -362,7 +362,7 @@ def _rows_said(words: str) -> bool:
 
 
 def _every(words: str, numbers: tuple[int, ...]) -> str:
-    """Give which rows a head like "and all WS rows" stands for; nothing where there is none."""
+    """Return which rows a head like "and all WS rows" stands for; None if there is none."""
     if not words:
         return ""
     for word, every in (

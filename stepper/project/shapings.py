@@ -54,7 +54,7 @@ class ShapingBuilder(ElementBuilder):
         )
 
     def _ending(self, tree: Any) -> tuple[int | None, str]:
-        """Give the round, and the side, that the words end with."""
+        """Return the round, and the side, that the words end with."""
         if tree is None:
             return None, ""
         if tree.data == "ending_round":
@@ -62,7 +62,7 @@ class ShapingBuilder(ElementBuilder):
         return None, side_of(str(tree.children[0]))
 
     def _start(self, from_: Any) -> str:
-        """Give where a length is measured from: `section` or `cast-on`; report a place that is not known."""
+        """Return where a length begins: `section` or `cast-on`; report a place that is not known."""
         if from_ is None:
             return "section"
         token = from_.children[0]
@@ -270,7 +270,7 @@ class ShapingBuilder(ElementBuilder):
 
 
 def _type(child: Any) -> str:
-    """Give the kind of a token; empty for a tree."""
+    """Return the kind of a token; empty for a tree."""
     return str(getattr(child, "type", ""))
 
 
@@ -279,15 +279,15 @@ def _named(tree: Any) -> str:
 
 
 def side_of(words: str) -> str:
-    """Give the side that words name: `RS` or `WS`."""
+    """Return the side that words name: `RS` or `WS`."""
     return "WS" if re.match(r"w", words.strip(), re.I) else "RS"
 
 
 def code_of(token: Token) -> str:
-    """Give the stitch of `Knit` or `Purl`."""
+    """Return the stitch of `Knit` or `Purl`."""
     return "p" if token.lower().startswith("p") else "k"
 
 
 def label_of(token: Token) -> str:
-    """Give the name of a round as it is looked up."""
+    """Return the name of a round as it is looked up."""
     return " ".join(str(token).lower().split())

@@ -39,7 +39,7 @@ _WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:
-    """Give the size of the file nearest to a name it does not have: by number, by letter or by spelling.
+    """Return the size of the file nearest to a name it does not have: by number, by letter or by spelling.
 
     Returns:
         A sentence with the nearest, or with all of them where none is near; empty without sizes.

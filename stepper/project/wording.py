@@ -89,7 +89,7 @@ class Words:
 
 
 def reads(text: str) -> bool:
-    """Say whether the grammar reads a line, without asking why where it does not."""
+    """Return whether the grammar reads a line, without asking why where it does not."""
     return stop_of(made_plain(" ".join(text.split()))) is None
 
 
@@ -176,7 +176,7 @@ _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is c
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
-    """Say whether a line gives one row, and no more than a yarn before it and a count behind."""
+    """Return whether a line gives one row, and no more than a yarn before it and a count behind."""
     rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
     if len(rest) != 1:
         return False
