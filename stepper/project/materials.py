@@ -206,7 +206,7 @@ def _gauge(fields: Fields, draft: FileDraft) -> Gauge | None:
 
 
 def _needle(fields: Fields, draft: FileDraft) -> float | None:
-    """Read the needle of a gauge in mm: a length, or a US number that means one size. None if it is neither."""
+    """Return the needle of a gauge in mm, of a length or a US number that means one size; None if neither."""
     node = fields.text("needle")
     if node is None:
         return None

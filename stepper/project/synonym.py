@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import cache
 
 KEPT = "\0"
 """In place of words: they are taken out of the line and said with it."""
@@ -21,7 +22,8 @@ OFF = r"(?:bind|cast)\s+off"
 class Synonym:
     """One other wording."""
 
-    pattern: re.Pattern[str]
+    expression: str
+    """Regular expression of the words as printed."""
     words: str
     example: str
     has: tuple[str, ...]
@@ -30,8 +32,20 @@ class Synonym:
     """Whether it is tried again on what it made, for lists."""
     said: str = ""
     """Name of the bracket of the pattern whose words are said beside the line: they are worth no stitches."""
+    exact: bool = False
+    """Whether case matters."""
     spelt_out: bool = False
     """Whether the pattern spells out every word that is said, so that no instruction can hide among them."""
+
+    @property
+    def pattern(self) -> re.Pattern[str]:
+        """The expression, built when a line first needs it: all of them together would cost the start."""
+        return _compiled(self.expression, self.exact)
+
+
+@cache
+def _compiled(expression: str, exact: bool) -> re.Pattern[str]:
+    return re.compile(expression, 0 if exact else re.I)
 
 
 def row(
@@ -55,6 +69,5 @@ def row(
         exact: Whether case matters.
         spelt_out: Whether the pattern spells out every word that is said.
     """
-    compiled = re.compile(pattern, 0 if exact else re.I)
-    said = "said" if "said" in compiled.groupindex else ""
-    return Synonym(compiled, words, example, tuple(has.split("|")), again, said, spelt_out)
+    said = "said" if "(?P<said>" in pattern else ""
+    return Synonym(pattern, words, example, tuple(has.split("|")), again, said, exact, spelt_out)
