@@ -31,8 +31,8 @@ SILENT = {
     "a", "the", "of", "in", "at", "on", "for", "from", "with", "and", "then",
     # What a number counts, where no other thing could be.
     "st", "sts", "stitch", "row", "cm", "edge", "yarn",
-    # "Work even", "work straight" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
-    "work", "even", "straight", "follow", "all", "across", "around", "remaining", "rem", "end",
+    # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
+    "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end",
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "next", "back", "held", "together",
     # "Up to the marker", "8 cm long", "4 (3, 2)th": the same length, place and number without them.
