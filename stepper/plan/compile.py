@@ -18,7 +18,7 @@ from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Choice
 from stepper.plan.section_lines import blocks, work_block
-from stepper.plan.short_row_method import turned_in
+from stepper.plan.short_row_method import tell_open_turn, turned_in
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -209,6 +209,7 @@ def _work_garment(
             needles.alterations.section = (chosen[1],) if chosen is not None else ()
             needles.alterations.reshape = switch is not None and switch.reshape
             work_block(block, section, needles)
+    tell_open_turn(needles)
     return needles
 
 

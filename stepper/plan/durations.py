@@ -172,8 +172,10 @@ def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needle
             return
         passed = (begun - wanted) * (needles.count - wanted) < 0
         stuck = number >= 2 * len(cycle) and needles.count == begun
-        if passed or stuck:
+        away = number >= 4 * len(cycle) and (needles.count - begun) * (begun - wanted) > 0
+        if passed or stuck or away:
             how = f"goes from {before} to {needles.count} stitches past it" if passed else "changes no count"
+            how = f"goes from {begun} to {needles.count} stitches, away from it" if away else how
             needles.report(duration.number.place, f"the repeat never leaves {wanted} stitches: it {how}.")
             return
 

@@ -40,6 +40,15 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
         needles.warn(needles.short_rows.turned_at, _TURNING)
 
 
+def tell_open_turn(needles: Needles) -> None:
+    """Say which method was taken for a turn that no row came back over before the pattern ended."""
+    rows = needles.short_rows
+    is_open = rows.gap is not None and not rows.slipped and not rows.method
+    if is_open and rows.turned_at is not None and not rows.told:
+        rows.told = True
+        needles.warn(rows.turned_at, _TURNING)
+
+
 def turning_of(elements: tuple[Element, ...]) -> str:
     """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
     for element in elements:

@@ -72,7 +72,7 @@ _IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
 
 
 def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alteration | None:
-    """Read a rule; nothing where the words are none.
+    """Read a rule; None if the words are none.
 
     Args:
         text: As it stands in the file.
@@ -188,7 +188,7 @@ def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
 
 
 def meets(alteration: Alteration, section: str) -> bool:
-    """Say whether an alteration is for a section: by its name, or by a word of it in either number."""
+    """Return whether an alteration is for a section: by its name, or by a word of it in either number."""
     if not alteration.section:
         return True
     wanted, name = alteration.section.casefold(), section.casefold()

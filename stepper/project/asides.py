@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import re
 
+from stepper.project.grammar import abbreviations
+
 _STITCHES = (
-    r"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|sss?[kp]|skpo?|sk2po?|s2k?pp?|cdd|m1\w*|kfbf?|pfb|[kp]\d?f&b|kyok|"
-    r"yo|yon|yfwd|yrn|psso|p2sso|mb|w&t|mds|pm|slm|rm|bo|co|pu"
+    rf"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|m1\w*|{abbreviations()}|"
+    r"psso|p2sso|w&t|mds|pm|slm|rm|bo|co|pu"
 )
 _VERBS = (
     r"knit|purl|knitting|purling|inc|dec|incr|increas(?:e|ing|es|ed)|decreas(?:e|ing|es|ed)|turn|turning|repeat|rep|"
@@ -60,6 +62,15 @@ _LABEL_VERBS = re.compile(
 _NAMED = re.compile(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
+_NUMBERED = re.compile(r"^(?P<name>[^\d()\[\],]*?[a-z]\s+(?:round|rnd|row))\s+\d{1,3}$", re.I)
+"""A name with a number, as pages call the rounds of a shaping one after the other: "Dec rnd 2"."""
+_NO_NAME = re.compile(
+    r"\b(?:after|before|since|from|for|through|to|till|than|as|of|off|like|if|when|where|in|on|at|with|by|and|or|the|an?|"
+    r"work\w*|continu\w*|cont|change|switch|using|knit|purl|cast|bind|turn|join\w*|rejoin|begin\w*|start\w*|end\w*|"
+    r"see|follow\w*|skip|omit)\b",
+    re.I,
+)
+"""Words with which "rnd 2" is a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
 _WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
 
 
@@ -77,8 +88,11 @@ def label_times(label: str) -> tuple[str, int]:
 
 
 def label_instructs(label: str) -> str:
-    """Give the words of a label that instruct (`Decrease round, every 4th round`); empty if it only names."""
+    """Return the words of a label that instruct (`Dec round, every 4th round`); empty if it only names."""
     name, _ = label_times(label)
+    numbered = _NUMBERED.match(name)
+    if numbered is not None and not _NO_NAME.search(numbered.group("name")):
+        name = numbered.group("name")
     if re.match(r"(?:for\s+)?sizes?\b", name, re.I):
         return ""  # a line for some sizes, which is told from a label by their names
     found = _LABEL.search(name)

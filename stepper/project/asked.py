@@ -105,7 +105,7 @@ QUESTIONS = (
 
 
 def default_of(question: StartQuestion, answers: Answers) -> str:
-    """Give what an empty answer stands for; for the size knitted, the middle one."""
+    """Return what an empty answer stands for; for the size knitted, the middle one."""
     if question.name == "size":
         names = read_sizes(answers["sizes"])
         return names[(len(names) - 1) // 2]

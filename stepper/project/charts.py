@@ -41,7 +41,7 @@ def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | P
 
 
 def _usual(widths: Iterable[int]) -> int:
-    """Give the width that most rounds have; of equals, the one met first."""
+    """Return the width that most rounds have; of equals, the one met first."""
     return Counter(widths).most_common(1)[0][0]
 
 

@@ -27,4 +27,4 @@ class FileDraft:
     faulty: set[str] = field(default_factory=set)
     """Names of charts that are there but could not be read: lines that speak of them are not checked."""
     pictures: Pictures | None = None
-    """Finds the pictures that charts name; nothing where there is no folder to look in."""
+    """Finds the pictures that charts name; None if there is no folder to look in."""

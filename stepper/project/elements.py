@@ -11,7 +11,7 @@ from lark import Token, Tree
 
 from stepper.craft import stitches
 from stepper.project.instructions import Assumed
-from stepper.project.lengths import read_length
+from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
 from stepper.project.stitchwork import (
     Across,
@@ -84,19 +84,23 @@ class ElementBuilder:
 
     def _length(self, token: Token) -> Length:
         place = self._place(token)
-        values, trouble = read_length(str(token), inches=self.inches)
+        text, same = in_one_unit(str(token), inches=self.inches)
+        values, trouble = read_length(text, inches=self.inches)
+        if not same:
+            told = f'the two units of "{token}" differ; {text.strip()} is taken.'
+            self.assumed.append(Assumed(told, place))
         if trouble:
             self.problems.append(place.problem(trouble))
         elif self.words and len(values) not in (1, self.words):
             self.problems.append(
                 place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
             )
-        return Length(values or (0.0,), place, str(token).strip())
+        return Length(values or (0.0,), place, text.strip())
 
     # --- inside a round ---
 
     def _goal_name(self, tree: Any) -> str:
-        """Give which marker, or which stitch at a turn, a goal means; note a marker taken as the next one."""
+        """Return which marker, or which stitch at a turn, a goal means; tell a marker taken as the next."""
         name = _named_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
@@ -351,7 +355,7 @@ def _is_manner(value: object) -> bool:
 
 
 def _named_goal(tree: Any) -> str:
-    """Give which marker, or which stitch at a turn, the words of a goal mean."""
+    """Return which marker, or which stitch at a turn, the words of a goal mean."""
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if _GOALS.get(tree.data) in ("turn", "past"):
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
@@ -366,8 +370,6 @@ def _named_goal(tree: Any) -> str:
 
 def _stitch(token: Token) -> str:
     word = " ".join(str(token).lower().split())
-    if word in ("make one", "make 1"):
-        return "m1"
     found = stitches.find(word)
     return found.code if found else word
 
@@ -390,7 +392,7 @@ def _modified(stitch: str, modifiers: list[Token]) -> str:
 
 
 def named(text: str) -> str:
-    """Give the name of a part of the garment, however the line introduces it."""
+    """Return the name of a part of the garment, however the line introduces it."""
     words = re.sub(r"^\s*for\s+", "", text.strip(), flags=re.I)
     words = re.sub(r"^the\s+", "", words, flags=re.I)
     words = re.sub(r"\s+(sts|stitches)$", "", words, flags=re.I)

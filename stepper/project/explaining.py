@@ -20,6 +20,8 @@ _MOST_REPAIRS = 4
 _MOST_TWINS = 6
 _MOST_TRIALS = 80
 """Lines read in the search for one word; each costs about a third of a millisecond."""
+_MOST_MENDED = 1000
+"""Letters of a line in which a misspelt word is looked for; in longer ones each trial costs too much."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
@@ -67,6 +69,8 @@ def explain(
         names: Words that the garment itself adds: charts, yarns.
         examples: Legal lines, one of which is offered where no word mends the line.
     """
+    if stopped.why and len(plain) > _MOST_MENDED:
+        return Explained((Slip(start + stopped.offset, 1, stopped.why, stopped.hint),), "")
     repairs, mended = mend(plain, names)
     misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
     if stopped.why and not misspelt:
@@ -95,7 +99,7 @@ def _repaired(repair: Repair) -> Slip:
 
 
 def misspelt_head(label: str | None) -> Repair | None:
-    """Find a head taken for a label by a slip: "Rdn 1"; nothing where the label is one."""
+    """Find a head taken for a label by a slip: "Rdn 1"; None if the label is one."""
     match = re.match(r"(?:short[-\s]?)?([a-z]+)\.?\s*\d", label or "", re.I)
     word = match.group(1) if match else ""
     if match is None or len(word) < 2 or word.lower() in _HEADS or word.lower() in legal_words():
@@ -108,7 +112,7 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
     """Put legal words for misspelt ones, one after the other, until the line reads.
 
     Returns:
-        The words, in the order of the line, and the mended line; nothing where it still does not read.
+        The words, in the order of the line, and the mended line; None if it still does not read.
     """
     # A yarn is told by its capitals: "in MC".
     known = legal_words() | names | {part for name in names for part in name.lower().split()}
@@ -117,6 +121,8 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
         stop = stop_of(text)
         if stop is None:
             break
+        if len(text) > _MOST_MENDED:
+            return [], None
         found = _best(text, stop, known)
         if found is None:
             return sorted(repairs, key=lambda repair: repair.offset), None
@@ -177,7 +183,7 @@ def _candidates(
 
 
 def _numbered(word: str) -> list[tuple[int, str]]:
-    """Give what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
+    """Return what a word with a number may stand for: "kn2" and "2k" for k2, "16ht" for 16th, "3" for k3."""
     digits = re.sub(r"\D", "", word)
     if not digits:
         return []

@@ -40,7 +40,7 @@ class Fields:
             self.found[name] = (key, value)
 
     def place(self, name: str) -> Span:
-        """Give the place of a key, or of the mapping where the key is not there."""
+        """Return the place of a key, or of the mapping where the key is not there."""
         return self.found[name][0].place if name in self.found else self.node.place
 
     def take(self, name: str, *, required: bool = False) -> Node | None:

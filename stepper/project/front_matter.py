@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.gleaned import YARN_WORDS
+from stepper.project.grammar import abbreviations
 from stepper.project.headings import Heading, is_clutter
 from stepper.project.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
 
@@ -52,11 +53,9 @@ _SOFT = frozenset(
     ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
 )
 _KNOWN = (
-    r"k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|k2tog|k3tog|p2tog|ssk|ssp|skp"
-    r"|sk2po?|pm|sm|rm|yo|yon|yrn|yfwd"
-    r"|m1[lrp]?|kfb|pfb|sl|sl\s+st|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo"
-    r"|dpns?|approx|wy[ib]f?|w&t|mb"
-    r"|[ct]\d[fb]|m|cdd|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|skpo|rev\s+st\s+st"
+    rf"{abbreviations()}|k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|pm|sm|rm|sl|sl\s+st"
+    r"|m1[lrp]?|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t"
+    r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
 )
 _DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
 """An abbreviation and what it means, wherever it stands."""
@@ -110,7 +109,7 @@ _MEASURE = (
     r"across|deep)\b"
 )
 _MEASURED = re.compile(
-    rf"{_MEASURE}[^!?]*\d|\d[^!?]*{_UNIT}\W*[^!?]*{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
+    rf"{_MEASURE}[^!?]{{0,400}}\d|\d[^!?]{{0,200}}{_UNIT}[^!?]{{0,200}}{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
     rf"|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
     re.I,
 )
@@ -144,7 +143,7 @@ _COPYRIGHT = re.compile(
     r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
     re.I,
 )
-_ADDRESS = re.compile(r"https?://|\bwww\.|\S+@\S+\.\S+", re.I)
+_ADDRESS = re.compile(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
 _STITCH_PATTERN = re.compile(
     r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
 )
@@ -153,7 +152,7 @@ _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
 def kind_under(heading: Heading) -> str:
-    """Give the kind of what stands under a heading of front matter."""
+    """Return the kind of what stands under a heading of front matter."""
     if "abbreviation" in heading.name:
         return "abbreviations"
     for words, kind in _HEADED:
@@ -163,12 +162,12 @@ def kind_under(heading: Heading) -> str:
 
 
 def is_soft(context: str) -> bool:
-    """Say whether knitting may begin in the rows under a heading of a kind, without another heading."""
+    """Return whether knitting may begin in the rows under a heading of a kind, without another heading."""
     return context in _SOFT
 
 
 def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
-    """Give the kind of front matter that a sentence is.
+    """Return the kind of front matter that a sentence is.
 
     Args:
         sentence: The sentence, or a row that ends none.
@@ -205,7 +204,7 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
 
 
 def _means_something(sentence: str, context: str) -> bool:
-    """Say whether a sentence is an abbreviation and its meaning."""
+    """Return whether a sentence is an abbreviation and its meaning."""
     if has_row_head(sentence) or casts_on(sentence):
         return False
     if context == "yarn" or (context != "abbreviations" and _LETTERED.match(sentence)):
@@ -231,7 +230,7 @@ def _means_something(sentence: str, context: str) -> bool:
 
 
 def _counts(words: str) -> bool:
-    """Say whether words go on over rows or rounds, as no meaning of an abbreviation does."""
+    """Return whether words go on over rows or rounds, as no meaning of an abbreviation does."""
     return bool(
         re.search(
             r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"
@@ -258,13 +257,13 @@ def _is_gauge(sentence: str, context: str) -> bool:
 
 
 def _orders(sentence: str) -> bool:
-    """Say whether a sentence with a gauge in it tells to do something besides."""
+    """Return whether a sentence with a gauge in it tells to do something besides."""
     bare = _HOW_KNITTED.sub(" ", sentence)
     return is_order(bare) or bool(_NOT_IN_A_GAUGE.search(bare))
 
 
 def _shown(sentence: str) -> str:
-    """Give the kind that the words of a sentence show by themselves; empty where they show none."""
+    """Return the kind that the words of a sentence show by themselves; empty where they show none."""
     for sign, kind in (
         (_COPYRIGHT, "copyright"),
         (_ADDRESS, "page"),
@@ -286,12 +285,12 @@ def _shown(sentence: str) -> str:
 
 
 def _is_sentence(text: str) -> bool:
-    """Say whether a text is a sentence of prose rather than an entry of a list."""
+    """Return whether a text is a sentence of prose rather than an entry of a list."""
     return len(_PROSE.findall(text)) >= 5 and text.rstrip().endswith((".", "!", "?", ","))
 
 
 def _is_unnamed(text: str) -> bool:
-    """Say whether a text is no prose: signs and numbers that no kind of front matter explains."""
+    """Return whether a text is no prose: signs and numbers that no kind of front matter explains."""
     words = _PROSE.findall(text)
     letters = sum(len(word) for word in words)
     return not words or letters * 2 < len("".join(text.split())) or bool(re.search(r"[*]\S|\d[kp]\b", text))

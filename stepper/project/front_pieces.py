@@ -47,7 +47,7 @@ def _runs(sentences: Sequence[str], kinds: Sequence[str], rows: Sequence[str], f
 
 
 def _row_at(offset: int, rows: Sequence[str]) -> int:
-    """Give the row that a letter of the rows, joined by a space each, stands in. Both from 0."""
+    """Return the row that a letter of the rows, joined by a space each, stands in. Both from 0."""
     end = 0
     for number, row in enumerate(rows):
         end += len(row) + 1

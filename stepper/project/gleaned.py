@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from stepper.craft.needles import MM_SIZE, US_SIZE
 from stepper.project.lengths import read_needle, read_number
 
 _NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
@@ -24,7 +25,7 @@ _FABRIC = re.compile(
     re.I,
 )
 _NEEDLE = re.compile(
-    r"\d+(?:\.\d+)?\s*mm\b|\bUS\s*(?:size\s*)?#?\s*\d+(?:\.\d+)?|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
+    rf"{MM_SIZE}\b|\b{US_SIZE}|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
 _SKEIN = re.compile(
     r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?"
@@ -109,7 +110,7 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
                 name=name,
                 stitches=stitches,
                 rounds=rounds,
-                needle_mm=read_needle(needle.group().replace("#", "")) if needle else None,
+                needle_mm=read_needle(needle.group()) if needle else None,
             )
         )
     return tuple(found)
@@ -143,7 +144,7 @@ def _fabric(tail: str, lead: str) -> str:
 
 
 def in_inches(text: str) -> bool:
-    """Say whether the page measures in inches first: its gauge, or most of its lengths."""
+    """Return whether the page measures in inches first: its gauge, or most of its lengths."""
     over = [_OVER.search(_sentence(text[match.end() :])) for match in _GAUGE.finditer(text)]
     units = [match.group("unit").lower()[0] for match in over if match]
     if units:
@@ -153,7 +154,7 @@ def in_inches(text: str) -> bool:
 
 
 def find_needle(text: str) -> float | None:
-    """Give the first needle size of running text. Unit: mm."""
+    """Return the first needle size of running text. Unit: mm."""
     for match in _NEEDLE.finditer(text):
         size = read_needle(match.group().replace("#", ""))
         if size is not None:
@@ -188,7 +189,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
 
 
 def _skein(text: str) -> tuple[int | None, int | None]:
-    """Give what a skein weighs and how long it is, where the text says both. Units: g, m."""
+    """Return what a skein weighs and how long it is, where the text says both. Units: g, m."""
     skein = _SKEIN.search(text)
     if skein is None:
         return None, None

@@ -76,14 +76,14 @@ class Heading:
 
 
 def is_clutter(row: str) -> bool:
-    """Say whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
+    """Return whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
     if not _CLUTTER.match(row.strip()):
         return False
     return not any(holds_instruction(sentence) for sentence in re.split(r"(?<=[.!?;])\s+", row))
 
 
 def heading_of(row: str) -> Heading | None:
-    """Give what a row heads; nothing where it is an ordinary row.
+    """Return what a row heads; None if it is an ordinary row.
 
     Args:
         row: A row of the text, as copied.
@@ -123,7 +123,7 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
 
 def _part(plain: str) -> Heading | None:
     aside = ""
-    bracket = re.search(r"\s*[(\[]([^)\]]*)[)\]]\s*:?$", plain)
+    bracket = re.search(r"\s*[(\[]([^()\[\]]*)[)\]]\s*:?$", plain)
     bare = plain
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
@@ -150,12 +150,12 @@ def _part(plain: str) -> Heading | None:
 
 
 def _all_of_parts(words: str) -> bool:
-    """Say whether every word names a part or goes with the name of one."""
+    """Return whether every word names a part or goes with the name of one."""
     return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
 
 
 def inline_part(row: str) -> str:
-    """Give the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
+    """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
 
     A name that is not shouted must be all words of parts, with stitches cast on or picked up behind it.
     """

@@ -103,7 +103,7 @@ class Evenly:
     direction: int
     """+1 for an increase, -1 for a decrease."""
     to: Numbers | None
-    """Stitches to reach, or nothing where the change itself is given."""
+    """Stitches to reach, or None if the change itself is given."""
     by: Numbers | None
     place: Span
     stitch: str = ""

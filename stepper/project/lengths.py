@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.gauge import to_mm
-from stepper.craft.needles import needle_from_us
+from stepper.craft.needles import MM_SIZE, US_SIZE, NeedleSize, needle_from_us
 
 _FRACTIONS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
 _UNIT = re.compile(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
@@ -40,8 +40,39 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
     return tuple(values), ""
 
 
+_TWO = re.compile(
+    r"(?P<one>.*?(?P<unit>cm|mm|inch(?:es)?|in|\"))\s*(?:/|[(\[])\s*(?P<other>\d.*?(?P<also>cm|mm|inch(?:es)?|in|\"))\s*[)\]]?",
+    re.I,
+)
+_AGREE = 0.08
+"""How far two units of one length may lie apart: patterns round to half a centimetre and quarter inches."""
+
+
+def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
+    """Take one of two units in which a length is printed: `6 in [15 cm]`.
+
+    Args:
+        text: The value as printed.
+        inches: Whether the file is in inches.
+
+    Returns:
+        The length in the unit of the file, else as it stands first; and whether both say the same.
+    """
+    match = _TWO.fullmatch(text.strip())
+    if match is None:
+        return text, True
+    imperial = [not match.group(name).lower().endswith("m") for name in ("unit", "also")]
+    one, other = match.group("one"), match.group("other")
+    taken = other if imperial[0] != inches and imperial[1] == inches else one
+    first, second = (read_length(part)[0] for part in (one, other))
+    same = len(first) == len(second) and all(
+        abs(a - b) <= _AGREE * max(a, b) for a, b in zip(first, second, strict=True)
+    )
+    return taken, same
+
+
 def read_number(text: str) -> float | None:
-    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; nothing where it is none."""
+    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is none."""
     plain = text.strip()
     match = _ONE.fullmatch(plain)
     if match is None:
@@ -58,18 +89,23 @@ def read_needle(text: str) -> float | None:
     """Read a needle size: `3.75 mm`, `US 5 (3.75 mm) needles`, `US 5`.
 
     Returns:
-        The diameter in mm, or nothing where none is named, it is not between 0.5 and 50 mm, or the US number
+        The diameter in mm, or None if none is named, it is not between 0.5 and 50 mm, or the US number
         has two diameters in print.
     """
-    match = re.search(r"(\d+(?:\.\d+)?)\s*mm", text, re.I)
+    match = re.search(MM_SIZE, text, re.I)
     if match:
-        mm = float(match.group(1))
+        mm = float(re.sub(r"\s*mm", "", match.group(), flags=re.I))
         return mm if 0.5 <= mm <= 50 else None
-    match = re.search(r"us\s*(?:size\s*)?(\d+(?:\.\d+)?(?:\s*1/2|½)?)", text, re.I)
+    row = us_number(text)
+    return None if row is None or row.also_mm else row.mm
+
+
+def us_number(text: str) -> NeedleSize | None:
+    """Return the row of the needle table of a US number in a text; None if it names none that is listed."""
+    match = re.search(US_SIZE, text, re.I)
     if match is None:
         return None
     try:
-        row = needle_from_us(match.group(1))
+        return needle_from_us(re.sub(r"us\s*(?:size\s*)?#?\s*", "", match.group(), flags=re.I))
     except ValueError:
         return None
-    return None if row.also_mm else row.mm

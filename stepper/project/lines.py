@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.problems import Span
+from stepper.project.sizes import size_called
 from stepper.project.source import Node, Scalar, block_lines
 from stepper.project.wording import Words, read_line, reads
 
@@ -25,13 +27,72 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
+    rows = [part for row in rows for part in _headed(row)]
     lines: list[Line] = []
-    index = 0
+    index, only = 0, tuple[int, ...]()
     while index < len(rows):
+        sizes = _sizes_from_here(rows, index, words, draft)
+        if sizes is not None:
+            only, index = sizes, index + 1
+            continue
         found = read_rows(rows[index:], words, draft)
         index += found.taken
-        lines.append(found.line or found.meant or _unread(rows[index - 1]))
+        line = found.line or found.meant or _unread(rows[index - 1])
+        lines.append(replace(line, only=only) if only and not line.only else line)
     return tuple(lines)
+
+
+_HEAD = re.compile(
+    r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
+    re.I,
+)
+_SOME_SIZES = re.compile(r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.,]{1,40}?)(?:\s+sizes?)?\s+only\s*:?\s*$", re.I)
+_ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
+
+
+def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
+    """Part a row of the file that holds a second head: `1st row: K. 2nd row: P.`"""
+    text, place = row
+    starts = [0, *(match.end() for match in _HEAD.finditer(text))]
+    if len(starts) < 2 or reads(text):
+        return [row]
+    ends = [*starts[1:], len(text)]
+    parts = [
+        (text[start:end].rstrip(), Span(line=place.line, column=place.column + start, length=end - start))
+        for start, end in zip(starts, ends, strict=True)
+    ]
+    return parts if all(reads(part) for part, _ in parts) else [row]
+
+
+def _sizes_from_here(
+    rows: list[tuple[str, Span]], index: int, words: Words, draft: FileDraft
+) -> tuple[int, ...] | None:
+    """Return the sizes that a row of its own names for the lines below it: `L only:`, up to `All sizes:`.
+
+    Returns:
+        The places of the sizes, none for all of them; None if the row is no such row.
+    """
+    text, place = rows[index]
+    if not words.size_names:
+        return None
+    if _ALL_SIZES.match(text):
+        return ()
+    match = _SOME_SIZES.match(text)
+    if match is None:
+        return None
+    names = [name for name in re.split(r"\s*(?:[,&]|\band\b)\s*", match.group(1)) if name]
+    found = [size_called(name, words.size_names) for name in names]
+    if None in found:
+        return None
+    below = rows[index + 1 :]
+    if not any(_ALL_SIZES.match(row) or _SOME_SIZES.match(row) for row, _ in below):
+        draft.problems.append(
+            place.problem(
+                f'where "{text.strip()}" ends is not said.',
+                'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.',
+            )
+        )
+    return tuple(size for size in found if size is not None)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,14 +149,14 @@ def _is_note(line: Line) -> bool:
 
 
 def _goes_on(rows: list[tuple[str, Span]], count: int) -> bool:
-    """Say whether the row at the end of the first so many cannot be the end of a sentence."""
+    """Return whether the row at the end of the first so many cannot be the end of a sentence."""
     if count >= len(rows):
         return False
     return rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "[")) or _beside(rows[count][0])
 
 
 def _beside(row: str) -> bool:
-    """Say whether a row names a shaping beside that of the row before: "At the same time, …"."""
+    """Return whether a row names a shaping beside that of the row before: "At the same time, …"."""
     return row.lstrip().lower().startswith(("at the same time", "and at the same time"))
 
 
@@ -111,6 +172,6 @@ class Placer:
             offset += len(text.strip() if number else text.rstrip()) + 1
 
     def __call__(self, offset: int, length: int) -> Span:
-        """Give the place of a stretch: offset in the joined text from 0, and length."""
+        """Return the place of a stretch: offset in the joined text from 0, and length."""
         start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
         return Span(line=place.line, column=place.column + offset - start, length=max(1, length))

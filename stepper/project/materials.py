@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 
 from stepper.craft.gauge import Gauge
+from stepper.craft.needles import US_SIZE
 from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
-from stepper.project.lengths import read_length
+from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Fabric, Swatch, Yarn
 from stepper.project.problems import one_of
 from stepper.project.source import Mapping, Scalar
@@ -130,7 +131,7 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
             draft.problems.append(value.place.problem(f'gauge "{name}" must hold stitches and rounds.'))
             continue
         inner = Fields(value, f'gauge "{name}"', draft.problems)
-        needle = read_one_length(inner, "needle", draft)
+        needle = _needle(inner, draft)
         gauge = _gauge(inner, draft)
         blocked_node = inner.mapping("blocked")
         blocked = None
@@ -204,11 +205,27 @@ def _gauge(fields: Fields, draft: FileDraft) -> Gauge | None:
     return Gauge(stitches=stitches, rounds=rounds)
 
 
-def read_one_length(fields: Fields, name: str, draft: FileDraft) -> float | None:
-    """Read one length in mm; nothing, with a problem, where it is none."""
-    node = fields.text(name)
+def _needle(fields: Fields, draft: FileDraft) -> float | None:
+    """Return the needle of a gauge in mm, of a length or a US number that means one size; None if neither."""
+    node = fields.text("needle")
     if node is None:
         return None
+    if not re.fullmatch(rf"\s*{US_SIZE}\s*", node.text, re.I):
+        return _one_length(node, "needle", draft)
+    mm = read_needle(node.text)
+    if mm is None:
+        message = f'"{node.text}" names no needle size that is the same everywhere.'
+        draft.problems.append(node.place.problem(message, "Give the size in millimetres: 3.75 mm."))
+    return mm
+
+
+def read_one_length(fields: Fields, name: str, draft: FileDraft) -> float | None:
+    """Return one length in mm; None, with a problem, if it is none."""
+    node = fields.text(name)
+    return _one_length(node, name, draft) if node is not None else None
+
+
+def _one_length(node: Scalar, name: str, draft: FileDraft) -> float | None:
     values, trouble = read_length(node.text, inches=draft.inches)
     if trouble or len(values) != 1:
         draft.problems.append(node.place.problem(trouble or f"`{name}` must be one length."))

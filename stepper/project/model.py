@@ -18,7 +18,7 @@ class Yarn:
     name: str
     """How it is called when read out."""
     colour: str | None
-    """`#rrggbb`, or nothing where the file gives none."""
+    """`#rrggbb`, or None if the file gives none."""
     grams: float | None
     """Weight of one skein. Unit: g."""
     metres: float | None
@@ -50,7 +50,7 @@ class Fabric:
     gauge: Gauge
     """As knitted, on the needles."""
     blocked: Gauge | None
-    """After blocking, or nothing where the file does not say."""
+    """After blocking, or None if the file does not say."""
     swatch: Swatch | None = None
     """What it weighed, if it was weighed."""
 

@@ -10,6 +10,8 @@ from __future__ import annotations
 
 import re
 
+from stepper.project.grammar import abbreviations
+
 LONGEST = 800
 """Most letters of a sentence that are looked at; what is longer is no sentence of a printed page."""
 _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|every|all)"
@@ -27,9 +29,8 @@ _ROW_HEAD = re.compile(
 )
 """The head of a row or round: "Row 1 (RS)", "2nd rnd", "Next row", "Dec rnd:"."""
 _STITCH = (
-    r"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|ssk|ssp|skpo?|sk2po?|s2kp2?|psso|p2sso|yo|yon|yrn"
-    r"|yfwd|yf|kfb|pfb|kf&b"
-    r"|m1[lrp]?|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|mb|w&t|\d/\d\s[rl]p?c)"
+    rf"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|{abbreviations()}|skpo|sk2po|s2kp2|psso|p2sso"
+    r"|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|w&t|\d/\d\s[rl]p?c)"
 )
 _WORKED = re.compile(
     rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm"
@@ -94,7 +95,7 @@ _LEAD = (
     r"|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
 )
 _BEGINS = re.compile(
-    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work"
+    rf"^\W*+(?:[^\W\d][^:.]{{0,40}}:\s+\W*+)?{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work"
     rf"|rep(?:eat)?|inc(?:rease)?"
     r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate"
     r"|cont(?:inue)?|change\s+to|rejoin|re-?attach"
@@ -128,7 +129,7 @@ _STITCHES = re.compile(
 )
 """A number of stitches."""
 _CASTS_ON = re.compile(
-    rf"^\W*(?:[^\W\d][^:.]{{0,40}}:\s+)?\W*(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]"
+    rf"^\W*+(?:[^\W\d][^:.]{{0,40}}:\s+\W*+)?(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]"
     rf"|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
     r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few"
     r"|swatch|odd|even|number))[^.]*?\d)",
@@ -142,17 +143,17 @@ def _looked_at(sentence: str) -> str:
 
 
 def has_row_head(sentence: str) -> bool:
-    """Say whether a sentence begins with the head of a row or round."""
+    """Return whether a sentence begins with the head of a row or round."""
     return bool(_ROW_HEAD.match(_looked_at(sentence)))
 
 
 def casts_on(sentence: str) -> bool:
-    """Say whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
+    """Return whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
     return bool(_CASTS_ON.match(_looked_at(sentence)))
 
 
 def holds_instruction(sentence: str) -> bool:
-    """Say whether anything in a sentence is an instruction, or might be one.
+    """Return whether anything in a sentence is an instruction, or might be one.
 
     Args:
         sentence: A sentence of the page, or a row that ends none.
@@ -166,7 +167,7 @@ def holds_instruction(sentence: str) -> bool:
 
 
 def is_order(sentence: str) -> bool:
-    """Say whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
+    """Return whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
     sentence = _looked_at(sentence)
     if _MADE.match(sentence):
         return False
@@ -174,7 +175,7 @@ def is_order(sentence: str) -> bool:
 
 
 def is_fragment(sentence: str) -> bool:
-    """Say whether a sentence is nothing but stitches, the head of its row aside: "P3.", "1st rnd: *C4B."."""
+    """Return whether a sentence is stitches alone, its head aside: "P3.", "1st rnd: *C4B."."""
     bare = sentence
     if has_row_head(sentence):
         bare = re.split(r"[:–—]\s*|\)\s+|\brnd\.?\s+|\brow\.?\s+|\bround\.?\s+", sentence, maxsplit=1)[-1]

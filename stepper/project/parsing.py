@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
-from importlib import resources
 from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
 from stepper.project.asides import hides, instructs, label_instructs
+from stepper.project.grammar import grammar_text
 from stepper.project.recast import Recast, as_printed, recast
 
 if TYPE_CHECKING:
@@ -107,7 +107,7 @@ class Understood:
     start: int
     """Where the body begins behind the label, in the words it was read in."""
     outcome: object
-    """The tree; `Stopped`, counted in the line as it stands; nothing where all of it is only to be said."""
+    """The tree; `Stopped`, counted in the line as it stands; None if all of it is only to be said."""
     recast: Recast
 
 
@@ -158,7 +158,7 @@ _SAY_IT = (
 
 
 def stop_of(plain: str) -> int | None:
-    """Give the offset where the reading of a plain line stops; nothing where it reads, or is a note."""
+    """Return the offset where the reading of a plain line stops; None if it reads, or is a note."""
     if NOTE.match(plain):
         return None
     read = understood(plain)
@@ -170,7 +170,7 @@ def _parser() -> Lark:
     """Build the parser once; the tables are kept between runs of the program where a cache can be written."""
     from lark import Lark
 
-    text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
+    text = grammar_text()
     try:
         return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True, cache=True)
     except OSError:
@@ -184,11 +184,35 @@ def parsed(body: str) -> object:
 
     if not body.strip(" ."):
         return Stopped(len(body), "", ("an instruction",))
+    crowded = _crowded(body)
+    if crowded is not None:
+        return crowded
     try:
         tree = _parser().parse(body)
     except UnexpectedInput as error:
         return _stopped(error, body)
     return _hidden(tree, body) or tree
+
+
+_MOST_LETTERS = 4000
+"""Letters of the longest line that is read, about a page; a longer one would cost time."""
+_MOST_OPEN = 12
+"""Brackets open at once that are read; patterns have two or three."""
+
+
+def _crowded(body: str) -> Stopped | None:
+    """Stop at a line longer, or at brackets deeper, than any pattern has: each costs the parser time."""
+    if len(body) > _MOST_LETTERS:
+        why = f"the line is longer than {_MOST_LETTERS} letters, and is not read."
+        found = body[_MOST_LETTERS : _MOST_LETTERS + 1]
+        return Stopped(_MOST_LETTERS, found, (), why, "Write it as several lines.")
+    depth = 0
+    for match in re.finditer(r"[()\[\]]", body):
+        depth += 1 if match.group() in "([" else -1
+        if depth > _MOST_OPEN:
+            why = f"more than {_MOST_OPEN} brackets are open here at once."
+            return Stopped(match.start(), match.group(), (), why, "Close the brackets before it.")
+    return None
 
 
 _NAMES = {
@@ -239,7 +263,7 @@ def _stopped(error: UnexpectedInput, body: str) -> Stopped:
 @lru_cache(maxsize=1)
 def legal_words() -> frozenset[str]:
     """Collect every word of the grammar and of the stitch table, for suggestions."""
-    text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
+    text = grammar_text()
     found: set[str] = set()
     for row in text.splitlines():
         match = re.match(r"^_?[A-Z][A-Z_]*(?:\.-?\d+)?: (.*)$", row)

@@ -103,7 +103,7 @@ def _title(rows: Sequence[str]) -> str:
 
 
 def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
-    """Give parts without any stitches to the part before them; a name that comes twice gets a number."""
+    """Return parts without any stitches to the part before them; a name that comes twice gets a number."""
     kept: list[PagePart] = []
     for part in parts:
         if kept and not part.is_worked:

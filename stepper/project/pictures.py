@@ -58,7 +58,7 @@ def chart_of_picture(
         pixels: The picture.
         colours: What each colour stands for, by `#rrggbb`.
         place: Where the picture is named in the file.
-        stitches: How many stitches it is wide; nothing where the file does not say.
+        stitches: How many stitches it is wide; None if the file does not say.
 
     Returns:
         The chart, or nothing with the problems that stopped it.
@@ -99,7 +99,7 @@ _Rows = tuple[tuple[Cell, ...], ...]
 def _matched(
     pixels: Pixels, colours: Mapping[str, Cell]
 ) -> tuple[_Rows, list[tuple[tuple[int, int, Pixel], str]]]:
-    """Give what each pixel stands for, and the first place of each colour that stands for nothing."""
+    """Return what each pixel stands for, and the first place of each colour that stands for nothing."""
     known = [(code, lab(_rgb(code)), cell) for code, cell in colours.items()]
     seen: dict[Pixel, Cell] = {}
     lost: list[tuple[tuple[int, int, Pixel], str]] = []
@@ -122,7 +122,7 @@ def _rgb(code: str) -> Rgb:
 
 
 def _nearest(colour: Lab, known: list[tuple[str, Lab, Cell]]) -> tuple[Cell | None, str]:
-    """Give what a colour stands for; or nothing, and why."""
+    """Return what a colour stands for; or nothing, and why."""
     ranked = sorted(((colour_difference(colour, other), code, cell) for code, other, cell in known), key=_far)
     if not ranked:
         return None, "no yarn of this file has a colour"
@@ -159,7 +159,7 @@ def _told(name: str, pixels: Pixels, block: int, spot: tuple[int, int, Pixel], w
 
 
 def _block(cells: _Rows) -> int:
-    """Give the side of the largest squares that are each of one kind. Unit: pixels."""
+    """Return the side of the largest squares that are each of one kind. Unit: pixels."""
     height, width = len(cells), len(cells[0])
     side = gcd(width, height)
     for y in range(1, height):

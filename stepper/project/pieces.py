@@ -68,12 +68,12 @@ class DrawnChart:
 
 
 def has_key(row: str) -> bool:
-    """Say whether a row is the key of a chart: ". = MC; a = A"."""
+    """Return whether a row is the key of a chart: ". = MC; a = A"."""
     return bool(_KEYED.search(row))
 
 
 def works(line: Line) -> bool:
-    """Say whether a line works stitches, rather than naming a needle or a count."""
+    """Return whether a line works stitches, rather than naming a needle or a count."""
     idle = (Count, Needle, Remark, WithYarn, BreakYarn, TurnMethod)
     worked = [sentence for sentence in line.sentences if not isinstance(sentence, idle)]
     if not worked:

@@ -83,7 +83,7 @@ def render_problems(problems: Iterable[Problem], text: str, name: str) -> str:
 
 
 def nearest(word: str, choices: Iterable[str]) -> str:
-    """Give the nearest of the choices as a sentence `Did you mean “…”?`, or nothing.
+    """Return the nearest of the choices as a sentence `Did you mean “…”?`, or nothing.
 
     A word with fewer slips is nearer; where none has few, the one that looks most alike.
     """

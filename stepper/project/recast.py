@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from stepper.project.asides import commands, instructs
-from stepper.project.synonyms import KEPT, SYNONYMS, Synonym
+from stepper.project.synonym import KEPT, Synonym
+from stepper.project.synonyms import SYNONYMS
 
 _MOST = 8
 """How often one row of the table is tried again on what it made."""
@@ -39,14 +40,14 @@ class Recast:
     """Name in the head of the line; empty where it has none."""
 
     def place(self, offset: int, length: int) -> tuple[int, int]:
-        """Give a stretch of the text as printed: where it begins, and its length."""
+        """Return a stretch of the text as printed: where it begins, and its length."""
         first = self.places[min(offset, len(self.places) - 1)]
         last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
         return first, max(1, last + 1 - first)
 
 
 def as_printed(plain: str) -> Recast:
-    """Give a line without any change."""
+    """Return a line without any change."""
     return Recast(plain, tuple(range(len(plain) + 1)))
 
 
@@ -98,7 +99,7 @@ def put_words(line: Recast, synonym: Synonym) -> Recast:
         if synonym.words == KEPT:
             end = _kept_end(match)
             kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
-        elif synonym.said and instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")):
+        elif _hides_instruction(match, synonym):
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)
@@ -111,8 +112,15 @@ def put_words(line: Recast, synonym: Synonym) -> Recast:
     return Recast("".join(text), tuple(places), tuple(kept), line.name)
 
 
+def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
+    """Return whether the words that would only be said beside the line may tell her to do something."""
+    if not synonym.said or synonym.spelt_out:
+        return False
+    return instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")) is not None
+
+
 def _kept_end(match: re.Match[str]) -> int:
-    """Give where words that are only said end: never behind an instruction, which may stand after a comma.
+    """Return where words that are only said end: never behind an instruction, which may stand after a comma.
 
     Returns:
         The end of the words; their beginning if they cannot be told from an instruction.

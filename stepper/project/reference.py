@@ -28,7 +28,7 @@ class Pattern:
 
 @lru_cache(maxsize=1)
 def page() -> str:
-    """Give the page as it is shipped, in Markdown."""
+    """Return the page as it is shipped, in Markdown."""
     return resources.files("stepper.project").joinpath("wording.md").read_text(encoding="utf-8")
 
 
@@ -51,7 +51,7 @@ def _fenced(kind: str) -> list[tuple[int, str]]:
 
 
 def patterns() -> tuple[Pattern, ...]:
-    """Give every small pattern of the page."""
+    """Return every small pattern of the page."""
     return tuple(Pattern(line=line, work=work) for line, work in _fenced(""))
 
 
@@ -69,19 +69,19 @@ def as_file(pattern: Pattern) -> str:
 
 
 def other_wordings() -> tuple[str, ...]:
-    """Give a line for each other printed wording that is read as one of the page."""
+    """Return a line for each other printed wording that is read as one of the page."""
     return tuple(dict.fromkeys(synonym.example for synonym in SYNONYMS))
 
 
 def stitch_lines() -> tuple[str, ...]:
-    """Give each stitch of the table: how it is written, what it uses and leaves, how it is said."""
+    """Return each stitch of the table: how it is written, what it uses and leaves, how it is said."""
     worked = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
     shown = [entry for entry in STITCHES.values() if entry.kind in worked]
     return tuple(f"{entry.code:<10} {entry.uses} to {entry.leaves}   {entry.said}" for entry in shown)
 
 
 def reference() -> str:
-    """Give the whole reference: the page, other wordings, and the stitches."""
+    """Return the whole reference: the page, other wordings, and the stitches."""
     others = "\n".join(f"- {line}" for line in other_wordings())
     stitches = "\n".join(stitch_lines())
     return (
@@ -91,7 +91,7 @@ def reference() -> str:
 
 
 def about(word: str) -> str:
-    """Give the paragraphs and patterns of the reference that hold a word; empty where none does."""
+    """Return the paragraphs and patterns of the reference that hold a word; empty where none does."""
     found = []
     for part in re.split(r"\n(?=## )", reference()):
         head, *rest = part.split("\n\n")

@@ -31,7 +31,7 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.lengths import read_needle
+from stepper.project.lengths import read_needle, us_number
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -47,6 +47,8 @@ class Head:
     rows: bool = False
     every: str = ""
     """`WS`, `RS`, `even` or `odd`: the line is for all such rows too."""
+    next: bool = False
+    """Whether it is for the next row, without its number: `Next row:`."""
     times: Numbers | None = None
     """How many rows it is for, one after the other: `Next 4 rows:`."""
 
@@ -105,7 +107,10 @@ class Builder(ShapingBuilder):
         count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
-        return Head(numbers=numbers, side=side, rows=rows, every=_every(every, numbers), times=times)
+        next_ = any(getattr(token, "type", "") == "NEXT" for token in tree.children)
+        return Head(
+            numbers=numbers, side=side, rows=rows, every=_every(every, numbers), next=next_, times=times
+        )
 
     # --- sentences ---
 
@@ -244,6 +249,11 @@ class Builder(ShapingBuilder):
                 )
             )
             return []
+        printed = us_number(str(token))
+        listed = printed is not None and mm not in (printed.mm, *printed.also_mm)
+        if printed is not None and listed:
+            text = f"US {printed.us} is {printed.mm:g} mm in the tables; {mm:g} mm, as printed, is taken."
+            self.assumed.append(Assumed(text, place))
         return [Needle(mm, place, str(token))]
 
     def _do_with_yarn(self, tree: Any) -> list[Sentence]:
@@ -314,12 +324,46 @@ class Builder(ShapingBuilder):
         return (Several((*before, once), None, "around", None, place, 1),)
 
 
+def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
+
+    What its head calls one row is one, until its stitches come to its end. Without a head only a
+    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
+    """
+    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
+    made: list[Sentence] = []
+    for sentence in sentences:
+        before = made[-1] if made else None
+        goes_on = _open(before) and (numbered or head.next or _slight(before))
+        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
+            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
+        else:
+            made.append(sentence)
+    return tuple(made)
+
+
+def _open(row: Sentence | None) -> bool:
+    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
+    last = row.elements[-1] if isinstance(row, Phrase) else None
+    if isinstance(last, Until | Several):
+        return last.goal in ("last", "marker", "times")
+    return isinstance(last, Work)
+
+
+def _slight(row: Sentence | None) -> bool:
+    """Return whether a row is a single shaping of at most three stitches."""
+    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
+    entry = find(work.stitch) if isinstance(work, Work) else None
+    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
+    return not more and shaping and entry is not None and 0 < entry.uses <= 3
+
+
 def _rows_said(words: str) -> bool:
     return bool(re.search(r"\brows?\b|\b[rw]s\b", words))
 
 
 def _every(words: str, numbers: tuple[int, ...]) -> str:
-    """Give which rows a head like "and all WS rows" stands for; nothing where there is none."""
+    """Return which rows a head like "and all WS rows" stands for; None if there is none."""
     if not words:
         return ""
     for word, every in (

@@ -54,7 +54,7 @@ class ShapingBuilder(ElementBuilder):
         )
 
     def _ending(self, tree: Any) -> tuple[int | None, str]:
-        """Give the round, and the side, that the words end with."""
+        """Return the round, and the side, that the words end with."""
         if tree is None:
             return None, ""
         if tree.data == "ending_round":
@@ -67,7 +67,7 @@ class ShapingBuilder(ElementBuilder):
             return "section"
         token = from_.children[0]
         word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
-        if re.match(r"cast|beg", word):
+        if re.match(r"cast|beg|commencement$", word):
             return "cast-on"
         if word in ("underarm", "divide", "division"):
             return "divide"
@@ -226,6 +226,8 @@ class ShapingBuilder(ElementBuilder):
                 )
             )
             made = [edge]
+        text = "how far from the edge it is worked is not said; the outermost stitches are taken."
+        self.assumed.append(Assumed(text, place))
         return Phrase(tuple(made), place)
 
     def _do_ends_once(self, tree: Any) -> Phrase:
@@ -270,7 +272,7 @@ class ShapingBuilder(ElementBuilder):
 
 
 def _type(child: Any) -> str:
-    """Give the kind of a token; empty for a tree."""
+    """Return the kind of a token; empty for a tree."""
     return str(getattr(child, "type", ""))
 
 
@@ -279,15 +281,15 @@ def _named(tree: Any) -> str:
 
 
 def side_of(words: str) -> str:
-    """Give the side that words name: `RS` or `WS`."""
+    """Return the side that words name: `RS` or `WS`."""
     return "WS" if re.match(r"w", words.strip(), re.I) else "RS"
 
 
 def code_of(token: Token) -> str:
-    """Give the stitch of `Knit` or `Purl`."""
+    """Return the stitch of `Knit` or `Purl`."""
     return "p" if token.lower().startswith("p") else "k"
 
 
 def label_of(token: Token) -> str:
-    """Give the name of a round as it is looked up."""
+    """Return the name of a round as it is looked up."""
     return " ".join(str(token).lower().split())

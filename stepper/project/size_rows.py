@@ -88,7 +88,7 @@ def sizes_of(rows: Sequence[str]) -> FoundSizes:
 
 
 def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
-    """Give the names of the sizes from the row that lists them; empty where none does, or none for sure."""
+    """Return the names of the sizes from the row that lists them; empty where none does, or none for sure."""
     return sizes_of(rows).names
 
 
@@ -154,7 +154,7 @@ def _named(parts: Sequence[str]) -> list[tuple[str, ...]]:
 
 
 def _unread_row(rows: Sequence[str]) -> str:
-    """Give a row that lists sizes in a way that is not read; empty where there is none."""
+    """Return a row that lists sizes in a way that is not read; empty where there is none."""
     for row in rows:
         match = None if "finished" in row.lower() else _SIZE_ROW.match(row)
         if match and re.match(rf"(?:{_LETTER}\b|\d)", match.group(1), re.I) and "needle" not in row.lower():
@@ -174,6 +174,6 @@ def _lists_of(rows: Sequence[str]) -> Counter[int]:
 
 
 def infer_sizes(rows: Sequence[str]) -> int:
-    """Give the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
+    """Return the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
     lengths = _lists_of(rows)
     return lengths.most_common(1)[0][0] if lengths else 1

@@ -25,12 +25,21 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
     return None
 
 
+def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
+    """Return the place of a size, from 0, by its name or its number ("2nd size"); None if there is none."""
+    found = find_size(name, sizes)
+    nth = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", name.strip(), re.I)
+    if found is None and nth is not None and 1 <= int(nth.group(1)) <= len(sizes):
+        return int(nth.group(1)) - 1
+    return found
+
+
 _WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra large": "xl"}
 # Sizes that are printed as letters and said as words.
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:
-    """Give the size of the file nearest to a name it does not have: by number, by letter or by spelling.
+    """Return the size of the file nearest to a name it does not have: by number, by letter or by spelling.
 
     Returns:
         A sentence with the nearest, or with all of them where none is near; empty without sizes.

@@ -48,7 +48,7 @@ _OFTEN = re.compile(
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _PAGE_NUMBER = re.compile(
-    r"\W*\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
+    r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
 
 
@@ -113,7 +113,7 @@ class Sorter:
     # --- headings ---
 
     def _is_title(self, at: int, heading: Heading | None) -> bool:
-        """Say whether a row is the first of the text and names the garment."""
+        """Return whether a row is the first of the text and names the garment."""
         row = self.lines.rows[at]
         if any(self.lines.rows[:at]) or is_clutter(row):
             return False
@@ -127,14 +127,14 @@ class Sorter:
         return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
 
     def _begins_in(self, row: str) -> bool:
-        """Say whether knitting begins in a row."""
+        """Return whether knitting begins in a row."""
         return self.lines.is_worked(row) or any(
             self.lines.is_worked(sentence) or (holds_instruction(sentence) and not kind_of(sentence))
             for sentence in sentences_of(row)
         )
 
     def _is_heading(self, heading: Heading, at: int) -> bool:
-        """Say whether a row that looks like a heading is one, and no line of the pattern."""
+        """Return whether a row that looks like a heading is one, and no line of the pattern."""
         row = self.lines.rows[at]
         if heading.kind == "chart":
             below = next((row for row in self.lines.rows[at + 1 :] if row), "")
@@ -181,7 +181,7 @@ class Sorter:
         self.mode, self.context = "work", ""
 
     def _work_follows(self, at: int) -> bool:
-        """Say whether anything is to be knitted in the rows up to the next heading."""
+        """Return whether anything is to be knitted in the rows up to the next heading."""
         rows = self.lines.rows
         while at < len(rows) and (not rows[at] or heading_of(rows[at]) is None):
             if not rows[at]:
@@ -196,7 +196,7 @@ class Sorter:
     # --- front matter ---
 
     def _is_of_the_page(self, at: int) -> bool:
-        """Say whether a row is a page number, an address, a rule, or the title printed again over a page."""
+        """Return whether a row is a page number, an address, a rule, or the title printed again."""
         row = self.lines.rows[at]
         if is_clutter(row):
             broken = at > 0 and is_broken_at(self.lines.rows[at - 1]) and row.isdigit()
@@ -249,7 +249,7 @@ class Sorter:
         return at + taken
 
     def _begins(self, sentence: str, after: int) -> bool:
-        """Say whether knitting begins, or goes on, with a sentence among the front matter."""
+        """Return whether knitting begins, or goes on, with a sentence among the front matter."""
         if kind_of(sentence, self.context, apart=self.apart):
             return False
         worked = self.lines.is_worked(sentence)
@@ -264,7 +264,7 @@ class Sorter:
         return after > self.last_cast_on and (worked or is_order(sentence))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
-        """Give a paragraph of front matter its kinds; leave what has none under a mark."""
+        """Return a paragraph of front matter its kinds; leave what has none under a mark."""
         sentences = sentences_of(text)
         kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
@@ -274,7 +274,7 @@ class Sorter:
         self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
 
     def _is_unended(self, at: int) -> bool:
-        """Say whether the row above is under a mark, and its sentence has no end."""
+        """Return whether the row above is under a mark, and its sentence has no end."""
         above = self.lines.rows[at - 1] if at else ""
         last = self.pieces[-1] if above and self.pieces else None
         if last is None or last.kind != "note":

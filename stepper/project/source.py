@@ -121,7 +121,7 @@ def read_nodes(text: str) -> tuple[Node | None, list[Problem]]:
     """Turn the text into nodes.
 
     Returns:
-        The outermost node, or nothing where the text cannot be read as YAML, and the problems met.
+        The outermost node, or None if the text cannot be read as YAML, and the problems met.
     """
     problems = _tabs(text)
     if problems:

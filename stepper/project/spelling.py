@@ -38,7 +38,7 @@ def slips(one: str, other: str, *, most: int = 2) -> int:
 
 
 def most_slips(word: str) -> int:
-    """Give how many slips a word may have and still be guessed: one in short words, two in longer ones."""
+    """Return how many slips a word may have and still be guessed: one in short words, two in longer ones."""
     return 1 if len(word) <= 4 else 2
 
 

@@ -18,7 +18,7 @@ class Numbers:
     place: Span
 
     def of(self, size: int) -> int:
-        """Give the number of a size (its place in the list, from 0)."""
+        """Return the number of a size (its place in the list, from 0)."""
         return self.values[size] if len(self.values) > 1 else self.values[0]
 
 
@@ -32,7 +32,7 @@ class Length:
     """As it stands in the file, unit included."""
 
     def of(self, size: int) -> float:
-        """Give the length of a size. Unit: mm."""
+        """Return the length of a size. Unit: mm."""
         return self.values[size] if len(self.values) > 1 else self.values[0]
 
 
@@ -71,7 +71,7 @@ class Several:
 
     elements: tuple[Element, ...]
     times: Numbers | None
-    """How often in all; nothing where it is worked up to a place."""
+    """How often in all; None if it is worked up to a place."""
     goal: str
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
     room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""

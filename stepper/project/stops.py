@@ -50,20 +50,20 @@ def sentences_of(text: str) -> list[str]:
 
 
 def _goes_with(last: str, part: str) -> bool:
-    """Say whether what stands behind a full stop belongs to the same row of stitches."""
+    """Return whether what stands behind a full stop belongs to the same row of stitches."""
     if has_row_head(part) or not is_fragment(last):
         return False
     return is_fragment(part) or bool(_REPEATS.match(part))
 
 
 def stands_in_stops(text: str) -> bool:
-    """Say whether full stops stand between the stitches of one row: "*P3. C4B. K6. Rep from *"."""
+    """Return whether full stops stand between the stitches of one row: "*P3. C4B. K6. Rep from *"."""
     parts = _SENTENCE.split(text)
     return any(_goes_with(last, part) for last, part in pairwise(parts))
 
 
 def goes_on(row: str, following: str) -> bool:
-    """Say whether a sentence goes on from a row of the page into the one below it."""
+    """Return whether a sentence goes on from a row of the page into the one below it."""
     if not following or heading_of(following) is not None or is_clutter(following):
         return False
     if _GOES_ON.search(row):
@@ -82,10 +82,10 @@ def _stops_go_on(row: str, following: str) -> bool:
 
 
 def begins_row(row: str) -> bool:
-    """Say whether a row of the page begins with the head of a row or round and its colon: "Row 1 (RS): "."""
+    """Return whether a row of the page begins with a head and its colon: "Row 1 (RS): "."""
     return has_row_head(row) and bool(re.match(r"[^.;]{1,48}:", row))
 
 
 def is_broken_at(row: str) -> bool:
-    """Say whether the last word of a row cannot be the last of its sentence."""
+    """Return whether the last word of a row cannot be the last of its sentence."""
     return bool(_GOES_ON.search(row))

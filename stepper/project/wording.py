@@ -29,8 +29,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
 from stepper.project.problems import Problem, Span
-from stepper.project.sentences import Builder, Head
-from stepper.project.sizes import find_size, nearest_size
+from stepper.project.sentences import Builder, Head, joined_stops
+from stepper.project.sizes import find_size, nearest_size, size_called
 from stepper.project.stitchwork import Numbers
 
 EXAMPLES = (
@@ -89,7 +89,7 @@ class Words:
 
 
 def reads(text: str) -> bool:
-    """Say whether the grammar reads a line, without asking why where it does not."""
+    """Return whether the grammar reads a line, without asking why where it does not."""
     return stop_of(made_plain(" ".join(text.split()))) is None
 
 
@@ -153,6 +153,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     label, times = label_times(label) if label else (label, 0)
     if times:
         head = replace(head, times=Numbers((times,), whole))
+    sentences = joined_stops(head, label, sentences)
     if head.times is not None and not _one_row(sentences):
         builder.problems.append(
             whole.problem(
@@ -175,7 +176,7 @@ _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is c
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
-    """Say whether a line gives one row, and no more than a yarn before it and a count behind."""
+    """Return whether a line gives one row, and no more than a yarn before it and a count behind."""
     rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
     if len(rest) != 1:
         return False
@@ -216,7 +217,8 @@ def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) 
 
 
 _SIZES_ONLY = re.compile(
-    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only)?\s*:\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)\s+only\s*:\s*(?=\S)",
+    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
+    r"\s*(?=\S)",
     re.I,
 )
 
@@ -226,8 +228,8 @@ def _for_sizes(
 ) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
     group = 1 if only.group(1) else 2
-    names = [name for name in re.split(r"\s*(?:,|&|\band\b)\s*", only.group(group)) if name]
-    found = [find_size(name, words.size_names) for name in names]
+    names = [name for name in re.split(r"\s*(?:[,&()\[\]]|\band\b)\s*", only.group(group)) if name]
+    found = [size_called(name, words.size_names) for name in names]
     places = tuple(size for size in found if size is not None)
     if len(places) != len(names):
         missing = names[found.index(None)]

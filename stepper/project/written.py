@@ -142,7 +142,7 @@ def _lines(pasted: Pasted) -> Iterator[Line]:
 
 
 def _records(record: object) -> Iterator[object]:
-    """Give a record and all records inside it."""
+    """Return a record and all records inside it."""
     if isinstance(record, tuple):
         for inner in record:
             yield from _records(inner)
@@ -234,7 +234,7 @@ def _piece(piece: Piece) -> list[str]:
 
 
 def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
-    """Give the gauge of a section: the one named behind its heading, or the one that its name suggests."""
+    """Return the gauge of a section: the one named behind its heading, or the one that its name suggests."""
     names = [gauge.name for gauge in gauges]
     for name in names:
         if re.search(rf"\b{re.escape(name)}\b", part.aside):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
@@ -140,3 +142,11 @@ def test_one_row_in_rows_goes_on_as_it_looks() -> None:
     assert {round_.instruction for round_ in garter.rounds[1:]} == {"knit"}
     around = plan_of(project("Cast on 10 sts.\nJoin in the round.\n*K3, p2; rep from * to end. Work 3 rounds in pattern."))
     assert {round_.instruction for round_ in around.rounds[1:]} == {"*k3, p2; rep from * to end"}
+
+
+def test_a_repeat_that_goes_away_from_its_count_is_refused_soon() -> None:
+    """Increases never come to fewer stitches; a thousand rounds more say no more than four times the repeat."""
+    begun = time.perf_counter()
+    work = "CO 20 sts. Join in the round.\nRnd 1: K1, m1l, k to last st, m1r, k1.\nRnd 2: Knit.\nRep rnds 1 and 2 until 10 sts remain."
+    assert "away from it" in faults(project(work, sizes="S", size="S"))
+    assert time.perf_counter() - begun < 2

@@ -72,3 +72,8 @@ def test_a_heel_that_slips_after_its_turn_is_not_told() -> None:
     """Such a heel closes its own gaps: no double stitch is made, and nothing is assumed."""
     heel = START + "K14, turn.\nSl1, p7, turn.\nSl1, k6, k2tog, turn.\nSl1, p to end.\nBind off."
     assert told(plan(heel)) == []
+
+
+def test_a_turn_at_the_end_of_the_pattern_is_told() -> None:
+    """Nobody comes back over it, but she works it all the same."""
+    assert len(told(plan(START + "K15, turn."))) == 1

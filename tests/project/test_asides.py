@@ -77,6 +77,9 @@ def test_a_remark_may_hold_numbers_but_no_round() -> None:
         "Join yoke",
         "All sizes",
         "Sizes S and M only",
+        "Dec rnd 1",
+        "Inc Rnd 2",
+        "Set-up row 3",
     ],
 )
 def test_a_name_of_a_line_is_one(label: str) -> None:
@@ -101,6 +104,13 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
         "Last 2 rows",
         "RS rows",
         "Inc round, repeat once",
+        "Rep rnd 1",
+        "Repeat row 2",
+        "Work rnd 1",
+        "After row 3",
+        "Next row 1",
+        "Dec rnd 1 and 2",
+        "Knit rnd 2",
     ],
 )
 def test_a_label_that_instructs_is_found(label: str) -> None:

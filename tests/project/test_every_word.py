@@ -31,10 +31,16 @@ SILENT = {
     "a", "the", "of", "in", "at", "on", "for", "from", "with", "and", "then",
     # What a number counts, where no other thing could be.
     "st", "sts", "stitch", "row", "cm", "edge", "yarn",
-    # "Work even", "work straight" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
-    "work", "even", "straight", "follow", "all", "across", "around", "remaining", "rem", "end",
+    # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
+    "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end",
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "next", "back", "held", "together",
+    # "Up to the marker", "8 cm long", "4 (3, 2)th": the same length, place and number without them.
+    "up", "long", "th",
+    # "For another 3 cm", "3 cm more": a length that is worked, and not measured, comes on top as it is.
+    "another", "more",
+    # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.
+    "left", "unworked", "should",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip
@@ -165,7 +171,7 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
         "Pick up and knit 12 sts along each side.",
         "Pick up and knit 12 sts along edge with smaller needles.",
         "Draw yarn through sts, k10, k2tog.",
-        "Do not break yarn, k10 k2tog.",
+        "Do not break yarn k10, k2tog.",
         "Weave in ends and knit 2 rounds.",
         "Bind off 20 sts knitting every other row and working to the turn.",
         "K30 across instep twice, k to end.",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.lengths import read_length, read_needle, read_number
+from stepper.project.lengths import read_length, read_needle, read_number, us_number
 
 
 @pytest.mark.parametrize(
@@ -66,3 +66,13 @@ def test_numbers_with_fractions() -> None:
     assert read_number("10½") == read_number("10 1/2") == read_number("10.5") == 10.5
     assert read_number("½") == 0.5
     assert read_number("ten") is None
+
+
+def test_a_us_number_is_found_in_its_table() -> None:
+    """A page that prints two sizes is checked against it. Source: `stepper.craft.needles.NEEDLE_SIZES`."""
+    row = us_number("US size 8 (3.5 mm) needles")
+    assert row is not None
+    assert row.mm == 5.0
+    assert us_number("US #8") == row
+    assert us_number("3.5 mm") is None
+    assert us_number("US 99") is None

@@ -48,4 +48,4 @@ def test_a_line_that_cannot_be_read_keeps_its_place() -> None:
     assert (found.project, len(found.problems)) == (None, 2)
     assert found.partial is not None
     kinds = [type(line.sentences[0]).__name__ for line in found.partial.sections[0].lines]
-    assert kinds == ["Phrase", "Worked", "Unread", "BindOff"]
+    assert kinds == ["Phrase", "WorkRounds", "Unread", "BindOff"]

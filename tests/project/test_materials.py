@@ -62,3 +62,12 @@ def test_a_swatch_of_no_yarn_and_a_limit_that_is_none_are_told() -> None:
     told = " ".join(f"{each.message} {each.hint}" for each in problems)
     assert 'there is no yarn "Z"' in told
     assert "Write a length or a count: 2.5 cm, or 5 sts." in told
+
+
+def test_a_needle_of_a_gauge_may_be_a_us_number_that_means_one_size() -> None:
+    """Patterns print "US 6 needles"; where makers differ, only millimetres say which. Source: the needle table."""
+    made = read_project(project("Cast on 8 sts.").replace("needle: 4 mm", "needle: US 6")).project
+    assert made is not None
+    assert {fabric.needle_mm for fabric in made.fabrics.values()} >= {4.0}
+    unsure = read_project(project("Cast on 8 sts.").replace("needle: 4 mm", "needle: US 2"))
+    assert "the same everywhere" in unsure.problems[0].message

@@ -27,7 +27,10 @@ def test_a_row_of_stitches_with_full_stops_stays_whole() -> None:
 
 def test_no_line_is_cut_out_of_a_row_of_stitches() -> None:
     """The first half of a row, read alone, would be worked as all of it."""
-    assert page("3rd rnd: *P3. K4.", "K6. Rep from * around.").joined(0)[1] is None
+    taken, line = page("3rd rnd: *P3. K4.", "K6. Rep from * around.").joined(0)
+    assert taken == 2
+    assert line is not None
+    assert [type(sentence).__name__ for sentence in line.sentences] == ["Phrase"]
 
 
 def test_neighbours_that_cannot_be_read_stay_together() -> None:

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import time
 from pathlib import Path
 
 import pytest
@@ -85,3 +86,11 @@ def test_a_part_that_comes_twice_gets_a_number() -> None:
     """Two sections of one name cannot be told apart."""
     pasted = take_apart("Title\n\nSLEEVE\nCast on 4 sts.\n\nSLEEVE\nCast on 4 sts.\n")
     assert [part.name for part in pasted.parts] == ["sleeve", "sleeve 2"]
+
+
+@pytest.mark.parametrize("text", ["(" * 10_000, "[ " * 5_000, "(1" * 5_000, "(k1, " * 2_500, "k1, " * 2_500])
+def test_what_no_pattern_holds_is_told_apart_quickly(text: str) -> None:
+    """A page copied badly must not stop the program for half a minute: thousands of brackets take a moment."""
+    begun = time.perf_counter()
+    take_apart(text)
+    assert time.perf_counter() - begun < 5

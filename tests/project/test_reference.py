@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from importlib import resources
 from typing import Any
 
 import pytest
@@ -13,6 +12,7 @@ from lark import Lark, Token
 from stepper.plan.compile import compile_plan
 from stepper.plan.invariants import broken_invariants
 from stepper.project.draft import FileDraft
+from stepper.project.grammar import grammar_text
 from stepper.project.lines import read_rows
 from stepper.project.parsing import NOTE, Stopped, made_plain, understood
 from stepper.project.problems import Span
@@ -49,8 +49,7 @@ class Watched:
     """The grammar of the program, with a note of every rule and terminal that was used."""
 
     def __init__(self) -> None:
-        text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
-        self.lark = Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
+        self.lark = Lark(grammar_text(), start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
         self.rules = {_name(rule): False for rule in self.lark.rules}
         self.productions = dict.fromkeys(self.lark.rules, False)
         self.terminals = {terminal.name: False for terminal in self.lark.terminals}

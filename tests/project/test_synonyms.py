@@ -7,7 +7,8 @@ import pytest
 from stepper.project.parsing import made_plain
 from stepper.project.problems import Span
 from stepper.project.recast import as_printed, put_words
-from stepper.project.synonyms import SYNONYMS, Synonym
+from stepper.project.synonym import Synonym
+from stepper.project.synonyms import SYNONYMS
 from stepper.project.wording import Words, read_line
 
 

@@ -313,3 +313,41 @@ def test_a_problem_in_free_words_stands_under_the_word() -> None:
     problem = read(line).problems[0]
     assert (problem.column, problem.length) == (line.index("twice") + 1, len("twice"))
     assert "Note:" in problem.hint
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("Dec 1 st at each end of next row.", "how far from the edge"),
+        ("Inc 1 st at the beginning of next row.", "how far from the edge"),
+        ("Dec 1 st at each end of every 4th row 3 times.", "how far from the edge"),
+        ("Change to US 8 (3.5 mm) needles.", "US 8 is 5 mm in the tables"),
+    ],
+)
+def test_what_a_line_leaves_open_is_told_once(line: str, told: str) -> None:
+    """An assumption in silence is found when the garment does not fit."""
+    made = read(line).line
+    assert made is not None
+    assert [told in assumed.text for assumed in made.assumed] == [True]
+
+
+def test_needle_sizes_that_agree_are_not_told() -> None:
+    """A note on every needle would hide the one that matters. US 6 is 4 mm in every table."""
+    made = read("Change to US 6 (4 mm) needles.").line
+    assert made is not None
+    assert made.assumed == ()
+
+
+def test_a_count_behind_a_colon_ends_a_row() -> None:
+    """"K1, k2tog, k to end: 39 sts." is a row with its count, not the name of one."""
+    made = read("K1, k2tog, k to end: 39 sts.").line
+    assert made is not None
+    assert made.label is None
+    assert [type(sentence).__name__ for sentence in made.sentences] == ["Phrase", "Count"]
+
+
+@pytest.mark.parametrize("line", ["(" * 300 + "k1", "K1, " * 3000 + "k1.", "(k1, " * 200])
+def test_a_line_that_no_pattern_has_is_refused_at_once(line: str) -> None:
+    """A slip of the clipboard must not stop the program; what is wrong is told."""
+    problem = read(line).problems[0]
+    assert "brackets" in problem.message or "longer" in problem.message

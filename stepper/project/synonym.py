@@ -1,0 +1,73 @@
+"""One other wording of what the grammar reads: a pattern, and the words put in its place. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+KEPT = "\0"
+"""In place of words: they are taken out of the line and said with it."""
+
+N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
+ROUND = r"(?:rounds?|rnds?|rows?)\b"
+STS = r"(?:stitches|stitch|sts?)\b"
+END = r"(?=\s*[,.;)\]]|\s*$)"
+LONG = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
+HELD_BY = r"(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn|(?:a\s+)?spare\s+needle)\b"
+OFF = r"(?:bind|cast)\s+off"
+
+
+@dataclass(frozen=True, slots=True)
+class Synonym:
+    """One other wording."""
+
+    expression: str
+    """Regular expression of the words as printed."""
+    words: str
+    example: str
+    has: tuple[str, ...]
+    """Pieces of words, in lower case, of which one must stand in a line before the pattern is tried."""
+    again: bool = False
+    """Whether it is tried again on what it made, for lists."""
+    said: str = ""
+    """Name of the bracket of the pattern whose words are said beside the line: they are worth no stitches."""
+    exact: bool = False
+    """Whether case matters."""
+    spelt_out: bool = False
+    """Whether the pattern spells out every word that is said, so that no instruction can hide among them."""
+
+    @property
+    def pattern(self) -> re.Pattern[str]:
+        """The expression, built when a line first needs it: all of them together would cost the start."""
+        return _compiled(self.expression, self.exact)
+
+
+@cache
+def _compiled(expression: str, exact: bool) -> re.Pattern[str]:
+    return re.compile(expression, 0 if exact else re.I)
+
+
+def row(
+    has: str,
+    pattern: str,
+    words: str,
+    example: str,
+    *,
+    again: bool = False,
+    exact: bool = False,
+    spelt_out: bool = False,
+) -> Synonym:
+    """Return one row of the table.
+
+    Args:
+        has: Pieces of words, parted by `|`, of which one must stand in the line, in lower case.
+        pattern: Regular expression; the bracket called `said`, if any, holds words to be said with the line.
+        words: What is put in its place; `\\1` is what stood in that bracket.
+        example: A line that needs the row.
+        again: Whether it is tried again on what it made.
+        exact: Whether case matters.
+        spelt_out: Whether the pattern spells out every word that is said.
+    """
+    said = "said" if "(?P<said>" in pattern else ""
+    return Synonym(pattern, words, example, tuple(has.split("|")), again, said, exact, spelt_out)
