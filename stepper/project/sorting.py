@@ -47,6 +47,8 @@ _OFTEN = re.compile(
 )
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
+_STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
+"""The full stop behind an abbreviated stitch, as in "K. 132", which ends no sentence at the end of a row."""
 _PAGE_NUMBER = re.compile(
     r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
@@ -279,7 +281,7 @@ class Sorter:
         last = self.pieces[-1] if above and self.pieces else None
         if last is None or last.kind != "note":
             return False
-        return last.text.endswith(above) and not above.endswith(ENDS)
+        return last.text.endswith(above) and (not above.endswith(ENDS) or bool(_STITCH_STOP.search(above)))
 
     # --- the pattern ---
 

@@ -24,6 +24,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
+from stepper.session.fault.remedies import RemedyKind
 from stepper.session.state import (
     UNDO_DEPTH,
     Knitting,
@@ -168,7 +169,7 @@ def test_a_mend_keeps_from_where_on_the_count_is_off() -> None:
             at=AT,
             origin=Position(index=7),
             place=Position(index=7),
-            remedy="plain",
+            remedy=RemedyKind.PLAIN,
             difference=1,
             stitches=0,
             minutes=0.0,

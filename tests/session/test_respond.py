@@ -6,7 +6,7 @@ import pytest
 
 from stepper.plan.resuming import PlaceChoice
 from stepper.session import cues, events
-from stepper.session.answers import ANSWERS, TellExpected, step_at
+from stepper.session.answers import ANSWERS, TellExpected, TellSpacing, step_at
 from stepper.session.control import ask
 from stepper.session.effects import (
     AskLength,
@@ -186,7 +186,8 @@ def test_the_next_increase_is_in_the_nearest_shaped_round_ahead() -> None:
     yoke = plan(("yoke", ["co80", "k80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100", "k100"]))
     told = [
         _effect(
-                    Session(yoke, State(seq=1, knitting=Knitting(place=Position(index=index)))),
+            TellSpacing,
+            Session(yoke, State(seq=1, knitting=Knitting(place=Position(index=index)))),
             cues.Spacing(at=AT),
         ).next_index
         for index in range(7)
