@@ -106,7 +106,7 @@ def _stitch(
 
 
 # fmt: off
-_ENTRIES: tuple[Stitch, ...] = (
+ENTRIES: tuple[Stitch, ...] = (
     _plain("k", "knit one", "knit {n}", "p", also="knit"),
     _plain("p", "purl one", "purl {n}", "k", also="purl"),
     _plain("k tbl", "knit one through the back loop", "knit {n} through the back loop", "p tbl",
@@ -169,12 +169,13 @@ _ENTRIES: tuple[Stitch, ...] = (
     _other("turn", 0, 0, "turn", Kind.MARK),
     _other("w&t", 0, 0, "wrap and turn", Kind.MARK, also="wrap and turn"),
 )
+"""Every entry, in the order of the table. A new stitch is a row here; the reader's words come from it."""
 # fmt: on
 
-STITCHES: dict[str, Stitch] = {entry.code: entry for entry in _ENTRIES}
+STITCHES: dict[str, Stitch] = {entry.code: entry for entry in ENTRIES}
 """Every stitch by its code."""
 
-ALIASES: dict[str, str] = {spelling: entry.code for entry in _ENTRIES for spelling in entry.spellings}
+ALIASES: dict[str, str] = {spelling: entry.code for entry in ENTRIES for spelling in entry.spellings}
 """The code of every other printed form."""
 
 _WHOLE_WORDS = ("k1b", "mb", "bead")
@@ -256,7 +257,7 @@ def whole_words() -> tuple[str, ...]:
     """
     named = [
         form
-        for entry in _ENTRIES
+        for entry in ENTRIES
         if entry.kind in (Kind.INCREASE, Kind.DECREASE) or entry.code in _WHOLE_WORDS
         for form in (entry.code, *entry.spellings)
     ]

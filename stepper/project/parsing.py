@@ -166,7 +166,7 @@ def stop_of(plain: str) -> int | None:
 
 
 @lru_cache(maxsize=1)
-def _parser() -> Lark:
+def build_parser() -> Lark:
     """Build the parser once; the tables are kept between runs of the program where a cache can be written."""
     from lark import Lark
 
@@ -188,7 +188,7 @@ def parsed(body: str) -> object:
     if crowded is not None:
         return crowded
     try:
-        tree = _parser().parse(body)
+        tree = build_parser().parse(body)
     except UnexpectedInput as error:
         return _stopped(error, body)
     return _hidden(tree, body) or tree

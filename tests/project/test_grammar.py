@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -21,16 +22,17 @@ def read(text: str) -> LineReading:
 
 def forget() -> None:
     """Drop what was built from the tables as they were."""
-    for built in (parsing._parser, parsing.parsed, parsing.legal_words, stitches.stitch):
+    for built in (parsing.build_parser, parsing.parsed, parsing.legal_words, stitches.stitch):
         built.cache_clear()
 
 
 def test_a_stitch_added_to_the_table_is_read(monkeypatch: pytest.MonkeyPatch) -> None:
     """Whoever adds an abbreviation adds it once; a second list would be forgotten."""
     assert read("K1, k4tog, k to end.").line is None
-    added = stitches._dec("k4tog", 4, "knit four together", also="knit four as one")
+    said = {"said": "knit four together", "wrong_side": "", "spellings": ("knit four as one",)}
+    added = replace(stitches.STITCHES["k3tog"], code="k4tog", uses=4, **said)
     with monkeypatch.context() as table:
-        table.setattr(stitches, "_ENTRIES", (*stitches._ENTRIES, added))
+        table.setattr(stitches, "ENTRIES", (*stitches.ENTRIES, added))
         table.setitem(stitches.STITCHES, "k4tog", added)
         table.setitem(stitches.ALIASES, "knit four as one", "k4tog")
         forget()
