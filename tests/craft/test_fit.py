@@ -53,3 +53,11 @@ def test_bad_arguments_are_refused() -> None:
     """An ease that is no number has no word."""
     with pytest.raises(ValueError, match="finite"):
         fit_word(float("nan"))
+
+
+def test_far_below_the_body_it_is_called_stretched() -> None:
+    """A bust of 88 cm in a garment 7 cm narrower (8 % are 7.04 cm) is a very close fit still, in one 7.1 cm narrower
+    it is stretched; without the body nobody can tell (arithmetic)."""
+    assert fit_word(-70, 880) == "very close"
+    assert fit_word(-71, 880) == "stretched"
+    assert fit_word(-71) == "very close"
