@@ -23,7 +23,7 @@ def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, 
     Returns:
         As many rounds as the line has numbers; none, reported, where they do not come out.
     """
-    cycle = _cycle(repeated, needles)
+    cycle = repeated_cycle(repeated, needles)
     rows = len(line.numbers)
     if not cycle:
         return ()
@@ -49,7 +49,8 @@ def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, 
     return cycle * times
 
 
-def _cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Return the rounds a line repeats, by number or the last of them; none, reported, if unknown."""
     if repeated.numbers:
         missing = [number for number in repeated.numbers if number not in needles.section.numbered]
         if missing:

@@ -20,7 +20,7 @@ from stepper.plan.intervals import named_round, work_at_intervals, work_edge_row
 from stepper.plan.model import Run
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
-from stepper.plan.repeated_rounds import check_rounds, last_rounds
+from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
 from stepper.plan.row_elements import MisfitError, held_stitches
@@ -51,7 +51,6 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 _MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
@@ -132,7 +131,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Repeated, needles: Needles) -> None:
-    cycle = _repeated_cycle(instruction, needles)
+    cycle = repeated_cycle(instruction, needles)
     if not cycle:
         return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
@@ -173,21 +172,6 @@ def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
         )
     )
     return (place.line, place.column) in needles.readings
-
-
-def _repeated_cycle(instruction: Repeated, needles: Needles) -> tuple[Template, ...]:
-    if instruction.numbers:
-        missing = [number for number in instruction.numbers if number not in needles.section.numbered]
-        if missing:
-            known = one_of(str(number) for number in sorted(needles.section.numbered)) or "none"
-            needles.miss(
-                instruction.place,
-                f"round {one_of(map(str, missing))} has not been written out in this section.",
-                f"The rounds written out are {known}.",
-            )
-            return ()
-        return tuple(needles.section.numbered[number] for number in instruction.numbers)
-    return last_rounds(instruction, needles)
 
 
 @work.register

@@ -100,6 +100,13 @@ def transaction(connection: sqlite3.Connection) -> Generator[None]:
         connection: In autocommit mode and not within a transaction.
     """
     connection.execute("BEGIN IMMEDIATE")
+    with _committed(connection):
+        yield
+
+
+@contextmanager
+def _committed(connection: sqlite3.Connection) -> Generator[None]:
+    """Commit what was begun if this block ends well, and take it back if not."""
     try:
         yield
         connection.execute("COMMIT")
@@ -124,15 +131,8 @@ def held(connection: sqlite3.Connection) -> Generator[None]:
     if not connection.in_transaction:
         connection.execute("BEGIN IMMEDIATE")
     try:
-        yield
-        connection.execute("COMMIT")
-    except BaseException:
-        if connection.in_transaction:
-            try:
-                connection.execute("ROLLBACK")
-            except sqlite3.Error:
-                connection.close()
-        raise
+        with _committed(connection):
+            yield
     finally:
         # What was kept is kept: who cannot go on holding finds out at the next attempt.
         with suppress(sqlite3.Error):
