@@ -59,46 +59,29 @@ def _works_rounds(sentence: Sentence, name: str) -> bool:
 
 def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
     """Note that "work … times" behind other rounds may count the once that was worked before them."""
-    place = written.place
-    needles.choices.append(
-        Choice(
-            place=place,
-            words=f"work {name} … times",
-            first="so often after the once where it is written out",
-            second="so often in all, that once included",
-            line=line.place.line,
-        )
-    )
-    if (place.line, place.column) in needles.readings:
+    first, second = "so often after the once where it is written out", "so often in all, that once included"
+    if _is_second(f"work {name} … times", first, second, written, line, needles):
         needles.section.in_all.add(name)
 
 
 def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
     """Return whether "work dec round" means the once that is written out; note that it has two readings."""
-    place = written.place
-    needles.choices.append(
-        Choice(
-            place=place,
-            words=f"work {name}",
-            first=f"once more after the {name} where it is written out",
-            second="the once that is written out",
-            line=line.place.line,
-        )
-    )
-    return (place.line, place.column) in needles.readings
+    first, second = f"once more after the {name} where it is written out", "the once that is written out"
+    return _is_second(f"work {name}", first, second, written, line, needles)
 
 
 def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
     """Return whether "work … times" counts every time; note that the words have another reading."""
+    first, second = "so often in all", "so often after the once where it is written out"
+    return not _is_second(f"work {name} … times", first, second, written, line, needles, quiet=True)
+
+
+def _is_second(
+    words: str, first: str, second: str, written: Line, line: Line, needles: Needles, *, quiet: bool = False
+) -> bool:
+    """Note words of two readings at a named round; return whether they are taken in the second."""
     place = written.place
     needles.choices.append(
-        Choice(
-            place=place,
-            words=f"work {name} … times",
-            first="so often in all",
-            second="so often after the once where it is written out",
-            line=line.place.line,
-            quiet=True,
-        )
+        Choice(place=place, words=words, first=first, second=second, line=line.place.line, quiet=quiet)
     )
-    return (place.line, place.column) not in needles.readings
+    return (place.line, place.column) in needles.readings
