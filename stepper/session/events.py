@@ -291,6 +291,11 @@ class ReminderSet(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class RemindersForgotten(Event):
+    """She asked that nothing more be said of what she asked to be reminded of."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AskingSet(Event):
     """It was changed how often a count is asked for."""
 

@@ -28,6 +28,7 @@ from stepper.session.events import (
     ReadingSet,
     Remedied,
     ReminderSet,
+    RemindersForgotten,
     Respaced,
     Returned,
     Searched,
@@ -188,6 +189,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(
                 knitting, reminders=tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
             )
+        case RemindersForgotten():
+            return replace(knitting, reminders=())
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():
