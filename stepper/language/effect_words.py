@@ -333,7 +333,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
-        answers.TellFilm: lambda effect, plan: outlook.tell_film(effect.outlook, plan),
         due.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,

@@ -80,13 +80,6 @@ class TellDue(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellFilm(Effect):
-    """Say what a film of two hours would bring."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class TellTimeKnitted(Effect):
     """Say how long she has knitted: the stitches of her days at her pace, so that breaks and what was ripped
     out are left out."""
@@ -151,7 +144,6 @@ def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     yield TellTimeLeft(outlook=seen)
     if seen.evenings is not None:
         yield TellDue(outlook=seen)
-    yield TellFilm(outlook=seen)
 
 
 def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
