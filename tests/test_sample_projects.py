@@ -11,10 +11,10 @@ import pytest
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.phrasing import spoken
 from stepper.plan.compile import compile_plan
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 
 SAMPLES = sorted((Path(__file__).parents[1] / "sample_projects").glob("*.yaml"))
 

@@ -35,6 +35,7 @@ import contextlib
 import copy
 import functools
 import importlib
+import itertools
 import json
 import os
 import random
@@ -175,8 +176,17 @@ def _with(node: ast.AST, **fields: object) -> ast.AST:
 
 def mutants_of(module: str, source: str) -> list[Mutant]:
     """List every mutant of a module, from its first line to its last."""
+    return [mutant for mutant in candidates_of(module, source) if differs(mutant, source)]
+
+
+def differs(mutant: Mutant, source: str) -> bool:
+    """Return whether a mutant is another program than the code, and one that compiles."""
+    return _bytecode(mutant.source) not in (None, _bytecode(source))
+
+
+def candidates_of(module: str, source: str) -> list[Mutant]:
+    """List what may be mutants of a module; whether it is another program is not looked at yet, which takes longer."""
     tree = ast.parse(source)
-    plain = _bytecode(source)
     starts = [0]
     for line in source.encode().splitlines(keepends=True):
         starts.append(starts[-1] + len(line))
@@ -184,7 +194,7 @@ def mutants_of(module: str, source: str) -> list[Mutant]:
     for node in _places(tree):
         for changed in changes_of(node):
             mutant = _mutant(module, source, starts, node, changed)
-            if mutant is not None and _bytecode(mutant.source) not in (None, plain):
+            if mutant is not None:
                 found.append(mutant)
     return found
 
@@ -243,6 +253,7 @@ def _mutant(
     return Mutant(module, first.lineno, code, *one_line, written.decode())
 
 
+@functools.lru_cache(maxsize=256)
 def _bytecode(source: str) -> tuple[object, ...] | None:
     """Return what the source does when compiled, places in the text aside; None if it does not compile."""
     try:
@@ -375,15 +386,19 @@ def verdicts_of(path: Path | None) -> dict[str, str]:
     return dict(json.loads(line) for line in path.read_text(encoding="utf-8").splitlines())
 
 
+def sample(room: str, count: int, seed: int) -> tuple[list[Mutant], int]:
+    """Choose mutants of a room at random; and tell among how many places and changes."""
+    sources = {module: (ROOT / module).read_text(encoding="utf-8") for module in modules_of(room)}
+    every = [mutant for module, source in sources.items() for mutant in candidates_of(module, source)]
+    random.Random(seed).shuffle(every)
+    made = (mutant for mutant in every if differs(mutant, sources[mutant.module]))
+    return list(itertools.islice(made, count)), len(every)
+
+
 def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, judged: dict[str, str]) -> Score:
     """Judge the mutants of one room until they or the time run out."""
-    every = [
-        mutant
-        for module in modules_of(room)
-        for mutant in mutants_of(module, (ROOT / module).read_text(encoding="utf-8"))
-    ]
-    chosen = random.Random(args.seed).sample(every, min(args.count, len(every)))
-    print(f"{room}: {len(chosen)} of {len(every)} mutants, seed {args.seed}", flush=True)
+    chosen, of = sample(room, args.count, args.seed)
+    print(f"{room}: {len(chosen)} mutants of {of} places and changes, seed {args.seed}", flush=True)
     known = equivalents()
     times: dict[str, float | None] = {}
     score = Score()
