@@ -100,14 +100,21 @@ def bare(record: object) -> object:
     return (type(record).__name__, *(bare(getattr(record, name)) for name in kept))
 
 
+@lru_cache(maxsize=None)
+def bare_reading(text: str, sizes: int, size_names: tuple[str, ...]) -> object:
+    """Read a line that is read, for comparison with others."""
+    return bare(reading(text, sizes, size_names))
+
+
 def same(one: str, other: str, sizes: int, size_names: tuple[str, ...]) -> bool:
     """Say whether another line is read, and says just the same."""
     changed = reading(other, sizes, size_names)
-    return changed is not None and bare(changed) == bare(reading(one, sizes, size_names))
+    return changed is not None and bare(changed) == bare_reading(one, sizes, size_names)
 
 
+@lru_cache(maxsize=None)
 def silent_words(text: str, sizes: int, size_names: tuple[str, ...]) -> list[str]:
-    """List the words of a line that can be left out without a trace."""
+    """List the words of a line that can be left out without a trace; worked out once for all tests of this file."""
     found = []
     for match in re.finditer(r"[A-Za-z0-9][\w'&/½¼¾-]*", text):
         shorter = " ".join((text[: match.start()] + text[match.end() :]).split())
