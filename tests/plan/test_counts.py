@@ -20,7 +20,7 @@ from tests.project.samples import HEAD, project
 
 T = TypeVar("T")
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def read(text: str) -> Project:

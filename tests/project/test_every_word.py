@@ -65,7 +65,7 @@ def legal_lines() -> dict[str, tuple[int, tuple[str, ...]]]:
     lines: dict[str, tuple[int, tuple[str, ...]]] = dict.fromkeys(EXAMPLES, (6, ("1", "2", "3", "4", "5", "6")))
     lines |= {row: (3, ("S", "M", "L")) for pattern in patterns() for row in pattern.work.splitlines()}
     lines |= dict.fromkeys(other_wordings(), (0, ("S", "M", "L")))
-    for path in sorted((HERE.parents[1] / "sample_projects").glob("*.yaml")):
+    for path in sorted((HERE.parent / "fixtures").glob("*.yaml")):
         project = read_project(path.read_text(encoding="utf-8")).project
         assert project is not None
         sizes = (len(project.sizes), project.sizes)
