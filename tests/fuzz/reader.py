@@ -21,7 +21,7 @@ from collections import Counter
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
-SAMPLES = sorted((ROOT / "sample_projects").glob("*.yaml")) + sorted((ROOT / "tests/project/bad").glob("*.yaml"))
+SAMPLES = sorted((ROOT / "tests" / "fixtures").glob("*.yaml")) + sorted((ROOT / "tests/project/bad").glob("*.yaml"))
 PAGES = sorted((ROOT / "tests/project/printed").glob("*.txt"))
 SLOW_S = 5.0
 

@@ -13,7 +13,7 @@ from stepper.report.fit_lines import describe_spacing
 from tests.invariants import broken_invariants
 from tests.project.samples import project as project_text
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def switchback() -> Project:

@@ -14,7 +14,7 @@ from stepper.project.reader import read_project
 from tests.invariants import broken_invariants
 from tests.project.samples import legal_works, project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def compiled(text: str) -> Compiled:

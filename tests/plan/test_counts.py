@@ -20,7 +20,7 @@ from tests.project.wording_patterns import Pattern, as_file, patterns
 
 T = TypeVar("T")
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def read(text: str) -> Project:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import fields, is_dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 import pytest
@@ -66,7 +66,7 @@ def legal_lines() -> dict[str, tuple[int, tuple[str, ...]]]:
     lines: dict[str, tuple[int, tuple[str, ...]]] = dict.fromkeys(EXAMPLES, (6, ("1", "2", "3", "4", "5", "6")))
     lines |= {row: (3, ("S", "M", "L")) for pattern in patterns() for row in pattern.work.splitlines()}
     lines |= dict.fromkeys(other_wordings(), (0, ("S", "M", "L")))
-    for path in sorted((HERE.parents[1] / "sample_projects").glob("*.yaml")):
+    for path in sorted((HERE.parent / "fixtures").glob("*.yaml")):
         project = read_project(path.read_text(encoding="utf-8")).project
         assert project is not None
         sizes = (len(project.sizes), project.sizes)
@@ -100,7 +100,7 @@ def bare(record: object) -> object:
     return (type(record).__name__, *(bare(getattr(record, name)) for name in kept))
 
 
-@lru_cache(maxsize=None)
+@cache
 def bare_reading(text: str, sizes: int, size_names: tuple[str, ...]) -> object:
     """Read a line that is read, for comparison with others."""
     return bare(reading(text, sizes, size_names))
@@ -112,7 +112,7 @@ def same(one: str, other: str, sizes: int, size_names: tuple[str, ...]) -> bool:
     return changed is not None and bare(changed) == bare_reading(one, sizes, size_names)
 
 
-@lru_cache(maxsize=None)
+@cache
 def silent_words(text: str, sizes: int, size_names: tuple[str, ...]) -> list[str]:
     """List the words of a line that can be left out without a trace; worked out once for all tests of this file."""
     found = []
