@@ -11,7 +11,7 @@ from PIL import Image
 
 from stepper.commands.main import main
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 @pytest.fixture

@@ -9,7 +9,7 @@ import pytest
 
 from stepper.commands.main import main
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_a_garment_not_begun_has_its_choices_and_says_so(

@@ -18,7 +18,7 @@ from tests.garments import read_garment
 from tests.plan.test_blend import switchback
 from tests.plans import plan as made
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 def measured(name: str) -> dict[str, Measurement]:
