@@ -22,7 +22,7 @@ from stepper.session import about, about_ahead, about_round
 from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.state import Position
 
-SHORT_WORDS: Final = 24
+SHORT_WORDS: Final = 20
 """Words up to which a round that is not in hand is read out whole; a longer one is summed up. Chosen here:
 about eight seconds of speech."""
 _MOST_NAMES: Final = 4
@@ -118,7 +118,7 @@ def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
 def _side(effect: about_round.TellSide, plan: Plan) -> str:
     round_ = plan.rounds[effect.index]
     if not round_.flat:
-        return "The right side: you are knitting in the round."
+        return "The right side, as always in the round."
     side = "right" if round_.side == "RS" else "wrong"
     return f"The {side} side, row {round_.number}."
 
@@ -180,12 +180,12 @@ def _how_far(index: int, here: int, plan: Plan) -> str:
 
 def _shaping_left(effect: about_ahead.TellShapingLeft, plan: Plan) -> str:
     word = "increase" if effect.increases else "decrease"
-    if not effect.rounds:
-        done = f", {plural(effect.done, 'round')} of them done" if effect.done else ""
-        return f"No {word}s are left in {effect.section}{done}."
     done = f"; {effect.done} done" if effect.done else ""
-    changes = plural(effect.changes, f"{word}d stitch", f"{word}d stitches")
-    return f"{plural(effect.rounds, f'{word} round')} left in {effect.section}, {changes}{done}."
+    if not effect.rounds:
+        return f"No {word}s are left in {effect.section}{done}."
+    rounds = plural(effect.rounds, f"{word} {'row' if effect.flat else 'round'}")
+    changes = plural(effect.changes, "stitch", "stitches")
+    return f"{rounds} left in {effect.section}, {changes}{done}."
 
 
 def _rounds_to(effect: about_ahead.TellRoundsTo, plan: Plan) -> str:
@@ -229,12 +229,13 @@ def _gauge(effect: about_ahead.TellGauge, plan: Plan) -> str:
 
 
 def _length(effect: about_ahead.TellLength, plan: Plan) -> str:
-    left = f"{plural(effect.rounds_left, 'round')} left"
+    left = f"{plural(effect.rounds_left, 'row' if effect.flat else 'round')} left"
     if effect.length_mm is None:
         return f"The file gives no gauge to tell by; {left} in {effect.section}."
-    now = f"About {length(_whole(effect.length_mm, plan.units), plan.units)} by the rounds"
+    length_mm = _whole(effect.length_mm, plan.units)
+    now = f"About {length(length_mm, plan.units)} by the rounds" if length_mm else "Hardly begun"
     if effect.target_mm is None:
-        return f"{now}; {effect.section} is not worked to a length, {left}."
+        return f"{now}; {left} in {effect.section}."
     return f"{now}, of {length(effect.target_mm, plan.units)}; {left}."
 
 

@@ -19,7 +19,7 @@ GROUPS: Final[Mapping[HelpWith, tuple[str, ...]]] = MappingProxyType(
             "{number} rounds done",
             "go back {number} rounds",
             "go to {place}",
-            "stitch {stitch}",
+            "stitch {number}",
             "at the marker",
         ),
         HelpWith.QUESTIONS: (
@@ -71,6 +71,7 @@ def _shown(phrases: list[str] | tuple[str, ...], plan: Plan) -> str:
 def _examples(plan: Plan) -> dict[str, str]:
     return {
         "count is {number}": "count is 246",
+        "stitch {number}": "stitch 130",
         "{number} rounds": "3 rounds",
         "{number}": "2",
         "{stitch}": "130",

@@ -159,7 +159,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "how long should it be",
         "how long is this piece",
         "is it long enough",
-        typed=("how long is it", "am i there yet"),
+        typed=("how long is this", "am i there yet"),
     ),
     _about(
         Topic.YARN_LEFT,

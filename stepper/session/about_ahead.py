@@ -42,6 +42,7 @@ class TellShapingLeft(Effect):
 
     increases: bool
     section: str
+    flat: bool
     rounds: int
     """Rounds with such changes, the one in hand included."""
     changes: int
@@ -94,6 +95,7 @@ class TellLength(Effect):
     """Say how long the piece is by its rounds."""
 
     section: str
+    flat: bool
     length_mm: float | None
     """From where its length is measured; None if no gauge is known. Unit: mm."""
     target_mm: float | None
@@ -193,6 +195,7 @@ def tell_shaping_left(plan: Plan, state: State, at: str, *, kind: Kind) -> Itera
     yield TellShapingLeft(
         increases=kind is Kind.INCREASE,
         section=here.section,
+        flat=here.flat,
         rounds=len(ahead),
         changes=left,
         done=len(shaped) - len(ahead),
@@ -263,6 +266,7 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     if stretch is not None:
         yield TellLength(
             section=here.section,
+            flat=here.flat,
             length_mm=(here.index - stretch.origin) / stretch.rounds_per_10cm * 100,
             target_mm=stretch.target_mm,
             rounds_left=stretch.last + 1 - here.index,
@@ -272,6 +276,7 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     heights = [_height_mm(plan, round_) for round_ in inside]
     yield TellLength(
         section=here.section,
+        flat=here.flat,
         length_mm=None if None in heights else sum(each or 0.0 for each in heights),
         target_mm=None,
         rounds_left=last + 1 - here.index,

@@ -113,7 +113,8 @@ def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
             if round_.index > origin.index + MOST_UNTOLD:
                 break
             return _placed(cue.at, plan, origin, Position(index=round_.index + 1))
-    return Refusal(sentence=f"No round in {cue.yarn} is near. Say go to round, and its number.")
+    name = plan.yarns[keys[0]]
+    return Refusal(sentence=f"No round in {name} is near. Say go to round, and its number.")
 
 
 def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
