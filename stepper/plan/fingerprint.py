@@ -29,6 +29,20 @@ def knitted(round_: Round) -> Knitted:
     return round_.before, round_.after, round_.flat, round_.side, tuple(work)
 
 
+def placed_alike(round_: Round) -> Knitted:
+    """Return the same for a round whose changes are spread evenly, wherever they stand.
+
+    Where they stand depends on a manner and on what is to be kept clear; it is the same round of the garment.
+    """
+    before, after, flat, side, work = knitted(round_)
+    if not round_.evenly:
+        return before, after, flat, side, work
+    times: dict[tuple[str, str], int] = {}
+    for code, yarn, number in work:
+        times[code, yarn] = times.get((code, yarn), 0) + number
+    return before, after, flat, side, tuple(sorted((code, yarn, sum_) for (code, yarn), sum_ in times.items()))
+
+
 def fingerprint(plan: Plan) -> str:
     """Return a name that changes when any round of the plan does.
 
