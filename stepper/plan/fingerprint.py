@@ -37,10 +37,11 @@ def placed_alike(round_: Round) -> Knitted:
     before, after, flat, side, work = knitted(round_)
     if not round_.evenly:
         return before, after, flat, side, work
-    times: dict[tuple[str, str], int] = {}
-    for code, yarn, number in work:
-        times[code, yarn] = times.get((code, yarn), 0) + number
-    return before, after, flat, side, tuple(sorted((code, yarn, sum_) for (code, yarn), sum_ in times.items()))
+    in_all: dict[tuple[str, str], int] = {}
+    for code, yarn, times in work:
+        in_all[code, yarn] = in_all.get((code, yarn), 0) + times
+    sums = sorted((code, yarn, times) for (code, yarn), times in in_all.items())
+    return before, after, flat, side, tuple(sums)
 
 
 def fingerprint(plan: Plan) -> str:

@@ -2,8 +2,8 @@
 
 Theory of operation. What is knitted is a sequence of rounds; names, labels and remarks are not in the fabric.
 
-1. Where the new plan begins with the very rounds that are knitted, the place is behind them; where the changes
-   of an even round stand does not matter there. A round half worked has to begin the same as well.
+1. Where the new plan begins with the very rounds that are knitted, the place is behind them; it does not
+   matter where in an even round its changes stand. A round half worked has to begin the same as well.
 2. Otherwise the plan was changed in what is knitted already. Every seam of the new plan is measured by the
    rounds that come out alike before it and after it (`stepper.plan.aligning`). The place is sure where one
    seam alone is best, the rounds on both sides of it are those on both sides of the place, nothing that was
