@@ -9,8 +9,8 @@ import pytest
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.phrasing import spoken
-from stepper.plan.invariants import broken_invariants
 from tests.fixtures import SAMPLES, plan_named, plans_of
+from tests.invariants import broken_invariants
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from stepper.language.phrasing import spoken
-from stepper.plan.invariants import broken_invariants
 from tests.fixtures import plans_of
+from tests.invariants import broken_invariants
 
 SHIPPED = sorted((Path(__file__).parents[1] / "sample_projects").glob("*.yaml"))
 

@@ -32,11 +32,11 @@ class Bench:
     def __init__(self, keep: Path) -> None:
         from stepper.plan.compile import compile_plan
         from stepper.plan.export import plan_document
-        from stepper.plan.invariants import broken_invariants
         from stepper.project.pasted import take_apart
         from stepper.project.problems import render_problems
         from stepper.project.reader import read_project
         from stepper.project.written import written
+        from tests.invariants import broken_invariants
 
         self.compile_plan, self.broken, self.document = compile_plan, broken_invariants, plan_document
         self.read, self.render = read_project, render_problems

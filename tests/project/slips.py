@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.project.reader import read_project
-from stepper.project.reference import patterns
 from stepper.project.wording import EXAMPLES
+from tests.project.wording_patterns import patterns
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 LETTERS = "abcdefghijklmnopqrstuvwxyz"
