@@ -1,7 +1,7 @@
-"""The plan for paper: one page that needs nothing else, to print and tick off. Pure.
+"""The plan for paper: one self-contained page to print and tick off. Pure.
 
-Everything on it comes from the same plan as the session. What comes from the file is escaped; the page may
-fetch nothing and run nothing, and says so to the browser.
+Everything on it comes from the same plan as the session. What comes from the file is escaped; the page tells
+the browser to let it fetch nothing and run nothing.
 """
 
 from __future__ import annotations
@@ -36,10 +36,10 @@ def write_page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
     Args:
         plan: The plan as knitted.
         project: The checked file.
-        yarns: What it takes of each yarn.
+        yarns: How much of each yarn it takes.
 
     Returns:
-        A whole HTML document.
+        A complete HTML document.
     """
     drawn = assign_looks(
         project, (run.yarn for each in plan.rounds for run in each.runs if run.yarn in plan.yarns)
