@@ -190,14 +190,6 @@ class Needles:
         elif turned or any(_is_worked(item) for item in phrase):
             self.side = "WS" if self.side == "RS" else "RS"
 
-    @property
-    def last_template(self) -> Template | None:
-        """The round last worked, if it can be worked again."""
-        for draft in reversed(self.drafts[self.section.start :]):
-            if draft.template is not None:
-                return draft.template
-        return None
-
     def height_mm(self, origin: int) -> float:
         """Return the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
