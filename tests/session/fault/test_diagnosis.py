@@ -14,7 +14,7 @@ from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made
 
-SAMPLES = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[2] / "fixtures").glob("*.yaml"))
 PLACES = 6
 """Random places for each kind in each garment; `python -m tests.bench.faults` takes 200."""
 
