@@ -11,8 +11,9 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.durations import as_it_looks, measured_from
+from stepper.plan.durations import as_it_looks
 from stepper.plan.established import asks_pattern, even, ground
+from stepper.plan.measuring_places import measured_from
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template

@@ -83,7 +83,7 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     if found is None:
         needles.report(
             duration.length.place,
-            f'no row of this piece so far is of the {name}, so nobody can tell where it is.',
+            f"no row of this piece so far is of the {name}, so nobody can tell where it is.",
             'Measure from the cast-on edge, or write "for" and the length worked from here.',
             kind="length",
         )

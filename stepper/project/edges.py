@@ -168,9 +168,7 @@ class EdgeBuilder(ShapingBuilder):
         return Phrase((Work(stitch, number, None, place),), place)
 
     def _where(self, tree: Any) -> str:
-        return next(
-            (str(child).lower() for child in tree.children if type_of(child) == "WHERE"), "beginning"
-        )
+        return next((str(child).lower() for child in tree.children if type_of(child) == "WHERE"), "beginning")
 
     def _edge_stitch(self, tree: Any) -> str:
         """Return `co` or `bo`; keep the words beside it, and report stitches picked up over several rows."""
@@ -183,9 +181,7 @@ class EdgeBuilder(ShapingBuilder):
         self.said.extend(f"{'cast on' if stitch == 'co' else 'bind off'} {word}" for word in beside)
         return stitch
 
-    def _edged(
-        self, tree: Any, legs: tuple[Leg, ...], where: str, first: Numbers | None = None
-    ) -> Sentence:
+    def _edged(self, tree: Any, legs: tuple[Leg, ...], where: str, first: Numbers | None = None) -> Sentence:
         place = self._tree_place(tree)
         stitch = self._edge_stitch(tree)
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
