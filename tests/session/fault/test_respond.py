@@ -5,9 +5,18 @@ from dataclasses import replace
 from stepper.plan.absorb import Mend
 from stepper.session.answers import TellExpected
 from stepper.session.cues import Again, HowMany, Next
-from stepper.session.effects import AskCount, AskLook, TellCauses, TellLifeline, TellMend, TellSpot, TellStep, TellTinked
-from stepper.session.evolve import SILENCE_S, is_long_silence
+from stepper.session.effects import (
+    AskCount,
+    AskLook,
+    TellCauses,
+    TellLifeline,
+    TellMend,
+    TellSpot,
+    TellStep,
+    TellTinked,
+)
 from stepper.session.events import Tinked
+from stepper.session.evolve import SILENCE_S, is_long_silence
 from stepper.session.fault.respond import ask_checks, ask_next, tell_mends, tell_spot, tell_tinked
 from stepper.session.machine import Session
 from stepper.session.state import Answer, Asking, Fault, Knitting, Position, Seen, State, Verified
