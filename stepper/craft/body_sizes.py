@@ -1,9 +1,8 @@
 """Women's body sizes, as far as they are known: the wearer's measurements, not the garment's.
 
 The table goes back to the Craft Yarn Council's booklet of 2018, page 17, which was not at hand. Only the
-upper bust bounds were seen, on a page that follows it; everything else is from memory, and `status_of` says
-so. Whoever shows a figure from here shows that too. The wearer's own measurements are
-always better. No I/O.
+upper bust bounds were seen, on a page that follows it; everything else is from memory. Whoever shows a figure
+from here says so. The wearer's own measurements are always better. No I/O.
 """
 
 from __future__ import annotations
@@ -15,7 +14,6 @@ from stepper.craft.gauge import from_mm
 
 Range = tuple[float, float]
 Measure = Literal["bust", "back_waist", "arm", "upper_arm", "armhole", "waist", "hip"]
-Status = Literal["seen second-hand", "from memory"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,15 +60,7 @@ BODY_SIZES: tuple[BodySize, ...] = (
              upper_arm=(19.5, 19.5), armhole=(10, 10.5), waist=(49, 50), hip=(61, 62)),
 )
 # fmt: on
-"""From small to large. Source: see the module; status by `status_of`."""
-
-
-def status_of(measure: Measure) -> Status:
-    """Return how sure the figures of one measurement are.
-
-    Source: what was seen when the table was made.
-    """
-    return "seen second-hand" if measure == "bust" else "from memory"
+"""From small to large. Source: see the module."""
 
 
 def sizes_for_bust(bust_mm: float) -> tuple[BodySize, ...]:

@@ -133,33 +133,6 @@ def half_up(value: float) -> int:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Blocking:
-    """How much a washed and dried fabric differs from the fabric on the needles."""
-
-    width: float
-    """Factor on widths: above 1 the fabric grows. Range: above 0."""
-    length: float
-    """Factor on lengths: above 1 the fabric grows. Range: above 0."""
-
-    def __post_init__(self) -> None:
-        """Refuse impossible factors.
-
-        Raises:
-            ValueError: A factor is not above 0 or not finite.
-        """
-        require_positive(self.width, "width factor")
-        require_positive(self.length, "length factor")
-
-    @classmethod
-    def between(cls, before: Gauge, after: Gauge) -> Blocking:
-        """Compare the gauge of one swatch before and after washing.
-
-        Source: the same stitches fill another width, so the factor is the inverse ratio of the gauges.
-        """
-        return cls(width=before.stitches / after.stitches, length=before.rounds / after.rounds)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class GaugeCorrection:
     """What a tape measure on the work says about the rounds still to do."""
 

@@ -1,6 +1,6 @@
 """The plan: every round of the garment, to the stitch, in the order in which it is knitted.
 
-Records only; frozen, checked when built elsewhere (`stepper.plan.invariants`). A round is written twice:
+Records only; frozen, checked when built elsewhere (`tests.invariants`). A round is written twice:
 `phrase` keeps its repeats as groups, for reading out; `runs` is the same laid out flat, for counting.
 """
 

@@ -27,7 +27,7 @@ from stepper.language.phrasing import said_items
 from stepper.plan.evenly import even_places, formerly_written, usual_change
 from stepper.plan.model import Plan, Round, flatten
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 TABLE = ((200, 256), (294, 364), (175, 300), (204, 240), (225, 246), (72, 90), (128, 167), (290, 416),
          (337, 490), (120, 80), (179, 120), (260, 213), (300, 231), (100, 53))  # fmt: skip
 

@@ -14,7 +14,7 @@ from stepper.sitting.project_file import load
 from tests.plan.test_compile import plan_of
 from tests.project.samples import HEAD, project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_json_shows_the_blended_round(capsys: pytest.CaptureFixture[str]) -> None:

@@ -8,13 +8,13 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from stepper.plan.compile import Compiled, compile_plan, faults_of
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 from tests.project.samples import legal_works, project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def compiled(text: str) -> Compiled:

@@ -11,9 +11,9 @@ from hypothesis import strategies as st
 
 from stepper.craft.spacing import gaps_between
 from stepper.plan.evenly import Change, round_at
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, respaced, spread_of
+from tests.invariants import broken_invariants
 from tests.plan.test_compile import plan_of
 from tests.plans import plan
 from tests.project.samples import project

@@ -15,7 +15,7 @@ from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load, plan_of_text
 from tests.report.test_markup import Seen, parsed
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 IDS = [path.stem for path in SAMPLES]
 
 

@@ -14,7 +14,7 @@ from stepper.report.page_charts import SQUARE, draw_chart, list_signs, name_stit
 from stepper.report.page_yarns import assign_looks
 from stepper.sitting.project_file import load
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 PULLOVER = load(SAMPLES / "switchback.yaml").project
 SHADES = assign_looks(PULLOVER, ())
 

@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.fingerprint import fingerprint
-from stepper.plan.invariants import broken_invariants
 from stepper.session.codec import STATE_VERSION, encode_state
 from stepper.session.cues import Cue, Enough, Next, Note, Undo
 from stepper.session.events import PlanChanged
@@ -28,6 +27,7 @@ from stepper.sitting.session_journal import (
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, garment
+from tests.invariants import broken_invariants
 from tests.playbook import AT
 
 
