@@ -60,7 +60,8 @@ def placed_round(
     cheap = needles.checking and not needles.flat and not needles.markers
     manner = needles.project.spacing or Manner.MIXED
     even = even_places(before, number, change, flat=needles.flat, manner=Manner.MIXED if cheap else manner)
-    positions, moved_by = even, ()
+    positions = even
+    moved_by: tuple[str, ...] = ()
     rules = _rules(needles)
     if positions and rules:
         positions = _with_free_centres(positions, before, change.uses, rules, needles)
