@@ -95,7 +95,7 @@ def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Ite
     standing, plan = garment.standing, session.plan
     yield f"{standing.title}."
     if not garment.begun:
-        yield "Nothing is knitted yet."
+        yield "Nothing has been knitted yet."
     # Nobody comes back from a silence here, so the place is not said twice; and nobody answers a question.
     state = replace(session.state, last_cue_at="", question=None)
     for cue in (Where(at=at), HowFar(at=at)):

@@ -95,7 +95,7 @@ def _start(effect: effects.TellStart, plan: Plan) -> str:
 
 def _recap(effect: effects.TellRecap, plan: Plan) -> str:
     if effect.done is None:
-        return "Nothing is knitted yet."
+        return "Nothing has been knitted yet."
     return f"Last done{on_day(effect.at)}: {done_name(effect.done, plan)}."
 
 
@@ -206,7 +206,7 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
 
 def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
     if not effect.all_s:
-        return "Nothing is knitted yet."
+        return "Nothing has been knitted yet."
     guess = "" if effect.her_pace else ", at a usual pace until yours is known"
     evening = f"{outlook.hours(effect.evening_s)} of knitting this evening"
     if not effect.evening_s:

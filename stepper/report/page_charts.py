@@ -1,7 +1,7 @@
 """The charts as drawings for print: yarns by colour and letter, stitches by symbol, rounds numbered. Pure.
 
 Source of the symbols: the Craft Yarn Council's chart symbols, from memory: an empty square for knit, a dash
-for purl, a ring for a yarn over, strokes that lean as the decreases lean. What has no symbol there is written
+for purl, a ring for a yarn over, strokes that lean as the decreases do. A stitch without a symbol is written
 as its abbreviation.
 """
 
@@ -46,12 +46,12 @@ _STROKES: Final[Mapping[str, str]] = MappingProxyType(
 
 
 def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> str:
-    """Draw a chart, the first round at the bottom, numbered at the right where it is read from.
+    """Draw a chart, the first round at the bottom, with numbers at the side each round is read from.
 
     Args:
         chart: What to draw.
-        shades: The looks of every yarn by its key.
-        ground: Key of the yarn in hand, for squares that name none.
+        shades: How every yarn looks, by its key.
+        ground: Key of the current yarn, for squares that name none.
     """
     wide, high = chart.width * SQUARE, len(chart.rounds) * SQUARE
     inner: list[str] = []
@@ -70,7 +70,7 @@ def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> st
             inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
     title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
     title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
-    # Squares have about the same size in every chart, as far as the sheet is wide enough.
+    # Squares have about the same size in every chart, if the sheet is wide enough.
     style = f"width:{format_number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"
     return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
@@ -111,7 +111,7 @@ def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
 
 
 def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
-    """Draw the lines between the squares, and heavy ones around the repeat if the chart has edges."""
+    """Draw the lines between the squares, with heavy ones around the repeat if the chart has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
     lines = "".join(
         f"M{format_number(left + each * SQUARE)} {format_number(top)}v{format_number(high)}"
@@ -129,7 +129,7 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
 
 
 def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
-    """List the signs of a chart, each drawn and in words, in the order they are met."""
+    """List the symbols of a chart, each drawn and in words, in the order they occur."""
     found: dict[tuple[str, str], tuple[str, str]] = {}
     for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
         if not cell.stitch:
@@ -158,7 +158,7 @@ def _swatch(sign: str, colour: str, words: str) -> str:
 
 
 def _read_out(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
-    """Read the rounds out, each from right to left, for those who do not see the drawing."""
+    """Yield the rounds in words, each from right to left, for those who cannot see the drawing."""
     for place, cells in enumerate(chart.rounds, start=1):
         said: list[list[str | int]] = []
         for cell in reversed(cells):

@@ -116,7 +116,7 @@ def test_without_a_body_there_is_no_ease() -> None:
     ("name", "said"),
     [
         ("drop_shoulder", "The neck is left out"),
-        ("set_in", "what a seam takes is not taken off"),
+        ("set_in", "what a seam takes up is not deducted"),
         ("cardigan", "The chest counts one band"),
         ("shawl", "which edges it runs along is not known"),
     ],

@@ -60,7 +60,7 @@ def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -
     )
     assert "- no bobbles (changes nothing here)" in text
     assert "- front rib two rounds longer" in text
-    assert "Nothing is knitted yet." in text
+    assert "Nothing has been knitted yet." in text
 
 
 def test_an_alteration_says_where_it_shows() -> None:

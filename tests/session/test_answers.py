@@ -58,4 +58,4 @@ def test_how_long_before_a_stitch_is_nothing() -> None:
     """And no figure is made up."""
     session = Session(GARMENT, State(seq=5, last_cue_at=AT))
 
-    assert tell(session, session.consider(cues.HowLong(at=AT))) == ["Nothing is knitted yet."]
+    assert tell(session, session.consider(cues.HowLong(at=AT))) == ["Nothing has been knitted yet."]

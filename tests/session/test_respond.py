@@ -68,7 +68,7 @@ def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:
         "then knit eleven, make one, three times.",
     ]
     fresh = Session(GARMENT, State(seq=2))
-    assert tell(fresh, fresh.consider_opening(AT, "f"))[0] == "Nothing is knitted yet."
+    assert tell(fresh, fresh.consider_opening(AT, "f"))[0] == "Nothing has been knitted yet."
 
 
 def test_a_step_is_said_from_the_place_in_it() -> None:
