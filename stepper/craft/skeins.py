@@ -13,6 +13,13 @@ from stepper.craft.bounds import require_not_negative, require_positive
 YARD_M = 0.9144
 """Unit: m. Source: international yard, 1959, exact."""
 
+OUNCE_G = 28.349523125
+"""Unit: g. Source: avoirdupois ounce by the international pound, 1959, exact."""
+
+ALLOWANCE = 0.15
+"""What is bought over the likely length, for a swatch and to spare. Source: the trade's usual 10 to 15 %
+(elizabethsmithknits, 24 May 2024); the upper end, since it is for being sure."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Skein:
@@ -93,6 +100,24 @@ def skeins_to_buy(metres: float, skein_metres: float) -> int:
     needed = require_not_negative(metres, "metres")
     # Ten exact skeins must not become eleven by the last binary digit.
     return math.ceil(round(needed / require_positive(skein_metres, "a skein"), 9))
+
+
+def metres_to_be_sure(likely: float, high: float) -> float:
+    """Return the length to have in the house before the first stitch.
+
+    Args:
+        likely: Likely length. Range: 0 and up. Unit: m.
+        high: The most the knitting may take. Range: `likely` and up. Unit: m.
+
+    Returns:
+        The most it may take, and no less than the trade's allowance over the likely length. Unit: m.
+
+    Raises:
+        ValueError: The likely length is below 0.
+
+    Source: `ALLOWANCE`.
+    """
+    return max(high, require_not_negative(likely, "likely length") * (1 + ALLOWANCE))
 
 
 def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float:

@@ -8,6 +8,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.established import establish, even
 from stepper.plan.fitting_counts import nearest_counts
 from stepper.plan.model import Stretch, flatten
+from stepper.plan.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
@@ -18,6 +19,8 @@ from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
     """Return the rounds that a duration repeats; None, reported, if none has been set up."""
     place = instruction.place
+    if instruction.edges is not None:
+        return edged_cycle(instruction, needles)
     if instruction.manner in ("k", "stockinette"):
         flat_knit = instruction.manner == "k" and needles.flat
         if flat_knit:
@@ -31,6 +34,8 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return (knit,) if needles.flat else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
+    if instruction.manner.startswith(NAMED):
+        return named_cycle(instruction.manner, needles, place)
     if needles.section.pattern:
         return as_it_looks(needles.section.pattern, needles, place)
     needles.report(

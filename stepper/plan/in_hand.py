@@ -162,6 +162,8 @@ class Established:
     """Whether a row behind `end` changed the stitches."""
     spread: bool = False
     """Whether the last change was spread over the round, so that the pattern can only begin anew."""
+    name: str = ""
+    """Manner in which it was called, where it was called by a name; else empty."""
     why: str = ""
     """Why the columns cannot be told; empty where they can."""
 

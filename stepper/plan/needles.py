@@ -62,6 +62,9 @@ class Needles:
     kept: dict[str, Kept] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
+    patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
+    """The rows of the patterns that the page defines, by name."""
+
     section: SectionInHand = field(default_factory=SectionInHand)
     line: LineInHand = field(default_factory=LineInHand)
     counting: Counting = field(default_factory=Counting)

@@ -12,6 +12,7 @@ from stepper.plan.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.named_rounds import is_named_round, is_only_defined
 from stepper.plan.needles import Needles
 from stepper.plan.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
+from stepper.plan.pattern_definitions import define_pattern, defined_name
 from stepper.plan.working import work
 from stepper.project.instructions import Count, Line, RowsCount
 from stepper.project.model import Section
@@ -44,7 +45,11 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         return
     first = block[0]
     if is_numbered(first):
-        work_numbered(block, needles)
+        defined = defined_name(first, needles)
+        if defined:
+            define_pattern(defined, block, needles)
+        else:
+            work_numbered(block, needles)
         return
     begin_line(first, needles)
     needles.section.label = first.label or needles.section.label

@@ -18,6 +18,7 @@ from stepper.plan.established import establish
 from stepper.plan.even_change import work_evenly
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.model import Run
+from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
@@ -33,6 +34,7 @@ from stepper.project.instructions import (
     EdgeRows,
     Evenly,
     Flat,
+    Forms,
     Join,
     Labelled,
     MarkEvery,
@@ -112,7 +114,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
-    going_on = instruction.manner in ("pattern", "rib")
+    going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line.start
@@ -121,12 +123,25 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if going_on and needles.section.pattern and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return
+    if goes_on_with_name(instruction, needles):
+        work_even(instruction, needles)
+        return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
     start = needles.line.start if continues else begin
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+    first = first_row(instruction, cycle, needles)
+    if first is None:
+        return
+    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first)
     establish(cycle, needles, start=begin)
+    if needles.established is not None and instruction.edges is None:
+        needles.established.name = key_of(instruction.manner)
+
+
+@work.register
+def _(instruction: Forms, needles: Needles) -> None:
+    take_as_pattern(instruction, needles)
 
 
 @work.register

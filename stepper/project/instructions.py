@@ -73,12 +73,29 @@ class WorkRounds:
     """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds`."""
 
     manner: str
-    """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches) or `pattern` (the round
-    last worked, or as established, without shaping)."""
+    """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches), `named seed stitch` (a
+    pattern by its
+    name) or `pattern` (the round last worked, or as established, without shaping)."""
     duration: Duration
     place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
+    first: Numbers | None = None
+    """Row of the pattern to begin with, where the line says so."""
+    edges: tuple[Numbers, str] | None = None
+    """Stitches at each edge that are worked in another manner, and that manner (`keeping 3 sts at each edge
+    in garter`)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Forms:
+    """Rounds just worked that the page calls a pattern: `These 2 rows form rib.`"""
+
+    rounds: Numbers | None
+    """How many of the last rounds; None for those just written out."""
+    name: str
+    """What they are called."""
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -307,6 +324,7 @@ class RowsCount:
 Sentence = (
     Phrase
     | WorkRounds
+    | Forms
     | Repeated
     | Evenly
     | ChartWork

@@ -17,6 +17,7 @@ from stepper.project.instructions import (
     ChartWork,
     Count,
     Flat,
+    Forms,
     Join,
     MarkEvery,
     Needle,
@@ -32,6 +33,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.lengths import read_needle, us_number
+from stepper.project.manners import forms_name, manner_of
 from stepper.project.shapings import ShapingBuilder, code_of, side_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -125,21 +127,42 @@ class Builder(ShapingBuilder):
         )
 
     def _do_worked_rounds_in(self, tree: Any) -> WorkRounds:
-        number, more, _, manner = tree.children
+        number, more, _, manner, beginning = tree.children
         rounds = Rounds(self._numbers(number), more is not None)
-        return WorkRounds(_manner(manner), rounds, self._tree_place(tree), bare=manner is None)
+        place, first = self._tree_place(tree), self._beginning(beginning)
+        return WorkRounds(manner_of(manner), rounds, place, bare=manner is None, first=first)
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
         plain, until = tree.children
         return WorkRounds(code_of(plain), self._until(until), self._tree_place(tree))
 
     def _do_worked_until_in(self, tree: Any) -> WorkRounds:
-        manner, until = tree.children
-        return WorkRounds(_manner(manner), self._until(until), self._tree_place(tree), bare=manner is None)
+        manner, beginning, until = tree.children
+        place, first = self._tree_place(tree), self._beginning(beginning)
+        return WorkRounds(manner_of(manner), self._until(until), place, bare=manner is None, first=first)
 
     def _do_worked_once(self, tree: Any) -> WorkRounds:
+        place, first = self._tree_place(tree), self._beginning(tree.children[1])
+        return WorkRounds(manner_of(tree.children[0]), Rounds(self._one(place), False), place, first=first)
+
+    def _beginning(self, tree: Any) -> Numbers | None:
+        return self._numbers(tree.children[1]) if tree is not None else None
+
+    def _do_edged(self, tree: Any) -> Sentence:
+        worked, number, manner = tree.children
+        made = self._sentence(worked)[0]
+        assert isinstance(made, WorkRounds)
+        return replace(made, edges=(self._numbers(number), manner_of(manner)))
+
+    def _do_forms_span(self, tree: Any) -> Forms:
         place = self._tree_place(tree)
-        return WorkRounds(_manner(tree.children[0]), Rounds(self._one(place), False), place)
+        rounds = Numbers((len(self._span(tree.children[1])),), place)
+        return Forms(rounds, forms_name(str(tree.children[2])), place)
+
+    def _do_forms(self, tree: Any) -> Forms:
+        number = tree.children[1]
+        rounds = self._numbers(number) if number is not None else None
+        return Forms(rounds, forms_name(str(tree.children[3])), self._tree_place(tree))
 
     def _do_rep_span(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -377,21 +400,3 @@ def _every(words: str, numbers: tuple[int, ...]) -> str:
         if re.search(rf"\b{word}", words):
             return every
     return "odd" if numbers and numbers[0] % 2 else "even"
-
-
-def _manner(tree: Any) -> str:
-    if tree is None:
-        return "pattern"
-    words = str(tree.children[0]).lower()
-    ribbed = re.search(r"(\d+)\D+?(\d+)", words)
-    if ribbed:
-        return f"rib {ribbed.group(1)} {ribbed.group(2)}"
-    for word, manner in (
-        ("garter", "garter"),
-        ("sto", "stockinette"),
-        ("st st", "stockinette"),
-        ("rib", "rib"),
-    ):
-        if word in words:
-            return manner
-    return "pattern"

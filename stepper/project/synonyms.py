@@ -14,8 +14,9 @@ from stepper.project.length_synonyms import LENGTHS
 from stepper.project.line_synonyms import LINES
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.notation import NOTATION
+from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.row_synonyms import ROWS
 from stepper.project.synonym import Synonym
 
-SYNONYMS: tuple[Synonym, ...] = (*NOTATION, *ASIDES, *LENGTHS, *LINES, *ROWS)
+SYNONYMS: tuple[Synonym, ...] = (*NOTATION, *ASIDES, *LENGTHS, *PATTERNS, *LINES, *ROWS)
 """Every other wording, in the order in which they are tried."""

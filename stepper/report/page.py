@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from stepper.craft.skeins import YARD_M
 from stepper.language.measures import gauge, length, plural
 from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
@@ -127,8 +128,10 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks
     if not yarns:
         return
     yield tag("h2", "Yarn", id="yarn")
-    head = ("Yarn", "Metres", "Grams", "Skeins to buy", "In the house")
-    yield table(head, (_yarn_row(row, drawn) for row in yarns), named="yarn", class_="figures")
+    length, unit_m = ("Yards", YARD_M) if project.units == "in" else ("Metres", 1.0)
+    head = ("Yarn", length, "Grams", "Skeins to buy", "In the house")
+    rows = (_yarn_row(row, drawn, unit_m) for row in yarns)
+    yield table(head, rows, named="yarn", class_="figures")
     yield tag(
         "p",
         "What is likely, and from how little to how much it may be; the skeins last even then.",
@@ -136,7 +139,7 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks
     )
 
 
-def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks]) -> Iterator[str]:
+def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks], unit_m: float) -> Iterator[str]:
     shade = drawn.get(row.key)
     letter = f" ({shade.letter})" if shade is not None and shade.letter else ""
     square = ""
@@ -146,7 +149,8 @@ def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     few = tag("p", "a few metres: a remnant will do", class_="remark") if row.few else ""
     yield tag("p", square + text(f"{row.name}{letter}")) + few
     amount = row.quantity
-    yield f"{amount.likely_m:.0f} ({amount.low_m:.0f}–{amount.high_m:.0f})"
+    likely, low, high = (each / unit_m for each in (amount.likely_m, amount.low_m, amount.high_m))
+    yield f"{likely:.0f} ({low:.0f}–{high:.0f})"
     yield _grams(amount)
     own = next((each for each in row.buying if each.own), None)
     yield f"{own.skeins} of {own.grams:g} g" if own is not None else "–"
