@@ -26,9 +26,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
-    parser.add_argument(
-        "--all", action="store_true", help="list every blend, not just ten, and each in full"
-    )
+    parser.add_argument("--all", action="store_true", help="list every blend, not just ten, and each in full")
     parser.add_argument(
         "--picture", type=_picture, metavar="OUT", help="draw the yoke's profile to OUT, a .svg or .png file"
     )

@@ -43,7 +43,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         help="what the count must be a multiple of: a rib, a chart",
     )
     parser.add_argument("--plus", type=int, default=0, metavar="2", help="plus this many stitches")
-    parser.add_argument("--gauge", type=float, metavar="22", help="stitches per 10 cm, for what a count costs")
+    parser.add_argument("--gauge", type=float, metavar="22", help="stitches per 10 cm, for what it costs")
 
 
 def _instead(after: int, near: tuple[int, ...], args: argparse.Namespace) -> Iterator[str]:
