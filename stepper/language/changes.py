@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.carry import Change
+from stepper.plan.carry import Change, ChangeKind
 from stepper.plan.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
@@ -41,13 +43,17 @@ def tell_change(change: Change) -> str:
     else:
         rounds = f"rounds {change.first} to {change.last}"
     name = f"{sentence_case(change.section)}, {rounds}"
-    if change.kind == "renamed":
-        return f"{sentence_case(change.was)} is now called {change.section}."
     if change.label:
         name += f", {change.label}"
-    what: str = change.kind
-    if change.kind == "changed" and change.rounds_before != change.rounds_after:
-        what = f"changed, {plural(change.rounds_before, 'round')} before"
+    match change.kind:
+        case ChangeKind.RENAMED:
+            return f"{sentence_case(change.was)} is now called {change.section}."
+        case ChangeKind.CHANGED if change.rounds_before != change.rounds_after:
+            what = f"changed, {plural(change.rounds_before, 'round')} before"
+        case ChangeKind.CHANGED | ChangeKind.ADDED | ChangeKind.REMOVED:
+            what = str(change.kind)
+        case _:
+            assert_never(change.kind)
     if change.count_before != change.count_after:
         what += f", {change.count_after} stitches after it and not {change.count_before}"
     return f"{name}: {what}, {'already knitted' if change.knitted else 'still to come'}."

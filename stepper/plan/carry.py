@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
-from typing import Literal
+from enum import StrEnum
 
 from stepper.plan.aligning import renamed_sections
 from stepper.plan.lengthen import LengthCorrection, rounds_at_gauge
@@ -22,11 +22,20 @@ from stepper.plan.resuming import PlaceChoice, resume
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 
 
+class ChangeKind(StrEnum):
+    """What became of rounds from one plan to another."""
+
+    CHANGED = "changed"
+    ADDED = "added"
+    REMOVED = "removed"
+    RENAMED = "renamed"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
     """Neighbouring rounds of a section that differ between two plans."""
 
-    kind: Literal["changed", "added", "removed", "renamed"]
+    kind: ChangeKind
     section: str
     """As it is called now; for `removed` as it was."""
     first: int
@@ -167,7 +176,7 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
         after = [round_ for round_ in new.rounds if round_.section == section]
         if was != section:
             told = _change(section, before, after, old_index, new_index)
-            yield replace(told, kind="renamed", was=was, label=None)
+            yield replace(told, kind=ChangeKind.RENAMED, was=was, label=None)
         matcher = SequenceMatcher(None, [*map(_key, before)], [*map(_key, after)], autojunk=False)
         for tag, b1, b2, a1, a2 in matcher.get_opcodes():
             if tag == "equal":
@@ -187,11 +196,11 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
 def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:
     shown = after or before
     knitted = before[0].index < old_index if before else after[-1].index < new_index
-    kind: Literal["changed", "added", "removed"] = "changed"
+    kind = ChangeKind.CHANGED
     if not before:
-        kind = "added"
+        kind = ChangeKind.ADDED
     elif not after:
-        kind = "removed"
+        kind = ChangeKind.REMOVED
     return Change(
         kind=kind,
         section=section,

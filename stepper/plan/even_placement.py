@@ -21,7 +21,7 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.needles import Needles
 from stepper.plan.row_facing import mirrored
 from stepper.project.alterations import meets
-from stepper.project.model import Alteration
+from stepper.project.model import Alteration, RuleKind
 from stepper.project.problems import Span
 
 Placed = tuple[tuple[Item, ...], tuple[int, ...], tuple[str, ...]]
@@ -136,7 +136,7 @@ def _rules(needles: Needles) -> list[Alteration]:
     if not needles.knitted:
         return []
     rules = needles.project.alterations
-    return [rule for rule in rules if rule.kind == "keep free" and meets(rule, needles.section.name)]
+    return [rule for rule in rules if rule.kind is RuleKind.KEEP_FREE and meets(rule, needles.section.name)]
 
 
 def _with_free_centres(

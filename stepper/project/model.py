@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from stepper.craft.gauge import Gauge
 from stepper.project.instructions import Line
@@ -102,13 +103,26 @@ class Switch:
     increase, if the counts of the two sizes come to that."""
 
 
+class RuleKind(StrEnum):
+    """What kind of thing the knitter does differently from the pattern."""
+
+    NOTE = "note"
+    NO_BOBBLES = "no bobbles"
+    NEEDLE = "needle"
+    NO_NEEDLE_CHANGE = "no needle change"
+    LENGTH = "length"
+    BIND_OFF = "bind-off"
+    RIB = "rib"
+    SIZE = "size"
+    KEEP_FREE = "keep free"
+    COUNT = "count"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Alteration:
     """What the knitter does differently from the pattern."""
 
-    kind: str
-    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib`, `size`, `keep free` or
-    `count`."""
+    kind: RuleKind
     text: str
     """In the knitter's words."""
     place: Span

@@ -19,7 +19,17 @@ from stepper.project.materials import (
     read_yarns,
     read_yes,
 )
-from stepper.project.model import Alteration, Chart, Fabric, OwnCue, Project, Section, Switch, Yarn
+from stepper.project.model import (
+    Alteration,
+    Chart,
+    Fabric,
+    OwnCue,
+    Project,
+    RuleKind,
+    Section,
+    Switch,
+    Yarn,
+)
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
@@ -234,7 +244,7 @@ def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
             note = inner.text("note", required=True)
             inner.close()
             if note is not None:
-                found.append(Alteration(kind="note", text=note.text.strip(), place=note.place))
+                found.append(Alteration(kind=RuleKind.NOTE, text=note.text.strip(), place=note.place))
         elif isinstance(item, Scalar):
             made = read_alteration(item.text, item.place, inches=draft.inches)
             if made is None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
@@ -83,8 +84,8 @@ class Advanced(Event):
     place: Position
     stitches: int
     """Stitches worked in the step. Unit: stitches."""
-    work: str = ""
-    """Kind of knitting of the round, as `stepper.plan.kinds` names it; empty in entries of version 1."""
+    work: KnittingKind = KnittingKind.UNKNOWN
+    """Kind of knitting of the round; unknown in entries of version 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,8 +106,8 @@ class Placed(Event):
     place: Position
     stitches: int = 0
     """Stitches worked since, below 0 for fewer; 0 in entries of version 1. Unit: stitches."""
-    work: str = ""
-    """Kind of knitting of the round; empty in entries of version 1."""
+    work: KnittingKind = KnittingKind.UNKNOWN
+    """Kind of knitting of the round; unknown in entries of version 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,6 +14,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
@@ -171,7 +172,7 @@ class Memento:
     """What taking it back returns to."""
     stitches: int = 0
     """Stitches it brought the garment; below 0 where it took some back. Unit: stitches."""
-    work: str = ""
+    work: KnittingKind = KnittingKind.UNKNOWN
     """Their kind."""
 
 
@@ -183,16 +184,14 @@ class TimedStep:
     """Range: 1 and up. Unit: stitches."""
     seconds: float
     """From cue to cue. Range: above 0. Unit: s."""
-    work: str = ""
-    """Kind of knitting, as `stepper.plan.kinds` names it; empty where an old journal does not tell."""
+    work: KnittingKind = KnittingKind.UNKNOWN
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Done:
     """Stitches of one kind."""
 
-    work: str
-    """Kind of knitting; empty where it is not known."""
+    work: KnittingKind
     stitches: int
     """Range: 1 and up. Unit: stitches."""
 

@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from stepper.craft.pace import FASTEST_PER_MINUTE
-from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE, KnittingKind
 from stepper.session.events import (
     Advanced,
     Counted,
@@ -75,26 +75,26 @@ def learn_times(state: State, event: Event) -> State:
     )
 
 
-def count_gain(state: State, event: Event) -> tuple[int, str]:
+def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
     """Return the stitches an event brings the garment and their kind; below 0 where they are taken back."""
     match event:
         case Advanced() | Placed():
             return event.stitches, event.work
         case Returned() | Jumped() | Tinked():
-            return -event.stitches, ""
+            return -event.stitches, KnittingKind.UNKNOWN
         case Remedied() if event.place < event.origin:
-            return -(event.undone or event.stitches), ""
+            return -(event.undone or event.stitches), KnittingKind.UNKNOWN
         case Undone():
             return _taken_back(state, event.seq)
-    return 0, ""
+    return 0, KnittingKind.UNKNOWN
 
 
-def _taken_back(state: State, seq: int) -> tuple[int, str]:
+def _taken_back(state: State, seq: int) -> tuple[int, KnittingKind]:
     for stack, sign in ((state.undo, -1), (state.redo, 1)):
         if stack and stack[-1].seq == seq:
             last: Memento = stack[-1]
             return sign * last.stitches, last.work
-    return 0, ""
+    return 0, KnittingKind.UNKNOWN
 
 
 def parse_time(at: str) -> datetime | None:
@@ -129,7 +129,7 @@ def _begins_anew(state: State, event: Event) -> bool:
     return isinstance(event, Opened | PlanChanged | PlaceAsked | moved)
 
 
-def _stepped(state: State, at: datetime, stitches: int, work: str) -> tuple[TimedStep, ...]:
+def _stepped(state: State, at: datetime, stitches: int, work: KnittingKind) -> tuple[TimedStep, ...]:
     """Add a step to those her pace is measured from."""
     seconds = _seconds(state.begun_at, at)
     if seconds is None or seconds < 0:
@@ -160,7 +160,7 @@ def evening_of(at: str) -> str:
     return "" if found is None else _evening(found)
 
 
-def _dayed(days: tuple[Day, ...], date: str, work: str, gain: int) -> tuple[Day, ...]:
+def _dayed(days: tuple[Day, ...], date: str, work: KnittingKind, gain: int) -> tuple[Day, ...]:
     """Add to the stitches of a day, or take from them; a day has never fewer than none."""
     if not days or days[-1].date != date:
         days = (*days, Day(date=date))[-DAYS_KEPT:]

@@ -14,7 +14,7 @@ from typing import Final
 
 from stepper.craft.finish import forecast_finish
 from stepper.craft.pace import TimedStretch
-from stepper.craft.pace_by_kind import PaceByKind, measure_pace_by_kind
+from stepper.craft.pace_by_kind import KnittingKind, PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.pace.learning import evening_of
@@ -63,15 +63,15 @@ class Outlook:
 
 def paces_of(state: State) -> PaceByKind:
     """Measure her pace by kind from the steps so far."""
-    steps: dict[str, list[TimedStretch]] = {}
+    steps: dict[KnittingKind, list[TimedStretch]] = {}
     for each in state.worked:
         steps.setdefault(each.work, []).append(TimedStretch(stitches=each.stitches, seconds=each.seconds))
     return measure_pace_by_kind(steps)
 
 
-def work_left(plan: Plan, place: Position) -> dict[str, int]:
+def work_left(plan: Plan, place: Position) -> dict[KnittingKind, int]:
     """Return the stitches left by kind, from a place on."""
-    left: dict[str, int] = {}
+    left: dict[KnittingKind, int] = {}
     for round_ in plan.rounds[place.index :]:
         kind = kind_of(round_)
         left[kind] = left.get(kind, 0) + round_.progress
@@ -139,7 +139,7 @@ def _finish(
     return on(forecast.likely_days), on(forecast.early_days), late, assumed
 
 
-def stitches_by_kind(day: Day) -> Mapping[str, float]:
+def stitches_by_kind(day: Day) -> Mapping[KnittingKind, float]:
     """Return what a day brought the garment, by kind of knitting. Unit: stitches."""
     return {each.work: each.stitches for each in day.done}
 
