@@ -96,7 +96,7 @@ def test_the_question_says_of_each_place_what_fits_and_what_comes_off() -> None:
     )
     done = replace(CHOICE, number=0, stitch=0, label=None, have=0, want=0)
     assert "1: the end of yoke; 0 stitches, as it wants." in ask_place(AskPlace(choices=(done,)))
-    assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("asked again next time.")
+    assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("where to go on in the changed pattern.")
 
 
 def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:
