@@ -7,7 +7,10 @@ import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+from stepper.craft.manners import Manner
+from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
+from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import spoken
 from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
@@ -20,6 +23,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
+    parser.add_argument(
+        "--manner",
+        choices=[manner.value for manner in Manner],
+        help="space even changes in another manner than the file's `spacing`, to see what it would be",
+    )
     parser.add_argument(
         "--html", type=Path, metavar="OUT", help="write one page to print, with boxes to tick, and end"
     )
@@ -34,7 +42,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    loaded = load(args.file)
+    loaded = load(args.file, spacing=Manner(args.manner) if args.manner else None)
     if args.html is not None:
         write_page_file(loaded, args.html)
         print(f"{args.html} is written.")
@@ -87,6 +95,7 @@ def speak_once(plan: Plan) -> Callable[[Round], str]:
 def plan_lines(plan: Plan) -> Iterator[str]:
     """Write the plan for people: identical rounds together, counts where they change or are to be checked."""
     yield plan.title
+    yield from _spacing_lines(plan)
     section = ""
     for first, last in fold_alike(plan.rounds):
         if first.section != section:
@@ -99,6 +108,18 @@ def plan_lines(plan: Plan) -> Iterator[str]:
     for caution in plan.warnings:
         yield ""
         yield f"Line {caution.line}: {caution.text}"
+
+
+def _spacing_lines(plan: Plan) -> Iterator[str]:
+    """Say how even changes are spaced and how that looks, where there are any of unlike gaps."""
+    if any(_is_unlike(round_) for round_ in plan.rounds if round_.evenly):
+        yield f"Even changes are spaced {NAMES[plan.spacing]}: {LOOKS[plan.spacing]}"
+
+
+def _is_unlike(round_: Round) -> bool:
+    """Return whether the gaps between the changes of a round differ."""
+    gaps = gaps_between(round_.shaping, round_.before, flat=round_.flat)
+    return len(set(gaps[1:-1] if round_.flat else gaps)) > 1
 
 
 def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:

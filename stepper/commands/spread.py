@@ -6,19 +6,13 @@ import argparse
 from collections.abc import Iterator
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.manners import MOST_GAPS_OFF, Manner, Spaced, spaced
+from stepper.craft.manners import Manner, Spaced, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
 from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
+from stepper.language.even_words import LOOKS
 from stepper.plan.fitting_counts import costs, nearest_counts
 
-_LOOKS = {
-    Manner.MIXED: "Look: wider and narrower gaps alternate all the way, so it looks the same everywhere.",
-    Manner.SAYABLE: "Look: wider and narrower gaps stand in groups, but no change is more than "
-    f"{MOST_GAPS_OFF} gaps from its even place.",
-    Manner.RUNS: "Look: all wider gaps stand in one stretch and all narrower ones in the other, so the work "
-    "is fuller in one of them.",
-}
 _ALIKE = "Look: all gaps are alike."
 
 
@@ -98,4 +92,4 @@ def _told(round_: Spaced, before: int, after: int, change: str, manner: Manner) 
     else:
         stitches, gaps = float(round_.off), float(round_.off / round_.gap)
         yield f"At most {stitches:.1f} sts from the even place, {gaps:.1f} of a gap."
-    yield _ALIKE if len(set(round_.gaps)) < 2 else _LOOKS[manner]
+    yield _ALIKE if len(set(round_.gaps)) < 2 else f"Look: {LOOKS[manner]}"

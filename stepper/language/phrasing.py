@@ -3,7 +3,8 @@
 A list of stitches is said with commas; a repeat is a part of its own, set off with "then", and ends with how
 often. So "knit five, make one; then knit eleven, make one, fifteen times" leaves no doubt about what is
 worked fifteen times. If a round uses more than one yarn, the yarns are named; if all of it is knitted, "knit"
-is left out: "three pine, four chalk".
+is left out: "three pine, four chalk". A round of even changes is said as its phrase is
+(`stepper.language.even_words`).
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import aloud
+from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.abbreviate import shown
 from stepper.plan.model import Group, Item, Plan, Round, Run
@@ -66,7 +68,9 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
             return whole
     if items == round_.phrase:
         items = shown(items)
-    said = _said_parts(items, _Manner.of(round_, plan))
+    said = said_evenly(items, round_) if round_.evenly and round_.shaping else None
+    if said is None:
+        said = _said_parts(items, _Manner.of(round_, plan))
     return aloud(said or round_.instruction or "nothing to work")
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from stepper.craft.manners import Manner
 from stepper.errors import ProjectError
 from stepper.language.own_words import faults
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
@@ -26,8 +27,12 @@ class Loaded:
     plan: Plan
 
 
-def load(path: Path) -> Loaded:
+def load(path: Path, *, spacing: Manner | None = None) -> Loaded:
     """Read a project file and work out its plan.
+
+    Args:
+        path: The file.
+        spacing: Manner of spacing even changes, instead of the file's.
 
     Raises:
         ProjectError: The file has problems; the message lists them all.
@@ -35,6 +40,12 @@ def load(path: Path) -> Loaded:
     """
     text = read_text(path)
     project, plan = _compiled(text, str(path), path.parent, cues=True)
+    if spacing is not None and spacing is not project.spacing:
+        project = replace(project, spacing=spacing)
+        compiled = compile_plan(project)
+        if compiled.plan is None:  # a line that counts from a marker may meet it elsewhere
+            raise ProjectError(render_problems(compiled.problems, text, str(path)))
+        plan = compiled.plan
     return Loaded(path=path, text=text, project=project, plan=plan)
 
 
@@ -72,31 +83,35 @@ def load_sizes(path: Path) -> Sized:
     return Sized(project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble)
 
 
-def plan_of_text(text: str, name: str, folder: Path) -> Plan:
+def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) -> Plan:
     """Work out the plan of a project text that is not in a file.
 
     Args:
         text: The whole text.
         name: What to call it in problems.
         folder: Where its chart pictures are.
+        formerly: Whether even rounds are written as they were before they had manners.
 
     Raises:
         ProjectError: The text has problems.
     """
-    return _compiled(text, name, folder, cues=False)[1]
+    return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
 
 
-def _compiled(text: str, name: str, folder: Path, *, cues: bool) -> tuple[Project, Plan]:
+def _compiled(
+    text: str, name: str, folder: Path, *, cues: bool, formerly: bool = False
+) -> tuple[Project, Plan]:
     """Read and compile a text; what it says of cues is checked if they are to be used."""
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
         problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
         raise ProjectError(render_problems(problems, text, name))
-    compiled = compile_plan(reading.project)
-    problems = (*compiled.problems, *(_cue_problems(reading.project, compiled.plan) if cues else ()))
+    project = replace(reading.project, spacing=None) if formerly else reading.project
+    compiled = compile_plan(project)
+    problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()))
     if compiled.plan is None or problems:
         raise ProjectError(render_problems(problems, text, name))
-    return reading.project, compiled.plan
+    return project, compiled.plan
 
 
 def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:

@@ -116,11 +116,16 @@ def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | Non
     differently."""
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
-            try:
-                plan = plan_of_text(version.project_text, "the pattern as it was", folder)
-            except ProjectError:
-                return None
-            return plan if fingerprint(plan) == mark else None
+            # Even rounds were spaced and written otherwise once; a journal may have been knitted by that.
+            for formerly in (False, True):
+                try:
+                    text, name = version.project_text, "the pattern as it was"
+                    plan = plan_of_text(text, name, folder, formerly=formerly)
+                except ProjectError:
+                    return None
+                if fingerprint(plan) == mark:
+                    return plan
+            return None
     return None
 
 
