@@ -1,6 +1,6 @@
 """What falls due when a round is reached: a count, a measurement, a mend, a rest, a reminder.
 
-All of it is told before the instruction of the round that begins. Pure.
+All of it is told before the first instruction of the new round. Pure.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
 """Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
-target, enough to change course."""
+target, but enough to adjust."""
 
 HAIR = 1e-9
 """For binary fractions."""
@@ -70,8 +70,7 @@ def forget(plan: Plan, state: State, cue: ForgetReminders) -> Decision:
 
 
 def tell_reminders(before: State, after: State) -> Iterator[Effect]:
-    """Tell what she asked to be reminded of at the rounds reached or passed since; where a sitting begins at
-    such a round, once more."""
+    """Tell the reminders of the rounds reached or passed, and again if a sitting begins at such a round."""
     place = after.place
     first = place.index if before.place == place and not place.stitch else before.place.index + 1
     for reminder in after.knitting.reminders:
@@ -80,7 +79,7 @@ def tell_reminders(before: State, after: State) -> Iterator[Effect]:
 
 
 def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
-    """Tell what falls due where a round was finished and the next one begins.
+    """Tell what falls due when a round is finished and the next one begins.
 
     Args:
         plan: The plan as knitted.
