@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from stepper.plan.columns import UnknownFabricError
 from stepper.plan.drafts import Template
+from stepper.plan.established import HINT, look
 from stepper.plan.even_placement import placed_round
-from stepper.plan.evenly import purled
+from stepper.plan.evenly import in_fabric, purled
 from stepper.plan.model import Run
 from stepper.plan.needles import Needles
+from stepper.plan.run_repeats import condense
 from stepper.project.instructions import Evenly
 
 
@@ -48,12 +51,21 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
     )
     purl = instruction.stitch == "p"
     phrase = purled(phrase) if purl else phrase
+    patterned = instruction.stitch == "pattern" and not needles.checking
+    if patterned:
+        try:
+            phrase = condense(in_fabric(phrase, look(needles)))
+        except UnknownFabricError as unknown:
+            needles.report(
+                instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
+            )
+            return
     # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
     needles.emit(
         phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
-        evenly=not purl,
+        evenly=not purl and not patterned,
         shaping=positions,
         altered=moved_by,
     )
