@@ -30,8 +30,8 @@ SHAPING: tuple[Synonym, ...] = (
     # --- changes spread evenly ---
     row(
         "cent|middle",
-        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*|(?:^|[.:])\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle))"
-        rf"(?:\s+of\s+(?:the\s+)?(?:last|next|this)\s+{ROUND}|\s+of\s+{ROUND})?(?=\s*[.]|\s*$)",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*|(?:^|[.:])\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)"
+        rf"(?:\s+of\s+(?:the\s+)?(?:last|next|this)\s+{ROUND}|\s+of\s+{ROUND})?)(?=\s*[.]|\s*$)",
         r"\1\2 1 st evenly",
         "Knit 3 rows, inc 1 st in centre of last row.",
         spelt_out=True,
@@ -51,16 +51,18 @@ SHAPING: tuple[Synonym, ...] = (
     # --- where the last round ends ---
     row(
         "end|stop|finish",
-        rf"(?<=\w),?\s*(?:and\s+)?(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?(?:last\s+(?:rnd|round)\s+)?({N})\s+{STS}\s+(?:before|from|short\s+of)\s+"
-        r"(?:the\s+)?(?:bor(?:\s+(?:marker|m))?\b|(?:end|beg(?:inning)?)(?:\s+of\s+(?:the\s+)?(?:last\s+|this\s+)?(?:rnd|round))?(?:\s+(?:marker|m)\b)?)(?:\s+on\s+(?:the\s+)?last\s+(?:rnd|round))?(?=\s*[.]|\s*$)",
-        r". stop short \1 sts",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?(?:last\s+(?:rnd|round)\s+)?({N})\s+{STS}\s+(?:before|from|short\s+of)\s+"
+        r"(?:the\s+)?(?:bor(?:\s+(?:marker|m))?\b|(?:end|beg(?:inning)?)(?:\s+of\s+(?:the\s+)?(?:last\s+|this\s+)?(?:rnd|round))?(?:\s+(?:marker|m)\b)?)(?:\s+on\s+(?:the\s+)?last\s+(?:rnd|round))?)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
         "Knit 3 rounds, ending last rnd 4 sts before BOR marker.",
+        spelt_out=True,
     ),
     row(
         "last",
-        rf"(?<=\w),?\s*(?:and\s+)?(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?last\s+(?:rnd|round)\s+({N})\s+{STS}\s+(?:before|from|short\s+of)\s+(?:the\s+)?(?:marker|m)\b(?=\s*[.]|\s*$)",
-        r". stop short \1 sts",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?last\s+(?:rnd|round)\s+({N})\s+{STS}\s+(?:before|from|short\s+of)\s+(?:the\s+)?(?:marker|m)\b)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
         "Knit 3 rounds, ending last rnd 4 sts before marker.",
+        spelt_out=True,
     ),
     row(
         "bor|end",
