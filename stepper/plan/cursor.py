@@ -9,8 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
-from stepper.plan.evenly import even_round, in_fabric
+from stepper.plan.evenly import even_round, in_fabric, usual_change
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.places import Places
@@ -267,12 +268,12 @@ class Cursor(Places):
         """Make or lose stitches evenly over the next so many, with half a gap at both ends."""
         over, by = element.over.of(self.size), element.by.of(self.size)
         self._need(over, f"the change over {over} stitches", element.place)
+        after = over + element.change * by
+        change = usual_change(over, after, self.yarn)
         try:
-            phrase, _ = even_round(over, over + element.change * by, yarn=self.yarn, flat=True, grouped=False)
+            phrase = even_round(over, by, change, flat=True, manner=Manner.MIXED).items
         except ValueError as error:
-            raise MisfitError(
-                element.place, f"the {by} changes do not fit {over} stitches: {error}"
-            ) from error
+            raise MisfitError(element.place, f"the {by} changes do not fit {over} stitches: {error}") from error
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         runs = in_fabric(phrase, seen[self.used : self.used + over])
         for run in runs:

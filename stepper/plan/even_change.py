@@ -49,8 +49,6 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
-    purl = instruction.stitch == "p"
-    phrase = purled(phrase) if purl else phrase
     patterned = instruction.stitch == "pattern" and not needles.checking
     if patterned:
         try:
@@ -60,12 +58,11 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
                 instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
             )
             return
-    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
     needles.emit(
-        phrase,
+        purled(phrase) if instruction.stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
-        evenly=not purl and not patterned,
+        evenly=not patterned,
         shaping=positions,
         altered=moved_by,
     )

@@ -30,8 +30,8 @@ SHAPING: tuple[Synonym, ...] = (
     # --- changes spread evenly ---
     row(
         "cent|middle",
-        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*|(?:^|[.:])\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)"
-        rf"(?:\s+of\s+(?:the\s+)?(?:last|next|this)\s+{ROUND}|\s+of\s+{ROUND})?)(?=\s*[.]|\s*$)",
+        rf"\b(?:(?P<rows>(?:knit|purl)\s+{N}\s+rows?\s*,\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)"
+        r"(?:\s+of\s+(?:(?:the\s+)?(?:last|next|this)\s+)?row)?))(?=\s*[.]|\s*$)",
         r"\1\2 1 st evenly",
         "Knit 3 rows, inc 1 st in centre of last row.",
         spelt_out=True,
