@@ -273,7 +273,9 @@ class Cursor(Places):
         try:
             phrase = even_round(over, by, change, flat=True, manner=Manner.MIXED).items
         except ValueError as error:
-            raise MisfitError(element.place, f"the {by} changes do not fit {over} stitches: {error}") from error
+            raise MisfitError(
+                element.place, f"the {by} changes do not fit {over} stitches: {error}"
+            ) from error
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         runs = in_fabric(phrase, seen[self.used : self.used + over])
         for run in runs:
