@@ -6,15 +6,16 @@ own number. All places are counted from where the row begins (`stepper.plan.row_
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from itertools import groupby
 
 from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.round_sources import Choice, Supplies
-from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches
-from stepper.plan.row_facing import Facing
+from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
+from stepper.plan.place_in_row import PlaceInRow, begins_round
+from stepper.plan.round_sources import Choice
+from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches, is_short
 from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
@@ -33,38 +34,36 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
-_OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
-"""Markers that there are of a kind; where the row meets another number, some are of another kind."""
 
 
 @dataclass(slots=True, kw_only=True)
-class Cursor:
+class Cursor(PlaceInRow):
     """The place in the round while it is worked."""
 
-    facing: Facing
-    size: int
-    yarn: str
-    method: str
-    supplies: Supplies
-    waiting: list[int] = field(default_factory=list)
-    """Markers not reached yet, on the old round."""
-    used: int = 0
-    made: int = 0
-    placed: list[int] = field(default_factory=list)
-    held: list[tuple[str, int]] = field(default_factory=list)
-    returned: list[str] = field(default_factory=list)
-    charts: list[tuple[str, int]] = field(default_factory=list)
-    turned: bool = False
-    parted: bool = False
-    """Whether the row ended at a turn with the rest put on hold."""
-    aimed: int | None = None
-    """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
-    steps: int = 0
-    """Elements worked so far, every pass of a repeat counted."""
+    def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
 
-    def __post_init__(self) -> None:
-        """Take the markers that the row will meet."""
-        self.waiting = list(self.facing.markers)
+        Raises:
+            MisfitError: one of them does not fit.
+        """
+        parts = parts_of(elements)
+        if not parts:
+            return self.work(elements)
+        if not self.ends.waiting:
+            raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
+        whole, items, start = self.facing, list[Item](), 0
+        bounds = [*self.ends.waiting, whole.end]
+        self.ends.waiting = []
+        for number, (mark, inside) in enumerate(in_order(parts, len(bounds)), 1):
+            self.facing = replace(whole, end=bounds[number - 1])
+            items += self.work(inside)
+            if self.used != bounds[number - 1]:
+                raise left_over(mark, number, bounds[number - 1] - start, self.used - start)
+            start = self.used
+            self.ends.placed.append(self.made)
+        self.facing = whole
+        self.ends.placed.pop()
+        return items
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work elements one after the other; give what they come to.
@@ -107,10 +106,11 @@ class Cursor:
     def _across(self, element: Across, items: list[Item]) -> None:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
-        if element.name not in held and not self.used and self.facing.end and not nearest(element.name, held):
+        known = element.name in held or is_short(element.name, held)
+        if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
-        name, number = held_stitches(element, held, self.size)
+        name, number = held_stitches(element, held, self.size, self.supplies.section)
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 
@@ -125,7 +125,7 @@ class Cursor:
         if self.supplies.chart is None:
             raise MisfitError(element.place, f'there is no chart "{element.name}".')
         drawn = self.supplies.chart(element)
-        room = element.over.of(self.size) if element.over is not None else self._goal(element) - self.used
+        room = element.over.of(self.size) if element.over is not None else self.goal_of(element) - self.used
         inner = room - drawn.edges
         if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
             near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
@@ -137,7 +137,7 @@ class Cursor:
                 f"the {room} it has here.",
                 f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
             )
-        self._need(room, f'chart "{element.name}"', element.place)
+        self.need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
         outside, items = items, []
         for run in drawn.before:
@@ -156,36 +156,6 @@ class Cursor:
             self.advance(run, items)
         outside.extend(run_together(items))
 
-    def advance(self, run: Run, items: list[Item]) -> None:
-        """Work a run, carrying the markers that it passes."""
-        entry = stitch(run.stitch)
-        if run.times <= 0:
-            return
-        start_used, start_made = self.used, self.made
-        self.used += run.uses
-        self.made += run.leaves
-        if entry.uses:
-            while self.waiting and self.waiting[0] < self.used:
-                passed = self.waiting.pop(0)
-                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
-        items.append(run)
-
-    def pass_markers(self) -> None:
-        """Carry the markers at the very end of the round."""
-        for passed in self.waiting:
-            if passed <= self.used and self.made not in self.placed:
-                self.placed.append(self.made)
-        self.waiting = []
-        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
-
-    def _need(self, uses: int, what: str, place: Span) -> None:
-        left = self.facing.room - self.used
-        if uses > left:
-            raise MisfitError(
-                place,
-                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
-            )
-
     def _work(self, element: Work, items: list[Item]) -> None:
         times = element.times.of(self.size)
         if element.stitch == "pattern":
@@ -193,13 +163,14 @@ class Cursor:
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
         if run.uses > self.facing.room - self.used:
-            self._need(run.uses, said_so_often(element.stitch, times), element.place)
+            self.need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        name = element.name or "holder"
-        self._need(times, f"hold {times}", element.place)
+        whole = element.times is None and not self.used
+        name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
+        self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
         self.held.append((name, times))
@@ -223,11 +194,12 @@ class Cursor:
             return
         if element.stitch == "pm":
             self.placed.append(self.made)
+            self.begins = self.made if begins_round(element.name) else self.begins
         elif self.waiting and self.waiting[0] == self.used:
             self.waiting.pop(0)
             if element.stitch == "sm":
                 self.placed.append(self.made)
-        elif self.used != self.facing.end:  # the end of the round is a marker too
+        elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
             where = (
                 f"the next is {self.waiting[0] - self.used} stitches on"
                 if self.waiting
@@ -236,65 +208,8 @@ class Cursor:
             raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
         items.append(Run(element.stitch, 1, self.yarn))
 
-    def _goal(self, element: Until | Several | ChartPart) -> int:
-        """Return the place up to which an element works. Unit: stitches of the old round."""
-        short = element.short.of(self.size) if element.short else 0
-        name = "" if isinstance(element, ChartPart) else element.name
-        if element.goal in ("turn", "past"):
-            goal = self._turning(element, name) + (short if element.goal == "past" else -short)
-        elif element.goal == "marker" and name != "end":
-            goal = self._marker(element, name) - short
-        elif element.goal == "last":
-            goal = self.facing.end - short
-        else:
-            goal = self.facing.end - (short if element.goal == "marker" else 0)
-        if goal < self.used:
-            raise MisfitError(
-                element.place,
-                f"{self.used} stitches are worked at this place, past the one to work to ({goal}).",
-            )
-        return goal
-
-    def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next marker, or of the last; in the round its end is one."""
-        if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
-            raise MisfitError(element.place, "the first marker of the row is behind this place.")
-        ahead = self.waiting
-        if ahead and ahead[0] == self.used == self.aimed:
-            ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
-        if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
-            raise MisfitError(
-                element.place,
-                f"markers have no names here: the row meets {len(self.facing.markers)}, and nobody can tell "
-                f"which is the {name} marker.",
-                'Write "k to marker", with "sm" for every marker that is passed before it.',
-            )
-        if ahead:
-            self.aimed = ahead[-1] if name == "last" else ahead[0]
-            return self.aimed
-        if (self.placed or self.waiting) and self.used < self.facing.end:
-            return self.facing.end
-        raise MisfitError(
-            element.place,
-            "no marker is left in this round.",
-            "Place markers first: pm in a line, or Place marker every 20 sts.",
-        )
-
-    def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
-        for turn in self.facing.turns:
-            if turn > self.used:
-                if element.goal == "past":
-                    return turn + (1 if name == "wrap" else 0)
-                return turn - (1 if name == "ds" else 0)
-        raise MisfitError(
-            element.place,
-            "no short row was turned ahead of this place.",
-            "Write the first two short rows with their stitches: k27, turn.",
-        )
-
     def _until(self, element: Until, items: list[Item]) -> None:
-        goal = self._goal(element)
+        goal = self.goal_of(element)
         room = goal - self.used
         if element.stitch == "pattern":
             self._as_it_looks(room, element, items)
@@ -309,7 +224,7 @@ class Cursor:
 
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches as the pattern has them, from this side."""
-        self._need(number, f"working {number} in pattern", element.place)
+        self.need(number, f"working {number} in pattern", element.place)
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
@@ -357,7 +272,7 @@ class Cursor:
             self._repeat(element, self._sections(element), items)
             return
         unit = self._unit(element)
-        goal = self._goal(element)
+        goal = self.goal_of(element)
         if element.goal == "rest":
             goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used
@@ -417,8 +332,8 @@ class Cursor:
         start = self.used
         once = self.work(element.elements)
         unit = self.used - start
-        self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
-        if self.waiting:
+        self.need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
+        if self.waiting or self.ends.waiting:
             for _ in range(times - 1):
                 for run in flatten(tuple(once)):
                     self.advance(run, [])

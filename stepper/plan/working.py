@@ -21,6 +21,7 @@ from stepper.plan.model import Run
 from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
+from stepper.plan.over_needles import move_over, over_needles
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
@@ -38,7 +39,9 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MoveOver,
     Needle,
+    OverNeedles,
     Phrase,
     Remark,
     Repeated,
@@ -258,7 +261,9 @@ def _(instruction: Return, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
     try:
-        name, number = held_stitches(instruction, needles.held, needles.size)
+        name, number = held_stitches(
+            instruction, needles.held, needles.size, needles.section.name
+        )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
         return
@@ -280,6 +285,8 @@ def _(instruction: Join, needles: Needles) -> None:
 @work.register
 def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
+    if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
+        needles.side = "WS"  # the round before it was worked from the right side
     needles.flat = True
     needles.remarks.append("work in rows")
 
@@ -309,6 +316,16 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
         return
     needles.markers = tuple(range(every, needles.count, every))
     needles.remarks.append(f"place a marker every {every} stitches")
+
+
+@work.register
+def _(instruction: OverNeedles, needles: Needles) -> None:
+    over_needles(instruction, needles)
+
+
+@work.register
+def _(instruction: MoveOver, needles: Needles) -> None:
+    move_over(instruction, needles)
 
 
 @work.register

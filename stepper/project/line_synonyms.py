@@ -69,12 +69,6 @@ LINES: tuple[Synonym, ...] = (
     ),
     row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
     row(
-        "length",
-        r",?\s*\bor\s+(?:to\s+)?(?:the\s+)?(?:desired|required|wanted)\s+length",
-        KEPT,
-        "Work until piece measures 30 cm or desired length.",
-    ),
-    row(
         "closing|hiding|knitting|lifting|picking|purling|slipping|working",
         r",?\s*\b(?:knitting|purling|working|picking\s+up|lifting|hiding|closing|slipping)\s+"
         r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)[^.,;]*",
@@ -223,7 +217,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "in",
-        r"(?<!\bto\s)\b(?:begin|start|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b",
+        r"(?<!\bto\s)\b(?:begin|start|resume|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b",
         "join in the round",
         "Continue in rounds.",
     ),

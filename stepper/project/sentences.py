@@ -34,7 +34,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, manner_of
-from stepper.project.shapings import ShapingBuilder, code_of, side_of
+from stepper.project.needle_rounds import NeedleBuilder, joined_needles
+from stepper.project.shapings import code_of, side_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
@@ -56,7 +57,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(ShapingBuilder):
+class Builder(NeedleBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -227,7 +228,10 @@ class Builder(ShapingBuilder):
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
         self.said.append(f"with {side} facing")
-        if side == "WS":
+        picked = next(tree.find_data("edge"), None)
+        if side == "WS" and picked is not None and str(picked.children[0]).lower().startswith("p"):
+            self.picked_from = side
+        elif side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
@@ -255,7 +259,7 @@ class Builder(ShapingBuilder):
         return Join(self._tree_place(tree))
 
     def _do_flat(self, tree: Any) -> Flat:
-        return Flat(self._tree_place(tree))
+        return Flat(self._tree_place(tree), tree.children[0].type == "TURN_WORK")
 
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
@@ -357,6 +361,10 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
     made: list[Sentence] = []
     for sentence in sentences:
         before = made[-1] if made else None
+        needled = joined_needles(before, sentence)
+        if needled is not None:
+            made[-1] = needled
+            continue
         goes_on = _open(before) and (numbered or head.next or _slight(before))
         if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
             made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
