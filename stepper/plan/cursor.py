@@ -6,15 +6,15 @@ own number. All places are counted from where the row begins (`stepper.plan.row_
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import groupby
 
 from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
-from stepper.plan.place_in_row import PlaceInRow, begins_round
-from stepper.plan.round_sources import Choice
+from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, NeedleEnds, in_order, left_over, parts_of
+from stepper.plan.places import Places, begins_round
+from stepper.plan.round_sources import Choice, Supplies
 from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches, is_short
 from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
@@ -37,8 +37,28 @@ _MOST_STEPS = 50_000
 
 
 @dataclass(slots=True, kw_only=True)
-class Cursor(PlaceInRow):
+class Cursor(Places):
     """The place in the round while it is worked."""
+
+    yarn: str
+    method: str
+    supplies: Supplies
+    held: list[tuple[str, int]] = field(default_factory=list)
+    returned: list[str] = field(default_factory=list)
+    charts: list[tuple[str, int]] = field(default_factory=list)
+    turned: bool = False
+    parted: bool = False
+    """Whether the row ended at a turn with the rest put on hold."""
+    begins: int = 0
+    """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
+    ends: NeedleEnds = field(default_factory=NeedleEnds)
+    """Where the needles of a sock end."""
+    steps: int = 0
+    """Elements worked so far, every pass of a repeat counted."""
+
+    def __post_init__(self) -> None:
+        """Take the markers that the row will meet."""
+        self.waiting = list(self.facing.markers)
 
     def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
@@ -125,7 +145,7 @@ class Cursor(PlaceInRow):
         if self.supplies.chart is None:
             raise MisfitError(element.place, f'there is no chart "{element.name}".')
         drawn = self.supplies.chart(element)
-        room = element.over.of(self.size) if element.over is not None else self.goal_of(element) - self.used
+        room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
         inner = room - drawn.edges
         if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
             near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
@@ -137,7 +157,7 @@ class Cursor(PlaceInRow):
                 f"the {room} it has here.",
                 f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
             )
-        self.need(room, f'chart "{element.name}"', element.place)
+        self._need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
         outside, items = items, []
         for run in drawn.before:
@@ -156,6 +176,38 @@ class Cursor(PlaceInRow):
             self.advance(run, items)
         outside.extend(run_together(items))
 
+    def advance(self, run: Run, items: list[Item]) -> None:
+        """Work a run, carrying the markers that it passes."""
+        entry = stitch(run.stitch)
+        if run.times <= 0:
+            return
+        start_used, start_made = self.used, self.made
+        self.used += run.uses
+        self.made += run.leaves
+        if entry.uses:
+            while self.waiting and self.waiting[0] < self.used:
+                passed = self.waiting.pop(0)
+                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
+        if self.ends.waiting:
+            self.ends.advance(run, entry, start_used, start_made)
+        items.append(run)
+
+    def pass_markers(self) -> None:
+        """Carry the markers at the very end of the round."""
+        for passed in self.waiting:
+            if passed <= self.used and self.made not in self.placed:
+                self.placed.append(self.made)
+        self.waiting = []
+        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
+
+    def _need(self, uses: int, what: str, place: Span) -> None:
+        left = self.facing.room - self.used
+        if uses > left:
+            raise MisfitError(
+                place,
+                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
+            )
+
     def _work(self, element: Work, items: list[Item]) -> None:
         times = element.times.of(self.size)
         if element.stitch == "pattern":
@@ -163,14 +215,14 @@ class Cursor(PlaceInRow):
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
         if run.uses > self.facing.room - self.used:
-            self.need(run.uses, said_so_often(element.stitch, times), element.place)
+            self._need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         whole = element.times is None and not self.used
         name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
-        self.need(times, f"hold {times}", element.place)
+        self._need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
         self.held.append((name, times))
@@ -209,7 +261,7 @@ class Cursor(PlaceInRow):
         items.append(Run(element.stitch, 1, self.yarn))
 
     def _until(self, element: Until, items: list[Item]) -> None:
-        goal = self.goal_of(element)
+        goal = self.goal(element)
         room = goal - self.used
         if element.stitch == "pattern":
             self._as_it_looks(room, element, items)
@@ -224,7 +276,7 @@ class Cursor(PlaceInRow):
 
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches as the pattern has them, from this side."""
-        self.need(number, f"working {number} in pattern", element.place)
+        self._need(number, f"working {number} in pattern", element.place)
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
@@ -272,7 +324,7 @@ class Cursor(PlaceInRow):
             self._repeat(element, self._sections(element), items)
             return
         unit = self._unit(element)
-        goal = self.goal_of(element)
+        goal = self.goal(element)
         if element.goal == "rest":
             goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used
@@ -332,7 +384,7 @@ class Cursor(PlaceInRow):
         start = self.used
         once = self.work(element.elements)
         unit = self.used - start
-        self.need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
+        self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
         if self.waiting or self.ends.waiting:
             for _ in range(times - 1):
                 for run in flatten(tuple(once)):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES, SIZE
-from stepper.project.synonym import HELD_BY, KEPT, LONG, STS, N, Synonym, row
+from stepper.project.synonym import HELD_BY, KEPT, STS, N, Synonym, row
 
 _PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
@@ -182,13 +182,6 @@ HOLDING: tuple[Synonym, ...] = (
         "Pick up and knit 12 sts down left side of neck, 10 sts across front, and 12 sts up right side of neck.",
         again=True,
         spelt_out=True,
-    ),
-    # --- lengths left to her ---
-    row(
-        "length",
-        rf",?\s*\bor\s+(?:to\s+|until\s+)?(?:{LONG}\s+(?:less|short(?:er)?|shy)\s+(?:than|of)\s+)?(?:the\s+|your\s+)?(?:desired|required|wanted|preferred|total)\s+(?:desired\s+)?(?:total\s+)?(?:\w+\s+)?length\b",
-        KEPT,
-        'Work until piece measures 13" or 2" less than desired length.',
     ),
     # --- over needles ---
     row(

@@ -69,6 +69,13 @@ LINES: tuple[Synonym, ...] = (
     ),
     row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
     row(
+        "length",
+        r",?\s*\bor\s+(?:to\s+|until\s+)?(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([^)]*\)\s*)?(?:less|short(?:er)?|more)\s+(?:than|of)\s+)?"
+        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))",
+        KEPT,
+        "Work until piece measures 30 cm or desired length.",
+    ),
+    row(
         "closing|hiding|knitting|lifting|picking|purling|slipping|working",
         r",?\s*\b(?:knitting|purling|working|picking\s+up|lifting|hiding|closing|slipping)\s+"
         r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)[^.,;]*",

@@ -6,15 +6,14 @@ import re
 from dataclasses import dataclass, replace
 from typing import Any
 
-from lark import Token
-
+from stepper.project.edges import EdgeBuilder
 from stepper.project.instructions import Assumed, Count, MoveOver, OverNeedles, Phrase, Sentence
-from stepper.project.shapings import ShapingBuilder
+from stepper.project.occasions import type_of
 from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 
 
 @dataclass(slots=True, kw_only=True)
-class NeedleBuilder(ShapingBuilder):
+class NeedleBuilder(EdgeBuilder):
     """Builds the records of rounds told needle by needle."""
 
     def _do_divided_evenly(self, tree: Any) -> OverNeedles:
@@ -63,7 +62,7 @@ class NeedleBuilder(ShapingBuilder):
     def _do_needle_ends(self, tree: Any) -> Phrase:
         """Write out a round that changes the ends of needles: `Dec at end of needles 1 and 3`."""
         place = self._tree_place(tree)
-        words = [str(token).lower() for token in tree.children if _type(token) == "AT_NEEDLE_ENDS"]
+        words = [str(token).lower() for token in tree.children if type_of(token) == "AT_NEEDLE_ENDS"]
         ends = {number for each in words if re.search(r"\bend\b", each) for number in _needles_in(each)}
         begs = {number for each in words if not re.search(r"\bend\b", each) for number in _needles_in(each)}
         less = str(tree.children[0]).lower().startswith("dec")
@@ -114,6 +113,3 @@ def _needles_in(words: str) -> list[int]:
     """Return the numbers of the needles that words name; none for "each needle"."""
     return [int(number) for number in re.findall(r"\d+", words)]
 
-
-def _type(child: Any) -> str:
-    return child.type if isinstance(child, Token) else ""

@@ -13,14 +13,25 @@ from __future__ import annotations
 from stepper.project.holding_synonyms import HOLDING
 from stepper.project.length_synonyms import LENGTHS
 from stepper.project.line_synonyms import LINES
+from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.needle_synonyms import NEEDLEWORK
 from stepper.project.notation import NOTATION
 from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.row_synonyms import ROWS
+from stepper.project.shaping_synonyms import SHAPING
 from stepper.project.synonym import Synonym
 
 SYNONYMS: tuple[Synonym, ...] = (
-    *NOTATION, *HOLDING, *NEEDLEWORK, *ASIDES, *LENGTHS, *PATTERNS, *LINES, *ROWS,
-)  # fmt: skip
+    *NOTATION,
+    *HOLDING,
+    *NEEDLEWORK,
+    *ASIDES,
+    *MARKERS,
+    *SHAPING,
+    *LENGTHS,
+    *PATTERNS,
+    *LINES,
+    *ROWS,
+)
 """Every other wording, in the order in which they are tried."""

@@ -10,7 +10,7 @@ from stepper.language.event_words import notes_words
 from stepper.language.measures import plural
 from stepper.language.places import place_name
 from stepper.plan.model import Plan
-from stepper.project.model import Project
+from stepper.project.model import Project, RuleKind
 from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Event, Opened
 from stepper.session.replay import list_standing
@@ -83,7 +83,7 @@ def _blended(plan: Plan, label: str) -> str:
 def _altered(project: Project, plan: Plan) -> Iterator[str]:
     """List the rules and where each takes effect; one that changes no round says so."""
     for rule in project.alterations:
-        if rule.kind == "note":
+        if rule.kind is RuleKind.NOTE:
             yield f"- {rule.text}"
             continue
         rounds = [each for each in plan.rounds if rule.text in each.altered]

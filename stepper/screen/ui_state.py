@@ -17,6 +17,7 @@ from stepper.screen.debounce import Presses, PressVerdict, judge
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
+from stepper.session.events import Advanced, Returned
 from stepper.session.fault.inquiry import inquire
 from stepper.session.state import State
 
@@ -234,7 +235,7 @@ def _cued(ui: UIState, key: str, at_s: float, state: State) -> KeyOutcome:
 
 
 def _stepped(state: State) -> bool:
-    return bool(state.undo) and state.undo[-1].kind in ("Advanced", "Returned")
+    return bool(state.undo) and state.undo[-1].kind in (Advanced.__name__, Returned.__name__)
 
 
 def _one(cue: Cue) -> KeyRequest:

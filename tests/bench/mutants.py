@@ -61,6 +61,9 @@ ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
 """A row each: module, line of code, what is changed in it, what it becomes, and the reason, parted by ` ¦ `."""
 
+PASSED = (0, 5)
+"""Pytest's exit codes where no test failed; the second, where none was left to run."""
+
 TRUSTED_S = 30.0
 """Processor time that tests are taken to need which are not timed. Unit: s."""
 
@@ -453,7 +456,7 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
             tried = True
             most = max(10.0, 4 * plain)
             work = functools.partial(tree.run, tests, cpu_s=most, wall_s=10 * most, short=short)
-            if tree.changed(mutant, lambda work=work: work()[0]) != 0:
+            if tree.changed(mutant, lambda work=work: work()[0]) not in PASSED:
                 return "killed"
     return "LIVED" if tried else ""
 

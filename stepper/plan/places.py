@@ -1,17 +1,15 @@
-"""How far a row is worked: stitches used and made, markers passed, places to work to. No I/O."""
+"""Places in a round to which its elements work: markers, the middle, turns, the end. No I/O.
+
+All of them are counted from where the row begins (`stepper.plan.row_facing`).
+"""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
 
-from stepper.craft.stitches import stitch
-from stepper.plan.model import Item, Run
-from stepper.plan.needle_by_needle import NeedleEnds
-from stepper.plan.round_sources import Supplies
 from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import Facing
-from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, Several, Until
 
 _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
@@ -19,72 +17,20 @@ _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 
 
 @dataclass(slots=True, kw_only=True)
-class PlaceInRow:
-    """How far a row is worked, and what it has met: stitches, markers, ends of needles."""
+class Places:
+    """How far a round has come, and what lies ahead."""
 
     facing: Facing
     size: int
-    yarn: str
-    method: str
-    supplies: Supplies
     waiting: list[int] = field(default_factory=list)
     """Markers not reached yet, on the old round."""
     used: int = 0
     made: int = 0
     placed: list[int] = field(default_factory=list)
-    held: list[tuple[str, int]] = field(default_factory=list)
-    returned: list[str] = field(default_factory=list)
-    charts: list[tuple[str, int]] = field(default_factory=list)
-    turned: bool = False
-    begins: int = 0
-    """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
-    parted: bool = False
-    """Whether the row ended at a turn with the rest put on hold."""
     aimed: int | None = None
     """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
-    ends: NeedleEnds = field(default_factory=NeedleEnds)
-    """Where the needles of a sock end."""
-    steps: int = 0
-    """Elements worked so far, every pass of a repeat counted."""
 
-    def __post_init__(self) -> None:
-        """Take the markers that the row will meet."""
-        self.waiting = list(self.facing.markers)
-
-    def advance(self, run: Run, items: list[Item]) -> None:
-        """Work a run, carrying the markers that it passes."""
-        entry = stitch(run.stitch)
-        if run.times <= 0:
-            return
-        start_used, start_made = self.used, self.made
-        self.used += run.uses
-        self.made += run.leaves
-        if entry.uses:
-            while self.waiting and self.waiting[0] < self.used:
-                passed = self.waiting.pop(0)
-                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
-        if self.ends.waiting:
-            self.ends.advance(run, entry, start_used, start_made)
-        items.append(run)
-
-    def pass_markers(self) -> None:
-        """Carry the markers at the very end of the round."""
-        for passed in self.waiting:
-            if passed <= self.used and self.made not in self.placed:
-                self.placed.append(self.made)
-        self.waiting = []
-        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
-
-    def need(self, uses: int, what: str, place: Span) -> None:
-        """Raise MisfitError if fewer stitches are left than something uses."""
-        left = self.facing.room - self.used
-        if uses > left:
-            raise MisfitError(
-                place,
-                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
-            )
-
-    def goal_of(self, element: Until | Several | ChartPart) -> int:
+    def goal(self, element: Until | Several | ChartPart) -> int:
         """Return the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
         name = "" if isinstance(element, ChartPart) else element.name
@@ -94,8 +40,14 @@ class PlaceInRow:
             goal = self._marker(element, name) - short
         elif element.goal == "last":
             goal = self.facing.end - short
+        elif element.goal == "behind":
+            goal = self._marker(element, name) + short
+        elif element.goal in ("centre", "before centre"):
+            goal = self._centre(element, short)
         else:
             goal = self.facing.end - (short if element.goal == "marker" else 0)
+        if element.goal == "behind" and goal > self.facing.end:
+            raise MisfitError(element.place, "that is past the end of the row.")
         if goal < self.used:
             raise MisfitError(
                 element.place,
@@ -107,6 +59,8 @@ class PlaceInRow:
         """Return the place of the next marker, or of the last; in the round its end is one."""
         if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
             raise MisfitError(element.place, "the first marker of the row is behind this place.")
+        if name.isdigit():
+            return self._marker_by_number(element, int(name))
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
@@ -127,6 +81,39 @@ class PlaceInRow:
             "no marker is left in this round.",
             "Place markers first: pm in a line, or Place marker every 20 sts.",
         )
+
+    def _marker_by_number(self, element: Until | Several | ChartPart, number: int) -> int:
+        """Return the place of the second marker of the row, the third, and so on.
+
+        A wrong-side row meets the markers from the other end, and nobody says from where they are counted
+        there; only where both ways lead to the same one is it taken.
+        """
+        markers = self.facing.markers
+        if number > len(markers):
+            there = f"the row meets {len(markers)} marker{'' if len(markers) == 1 else 's'}"
+            raise MisfitError(element.place, f"{there}, so there is no such one to work to.")
+        if self.facing.wrong and number != len(markers) + 1 - number:
+            raise MisfitError(
+                element.place,
+                "on the wrong side nobody can tell from which end the markers are counted.",
+                'Write "p to marker", with "sm" for every marker that is passed before it.',
+            )
+        place = markers[number - 1]
+        if place < self.used or place not in self.waiting:
+            raise MisfitError(element.place, "that marker of the row is behind this place.")
+        self.aimed = place
+        return place
+
+    def _centre(self, element: Until | Several | ChartPart, short: int) -> int:
+        """Return the place of the middle of the row, or where its so many middle stitches begin."""
+        width = short if element.goal == "centre" else 1
+        beside = self.facing.end - width
+        if beside < 0 or beside % 2 or self.used != self.made:
+            told = f"the {self.facing.end} stitches of the row have no {width} in the middle"
+            if beside >= 0 and beside % 2 == 0:
+                told = "stitches were changed before the middle, so nobody can tell which one is meant"
+            raise MisfitError(element.place, f"{told}.", "Say how many stitches are worked before them.")
+        return beside // 2 - (short if element.goal == "before centre" else 0)
 
     def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
         """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
