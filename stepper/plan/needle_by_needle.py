@@ -70,8 +70,8 @@ def in_order(
     told = {int(mark.name): (mark, inside) for mark, inside in parts if mark.name != "rest"}
     for number, (mark, _) in told.items():
         if number > needles:
-            told = f"the stitches are on {needles} needles; there is no needle {number}."
-            raise MisfitError(mark.place, told)
+            why = f"the stitches are on {needles} needles; there is no needle {number}."
+            raise MisfitError(mark.place, why)
     made = []
     for number in range(1, needles + 1):
         part = told.get(number, rest)

@@ -31,8 +31,8 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
     else:
         counts = [total // number] * number if total % number == 0 else []
     ends = tuple(sum(counts[: at + 1]) for at in range(len(counts) - 1))
-    told, needles.ends = ends == needles.ends, ends
-    if counts and told:
+    said, needles.ends = ends == needles.ends, ends
+    if counts and said:
         return
     if counts:
         needles.remarks.append(f"on {len(counts)} needles: {', '.join(map(str, counts))} stitches")
