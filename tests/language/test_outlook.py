@@ -64,7 +64,7 @@ def test_a_guess_is_called_one() -> None:
 
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
-    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how sure that is.")
+    assert tell_time_left(replace(SEEN, late=None)).endswith("It is too early to say how sure that is.")
     assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
     assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 
