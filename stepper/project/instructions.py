@@ -301,6 +301,8 @@ class Flat:
     """Go on in rows."""
 
     place: Span
+    turned: bool = False
+    """Whether the work is turned here, so that the next row is of the other side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -372,6 +374,28 @@ class MarkRow:
 
 
 @dataclass(frozen=True, slots=True)
+class OverNeedles:
+    """Stitches of a round laid over several needles, as for a sock."""
+
+    needles: Numbers | None
+    """How many needles; None where only the stitches on each are given."""
+    counts: tuple[Numbers, ...]
+    """Stitches on each needle in order; one alone for all of them alike; none where they are even."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class MoveOver:
+    """Stitches slipped from one needle to its neighbour: `Slip 7 sts from needle 2 to needle 1`."""
+
+    number: Numbers
+    source: int
+    """Needle they come from, from 1."""
+    to: int
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class Remark:
     """Words that are said and shown and worth no stitches."""
 
@@ -436,6 +460,8 @@ Sentence = (
     | Return
     | MarkEvery
     | MarkRow
+    | OverNeedles
+    | MoveOver
     | Remark
     | Unread
     | Count
