@@ -11,7 +11,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import fault_words, outlook
+from stepper.language import fault_words, outlook, remedy_words
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.measures import gauge, length, plural, weight
@@ -360,5 +360,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
         **fault_words.LINES,
+        **remedy_words.LINES,
     }
 )
