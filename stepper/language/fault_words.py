@@ -170,7 +170,7 @@ def _because(likely: Likely) -> str:
         Seen.WHOLE: "the look of the round",
     }
     known = [words[each] for each in likely.known]
-    return f", to go by the count and {' and '.join(known)}" if known else ", to go by the count"
+    return f", going by the count and {' and '.join(known)}" if known else ", going by the count"
 
 
 def _mend(effect: effects.TellMend, plan: Plan) -> str:
@@ -183,18 +183,18 @@ def _mend(effect: effects.TellMend, plan: Plan) -> str:
 
 
 def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
-    """Say how the changes left lie: "nine left: every eleventh, then twice every tenth"."""
+    """Say how the rest is spaced: "nine left: every eleventh, seven times; then every tenth, twice"."""
     if not effect.left:
         return "None left: knit to the end."
     first, gaps = effect.first + effect.uses, effect.gaps
     alike = gaps[:1] == (first,)
     said = [
-        f"{_times(times)} every {ordinal_words(gap)}" if number else f"every {ordinal_words(gap)}"
-        for number, (gap, times) in enumerate(count_gaps((first, *gaps) if alike else gaps))
+        f"every {ordinal_words(gap)}, {_times(times)}"
+        for gap, times in count_gaps((first, *gaps) if alike else gaps)
     ]
     if not alike:
         said.insert(0, f"the next in {words(effect.first)}" if effect.first else "the next now")
-    return f"{sentence_case(words(effect.left))} left: {', then '.join(said)}."
+    return f"{sentence_case(words(effect.left))} left: {'; then '.join(said)}."
 
 
 def _times(times: int) -> str:

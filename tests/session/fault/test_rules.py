@@ -63,7 +63,7 @@ def test_a_fault_is_found_named_and_mended() -> None:
         Count from the third marker to the end: 20 expected. Say: there are, and the number.
         > there are 19
         The fault lies from the third marker to the end: 1 too few.
-        Probably two stitches were worked together by mistake in yoke round 2, to go by the count.
+        Probably two stitches were worked together by mistake in yoke round 2, going by the count.
         > what can i do
         Make one after stitch 70 of yoke round 3; it hardly shows. Say: take remedy 1, or: what else.
         > what else
@@ -163,14 +163,14 @@ def test_taking_work_back_moves_the_place() -> None:
         ("between 20 20 20 18", "These add up to 78, but the whole count was 79."),
         ("between 20 20 39", "3 counts were given for 4 stretches."),
         ("there are 400", "400 cannot be; 20 are expected there."),
-        ("there are -4", '"-4" is no whole number that I know.'),
-        ("count is minus four", '"minus four" is no whole number that I know.'),
+        ("there are -4", '"-4" is not a whole number that I know.'),
+        ("count is minus four", '"minus four" is not a whole number that I know.'),
         ("mistake in round 4", "Round 4 is not knitted yet."),
         ("mistake in round 40", "This section has 4 rounds."),
         ("take remedy 9", "There are 4 remedies."),
         ("unknit 0", "That undoes nothing."),
         ("unknit 900", "So many stitches are not knitted yet."),
-        ("count is lots", '"lots" is no whole number that I know.'),
+        ("count is lots", '"lots" is not a whole number that I know.'),
     ],
 )
 def test_what_cannot_be_is_said_in_a_sentence_and_changes_nothing(said: str, answer: str) -> None:

@@ -159,6 +159,7 @@ def test_nothing_left_needs_no_day() -> None:
     """A finished garment is not foretold."""
     seen = look_ahead(PULLOVER, State(knitting=Knitting(place=Position(index=272))), AT)
     assert (seen.seconds_left, seen.likely, seen.film_rounds) == (0, None, 0)
+    assert seen.assumed_days == 0
 
 
 def test_without_a_time_no_day_is_foretold() -> None:
