@@ -66,7 +66,9 @@ from stepper.project.instructions import (
 )
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
-_MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
+_MADE_AGAIN = re.compile(
+    r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
+)
 
 
 @singledispatch
@@ -375,7 +377,8 @@ def _(instruction: Remark, needles: Needles) -> None:
         needles.report(
             instruction.place,
             "a piece that is made more than once is worked once here.",
-            'Write a section of its own for the other: "Work second sleeve same as first."',
+            "Copy its lines into a section of its own for the other, or leave it to a note, by which its "
+            'yarn counts twice: "Note: The second sleeve is the same."',
         )
         return
     if needles.count == 0 and len(needles.drafts) > needles.section.start:
