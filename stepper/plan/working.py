@@ -44,6 +44,7 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MarkRow,
     MoveOver,
     Needle,
     OverNeedles,
@@ -105,8 +106,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (
-        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    return (
+        any(isinstance(element, Across) for element in elements)
+        or isinstance(first, PickUp)
+        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
     )
 
 
@@ -338,6 +341,12 @@ def _(instruction: WithYarn, needles: Needles) -> None:
 @work.register
 def _(instruction: BreakYarn, needles: Needles) -> None:
     break_yarn(instruction, needles)
+
+
+@work.register
+def _(instruction: MarkRow, needles: Needles) -> None:
+    needles.remarks.append(instruction.text)
+    needles.last.marked = len(needles.drafts)
 
 
 @work.register
