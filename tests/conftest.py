@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import os
+import sys
+
+import pytest
 from hypothesis import HealthCheck, Phase, settings
 
 pytest_plugins = ["tests.sound_room"]
@@ -14,3 +18,12 @@ settings.register_profile(
     phases=[Phase.explicit, Phase.reuse, Phase.generate, Phase.shrink],
 )
 settings.load_profile("house")
+
+# Many tests start the program as a process of its own: each would compile the whole package anew.
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+sys.dont_write_bytecode = False
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with what takes longest however fast the machine is: sittings by voice, as they are spoken."""
+    items.sort(key=lambda item: "test_evening.py" not in item.nodeid)

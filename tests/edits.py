@@ -24,7 +24,7 @@ _PRINTED = re.compile(r"(?<=[.\]]) \d+( \([\d, ]+\))? sts\.$", re.M)
 _AS_PRINTED = ("cardigan",)
 SAMPLES = {
     path.stem: text if path.stem in _AS_PRINTED else _PRINTED.sub("", text)
-    for path in sorted((ROOT / "sample_projects").glob("*.yaml"))
+    for path in sorted((ROOT / "tests" / "fixtures").glob("*.yaml"))
     for text in [path.read_text(encoding="utf-8")]
 }
 """The samples without the counts printed behind their lines, which an edit would contradict; the cardigan's are

@@ -18,8 +18,8 @@ from stepper.session.machine import Session
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By
 from stepper.session.tally import count_at
+from tests.fixtures import SAMPLES, plan_named
 from tests.playbook import AT, after, opened
-from tests.test_sample_projects import SAMPLES, plan_named
 
 CUES = 260
 """Cues said to each sample."""

@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.bench.mutants import EQUIVALENT, equivalents, mirrored_tests, modules_of, mutants_of
+from tests.bench.mutant_tests import mirrored_tests, other_tests, reached_from
+from tests.bench.mutants import EQUIVALENT, equivalents, modules_of, mutants_of
 
 ROOT = Path(__file__).parent.parent
 
@@ -85,6 +86,14 @@ def test_a_room_is_its_modules_and_each_has_its_tests() -> None:
     assert "stepper/craft/pace.py" in modules_of("craft")
     assert mirrored_tests("stepper/craft/pace.py") == ["tests/craft/test_pace.py"]
     assert mirrored_tests("stepper/project/draft.py") == []
+
+
+def test_who_does_not_import_a_module_is_not_asked_about_it() -> None:
+    """However long the way: a test of a plan meets the spacing of its even rounds, one of the tape measure does not."""
+    assert {"stepper.craft.spacing", "stepper.craft.bounds"} <= reached_from("tests.plan.test_compile")
+    others = other_tests("stepper/craft/spacing.py")
+    assert "tests/craft/test_manners.py" in others
+    assert not {"tests/craft/test_spacing.py", "tests/craft/test_gauge.py"} & set(others)
 
 
 def test_every_equivalent_mutant_is_still_one_of_the_code() -> None:

@@ -12,7 +12,7 @@ import pytest
 
 from stepper.sitting.project_file import load
 
-SWITCHBACK = Path(__file__).parents[1] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parent / "fixtures" / "switchback.yaml"
 COMMAND = [sys.executable, "-m", "stepper", "knit", "--plain", "--mute"]
 CUE = "next\n"
 

@@ -1,9 +1,8 @@
-"""Women's body sizes, as far as they are known: the wearer's measurements, not the garment's.
+"""Women's body sizes, as far as known: measurements of the wearer, not of the garment.
 
-The table goes back to the Craft Yarn Council's booklet of 2018, page 17, which was not at hand. Only the
-upper bust bounds were seen, on a page that follows it; everything else is from memory, and `status_of` says
-so. Whoever shows a figure from here shows that too. The wearer's own measurements are
-always better. No I/O.
+The table goes back to page 17 of the Craft Yarn Council's booklet of 2018, which was not at hand. Only the
+upper bust bounds were seen, on a page that follows it; everything else is from memory. Any output that shows
+a figure from here must say so. The wearer's own measurements are always better. No I/O.
 """
 
 from __future__ import annotations
@@ -15,12 +14,11 @@ from stepper.craft.gauge import from_mm
 
 Range = tuple[float, float]
 Measure = Literal["bust", "back_waist", "arm", "upper_arm", "armhole", "waist", "hip"]
-Status = Literal["seen second-hand", "from memory"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BodySize:
-    """One size. Every range is (least, most), with one figure twice if only one is printed. Unit: in."""
+    """One size. Every range is (least, most), with the same figure twice if only one is printed. Unit: in."""
 
     name: str
     """As patterns print it."""
@@ -62,27 +60,19 @@ BODY_SIZES: tuple[BodySize, ...] = (
              upper_arm=(19.5, 19.5), armhole=(10, 10.5), waist=(49, 50), hip=(61, 62)),
 )
 # fmt: on
-"""From small to large. Source: see the module; status by `status_of`."""
-
-
-def status_of(measure: Measure) -> Status:
-    """Return how sure the figures of one measurement are.
-
-    Source: what was seen when the table was made.
-    """
-    return "seen second-hand" if measure == "bust" else "from memory"
+"""From small to large. Source: see the module."""
 
 
 def sizes_for_bust(bust_mm: float) -> tuple[BodySize, ...]:
-    """Find the size a bust falls into, or the two it falls between.
+    """Find the size that a bust falls into, or the two that it falls between.
 
-    Printed sizes leave gaps of 2 in: a bust of 31 in is in none.
+    Printed sizes leave gaps of 2 in: a bust of 31 in is in none of them.
 
     Args:
         bust_mm: Range: above 0. Unit: mm.
 
     Returns:
-        One size; two, the smaller first, in a gap; none below the smallest or above the largest.
+        One size; in a gap two, the smaller first; none below the smallest or above the largest.
 
     Raises:
         ValueError: The measurement is not above 0.

@@ -1,7 +1,7 @@
 """A microphone that may go and return without ending the session.
 
-A device that has gone is reported once and looked for every few seconds; its return is reported too. Not
-every system says that a device has gone: one that gives no block for a while counts as gone.
+The loss of a device is reported once, and the device is looked for every few seconds; its return is reported
+too. Not every system tells when a device goes: one that yields no block for a while counts as gone.
 """
 
 from __future__ import annotations
@@ -15,17 +15,17 @@ from stepper.devices.ports import InputStream, NoInputError
 from stepper.devices.streams import GAP
 
 STALLED_S = 4.0
-"""A microphone that gives nothing for so long is gone. One that has been idle may take 2 s to wake up."""
+"""A microphone that yields nothing for this long is gone. One that has been idle may take 2 s to wake up."""
 REOPEN_EVERY_S = 5.0
 """How often a microphone that has gone is looked for. Unit: seconds."""
 SILENT_S = 20.0
-"""Nothing but zeros for so long: a microphone that is muted, or that the system does not let us hear. One
-that works always gives some noise."""
+"""Nothing but zeros for this long means a microphone that is muted or that the system does not let us hear.
+One that works always yields some noise."""
 _LOOK_S = 0.5
 
 
 class LiveMicrophone:
-    """What comes in through the microphone now."""
+    """The microphone as a live source of sound."""
 
     def __init__(
         self,
@@ -39,9 +39,9 @@ class LiveMicrophone:
 
         Args:
             device: Part of its name; empty for the usual one.
-            deaf: Whether what comes in now is to be left out, as while the program itself speaks.
-            there: Called each time it goes or returns: whether it is there, and a sentence. Called from a
-                thread.
+            deaf: Whether what comes in now is to be left out, as it is while the program itself speaks.
+            there: Called with whether the microphone is there and a sentence, each time it goes or returns.
+                Called from a thread.
             reopen_every_s: How often one that has gone is looked for. Unit: seconds.
 
         Raises:
@@ -54,7 +54,7 @@ class LiveMicrophone:
         self._closed = Event()
         self._lock = Lock()
         self.remark: str | None = None
-        """Which setting could not be followed; None if all is as wanted."""
+        """A sentence on the setting that could not be followed; None if all is as wanted."""
         self._input: InputStream | None = self._opened()
 
     def blocks(self) -> Iterator[bytes]:
@@ -85,7 +85,7 @@ class LiveMicrophone:
             device.close()
 
     def _mind_silence(self, block: bytes, now: float) -> None:
-        """Report once when nothing but zeros has come in for long, and when that is over."""
+        """Report once that nothing but zeros has come in for long, and once that this is over."""
         if any(block):
             if self._told_silent:
                 self._there(True, "The microphone can be heard again.")

@@ -1,4 +1,4 @@
-"""Sound in and out through miniaudio, which carries its library along, for machines without PortAudio.
+"""Sound in and out through miniaudio, which brings its own library, for machines without PortAudio.
 
 miniaudio itself converts from and to the device's rate.
 """
@@ -17,7 +17,7 @@ _PERIOD_MS = 20
 _PERIODS = 3
 _LATENCY_S = _PERIOD_MS * _PERIODS / 1000
 _NO_BACKEND = "Null"
-"""What miniaudio takes without a word when the system has no sound: it plays into nothing, hears nothing."""
+"""The backend miniaudio silently takes when the system has no sound: it plays nothing and hears nothing."""
 
 _Side = Literal["input", "output"]
 _NOUNS: dict[_Side, str] = {"input": "microphone", "output": "device"}
@@ -104,7 +104,7 @@ def find_device(found: Iterable[Mapping[str, Any]], name: str) -> Any:
         name: Part of a name, in any case.
 
     Returns:
-        The mark of the first that fits; None if none does.
+        The identifier of the first that fits; None if none does.
     """
     return next((each["id"] for each in found if name.casefold() in each["name"].casefold()), None)
 

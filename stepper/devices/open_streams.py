@@ -1,4 +1,4 @@
-"""Open the one input and the one output stream: PortAudio's if it can, miniaudio's if not."""
+"""Open the one input and the one output stream: PortAudio's if possible, otherwise miniaudio's."""
 
 from __future__ import annotations
 
@@ -52,12 +52,12 @@ def microphones() -> tuple[str, ...]:
 
 
 def loudspeakers() -> tuple[str, ...]:
-    """Return the names of what sound can go out through, as `open_output` takes them; none without sound."""
+    """Return the names of the output devices as `open_output` takes them; none without sound."""
     return portaudio_names("output") or miniaudio_names("output")
 
 
 def _first(ways: dict[str, Callable[[], _Stream]], nothing: str, refusal: type[NoDeviceError]) -> _Stream:
-    """Return what the first way opens; they are tried in order."""
+    """Return the stream opened by the first way that works; they are tried in order."""
     reasons = []
     for library, opened in ways.items():
         try:

@@ -1,7 +1,7 @@
 """Sound that waits to be heard: filled by one thread, drained by the sound card's. No I/O.
 
-Falling silent empties it down to a few thousandths of a second that fade out, since sound cut off
-in the middle of a wave is heard as a click.
+Falling silent empties it but for a few milliseconds that fade out, since sound cut off in the middle of a
+wave is heard as a click.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ _SAMPLE_BYTES = 2
 
 
 class PlayBuffer:
-    """A line of sound, first in, first out: one channel, signed 16-bit."""
+    """A queue of sound, first in, first out: one channel, signed 16-bit."""
 
     def __init__(self, rate_hz: int) -> None:
         """Start empty.
@@ -32,7 +32,7 @@ class PlayBuffer:
 
     @property
     def pending_s(self) -> float:
-        """How long until the last of it has been heard, on its way through the device too. Unit: seconds."""
+        """How long until the last of it has been heard, device latency included. Unit: seconds."""
         with self._lock:
             in_device_s = max(0.0, self._quiet_at - time.monotonic())
             return in_device_s + self._size_bytes / _SAMPLE_BYTES / self._rate_hz

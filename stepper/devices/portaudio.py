@@ -1,8 +1,8 @@
-"""Load PortAudio if that can be done without harm.
+"""Load PortAudio if that is safe.
 
 If ALSA's configuration is empty, PortAudio ends the whole process (`abort`); if it is broken, loading fails
 with an error of its own. Nothing inside a process can prevent its abort, so whenever anything but the
-system's own configuration takes part, another process loads PortAudio first.
+system's own configuration is involved, another process tries loading PortAudio first.
 
 Source: found by trying with sounddevice 0.5.6 and PortAudio 19.7 (`ALSA_CONFIG_PATH` set to an empty file).
 """
@@ -24,7 +24,7 @@ _PROBE_TIMEOUT_S = 20.0
 
 
 def load() -> Any:
-    """Return the module sounddevice with its library loaded and ready.
+    """Return the module `sounddevice` with its library loaded and ready.
 
     Raises:
         NoDeviceError: It is not installed, or cannot be used here.
@@ -35,9 +35,9 @@ def load() -> Any:
             raise NoDeviceError(why)
     try:
         import sounddevice
-    except (OSError, ImportError) as error:  # without its library; without the package
+    except (OSError, ImportError) as error:  # the library is missing; the package is missing
         raise NoDeviceError("it is not installed") from error
-    except Exception as error:  # its own error cannot be named before it is loaded
+    except Exception as error:  # its own error class cannot be named before it is loaded
         raise NoDeviceError(f"it does not start ({error})") from error
     if sys.platform.startswith("linux"):
         _hush_alsa()
@@ -46,10 +46,10 @@ def load() -> Any:
 
 @lru_cache(maxsize=1)
 def _hush_alsa() -> object:
-    """Keep ALSA from writing each late block on standard error, in the midst of what is told there.
+    """Keep ALSA from reporting each late block on standard error, among what the program itself prints there.
 
     Returns:
-        What ALSA calls instead, kept for as long as the library may call it; None if there is no ALSA.
+        What ALSA calls instead, to be kept for as long as the library may call it; None if there is no ALSA.
     """
     import ctypes
 
@@ -71,7 +71,7 @@ def list_configurations(environment: Mapping[str, str]) -> tuple[tuple[str, int,
         environment: The variables of the process.
 
     Returns:
-        Empty if only the system's own takes part; then nothing has to be tried.
+        Empty if only the system's own is involved; then nothing has to be tried.
     """
     named = [Path(each) for each in environment.get("ALSA_CONFIG_PATH", "").split(":") if each]
     hers = [Path(environment["HOME"]) / ".asoundrc"] if environment.get("HOME") else []
@@ -105,7 +105,7 @@ def why_not(files: tuple[tuple[str, int, int], ...]) -> str:
     except subprocess.TimeoutExpired:
         return "it hangs when it is loaded"
     except OSError:
-        return ""  # no other process can be started here; the usual way will have to tell
+        return ""  # no other process can be started here; loading in the usual way will have to tell
     if tried.returncode >= 0:
         return ""  # it loads, or fails in a way that this process survives
     return f"ALSA's configuration is empty or broken ({', '.join(name for name, _, _ in files)})"

@@ -14,8 +14,8 @@ from stepper.devices.streams import BLOCK_FRAMES, BLOCK_MS, BufferedInput, Buffe
 _LATENCY_S = 0.04
 """How far ahead the device asks for sound: short for a quick silence, long enough for a busy machine."""
 _BLOCK_S = 0.02
-"""How much it asks for at once. Left to itself it asked 84 times a second, which took twice the processor at
-the same latency, all evening long."""
+"""How much it asks for at once. Left to itself it asked 84 times a second, which took twice the processor
+time at the same latency."""
 
 _Side = Literal["input", "output"]
 

@@ -8,7 +8,7 @@ from typing import Protocol
 from stepper.errors import SurroundingsError
 
 HEARING_RATE_HZ = 16_000
-"""Samples per second of all sound that is listened to: one channel, signed 16-bit, native byte order."""
+"""Samples per second of all incoming sound: one channel, signed 16-bit, native byte order."""
 
 
 class NoDeviceError(SurroundingsError):
@@ -29,9 +29,9 @@ class Microphone(Protocol):
     def blocks(self) -> Iterator[bytes]:
         """Yield block after block of sound at `HEARING_RATE_HZ`, waiting for each.
 
-        An empty block says that sound is missing here: it came in while the program spoke, it could not be
-        taken in time, or the device was away. What came before it and what comes after belong to different
-        utterances. The iterator ends when the microphone is closed or will never return.
+        An empty block means that sound is missing here: it came in while the program spoke, it could not be
+        taken in time, or the device was away. What comes before it and what comes after it belong to
+        different utterances. The iterator ends when the microphone is closed or will never return.
         """
         ...
 
@@ -41,7 +41,7 @@ class Microphone(Protocol):
 
 
 class InputStream(Protocol):
-    """One stream from a microphone, filled by its device while nobody looks."""
+    """One stream from a microphone, filled by its device in the background."""
 
     @property
     def lost(self) -> bool:
@@ -55,7 +55,7 @@ class InputStream(Protocol):
             timeout_s: How long to wait at most. Unit: seconds.
 
         Returns:
-            Sound at the rate that is listened to; empty if some is missing here; None if none came.
+            Sound at `HEARING_RATE_HZ`; empty if some is missing here; None if none came.
         """
         ...
 
@@ -67,7 +67,7 @@ class InputStream(Protocol):
 class OutputStream(Protocol):
     """One stream to a sound device, open for as long as the session lasts.
 
-    A stream that is opened for each line would swallow the beginning of it on wireless headsets.
+    On wireless headsets, a stream opened for each line would swallow its beginning.
     """
 
     @property
@@ -81,7 +81,7 @@ class OutputStream(Protocol):
         ...
 
     def play(self, pcm: bytes, rate_hz: int) -> None:
-        """Add sound behind what is already playing, and return at once."""
+        """Add sound after what is already playing, and return at once."""
         ...
 
     def clear(self) -> None:

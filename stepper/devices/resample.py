@@ -1,4 +1,4 @@
-"""Sound at another number of samples per second, for devices that insist on their own."""
+"""Convert sound to another sample rate, for devices that insist on their own."""
 
 from __future__ import annotations
 
@@ -17,7 +17,8 @@ def resample(pcm: bytes, from_hz: int, to_hz: int) -> bytes:
         Sound of the same length in time.
 
     Raises:
-        NoOutputError: The rates differ and the package miniaudio, which converts, is not installed.
+        NoOutputError: The rates differ and the package miniaudio, which does the conversion, is not
+            installed.
     """
     if from_hz == to_hz or not pcm:
         return pcm

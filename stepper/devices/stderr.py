@@ -1,4 +1,4 @@
-"""Keep what sound libraries write straight to descriptor 2 off the screen."""
+"""Keep off the screen what sound libraries write straight to descriptor 2."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ def quiet_stderr(log: Path | None = None) -> Iterator[None]:
     with _ONE_AT_A_TIME:
         try:
             kept = os.dup(2)
-        except OSError:  # there is no standard error, so nothing can be torn
+        except OSError:  # there is no standard error, so it cannot garble the screen
             yield
             return
         try:
@@ -35,7 +35,7 @@ def quiet_stderr(log: Path | None = None) -> Iterator[None]:
 
 @contextmanager
 def stderr_aside(log: Path | None = None) -> Iterator[None]:
-    """Keep standard error off a full screen for as long as that is shown, whatever writes there meanwhile.
+    """Keep standard error off a full screen for as long as it is shown, whatever writes there meanwhile.
 
     Unlike `quiet_stderr` it does not keep other threads waiting: their quiet blocks come and go inside it.
 
@@ -45,7 +45,7 @@ def stderr_aside(log: Path | None = None) -> Iterator[None]:
     with _ONE_AT_A_TIME:
         try:
             kept = os.dup(2)
-        except OSError:  # there is no standard error, so nothing can be torn
+        except OSError:  # there is no standard error, so it cannot garble the screen
             kept = -1
         if kept >= 0:
             _point_stderr_at(log)
@@ -61,7 +61,7 @@ def stderr_aside(log: Path | None = None) -> Iterator[None]:
 def _point_stderr_at(log: Path | None) -> None:
     try:
         target = os.open(log or os.devnull, os.O_WRONLY | os.O_APPEND | (os.O_CREAT if log else 0), 0o600)
-    except OSError:  # a log that cannot be written is not worth the voice
+    except OSError:  # losing the log is better than losing the voice
         return
     os.dup2(target, 2)
     os.close(target)

@@ -22,7 +22,8 @@ BLOCK_MS = 40
 """Length of an input block. At 20 ms the callbacks alone cost a tenth of a core, at 40 ms next to nothing."""
 BLOCK_FRAMES = HEARING_RATE_HZ * BLOCK_MS // 1000
 MOST_BLOCKS = 250
-"""Input blocks that may wait: ten seconds, longer than any recogniser takes over one utterance."""
+"""Number of input blocks that may wait: ten seconds' worth, longer than any recogniser takes over one
+utterance."""
 GAP = b""
 """Stands for sound that is missing."""
 _CLOSE_TIMEOUT_S = 1.0
@@ -38,7 +39,7 @@ class DeviceStream(ABC):
 
     @property
     def lost(self) -> bool:
-        """Whether the stream has ended without being closed. Not every system tells."""
+        """Whether the stream has ended without being closed. Not every system reports it."""
         return self._gone.is_set()
 
     def close(self) -> None:
@@ -63,7 +64,7 @@ class DeviceStream(ABC):
 
 
 class BufferedInput(DeviceStream):
-    """A stream from a microphone: a queue that its device fills, and what is left out of it.
+    """A stream from a microphone: a queue filled by its device, which may leave sound out.
 
     The queue is bounded: if nobody takes blocks for long, the oldest are dropped, and an empty block stands
     for what is missing.
@@ -94,7 +95,7 @@ class BufferedInput(DeviceStream):
         super().close()
 
     def put(self, pcm: bytes) -> None:
-        """Take a block from the device, or leave it out while the ears are closed."""
+        """Accept a block from the device, or leave it out while the ears are closed."""
         block = GAP if self._deaf() else pcm
         with self._changed:
             if block == GAP and self._waiting and self._waiting[-1] == GAP:
@@ -133,7 +134,7 @@ class BufferedOutput(DeviceStream):
         return self._buffer.pending_s
 
     def play(self, pcm: bytes, rate_hz: int) -> None:
-        """Add sound behind what is already playing, and return at once."""
+        """Add sound after what is already playing, and return at once."""
         self._buffer.put(resample(pcm, rate_hz, self._rate_hz))
 
     def clear(self) -> None:
@@ -147,7 +148,7 @@ class BufferedOutput(DeviceStream):
         super().close()
 
     def refill(self, rate_hz: int) -> None:
-        """Begin anew with nothing to play, at a rate that the device takes."""
+        """Start over with nothing to play, at a rate that the device accepts."""
         self._rate_hz = rate_hz
         self._buffer = PlayBuffer(rate_hz)
 

@@ -1,8 +1,8 @@
-"""Read a WAV file's sound piece by piece: whole numbers of 8 to 32 bits or floating point, the longer form of
-its header too, which the standard library knows only in later versions.
+"""Read a WAV file's sound piece by piece: integers of 8 to 32 bits or floating point, and the extensible
+header too, which the standard library knows only in later versions.
 
-miniaudio reads such files as well, but says of a damaged one only that it cannot be decoded, takes what is no
-number for the loudest sound there is, and does not average more than two channels.
+miniaudio reads such files as well, but says of a damaged one only that it cannot be decoded, takes NaN for
+the loudest possible sound, and does not average more than two channels.
 
 Source: the RIFF WAVE format as published (format tags 1, 3 and 0xFFFE with its sub-format).
 """
@@ -23,7 +23,7 @@ _RATES_HZ: Final = (1_000, 768_000)
 
 
 class WavFormatError(ValueError):
-    """It is no WAV file that can be read."""
+    """The file is not a WAV file that can be read."""
 
 
 class WavFile:
@@ -34,7 +34,7 @@ class WavFile:
 
         Raises:
             OSError: It cannot be read.
-            WavFormatError: It is no WAV file, or one of a form that is not known here.
+            WavFormatError: It is not a WAV file, or is one of an unknown form.
         """
         self._file: BinaryIO = path.open("rb")
         try:
@@ -50,7 +50,7 @@ class WavFile:
             frames: How many samples of each channel at most.
 
         Returns:
-            Fewer at the end, none behind it; a sample that is not whole is left out.
+            The samples: fewer at the end, none after it. An incomplete sample is left out.
         """
         size = self._width * self.channels
         raw = self._file.read(min(frames * size, self._left // size * size))
@@ -68,7 +68,7 @@ class WavFile:
         self._file.close()
 
     def _header(self) -> int:
-        """Read up to the sound; give how many bytes of it there are."""
+        """Read up to the sound; return how many bytes of it there are."""
         if self._exactly(4) != b"RIFF" or self._exactly(8)[4:] != b"WAVE":
             raise WavFormatError("no RIFF WAVE header")
         known = False
@@ -123,5 +123,5 @@ class WavFile:
 
 
 def _whole(value: float) -> int:
-    """Turn a sample from -1 to 1 into 16 bits; what is beyond, or no number, is clipped."""
+    """Turn a sample from -1 to 1 into 16 bits; anything beyond, or NaN, is clipped."""
     return int(max(-32_768.0, min(32_767.0, value * 32_767))) if value == value else 0

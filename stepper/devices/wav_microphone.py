@@ -24,7 +24,7 @@ class WavMicrophone:
             path: A WAV file.
 
         Raises:
-            SurroundingsError: The file cannot be read, or is no such WAV file.
+            SurroundingsError: The file cannot be read or is not such a WAV file.
         """
         try:
             self._file = WavFile(path)
@@ -39,13 +39,13 @@ class WavMicrophone:
     def blocks(self) -> Iterator[bytes]:
         """Yield blocks of 40 ms, as fast as they are taken, between 0.32 s and a second of silence."""
         rate = self._file.rate_hz
-        rest = bytes(_BEFORE_BYTES)  # or what begins with a cue would have no room to tell it from
+        rest = bytes(_BEFORE_BYTES)  # or a cue at the very start would stand out from nothing
         while not self._closed and (samples := self._file.read_mono(rate)):
             rest += resample(samples.tobytes(), rate, HEARING_RATE_HZ)
             while len(rest) >= _BLOCK_BYTES and not self._closed:
                 yield rest[:_BLOCK_BYTES]
                 rest = rest[_BLOCK_BYTES:]
-        rest += bytes(HEARING_RATE_HZ * 2)  # whoever speaks to the very end of it is heard out
+        rest += bytes(HEARING_RATE_HZ * 2)  # so that speech up to the very end of it is heard out
         while len(rest) >= _BLOCK_BYTES and not self._closed:
             yield rest[:_BLOCK_BYTES]
             rest = rest[_BLOCK_BYTES:]

@@ -1,7 +1,7 @@
 """eSpeak NG, called through ctypes, from the library that a package brings along.
 
-The library keeps its data path in 160 bytes and fails on a longer one, so this module moves into the
-folder that holds the data and names it relatively; it is meant for a process of its own.
+The library keeps its data path in 160 bytes and fails on a longer one, so this module changes into the folder
+that holds the data and gives a relative path; it is meant for a process of its own.
 
 Source: the public header of eSpeak NG, `speak_lib.h`, for every number and signature.
 """
@@ -32,7 +32,7 @@ _Receiver = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.POINTER(ctypes.c_short), ctype
 
 
 class _Voice(ctypes.Structure):
-    """What a voice can be asked for by; an empty field asks for nothing."""
+    """The properties a voice can be asked for by; an empty field asks for nothing."""
 
     _fields_ = (
         ("name", ctypes.c_char_p),
@@ -48,7 +48,7 @@ class _Voice(ctypes.Structure):
 
 
 class EspeakLibrary:
-    """The library, ready to turn text into sound. There can be one in a process."""
+    """The library, ready to turn text into sound. A process can hold only one."""
 
     def __init__(self, *, voice: str, volume: float) -> None:
         """Load the library and its data.
@@ -74,7 +74,7 @@ class EspeakLibrary:
         self.rate_hz: int = started
         """Samples per second of the sound it makes."""
         self._parts: list[bytes] = []
-        self._receiver = self._make_receiver()  # kept, or it would be cleared away while the library holds it
+        self._receiver = self._make_receiver()  # kept, or it would be freed while the library uses it
         self._library.espeak_SetSynthCallback(self._receiver)
         self.voice_is_known: bool = self._choose(voice)
         """Whether the voice asked for was found; otherwise the usual one speaks."""
@@ -125,8 +125,8 @@ class EspeakLibrary:
         name = voice.encode("utf-8", "replace")
         if name and self._library.espeak_SetVoiceByName(name) == 0:
             return True
-        # Languages such as "en-gb" are no names of voices. Asked for a language that nobody speaks, the
-        # library takes any voice and reports success, so the question is put only when somebody does.
+        # Languages such as "en-gb" are not names of voices. Asked for a language that no voice speaks, the
+        # library takes any voice and reports success, so it is asked only when one does.
         asked = ctypes.byref(_Voice(languages=name))
         if name and self._has_voice(asked) and self._library.espeak_SetVoiceByProperties(asked) == 0:
             return True
@@ -140,10 +140,10 @@ class EspeakLibrary:
 
 
 def packaged_paths() -> tuple[Path, Path]:
-    """Find the library and the folder of its data in the package that brings them.
+    """Find the library and its data folder in the package that contains them.
 
     Raises:
-        NoVoiceError: The package is not installed, or not whole.
+        NoVoiceError: The package is not installed or is incomplete.
     """
     try:
         import espeakng_loader

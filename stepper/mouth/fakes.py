@@ -12,10 +12,10 @@ _FOREVER_AGO = 0.0
 
 
 class RecordingSpeaker:
-    """Remembers what it was told to say, and takes as long over it as it is asked to.
+    """Remembers what it was told to say, and takes as long over it as asked.
 
-    Lines are said one after another in real time, at so many seconds a word; at 0, the usual, each is over
-    at once.
+    Lines are said one after another in real time, at a given number of seconds a word; at 0, the default,
+    each is over at once.
     """
 
     def __init__(self, seconds_per_word: float = 0.0) -> None:
@@ -27,7 +27,7 @@ class RecordingSpeaker:
         self.said: list[SpokenLine] = []
         """Every line, in the order given, whether or not it was cut off."""
         self.cut_off: list[SpokenLine] = []
-        """The lines that were silenced before they were over, in order."""
+        """The lines that were cut off before they were over, in order."""
         self.sounds: list[Tone] = []
         """Every tone, in order."""
         self.expected: tuple[SpokenLine, ...] = ()
@@ -46,7 +46,7 @@ class RecordingSpeaker:
 
     @property
     def speaking(self) -> bool:
-        """Whether the time its lines take is not over yet."""
+        """Whether the time its lines take is still running."""
         with self._changed:
             return self._left_s() > 0
 
@@ -70,7 +70,7 @@ class RecordingSpeaker:
         self.expected = tuple(lines)
 
     def silence(self) -> None:
-        """Be quiet at once, and remember which lines were not over."""
+        """Fall silent at once, and remember which lines were not over."""
         with self._changed:
             now = time.monotonic()
             self.silenced += 1
@@ -79,7 +79,7 @@ class RecordingSpeaker:
             self._changed.notify_all()
 
     def wait(self, timeout: float) -> bool:
-        """Wait until the time its lines take is over, and tell whether it is."""
+        """Wait until the time its lines take is over, and return whether it is."""
         ends_at = time.monotonic() + timeout
         with self._changed:
             while (left_s := self._left_s()) > 0 and (now := time.monotonic()) < ends_at:
@@ -87,7 +87,7 @@ class RecordingSpeaker:
             return self._left_s() <= 0
 
     def close(self) -> None:
-        """Be quiet, and take no more lines."""
+        """Fall silent, and take no more lines."""
         self.silence()
         self.closed = True
 

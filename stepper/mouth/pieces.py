@@ -1,4 +1,5 @@
-"""Text as a voice can say it: nothing that is not for the ear, nothing too long to make at once. No I/O."""
+"""Text as a voice can say it: without what is not for the ear, in pieces short enough to make at once. No
+I/O."""
 
 from __future__ import annotations
 
@@ -6,28 +7,29 @@ import re
 import unicodedata
 
 LONGEST_PIECE = 300
-"""Characters a voice is asked for at once: about twenty seconds of speech, made in some hundredths of one."""
+"""Most characters a voice is asked for at once: about twenty seconds of speech, made in a few hundredths of a
+second."""
 
 _BREAKS = (r"[.!?;:]\s", r",\s", r"\s")
 """Where a long text may be cut, best first."""
 
 
 def strip_unspeakable(text: str) -> str:
-    """Drop what no voice can say: control characters, half characters, spaces in a row.
+    """Drop what no voice can say: control characters, lone surrogates, repeated spaces.
 
     Returns:
-        The text on one line. Always: encodes to UTF-8, and no space stands first, last or twice.
+        The text on one line. Always: encodes to UTF-8, with no space first, last or doubled.
     """
     kept = (" " if unicodedata.category(each) in {"Cc", "Cs", "Cn", "Co"} else each for each in text)
     return " ".join("".join(kept).split())
 
 
 def cut_into_pieces(text: str) -> tuple[str, ...]:
-    """Cut a text where a speaker would draw breath, and at the latest after `LONGEST_PIECE` characters.
+    """Cut a text where a speaker would draw breath, after `LONGEST_PIECE` characters at the latest.
 
     Returns:
-        The pieces; none if there is nothing to say. Always: joined, they hold the characters of
-        `speakable(text)` in their order, spaces aside.
+        The pieces; none if there is nothing to say. Always: joined, they are the characters of
+        `strip_unspeakable(text)` in order, spaces aside.
     """
     rest = strip_unspeakable(text)
     found = []
@@ -39,15 +41,15 @@ def cut_into_pieces(text: str) -> tuple[str, ...]:
 
 
 _SHORT = 60
-"""Characters a slow voice is asked for at once, if the text can be cut: about four seconds of speech."""
+"""Most characters a slow voice is asked for at once, if the text can be cut: about four seconds of speech."""
 
 
 def cut_into_clauses(text: str) -> tuple[str, ...]:
     """Cut a text for a slow voice: at the end of each clause, and at commas if the clause is long.
 
     Returns:
-        The pieces; none if there is nothing to say. Always: joined, they hold the characters of
-        `speakable(text)` in their order, spaces aside.
+        The pieces; none if there is nothing to say. Always: joined, they are the characters of
+        `strip_unspeakable(text)` in order, spaces aside.
     """
     ended = (clause for piece in cut_into_pieces(text) for clause in re.split(_CLAUSE_ENDS, piece))
     return tuple(short for clause in ended for short in _phrases(clause))
@@ -57,7 +59,7 @@ _CLAUSE_ENDS = r"(?<=[.!?;:]) "
 
 
 def _phrases(clause: str) -> list[str]:
-    """Put together what stands between commas, as long as that stays short."""
+    """Join the parts between commas for as long as the result stays short."""
     found: list[str] = []
     for part in re.split(r"(?<=,) ", clause):
         if found and len(found[-1]) + 1 + len(part) <= _SHORT:

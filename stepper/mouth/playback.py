@@ -1,7 +1,7 @@
 """A mouth made of a voice that makes sound and a device that plays it.
 
-A line's sound is ready in some thousandths of a second, so the voice is asked for a whole piece at a time:
-when its process dies over one, nothing of that piece has been heard and it can be asked for again.
+A line's sound is ready in a few milliseconds, so the voice is asked for a whole piece at a time: if its
+process dies over one, none of that piece has been heard and it can be asked for again.
 """
 
 from __future__ import annotations
@@ -15,12 +15,13 @@ from stepper.mouth.pieces import cut_into_pieces
 from stepper.mouth.ports import Synthesiser
 
 _AHEAD_S = 1.0
-"""The next piece of a long line is made when this much of the one before is still to be heard."""
+"""The next piece of a long line is made when this much of the one before is left to be heard."""
 STALLED_S = 4.0
-"""A device that plays nothing for so long is gone; one that idled may take 2 s to wake up. Unit: seconds."""
+"""A device that plays nothing for this long is gone; one that was idle may take 2 s to wake up. Unit:
+seconds."""
 _SHORTEST_LOOK_S, _LONGEST_LOOK_S = 0.005, 0.1
 REOPEN_EVERY_S = 5.0
-"""A device that is not there is looked for no more often than this. Unit: seconds."""
+"""Least time between two searches for a missing device. Unit: seconds."""
 
 
 class PlaybackMouth:
@@ -38,11 +39,11 @@ class PlaybackMouth:
         """Take over a voice and an open output.
 
         Args:
-            synthesiser: Makes the sound; from now on this mouth's own.
-            output: Plays it; from now on this mouth's own.
-            reopen: Opens another output when that one is gone; may raise `NoOutputError`.
-            tell: Is given one sentence for the user each time the device goes. Called from a thread.
-            cut: Cuts a line into what the voice is asked for at once.
+            synthesiser: Makes the sound; owned by this mouth from now on.
+            output: Plays it; owned by this mouth from now on.
+            reopen: Opens another output once that one is gone; may raise `NoOutputError`.
+            tell: Called from a thread with one sentence for the user each time the device goes.
+            cut: Cuts a line into the pieces the voice is asked for.
         """
         self._synthesiser = synthesiser
         self._output: OutputStream | None = output
@@ -54,7 +55,7 @@ class PlaybackMouth:
         self._closed = False
 
     def utter(self, text: str, words_per_minute: int, cut: Event) -> None:
-        """Say a line and return when it has been heard or cut off, or cannot be heard.
+        """Say a line and return when it has been heard or cut off, or when it cannot be heard.
 
         Raises:
             NoVoiceError: The voice has stopped for good.
@@ -64,7 +65,7 @@ class PlaybackMouth:
             return
         for piece in self._cut(text):
             pcm = self._synthesiser.speech(piece, words_per_minute)
-            with self._lock:  # so that what is played after a cut cannot escape the hush that comes with it
+            with self._lock:  # so that nothing played after a cut escapes the hush that comes with it
                 if cut.is_set() or self._closed:
                     return
                 output.play(pcm, self._synthesiser.rate_hz)
@@ -73,13 +74,13 @@ class PlaybackMouth:
         self._is_heard(output, cut, but_for_s=0.0)
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Play a short sound behind what is playing, if there is a device."""
+        """Play a short sound after what is playing, if there is a device."""
         with self._lock:
             if self._output is not None and not self._closed:
                 self._output.play(pcm, rate_hz)
 
     def expect(self, lines: Iterable[tuple[str, int]]) -> None:
-        """Have the voice make ready what will probably be said next."""
+        """Have the voice prepare what will probably be said next."""
         self._synthesiser.expect((piece, speed) for text, speed in lines for piece in self._cut(text))
 
     def hush(self) -> None:
@@ -98,7 +99,7 @@ class PlaybackMouth:
             output.close()
 
     def _is_heard(self, output: OutputStream, cut: Event, *, but_for_s: float) -> bool:
-        """Wait until that much is left to be heard; return whether the line goes on."""
+        """Wait until only that much is left to be heard; return whether the line goes on."""
         least_s, moved_at = float("inf"), time.monotonic()
         while (left_s := output.pending_s - but_for_s) > 0:
             if left_s < least_s:

@@ -6,10 +6,10 @@
                 after line
 ```
 
-The queue knows nothing of sound, a mouth nothing of queues, an output nothing of words. A natural voice
-that takes longer to start is another `Synthesiser`.
+The queue knows nothing of sound, a mouth nothing of queues, an output nothing of words. A natural voice,
+which takes longer to start, is another `Synthesiser`.
 
-Everything outside this room knows `Speaker` and nothing behind it; its fake stands in `stepper.mouth.fakes`.
+Everything outside this room knows only `Speaker`; its fake is in `stepper.mouth.fakes`.
 """
 
 from __future__ import annotations
@@ -33,56 +33,55 @@ class Tone(Enum):
     HEARD = "heard"
     """A cue was heard; its answer follows."""
     NOT_UNDERSTOOD = "not understood"
-    """Something was said to the program that is no cue, or none that makes sense now."""
+    """Something was said to the program that is not a cue, or not one that makes sense now."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpokenLine:
-    """One line as it is given to a speaker."""
+    """One line as given to a speaker."""
 
     text: str
     slower: bool = False
 
 
 class Speaker(Protocol):
-    """Says lines one after another, each in the order it was given.
+    """Says lines one after another, in the order given.
 
     No method raises, whatever happens to the sound device. Every method may be called from any thread.
     """
 
     @property
     def speaking(self) -> bool:
-        """Whether a line is being said, is still on its way through the sound device, or waits its turn."""
+        """Whether a line is being said, is on its way through the sound device, or waits its turn."""
         ...
 
     def say(self, text: str, slower: bool = False) -> None:
         """Put a line at the end of the queue and return at once.
 
         Args:
-            text: What to say; nothing but spaces is not a line and is left out.
-            slower: Say it more slowly than usual, as when it is said again.
+            text: What to say; a text of nothing but spaces is ignored.
+            slower: Say it more slowly than usual, as when it is repeated.
         """
         ...
 
     def sound(self, sound: Tone) -> None:
-        """Play a soft tone at once, in front of any line said after it. It is no speech: `speaking` leaves it
-        out.
+        """Play a soft tone at once, before any line said after it.
 
-        A speaker that cannot play tones leaves it out.
+        It does not count as speech for `speaking`. A speaker that cannot play tones ignores it.
         """
         ...
 
     def expect(self, lines: Iterable[SpokenLine]) -> None:
-        """Make ready what will probably be said next, and forget what was expected before.
+        """Prepare what will probably be said next, and forget what was expected before.
 
         Args:
-            lines: The likeliest first. They are said only when `say` is called. A speaker that makes nothing
-                ready does not even look at them.
+            lines: Likeliest first. They are said only when `say` is called. A speaker that prepares nothing
+                ignores them.
         """
         ...
 
     def silence(self) -> None:
-        """Fall silent at once and forget the lines that wait. Lines said afterwards are heard.
+        """Fall silent at once and forget the waiting lines. Lines said afterwards are heard.
 
         What the device has already taken may sound for another tenth of a second.
         """
@@ -116,11 +115,11 @@ class Mouth(Protocol):
         ...
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Play a short sound that was not asked for by `utter`, if that can be done. From any thread."""
+        """Play a short sound apart from the lines of `utter`, if possible. From any thread."""
         ...
 
     def expect(self, lines: Iterable[tuple[str, int]]) -> None:
-        """Make ready lines that will probably be said next, each with its words per minute.
+        """Prepare lines that will probably be said next, each with its words per minute.
 
         Called from any thread.
         """

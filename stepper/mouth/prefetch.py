@@ -1,8 +1,8 @@
-"""A voice that is slow to make a line, yet begins at once: what is likely is made in advance.
+"""A voice that is slow to make a line yet begins at once, since likely lines are made in advance.
 
-The plan is known, so the next line is too. While nothing is asked for, a thread makes the pieces expected,
-the likeliest first; one that is asked for meanwhile goes first. What is made is kept, so that a line said
-again costs nothing.
+The plan is known, so the next line is too. While nothing is asked for, a thread makes the expected pieces,
+the likeliest first; a piece asked for meanwhile takes precedence. What is made is kept, so that repeating a
+line costs nothing.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from threading import Condition, Thread
 from stepper.mouth.ports import NoVoiceError, Synthesiser
 
 KEPT = 96
-"""Pieces kept. A piece of three seconds takes 130 kB, so all of them some 12 MB."""
+"""Number of pieces kept. A piece of three seconds takes 130 kB, so all of them take about 12 MB."""
 
 _Piece = tuple[str, int]
 
@@ -26,7 +26,7 @@ class PrefetchingVoice:
         """Take over a voice and start the thread.
 
         Args:
-            voice: Makes the sound; from now on this one's own. It is asked by one thread at a time.
+            voice: Makes the sound; owned by this voice from now on, and asked by one thread at a time.
         """
         self._voice = voice
         self._made: OrderedDict[_Piece, bytes] = OrderedDict()
@@ -44,7 +44,7 @@ class PrefetchingVoice:
         return self._voice.rate_hz
 
     def speech(self, text: str, words_per_minute: int) -> bytes:
-        """Return the sound of a stretch of text, made before or made now.
+        """Return the sound of a stretch of text, made earlier or now.
 
         Raises:
             NoVoiceError: The voice has stopped for good.
@@ -81,7 +81,7 @@ class PrefetchingVoice:
             try:
                 self._make(piece)
             except NoVoiceError:
-                return  # whoever asks for a line next is told
+                return  # the next call for a line reports it
 
     def _next_expected(self) -> _Piece | None:
         with self._changed:
@@ -95,7 +95,7 @@ class PrefetchingVoice:
             return None
 
     def _make(self, piece: _Piece) -> bytes:
-        """Make a piece; `_busy` is ours."""
+        """Make a piece; the caller holds `_busy`."""
         try:
             made = self._voice.speech(*piece)
             with self._changed:

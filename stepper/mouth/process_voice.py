@@ -1,4 +1,4 @@
-"""A voice in a worker process that is started again when it dies."""
+"""A voice in a worker process that is restarted when it dies."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.mouth.worker import Worker, WorkerGoneError
 
 _ANSWER_TIMEOUT_S = 10.0
-"""The longest piece takes some hundredths of a second, some seconds with a natural voice; a worker that needs
-this long hangs."""
+"""The longest piece takes a few hundredths of a second, or a few seconds with a natural voice; a worker that
+takes this long hangs."""
 
 
 class ProcessVoice:
@@ -47,7 +47,7 @@ class ProcessVoice:
         return self._worker.process_id
 
     def speech(self, text: str, words_per_minute: int) -> bytes:
-        """Make the sound of a stretch of text, with a new worker when the one there is has died.
+        """Make the sound of a stretch of text, with a new worker if the old one has died.
 
         Raises:
             NoVoiceError: A second worker died over the same text, or none can be started.
@@ -63,7 +63,7 @@ class ProcessVoice:
             raise NoVoiceError("its process ended twice over the same line") from None
 
     def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
-        """Make nothing ready."""
+        """Do nothing: no line is prepared."""
 
     def close(self) -> None:
         """End the worker, for good."""

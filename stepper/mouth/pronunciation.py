@@ -1,6 +1,6 @@
 """How a text is pronounced, as a row of sounds that can be compared with another.
 
-eSpeak NG, in a worker process, gives the sounds; whatever a recogniser may have written ("246", a name, a
+eSpeak NG, in a worker process, gives the sounds, so anything a recogniser may have written ("246", a name, a
 word that does not exist) has some. Fine differences that no recogniser keeps (length, stress, the many weak
 vowels) are dropped.
 """
@@ -17,7 +17,7 @@ from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.worker import Worker, WorkerGoneError
 
 Sounds = tuple[str, ...]
-"""One text as a row of sounds, each in the International Phonetic Alphabet."""
+"""A text as a row of sounds, each in the International Phonetic Alphabet."""
 
 _DOUBLE: Final = ("aɪ", "aʊ", "dʒ", "eɪ", "tʃ", "ɔɪ", "oʊ", "əʊ")
 _SAME: Final = {
@@ -28,11 +28,11 @@ SOUNDS: Final = (
     "p", "b", "t", "d", "k", "g", "f", "v", "θ", "ð", "s", "z", "ʃ", "ʒ", "h", "m", "n", "ŋ", "l", "r", "w",
     "j", "tʃ", "dʒ", "i", "ɪ", "ɛ", "æ", "ɑ", "ɔ", "ʊ", "u", "ə", "ɜ", "aɪ", "aʊ", "eɪ", "ɔɪ", "oʊ",
 )  # fmt: skip
-"""Every sound that is told from the others."""
+"""Every sound that is distinguished."""
 
 _KNOWN: Final = frozenset(SOUNDS)
 _NO_SOUND: Final = re.compile(r"\([a-z-]+\)|[ˈˌːʲ\u0329\u200d\s_]")
-# A change of language in brackets, stress, length, and what joins letters.
+# A change of language in brackets, stress, length, and ties between letters.
 _TIMEOUT_S = 5.0
 
 
@@ -77,7 +77,7 @@ class Pronouncer:
 
 
 def split_phonemes(written: str) -> Sounds:
-    """Split what is written in the International Phonetic Alphabet into the sounds that are told apart."""
+    """Split a text in the International Phonetic Alphabet into the sounds that are distinguished."""
     plain = _NO_SOUND.sub("", written)
     sounds, at = [], 0
     while at < len(plain):

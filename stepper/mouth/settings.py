@@ -6,15 +6,15 @@ from dataclasses import dataclass
 from typing import Literal
 
 Engine = Literal["auto", "espeak", "natural", "pyttsx3", "none"]
-"""Which voice speaks: what suits the system, eSpeak NG, the natural voice of the extra `natural`, the
-system's own voices, or nobody."""
+"""Which voice speaks: whichever suits the system, eSpeak NG, the natural voice of the extra `natural`, the
+system's own voices, or none."""
 
 SLOWEST_WPM = 80
 FASTEST_WPM = 400
-"""Range of speed in which every engine does as it is told. Unit: words per minute."""
+"""Range of speeds that every engine follows. Unit: words per minute."""
 
 SLOWER_SHARE = 0.8
-"""Speed of a line that is said again, as a share of the usual speed."""
+"""Speed of a repeated line, as a share of the usual speed."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +47,7 @@ class SpeechSettings:
         """Return the speed of a line.
 
         Args:
-            slower: Whether the line is said again.
+            slower: Whether the line is repeated.
 
         Returns:
             Unit: words per minute. Range: 80 to 400.

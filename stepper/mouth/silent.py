@@ -1,4 +1,4 @@
-"""The speaker of a session that goes on in text. No I/O."""
+"""The speaker of a session that goes on in text alone. No I/O."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from stepper.mouth.ports import SpokenLine, Tone
 
 
 class TextOnlySpeaker:
-    """Says nothing, and is always done with it."""
+    """Says nothing, and so is always done."""
 
     @property
     def speaking(self) -> bool:
@@ -22,13 +22,13 @@ class TextOnlySpeaker:
         """Leave the tone out."""
 
     def expect(self, lines: Iterable[SpokenLine]) -> None:
-        """Make nothing ready."""
+        """Do nothing: no line is prepared."""
 
     def silence(self) -> None:
         """Do nothing: it is quiet."""
 
     def wait(self, timeout: float) -> bool:
-        """Return that it is quiet."""
+        """Return True: it is always quiet."""
         return True
 
     def close(self) -> None:

@@ -1,8 +1,8 @@
 """A speaker made of a queue and a mouth.
 
-One thread owns the mouth and says line after line; whoever calls only adds to the queue or empties it. Each
-line has a flag of its own, set when it is to be cut off, so that silence reaches the right line even when it
-is asked for between two of them.
+One thread owns the mouth and says line after line; callers only add to the queue or empty it. Each line has a
+flag of its own, set when it is to be cut off, so that silence reaches the right line even if asked for
+between two of them.
 """
 
 from __future__ import annotations
@@ -35,9 +35,9 @@ class QueuedSpeaker:
         """Start the thread.
 
         Args:
-            mouth: Says the lines; from now on this speaker's own.
+            mouth: Says the lines; owned by this speaker from now on.
             settings: How fast to speak.
-            tell: Is given one sentence for the user when the voice stops for good. Called from a thread.
+            tell: Called from a thread with one sentence for the user when the voice stops for good.
         """
         self._mouth = mouth
         self._settings = settings
@@ -71,7 +71,7 @@ class QueuedSpeaker:
             self._mouth.chime(make_tone(sound, self._settings.volume), TONE_RATE_HZ)
 
     def expect(self, lines: Iterable[SpokenLine]) -> None:
-        """Make ready what will probably be said next."""
+        """Prepare what will probably be said next."""
         if self._deaf_to_lines:
             return
         likely = ((strip_unspeakable(line.text), line.slower) for line in lines)
@@ -79,7 +79,7 @@ class QueuedSpeaker:
         self._mouth.expect((text, speed(slower=slower)) for text, slower in likely if text)
 
     def silence(self) -> None:
-        """Fall silent at once and forget the lines that wait."""
+        """Fall silent at once and forget the waiting lines."""
         with self._changed:
             self._waiting.clear()
             if self._current is not None:
@@ -90,7 +90,7 @@ class QueuedSpeaker:
             self._changed.notify_all()
 
     def wait(self, timeout: float) -> bool:
-        """Wait until everything has been said, and tell whether it has."""
+        """Wait until everything has been said, and return whether it has."""
         with self._changed:
             return self._changed.wait_for(self._is_quiet, timeout)
 

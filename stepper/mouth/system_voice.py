@@ -1,7 +1,7 @@
 """The system's own voices, each line in a process of its own.
 
 The process for the next line is started ahead, so that a line begins at once although its engine is new. To
-fall silent the process is ended, with whatever player it has started.
+fall silent, the process is ended along with any player it has started.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from stepper.mouth.worker import Worker, WorkerGoneError
 
 _FEWEST_WORDS_JUDGED = 4
 _UNHEARD_SHARE = 0.2
-"""A line of some length that is over in this share of its time was not played at all."""
+"""A line of some length that is over within this share of its expected time was not played at all."""
 
 
 class SystemVoiceMouth:
@@ -36,8 +36,8 @@ class SystemVoiceMouth:
 
         Args:
             settings: Which voice, and how loud.
-            open_output: Opens an output for tones, which the voice has no place for; may raise
-                `NoOutputError`, and then there are none. None for no tones.
+            open_output: Opens an output for tones, which the voice cannot play; may raise `NoOutputError`,
+                and then there are no tones. None for no tones.
 
         Raises:
             NoVoiceError: The system has no voice that can be started.
@@ -87,13 +87,13 @@ class SystemVoiceMouth:
         raise NoVoiceError("its process ended twice over the same line")
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
-        """Play a short sound beside what the voice says, if there is an output for it."""
+        """Play a short sound alongside what the voice says, if there is an output for it."""
         with self._lock:
             if self._tones is not None and not self._tones.lost:
                 self._tones.play(pcm, rate_hz)
 
     def expect(self, lines: Iterable[tuple[str, int]]) -> None:
-        """Make nothing ready: the system's voice speaks at once or not at all."""
+        """Do nothing: the system's voice speaks at once or not at all."""
 
     def hush(self) -> None:
         """Make no more sound, at once."""
@@ -191,5 +191,5 @@ def _expected_s(text: str, words_per_minute: int) -> float:
 
 
 def _longest_s(text: str, words_per_minute: int) -> float:
-    """How long a line may take before its process is taken for dead; numbers are long words."""
+    """Return how long a line may take before its process is taken for dead; numbers are long words."""
     return 15 + 4 * _expected_s(text, words_per_minute) + len(text) / 4

@@ -1,8 +1,8 @@
 """The process in which the system's own voice says one line.
 
 Run as `python -m stepper.mouth.system_voice_worker OPTIONS` with JSON options `voice`, `volume` and `folder`
-(for temporary files). One line to a process: the second run of an engine's loop may hang, and stopping it in
-the middle of a line does not work on every system, while ending a process does.
+(for temporary files). One line per process: the second run of an engine's loop may hang, and stopping it in
+mid-line does not work on every system, while ending a process does.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ def main() -> None:
     asked, answers = worker_protocol.take_pipes()
     options = json.loads(sys.argv[1])
     tempfile.tempdir = options["folder"]
-    with suppress(OSError):  # whoever asked is gone, so nobody waits for an answer
+    with suppress(OSError):  # the program is gone, so nobody waits for an answer
         try:
             engine, voice_is_known = _engine(options["voice"], options["volume"])
             about = {"voice_is_known": voice_is_known}
@@ -39,12 +39,12 @@ def main() -> None:
                 _say(engine, question)
                 worker_protocol.send_answer(answers, worker_protocol.DONE)
                 break
-            else:  # the program is gone; it ends a process it no longer needs before it closes the pipe
+            else:  # the program is gone: it would have ended this process before closing the pipe
                 shutil.rmtree(options["folder"], ignore_errors=True)
         except NoVoiceError as reason:
             why = str(reason).encode("utf-8", "replace")
             worker_protocol.send_answer(answers, worker_protocol.REFUSED, why)
-    os._exit(0)  # some engines crash when they are taken down in the ordinary way
+    os._exit(0)  # some engines crash when shut down in the ordinary way
 
 
 def matching_voice(voices: Sequence[Any], wanted: str, current: str | None) -> str | None:
@@ -90,11 +90,11 @@ def _engine(voice: str, volume: float) -> tuple[Any, bool]:
 
 
 def _load_packaged_espeak() -> None:
-    """Let pyttsx3 find the library that a package brings along; without it, it looks for the system's."""
+    """Let pyttsx3 find the packaged library; otherwise it looks for the system's."""
     with suppress(NoVoiceError, OSError):
         library_path, data_path = packaged_paths()
         ctypes.CDLL(str(library_path), mode=ctypes.RTLD_GLOBAL)
-        os.chdir(data_path.parent)  # the library does not take a long path
+        os.chdir(data_path.parent)  # the library does not accept a long path
         os.environ["ESPEAK_DATA_PATH"] = "."
 
 
@@ -110,7 +110,7 @@ def _say(engine: Any, question: dict[str, Any]) -> None:
     except Exception as error:  # each system's driver raises what it likes
         failures.append(str(error))
     if sys.platform.startswith("linux") and not failures:
-        finished.wait()  # there, its loop returns while the line is still being played
+        finished.wait()  # on that system the loop returns while the line is still being played
     if failures:
         raise NoVoiceError(f"the system's voice fails ({failures[0]})")
 
@@ -119,7 +119,7 @@ def _end_with_the_program(asked: BinaryIO, folder: str) -> NoReturn:
     asked.read()  # returns when the program is gone
     shutil.rmtree(folder, ignore_errors=True)
     if sys.platform != "win32" and os.getpgrp() == os.getpid():
-        os.killpg(os.getpgrp(), signal.SIGKILL)  # a player that was started ends with it
+        os.killpg(os.getpgrp(), signal.SIGKILL)  # any player that was started ends with it
     os._exit(1)
 
 

@@ -1,7 +1,7 @@
-"""Soft tones that stand for a word: heard, and not understood. Pure: numbers in, sound out.
+"""Soft tones in place of words, for "heard" and "not understood". Pure: numbers in, sound out.
 
-Two notes up for "heard", two notes down and lower for "not understood", so that they can be told apart by
-their shape and not by pitch alone. Both are short, fade in and out, and are soft beside speech.
+Two notes up for "heard", two notes down and lower for "not understood", so that they differ in shape and not
+in pitch alone. Both are short, fade in and out, and are soft compared with speech.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ _NOTES: dict[Tone, tuple[tuple[float, float], ...]] = {
     Tone.NOT_UNDERSTOOD: ((523.3, 0.08), (392.0, 0.11)),
 }
 """Pitch in Hz and length in s of each note: e'' a'' up, c'' g' down (equal temperament, a' = 440 Hz). At the
-pitch of a voice, a third below these and more, the ears' detector would take them for one."""
+pitch of a voice, a third or more below these, the ears' detector would take them for speech."""
 
 
 @lru_cache(maxsize=8)

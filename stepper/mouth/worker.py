@@ -1,7 +1,7 @@
-"""The program's hold on one worker process: start it, ask it, end it in an instant.
+"""The program's handle on one worker process: start it, ask it, end it at once.
 
 The worker leads a process group of its own: a key that interrupts the program does not reach it, and ending
-the group ends whatever player a voice may have started.
+the group also ends any player a voice may have started.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from stepper.mouth import worker_protocol
 from stepper.mouth.ports import NoVoiceError
 
 START_TIMEOUT_S = 15.0
-"""How long a voice may take to get ready. Measured: 0.06 s; a system that has just woken up takes longer."""
+"""How long a voice may take to get ready. Measured: 0.06 s; a system that has just woken takes longer."""
 _END_TIMEOUT_S = 2.0
 
 
@@ -43,7 +43,7 @@ class Worker:
         Raises:
             NoVoiceError: The process cannot be started.
         """
-        # Whatever way this program found its own code, the worker must find the same.
+        # The worker must find the same code that this program runs, wherever that was found.
         root = str(Path(stepper.__path__[0]).resolve().parent)
         paths = os.pathsep.join(filter(None, [root, os.environ.get("PYTHONPATH", "")]))
         try:
@@ -83,13 +83,13 @@ class Worker:
 
         Args:
             question: Anything JSON can hold.
-            timeout_s: When this has passed the worker is taken for dead, and ended. Unit: seconds.
+            timeout_s: After this the worker is taken for dead and ended. Unit: seconds.
 
         Returns:
             The letter and the body of the answer.
 
         Raises:
-            WorkerGoneError: It died, before or over this question.
+            WorkerGoneError: It died before this question or over it.
             NoVoiceError: It says that it cannot speak.
         """
         try:
@@ -99,7 +99,7 @@ class Worker:
         return self._answer(timeout_s)
 
     def kill(self) -> None:
-        """End the process and all it started, at once. From any thread; an answer waited for never comes."""
+        """End the process and all it started, at once. From any thread; a pending answer never comes."""
         if self._process.poll() is not None:
             return
         with suppress(OSError):
@@ -109,12 +109,12 @@ class Worker:
                 os.killpg(self._process.pid, signal.SIGKILL)
 
     def close(self) -> None:
-        """End the process and clear up after it. Only while nobody waits for an answer."""
+        """End the process and clean up after it. Call it only while nobody waits for an answer."""
         self.kill()
         with suppress(subprocess.TimeoutExpired):
             self._process.wait(_END_TIMEOUT_S)
         for pipe in (self._process.stdin, self._process.stdout):
-            with suppress(OSError):  # what could not be written is of no use any more
+            with suppress(OSError):  # what could not be written is no longer of use
                 cast("BinaryIO", pipe).close()
 
     def _answer(self, timeout_s: float) -> tuple[bytes, bytes]:

@@ -1,7 +1,7 @@
 """How a voice's worker process and the program talk through two pipes.
 
 A question is one line of JSON; an answer is a letter, a length and that many bytes. The worker ends when its
-standard input does, so it never outlives the program, whatever that died of.
+standard input does, so it never outlives the program, however that ends.
 """
 
 from __future__ import annotations
@@ -21,11 +21,11 @@ READY = b"R"
 SPEECH = b"S"
 """Sound: one channel, signed 16-bit."""
 SOUNDS = b"P"
-"""How each of several texts is pronounced; a list in JSON."""
+"""How each of several texts is pronounced: a list in JSON."""
 DONE = b"D"
 """The line has been said aloud."""
 REFUSED = b"X"
-"""It cannot be done; half a sentence says why."""
+"""It cannot be done; the body is half a sentence that says why."""
 
 _HEADER = struct.Struct(">cI")
 
@@ -59,7 +59,7 @@ def send_question(pipe: BinaryIO, question: Mapping[str, Any]) -> None:
 
 
 def read_questions(pipe: BinaryIO) -> Iterator[dict[str, Any]]:
-    """Yield one question after another, until the other side is gone."""
+    """Yield one question after another until the other side is gone."""
     for line in pipe:
         yield json.loads(line)
 
@@ -94,9 +94,9 @@ def read_answer(pipe: BinaryIO) -> tuple[bytes, bytes] | None:
 
 
 def take_pipes() -> tuple[BinaryIO, BinaryIO]:
-    """Return a worker's two pipes, and redirect whatever else writes to standard output.
+    """Return a worker's two pipes, and redirect anything else that writes to standard output.
 
-    Libraries print there, which would be read as an answer.
+    What libraries print there would be read as an answer.
     """
     answers = os.fdopen(os.dup(1), "wb")
     nowhere = os.open(os.devnull, os.O_WRONLY)
@@ -109,7 +109,7 @@ def serve(
     open_voice: Callable[[str, float], _Voice],
     answer: Callable[[_Voice, dict[str, Any]], tuple[bytes, bytes]],
 ) -> None:
-    """Be the worker of a voice: answer one question after another, until the program that asks is gone.
+    """Be the worker of a voice: answer one question after another until the asking program is gone.
 
     Args:
         open_voice: Loads the voice, given its name and its volume; may raise `NoVoiceError`.
@@ -117,7 +117,7 @@ def serve(
     """
     asked, answers = take_pipes()
     options = json.loads(sys.argv[1])
-    with suppress(OSError):  # whoever asked is gone, so nobody waits for an answer
+    with suppress(OSError):  # the program is gone, so nobody waits for an answer
         try:
             voice = open_voice(options["voice"], options["volume"])
             about = {"rate_hz": voice.rate_hz, "voice_is_known": voice.voice_is_known}

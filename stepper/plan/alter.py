@@ -21,7 +21,7 @@ from stepper.plan.alter_stitches import (
 )
 from stepper.project.alterations import meets
 from stepper.project.instructions import Evenly, Line, Rounds, Sentence, UntilLength, WorkRounds
-from stepper.project.model import Alteration, Project, Section
+from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size
 from stepper.project.stitchwork import Length, Numbers
@@ -54,7 +54,7 @@ def altered(project: Project) -> Altered:
     for rule in project.alterations:
         if rule.kind not in _LINES:
             continue
-        if rule.kind == "no bobbles":
+        if rule.kind is RuleKind.NO_BOBBLES:
             project, charts = _with_plain_charts(project, rule)
         else:
             charts = {}
@@ -91,7 +91,7 @@ def _with_plain_charts(project: Project, rule: Alteration) -> tuple[Project, dic
 def size_in(project: Project, section: str) -> tuple[int, str] | None:
     """Return the size of a section that has one of its own, and the rule; None if it has none."""
     for rule in project.alterations:
-        if rule.kind == "size" and meets(rule, section):
+        if rule.kind is RuleKind.SIZE and meets(rule, section):
             size = find_size(rule.words, project.sizes)
             if size is not None:
                 return size, rule.text
@@ -189,18 +189,18 @@ def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRoun
 
 _Change = Callable[[Alteration, Section, Project, dict[str, str]], tuple[Line, ...]]
 
-_LINES: Final[MappingProxyType[str, _Change]] = MappingProxyType(
+_LINES: Final[MappingProxyType[RuleKind, _Change]] = MappingProxyType(
     {
-        "length": _resized,
-        "bind-off": _bind_offs,
-        "rib": _ribs,
-        "no bobbles": _no_bobbles,
-        "count": _counts,
-        "needle": _own_needles,
-        "no needle change": _own_needles,
+        RuleKind.LENGTH: _resized,
+        RuleKind.BIND_OFF: _bind_offs,
+        RuleKind.RIB: _ribs,
+        RuleKind.NO_BOBBLES: _no_bobbles,
+        RuleKind.COUNT: _counts,
+        RuleKind.NEEDLE: _own_needles,
+        RuleKind.NO_NEEDLE_CHANGE: _own_needles,
     }
 )
 # How each kind of rule changes the lines of a section.
-_NEEDLES: Final = ("needle", "no needle change")
+_NEEDLES: Final = (RuleKind.NEEDLE, RuleKind.NO_NEEDLE_CHANGE)
 # These mark the rounds worked on the needle, not the line that changes it.
-_MUST_FIND: Final = ("length", "bind-off", "rib", "count")
+_MUST_FIND: Final = (RuleKind.LENGTH, RuleKind.BIND_OFF, RuleKind.RIB, RuleKind.COUNT)

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from stepper.project.alterations import meets
 from stepper.project.instructions import Line, Needle, Remark, Sentence
-from stepper.project.model import Alteration, Project, Section
+from stepper.project.model import Alteration, Project, RuleKind, Section
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,9 +29,9 @@ def own_needles(project: Project) -> dict[str, OwnNeedle]:
         for rule in _for_section(project.alterations, section):
             if printed is None:
                 continue
-            if rule.kind == "needle" and rule.instead_of in (None, printed) and rule.mm != printed:
+            if rule.kind is RuleKind.NEEDLE and rule.instead_of in (None, printed) and rule.mm != printed:
                 own[section.name] = OwnNeedle(mm=rule.mm, rule=rule.text)
-            elif rule.kind == "no needle change":
+            elif rule.kind is RuleKind.NO_NEEDLE_CHANGE:
                 own[section.name] = OwnNeedle(mm=None, rule=rule.text)
     return own
 
@@ -49,7 +49,7 @@ def _line(line: Line, rule: Alteration) -> Line:
 def _sentence(sentence: Sentence, rule: Alteration) -> Sentence:
     if not isinstance(sentence, Needle):
         return sentence
-    if rule.kind == "no needle change":
+    if rule.kind is RuleKind.NO_NEEDLE_CHANGE:
         return Remark(f"keep your needle; the pattern changes to {sentence.mm:g} mm", sentence.place)
     if rule.mm is None or rule.instead_of not in (None, sentence.mm) or rule.mm == sentence.mm:
         return sentence

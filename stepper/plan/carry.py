@@ -12,9 +12,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
-from typing import Literal
+from enum import StrEnum
 
 from stepper.plan.aligning import renamed_sections
+from stepper.plan.fingerprint import Knitted, placed_alike
 from stepper.plan.lengthen import LengthCorrection, rounds_at_gauge
 from stepper.plan.model import Plan, Round, Run, Stretch
 from stepper.plan.resuming import PlaceChoice, resume
@@ -22,11 +23,20 @@ from stepper.plan.resuming import PlaceChoice, resume
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 
 
+class ChangeKind(StrEnum):
+    """What became of rounds from one plan to another."""
+
+    CHANGED = "changed"
+    ADDED = "added"
+    REMOVED = "removed"
+    RENAMED = "renamed"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
     """Neighbouring rounds of a section that differ between two plans."""
 
-    kind: Literal["changed", "added", "removed", "renamed"]
+    kind: ChangeKind
     section: str
     """As it is called now; for `removed` as it was."""
     first: int
@@ -153,6 +163,11 @@ def _work(round_: Round) -> _Work:
     return round_.runs, round_.needle_mm, round_.flat, round_.side, round_.remarks
 
 
+def _told_of(round_: Round) -> tuple[str | None, Knitted, float | None, tuple[str, ...]]:
+    """Return what is told of a round that is done: where its even changes stand is past changing."""
+    return round_.label, placed_alike(round_), round_.needle_mm, round_.remarks
+
+
 def _key(round_: Round) -> tuple[str | None, _Work]:
     """Return what is told as a change when it differs."""
     return round_.label, _work(round_)
@@ -167,14 +182,15 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
         after = [round_ for round_ in new.rounds if round_.section == section]
         if was != section:
             told = _change(section, before, after, old_index, new_index)
-            yield replace(told, kind="renamed", was=was, label=None)
+            yield replace(told, kind=ChangeKind.RENAMED, was=was, label=None)
         matcher = SequenceMatcher(None, [*map(_key, before)], [*map(_key, after)], autojunk=False)
         for tag, b1, b2, a1, a2 in matcher.get_opcodes():
             if tag == "equal":
                 continue
             # What is knitted is told apart from what is to come, where round stands for round.
             knitted = min(max(old_index - before[b1].index, 0), b2 - b1) if b2 - b1 == a2 - a1 else 0
-            if knitted:
+            done = zip(before[b1 : b1 + knitted], after[a1 : a1 + knitted], strict=True)
+            if any(_told_of(one) != _told_of(other) for one, other in done):
                 yield _change(
                     section, before[b1 : b1 + knitted], after[a1 : a1 + knitted], old_index, new_index
                 )
@@ -187,11 +203,11 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
 def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:
     shown = after or before
     knitted = before[0].index < old_index if before else after[-1].index < new_index
-    kind: Literal["changed", "added", "removed"] = "changed"
+    kind = ChangeKind.CHANGED
     if not before:
-        kind = "added"
+        kind = ChangeKind.ADDED
     elif not after:
-        kind = "removed"
+        kind = ChangeKind.REMOVED
     return Change(
         kind=kind,
         section=section,

@@ -16,19 +16,6 @@ from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span, nearest, one_of
 
 
-def chart_runs(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> tuple[Run, ...]:
-    """Read one whole round of a chart, edges included, in the order in which it is knitted.
-
-    Args:
-        chart: The chart.
-        number: Round of the chart, from 1 at the bottom.
-        yarn: The yarn in hand, for squares that name none.
-        wrong_side: Whether it is worked from the wrong side, left to right, each stitch as its opposite.
-    """
-    drawn = chart_parts(chart, number, yarn=yarn, wrong_side=wrong_side)
-    return joined(drawn.before + drawn.repeat + drawn.after)
-
-
 def chart_parts(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> ChartRound:
     """Read one round of a chart as its edges and its repeat, in the order in which they are knitted."""
     cells = chart.rounds[number - 1]

@@ -2,15 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import lcm
 
+from stepper.plan.columns import KNIT
 from stepper.plan.drafts import Template
-from stepper.plan.established import establish, even
+from stepper.plan.established import asks_pattern, establish, even, ground
 from stepper.plan.fitting_counts import nearest_counts
-from stepper.plan.model import Stretch, flatten
+from stepper.plan.in_hand import Established
+from stepper.plan.measuring_places import like_another, measured_from
+from stepper.plan.model import Stretch
+from stepper.plan.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
-from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
+from stepper.project.instructions import (
+    Duration,
+    Going,
+    Rounds,
+    Times,
+    UntilCount,
+    UntilLength,
+    UntilLike,
+    WorkRounds,
+)
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
@@ -18,6 +32,8 @@ from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
     """Return the rounds that a duration repeats; None, reported, if none has been set up."""
     place = instruction.place
+    if instruction.edges is not None:
+        return edged_cycle(instruction, needles)
     if instruction.manner in ("k", "stockinette"):
         flat_knit = instruction.manner == "k" and needles.flat
         if flat_knit:
@@ -31,8 +47,13 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return (knit,) if needles.flat else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
+    if instruction.manner.startswith(NAMED):
+        return named_cycle(instruction.manner, needles, place)
     if needles.section.pattern:
         return as_it_looks(needles.section.pattern, needles, place)
+    if instruction.even and needles.drafts and not needles.drafts[-1].before:
+        needles.warn(place, "nothing says in which fabric the cast-on goes on; stockinette is taken.")
+        return (Template((), place, stockinette=True),)
     needles.report(
         place,
         "no pattern has been set up before this line.",
@@ -92,9 +113,33 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     _tell_row_alone(instruction.place, needles)
     looks = as_it_looks(cycle, needles, instruction.place)
     begin = len(needles.drafts)
-    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)
+    less = int(instruction.but_last)
+    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first, less=less)
     if looks == cycle:
         establish(cycle, needles, start=begin)
+
+
+def go_on_in(instruction: Going, needles: Needles) -> None:
+    """Take up the fabric in which the rows between and of a shaping are worked; no row is worked yet."""
+    place = instruction.place
+    if needles.counting.lost or instruction.manner in ("pattern", "rib"):
+        if not needles.counting.lost and needles.established is None:
+            needles.report(place, "no pattern has been set up before this line.")
+        return
+    plain = instruction.manner == "stockinette"
+    if not plain:
+        needles.report(
+            place,
+            "a fabric that begins together with its shaping is read of stockinette alone.",
+            "Write the rows of the fabric before the shaping, then go on in pattern.",
+        )
+        return
+    here = len(needles.drafts)
+    cycle = (Template((), place, stockinette=True),)
+    needles.section.pattern, needles.section.garter = cycle, False
+    needles.established = Established(
+        cycle=cycle, start=here, end=here, reached=here, columns=[(KNIT,)] * needles.count
+    )
 
 
 def _is_figured(row: Template) -> bool:
@@ -130,6 +175,7 @@ def last_for(
     *,
     start: int,
     first: int = 0,
+    less: int = 0,
 ) -> None:
     """Work a cycle for a duration; rounds of it since `start` count unless the line says "more".
 
@@ -140,20 +186,36 @@ def last_for(
         place: Where the line says so.
         start: Index of the first draft that counts.
         first: Round of the cycle that the first of them is, from 0.
+        less: Rounds of the end that are left for what the line says next.
     """
     done = len(needles.drafts) - start
     at = done + first
     if isinstance(duration, Rounds):
-        rounds = duration.number.of(needles.size) - (0 if duration.more else done)
+        counted = _so_far(cycle, needles) if duration.total else done
+        rounds = duration.number.of(needles.size) - (0 if duration.more else counted) - less
+        if duration.total and rounds < 1:
+            needles.report(duration.number.place, f"{counted} such rounds are worked already.")
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount):
         _to_count(cycle, duration, needles, start=at)
+    elif isinstance(duration, UntilLike):
+        repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
     else:
-        _to_length(cycle, duration, needles, place, start=start, first=first)
+        _to_length(cycle, duration, needles, place, start=start, first=first, less=less)
     needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
+
+
+def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Return how many rounds of a cycle were worked just before, one after the other, in this section."""
+    worked = 0
+    for draft in reversed(needles.drafts[needles.section.start :]):
+        if draft.template not in cycle:
+            break
+        worked += 1
+    return worked
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
@@ -188,6 +250,7 @@ def _to_length(
     *,
     start: int,
     first: int,
+    less: int = 0,
 ) -> None:
     origin = measured_from(duration, needles) if duration.measured else start
     shift, first = first - start, len(needles.drafts)
@@ -206,7 +269,8 @@ def _to_length(
         return
     if not _has_ending(cycle, duration, needles):
         return
-    rounds = _ended(rounds, cycle, duration, needles, first + shift)
+    duration = _with_side(cycle, duration, needles)
+    rounds = _ended(rounds, cycle, duration, needles, first + shift) - less
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
     if last < first or needles.fabric is None or target <= 0:
@@ -231,48 +295,6 @@ def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
-def measured_from(duration: UntilLength, needles: Needles) -> int:
-    """Return the index of the draft from whose beginning a length is measured.
-
-    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
-    and a section that holds two pieces is measured from the second.
-    """
-    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
-    piece = next(begun, 0)
-    if duration.start == "divide":
-        return _divide(duration, needles, piece)
-    if duration.start != "cast-on":
-        return max(needles.section.start, piece)
-    if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
-        needles.report(
-            duration.length.place,
-            "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
-            'Say the length from where they came back: leave out "from cast-on edge".',
-            kind="length",
-        )
-    return piece
-
-
-def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the index of the draft behind the one that put stitches on hold for other parts.
-
-    A sleeve that came back from hold, or was picked up, has its underarm where it begins.
-    """
-    held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
-    if held:
-        return held[-1] + 1
-    begun = needles.drafts[piece : piece + 1]
-    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
-        return piece
-    needles.report(
-        duration.length.place,
-        "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
-        'Measure from the cast-on edge, or write "for" and the length worked from here.',
-        kind="length",
-    )
-    return piece
-
-
 def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
     """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
     if all(template.chart_round for template in cycle):
@@ -295,6 +317,23 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
         f"They are {', '.join(map(str, numbers))}.",
     )
     return False
+
+
+def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
+    """Return the length with the side that ends it: a purl row of stockinette is a wrong-side row."""
+    if duration.ending_side not in ("k", "p"):
+        return duration
+    plain = all(
+        template.stockinette or (asks_pattern(template.elements) and ground(needles) == "plain")
+        for template in cycle
+    )
+    if not (plain and needles.flat):
+        needles.report(
+            duration.length.place,
+            "which of these rows is the knit row and which the purl row cannot be told.",
+            'Write "ending with a WS row".',
+        )
+    return replace(duration, ending_side="RS" if duration.ending_side == "k" else "WS")
 
 
 def _ended(

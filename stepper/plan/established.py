@@ -316,6 +316,15 @@ def ground(needles: Needles) -> str:
     return "plain" if columns[0] == (KNIT,) else "garter" if len(columns[0]) > 1 else "pattern"
 
 
+def spread_since(needles: Needles) -> bool:
+    """Return whether a change was spread over the fabric since, so that it can only begin anew."""
+    known = needles.established
+    if known is None:
+        return False
+    _carry(known, needles)
+    return known.spread or (known.columns is None and bool(known.why))
+
+
 # --- going on -----------------------------------------------------------------------------------------
 
 

@@ -102,6 +102,8 @@ class Alterations:
     """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what is altered in it."""
+    switched: bool = False
+    """Whether another size begins with the line in hand."""
     reshape: bool = False
     """Whether the line in hand may decrease where it says increase, and the other way round."""
 
@@ -162,6 +164,8 @@ class Established:
     """Whether a row behind `end` changed the stitches."""
     spread: bool = False
     """Whether the last change was spread over the round, so that the pattern can only begin anew."""
+    name: str = ""
+    """Manner in which it was called, where it was called by a name; else empty."""
     why: str = ""
     """Why the columns cannot be told; empty where they can."""
 

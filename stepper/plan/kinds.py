@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
+from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Round, Run
 
@@ -17,29 +18,25 @@ _KNITS = frozenset({"k", "k tbl"})
 _PURLS = frozenset({"p", "p tbl"})
 
 
-def kind_of(round_: Round) -> str:
-    """Tell what kind of knitting a round is.
-
-    Returns:
-        `plain`, `rib`, `texture`, `colourwork` (two yarns or more) or `edge` (casting on, binding off).
-    """
+def kind_of(round_: Round) -> KnittingKind:
+    """Tell what kind of knitting a round is; never `UNKNOWN`."""
     return _kind(round_.runs)
 
 
 @lru_cache(maxsize=1024)
-def _kind(runs: tuple[Run, ...]) -> str:
+def _kind(runs: tuple[Run, ...]) -> KnittingKind:
     worked = [run for run in runs if run.progress and stitch(run.stitch).kind is not Kind.SHIFT]
     total = sum(run.progress for run in worked)
     made = [run for run in worked if stitch(run.stitch).kind is not Kind.EDGE]
     if 2 * _sum(made) < total:
-        return "edge"
+        return KnittingKind.EDGE
     if len({run.yarn for run in made}) > 1:
-        return "colourwork"
+        return KnittingKind.COLOURWORK
     knits = _sum(run for run in made if run.stitch in _KNITS)
     purls = _sum(run for run in made if run.stitch in _PURLS)
     if total - knits - purls > TEXTURE_SHARE * total:
-        return "texture"
-    return "rib" if min(knits, purls) > RIB_SHARE * total else "plain"
+        return KnittingKind.TEXTURE
+    return KnittingKind.RIB if min(knits, purls) > RIB_SHARE * total else KnittingKind.PLAIN
 
 
 def _sum(runs: Iterable[Run]) -> int:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from stepper.craft.loop_length import DRY, Estimate, loop_estimate, loop_mm
+from stepper.craft.loop_length import Estimate, loop_by_rule_mm, loop_by_state, loop_estimate, loop_mm
 from stepper.craft.skeins import Skein, loop_mm_from_weight
 from stepper.project.model import Fabric, Project, Swatch
 
@@ -31,14 +31,21 @@ class Loop:
     """Yarn in it."""
     stitch_mm: float
     """Its width. Unit: mm."""
+    round_mm: float
+    """Height of a round. Unit: mm."""
     needle_mm: float | None
     """Needle the gauge was knitted on. Unit: mm."""
     weighed: bool = False
     """Whether a swatch was weighed for it, rather than only counted."""
-    by_width_mm: float = 0.0
-    """Length of the loop by the width of the stitch alone. Unit: mm."""
-    by_height_mm: float = 0.0
-    """Length of the loop by the height of the round alone. Unit: mm."""
+    as_knitted_mm: float = 0.0
+    """Length of the loop by the gauge as knitted. Unit: mm."""
+    washed_mm: float = 0.0
+    """Length of the loop by the gauge after blocking; by the only gauge, if that is not told.
+    Unit: mm."""
+    by_rule_mm: float = 0.0
+    """What the handbooks' rule of area gives a stitch. Unit: mm."""
+    both_states: bool = False
+    """Whether the file tells the gauge before and after blocking."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,16 +112,20 @@ def _loops(project: Project, stocks: dict[str, Stock]) -> dict[str, Loop]:
     weighed = {name: value for name, value in measured.items() if value is not None}
     loops = {}
     for name, fabric in project.fabrics.items():
-        length = loop_estimate(fabric.gauge)
+        length = loop_estimate(fabric.gauge, fabric.blocked)
+        as_knitted, washed = loop_by_state(fabric.gauge, fabric.blocked)
         if weighed:
             length = _by_swatch(project, name, weighed)
         loops[name] = Loop(
             length=length,
             stitch_mm=fabric.gauge.stitch_mm,
+            round_mm=fabric.gauge.round_mm,
             needle_mm=fabric.needle_mm,
             weighed=name in weighed,
-            by_width_mm=DRY.stitches * fabric.gauge.stitch_mm,
-            by_height_mm=DRY.rounds * fabric.gauge.round_mm,
+            as_knitted_mm=as_knitted,
+            washed_mm=washed,
+            by_rule_mm=loop_by_rule_mm(fabric.gauge, fabric.blocked),
+            both_states=fabric.blocked is not None,
         )
     return loops
 

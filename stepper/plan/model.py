@@ -1,6 +1,6 @@
 """The plan: every round of the garment, to the stitch, in the order in which it is knitted.
 
-Records only; frozen, checked when built elsewhere (`stepper.plan.invariants`). A round is written twice:
+Records only; frozen, checked when built elsewhere (`tests.invariants`). A round is written twice:
 `phrase` keeps its repeats as groups, for reading out; `runs` is the same laid out flat, for counting.
 """
 
@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
 from stepper.plan.materials import Materials
 
@@ -191,6 +192,8 @@ class Plan:
     """Date to be done by, ISO 8601, if the file names one."""
     materials: Materials = field(default_factory=Materials)
     """What it is made of."""
+    spacing: Manner = Manner.SAYABLE
+    """The manner in which its even changes are spaced."""
 
     @property
     def sections(self) -> tuple[str, ...]:

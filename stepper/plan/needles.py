@@ -62,6 +62,9 @@ class Needles:
     kept: dict[str, Kept] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
+    patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
+    """The rows of the patterns that the page defines, by name."""
+
     section: SectionInHand = field(default_factory=SectionInHand)
     line: LineInHand = field(default_factory=LineInHand)
     counting: Counting = field(default_factory=Counting)
@@ -186,14 +189,6 @@ class Needles:
             self.side = "WS" if picked else "RS"
         elif turned or any(_is_worked(item) for item in phrase):
             self.side = "WS" if self.side == "RS" else "RS"
-
-    @property
-    def last_template(self) -> Template | None:
-        """The round last worked, if it can be worked again."""
-        for draft in reversed(self.drafts[self.section.start :]):
-            if draft.template is not None:
-                return draft.template
-        return None
 
     def height_mm(self, origin: int) -> float:
         """Return the length knitted since a round, on the needles. Unit: mm."""

@@ -56,7 +56,7 @@ def _lead(line: Line) -> tuple[Sentence, ...]:
     return line.sentences[:row]
 
 
-def _row(line: Line) -> Sentence:
+def row_of(line: Line) -> Sentence:
     """Return the round of a line: its first sentence behind what it takes in hand."""
     return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
 
@@ -90,14 +90,21 @@ def is_one_round_in_pattern(sentence: Sentence) -> bool:
     return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
 
 
-def work_numbered(block: list[Line], needles: Needles) -> None:
-    """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
+def ordered(block: list[Line], needles: Needles) -> dict[int, Line]:
+    """Return the line of each number; one for all rows of a side stands where there is no other."""
     order = {number: line for line in block for number in line.numbers}
     for line in block:
         _fill(order, line, block, needles)
+    if order:
+        _fill_back(order, needles)
+    return order
+
+
+def work_numbered(block: list[Line], needles: Needles) -> None:
+    """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
+    order = ordered(block, needles)
     if not order:
         return
-    _fill_back(order, needles)
     if min(order) == 1:
         needles.section.numbered = {}
     turns = any(turns_midway(line) for line in block)
@@ -111,7 +118,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         if number == min(line.numbers, default=number):
             needles.remarks.extend(line.said)
         alone = len(line.numbers) == 1 and not line.every
-        side = line.side if alone else _side_of(number, order)
+        side = line.side if alone else side_of(number, order)
         take_side(replace(line, side=side), needles, turns=turns)
         _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
@@ -137,7 +144,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
 
 def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
     """Take the rows before the first one that goes on in pattern as that pattern."""
-    row = _row(line)
+    row = row_of(line)
     asks = is_one_round_in_pattern(row) or (isinstance(row, Phrase) and asks_pattern(row.elements))
     before = [each for each in sorted(order) if each < number]
     cycle = tuple(needles.section.numbered[each] for each in before if each in needles.section.numbered)
@@ -149,7 +156,7 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
     """Put a line for all rows of a side at every number that has no line of its own."""
     if not line.every:
         return
-    back = template_of(_row(line), needles)
+    back = template_of(row_of(line), needles)
     odd = line.every == "odd"
     if line.every in ("WS", "RS"):
         sided = {
@@ -175,14 +182,14 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
 def _fill_back(order: dict[int, Line], needles: Needles) -> None:
     """Put the line for all wrong-side rows, written earlier in the section, between right-side ones."""
     back = needles.section.back_line
-    if back is None or not needles.flat or _side_of(min(order), order) != "RS":
+    if back is None or not needles.flat or side_of(min(order), order) != "RS":
         return
     for number in range(min(order), max(order) + 2):
-        if number not in order and _side_of(number, order) == "WS":
+        if number not in order and side_of(number, order) == "WS":
             order[number] = back
 
 
-def _side_of(number: int, order: dict[int, Line]) -> str:
+def side_of(number: int, order: dict[int, Line]) -> str:
     """Return the side of a numbered row, where another row of the numbering names its side."""
     for other, line in order.items():
         if line.side and line.every in ("", line.side):
@@ -215,7 +222,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         needles: The knitting in hand.
         spread: Rounds for the numbers of lines that repeat others, by the identity of the line; filled here.
     """
-    row = _row(line)
+    row = row_of(line)
     for sentence in _lead(line):
         work(sentence, needles)
     if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not is_one_round_in_pattern(row):
@@ -250,7 +257,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
 def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:
     needles.section.numbered[number] = template
     if needles.count == 0:
-        needles.report(_row(line).place, "there are no stitches on the needles.", "Cast on first.")
+        needles.report(row_of(line).place, "there are no stitches on the needles.", "Cast on first.")
         return
     work_template(template, needles)
 

@@ -13,17 +13,21 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
-from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
+from stepper.plan.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
+from stepper.plan.edge_shaping import work_at_edge
 from stepper.plan.established import establish
 from stepper.plan.even_change import work_evenly
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.model import Run
+from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
+from stepper.plan.new_beginning import stop_short
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
 from stepper.plan.row_elements import MisfitError, held_stitches
+from stepper.plan.stripes import work_stripes
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -31,8 +35,11 @@ from stepper.project.instructions import (
     ChartWork,
     Count,
     EdgeRows,
+    EdgeShaping,
     Evenly,
     Flat,
+    Forms,
+    Going,
     Join,
     Labelled,
     MarkEvery,
@@ -43,6 +50,8 @@ from stepper.project.instructions import (
     Return,
     RowsCount,
     Sentence,
+    StopShort,
+    Striped,
     Times,
     Together,
     TurnMethod,
@@ -112,7 +121,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
-    going_on = instruction.manner in ("pattern", "rib")
+    going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line.start
@@ -121,12 +130,31 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if going_on and needles.section.pattern and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return
+    if goes_on_with_name(instruction, needles):
+        work_even(instruction, needles)
+        return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
         return
     start = needles.line.start if continues else begin
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+    first = first_row(instruction, cycle, needles)
+    if first is None:
+        return
+    less = int(instruction.but_last)
+    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first, less=less)
     establish(cycle, needles, start=begin)
+    if needles.established is not None and instruction.edges is None:
+        needles.established.name = key_of(instruction.manner)
+
+
+@work.register
+def _(instruction: Forms, needles: Needles) -> None:
+    take_as_pattern(instruction, needles)
+
+
+@work.register
+def _(instruction: Striped, needles: Needles) -> None:
+    work_stripes(instruction, needles)
 
 
 @work.register
@@ -180,6 +208,11 @@ def _(instruction: AtIntervals, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: EdgeShaping, needles: Needles) -> None:
+    work_at_edge(instruction, needles)
+
+
+@work.register
 def _(instruction: Together, needles: Needles) -> None:
     work_together(instruction, needles)
 
@@ -195,8 +228,18 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: StopShort, needles: Needles) -> None:
+    stop_short(instruction, needles)
+
+
+@work.register
 def _(instruction: TurnMethod, needles: Needles) -> None:
     needles.short_rows.method = instruction.method
+
+
+@work.register
+def _(instruction: Going, needles: Needles) -> None:
+    go_on_in(instruction, needles)
 
 
 @work.register
@@ -226,6 +269,10 @@ def _(instruction: ChartWork, needles: Needles) -> None:
 def _(instruction: BindOff, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
+        return
+    if needles.count == 0 and instruction.how == "graft" and len(needles.drafts) > needles.section.start:
+        last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
+        last.remarks = (*last.remarks, "when it is done: graft what is left open")
         return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")

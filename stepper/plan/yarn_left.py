@@ -10,12 +10,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
-from stepper.craft.skeins import skeins_to_buy
+from stepper.craft.skeins import metres_to_be_sure, skeins_to_buy
 from stepper.plan.materials import HAND_VARIES, SCALE_G, Stock
 from stepper.plan.model import Plan
+from stepper.plan.worked_twice import with_second_pieces
 from stepper.plan.yarn_use import Amount, total, yarn_use
 
 LABEL_OFF: Final = 0.05
@@ -79,18 +80,18 @@ def forecast(
         plan: The plan as it is knitted.
         yarn: Key of the yarn.
         weighing: The last one of this yarn, if there is one.
-        uses: What `yarn_use` gave, where it is at hand.
+        uses: What each round takes, where it is at hand: of `yarn_use`, the second pieces with it.
 
     Returns:
         Nothing where the plan takes none of it, or nothing is known of its skein.
     """
-    uses = yarn_use(plan) if uses is None else uses
+    uses = with_second_pieces(plan, yarn_use(plan)) if uses is None else uses
     stock = plan.materials.stocks.get(yarn)
     amounts = [use.get(yarn, Amount()) for use in uses]
     if stock is None or not any(amount.parts for amount in amounts):
         return None
     if weighing is None:
-        return _ahead(yarn, stock, amounts, 0, stock.metres, 1.0, None)
+        return _ahead(yarn, stock, _with_allowance(amounts), 0, stock.metres, 1.0, None)
     done, ahead = _parted(plan, amounts, weighing)
     reading = _reading(stock, weighing.grams, total(done))
     factor, off = _corrected(stock, reading, total(done))
@@ -110,6 +111,19 @@ def forecast(
         out_soonest=found.out_soonest,
         buy=found.buy,
     )
+
+
+def _with_allowance(amounts: list[Amount]) -> list[Amount]:
+    """Hold the trade's allowance in the most it may take: what is bought to be sure lasts to be sure."""
+    whole = total(amounts)
+    short = metres_to_be_sure(whole.likely_mm, whole.high_mm) - whole.high_mm
+    if short <= 0:
+        return amounts
+    share = short / whole.likely_mm
+    return [
+        replace(each, up={**each.up, "spare": each.likely_mm * share}) if each.parts else each
+        for each in amounts
+    ]
 
 
 def _parted(plan: Plan, amounts: list[Amount], at: Weighing) -> tuple[list[Amount], list[Amount]]:

@@ -30,10 +30,10 @@ YarnPart = Literal["stitches", "floats", "edges", "ends"]
 """What yarn goes into. Edges: cast on, picked up, bound off, grafted. Ends: woven in."""
 PARTS: Final[tuple[YarnPart, ...]] = ("stitches", "floats", "edges", "ends")
 
-Cause = Literal["hand", "kinds", "ribbing", "floats", "edges", "ends"]
+Cause = Literal["hand", "kinds", "ribbing", "floats", "edges", "ends", "spare"]
 """Why an amount is not known better. Hand: the loop length from gauge or swatch. Kinds: yarn overs, cables,
-bobbles and the like."""
-CAUSES: Final[tuple[Cause, ...]] = ("hand", "kinds", "ribbing", "floats", "edges", "ends")
+bobbles and the like. Spare: the trade's allowance, where the others do not come to it."""
+CAUSES: Final[tuple[Cause, ...]] = ("hand", "kinds", "ribbing", "floats", "edges", "ends", "spare")
 
 CARRIED_ROUNDS: Final = 10
 """A yarn not used for longer is cut and joined anew. Common practice."""

@@ -21,7 +21,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from stepper.project.lengths import read_length, read_needle
-from stepper.project.model import Alteration, Section
+from stepper.project.model import Alteration, RuleKind, Section
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size
 
@@ -94,10 +94,10 @@ def _section(match: re.Match[str]) -> str:
 def _read_simple(plain: str, place: Span, inches: bool) -> Alteration | None:
     match = _NO_BOBBLES.fullmatch(plain)
     if match:
-        return Alteration(kind="no bobbles", text=plain, place=place, section=_section(match))
+        return Alteration(kind=RuleKind.NO_BOBBLES, text=plain, place=place, section=_section(match))
     match = _NO_CHANGE.fullmatch(plain)
     if match:
-        return Alteration(kind="no needle change", text=plain, place=place, section=_section(match))
+        return Alteration(kind=RuleKind.NO_NEEDLE_CHANGE, text=plain, place=place, section=_section(match))
     match = _NEEDLE.fullmatch(plain)
     if match is None:
         return None
@@ -106,7 +106,9 @@ def _read_simple(plain: str, place: Span, inches: bool) -> Alteration | None:
     if used is None or (printed is None and match["printed"]):
         return None
     section = _section(match)
-    return Alteration(kind="needle", text=plain, place=place, section=section, mm=used, instead_of=printed)
+    return Alteration(
+        kind=RuleKind.NEEDLE, text=plain, place=place, section=section, mm=used, instead_of=printed
+    )
 
 
 def _read_free(plain: str, place: Span, inches: bool) -> Alteration | None:
@@ -117,7 +119,7 @@ def _read_free(plain: str, place: Span, inches: bool) -> Alteration | None:
     words = " ".join([*where, *(["side"] if match["side"] else [])])
     if not where:
         return None
-    found = Alteration(kind="keep free", text=plain, place=place, section=_section(match), words=words)
+    found = Alteration(kind=RuleKind.KEEP_FREE, text=plain, place=place, section=_section(match), words=words)
     amount, unit = match["amount"].strip(), match["unit"].lower()
     if unit.startswith("st"):
         return replace(found, stitches=int(amount)) if amount.isdigit() and int(amount) > 1 else None
@@ -130,7 +132,7 @@ def _read_count(plain: str, place: Span, inches: bool) -> Alteration | None:
     if match is None or int(match["count"]) < 1:
         return None
     label = match["label"].strip()
-    return Alteration(kind="count", text=plain, place=place, stitches=int(match["count"]), words=label)
+    return Alteration(kind=RuleKind.COUNT, text=plain, place=place, stitches=int(match["count"]), words=label)
 
 
 def _read_length(plain: str, place: Span, inches: bool) -> Alteration | None:
@@ -143,11 +145,13 @@ def _read_length(plain: str, place: Span, inches: bool) -> Alteration | None:
     if unit[0] == "r":
         if not amount.isdigit():
             return None
-        return Alteration(kind="length", text=plain, place=place, section=section, rounds=sign * int(amount))
+        return Alteration(
+            kind=RuleKind.LENGTH, text=plain, place=place, section=section, rounds=sign * int(amount)
+        )
     values, trouble = read_length(f"{amount} {unit}", inches=inches)
     if trouble or len(values) != 1:
         return None
-    return Alteration(kind="length", text=plain, place=place, section=section, mm=sign * values[0])
+    return Alteration(kind=RuleKind.LENGTH, text=plain, place=place, section=section, mm=sign * values[0])
 
 
 def _read_size(plain: str, place: Span, inches: bool) -> Alteration | None:
@@ -155,7 +159,11 @@ def _read_size(plain: str, place: Span, inches: bool) -> Alteration | None:
     if match is None:
         return None
     return Alteration(
-        kind="size", text=plain, place=place, section=_section(match), words=match["size"].strip()
+        kind=RuleKind.SIZE,
+        text=plain,
+        place=place,
+        section=_section(match),
+        words=match["size"].strip(),
     )
 
 
@@ -165,7 +173,12 @@ def _read_rib(plain: str, place: Span, inches: bool) -> Alteration | None:
         return None
     rib, printed = _rib(match["used"]), _rib(match["printed"] or "")
     return Alteration(
-        kind="rib", text=plain, place=place, section=_section(match), rib=rib, rib_printed=printed
+        kind=RuleKind.RIB,
+        text=plain,
+        place=place,
+        section=_section(match),
+        rib=rib,
+        rib_printed=printed,
     )
 
 
@@ -178,13 +191,15 @@ def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
     named = _NAMED_BIND_OFF.fullmatch(plain)
     if named is not None:
         manner = f"by the {named['manner'].lower()} method"
-        return Alteration(kind="bind-off", text=plain, place=place, section=_section(named), words=manner)
+        return Alteration(
+            kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(named), words=manner
+        )
     # "in pattern" is a manner, not a section: take it out of the way of "in SECTION".
     match = _BIND_OFF.fullmatch(_IN_PATTERN.sub("in-pattern", plain))
     if match is None:
         return None
     manner = match["manner"].replace("in-pattern", "in pattern").lower()
-    return Alteration(kind="bind-off", text=plain, place=place, section=_section(match), words=manner)
+    return Alteration(kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(match), words=manner)
 
 
 def meets(alteration: Alteration, section: str) -> bool:
@@ -212,7 +227,7 @@ def check_alterations(
             )
         labels = {line.label for section in sections for line in section.lines if line.label}
         if (
-            alteration.kind == "count"
+            alteration.kind is RuleKind.COUNT
             and names
             and alteration.words.casefold() not in map(str.casefold, labels)
         ):
@@ -222,7 +237,7 @@ def check_alterations(
             problems.append(
                 alteration.place.problem(f'there is no line labelled "{alteration.words}" to alter.', hint)
             )
-        if alteration.kind == "size" and sizes and find_size(alteration.words, tuple(sizes)) is None:
+        if alteration.kind is RuleKind.SIZE and sizes and find_size(alteration.words, tuple(sizes)) is None:
             problems.append(
                 alteration.place.problem(
                     f'there is no size "{alteration.words}".', nearest_size(alteration.words, tuple(sizes))

@@ -12,10 +12,12 @@ from stepper.project.spelling import near
 KEYS = frozenset(
     {
         "title", "finish_by", "units", "sizes", "knit", "size", "then", "from", "reshape", "yarn",
-        "name", "colour", "color", "skein", "grams", "metres", "bought", "gauge", "tension",
+        "name", "colour", "color", "skein", "grams", "metres", "ounces", "yards", "bought", "gauge",
+        "tension",
         "needle", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
+        "spacing",
     }
 )  # fmt: skip
 """Keys of the outline. One of these is never taken for another of them, misspelt."""

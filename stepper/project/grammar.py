@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from importlib import resources
 
-from stepper.craft import needles, stitches
+from stepper.craft import needles, stitch_patterns, stitches
 
 _OTHERWISE = {
     "m": "a marker, as in `k to m`",
@@ -54,6 +54,12 @@ def _form(form: str) -> str:
 def grammar_text() -> str:
     """Return the whole grammar, as text for the parser generator."""
     text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
-    return text.replace("<STITCHES>", stitch_words().replace("/", r"\/")).replace(
-        "<NEEDLES>", needles.NEEDLES.replace("/", r"\/")
-    )
+    tables = {
+        "<STITCHES>": stitch_words(),
+        "<NEEDLES>": needles.NEEDLES,
+        "<RIB>": stitch_patterns.RIB,
+        "<KNOWN>": stitch_patterns.KNOWN,
+    }
+    for mark, words in tables.items():
+        text = text.replace(mark, words.replace("/", r"\/"))
+    return text

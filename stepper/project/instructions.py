@@ -29,6 +29,8 @@ class Rounds:
     number: Numbers
     more: bool
     """Whether they come on top of what was already worked."""
+    total: bool = False
+    """Whether the words say "in all", so that those of the same rounds just before count."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,13 +41,14 @@ class UntilLength:
     measured: bool
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
-    """Where measuring begins: `section`, `cast-on` or `divide` (the round that put stitches on hold)."""
+    """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
+    up`, or `beg` or `end` and the name of a stretch: `end rib`, `beg armhole`."""
     blocked: bool
     """Whether the length is meant after blocking."""
     ending: int | None = None
     """Round of the repeat to end with, if the line names one."""
     ending_side: str = ""
-    """`RS` or `WS` row to end with, if the line names one."""
+    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +68,18 @@ class UntilCount:
     number: Numbers
 
 
-Duration = Rounds | UntilLength | Times | UntilCount
+@dataclass(frozen=True, slots=True)
+class UntilLike:
+    """A duration by another part: `until front measures same as back to armhole`."""
+
+    part: str
+    """Name of the section, in lower case."""
+    upto: str
+    """Where in that part the length ends: `armhole`, `shoulder`."""
+    place: Span
+
+
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,12 +87,46 @@ class WorkRounds:
     """Plain or patterned rounds for a duration: `Knit 2 rounds`, `Work for 3 cm`, `Work 4 rounds`."""
 
     manner: str
-    """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches) or `pattern` (the round
-    last worked, or as established, without shaping)."""
+    """`k`, `p`, `garter`, `stockinette`, `rib`, `rib 2 2` (a rib by its stitches), `named seed stitch` (a
+    pattern by its
+    name) or `pattern` (the round last worked, or as established, without shaping)."""
     duration: Duration
     place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
+    even: bool = False
+    """Whether it says only that nothing is shaped: `even`, `straight`."""
+    first: Numbers | None = None
+    """Row of the pattern to begin with, where the line says so."""
+    edges: tuple[Numbers, str] | None = None
+    """Stitches at each edge that are worked in another manner, and that manner (`keeping 3 sts at each edge
+    in garter`)."""
+    but_last: bool = False
+    """Whether the last round is worked otherwise, by what the line says next (`rib 6 rows, inc 8 sts evenly
+    in last row`)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Forms:
+    """Rounds just worked that the page calls a pattern: `These 2 rows form rib.`"""
+
+    rounds: Numbers | None
+    """How many of the last rounds; None for those just written out."""
+    name: str
+    """What they are called."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Striped:
+    """Rounds in one yarn after the other: `work 12 rounds in stripes of 4 rnds A, 2 rnds B`."""
+
+    manner: str
+    """As in `WorkRounds`."""
+    duration: Duration
+    stripes: tuple[tuple[int, str], ...]
+    """Rounds and yarn of each stripe, in order."""
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +155,8 @@ class Evenly:
     by: Numbers | None
     place: Span
     stitch: str = ""
-    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), else empty."""
+    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` where it
+    goes on with the fabric (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +172,10 @@ class ChartWork:
     """How long it is worked, where the line gives rounds, a length or a count rather than times."""
     following: bool = False
     """Whether only the round after the one last worked is meant: `work next rnd of chart fern`."""
+    whole: bool = False
+    """Whether it goes on from there to its last round: `until all 4 rnds are complete`."""
+    rounds: Numbers | None = None
+    """How many rounds it has, where the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,10 +183,15 @@ class Leg:
     """One part of shaping at intervals: every so many rounds, so often."""
 
     every: Numbers
-    times: Numbers
+    times: Numbers | None
+    """How often; None where it goes on to a count."""
     more: bool
     side: str = ""
     """`RS` or `WS` where the words name it (`every RS row`), else empty."""
+    until: Numbers | None = None
+    """Stitches at which it ends (`until 38 sts rem`); None where the words say how often."""
+    length: Length | None = None
+    """How far apart, where the words give a length rather than rows (`every 2 cm`)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,10 +204,27 @@ class AtIntervals:
     place: Span
     round: Phrase | None = None
     """The round itself where the line writes it out (`inc 1 st at each end of every 4th row`)."""
-    at_once: bool = False
-    """Whether it is worked on the very next round too: `on next and every 4th row`."""
+    first: Numbers | None = None
+    """Row on which it is worked besides, counted from here: 1 in `on next and every 4th row`."""
     after: UntilLength | None = None
     """Length at which it begins, beside another shaping."""
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeShaping:
+    """Stitches changed at one edge of a piece: `bind off 2 sts at neck edge every other row twice`."""
+
+    stitch: str
+    """`dec`, `inc`, `bo` or `co`."""
+    number: Numbers
+    edge: str
+    """`neck`, `armhole`, `front` or `side`."""
+    legs: tuple[Leg, ...]
+    place: Span
+    inset: int = 1
+    """Stitches that stay between the edge and the change."""
+    first: Numbers | None = None
+    """Row on which it is worked besides the legs, counted from here."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,11 +249,29 @@ class EdgeRows:
 
 
 @dataclass(frozen=True, slots=True)
+class StopShort:
+    """The last round stops before its end, and the next begins there: `ending last rnd 4 sts before BOR`."""
+
+    number: Numbers
+    """Stitches left before the end of the round."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class TurnMethod:
     """How short rows are turned from here on."""
 
     method: str
     """`german`, `wrap` or `plain`."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Going:
+    """The fabric gone on with while something is shaped: `cont in st st, inc 1 st at each end ...`."""
+
+    manner: str
+    """As in `WorkRounds`."""
     place: Span
 
 
@@ -211,7 +304,7 @@ class Needle:
     """Another needle from here on. Unit: mm."""
 
     mm: float
-    """0 where the line says only `smaller` or `larger`, which `printed` holds."""
+    """0 where the line says only `smaller`, `larger` or a bare number (`size 8`), which `printed` holds."""
     place: Span
     printed: str
     own: str = ""
@@ -292,6 +385,8 @@ class Count:
     place: Span
     change: int = 0
     """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
+    sections: str = ""
+    """`between` where it counts between two markers, `each` where in every section; else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -307,14 +402,19 @@ class RowsCount:
 Sentence = (
     Phrase
     | WorkRounds
+    | Forms
+    | Striped
     | Repeated
     | Evenly
     | ChartWork
     | AtIntervals
+    | EdgeShaping
     | Together
     | EdgeRows
+    | StopShort
     | TurnMethod
     | Labelled
+    | Going
     | Join
     | Flat
     | Needle

@@ -70,7 +70,8 @@ LINES: tuple[Synonym, ...] = (
     row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
     row(
         "length",
-        r",?\s*\bor\s+(?:to\s+)?(?:the\s+)?(?:desired|required|wanted)\s+length",
+        r",?\s*\bor\s+(?:to\s+|until\s+)?(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([^)]*\)\s*)?(?:less|short(?:er)?|more)\s+(?:than|of)\s+)?"
+        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))",
         KEPT,
         "Work until piece measures 30 cm or desired length.",
     ),
@@ -232,6 +233,12 @@ LINES: tuple[Synonym, ...] = (
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*(?:and\s+)?(?=join\b)",
         r"\1. ",
         "Cast on 120 sts and join in the round.",
+    ),
+    row(
+        "join",
+        rf"(\d(?:\s*[)\]])?(?:\s+{STS})?|\bto\s+end)\s*,\s*(?:and\s+)?(?=join\s+(?:to\s+(?:work|knit)\s+)?in\s+the\s+(?:rnd|round)\b)",
+        r"\1. ",
+        "K20, pm for BOR and join.",
     ),
     row("turn", r"\bturn\s+and\s+(?=work\b)", "", "Turn and work in rows."),
     row(

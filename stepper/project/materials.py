@@ -6,6 +6,7 @@ import re
 
 from stepper.craft.gauge import Gauge
 from stepper.craft.needles import US_SIZE
+from stepper.craft.skeins import OUNCE_G, YARD_M
 from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.lengths import read_length, read_needle
@@ -98,8 +99,8 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
     skein = inner.mapping("skein")
     if skein is not None:
         ball = Fields(skein, "`skein`", draft.problems)
-        grams = read_amount(ball, "grams", draft, required=True)
-        metres = read_amount(ball, "metres", draft, required=True)
+        grams = _in_either(ball, "grams", "ounces", OUNCE_G, draft)
+        metres = _in_either(ball, "metres", "yards", YARD_M, draft)
         ball.close()
     bought = read_amount(inner, "bought", draft)
     inner.close()
@@ -115,6 +116,18 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
         metres=metres,
         bought=bought,
     )
+
+
+def _in_either(fields: Fields, name: str, other: str, factor: float, draft: FileDraft) -> float | None:
+    """Read an amount in its unit or in another, which is `factor` of the first."""
+    if other not in fields.found:
+        return read_amount(fields, name, draft, required=True)
+    value = read_amount(fields, other, draft)
+    if name in fields.found:
+        message = f"a skein's {name} and {other} are both given."
+        draft.problems.append(fields.place(other).problem(message, "Write one of them."))
+        fields.take(name)
+    return None if value is None else value * factor
 
 
 def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:

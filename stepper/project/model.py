@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from stepper.craft.gauge import Gauge
+from stepper.craft.manners import Manner
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
 
@@ -102,13 +104,26 @@ class Switch:
     increase, if the counts of the two sizes come to that."""
 
 
+class RuleKind(StrEnum):
+    """What kind of thing the knitter does differently from the pattern."""
+
+    NOTE = "note"
+    NO_BOBBLES = "no bobbles"
+    NEEDLE = "needle"
+    NO_NEEDLE_CHANGE = "no needle change"
+    LENGTH = "length"
+    BIND_OFF = "bind-off"
+    RIB = "rib"
+    SIZE = "size"
+    KEEP_FREE = "keep free"
+    COUNT = "count"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Alteration:
     """What the knitter does differently from the pattern."""
 
-    kind: str
-    """`note`, `no bobbles`, `needle`, `no needle change`, `length`, `bind-off`, `rib`, `size`, `keep free` or
-    `count`."""
+    kind: RuleKind
     text: str
     """In the knitter's words."""
     place: Span
@@ -186,3 +201,6 @@ class Project:
     """The same where the file gives a count. Unit: stitches."""
     cues: tuple[OwnCue, ...] = ()
     """The knitter's own wordings, in the order of the file."""
+    spacing: Manner | None = Manner.SAYABLE
+    """The manner in which even changes are spaced; None as plans did before there were manners, for a journal
+    knitted then."""

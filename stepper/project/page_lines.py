@@ -42,10 +42,6 @@ class PageLines:
         line = self.read(text)
         return line is not None and works(line)
 
-    def holds_work(self, row: str) -> bool:
-        """Return whether any sentence of a row reads as a line that works stitches."""
-        return any(self.is_worked(sentence) for sentence in sentences_of(row))
-
     def goes_on(self, at: int) -> bool:
         """Return whether the row after this one goes on in the middle of a sentence. `at`: a row, from 0."""
         return at + 1 < len(self.rows) and goes_on(self.rows[at], self.rows[at + 1])

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
 from stepper.project.draft import FileDraft, Pictures
+from stepper.project.even_spacing import read_spacing
 from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
@@ -19,7 +20,17 @@ from stepper.project.materials import (
     read_yarns,
     read_yes,
 )
-from stepper.project.model import Alteration, Chart, Fabric, OwnCue, Project, Section, Switch, Yarn
+from stepper.project.model import (
+    Alteration,
+    Chart,
+    Fabric,
+    OwnCue,
+    Project,
+    RuleKind,
+    Section,
+    Switch,
+    Yarn,
+)
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
@@ -94,6 +105,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     body = read_body(fields, draft)
     wanted_ease = read_wanted_ease(fields, draft)
     float_mm, float_stitches = read_float_limit(fields, draft)
+    spacing = read_spacing(fields, draft)
     draft.charts = _charts(fields, draft)
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
@@ -120,6 +132,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
         float_mm=float_mm,
         float_stitches=float_stitches,
         cues=cues,
+        spacing=spacing,
     )
 
 
@@ -234,7 +247,7 @@ def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
             note = inner.text("note", required=True)
             inner.close()
             if note is not None:
-                found.append(Alteration(kind="note", text=note.text.strip(), place=note.place))
+                found.append(Alteration(kind=RuleKind.NOTE, text=note.text.strip(), place=note.place))
         elif isinstance(item, Scalar):
             made = read_alteration(item.text, item.place, inches=draft.inches)
             if made is None:

@@ -8,7 +8,9 @@ from typing import Any
 
 from lark import Token, Tree
 
+from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find
+from stepper.project.edges import EdgeBuilder
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -16,8 +18,12 @@ from stepper.project.instructions import (
     BreakYarn,
     ChartWork,
     Count,
+    Duration,
     Flat,
+    Forms,
+    Going,
     Join,
+    Leg,
     MarkEvery,
     Needle,
     Phrase,
@@ -26,13 +32,17 @@ from stepper.project.instructions import (
     Rounds,
     RowsCount,
     Sentence,
+    StopShort,
+    Striped,
     Times,
     TurnMethod,
     WithYarn,
     WorkRounds,
 )
 from stepper.project.lengths import read_needle, us_number
-from stepper.project.shapings import ShapingBuilder, code_of, side_of
+from stepper.project.manners import forms_name, is_even, manner_of
+from stepper.project.occasions import side_of, type_of
+from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
@@ -51,10 +61,13 @@ class Head:
     """Whether it is for the next row, without its number: `Next row:`."""
     times: Numbers | None = None
     """How many rows it is for, one after the other: `Next 4 rows:`."""
+    first: Numbers | None = None
+    legs: tuple[Leg, ...] = ()
+    """The rows it is for where they are not one after the other: `Next and foll alt row:`."""
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(ShapingBuilder):
+class Builder(EdgeBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -65,7 +78,7 @@ class Builder(ShapingBuilder):
         for child in tree.children:
             if child is None:
                 continue
-            if child.data in ("head", "head_all", "head_next"):
+            if child.data in ("head", "head_all", "head_next", "head_when"):
                 head = self._head(child)
             else:
                 sentences.extend(self._sentence(child))
@@ -107,9 +120,17 @@ class Builder(ShapingBuilder):
         count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
+        first, legs = self.when(tree.children[0]) if tree.data == "head_when" else (None, ())
         next_ = any(getattr(token, "type", "") == "NEXT" for token in tree.children)
         return Head(
-            numbers=numbers, side=side, rows=rows, every=_every(every, numbers), next=next_, times=times
+            numbers=numbers,
+            side=side,
+            rows=rows,
+            every=_every(every, numbers),
+            next=next_,
+            times=times,
+            first=first,
+            legs=legs,
         )
 
     # --- sentences ---
@@ -124,22 +145,79 @@ class Builder(ShapingBuilder):
             code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
         )
 
+    def _do_striped_plain(self, tree: Any) -> Striped:
+        plain, number, _, stripes = tree.children
+        return self._striped(tree, code_of(plain), Rounds(self._numbers(number), False), stripes)
+
+    def _do_striped_rounds(self, tree: Any) -> Striped:
+        number, more, _, manner, stripes = tree.children
+        return self._striped(
+            tree, manner_of(manner), Rounds(self._numbers(number), more is not None), stripes
+        )
+
+    def _do_striped_until(self, tree: Any) -> Striped:
+        plain = next((child for child in tree.children if type_of(child) == "PLAIN"), None)
+        manner = next((child for child in tree.children if getattr(child, "data", "") == "manner"), None)
+        how = code_of(plain) if plain is not None else manner_of(manner)
+        return self._striped(tree, how, self._until(tree.children[-1]), tree.children[-2])
+
+    def _striped(self, tree: Any, manner: str, duration: Duration, stripes: Token) -> Striped:
+        """Read "in stripes of 4 rnds A, 2 rnds B"."""
+        found = re.findall(
+            r"(\d+)\s+(?:(?:rnds?|rounds?|rows?)\s+)?(?:in\s+|of\s+|with\s+)?([A-Z]+\d?)", str(stripes)
+        )
+        place = self._tree_place(tree)
+        return Striped(manner, duration, tuple((int(rounds), yarn) for rounds, yarn in found), place)
+
+    def _do_worked_in_all(self, tree: Any) -> WorkRounds:
+        return WorkRounds("pattern", self.in_all(tree), self._tree_place(tree), bare=True)
+
     def _do_worked_rounds_in(self, tree: Any) -> WorkRounds:
-        number, more, _, manner = tree.children
+        number, more, _, manner, beginning = tree.children
         rounds = Rounds(self._numbers(number), more is not None)
-        return WorkRounds(_manner(manner), rounds, self._tree_place(tree), bare=manner is None)
+        place, first = self._tree_place(tree), self._beginning(beginning)
+        return WorkRounds(
+            manner_of(manner), rounds, place, bare=manner is None, even=is_even(manner), first=first
+        )
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
         plain, until = tree.children
         return WorkRounds(code_of(plain), self._until(until), self._tree_place(tree))
 
     def _do_worked_until_in(self, tree: Any) -> WorkRounds:
-        manner, until = tree.children
-        return WorkRounds(_manner(manner), self._until(until), self._tree_place(tree), bare=manner is None)
+        manner, beginning, until = tree.children
+        place, first = self._tree_place(tree), self._beginning(beginning)
+        return WorkRounds(
+            manner_of(manner),
+            self._until(until),
+            place,
+            bare=manner is None,
+            even=is_even(manner),
+            first=first,
+        )
 
     def _do_worked_once(self, tree: Any) -> WorkRounds:
+        place, first = self._tree_place(tree), self._beginning(tree.children[1])
+        return WorkRounds(manner_of(tree.children[0]), Rounds(self._one(place), False), place, first=first)
+
+    def _beginning(self, tree: Any) -> Numbers | None:
+        return self._numbers(tree.children[1]) if tree is not None else None
+
+    def _do_edged(self, tree: Any) -> Sentence:
+        worked, number, manner = tree.children
+        made = self._sentence(worked)[0]
+        assert isinstance(made, WorkRounds)
+        return replace(made, edges=(self._numbers(number), manner_of(manner)))
+
+    def _do_forms_span(self, tree: Any) -> Forms:
         place = self._tree_place(tree)
-        return WorkRounds(_manner(tree.children[0]), Rounds(self._one(place), False), place)
+        rounds = Numbers((len(self._span(tree.children[1])),), place)
+        return Forms(rounds, forms_name(str(tree.children[2])), place)
+
+    def _do_forms(self, tree: Any) -> Forms:
+        number = tree.children[1]
+        rounds = self._numbers(number) if number is not None else None
+        return Forms(rounds, forms_name(str(tree.children[3])), self._tree_place(tree))
 
     def _do_rep_span(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -184,8 +262,27 @@ class Builder(ShapingBuilder):
         return self._chart(tree, chart, piece if round_ is not None else None, repeats)
 
     def _do_chart_rounds(self, tree: Any) -> ChartWork:
-        _, piece, chart, repeats = tree.children
-        return self._chart(tree, chart, piece, repeats)
+        _, span, chart, repeats = tree.children
+        made = self._chart(tree, chart, None, repeats)
+        numbers = self._span(span)
+        if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
+            told = "rounds of a chart are read from one to another, with none left out between."
+            self.problems.append(made.place.problem(told, "Write each round by itself."))
+        return replace(made, first=numbers[0], last=numbers[-1])
+
+    def _do_chart_all(self, tree: Any) -> ChartWork:
+        """Read "work all 6 rnds of chart B": how many the chart has is checked."""
+        number, chart = (child for child in tree.children if type_of(child) in ("NUMBERS", "CHART"))
+        return replace(self._chart(tree, chart, None, tree.children[-1]), rounds=self._numbers(number))
+
+    def _do_chart_done(self, tree: Any) -> ChartWork:
+        """Read "continue chart wave until all 4 rnds are complete": the rounds of it still to come."""
+        chart, until = tree.children
+        made = replace(self._chart(tree, chart, None, None), following=True, whole=True)
+        number = re.search(r"\d+", str(until))
+        if number is None:
+            return made
+        return replace(made, rounds=Numbers((int(number.group()),), self._place(until)))
 
     def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
         following = str(chart).lower().startswith("next")
@@ -208,6 +305,14 @@ class Builder(ShapingBuilder):
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
+
+    def _do_going(self, tree: Any) -> list[Sentence]:
+        """Read "cont in st st, inc 1 st at each end of ...": the fabric of the rows, and the shaping."""
+        fabric = Going(manner_of(tree.children[0]), self._tree_place(tree.children[0]))
+        return [fabric, *self._sentence(tree.children[1])]
+
+    def _do_stop_short(self, tree: Any) -> StopShort:
+        return StopShort(self._numbers(tree.children[0]), self._tree_place(tree))
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -241,6 +346,11 @@ class Builder(ShapingBuilder):
         if word:
             return [Needle(0.0, place, word.group())]
         mm = read_needle(str(token))
+        if mm is None and re.match(BARE_SIZE, str(token), re.I):
+            return [Needle(0.0, place, str(token))]
+        if mm is not None and re.match(r"no\b", str(token), re.I):
+            text = f'"{token}" is taken as the old UK size, {mm:g} mm.'
+            self.assumed.append(Assumed(text, place))
         if mm is None:
             self.problems.append(
                 place.problem(
@@ -272,6 +382,13 @@ class Builder(ShapingBuilder):
         words = [str(child) for child in tree.children[1:] if child is not None]
         return BindOff(" ".join(word.lower().rstrip(".") for word in words), self._tree_place(tree))
 
+    def _do_bind_off_rem(self, tree: Any) -> list[Sentence]:
+        """Read "bind off rem 20 sts": how many there are is a count that is checked."""
+        number = tree.children[1]
+        words = [str(child).lower().rstrip(".") for child in tree.children[2:] if child is not None]
+        place = self._tree_place(tree)
+        return [Count(self._numbers(number), self._place(number)), BindOff(" ".join(words), place)]
+
     def _do_back(self, tree: Any) -> Return:
         name = re.sub(
             r"^(return|place)\s+(the\s+)?(held\s+)?|\s+(sts\s+|stitches\s+)?(back\s+)?(to|onto|on)\s+(the\s+)?needles?$",
@@ -291,7 +408,9 @@ class Builder(ShapingBuilder):
             (str(child).lower() for child in tree.children if getattr(child, "type", "") == "COUNT_TAIL"), ""
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
-        return Count(self._numbers(token), self._place(token), change)
+        within = next((str(child) for child in tree.children if type_of(child) == "SECTIONS"), "")
+        sections = "" if not within else "each" if re.search(r"each|every|all", within, re.I) else "between"
+        return Count(self._numbers(token), self._place(token), change, sections)
 
     def _do_rows_count(self, tree: Any) -> RowsCount:
         tokens = {token.type: token for token in tree.children if token is not None}
@@ -324,40 +443,6 @@ class Builder(ShapingBuilder):
         return (Several((*before, once), None, "around", None, place, 1),)
 
 
-def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
-    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
-
-    What its head calls one row is one, until its stitches come to its end. Without a head only a
-    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
-    """
-    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
-    made: list[Sentence] = []
-    for sentence in sentences:
-        before = made[-1] if made else None
-        goes_on = _open(before) and (numbered or head.next or _slight(before))
-        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
-            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
-        else:
-            made.append(sentence)
-    return tuple(made)
-
-
-def _open(row: Sentence | None) -> bool:
-    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
-    last = row.elements[-1] if isinstance(row, Phrase) else None
-    if isinstance(last, Until | Several):
-        return last.goal in ("last", "marker", "times")
-    return isinstance(last, Work)
-
-
-def _slight(row: Sentence | None) -> bool:
-    """Return whether a row is a single shaping of at most three stitches."""
-    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
-    entry = find(work.stitch) if isinstance(work, Work) else None
-    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
-    return not more and shaping and entry is not None and 0 < entry.uses <= 3
-
-
 def _rows_said(words: str) -> bool:
     return bool(re.search(r"\brows?\b|\b[rw]s\b", words))
 
@@ -377,21 +462,3 @@ def _every(words: str, numbers: tuple[int, ...]) -> str:
         if re.search(rf"\b{word}", words):
             return every
     return "odd" if numbers and numbers[0] % 2 else "even"
-
-
-def _manner(tree: Any) -> str:
-    if tree is None:
-        return "pattern"
-    words = str(tree.children[0]).lower()
-    ribbed = re.search(r"(\d+)\D+?(\d+)", words)
-    if ribbed:
-        return f"rib {ribbed.group(1)} {ribbed.group(2)}"
-    for word, manner in (
-        ("garter", "garter"),
-        ("sto", "stockinette"),
-        ("st st", "stockinette"),
-        ("rib", "rib"),
-    ):
-        if word in words:
-            return manner
-    return "pattern"

@@ -87,11 +87,6 @@ def sizes_of(rows: Sequence[str]) -> FoundSizes:
     return FoundSizes(number=by_lists)
 
 
-def find_sizes(rows: Sequence[str]) -> tuple[str, ...]:
-    """Return the names of the sizes from the row that lists them; empty where none does, or none for sure."""
-    return sizes_of(rows).names
-
-
 def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
     """List what the size rows may mean, likeliest first."""
     found: list[tuple[str, ...]] = []

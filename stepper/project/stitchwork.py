@@ -55,14 +55,16 @@ class Until:
 
     stitch: str
     goal: str
-    """`end`, `marker`, `last`, `turn` (the nearest turn of a short row) or `past` (so many past it)."""
+    """`end`, `marker`, `behind` (so many past it), `last`, `centre` (the so many middle stitches),
+    `before centre` (so many before the middle one), `turn` (the nearest turn of a short row) or `past` (so
+    many past it)."""
     short: Numbers | None
     """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
     yarn: str | None
     place: Span
     name: str = ""
-    """`marker`: `first`, `last`, `end` or the kind (`gusset`, `side`) where the line says so; `turn`: `ds` or
-    `wrap` where it names that stitch."""
+    """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) where the line says
+    so; `turn`: `ds` or `wrap` where it names that stitch."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +76,8 @@ class Several:
     """How often in all; None if it is worked up to a place."""
     goal: str
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
-    room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""
+    room for what follows), `fit` (as often as it fits in whole) or `around` (`k8, k2tog around`: all of it to
+    the end, or only its last stitch)."""
     short: Numbers | None
     place: Span
     reading: int = 0
@@ -109,6 +112,8 @@ class TurnHere:
     method: str
     """`german`, `wrap`, `plain` or empty for the section's own."""
     place: Span
+    left: Numbers | None = None
+    """Stitches left unworked, where the line says how many."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,6 +143,17 @@ class PickUp:
 
 
 @dataclass(frozen=True, slots=True)
+class Spread:
+    """Stitches made or lost evenly over a part of the row: `inc 6 sts evenly over next 30 sts`."""
+
+    change: int
+    """+1 for an increase, -1 for a decrease."""
+    by: Numbers
+    over: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class Across:
     """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
 
@@ -150,4 +166,4 @@ class Across:
     """`k`, `p` or `pattern` (as they look): how they are worked."""
 
 
-Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across
+Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across | Spread

@@ -1,7 +1,7 @@
-"""What should make her stop and think: units, edges too narrow, shallow yokes, stretched fits. Pure.
+"""What should make the knitter stop and think: units, edges too narrow, shallow yokes, stretched fits. Pure.
 
-Stretch is known from weak sources only. A rib may stretch to about twice its width, but the edge it begins
-with does not; the factors here are on the careful side and from memory.
+Sources on stretch are weak. A rib may stretch to about twice its width, but the edge it begins with does not;
+the factors here are cautious and from memory.
 """
 
 from __future__ import annotations
@@ -21,12 +21,13 @@ from stepper.report.roles import Roles, assign_roles
 from stepper.report.tape import Tape, is_whole
 
 EDGE_STRETCH = 1.5
-"""How many times its width a ribbed edge reaches at most. From memory; the rib itself stretches further."""
+"""How many times its width a ribbed edge stretches to at most. From memory; the rib itself stretches
+further."""
 PLAIN_STRETCH = 1.3
 """The same for an edge of plain stitches. From memory."""
 
 _FAR, _NEAR = 1.9, (0.7, 1.6)
-# Garment over body: no garment is meant to be beyond the first; within the second it may well be.
+# Garment divided by body: no garment is meant to be beyond the first range; within the second it may well be.
 
 
 def find_cautions(
@@ -35,13 +36,13 @@ def find_cautions(
     project: Project,
     sizes: Iterable[tuple[str, Sequence[Measurement]]],
 ) -> tuple[str, ...]:
-    """List what should be looked at, each with its numbers and the nearest thing that works.
+    """List what should be checked, each item with its numbers and the nearest thing that works.
 
     Args:
         found: The garment measured.
-        rounds: Its rounds, for how its edges stretch and how deep its yoke is.
+        rounds: Its rounds, which show how its edges stretch and how deep its yoke is.
         project: The checked file.
-        sizes: Every size that can be knitted alone, with its name, measured.
+        sizes: Every size that can be knitted alone: its name and its measurements.
     """
     alone = [(name, {line.name: line for line in measured}) for name, measured in sizes]
     own = [line for line in found if not line.from_table]
@@ -55,7 +56,7 @@ def find_cautions(
 
 
 def find_unblended(tried: Iterable[Blend]) -> Iterator[str]:
-    """Name the sizes that can be blended with no other, where blends were tried at all."""
+    """Name the sizes that cannot be blended with any other, if blends were tried at all."""
     blended = [each for each in tried if each.label]
     counts: dict[str, list[bool]] = {}
     for each in blended:
@@ -102,7 +103,7 @@ def _too_narrow(
     project: Project,
     alone: list[tuple[str, dict[str, Measurement]]],
 ) -> Iterator[str]:
-    """Warn of an edge that does not reach around what has to go through it: a head, a foot."""
+    """Warn of an edge too narrow for what has to go through it: a head, a foot."""
     for edge, part in _edges(found, rounds, roles):
         around = project.body.get(part)
         if around is None or not edge.stitches:
@@ -130,7 +131,7 @@ def _too_narrow(
 def _edges(
     found: Iterable[Measurement], rounds: Sequence[AnyRound], roles: Roles
 ) -> Iterator[tuple[Measurement, str]]:
-    """Yield the edges that a part of the body has to go through, each with the part."""
+    """Yield the edges that a part of the body has to go through, each with that part."""
     told = set()
     for line in found:
         pulled_on = line.measure == "neck" and rounds[0].gauge and not _open_in_front(rounds, roles)
@@ -171,13 +172,13 @@ def _shallow(
     body = body_of(project, "bust")
     bust = body if body is not None else chest.finished_mm
     if chest.finished_mm * _FAR < bust or bust * _FAR < chest.finished_mm:
-        return  # the units are doubted first
+        return  # probably the units are wrong, which is told already
     inside = yoke_without_band(rounds, roles, roles.yoke)
     each_mm = Tape(project).round_mm(rounds[inside[-1]]) if inside else 0.0
     short_mm = DEPTH_SHARE * bust - depth.finished_mm
     missing = math.ceil(round(short_mm / each_mm, 6)) if each_mm else 0
     if missing < 2:
-        return  # one round more or less is within the tape's own error
+        return  # one round is within the tape's own error
     units = project.units
     whose = "the bust" if body is not None else "the chest"
     yield (
@@ -207,6 +208,6 @@ def _tight(
     size = f" Nearest: size {nearest[1]}, {length(nearest[0], units)}." if nearest else ""
     yield (
         f"the chest is {length(-chest.ease_mm, units)} narrower than the body, "
-        f"{-chest.ease_mm / body:.0%} of it: beyond {STRETCHED_SHARE:.0%} that is no close fit any more, it "
+        f"{-chest.ease_mm / body:.0%} of it: beyond {STRETCHED_SHARE:.0%} that is no longer a close fit: it "
         f"would be worn stretched.{size}"
     )

@@ -19,7 +19,7 @@ def why_not_compared(found: Colours) -> str:
     """Return why there is nothing to compare; empty if there is something."""
     if found.unknown and not found.pairs:
         names = " and ".join(found.names.get(key, key) for key in found.unknown)
-        return f'No colour is known of {names}: write colour: "#1f4d3a" beside its name, in quotes.'
+        return f'No colour is known for {names}: write colour: "#1f4d3a" beside its name, in quotes.'
     if found.pairs:
         return ""
     if not found.charts:
@@ -70,11 +70,11 @@ def _charts(pair: PairRow) -> str:
 def _mend(found: Colours) -> Iterator[str]:
     lost = [pair for pair in found.pairs if pair.in_grey == "vanishes" or pair.hard]
     if not lost:
-        yield "Every pair stands apart, in grey and for other eyes."
+        yield "Every pair can be told apart, in grey and for other eyes."
         return
     change = found.mend
     if change is None:
-        yield "No single change of one colour in its own hue would mend that; choose the yarns anew."
+        yield "No single change of one colour in its own hue would mend that; choose other yarns."
         return
     own = found.colours[change.yarn]
     way = "lighter" if _lighter(change.colour, own) else "darker"

@@ -15,7 +15,7 @@ _MARGIN: Final = 28.0
 _CELL: Final = 9.0
 """Width of a square."""
 _PANEL_SQUARES: Final = 24
-"""How many squares across a panel is at least, so that a small repeat is seen as a pattern."""
+"""Fewest squares across a panel, so that a small repeat is seen as a pattern."""
 _PANEL_ROUNDS: Final = 10
 _GAP: Final = 22.0
 _LINE: Final = 22.0
@@ -23,7 +23,7 @@ _INK: Final = Rgb(32, 32, 36).hex
 _PAPER: Final = Rgb(252, 251, 248).hex
 _NO_YARN: Final = Rgb(226, 224, 218)
 _UNKNOWN: Final = Rgb(200, 60, 200)
-"""For a yarn whose colour the file does not name; loud, since something is missing."""
+"""For a yarn whose colour the file does not name; garish, since something is missing."""
 
 
 def draw_colours(found: Colours, title: str) -> Drawing:
@@ -63,7 +63,7 @@ def _views(
     top: float,
     right: float,
 ) -> tuple[float, float]:
-    """Draw a chart once for each view; return where the next thing begins, and the right edge."""
+    """Draw a chart once for each view; return where the next item begins, and the right edge."""
     left, bottom = _MARGIN, top
     for name, colours in views:
         items.append(_label((left, top), text=name, size=12))
@@ -77,7 +77,7 @@ def _views(
 
 
 def _boxes(chart: ChartSquares, colours: Mapping[str, Rgb], left: float, top: float) -> Iterator[Box]:
-    """Yield the squares of a chart, repeated to fill a panel; neighbours of one colour in one box."""
+    """Yield the squares of a chart, repeated to fill a panel, joining neighbours of one colour in one box."""
     wide = len(chart.squares[0])
     across = max(1, -(-_PANEL_SQUARES // wide))
     down = max(1, -(-_PANEL_ROUNDS // len(chart.squares)))
@@ -121,7 +121,7 @@ def _told(pair: PairRow, found: Colours) -> str:
 def _mend(items: list[Box | Label], found: Colours, top: float, right: float) -> tuple[float, float]:
     """Draw the change: the yarn before and after, and its charts after."""
     change = found.mend
-    assert change is not None  # the caller has looked
+    assert change is not None  # the caller has checked
     own = found.colours[change.yarn]
     items.append(Box(at=(_MARGIN, top - 14), width=36, height=18, colour=own.hex))
     items.append(Box(at=(_MARGIN + 44, top - 14), width=36, height=18, colour=change.colour.hex))
@@ -146,5 +146,5 @@ def _label(at: Point, text: str, size: float, *, bold: bool = False) -> Label:
 
 
 def _right_edge(item: Box | Label) -> float:
-    """Return the right edge of an item; of words, as far as they may reach."""
+    """Return the right edge of an item; for words, the furthest they may reach."""
     return item.right if isinstance(item, Box) else item.at[0] + 0.56 * item.size * len(item.text)

@@ -1,6 +1,6 @@
 """Whether colours can be told apart: in light, in grey, and by eyes that lack a kind of cone. Pure.
 
-Rows are plain records; how they are drawn is the business of whoever shows them.
+Rows are plain records; how they are drawn is up to the caller.
 """
 
 from __future__ import annotations
@@ -32,12 +32,12 @@ Pair = tuple[str, str]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartSquares:
-    """A chart as yarns: rounds from the top, squares from the left; None for a square of no stitch."""
+    """A chart as yarns: rounds from the top, squares from the left; None for a square without a stitch."""
 
     name: str
     squares: tuple[tuple[str | None, ...], ...]
     wide: float = 1.0
-    """Width of a stitch over its height, by the gauge it is knitted at."""
+    """Width of a stitch divided by its height, at the gauge it is knitted at."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,12 +52,12 @@ class PairRow:
     contrast: float
     """Contrast ratio. Range: 1 to 21."""
     lightness_apart: float
-    """Difference of lightness, that is, in grey. Unit: L*."""
+    """Difference in lightness, that is, in grey. Unit: L*."""
     in_grey: ValueWord
     hardest: Vision
-    """The kind of colour vision that has most trouble with the pair."""
+    """The kind of colour vision that has the most trouble with the pair."""
     seen_apart: float
-    """The difference that it leaves. Unit: CIEDE2000."""
+    """The difference that remains for it. Unit: CIEDE2000."""
 
     @property
     def hard(self) -> bool:
@@ -76,19 +76,19 @@ class Colours:
     charts: tuple[ChartSquares, ...]
     """Charts of more than one yarn."""
     pairs: tuple[PairRow, ...]
-    """Pairs that touch; those nearest to each other in grey come first."""
+    """Pairs that touch, those nearest to each other in grey first."""
     unknown: tuple[str, ...]
     """Keys of yarns that touch another and have no colour in the file."""
     mend: ColourChange | None
     """The single change that mends most; None if none is needed or none helps."""
 
     def beside(self, yarn: str) -> tuple[str, ...]:
-        """Return the keys of the yarns that touch one."""
+        """Return the keys of the yarns that touch a given one."""
         own = [(pair.one, pair.other) for pair in self.pairs if yarn in (pair.one, pair.other)]
         return tuple(other if one == yarn else one for one, other in own)
 
     def with_yarn(self, yarn: str) -> tuple[ChartSquares, ...]:
-        """Return the charts that a yarn is in."""
+        """Return the charts that use a yarn."""
         return tuple(chart for chart in self.charts if any(yarn in line for line in chart.squares))
 
 
@@ -167,7 +167,7 @@ def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
 
 
 def _knitted(plan: Plan) -> set[str]:
-    """Return the names of the charts that are worked, in whole rounds or in a part of one."""
+    """Return the names of the charts that are worked, in whole rounds or parts of rounds."""
     names = {each.chart for each in plan.rounds if each.chart is not None}
     phrases = {id(each.phrase): each.phrase for each in plan.rounds}
     for phrase in phrases.values():
@@ -176,7 +176,7 @@ def _knitted(plan: Plan) -> set[str]:
 
 
 def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -> tuple[str | None, ...]:
-    """Return the yarn of every square; a square that names none is worked in the yarn in hand."""
+    """Return the yarn of every square; a square that names none is worked in the current yarn."""
     cells = chart.rounds[number - 1]
     named = {cell.yarn for cell in cells}
     round_ = next((each for each in worked if each.chart_round == number), None)
@@ -186,7 +186,7 @@ def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -
 
 
 def _pairs_in(chart: ChartSquares) -> dict[Pair, None]:
-    """Find the pairs that touch: beside and above each other, and around the edges, since charts repeat."""
+    """Find the pairs that touch, beside and above each other, and across the edges, since charts repeat."""
     found: dict[Pair, None] = {}
     height, width = len(chart.squares), len(chart.squares[0])
     for row in range(height):
@@ -201,7 +201,7 @@ def _pairs_in(chart: ChartSquares) -> dict[Pair, None]:
 
 
 def _pairs_between(plan: Plan) -> dict[Pair, None]:
-    """Find the pairs that lie above each other where a round is in one yarn alone."""
+    """Find the pairs that touch from round to round where a round is in a single yarn."""
     found: dict[Pair, None] = {}
     before: Round | None = None
     below: frozenset[str] = frozenset()

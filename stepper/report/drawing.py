@@ -1,4 +1,4 @@
-"""A drawing as a list of shapes, and the SVG file it makes. `drawing_png` makes a PNG file of it. Pure."""
+"""A drawing as a list of shapes, and the SVG file made of it; `drawing_png` makes a PNG file. Pure."""
 
 from __future__ import annotations
 
@@ -59,10 +59,10 @@ class Box:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Label:
-    """Words at a place."""
+    """Text at a point."""
 
     at: Point
-    """Where the baseline starts, is centred or ends, by `anchor`."""
+    """Where the baseline starts, is centred or ends, depending on `anchor`."""
     text: str
     colour: str
     size: float = 14.0
@@ -76,25 +76,25 @@ Shape = Path | Area | Box | Label
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Drawing:
-    """Shapes on a sheet, the first at the bottom."""
+    """Shapes on a sheet, the first at the back."""
 
     width: float
     """Unit: px."""
     height: float
     """Unit: px."""
     title: str
-    """What it shows, for those who do not see it."""
+    """What it shows, for those who cannot see it."""
     shapes: tuple[Shape, ...]
     ground: str = "#ffffff"
 
     @property
     def upright(self) -> bool:
-        """Whether all of it is upright, boxes and words, so that no edge needs smoothing."""
+        """Whether it consists of upright shapes alone, boxes and labels, so that no edge needs smoothing."""
         return all(isinstance(shape, Box | Label) for shape in self.shapes)
 
 
 def write_svg(drawing: Drawing) -> str:
-    """Return a drawing as the text of an SVG file that needs nothing else."""
+    """Return a drawing as the text of a self-contained SVG file."""
     ground = tag("rect", width="100%", height="100%", fill=drawing.ground)
     return svg(
         drawing.width,

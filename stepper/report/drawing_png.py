@@ -1,6 +1,6 @@
 """A drawing as a PNG file, by Pillow. Pure.
 
-A picture with slanting lines is drawn larger and then reduced, so that they are smooth.
+A picture with slanting lines is drawn larger and then reduced, so that the lines are smooth.
 """
 
 from __future__ import annotations
@@ -17,9 +17,9 @@ if TYPE_CHECKING:
     from PIL.ImageDraw import ImageDraw
 
 SHARP = 2
-"""Pixels of the picture to one of the drawing, for screens of high resolution and for print."""
+"""Pixels of the picture per unit of the drawing, for high-resolution screens and for print."""
 _FINER = 2
-# How many times finer slanting lines are drawn before the picture is reduced.
+# How many times larger a picture with slanting lines is drawn before it is reduced.
 
 
 def write_png(drawing: Drawing) -> bytes:
@@ -54,7 +54,7 @@ def _draw_label(draw: ImageDraw, label: Label, scale: int) -> None:
     font = ImageFont.load_default(label.size * scale)
     anchor = {"start": "ls", "middle": "ms", "end": "rs"}[label.anchor]
     at = (label.at[0] * scale, label.at[1] * scale)
-    # That typeface has one weight; a thin line around the letters makes them bold.
+    # That typeface has only one weight; a thin outline makes the letters bold.
     stroke = max(1, scale // 3) if label.bold else 0
     draw.text(
         at,
@@ -69,7 +69,7 @@ def _draw_label(draw: ImageDraw, label: Label, scale: int) -> None:
 
 def _draw_box(draw: ImageDraw, box: Box, scale: int) -> None:
     left, top = round(box.at[0] * scale), round(box.at[1] * scale)
-    # The far edge belongs to the neighbour, so that boxes meet without a gap or an overlap.
+    # The far edge belongs to the neighbour, so that boxes meet without gap or overlap.
     right, bottom = round(box.right * scale) - 1, round(box.bottom * scale) - 1
     if right >= left and bottom >= top:
         draw.rectangle((left, top, right, bottom), fill=box.colour)

@@ -1,7 +1,7 @@
-"""Which fabric a round is: by the needle in hand and what is worked, not by the section it stands in. Pure.
+"""Which fabric a round is, judged by needle and stitches and not by the section it is in. Pure.
 
 A section names one gauge, yet a leg begins with a rib on the smaller needle, and a sleeve ends with one. The
-gauge belongs to the fabric: where the file has one for the needle in hand, that is the round's.
+gauge belongs to the fabric: if the file has one for the needle in hand, that is the round's.
 """
 
 from __future__ import annotations
@@ -14,12 +14,12 @@ from stepper.project.model import Fabric, Project
 from stepper.report.measuring import AnyRound
 
 _SAME_MM = 0.01
-# Needles nearer than this are one needle, printed twice.
+# Needles closer in size than this are the same needle, printed in two ways.
 _RIB = re.compile(r"\b(?:rib\w*|cuffs?|brim|edge|edging|bands?|hem)\b", re.IGNORECASE)
 
 
 class Fabrics:
-    """The fabrics of a file, and the one that each round is."""
+    """The fabrics of a file, and which of them each round is."""
 
     def __init__(self, project: Project) -> None:
         self._fabrics = project.fabrics
@@ -30,7 +30,7 @@ class Fabrics:
         """Return the fabric of a round; None if the file has no gauge for it."""
         key = id(round_)
         if key not in self._found:
-            self._kept.append(round_)  # so that no other round gets its id
+            self._kept.append(round_)  # kept alive, so that no other round gets its id
             self._found[key] = self._find(round_)
         return self._found[key]
 
@@ -53,12 +53,12 @@ def _on(fabric: Fabric, needle_mm: float) -> bool:
 
 
 def _suits(fabric: Fabric, round_: AnyRound) -> bool:
-    """Return whether a gauge named for a rib is for a rib, and any other for the rest."""
+    """Return whether fabric and round agree in being a rib or not."""
     return bool(_RIB.search(fabric.name)) is is_rib(round_.phrase)
 
 
 def is_rib(phrase: Iterable[Item]) -> bool:
-    """Return whether the stitches are knit and purl alone and both, as a rib's are."""
+    """Return whether the stitches are knits and purls and nothing else, as in a rib."""
     codes = {code.removesuffix(" tbl") for code in _codes(phrase)} - {"pm", "sm", "rm"}
     return codes == {"k", "p"}
 

@@ -13,7 +13,7 @@ from stepper.report.ranking import RankedBlend
 from stepper.report.table_sizes import name_table
 
 WIDE = 80
-"""Columns that everything keeps to."""
+"""Greatest width of every line. Unit: columns."""
 _LEAST_MM = 1.0
 # A smaller change is not listed.
 _LEAST_NAME, _COLUMN = 24, 9
@@ -73,7 +73,7 @@ def signed_length(mm: float, units: str) -> str:
 
 
 def detail_lines(one: RankedBlend, units: str) -> Iterator[str]:
-    """Write what a blend changes against what is knitted now, and what still divides."""
+    """Write what a blend changes compared with what is knitted now, and which repeats still divide evenly."""
     alike = _each_alike(one.changes_mm)
     changes = [f"{name} {signed_length(mm, units)}" for name, mm in alike.items() if abs(mm) >= _LEAST_MM]
     yield f"compared with now: {', '.join(changes) or 'the same everywhere'}"
@@ -82,7 +82,7 @@ def detail_lines(one: RankedBlend, units: str) -> Iterator[str]:
 
 
 def _each_alike(changes_mm: dict[str, float]) -> dict[str, float]:
-    """Put two sleeves, mittens or socks that change alike under one name, "each …"."""
+    """Merge two sleeves, mittens or socks that change alike under one name, "each …"."""
     told: dict[str, float] = {}
     for name, mm in changes_mm.items():
         word, _, rest = name.partition(" ")
@@ -94,7 +94,7 @@ def _each_alike(changes_mm: dict[str, float]) -> dict[str, float]:
 
 
 def rejected_lines(found: Iterable[Blend], *, most: int | None = None, first: str = "") -> Iterator[str]:
-    """Write what cannot be knitted, and why.
+    """Write which blends cannot be knitted, and why.
 
     Args:
         found: As tried.
@@ -112,11 +112,11 @@ def rejected_lines(found: Iterable[Blend], *, most: int | None = None, first: st
             f"{name_blend(each)}: {each.why_not}", WIDE, initial_indent="  ", subsequent_indent="    "
         )
     if len(told) < len(refused):
-        yield f"  … and {len(refused) - len(told)} more: --all tells each."
+        yield f"  … and {len(refused) - len(told)} more: --all lists them."
 
 
 def name_blend(blend: Blend) -> str:
-    """Name a blend, with its round where it has one: "size 4, then 2 from Final increase (225 to 246: …)"."""
+    """Name a blend, with its round if it has one: "size 4, then 2 from Final increase (225 to 246: …)"."""
     if not blend.label:
         return f"size {blend.size}"
     head = f"size {blend.size}, then {blend.then} from {blend.label}"

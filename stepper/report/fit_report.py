@@ -16,7 +16,7 @@ from stepper.report.ranking import RankedBlend, find_wishes, rank_blends, wanted
 from stepper.report.table_sizes import name_table, table_sizes
 
 FORMAT = 1
-"""Version of the document; raised by a change that breaks readers."""
+"""Version of the document; raised by every change that breaks readers."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,9 +31,9 @@ class FitReport:
     rejected: tuple[Blend, ...]
     """What cannot."""
     cautions: tuple[str, ...]
-    """What should be looked at."""
+    """What should be checked."""
     left_out: tuple[str, ...]
-    """What was not measured, or how something was."""
+    """What was not measured, or how something was measured."""
 
 
 def report_fit(project: Project, plan: Plan, tried: Sequence[Blend]) -> FitReport:

@@ -1,4 +1,4 @@
-"""What can be knitted as a table: a row for each, nearest first, the present choice among them. Pure."""
+"""A table of what can be knitted: a row for each blend, nearest first, with the present choice. Pure."""
 
 from __future__ import annotations
 
@@ -13,16 +13,16 @@ from stepper.report.measuring import Measurement
 from stepper.report.ranking import RankedBlend, Wish, find_wishes, measured_eases
 
 ROWS = 10
-"""How many rows the table has at most, unless all are asked for."""
+"""Most rows the table has unless all are asked for."""
 COLUMNS = 3
-"""How many measurements have a column of their own at most."""
+"""Most measurements that get a column of their own."""
 _CELLS = {"cm": 9, "in": 10}
-# Width of a column by the unit: hundredths of an inch are told.
+# Width of a column by unit: inches are given in hundredths.
 _ROUND, _NUMBER, _MOST_NAME = 11, 7, 34
 _HEADS = {"upper_arm": "arm", "foot_length": "length", "arm_length": "length", "back_length": "length"}
 # Shorter words for the columns.
 _WIDTHS = ("chest", "neck", "full yoke")
-# What is shown, in widths, where no body is measured.
+# What is shown, as widths, if no body is measured.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,7 +32,7 @@ class Present:
     name: str
     lines: tuple[Measurement, ...]
     blend: RankedBlend | None
-    """Its place among what can be knitted; None if it is not one of these, as with two switches."""
+    """Its entry among what can be knitted; None if it is not one of these, as with two switches."""
 
 
 def table_lines(
@@ -43,7 +43,7 @@ def table_lines(
     Args:
         found: What can be knitted, in its order.
         project: The checked file.
-        present: What is knitted now; it has a row whatever its place, marked ">".
+        present: What is knitted now; it always has a row, marked ">".
         most: How many rows at most; None for all.
     """
     wishes = _columns(found, find_wishes(project))
@@ -79,7 +79,7 @@ def table_lines(
 
 
 def _columns(found: Sequence[RankedBlend], wishes: Sequence[Wish]) -> tuple[Wish, ...]:
-    """Choose what has a column: what the order is by and the garment has."""
+    """Choose the columns: the measurements that decide the order and that the garment has."""
     has = {line.measure for one in found[:1] for line in one.lines}
     return tuple(each for each in wishes if each.measure in has)
 
@@ -111,7 +111,7 @@ def _cells(
     names: Sequence[str],
     units: str,
 ) -> str:
-    """Return the eases wanted, or widths where nothing is wanted, each in its column."""
+    """Return the eases wanted, or widths if none are wanted, each in its column."""
     eases = measured_eases(lines)
     if wishes:
         said = [signed_length(eases[name], units) if name in eases else "-" for name in names]
@@ -123,5 +123,5 @@ def _cells(
 
 
 def _cut(name: str, wide: int) -> str:
-    """Return a name in its column, cut with a sign where it is too long."""
+    """Return a name in its column, cut and marked if it is too long."""
     return f"{name:<{wide}}" if len(name) < wide else f"{name[: wide - 2]}… "

@@ -1,7 +1,7 @@
-"""How stitches flow through a garment: which piece goes on from another, parts from it or joins it. Pure.
+"""How stitches flow through a garment: which piece continues another, divides from it or joins it. Pure.
 
-A strand is what is worked in one go from an edge: a cast-on, stitches picked up, or stitches that came off
-hold. Stitches put on hold link strands by their name. Nothing here looks at the order of sections.
+A strand is what is worked in one go from an edge: a cast-on, stitches picked up, or stitches taken off hold.
+Stitches put on hold link strands by their name. Nothing here depends on the order of sections.
 """
 
 from __future__ import annotations
@@ -31,13 +31,13 @@ class Passage:
     left_at: int
     """Index of the round that put them on hold."""
     target: int
-    """Number of the strand that takes them up; -1 if none does."""
+    """Number of the strand that takes them up; -1 if none."""
     taken_at: int
-    """Index of the round that takes them up; -1 if none does."""
+    """Index of the round that takes them up; -1 if none."""
     opens: bool = False
     """Whether the strand that takes them up begins with them."""
     closes: bool = False
-    """Whether the strand they left ended with them: nothing of it stayed on the needles."""
+    """Whether the strand they left ended with them, with nothing left on the needles."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -53,23 +53,23 @@ class Strand:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Flow:
-    """The strands of a garment and what passes between them."""
+    """The strands of a garment, and what passes between them."""
 
     strands: tuple[Strand, ...]
     passages: tuple[Passage, ...]
     edges: tuple[dict[str, int], ...]
-    """For each round what comes to or leaves the needles by edges and holders, by its code."""
+    """For each round, how many stitches edges and holders bring to the needles or take off, by code."""
 
     def leaving(self, number: int) -> tuple[Passage, ...]:
-        """Return what leaves a strand for another one."""
+        """Return what leaves a strand for another."""
         return tuple(each for each in self.passages if each.source == number != each.target)
 
     def joining(self, number: int) -> tuple[Passage, ...]:
-        """Return what joins a strand from another one."""
+        """Return what joins a strand from another."""
         return tuple(each for each in self.passages if each.target == number != each.source)
 
     def has(self, index: int, *codes: str) -> bool:
-        """Return whether a round casts on, binds off, holds, returns, as asked."""
+        """Return whether a round casts on, binds off, holds or returns stitches, as the codes ask."""
         return any(code in self.edges[index] for code in codes)
 
 
@@ -114,7 +114,7 @@ def _open(
     found: dict[str, int],
     moved: list[tuple[str, str, int]],
 ) -> None:
-    """Begin a strand, or go on with one that was put on hold as a whole."""
+    """Begin a strand, or continue one that was put on hold as a whole."""
     names = [name for code, name, _ in moved if code == "return"]
     if len(names) == 1:
         left = held.get(names[0], [])
@@ -140,7 +140,7 @@ def _ending(found: dict[str, int]) -> Ending:
 
 
 def _edges_of(phrase: Iterable[Item]) -> tuple[dict[str, int], list[tuple[str, str, int]]]:
-    """Add up what comes and goes by edges and holders; list what is held and returned, by name."""
+    """Add up what comes and goes by edges and holders, and list by name what is held and returned."""
     found: dict[str, int] = {}
     moved: dict[tuple[str, str], int] = {}
     for run in _runs(phrase):

@@ -11,10 +11,10 @@ from stepper.report.roles import Roles, SleevePart, Torso, Yoke, settled
 from stepper.report.tape import Tape, is_whole
 
 _UNDERARM = 0.15
-# An underarm takes no more of a piece at once; a neck does. Chosen here: the percentage system takes 8 % of
-# the body in all, 16 % of a half, at both its ends together.
+# An underarm takes at most this share of a piece at once; a neck takes more. Chosen here: in the percentage
+# system it is 8 % of the body in all, 16 % of a half, at both its ends together.
 _LEAST_ARMHOLE_MM = 100.0
-# What is shaped over less is a shoulder. Chosen here.
+# Shaping over less height than this is a shoulder. Chosen here.
 
 
 def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
@@ -41,11 +41,11 @@ def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tap
 
 
 def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
-    """Measure the length of every section that is not the yoke itself, and the sleeves where they come."""
+    """Measure the length of every section other than the yoke itself, with the sleeves in their places."""
     inside = {*yoke_without_band(rounds, roles, yoke)}
     parted = rounds[yoke.at].section
     if yoke.upward or any(rounds[index].section == parted for index in inside):
-        inside.add(yoke.at)  # else it is the first of the body
+        inside.add(yoke.at)  # otherwise it is the first round of the body
     inside.update(yoke.body[settled(roles.flow, yoke.body) :])
     sleeves = {index: sleeve for sleeve in yoke.sleeves for index in sleeve.rounds}
     for name, group in groupby(range(len(rounds)), key=lambda index: rounds[index].section):
@@ -63,12 +63,12 @@ def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Ta
 
 
 def _is_band(rounds: Sequence[AnyRound], indexes: Sequence[int]) -> bool:
-    """Return whether a section neither grows nor shrinks between its edges: a neckband does not shape."""
+    """Return whether a section neither grows nor shrinks between its edges: a neckband is not shaped."""
     return all(rounds[index].before == rounds[index].after for index in indexes if is_whole(rounds[index]))
 
 
 def neck_edge(roles: Roles, yoke: Yoke) -> int:
-    """Return the index of the round whose stitches stand at the neck's edge."""
+    """Return the index of the round whose stitches are at the neck edge."""
     if not yoke.upward:
         return yoke.yoke[0] if yoke.yoke else yoke.at
     return yoke.yoke[settled(roles.flow, yoke.yoke) - 1]
@@ -77,7 +77,7 @@ def neck_edge(roles: Roles, yoke: Yoke) -> int:
 def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> tuple[int, ...]:
     """Return the rounds of a yoke without its neckband, in working order.
 
-    A neckband is a rib at the neck, or a section of its own there that only goes straight.
+    A neckband is a rib at the neck, or a section of its own there without shaping.
     """
     inside = list(yoke.yoke[: settled(roles.flow, yoke.yoke)]) if yoke.upward else list(yoke.yoke)
     from_neck = inside[::-1] if yoke.upward else inside
@@ -97,7 +97,7 @@ def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> t
 def measure_sleeve(
     rounds: Sequence[AnyRound], sleeve: SleevePart, roles: Roles, tape: Tape
 ) -> Iterator[Measurement]:
-    """Measure a sleeve at its upper arm and wrist, and from the underarm to the wrist."""
+    """Measure a sleeve at the upper arm and the wrist, and from the underarm to the wrist."""
     taken_up = 0
     while taken_up < len(sleeve.rounds) and roles.flow.has(sleeve.rounds[taken_up], "return"):
         taken_up += 1
@@ -118,7 +118,7 @@ def measure_sleeve(
 
 
 def _to_the_cap(rounds: Sequence[AnyRound], roles: Roles, indexes: list[int]) -> tuple[list[int], list[int]]:
-    """Part a piece where stitches are first bound off while others stay: there the cap or armhole begins."""
+    """Divide a piece where some stitches are first bound off: there the cap or armhole begins."""
     for place, index in enumerate(indexes):
         if rounds[index].after and rounds[index].before and roles.flow.has(index, "bo"):
             return indexes[:place], indexes[place:]
@@ -126,7 +126,7 @@ def _to_the_cap(rounds: Sequence[AnyRound], roles: Roles, indexes: list[int]) ->
 
 
 def front_band(rounds: Sequence[AnyRound], roles: Roles, tape: Tape) -> Measurement | None:
-    """Measure the band of a cardigan across: buttoned, one lies over the other. None if it has no band."""
+    """Measure the width of a cardigan's band: buttoned, one lies over the other. None without a band."""
     strands = [roles.flow.strands[number] for number in roles.bands]
     found = [tape.long("band", [rounds[index] for index in strand.rounds]) for strand in strands]
     return max(found, key=lambda each: each.needles_mm, default=None)

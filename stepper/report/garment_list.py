@@ -1,4 +1,4 @@
-"""Every garment on the needles, a few words each: where it stands, when last touched, when due. Pure."""
+"""Every garment on the needles in a few words: where it stands, when last touched, when due. Pure."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ class Garment:
 
 
 def outlook_fields(seen: Outlook) -> dict[str, Any]:
-    """Return what is ahead as plain values, under the names of `stepper where --json`."""
+    """Return what is ahead as plain values, under the names used by `stepper where --json`."""
     return {
         "knitting_seconds_left": round(seen.seconds_left),
         "pace_measured": seen.paces.measured,
@@ -44,11 +44,11 @@ def outlook_fields(seen: Outlook) -> dict[str, Any]:
 
 
 def garment_lines(garments: Sequence[Garment], problems: Sequence[tuple[str, str]]) -> Iterator[str]:
-    """Write the list: on the needles, the last touched first; then not begun, finished, and not readable.
+    """Write the list: on the needles, latest touched first; then not begun, finished and unreadable.
 
     Args:
         garments: What could be read.
-        problems: File and reason of what could not.
+        problems: File and reason for each that could not.
     """
     if not garments and not problems:
         yield "No project files here. `stepper start` writes one."

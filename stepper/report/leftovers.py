@@ -1,7 +1,7 @@
-"""What is left in the balls, kept in a small file beside the projects for the next garment. No I/O.
+"""Leftover yarn, kept in a small file beside the projects for the next garment. No I/O.
 
-The file is YAML that reads like a label, so that the knitter can change it by hand. Entries of a garment are
-replaced when it is kept again; all others stay as they are.
+The file is YAML that reads like a label, so that the knitter can edit it. A garment's entries are replaced
+when it is kept again; all others stay as they are.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from stepper.report.yarn import YarnRow
 FILE_NAME: Final = "leftovers.yarn"
 """Name of the file, in the folder of the project. It does not end in `.yaml`, since garments do."""
 SAME_THICKNESS: Final = 0.10
-"""How far apart two yarn numbers may be for one yarn to replace the other. Chosen here."""
+"""How much two yarn numbers may differ for one yarn to replace the other. Chosen here."""
 
 _HEAD: Final = (
     "# Yarn left over from finished garments, kept by `stepper yarn FILE --keep`.",
@@ -82,7 +82,7 @@ def read_leftovers(text: str) -> tuple[tuple[Leftover, ...], tuple[Problem, ...]
     """Read the file.
 
     Returns:
-        The entries, and what is wrong with the file; an entry with a problem is left out.
+        The entries, and the problems of the file; an entry with a problem is left out.
     """
     root, problems = read_nodes(text)
     draft = FileDraft(text_lines=text.splitlines(), problems=problems)
@@ -107,14 +107,14 @@ def write_leftovers(entries: Iterable[Leftover]) -> str:
 def replace_leftovers(
     before: Iterable[Leftover], garment: str, now: Iterable[Leftover]
 ) -> tuple[Leftover, ...]:
-    """Replace what was kept of a garment by what is left of it now."""
+    """Replace a garment's entries by what is left of it now."""
     return (*(each for each in before if each.garment != garment), *now)
 
 
 def find_usable(
     row: YarnRow, skein: Skein | None, entries: Iterable[Leftover], garment: str
 ) -> list[Leftover]:
-    """Find what other garments left of the same yarn, or of one as thick in the same colour."""
+    """Find what other garments left of the same yarn, or of one of the same thickness and colour."""
     found = []
     for entry in entries:
         thick = skein is not None and abs(entry.skein.tex / skein.tex - 1) <= SAME_THICKNESS
@@ -142,7 +142,7 @@ def _entry(node: Mapping, draft: FileDraft) -> Leftover | None:
     yarn, garment = fields.text("yarn", required=True), fields.text("from", required=True)
     colour, known = fields.text("colour"), fields.text("known")
     grams = read_amount(fields, "grams", draft, required=True)
-    read_amount(fields, "metres", draft)  # for the reader's eyes; it follows from the grams
+    read_amount(fields, "metres", draft)  # for the human reader; it follows from the grams
     skein = fields.mapping("skein", required=True)
     of_grams = of_metres = None
     if skein is not None:

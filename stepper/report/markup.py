@@ -1,4 +1,4 @@
-"""Small pieces of HTML and SVG as text, everything that comes from a file escaped. Pure."""
+"""Small pieces of HTML and SVG as text, with everything that comes from a file escaped. Pure."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ Attribute = str | float | None
 
 
 def text(words: str) -> str:
-    """Escape words to stand between tags or in an attribute."""
+    """Escape text for use between tags or in an attribute."""
     return escape(words, quote=True)
 
 
@@ -19,9 +19,9 @@ def tag(name: str, inner: str | Iterable[str] = "", **attributes: Attribute) -> 
     """Write an element.
 
     Args:
-        name: Of the element.
-        inner: What it holds, as markup already.
-        attributes: Escaped here. One that is None is left out. An underscore stands for a hyphen, and is
+        name: The element's name.
+        inner: Its content, already markup.
+        attributes: Escaped here; any that is None is left out. An underscore stands for a hyphen, or is
             dropped at the end of a name (`class_`).
     """
     held = inner if isinstance(inner, str) else "".join(inner)
@@ -45,8 +45,8 @@ def table(
     Args:
         head: Titles of the columns, as markup.
         rows: Cells, as markup.
-        named: Id of the heading it belongs to.
-        class_: For its looks.
+        named: Id of the heading that names it.
+        class_: Its class in the style sheet.
     """
     top = tag("thead", tag("tr", (tag("th", each, scope="col") for each in head)))
     body = "".join(
@@ -57,7 +57,7 @@ def table(
 
 
 def figure(drawing: str, caption: str, class_: str | None = None) -> str:
-    """Write a drawing with words under it, as markup both."""
+    """Write a drawing with a caption, both given as markup."""
     return tag("figure", [drawing, tag("figcaption", caption)], class_=class_)
 
 
@@ -75,14 +75,14 @@ def svg(
     """Write a drawing.
 
     Args:
-        width: Unit: its own.
+        width: In the drawing's own unit.
         height: The same.
-        inner: What it holds, as markup.
-        title: What it shows, for those who do not see it.
-        alone: Whether it is a file of its own, with a size and a typeface. Otherwise the page has these.
-        class_: For its looks on a page.
+        inner: Its content, as markup.
+        title: What it shows, for those who cannot see it.
+        alone: Whether it is a file of its own, with size and typeface; otherwise these come from the page.
+        class_: Its class in the page's style sheet.
         style: The same.
-        attributes: Further ones, as for `tag`.
+        attributes: Further attributes, as for `tag`.
     """
     return tag(
         "svg",

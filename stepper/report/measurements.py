@@ -1,4 +1,4 @@
-"""What the garment measures, line by line, beside the wearer, and what of it cannot be told. Pure."""
+"""What the garment measures, line by line, beside the wearer, and what cannot be known. Pure."""
 
 from __future__ import annotations
 
@@ -20,20 +20,20 @@ class Measured:
 
     lines: tuple[Measurement, ...]
     left_out: tuple[str, ...]
-    """What was not measured, or how something was, each as a sentence."""
+    """What was not measured, or how something was measured, each as a sentence."""
 
 
 def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measurement, ...]:
-    """Measure a garment at every place that matters, as far as it has them."""
+    """Measure a garment at every place that matters and that it has."""
     return measure_fully(rounds, project).lines
 
 
 def measure_fully(rounds: Sequence[AnyRound], project: Project) -> Measured:
-    """Measure a garment, and tell what cannot be told.
+    """Measure a garment, and list what cannot be measured.
 
-    What it is follows from its stitches: a round that parts two sleeves from a body or joins them makes a
-    yoke; a body that is divided at the armholes, or pieces named back and front, a garment without one;
-    anything else is a hat, mitten, sock, tube or flat piece by its heel, its thumb and its ends.
+    Its kind follows from its stitches: a round that divides two sleeves from a body or joins them to it makes
+    a yoke; a body divided at the armholes, or pieces named back and front, make a garment without one;
+    anything else is a hat, mitten, sock, tube or flat piece, judged by its heel, its thumb and its ends.
 
     Args:
         rounds: In the order knitted.
@@ -60,21 +60,21 @@ def _left_out(
         if roles.torso.missing:
             said.append(f"The chest is left out: {roles.torso.missing} to go with it is not in the file.")
         if "neck" not in measured:
-            said.append("The neck is left out: the stitches do not tell which edges meet there.")
+            said.append("The neck is left out: the stitches do not show which edges meet there.")
         if not roles.sleeves and "upper_arm" in tape.project.body:
             said.append("The upper arm is left out: no piece is known to be a sleeve.")
         if len(roles.torso.parts) > 1 and not roles.torso.missing:
-            said.append("Pieces are added up edge to edge; what a seam takes is not taken off.")
+            said.append("Pieces are added up edge to edge; what a seam takes up is not deducted.")
     if roles.bands and (roles.yoke is not None or roles.torso is not None):
         said.append("The chest counts one band: buttoned, the bands lie over each other.")
     if roles.yoke is None and roles.torso is None:
         kinds = {kind_of(strand, rounds, roles.flow, tape) for strand in roles.flow.strands}
         first = kind_of(roles.flow.strands[0], rounds, roles.flow, tape) if roles.flow.strands else "flat"
         if first == "closed":
-            said.append("What it goes around is left out: nothing tells if it is for head, hand or foot.")
+            said.append("What it goes around is left out: nothing says whether it is for head, hand or foot.")
         if "flat" in kinds and any("widest row" in line.name for line in found):
             said.append(
-                "A flat piece that is shaped is told by its widest row and its rows: which edges it runs "
+                "A shaped flat piece is described by its widest row and its rows: which edges it runs "
                 "along is not known."
             )
     return said

@@ -1,4 +1,4 @@
-"""A round as far as measuring needs it, and a measurement of the garment beside the wearer's. Pure."""
+"""What measuring needs of a round, and a measurement of the garment beside the wearer's. Pure."""
 
 from __future__ import annotations
 
@@ -10,11 +10,11 @@ from stepper.plan.model import Item
 from stepper.project.model import Project
 
 COMPARED_LENGTHS = ("foot_length",)
-"""Lengths of the wearer that a garment has to meet; others are only set beside it."""
+"""Lengths of the wearer that a garment has to match; others are only shown beside it."""
 
 
 class AnyRound(Protocol):
-    """A round as far as measuring needs it: one of the plan, or of a blend that was tried."""
+    """What measuring needs of a round: one of the plan, or of a blend that was tried."""
 
     @property
     def section(self) -> str:
@@ -33,7 +33,7 @@ class AnyRound(Protocol):
 
     @property
     def label(self) -> str | None:
-        """Label of the line it begins."""
+        """Label of the line it is the first round of."""
         ...
 
     @property
@@ -58,7 +58,7 @@ class AnyRound(Protocol):
 
     @property
     def remarks(self) -> tuple[str, ...]:
-        """What is said before it: where stitches are picked up, among others."""
+        """What is said before it, such as where stitches are picked up."""
         ...
 
     @property
@@ -79,7 +79,7 @@ class Measurement:
     stitches: int = 0
     """Stitches around; 0 for a length."""
     measure: str = ""
-    """Name of the matching measurement of the wearer; empty for none."""
+    """Name of the wearer's matching measurement; empty if none."""
     body_mm: float | None = None
     """The wearer's measurement. Unit: mm."""
     from_table: bool = False
@@ -87,17 +87,17 @@ class Measurement:
 
     @property
     def finished_mm(self) -> float:
-        """As it is worn: blocked if that is known. Unit: mm."""
+        """As worn: blocked if that is known. Unit: mm."""
         return self.blocked_mm or self.needles_mm
 
     @property
     def ease_mm(self) -> float | None:
-        """Finished garment less body. Unit: mm."""
+        """Finished garment minus body. Unit: mm."""
         return None if self.body_mm is None else self.finished_mm - self.body_mm
 
     @property
     def compared(self) -> bool:
-        """Whether ease says something here: around, and where a length has to be met."""
+        """Whether ease is meaningful here: around, and for a length the garment has to match."""
         return bool(self.stitches) or self.measure in COMPARED_LENGTHS
 
     @property
@@ -109,7 +109,7 @@ class Measurement:
 
 
 def body_of(project: Project, measure: str) -> float | None:
-    """Return the wearer's measurement, the chest for the bust; None if she did not give it. Unit: mm."""
+    """Return the wearer's measurement, the chest for the bust; None if not given. Unit: mm."""
     if measure == "bust":
         return project.body.get("bust", project.body.get("chest"))
     return project.body.get(measure)

@@ -1,4 +1,4 @@
-"""The record a knitter shares afterwards, as Markdown: what she chose, altered and met on the way. Pure."""
+"""The notes a knitter shares afterwards, as Markdown: what she chose, altered and ran into. Pure."""
 
 from __future__ import annotations
 
@@ -10,19 +10,19 @@ from stepper.language.event_words import notes_words
 from stepper.language.measures import plural
 from stepper.language.places import place_name
 from stepper.plan.model import Plan
-from stepper.project.model import Project
+from stepper.project.model import Project, RuleKind
 from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Event, Opened
 from stepper.session.replay import list_standing
 
 
 def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]]) -> Iterator[str]:
-    """Write the record, line by line.
+    """Write the notes, line by line.
 
     Args:
         project: The checked file.
         plan: Its plan, as knitted.
-        events: All that happened, with its numbers, from the first on; empty if nothing has been knitted.
+        events: All numbered events from the first on; empty if nothing has been knitted.
     """
     kept = list(events)
     yield f"# {project.title}"
@@ -36,7 +36,7 @@ def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]
     yield "## As it went"
     yield ""
     if not any(not isinstance(event, Opened) for _, event in kept):
-        yield "Nothing is knitted yet."
+        yield "Nothing has been knitted yet."
         return
     yield from _course(plan, kept)
 
@@ -81,9 +81,9 @@ def _blended(plan: Plan, label: str) -> str:
 
 
 def _altered(project: Project, plan: Plan) -> Iterator[str]:
-    """List the rules with where each shows; one that changes no round says so."""
+    """List the rules and where each takes effect; one that changes no round says so."""
     for rule in project.alterations:
-        if rule.kind == "note":
+        if rule.kind is RuleKind.NOTE:
             yield f"- {rule.text}"
             continue
         rounds = [each for each in plan.rounds if rule.text in each.altered]

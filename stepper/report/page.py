@@ -1,13 +1,14 @@
-"""The plan for paper: one page that needs nothing else, to print and tick off. Pure.
+"""The plan for paper: one self-contained page to print and tick off. Pure.
 
-Everything on it comes from the same plan as the session. What comes from the file is escaped; the page may
-fetch nothing and run nothing, and says so to the browser.
+Everything on it comes from the same plan as the session. What comes from the file is escaped; the page tells
+the browser to let it fetch nothing and run nothing.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from stepper.craft.skeins import YARD_M
 from stepper.language.measures import gauge, length, plural
 from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
@@ -23,6 +24,7 @@ from stepper.report.page_style import STYLE, footer
 from stepper.report.page_yarns import YarnLooks, assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
 from stepper.report.pieces import lay_out_pieces
+from stepper.report.roles import assign_roles
 from stepper.report.schematic import draw_schematic
 from stepper.report.yarn import Quantity, YarnRow
 
@@ -35,10 +37,10 @@ def write_page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
     Args:
         plan: The plan as knitted.
         project: The checked file.
-        yarns: What it takes of each yarn.
+        yarns: How much of each yarn it takes.
 
     Returns:
-        A whole HTML document.
+        A complete HTML document.
     """
     drawn = assign_looks(
         project, (run.yarn for each in plan.rounds for run in each.runs if run.yarn in plan.yarns)
@@ -127,8 +129,10 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks
     if not yarns:
         return
     yield tag("h2", "Yarn", id="yarn")
-    head = ("Yarn", "Metres", "Grams", "Skeins to buy", "In the house")
-    yield table(head, (_yarn_row(row, drawn) for row in yarns), named="yarn", class_="figures")
+    length, unit_m = ("Yards", YARD_M) if project.units == "in" else ("Metres", 1.0)
+    head = ("Yarn", length, "Grams", "Skeins to buy", "In the house")
+    rows = (_yarn_row(row, drawn, unit_m) for row in yarns)
+    yield table(head, rows, named="yarn", class_="figures")
     yield tag(
         "p",
         "What is likely, and from how little to how much it may be; the skeins last even then.",
@@ -136,7 +140,7 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks
     )
 
 
-def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks]) -> Iterator[str]:
+def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks], unit_m: float) -> Iterator[str]:
     shade = drawn.get(row.key)
     letter = f" ({shade.letter})" if shade is not None and shade.letter else ""
     square = ""
@@ -146,10 +150,11 @@ def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks]) -> Iterator[str]:
     few = tag("p", "a few metres: a remnant will do", class_="remark") if row.few else ""
     yield tag("p", square + text(f"{row.name}{letter}")) + few
     amount = row.quantity
-    yield f"{amount.likely_m:.0f} ({amount.low_m:.0f}–{amount.high_m:.0f})"
+    likely, low, high = (each / unit_m for each in (amount.likely_m, amount.low_m, amount.high_m))
+    yield f"{likely:.0f} ({low:.0f}–{high:.0f})"
     yield _grams(amount)
     own = next((each for each in row.buying if each.own), None)
-    yield f"{own.skeins} of {own.grams:g} g" if own is not None else "–"
+    yield f"{own.skeins} of {own.grams:.0f} g" if own is not None else "–"
     yield f"{row.bought:g}" if row.bought is not None else "–"
 
 
@@ -160,9 +165,8 @@ def _grams(amount: Quantity) -> str:
 
 
 def _yoke(plan: Plan, drawn: dict[str, YarnLooks]) -> Iterator[str]:
-    yoke = yoke_of(plan.rounds)
-    divided = any(run.stitch == "hold" for each in plan.rounds for run in each.runs)
-    if yoke is None or not divided:
+    yoke, found = yoke_of(plan.rounds), assign_roles(plan.rounds).yoke
+    if yoke is None or found is None or found.upward:
         return
     yield tag("h2", "The yoke from above")
     caption = "Neck inside; the round begins at the top, at the centre back, and goes clockwise."

@@ -1,4 +1,4 @@
-"""The rounds for print: what is worked, how many stitches there are, a box to tick for each. Pure."""
+"""The rounds for print: what is worked, how many stitches there are, and a box to tick for each. Pure."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from stepper.plan.model import Plan, Round
 from stepper.report.markup import tag, text
 
 MANY = 12
-"""So many boxes or fewer fit beside the instruction. Chosen here."""
+"""Up to this many boxes fit beside the instruction. Chosen here."""
 
 
 def write_rounds(plan: Plan) -> Iterator[str]:
@@ -35,7 +35,7 @@ def write_rounds(plan: Plan) -> Iterator[str]:
 
 
 def _rows(first: Round, last: Round, plan: Plan) -> str:
-    """Write a stretch of alike rounds; many boxes get a row of their own, as wide as the sheet."""
+    """Write a run of identical rounds; many boxes get a row of their own, as wide as the sheet."""
     name = str(first.number) if first is last else f"{first.number}–{last.number}"
     side = f" {first.side}" if first.flat and first is last else ""
     boxes = "".join(_box(each) for each in plan.rounds[first.index : last.index + 1])

@@ -1,6 +1,6 @@
-"""How the page looks, on paper first. Data alone; nothing in it is fetched from anywhere.
+"""How the page looks, on paper above all. Data only; nothing in it is fetched from anywhere.
 
-A box to tick is 7 mm across, room for a pencil and for a finger. Nothing is told by colour alone.
+A tick box is 7 mm across, enough for a pencil or a finger. Nothing is conveyed by colour alone.
 """
 
 from __future__ import annotations
@@ -85,10 +85,10 @@ svg.swatch { display: inline-block; width: 5mm; height: 5mm; vertical-align: -1m
 
 
 def footer(title: str) -> str:
-    """Return the rule for the foot of every sheet: the title, the sheet and how many there are.
+    """Return the rule for the footer of every sheet: title, sheet number and number of sheets.
 
     Args:
-        title: Of the garment; whatever is in it, it cannot end the string or the style sheet.
+        title: The garment's title; whatever it contains, it cannot end the string or the style sheet.
     """
     safe = "".join(sign if sign.isalnum() or sign == " " else f"\\{ord(sign):x} " for sign in title)
     return (

@@ -21,19 +21,19 @@ class YarnLooks:
     colour: str
     """`#rrggbb`."""
     ink: str
-    """What can be read on it."""
+    """Colour of text that can be read on it."""
     letter: str
-    """What stands in its squares; empty for the first yarn, whose squares are left plain."""
+    """Letter in its squares; empty for the first yarn, whose squares are left plain."""
     stripes: int
-    """Lines along its rings in the yoke from above; 0 for the first two."""
+    """Number of lines along its rings in the yoke from above; 0 for the first two yarns."""
 
 
 def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
-    """Assign looks to each yarn, in the order of the file; the first stays plain.
+    """Decide how each yarn looks, in the order of the file; the first stays plain.
 
     Args:
         project: For names and colours.
-        keys: Every yarn that is drawn, also one the file does not list.
+        keys: Every yarn that is drawn, even one the file does not list.
 
     Always: no two yarns have the same letter.
     """

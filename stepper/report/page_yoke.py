@@ -1,8 +1,8 @@
 """The yoke from above as a drawing for print. Pure.
 
-Every round is a ring, the neck inside. A ring is one circle in the yarn most of it is in; each further yarn
-is a circle over it, dashed stitch by stitch, so the drawing stays small whatever the pattern. The beginning
-of the round is at the top, the centre back; seen from above the work runs clockwise.
+Every round is a ring, with the neck inside. A ring is one circle in its main yarn; each further yarn is a
+circle over it, dashed stitch by stitch, so the drawing stays small whatever the pattern. The beginning of the
+round is at the top, the centre back; seen from above the work runs clockwise.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ def draw_yoke_rings(yoke: Yoke, shades: Mapping[str, YarnLooks], title: str) -> 
 
     Args:
         yoke: Its rounds.
-        shades: The looks of every yarn by its key.
+        shades: How every yarn looks, by its key.
         title: Of the garment.
     """
     count = len(yoke.rounds)
@@ -88,7 +88,7 @@ def _circle(radius: float, thick: float, colour: str, dashes: str = "", around: 
 
 
 def _dashes(runs: Sequence[tuple[str, int]], yarn: str) -> str:
-    """Return the stitches of a yarn and those between in turn, as SVG dashes; a repeat is written once."""
+    """Return stitches in the yarn and those between, in turn, as SVG dashes; a repeat is written once."""
     parts: list[int] = []
     for own, group in groupby(runs, key=lambda run: run[0] == yarn):
         stitches = sum(each for _, each in group)

@@ -1,8 +1,8 @@
 """The pieces of a garment laid flat, with their measurements, as they follow from the plan. Pure.
 
-A piece is what grows in one go from its first edge: what is worked in the round lies double, so it is half as
-wide as it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve
-is another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted.
+A piece is what is knitted in one go from its first edge; worked in the round it lies double, half as wide as
+it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve is
+another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from stepper.report.fabrics import Fabrics
 from stepper.report.roles import find_divide
 
 KEPT_MM = 25.0
-"""A width kept over this much height has straight sides; one kept for less is a step on a slope. Chosen here.
+"""A width kept over this height has straight sides; one kept for less is a step on a slope. Chosen here.
 Unit: mm."""
 SHARE = 0.25
 """How much of a straight stretch may be drawn as part of the slopes beside it. Chosen here."""
@@ -48,12 +48,12 @@ class GarmentPiece:
     """One piece laid flat."""
 
     levels: tuple[Level, ...]
-    """From its first edge to its last; at least one."""
+    """From its first edge to its last; at least one level."""
     parts: tuple[SectionSpan, ...]
     doubled: bool
     """Whether it lies double."""
     divided_mm: float | None = None
-    """Depth at which sleeves part from it; None if none do. Unit: mm."""
+    """Depth at which sleeves divide from it; None if none do. Unit: mm."""
     sleeve: bool = False
 
     @property
@@ -63,7 +63,7 @@ class GarmentPiece:
 
     @property
     def widest(self) -> Level:
-        """Where it is widest, the first such place."""
+        """The first level where it is widest."""
         return max(self.levels, key=lambda level: level.wide_mm)
 
     @property
@@ -73,7 +73,7 @@ class GarmentPiece:
 
 
 def lay_out_pieces(plan: Plan, project: Project) -> tuple[GarmentPiece, ...]:
-    """Lay out every piece of a garment, in the order knitted; those without width or height are left out."""
+    """Lay out every piece of a garment, in the order knitted, leaving out those without width or height."""
     divide = find_divide(plan.rounds)
     found: list[GarmentPiece] = []
     for rounds in _pieces(plan.rounds):
@@ -115,7 +115,7 @@ def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
 def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> GarmentPiece | None:
     divided = divide is not None and any(each.index == divide for each in rounds)
     sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
-    # What hangs from a divided garment is worn closed, even if it is worked in rows.
+    # The parts below the divide are worn closed, even if worked in rows.
     flat = all(each.flat for each in rounds if each.before and each.after)
     doubled = divided or sleeve or not flat
     levels: list[Level] = []
@@ -142,7 +142,7 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Garm
             parts.append(SectionSpan(name=each.section, start_mm=before, end_mm=depth))
     if not levels or not depth:
         return None
-    # Stitches taken up or picked up first of all belong to the edge the piece begins with.
+    # Stitches taken up or picked up at the very start belong to the edge the piece begins with.
     edge = next((number for number, each in enumerate(rounds) if not _takes_up(each)), 0)
     first = _at(levels[max(0, min(edge, len(levels)) - 1)], 0.0)
     return GarmentPiece(
@@ -159,7 +159,7 @@ def _takes_up(round_: Round) -> bool:
 
 
 def _sides(levels: Sequence[Level]) -> Iterator[Level]:
-    """Yield a straight side wherever a width is kept, and a slope through what is kept for less."""
+    """Yield a straight side wherever a width is kept long enough, and a slope otherwise."""
     first, last = levels[0], levels[-1]
     yield first
     for start, end in _kept(levels):

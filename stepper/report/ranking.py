@@ -1,4 +1,4 @@
-"""How near each blend comes to the ease wanted, and what else counts for or against it. Pure."""
+"""How close each blend comes to the ease wanted, and what else counts for or against it. Pure."""
 
 from __future__ import annotations
 
@@ -12,9 +12,9 @@ from stepper.report.measurements import measure_garment
 from stepper.report.measuring import Measurement, body_of
 
 WANTED_MM = {"bust": 76.2, "upper_arm": 50.8, "neck": 50.8, "head": -50.8, "hand": 0.0, "foot": -25.4}
-"""Ease wanted if the file says nothing. At the chest the middle of the Craft Yarn Council's standard fit,
-2 to 4 in; at upper arm and neck 2 in; a hat 2 in and a sock 1 in narrower than head and foot, a mitten as
-wide as the hand: common practice without a published figure. Unit: mm."""
+"""Ease wanted if the file says nothing. At the chest, the middle of the Craft Yarn Council's standard fit, 2
+to 4 in; at upper arm and neck 2 in; a hat 2 in and a sock 1 in narrower than head and foot, a mitten as wide
+as the hand: common practice without a published figure. Unit: mm."""
 
 
 def wanted_ease(project: Project) -> dict[str, float]:
@@ -33,13 +33,13 @@ class Wish:
     ease_mm: float
     """Unit: mm."""
     assumed: bool
-    """Whether the file does not ask for it, so that the usual ease stands in."""
+    """Whether this is the usual ease, because the file does not ask for one."""
 
 
 def find_wishes(project: Project) -> tuple[Wish, ...]:
-    """List what the order is by: what she asked for, or else what she measured, at the usual ease.
+    """List what decides the order: the eases she asked for, or else what she measured, at the usual ease.
 
-    A measurement that she did not give is in no list, whatever a table of sizes has for it.
+    A measurement she did not give is never listed, even if a table of sizes has a value for it.
     """
     wanted = wanted_ease(project)
     asked = {"bust" if name == "chest" else name for name in project.wanted_ease}
@@ -49,7 +49,7 @@ def find_wishes(project: Project) -> tuple[Wish, ...]:
 
 
 def find_other_wishes(project: Project) -> tuple[Wish, ...]:
-    """List what decides among equals: what she measured and asked nothing for, at the usual ease."""
+    """List what decides between equals: what she measured without asking for an ease, at the usual ease."""
     first = {each.measure for each in find_wishes(project)}
     return tuple(
         Wish(measure=name, ease_mm=ease, assumed=True)
@@ -59,7 +59,7 @@ def find_other_wishes(project: Project) -> tuple[Wish, ...]:
 
 
 def measured_eases(found: Iterable[Measurement]) -> dict[str, float]:
-    """Return the ease at each measurement she gave, where the garment is widest there. Unit: mm."""
+    """Return the ease at each measurement she gave, at the widest place if there are several. Unit: mm."""
     widest: dict[str, float] = {}
     for line in found:
         if line.ease_mm is not None and line.compared and not line.from_table:
@@ -68,7 +68,7 @@ def measured_eases(found: Iterable[Measurement]) -> dict[str, float]:
 
 
 def miss_of_ease(found: Iterable[Measurement], project: Project) -> float | None:
-    """Add up how far the ease is from the ease wanted; None without body measurements. Unit: mm."""
+    """Add up how far each ease is from the ease wanted; None without body measurements. Unit: mm."""
     return _miss(measured_eases(found), find_wishes(project))
 
 
@@ -79,7 +79,7 @@ def _miss(eases: dict[str, float], wishes: Iterable[Wish]) -> float | None:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LaterRepeat:
-    """A chart or rib worked after the switch, which the stitches still divide into."""
+    """A chart or rib worked after the switch that still fits the stitches evenly."""
 
     name: str
     stitches: int
@@ -95,24 +95,24 @@ class RankedBlend:
     blend: Blend
     lines: tuple[Measurement, ...]
     changes_mm: dict[str, float]
-    """How much wider or longer each measurement is than as the file knits it, by its name, if both have it.
+    """How much wider or longer each measurement is than in the garment as filed, by name, if both have it.
     The ease changes by as much. Unit: mm."""
     off_mm: float | None
-    """How far the ease is from the ease wanted, in all; None without body measurements. Unit: mm."""
+    """How far the eases are from those wanted, in total; None without body measurements. Unit: mm."""
     later: tuple[LaterRepeat, ...]
     further_mm: float
-    """The same for what she measured and asked nothing for; it decides among equals. Unit: mm."""
+    """The same for what she measured without asking for an ease; it decides between equals. Unit: mm."""
     crowded: float
-    """How much closer its changes stand than in a printed size; 0 if no closer. Unit: changes per stitch."""
+    """How much denser its changes are than in any printed size; 0 if no denser. Unit: changes per stitch."""
 
 
 def rank_blends(
     blends: Iterable[Blend], project: Project, now: Iterable[Measurement]
 ) -> tuple[RankedBlend, ...]:
-    """Put the blends that can be knitted in order, the nearest to the ease wanted first.
+    """Put the blends that can be knitted in order, the one nearest to the ease wanted first.
 
-    Among equals those without a switch come first, then those nearer to the usual ease at what else she
-    measured, then those whose blended round is most like a printed one.
+    Among equals, those without a switch come first, then those nearer to the usual ease at her other
+    measurements, then those whose blended round is most like a printed one.
 
     Args:
         blends: As tried.
@@ -132,7 +132,7 @@ def find_present(project: Project, found: Iterable[RankedBlend], *, alone: bool)
     Args:
         project: The checked file.
         found: What can be knitted.
-        alone: Whether its size without any switch is what is shown.
+        alone: Whether its size is shown without any switch.
     """
     switches = () if alone else project.switches
     if len(switches) > 1:
@@ -147,7 +147,7 @@ def find_present(project: Project, found: Iterable[RankedBlend], *, alone: bool)
 
 
 def find_nearest(project: Project, found: Iterable[RankedBlend]) -> RankedBlend | None:
-    """Find the blend that is most like what the file asks for: sizes first, then the line of the switch.
+    """Find the blend most like what the file asks for: by sizes first, then by the line of the switch.
 
     Args:
         project: The checked file, with its size and its first switch.
@@ -191,7 +191,7 @@ def _ranked(
 
 
 def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
-    """Return the smallest and largest share by which the printed sizes grow at each labelled line."""
+    """Return the smallest and largest rate at which the printed sizes grow at each labelled line."""
     rates: dict[str, list[float]] = {}
     for blend in blends:
         if blend.label:
@@ -203,7 +203,7 @@ def _printed_rates(blends: Iterable[Blend]) -> dict[str, tuple[float, float]]:
 
 
 def _later(blend: Blend) -> tuple[LaterRepeat, ...]:
-    """List the charts and ribs after the switch, each once for each number of repeats."""
+    """List the charts and ribs after the switch, once for each number of repeats."""
     if not blend.label:
         return ()
     found: dict[LaterRepeat, None] = {}

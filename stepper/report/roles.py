@@ -1,4 +1,5 @@
-"""What each strand of a garment is, yoke, body, sleeve, band, by its edges and what joins it. Pure."""
+"""What each strand of a garment is (yoke, body, sleeve, band), judged by its edges and what joins it.
+Pure."""
 
 from __future__ import annotations
 
@@ -13,11 +14,11 @@ from stepper.report.tape import is_whole
 TAPERED = 0.85
 """A piece that ends with at most this share of its stitches narrows as a sleeve does. Chosen here."""
 HALVED = 0.4
-"""At least this share of a body goes to its other half where it is divided at the armholes. Chosen here."""
+"""Where a body is divided at the armholes, at least this share goes to its other half. Chosen here."""
 _WIDEST = 0.9
-# A body is divided at the armholes while it is about as wide as it ever is, not at its neck.
+# A body is divided at the armholes while it is about at its widest, not at its neck.
 _JOIN_ROUNDS = 8
-# Body and sleeves are joined within so many rounds.
+# Body and sleeves are joined within this many rounds.
 
 _TORSO = re.compile(r"\b(?:back|fronts?|body)\b", re.IGNORECASE)
 _HALF = re.compile(r"\b(?:back|fronts?)\b", re.IGNORECASE)
@@ -36,7 +37,7 @@ class SleevePart:
     upward: bool
     """Whether it is worked from the wrist up."""
     sewn: bool = False
-    """Whether it is a piece of its own, so that it may end in a cap."""
+    """Whether it is a separate piece, which may end in a cap."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +50,7 @@ class Yoke:
     upward: bool
     """Whether it is worked from the hem up."""
     yoke: tuple[int, ...]
-    """Indexes of its rounds, in working order, the neckband among them."""
+    """Indexes of its rounds in working order, including the neckband."""
     body: tuple[int, ...]
     sleeves: tuple[SleevePart, ...]
 
@@ -59,13 +60,13 @@ class Torso:
     """A body without a yoke: one piece that is divided at the armholes, or flat ones side by side."""
 
     parts: tuple[tuple[str, tuple[int, ...]], ...]
-    """Pieces worn side by side: name and indexes of the rounds."""
+    """Pieces worn side by side: name and indexes of the rounds of each."""
     divided: int | None = None
     """Index of the round that divides one piece at the armholes; None if none does."""
     above: tuple[int, ...] = ()
     """Indexes of the rounds between that and the shoulder."""
     missing: str = ""
-    """What of it is not in the file; empty if nothing is known to be missing."""
+    """Which part of it is not in the file; empty if nothing is known to be missing."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,7 +82,7 @@ class Roles:
 
 
 def assign_roles(rounds: Sequence[AnyRound]) -> Roles:
-    """Find yoke, body, sleeves and bands of a garment; none of them in a hat, mitten, sock or shawl."""
+    """Find the yoke, body, sleeves and bands of a garment; a hat, mitten, sock or shawl has none."""
     flow = follow_stitches(rounds)
     yoke = _divided(flow, rounds) or _joined(flow, rounds)
     if yoke is not None:
@@ -93,7 +94,7 @@ def assign_roles(rounds: Sequence[AnyRound]) -> Roles:
 
 
 def find_divide(rounds: Sequence[AnyRound]) -> int | None:
-    """Find the round that parts the sleeves from the body; None if there is none."""
+    """Find the round that divides the sleeves from the body; None if there is none."""
     found = _divided(follow_stitches(rounds), rounds)
     return found.at if found is not None else None
 
@@ -107,7 +108,7 @@ def settled(flow: Flow, indexes: Sequence[int]) -> int:
 
 
 def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
-    """Find a yoke from the neck down: stitches of two parts held in one round, two sleeves to be."""
+    """Find a yoke worked from the neck down: one round puts the stitches of two future sleeves on hold."""
     by_round: dict[int, list[Passage]] = {}
     for one in flow.passages:
         if not one.closes:
@@ -132,7 +133,7 @@ def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
 
 
 def _are_sleeves(flow: Flow, rounds: Sequence[AnyRound], at: int, held: Sequence[Passage]) -> bool:
-    """Return whether parts put on hold are sleeves and not fronts, or underarms that are grafted."""
+    """Return whether parts put on hold are sleeves, and not fronts or underarms to be grafted."""
     if flow.has(at, "co") or all(_SLEEVE.search(one.name) for one in held):
         return True
     opened = [flow.strands[one.target] for one in held if one.opens]
@@ -144,7 +145,7 @@ def _are_sleeves(flow: Flow, rounds: Sequence[AnyRound], at: int, held: Sequence
 
 
 def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
-    """Find a yoke from the hem up: a body and two sleeves that join on one needle."""
+    """Find a yoke worked from the hem up: a body and two sleeves joined on one needle."""
     for strand in flow.strands:
         whole = [one for one in flow.joining(strand.number) if one.closes]
         joins = sorted(whole, key=lambda one: one.taken_at)
@@ -176,7 +177,7 @@ def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
 
 
 def _halves(flow: Flow, rounds: Sequence[AnyRound]) -> Torso | None:
-    """Find a back and fronts knitted apart, by the names of their sections."""
+    """Find a back and fronts knitted separately, by the names of their sections."""
     found = [
         (rounds[strand.rounds[0]].section, tuple(strand.rounds))
         for strand in flow.strands
@@ -218,7 +219,7 @@ def _whole(flow: Flow, rounds: Sequence[AnyRound]) -> Torso | None:
 
 
 def _sleeves(flow: Flow, rounds: Sequence[AnyRound]) -> tuple[SleevePart, ...]:
-    """Find sleeves that are pieces of their own, or picked up around an armhole."""
+    """Find sleeves that are separate pieces or picked up around an armhole."""
     found = []
     for strand in flow.strands:
         name = rounds[strand.rounds[0]].section
@@ -239,7 +240,7 @@ def _tapers(strand: Strand, rounds: Sequence[AnyRound]) -> bool:
 
 
 def _bands(flow: Flow, rounds: Sequence[AnyRound]) -> tuple[int, ...]:
-    """Find bands picked up along the fronts, by what is said where they are picked up, or by their name."""
+    """Find bands picked up along the fronts, by the remark at the pick-up or by their name."""
     found = []
     for strand in flow.strands:
         if strand.begins != "pick-up":

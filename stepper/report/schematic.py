@@ -1,8 +1,8 @@
 """The schematic: every piece of a garment drawn flat and to scale, with its finished measurements. Pure.
 
-A garment that divides for sleeves is drawn whole, the sleeves at the angle at which their top edge meets the
-yoke. Any other is drawn piece by piece, side by side. One unit of the drawing is a millimetre of the garment,
-so its proportions are the garment's own.
+A garment that divides for sleeves is drawn whole, with the sleeves at the angle at which their top edge meets
+the yoke. Any other garment is drawn piece by piece, side by side. One unit of the drawing is a millimetre of
+the garment, so its proportions are the garment's own.
 """
 
 from __future__ import annotations
@@ -23,9 +23,9 @@ from stepper.report.pieces import GarmentPiece, Level, merge_like_pieces
 Anchor = Literal["start", "middle", "end"]
 
 _LETTERS = 40.0
-# The larger of width and height is this many letters high.
+# The larger of width and height, in letter heights.
 _LEAST_DROP = 20.0
-# How far a sleeve's top reaches down the body at least. Unit: mm.
+# How far down the body a sleeve's top reaches at least. Unit: mm.
 
 
 @dataclass
@@ -58,7 +58,7 @@ class _Sheet:
         self.drawn.append(tag("polyline", points=list_points(points), class_=class_))
 
     def span(self, start: Point, end: Point) -> None:
-        """Draw a measure with a short stroke across each end."""
+        """Draw a dimension line with a short stroke across each end."""
         angle = math.atan2(end[1] - start[1], end[0] - start[0]) + math.pi / 2
         half = self.letters / 3
         across = (half * math.cos(angle), half * math.sin(angle))
@@ -68,7 +68,7 @@ class _Sheet:
             self.line(ends, "measure")
 
     def words(self, at: Point, lines: Sequence[str], anchor: Anchor = "middle", class_: str = "") -> None:
-        """Write lines, the first with its baseline at a point."""
+        """Write lines of text, the first with its baseline at a point."""
         for row, words in enumerate(lines):
             x, y = at[0], at[1] + row * self.letters * 1.2
             wide = 0.58 * self.letters * len(words)
@@ -268,7 +268,7 @@ def _alone(sheet: _Sheet, piece: GarmentPiece, corner: Point) -> float:
     for part in piece.parts:
         tall = part.end_mm - part.start_mm
         if tall < letters / 3:
-            continue  # a turned heel, say: hardly any height, and no room for words
+            continue  # a turned heel, say: hardly any height, so no room for words
         start, end = y0 + part.start_mm, y0 + part.end_mm
         if part.start_mm > 0:
             half = _width_at(piece, part.start_mm) / 2

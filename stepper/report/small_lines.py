@@ -1,10 +1,10 @@
-"""Measurements of hats, mittens and socks around head, hand and foot, and of what is flat. Pure."""
+"""Measurements of hats, mittens and socks around head, hand and foot, and of flat pieces. Pure."""
 
 from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import Literal
 
@@ -15,9 +15,10 @@ from stepper.report.tape import Tape, is_whole, unworked
 Kind = Literal["sock", "mitten", "hat", "flat", "tube", "closed"]
 
 CLOSED_SHARE = 0.6
-"""An end with at most this share of the stitches around is closed: a toe, a tip, a crown. Chosen here."""
+"""An end with at most this share of the stitches around is closed, as a toe, a tip or a crown. Chosen
+here."""
 HEEL_ROWS = 6
-"""Fewer short rows than these turn no heel. Chosen here."""
+"""Fewer short rows than this do not make a heel. Chosen here."""
 
 _KINDS: tuple[tuple[Kind, re.Pattern[str], str], ...] = (
     ("sock", re.compile(r"\b(?:socks?|foot|heel|toe)\b", re.IGNORECASE), "foot"),
@@ -40,7 +41,7 @@ def measure_small(rounds: Sequence[AnyRound], flow: Flow, tape: Tape) -> Iterato
 
 
 def kind_of(strand: Strand, rounds: Sequence[AnyRound], flow: Flow, tape: Tape) -> Kind:
-    """Return what a strand is: by its heel, its thumb, its ends, and only then by names or the wearer."""
+    """Return what a strand is, judged by its heel, thumb and ends, and only then by names or the wearer."""
     whole = [rounds[index] for index in strand.rounds if is_whole(rounds[index])]
     if whole and 5 * sum(each.flat for each in whole) > 4 * len(whole):
         return "flat"
@@ -70,16 +71,16 @@ def closed_ends(strand: Strand, rounds: Sequence[AnyRound]) -> tuple[bool, bool]
 
 
 def most_common(strand: Strand, rounds: Sequence[AnyRound]) -> int:
-    """Return the stitches that most rounds have."""
+    """Return the number of stitches that most rounds have."""
     counts = Counter(rounds[index].after for index in strand.rounds if rounds[index].after)
     return counts.most_common(1)[0][0]
 
 
 def find_heel(strand: Strand, rounds: Sequence[AnyRound]) -> tuple[int, int] | None:
-    """Find the rows of a heel: rows between rounds, over a part of the stitches. None if there are too few.
+    """Find the rows of a heel: rows between rounds, over part of the stitches. None if there are too few.
 
     Returns:
-        Places in the strand's rounds of its first row and behind its last.
+        Indexes in the strand's rounds of the heel's first row and of the round after its last.
     """
     rows = [place for place, index in enumerate(strand.rounds) if _is_row(rounds[index])]
     if len(rows) < HEEL_ROWS:
@@ -101,15 +102,15 @@ def _is_row(round_: AnyRound) -> bool:
 
 
 def _takes_up(round_: AnyRound) -> bool:
-    """Return whether a row takes up stitches beside a heel, or joins it again: it belongs to the foot."""
+    """Return whether a row takes up stitches beside a heel or joins it again, and so belongs to the foot."""
     return round_.after > round_.before
 
 
 def heel_rows(strand: Strand, rounds: Sequence[AnyRound]) -> tuple[list[int], float]:
     """Return the rows by which a heel makes the foot longer, and the share of them that counts.
 
-    A flap stands behind the heel and adds nothing; the rows that turn it lie under the foot. Short rows
-    without a flap go there and back over the same place, so half of them count.
+    A flap lies behind the heel and adds nothing; the rows that turn it lie under the foot. Short rows without
+    a flap go back and forth over the same place, so half of them count.
 
     Source: common practice.
     """
@@ -139,7 +140,7 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
     if cuff is not None:
         yield tape.around(f"{side}cuff", cuff, cuff.after)
     yield from _at_its_width(f"{side}leg, around", leg, "", tape)
-    # The round that puts the instep on hold is worked over the heel alone.
+    # The round that puts the instep on hold is worked over the heel only.
     yield tape.long(f"{side}leg, length", [each for each in leg if each.after > CLOSED_SHARE * each.before])
     rows, share = heel_rows(strand, rounds)
     turned = tape.tall(f"{side}heel, depth", [rounds[index] for index in rows], share=share)
@@ -159,7 +160,7 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
 
 
 def _at_its_width(name: str, worked: Sequence[AnyRound], measure: str, tape: Tape) -> Iterator[Measurement]:
-    """Measure around where most rounds of one fabric keep one count."""
+    """Measure around the place where most rounds of one fabric have the same count."""
     counts = Counter(
         (each.after, _fabric_name(tape, each))
         for each in worked
@@ -184,7 +185,7 @@ def _side_of(strand: Strand, rounds: Sequence[AnyRound]) -> str:
 
 
 def _flat(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Measurement]:
-    """Measure rows: across where no row grows, else along the widest, which may run along several edges."""
+    """Measure rows: across if no row grows, otherwise along the widest, which may run along several edges."""
     for name, worked in _by_section(strand, rounds):
         widest = max(worked, key=lambda each: each.after)
         shaped = any(each.before != each.after for each in worked if is_whole(each))
@@ -200,14 +201,16 @@ def _flat(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
 def _around_sections(
     strand: Strand, rounds: Sequence[AnyRound], flow: Flow, kind: Kind, tape: Tape
 ) -> Iterator[Measurement]:
-    """Measure a hat, a mitten or a tube around each section, and in length."""
+    """Measure a hat, a mitten or a tube around each section and in length."""
     thumb = max((one.left_at for one in flow.leaving(strand.number) if one.opens), default=None)
     sections = _by_section(strand, rounds)
     hand = rounds[thumb].section if thumb is not None else _longest(sections)
     for place, (name, worked) in enumerate(sections):
         measure = ""
         if kind == "hat":
-            measure = "head"
+            # What closes the top, decreasing from its first round on, is around no part of a head.
+            crown = place == len(sections) - 1 > 0 and _most(worked) < _most(sections[place - 1][1])
+            measure = "" if crown else "head"
         elif kind == "mitten" and name == hand:
             measure = "hand"
         elif kind == "mitten" and place == 0 and not closed_ends(strand, rounds)[0]:
@@ -219,6 +222,10 @@ def _around_sections(
     if kind in ("hat", "mitten", "tube") and strand.begins == "cast-on":
         side = _side_of(strand, rounds)
         yield tape.long(f"{side}{kind}, height", [rounds[index] for index in strand.rounds])
+
+
+def _most(worked: Iterable[AnyRound]) -> int:
+    return max(each.after for each in worked)
 
 
 def _longest(sections: Sequence[tuple[str, list[AnyRound]]]) -> str:

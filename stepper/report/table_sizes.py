@@ -1,4 +1,4 @@
-"""The wearer's measurements by a table of sizes, where she gave only her bust, and marked as such. Pure."""
+"""The wearer's measurements from a table of sizes, marked as such, if she gave only her bust. Pure."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ _TORSO = ("upper_arm", "arm_length", "hip", "waist", "neck", "back_length")
 
 
 def fill_from_table(found: Iterable[Measurement], project: Project) -> tuple[Measurement, ...]:
-    """Set the table's measurement beside each line that she has none for, if all she gave is her bust."""
+    """Fill in the table's measurement on each line that lacks her own, if all she gave is her bust."""
     sizes = table_sizes(project)
     filled = []
     for line in found:
@@ -33,7 +33,7 @@ def fill_from_table(found: Iterable[Measurement], project: Project) -> tuple[Mea
 def table_sizes(project: Project) -> tuple[BodySize, ...]:
     """Return the size of the table she falls into, or the two she falls between.
 
-    None if she gave more than her bust, or a bust that the table does not reach.
+    None if she gave more than her bust, or a bust outside the table.
     """
     bust = body_of(project, "bust")
     if bust is None or any(measure in project.body for measure in _TORSO):
@@ -42,7 +42,7 @@ def table_sizes(project: Project) -> tuple[BodySize, ...]:
 
 
 def _middle_mm(sizes: tuple[BodySize, ...], column: Measure) -> float:
-    """Return the middle of what the sizes print. Unit: mm."""
+    """Return the middle of the printed ranges of the sizes. Unit: mm."""
     ranges = [getattr(size, column) for size in sizes]
     return to_mm(sum(least + most for least, most in ranges) / (2 * len(ranges)), "in")
 

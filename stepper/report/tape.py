@@ -1,4 +1,5 @@
-"""The tape measure: stitches around and rounds of length, each at the gauge of its own fabric. Pure."""
+"""The tape measure: widths from stitches and lengths from rounds, each at the gauge of its own fabric.
+Pure."""
 
 from __future__ import annotations
 
@@ -12,8 +13,8 @@ from stepper.report.fabrics import Fabrics
 from stepper.report.measuring import AnyRound, Measurement, body_of
 
 LEFT_SHARE = 0.1
-"""A round that leaves at most this share of its stitches unworked is a whole one: it closes short rows and
-begins a stitch or two from where the round does. Chosen here."""
+"""A round that leaves at most this share of its stitches unworked counts as whole: it closes short rows and
+begins a stitch or two away from the beginning of the round. Chosen here."""
 
 
 class Tape:
@@ -36,10 +37,10 @@ class Tape:
 
         Args:
             name: Of the measurement.
-            round_: The round they stand in.
+            round_: The round they are in.
             stitches: How many.
-            measure: What of the wearer they go around; empty for nothing.
-            wider: A length across that adds to them, as a band does in front.
+            measure: The part of the wearer they go around; empty for none.
+            wider: An extra width, as a band adds in front.
         """
         fabric = self.fabrics.of(round_)
         gauge = fabric.gauge if fabric is not None else Gauge(stitches=1, rounds=1)
@@ -68,15 +69,15 @@ class Tape:
         )
 
     def long(self, name: str, rounds: Sequence[AnyRound], measure: str = "") -> Measurement:
-        """Add up the heights of rounds worked all the way around; short rows and edges add nothing."""
+        """Add up the heights of rounds worked all the way around, leaving out short rows and edges."""
         whole = {id(each): is_whole(each) for each in {id(each): each for each in rounds}.values()}
         return self.tall(name, [each for each in rounds if whole[id(each)]], measure)
 
     def tall(
         self, name: str, rounds: Sequence[AnyRound], measure: str = "", *, share: float = 1
     ) -> Measurement:
-        """Add up the heights of all these rounds, or of a share of them."""
-        alike = Counter(map(id, rounds))  # most rounds of a stretch are one record
+        """Add up the heights of all these rounds, or a share of that sum."""
+        alike = Counter(map(id, rounds))  # most rounds of a stretch share one record
         times: Counter[str] = Counter()
         for each in {id(each): each for each in rounds}.values():
             fabric = self.fabrics.of(each)
@@ -104,7 +105,7 @@ class Tape:
 
 
 def is_whole(round_: AnyRound) -> bool:
-    """Return whether a round adds to the length: worked all the way, neither a first nor a last edge."""
+    """Return whether a round adds to the length: worked all the way around, and not a first or last edge."""
     return bool(round_.before and round_.after) and unworked(round_) <= LEFT_SHARE * round_.before
 
 

@@ -11,9 +11,9 @@ from stepper.session.evolve import SILENCE_S, seconds_between
 
 
 def time_spent(events: Sequence[Event]) -> float:
-    """Add up the time from cue to cue within a sitting; a long silence is a break and counts for nothing.
+    """Add up the time from cue to cue within a sitting; a long silence is a break and does not count.
 
-    What was taken back took its time too, so it counts.
+    What was taken back took time too, so it counts.
 
     Args:
         events: All of them, in order.
@@ -37,7 +37,7 @@ def find_repeated_rounds(events: Iterable[Event]) -> tuple[tuple[int, int], ...]
     """Find the rounds that were finished more than once.
 
     Args:
-        events: All that happened and was not undone; a step taken back was not knitted.
+        events: All that happened and was not undone.
 
     Returns:
         Index of the round and how often it was worked again, in the order of the garment.

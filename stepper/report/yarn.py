@@ -5,17 +5,20 @@ The rows are plain records, so that a terminal, a JSON document and a page for p
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from stepper.craft.skeins import Skein, skeins_to_buy
+from stepper.craft.skeins import Skein, metres_to_be_sure, skeins_to_buy
 from stepper.plan.model import Plan
+from stepper.plan.worked_twice import second_pieces, with_second_pieces
 from stepper.plan.yarn_left import Forecast, Weighing, forecast
 from stepper.plan.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
 from stepper.session.events import Event, Undone, Weighed
 
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
+SAME_SKEIN = 0.02
+"""Share by which a skein may be off a usual one and be the same: 3.5 oz, 100 g. Chosen here."""
 FEW_METRES = 10.0
 """What counts as a few metres if nothing is known of the skein. Chosen here. Unit: m."""
 FEW_OF_A_SKEIN = 0.25
@@ -46,6 +49,8 @@ class SectionRow:
 
     section: str
     quantity: Quantity
+    times: int = 1
+    """How often it is worked: 2 for a sleeve that is printed once for both."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +62,7 @@ class Buying:
     metres: float
     """Length of a skein. Unit: m."""
     skeins: int
-    """Skeins that last even if the knitting takes as much as it may."""
+    """Skeins that last even if the knitting takes as much as it may, the trade's allowance among them."""
     likely_skeins: int
     """Skeins that last if the knitting takes what is likely."""
     over_m: float
@@ -133,7 +138,7 @@ def find_last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighi
 
 def work_out_buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
     """Work out how many skeins to buy and what is left over of them."""
-    sure = skeins_to_buy(quantity.high_m, skein.metres)
+    sure = skeins_to_buy(metres_to_be_sure(quantity.likely_m, quantity.high_m), skein.metres)
     over = sure * skein.metres - quantity.likely_m
     return Buying(
         grams=skein.grams,
@@ -155,16 +160,8 @@ def _row(
 ) -> YarnRow:
     stock = plan.materials.stocks.get(key)
     skein = stock.skein if stock is not None else None
-    sections = []
-    for name in plan.sections:
-        amounts = [
-            use[key]
-            for use, each in zip(uses, plan.rounds, strict=True)
-            if each.section == name and key in use
-        ]
-        if amounts:
-            sections.append(SectionRow(section=name, quantity=_quantity(total(amounts), skein)))
-    amount = total(use[key] for use in uses if key in use)
+    whole = with_second_pieces(plan, uses)
+    amount = total(use[key] for use in whole if key in use)
     quantity = _quantity(amount, skein)
     few = quantity.likely_m <= (
         FEW_METRES if skein is None else max(FEW_METRES, FEW_OF_A_SKEIN * skein.metres)
@@ -173,23 +170,37 @@ def _row(
         key=key,
         name=plan.yarns.get(key, key),
         colour=colour,
-        sections=tuple(sections),
+        sections=tuple(_section_rows(plan, key, uses, skein)),
         quantity=quantity,
         parts_m={part: amount.parts[part] / 1000 for part in PARTS if amount.parts.get(part)},
         less_m={cause: amount.down[cause] / 1000 for cause in CAUSES if amount.down.get(cause)},
         more_m={cause: amount.up[cause] / 1000 for cause in CAUSES if amount.up.get(cause)},
         buying=_all_buying(quantity, skein),
         bought=stock.bought if stock is not None else None,
-        forecast=forecast(plan, key, weighing, uses),
+        forecast=forecast(plan, key, weighing, whole),
         few=few,
     )
+
+
+def _section_rows(
+    plan: Plan, key: str, uses: Sequence[dict[str, Amount]], skein: Skein | None
+) -> Iterator[SectionRow]:
+    again = {index for piece in second_pieces(plan) for index in piece}
+    for name in plan.sections:
+        own = [each.index for each in plan.rounds if each.section == name and key in uses[each.index]]
+        if own:
+            amounts = [uses[index][key] for index in (*own, *(index for index in own if index in again))]
+            times = 2 if again.issuperset(own) else 1
+            yield SectionRow(section=name, quantity=_quantity(total(amounts), skein), times=times)
 
 
 def _all_buying(quantity: Quantity, skein: Skein | None) -> tuple[Buying, ...]:
     if skein is None:
         return ()
     others = [
-        Skein(grams=grams, metres=skein.metres_in(grams)) for grams in USUAL_SKEINS_G if grams != skein.grams
+        Skein(grams=grams, metres=skein.metres_in(grams))
+        for grams in USUAL_SKEINS_G
+        if abs(grams - skein.grams) > SAME_SKEIN * grams
     ]
     return (
         work_out_buying(quantity, skein, own=True),

@@ -7,9 +7,10 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.skeins import YARD_M, Skein, skeins_to_buy
+from stepper.craft.skeins import OUNCE_G, YARD_M, Skein, skeins_to_buy
 from stepper.language.measures import plural, weight
 from stepper.language.places import round_word
+from stepper.plan.materials import Loop
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn_left import Forecast
 from stepper.report.leftovers import Leftover
@@ -25,7 +26,7 @@ _WHY: Final[Mapping[str, str]] = MappingProxyType(
         "ends": "ends to weave in",
     }
 )
-_NAME: Final = 26
+_NAME: Final = 35
 _WIDE: Final = 92
 """Where long sentences are broken. Unit: columns."""
 _SKEIN_HEAD: Final = f"  {'skeins to buy':<{_NAME}}{'to be sure':>12}{'likely':>8}{'left over':>20}"
@@ -67,7 +68,7 @@ def _table(row: YarnRow, units: str) -> Iterator[str]:
     head = f"{row.name} ({row.key}){colour}"
     yield f"{head:<{_NAME + 2}}{'likely':>8}{'between':>18}{'weight':>14}"
     for each in row.sections:
-        yield _quantity(each.section, each.quantity, units)
+        yield _quantity(each.section + (", twice" if each.times > 1 else ""), each.quantity, units)
     yield _quantity("in all", row.quantity, units)
     parts = ", ".join(f"{name} {yarn_length(metres, units)}" for name, metres in row.parts_m.items())
     yield f"  of which {parts}"
@@ -97,7 +98,9 @@ def _to_buy(row: YarnRow, plan: Plan) -> Iterator[str]:
 
 
 def _buying(each: Buying, units: str) -> str:
-    name = f"{_grams(each.grams)}, {yarn_length(each.metres, units)}{' (the file)' if each.own else ''}"
+    ounces = f" ({each.grams / OUNCE_G:.2g} oz)" if units == "in" else ""
+    own = " (the file)" if each.own else ""
+    name = f"{_grams(each.grams)}{ounces}, {yarn_length(each.metres, units)}{own}"
     over = f"{yarn_length(each.over_m, units)}, {_grams(each.over_g)}"
     return f"  {name:<{_NAME}}{each.skeins:>12}{each.likely_skeins:>8}{over:>20}"
 
@@ -166,12 +169,12 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
     worked = {each.gauge for each in plan.rounds}
     for name, loop in plan.materials.loops.items():
         if name in worked or (loop is plan.materials.loop("") and "" in worked):
-            source = f"{loop.by_width_mm:.1f} by its width, {loop.by_height_mm:.1f} by its height"
-            source = "by the weighed swatch" if loop.weighed else source
-            yield f"  A loop of {name}: {loop.length.likely_mm:.1f} mm ({source})."
+            yield from _broken(f"A loop of {name}: {loop.length.likely_mm:.1f} mm ({_loop_source(loop)}).")
     yield from _broken(
-        "The length of a loop follows from the gauge by Munden's relation for plain knitting, which may be "
-        "off by a tenth or more in your hands. Weigh a swatch "
+        "The length of a loop follows from the gauge by Munden's relation for plain knitting, in the state "
+        "in which the gauge was counted, and may be off by a tenth or more in your hands. To be sure is the "
+        "most it may take, by the handbooks' rule of area too, and at least 15 % over what is likely, for a "
+        "swatch and to spare. Weigh a swatch "
         "(`swatch: {stitches: 30, rounds: 40, grams: 7}` beside its gauge), or what is left while you knit "
         f'("{rows[0].name} weighs forty grams"), and the figures become your own.'
     )
@@ -185,6 +188,16 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
             yield from _broken(f"{row.name}: {'; '.join(causes)}.")
 
 
+def _loop_source(loop: Loop) -> str:
+    if loop.weighed:
+        return "by the weighed swatch"
+    states = ("if counted as knitted", "if after blocking")
+    if loop.both_states:
+        states = ("as knitted", "as blocked")
+    by_state = f"{loop.as_knitted_mm:.1f} {states[0]}, {loop.washed_mm:.1f} {states[1]}"
+    return f"{by_state}; {loop.by_rule_mm:.1f} by the rule of area"
+
+
 def _span(less: float, more: float, units: str) -> str:
     """Return how much less and more; what is under half a metre is left out."""
     down, up = f"-{yarn_length(less, units)}", f"+{yarn_length(more, units)}"
@@ -194,6 +207,6 @@ def _span(less: float, more: float, units: str) -> str:
 
 
 def _broken(sentence: str) -> Iterator[str]:
-    lines = textwrap.wrap(sentence, _WIDE - 2, break_long_words=False, break_on_hyphens=False)
+    lines = textwrap.wrap(sentence, _WIDE - 4, break_long_words=False, break_on_hyphens=False)
     for number, line in enumerate(lines):
         yield f"{'    ' if number else '  '}{line}"

@@ -1,6 +1,6 @@
-"""The yoke's profile drawn: circumference against depth, for the printed sizes, the blend and the body. Pure.
+"""A drawing of the yoke's profile: circumference against depth for printed sizes, blend and body. Pure.
 
-Every line has a dash of its own and its name beside it, so that nothing is told by colour alone.
+Every line has its own dash pattern and its name beside it, so that nothing is conveyed by colour alone.
 """
 
 from __future__ import annotations
@@ -41,7 +41,7 @@ class YokeCurve:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Scales:
-    """From lengths to places on the sheet."""
+    """The scales from lengths to points on the sheet."""
 
     widest_mm: float
     deepest_mm: float
@@ -49,7 +49,7 @@ class _Scales:
     """10 for centimetres, 25.4 for inches."""
 
     def at(self, around_mm: float, depth_mm: float) -> Point:
-        """Return the place of a circumference at a depth."""
+        """Return the point for a circumference at a depth."""
         x = _LEFT + around_mm / self.widest_mm * (WIDTH - _LEFT - _RIGHT)
         return x, _TOP + depth_mm / self.deepest_mm * (HEIGHT - _TOP - _BOTTOM)
 
@@ -62,8 +62,8 @@ def draw_yoke_of(
     Args:
         project: The checked file.
         plan: As the file knits it.
-        tried: The sizes alone among them, as `stepper.plan.blend.blends` returns them.
-        trouble: Why the blend of the file cannot be knitted; then the size alone is drawn.
+        tried: The single sizes among the blends, as `stepper.plan.blend.blends` returns them.
+        trouble: Why the file's blend cannot be knitted, in which case the single size is drawn.
     """
     steps = follow_yoke(plan.rounds, project)
     if not steps:
@@ -89,7 +89,7 @@ def draw_yoke(
 
     Args:
         knitted: As the file knits it, with at least one step.
-        printed: The sizes it is blended from, each alone; none if it is one size.
+        printed: The single sizes it is blended from; none if it is one size.
         body: The wearer; None if she is not measured.
         title: Of the garment.
         units: `cm` or `in`.
@@ -124,7 +124,7 @@ def draw_yoke(
 
 
 def _stairs(steps: Iterable[YokeRound], scales: _Scales) -> tuple[Point, ...]:
-    """Follow the rounds down: each is as wide as it is from its upper to its lower edge."""
+    """Follow the rounds down: each keeps its width from its upper to its lower edge."""
     points: list[Point] = []
     above = 0.0
     for step in steps:
@@ -162,7 +162,7 @@ def _marks(most: float, most_marks: int = 9) -> list[float]:
 
 
 def _bound(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> Iterator[Shape]:
-    """Shade what lies between the garment and a body that is wider."""
+    """Shade the area between the garment and a wider body."""
     above = 0.0
     deep = steps[-1].depth_mm
     for step in steps:
@@ -192,7 +192,7 @@ def _body(steps: Sequence[YokeRound], body: WearerOutline, scales: _Scales) -> I
 
 
 def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
-    """Write the name of each line at its lower end, one under the other if the ends lie close together."""
+    """Write the name of each line at its lower end, one below the other if the ends are close together."""
     taken = HEIGHT - _BOTTOM - 6.0
     for (x, y), text, colour, bold in sorted(names, key=lambda each: -each[0][0]):
         at = min(y, taken)
@@ -202,7 +202,7 @@ def _names(names: Sequence[tuple[Point, str, str, bool]]) -> Iterator[Shape]:
 
 
 def _increases(steps: Sequence[YokeRound], scales: _Scales) -> Iterator[Shape]:
-    """Name the rounds with evenly spread changes, at the left, where no line runs."""
+    """Name the rounds with evenly spread changes at the left, where there are no lines."""
     above = 0.0
     for step in steps:
         if step.label:
@@ -224,7 +224,7 @@ def _heading(knitted: YokeCurve, body: WearerOutline | None, title: str, units: 
 
 
 def _verdict(knitted: YokeCurve, body: WearerOutline | None, units: str) -> str:
-    """Return in a sentence what the eye should see."""
+    """Return a sentence on what the drawing shows."""
     if body is None:
         return "Write neck, bust and upper_arm under body to see the wearer beside it."
     tight = find_tight_rounds(knitted.steps, body)

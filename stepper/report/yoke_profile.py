@@ -22,7 +22,7 @@ class YokeRound:
     around_mm: float
     """Finished, blocked if that is known. Unit: mm."""
     label: str | None
-    """Label of the line it begins, if it spreads changes evenly; else None."""
+    """Label of the line it is the first round of, if it spreads changes evenly; otherwise None."""
     before: int
     after: int
 
@@ -35,11 +35,11 @@ class WearerOutline:
     underarm_mm: float
     """Around body and both arms. Unit: mm."""
     collar_mm: float = 0.0
-    """How far down the neck goes straight: the height of the neckband. Unit: mm."""
+    """How far down the neck is straight: the height of the neckband. Unit: mm."""
 
 
 def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound, ...]:
-    """Follow a yoke from the neck down to the underarm, whichever way it is worked; empty without one.
+    """Follow a yoke from the neck down to the underarm, whichever way it is worked; empty if there is none.
 
     Args:
         rounds: The garment, in the order knitted.
@@ -92,8 +92,8 @@ def collar_mm(rounds: Sequence[AnyRound], steps: Sequence[YokeRound]) -> float:
 def outline_wearer(project: Project, collar_mm: float = 0.0) -> WearerOutline | None:
     """Work out the wearer's outline; None if neck, bust or upper arm is not measured.
 
-    Body and arms together are the bust and both arms less the four places where they meet, each a share of
-    the bust as in the percentage system.
+    Body and arms together measure the bust and both arms minus the four places where they meet, each a share
+    of the bust as in the percentage system.
 
     Source: joined = body + 2 sleeves - 4 underarms, the underarm 8 % of the body (yoke cheat sheet citing
         Knitting Without Tears; see `stepper.craft.yoke`). An estimate: nobody is measured there.
@@ -106,7 +106,7 @@ def outline_wearer(project: Project, collar_mm: float = 0.0) -> WearerOutline | 
 
 
 def find_tight_rounds(steps: Sequence[YokeRound], body: WearerOutline) -> tuple[YokeRound, ...]:
-    """Find the rounds that are narrower than the wearer, whose outline is taken to widen evenly."""
+    """Find the rounds narrower than the wearer, whose outline is assumed to widen evenly."""
     depth = steps[-1].depth_mm
     return tuple(step for step in steps if step.around_mm < wearer_around(body, step.depth_mm, depth))
 

@@ -1,4 +1,4 @@
-"""What is ahead: next count, next shaping, next change of needle or yarn, how much is done. No I/O."""
+"""What is ahead: the next count, shaping, and change of needle or yarn, and how much is done. No I/O."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
 
 MOST_STITCHES_AHEAD = 1500
-"""Farther than this a change is told in rounds alone. Source: chosen here. Unit: stitches."""
+"""A change farther away than this is given in rounds alone. Source: chosen here. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,7 +28,7 @@ class NextShaping:
     stitches: int
     """Stitches to work before it. Unit: stitches."""
     rounds: int
-    """Rounds to it: 0 if it is in the one in hand."""
+    """Rounds until it: 0 if it is in the current round."""
 
 
 def find_next_shaping(course: Course, state: State) -> NextShaping | None:
@@ -49,7 +49,7 @@ def find_next_shaping(course: Course, state: State) -> NextShaping | None:
 
 
 def _change(round_: Round, number: int) -> str:
-    """Name a change of a round by its number from 0."""
+    """Name one of a round's changes, given by its number from 0."""
     for run in round_.runs:
         kind = stitch(run.stitch).kind
         if kind not in (Kind.INCREASE, Kind.DECREASE):
@@ -61,7 +61,7 @@ def _change(round_: Round, number: int) -> str:
 
 
 def list_facts(course: Course, state: State) -> list[Row]:
-    """Return rows that say what is ahead, the nearest things first."""
+    """Return rows that say what is ahead, nearest first."""
     if state.place.index >= len(course.rounds):
         return []
     found = [_count(course, state), _shaping(course, state), _needle(course, state), _yarn(course, state)]
@@ -101,7 +101,7 @@ def _needle(course: Course, state: State) -> Row | None:
 
 
 def _yarn(course: Course, state: State) -> Row | None:
-    """Return words for the yarns that come and go at the next change."""
+    """Return a row that says which yarns join and which end at the next change."""
     place = state.place
     here = set(course.yarns[place.index])
     for index in range(place.index + 1, len(course.rounds)):
@@ -158,7 +158,7 @@ def _done(name: str, done: int, of: int, pace: Pace, bar: int, blocks: bool) -> 
 
 
 def duration(seconds: float) -> str:
-    """Say how long something takes, no finer than anyone can foresee. Unit of the argument: s."""
+    """Say how long something takes, no more precisely than anyone can foresee. Unit of the argument: s."""
     minutes = round(seconds / 60)
     if minutes < 1:
         return "under 1 min"

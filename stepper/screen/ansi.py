@@ -23,7 +23,7 @@ _NAMES: Final = (
 
 
 def ansi(row: Row, depth: Depth) -> str:
-    """Write a row with the codes that paint it; without any where the terminal shows no colours."""
+    """Write a row with the codes that paint it; without any if the terminal shows no colours."""
     if depth is Depth.NONE:
         return "".join(span.text for span in row).rstrip()
     return "".join(_painted(span.text, span.paint, depth) for span in row)

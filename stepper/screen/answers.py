@@ -1,4 +1,4 @@
-"""Which lines told are worth a place of their own: the step is on the screen already. No I/O."""
+"""Which of the lines told are worth showing as well: the step itself is on the screen already. No I/O."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from stepper.session.machine import Session
 
 
 def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
-    """Leave out the lines that only say the step in hand.
+    """Leave out the lines that only say the current step.
 
     Args:
         lines: What was told, in order.
@@ -24,7 +24,7 @@ def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
 
 
 def describe_result(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:
-    """Say what words did, or that they did nothing.
+    """Say what a spoken or typed cue did, or that it did nothing.
 
     Args:
         lines: What was told.

@@ -1,8 +1,8 @@
 """The screen on a terminal: keys in, rows out, everything between them pure.
 
-One thread, that of the terminal, takes keys, works off cues and draws; words from the ears are handed over to
-it. So what is drawn always belongs to what is kept. Nothing runs while nothing happens: no clock ticks, and
-only while a line is being said is it looked whether it is over.
+One thread, the terminal's, takes keys, works off cues and draws; words from the ears are handed over to it.
+So what is drawn always matches what is kept. Nothing runs while nothing happens: no clock ticks, and the
+voice is polled only while a line is being said.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ if TYPE_CHECKING:
     from prompt_toolkit.output import Output
 
 _LOOK_S = 0.2
-"""How often it is looked whether a line is still being said, while one is. Unit: s."""
+"""How often to check whether a line is still being said, while one is. Unit: s."""
 _GONE = frozenset((errno.EIO, errno.EPIPE, errno.EBADF, errno.ENXIO))
 
 
@@ -42,7 +42,7 @@ class Screen:
     """The full screen of a sitting."""
 
     def __init__(self, surroundings: ScreenSetup) -> None:
-        """Make ready; nothing is drawn before `run`."""
+        """Get ready; nothing is drawn before `run`."""
         self._around = surroundings
         self._ui = UIState()
         self._lines: list[str] = []
@@ -67,18 +67,18 @@ class Screen:
 
     @property
     def last_lines(self) -> tuple[str, ...]:
-        """What the last cue was answered with, to be written where the screen was."""
+        """The answer to the last cue, to be written where the screen was."""
         return tuple(self._lines)
 
     # Any thread
 
     def turn(self, view: View) -> None:
-        """Turn to something; on the thread that works off the cues."""
+        """Turn to a page; called on the thread that works off the cues."""
         self._turned = True
         self._ui = turn_to(self._ui, PAGES[view])
 
     def show(self, line: str) -> None:
-        """Take a line the session tells; on the thread that works off the cues."""
+        """Take a line the session tells; called on the thread that works off the cues."""
         self._lines.append(line)
 
     def hear(self, text: str) -> None:
@@ -86,7 +86,7 @@ class Screen:
         self._hand_over(lambda: self._words(text, by_ear=True))
 
     def schedule(self, seconds: float, cue: Cue) -> None:
-        """Offer a cue to the session after a while."""
+        """Offer a cue to the session after a delay."""
 
         def due() -> None:
             self._hand_over(lambda: self._beat(cue))
@@ -96,7 +96,7 @@ class Screen:
         timer.start()
 
     def report_ears(self, why: str) -> None:
-        """Take why nothing is heard any more; empty if something is heard again."""
+        """Take the reason why nothing is heard any more; empty if something is heard again."""
 
         def end() -> None:
             self._why_no_ears = why
@@ -114,12 +114,12 @@ class Screen:
         self._hand_over(tell)
 
     def _hand_over(self, action: Callable[[], None]) -> None:
-        """Have something done on the terminal's thread, as soon as there is one."""
+        """Have something done on the terminal's thread as soon as there is one."""
         with self._lock:
             if self._loop is None:
                 self._early.append(action)
                 return
-            with suppress(RuntimeError):  # the sitting ended this very moment
+            with suppress(RuntimeError):  # the sitting has just ended
                 self._loop.call_soon_threadsafe(self._act, action)
 
     def _act(self, action: Callable[[], None]) -> None:
@@ -148,7 +148,7 @@ class Screen:
         self._app = app
         try:
             asyncio.run(self._until_over(app))
-        except EOFError:  # the end of the input is the same as enough
+        except EOFError:  # the end of the input means the same as `Enough`
             self._work((Enough(),))
         except OSError as error:
             if error.errno not in _GONE:
@@ -171,7 +171,7 @@ class Screen:
         undo = mind_signals(loop, app, self._around.voice)
         self._watch_voice()
         try:
-            # Its own handler would print a fault and wait for a key, which nobody sees who knits.
+            # Its own handler would print the fault and wait for a key, which a knitter would not see.
             await app.run_async(set_exception_handler=False)
         finally:
             with self._lock:
@@ -184,7 +184,7 @@ class Screen:
         return self.scene(), Terminal(columns=columns, rows=rows, depth=depth, blocks=blocks)
 
     def scene(self) -> Scene:
-        """Put together what there is to show."""
+        """Put together all there is to show."""
         assert self._sitting is not None
         session = self._sitting.session
         ui = fade(self._ui, self._around.clock())
@@ -212,11 +212,11 @@ class Screen:
             self._redraw_in(FADES_S + 0.05)
 
     def paste(self, text: str) -> None:
-        """Take what was pasted."""
+        """Take pasted text."""
         self._ui = paste_text(self._ui, text)
 
     def guarded(self, action: Callable[[], None]) -> None:
-        """Do something on behalf of a key; if it fails, the screen is left and the fault told outside."""
+        """Do something on behalf of a key; if it fails, leave the screen and report the fault outside."""
         self._guarded(action)
 
     def leave(self) -> None:
@@ -233,7 +233,7 @@ class Screen:
             self._work(request.cues)
 
     def _go_back(self) -> None:
-        """Go back to the journal's entry that is marked."""
+        """Go back to the marked entry of the journal."""
         scene = self.scene()
         if scene.history:
             entry = scene.history[find_marked(scene)]
@@ -258,13 +258,13 @@ class Screen:
         self._lines = []
         for cue in cues:
             if len(cues) > 1:
-                self._lines = []  # of many steps back only the last one tells where it leads
+                self._lines = []  # of many steps back, only the last says where they lead
             self._sitting.offer(cue)
             self._sitting.drain()
         self._worked()
 
     def _beat(self, cue: Cue) -> None:
-        """Work off what a clock sends; if that tells nothing, the screen stays as it is."""
+        """Work off a cue sent by a clock; if it tells nothing, the screen stays as it is."""
         assert self._sitting is not None
         before, self._lines = self._lines, []
         self._sitting.offer(cue)
@@ -276,7 +276,7 @@ class Screen:
             self._lines = before
 
     def _worked(self) -> None:
-        """Draw conclusions once the queue is worked off."""
+        """Update the screen once the queue is worked off."""
         assert self._sitting is not None
         self._sitting.drain()
         self._told = pick_answers(self._lines, self._sitting.session)
@@ -300,7 +300,7 @@ class Screen:
         ears = EarsState.NONE if self._why_no_ears else EarsState.CLOSED if asleep else EarsState.LISTENING
         voice = self._around.voice
         mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
-        if voice is not None and voice.speaking:  # a device that had gone may be back
+        if voice is not None and voice.speaking:  # a device that was gone may be back
             mouth = MouthState.SPEAKING
         return DeviceStatus(
             ears=ears,
@@ -311,7 +311,7 @@ class Screen:
         )
 
     def _watch_voice(self) -> None:
-        """While a line is being said, look now and then whether it is over."""
+        """While a line is being said, check now and then whether it is over."""
         voice, app, loop = self._around.voice, self._app, self._loop
         if voice is None or app is None or loop is None or self._watching or not voice.speaking:
             return
@@ -343,7 +343,7 @@ class Screen:
 
 
 def _import_terminal() -> Any:
-    """Load what draws on a terminal, which takes a while, only when there is one to draw on."""
+    """Load what draws on a terminal: it takes a while, so only when there is one to draw on."""
     from stepper.screen import terminal
 
     return terminal

@@ -1,9 +1,9 @@
 """A round as the squares of a chart: one square for each stitch on the right needle. No I/O.
 
-Squares are in the order in which a chart is read from its right edge, as the fabric looks from the right
-side: a wrong-side row is turned round, and its purls are drawn as the knits they are from the front.
+Squares are in the order in which a chart is read, from its right edge, as the fabric looks from the right
+side: a wrong-side row is reversed, and its purls are drawn as the knits they are on the right side.
 
-Source of the signs: chart symbols of the Craft Yarn Council, as far as a keyboard's letters look like them
+Source of the signs: chart symbols of the Craft Yarn Council, where a keyboard's characters look like them
 (purl a dash, yarn over a circle, decreases by their lean), from memory; the rest chosen here.
 """
 
@@ -26,7 +26,7 @@ class Square:
     """One stitch."""
 
     sign: str
-    """What it is; empty for a plain knit stitch, which shows its yarn instead."""
+    """The sign of the stitch; empty for a plain knit stitch, which shows its yarn instead."""
     yarn: str
     """Key of its yarn."""
 
@@ -86,7 +86,7 @@ def sign_of(entry: Stitch) -> str:
 
 
 def squares(round_: Round) -> tuple[Square, ...]:
-    """Draw a round, from the right edge of the chart.
+    """Draw a round as squares, from the right edge of the chart.
 
     Always: as many squares as `round_.progress`.
     """
@@ -95,7 +95,7 @@ def squares(round_: Round) -> tuple[Square, ...]:
 
 @lru_cache(maxsize=128)
 def _squares(runs: tuple[Run, ...], turned: bool) -> tuple[Square, ...]:
-    """Draw some runs; the rounds in sight are drawn with every key."""
+    """Draw some runs; cached, because the rounds in sight are redrawn at every key."""
     found: list[Square] = []
     for run in runs:
         entry = stitch(run.stitch)
@@ -117,15 +117,15 @@ def is_turned(round_: Round) -> bool:
 
 
 def draw_square(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
-    """Show a square.
+    """Return a square as letters.
 
     Args:
         square: The stitch.
-        yarns: For its colour and sign.
+        yarns: They give its colour and sign.
         depth: What the terminal shows.
         columns: How wide a square is. Range: 1 and up. Unit: columns.
-        here: Whether it is in the round in hand.
-        dim: Whether it steps back.
+        here: Whether it is in the current round.
+        dim: Whether it is dimmed.
     """
     sign = square.sign or yarns.of(square.yarn).sign
     paint = yarns.paint(square.yarn, depth, dim=dim, bold=here)
@@ -134,7 +134,7 @@ def draw_square(square: Square, yarns: Yarns, depth: Depth, columns: int, *, her
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Repetition:
-    """Which time a repeat is being worked."""
+    """Which repetition of a repeat is being worked."""
 
     number: int
     """From 1."""
@@ -146,7 +146,7 @@ class Repetition:
 
 
 def repetition_at(round_: Round, stitches: int) -> Repetition | None:
-    """Find the repeat that a place is in; nothing between repeats."""
+    """Return the repetition that a place is in; None between repeats."""
     place = 0
     for item in round_.phrase:
         if isinstance(item, Group) and place <= stitches < place + item.progress:

@@ -1,4 +1,4 @@
-"""The whole chart: every round of the garment as squares, the finished ones in full. No I/O."""
+"""The whole chart: every round of the garment as squares, the finished ones in full colour. No I/O."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ _LABEL = 6
 
 
 def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Draw the page: the first round below, read from the right. Always: as many rows as the terminal has."""
+    """Draw the page, the first round at the bottom. Always: as many rows as the terminal has."""
     room = max(1, terminal.rows - 2)
     blocks = [
         Block(rank=1, rows=[_head(scene, terminal)]),
@@ -27,7 +27,7 @@ def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def middle_of(course: Course, index: int, down: int) -> int:
-    """Return the round in the middle of the page: the one in hand, moved; within the garment."""
+    """Return the round in the middle of the page: the current one, moved, but within the garment."""
     last = len(course.rounds) - 1
     return max(0, min(last, min(index, last) - down))
 
@@ -37,7 +37,7 @@ def _square(terminal: Terminal) -> int:
 
 
 def _first_stitch(scene: Scene, terminal: Terminal) -> int:
-    """Return the stitch at the right edge: a little before the place, moved; never off the chart."""
+    """Return the stitch at the right edge: a little before the place, moved, but never off the chart."""
     course, place = scene.course, scene.state.place
     width = max(1, (terminal.columns - _LABEL) // _square(terminal))
     index = middle_of(course, place.index, scene.ui.down)
@@ -76,7 +76,7 @@ def _rounds(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
 
 
 def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
-    """Draw one round; a stitch not worked yet steps back."""
+    """Draw one round; stitches not worked yet are dimmed."""
     course, place = scene.course, scene.state.place
     round_, square = course.rounds[index], _square(terminal)
     width = max(1, (terminal.columns - _LABEL) // square)

@@ -1,4 +1,4 @@
-"""Whether the count stands: one word on a patch, and the figures beside it. No I/O."""
+"""Whether the count stands: a short verdict on a badge, and the figures beside it. No I/O."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ class CountVerdict:
 
 
 def judge_count(plan: Plan, state: State) -> CountVerdict:
-    """Return how the count stands: what is wrong before what is asked, and that before what was right."""
+    """Return how the count stands: a fault first, then a count asked for, then the last good count."""
     knitting = state.knitting
     if state.question is not None:
         return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
@@ -64,7 +64,7 @@ def _fault(plan: Plan, state: State) -> CountVerdict:
 
 
 def _asked(plan: Plan, state: State) -> CountVerdict | None:
-    """Return the verdict if a count is asked for between the last round and this one; None otherwise."""
+    """Return the verdict if a count is asked for between the last round and this one, or None."""
     place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
         return None
@@ -78,7 +78,7 @@ def _asked(plan: Plan, state: State) -> CountVerdict | None:
 
 
 def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
-    """Return whether the end of a round was counted ahead, from within it."""
+    """Return whether the count at the end of a round was already made from within it."""
     verified = state.knitting.stands
     return (
         verified is not None
@@ -88,7 +88,7 @@ def _verified_at_end(plan: Plan, state: State, index: int) -> bool:
 
 
 def _stands(plan: Plan, state: State, at: Position, stitches: int) -> CountVerdict:
-    """Return the verdict on the last good count, with what was worked since."""
+    """Return the verdict on the last good count, with how much has been worked since."""
     place = state.place
     rounds = place.index - at.index
     if rounds <= 0:
@@ -107,7 +107,7 @@ _MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CAL
 
 
 def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
-    """Write a word on its patch, with the sign that tells it without colour."""
+    """Write a word on its badge, with a sign that says the same without colour."""
     marks = _MARKS if blocks else _MARKS_IN_ASCII
     return Span(f" {marks[kind]} {clean(word)} ", badge(kind, depth))
 

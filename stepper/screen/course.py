@@ -1,4 +1,4 @@
-"""A plan with what the screen asks of it again and again worked out once: sums of stitches, changes to come.
+"""A plan, and what the screen keeps asking of it worked out once: sums of stitches, changes to come.
 
 No I/O.
 """
@@ -15,11 +15,11 @@ from stepper.session.state import Position
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Course:
-    """A plan and its sums."""
+    """A plan with its sums."""
 
     plan: Plan
     before: tuple[int, ...]
-    """Stitches of all rounds before each round; at the end those of the whole garment. Unit: stitches.
+    """Stitches of all rounds before each round, and last those of the whole garment. Unit: stitches.
     Shape: (rounds + 1,)."""
     section_ends: tuple[int, ...]
     """For each round, the index one past the last round of its section. Shape: (rounds,)."""

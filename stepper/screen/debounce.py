@@ -1,11 +1,11 @@
-"""Held keys and double presses: which presses count. Pure: the time of each press is handed in.
+"""Held keys and double presses: which presses count. Pure: the time of each press is passed in.
 
-A press of the same key within 250 ms of the one before is not meant: contacts bounce, and a pedal or key held
-down repeats itself. Every press seen starts that time anew, so a whole burst counts once.
+A press of the same key within 250 ms of the one before is not intended: contacts bounce, and a pedal or key
+held down repeats. Every press seen restarts that time, so a whole burst counts once.
 
-A keyboard waits longer than that, usually half a second, before it begins to repeat; the first repeat then
-looks like a second press. It gives itself away by what follows: two more at a pace no foot or finger keeps.
-Then the step it made is taken back.
+A keyboard waits longer than that, usually half a second, before it begins to repeat, so the first repeat
+looks like a second press. What follows gives it away: two more at a pace no foot or finger keeps. Then the
+step it made is taken back.
 """
 
 from __future__ import annotations
@@ -15,12 +15,12 @@ from enum import Enum
 from typing import Final
 
 BOUNCE_S: Final = 0.25
-"""Presses of one key nearer than this are one. Unit: s."""
+"""Presses of one key closer together than this count as one. Unit: s."""
 FIRST_REPEAT_S: Final = 1.1
-"""A keyboard begins to repeat a held key within this. Source: the longest setting of usual desktops, from
-memory. Unit: s."""
+"""A keyboard begins to repeat a held key within this time. Source: the longest setting of common desktops,
+from memory. Unit: s."""
 REPEATS_S: Final = (0.015, 0.12)
-"""A held key repeats itself at such intervals: contacts bounce faster, fingers press slower. Unit: s."""
+"""A held key repeats at intervals in this range; contacts bounce faster, fingers are slower. Unit: s."""
 
 
 class PressVerdict(Enum):
@@ -29,7 +29,7 @@ class PressVerdict(Enum):
     COUNTS = "counts"
     IGNORED = "ignored"
     TAKE_BACK = "take back"
-    """Ignored, and it shows that the last one that counted was no press either."""
+    """Ignored; moreover it shows that the last press that counted was not a real one either."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,11 +43,11 @@ class Presses:
     doubtful: bool = False
     """Whether the last press that counted could be the first repeat of a held key."""
     repeats: int = 0
-    """Presses at a held key's pace since then."""
+    """Number of presses at a held key's pace since then."""
 
 
 def judge(presses: Presses, key: str, at_s: float) -> tuple[PressVerdict, Presses]:
-    """Return whether a press counts, with what is remembered for the next.
+    """Return whether a press counts, with what to remember for the next.
 
     Args:
         presses: What was pressed before.

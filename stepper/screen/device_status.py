@@ -1,4 +1,4 @@
-"""The ears and the mouth as they are: listening or not and why, speaking or not, and what was last heard. No
+"""The state of the ears and the mouth: listening or not and why, speaking or not, and what was last heard. No
 I/O.
 """
 
@@ -19,7 +19,7 @@ class EarsState(Enum):
     CLOSED = "not listening"
     """She closed them; a cue opens them."""
     NONE = "no ears"
-    """Nothing listens at all; there is a reason."""
+    """Nothing listens at all, for a stated reason."""
 
 
 class MouthState(Enum):
@@ -27,9 +27,9 @@ class MouthState(Enum):
 
     SPEAKING = "speaking"
     QUIET = "quiet"
-    """It could speak and does not."""
+    """It could speak but is quiet."""
     NONE = "no voice"
-    """Nothing is ever said; there is a reason."""
+    """Nothing is ever said, for a stated reason."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,9 +38,9 @@ class HeardWords:
 
     text: str
     did: str
-    """What they did, or that they did nothing. In half a sentence."""
+    """What they did, or that they did nothing, as half a sentence."""
     by_ear: bool = True
-    """Whether they came through the ears, and were not typed."""
+    """Whether they came through the ears; otherwise they were typed."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,11 +55,11 @@ class DeviceStatus:
 
 
 ROOM_FOR_REASONS = 56
-"""A narrower screen shows what is and not why. Unit: columns."""
+"""A narrower screen shows the state without the reason. Unit: columns."""
 
 
 def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
-    """Return rows that say how ears and mouth are: one where both fit, else two.
+    """Return rows that say how the ears and the mouth are: one row if both fit, otherwise two.
 
     Args:
         devices: Ears and mouth.
@@ -92,7 +92,7 @@ def _why(reason: str, *, shown: bool) -> str:
 
 
 def describe_heard(devices: DeviceStatus) -> str:
-    """Return the last words and what they did; empty before any."""
+    """Return the last words and what they did; empty if there were none yet."""
     if devices.heard is None:
         return ""
     verb = "Heard" if devices.heard.by_ear else "Typed"

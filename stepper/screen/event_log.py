@@ -1,7 +1,7 @@
 """What happened, as lines of a journal, and how to go back to any of them with nothing lost.
 
-Going back is done with cues like any other: so many times undo, or redo for what was taken back last. What
-lies further back than undo reaches, or was taken back and overtaken, is gone to as a place. No I/O.
+Going back uses ordinary cues: undo a number of times, or redo for what was undone last. An entry that undo
+cannot reach, or that was undone and superseded, is reached by going to its place. No I/O.
 """
 
 from __future__ import annotations
@@ -32,16 +32,16 @@ class LogEntry:
     what: str
     """What was done, in words."""
     stands: bool
-    """Whether it stands; if not, it was taken back."""
+    """Whether it stands; otherwise it was taken back."""
     key: int
-    """The number that undo and redo know it by now: that of the undo or redo which touched it last, or its
+    """The number by which undo and redo know it now: that of the undo or redo that touched it last, or its
     own."""
     place: Position | None
     """Where the knitting stood after it; None if the entry does not say."""
 
     @property
     def clock(self) -> str:
-        """The time of day, hours and minutes; empty if it is no time."""
+        """The time of day in hours and minutes; empty if `at` is not a time."""
         try:
             return f"{datetime.fromisoformat(self.at):%H:%M}"
         except ValueError:
@@ -49,7 +49,7 @@ class LogEntry:
 
     @property
     def day(self) -> str:
-        """The date, as in "12.03."; empty if it is no time."""
+        """The date, as in "12.03."; empty if `at` is not a time."""
         try:
             return f"{datetime.fromisoformat(self.at):%d.%m.}"
         except ValueError:
@@ -57,7 +57,7 @@ class LogEntry:
 
 
 def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogEntry, ...]:
-    """Return events as entries of the log, the latest first; undoing itself shows in what does not stand.
+    """Return events as entries of the log, latest first; an undo shows only in what no longer stands.
 
     Args:
         entries: Number and event, in order.
@@ -87,7 +87,7 @@ def list_entries(entries: Iterable[tuple[int, Event]], plan: Plan) -> tuple[LogE
 
 
 _NOT_UNDONE: Final = frozenset(("Opened", "Closed", "FellAsleep", "WokeUp"))
-# These only go forward; undo passes over them.
+# These cannot be undone; undo passes over them.
 
 
 def find_way_back(entry: LogEntry, history: Sequence[LogEntry], plan: Plan, state: State) -> Sequence[Cue]:
@@ -95,7 +95,7 @@ def find_way_back(entry: LogEntry, history: Sequence[LogEntry], plan: Plan, stat
 
     Args:
         entry: Where to go.
-        history: The entries from the latest at least to this one.
+        history: The entries from the latest to at least this one.
         plan: The plan as knitted.
         state: Where the session stands.
     """

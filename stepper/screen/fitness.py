@@ -1,6 +1,6 @@
-"""Whether a terminal can show the full screen, and in how many colours, from what it says of itself.
+"""Whether a terminal can show the full screen, and in how many colours, judging by what it says of itself.
 
-No I/O: the surroundings are handed in.
+No I/O: the environment is passed in.
 
 Source: `NO_COLOR` as agreed at no-color.org; `COLORTERM` and `TERM` as terminals commonly set them, from
 memory.
@@ -21,10 +21,10 @@ class Fitness:
     """What a terminal can do."""
 
     why_not: str = ""
-    """Why there can be no full screen; empty where there can."""
+    """Why there can be no full screen; empty if there can."""
     depth: Depth = Depth.NONE
     blocks: bool = False
-    """Whether it has signs beyond ASCII."""
+    """Whether it has characters beyond ASCII."""
 
 
 def assess_terminal(
@@ -35,7 +35,7 @@ def assess_terminal(
     Args:
         environ: The process's environment.
         is_terminal: Whether the output goes to a terminal at all.
-        encoding: How letters are written to it.
+        encoding: The encoding of what is written to it.
         windows: Whether it is a Windows console, which says nothing of itself.
     """
     if not is_terminal:

@@ -1,4 +1,4 @@
-"""The foot of the screen: what is being typed and what would come of it, or the keys most needed. No I/O."""
+"""The bottom row of the screen: what is being typed and what it would do, or the keys needed most. No I/O."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ _HINTS: Final = MappingProxyType(
 
 
 def foot(scene: Scene, terminal: Terminal) -> Row:
-    """Draw the foot."""
+    """Draw the bottom row."""
     ui = scene.ui
     if ui.entry is not None:
         return _line(scene, terminal)
@@ -45,7 +45,7 @@ def foot(scene: Scene, terminal: Terminal) -> Row:
 
 
 def _hints(hints: tuple[str, ...], columns: int) -> Row:
-    """Write as many hints as fit; the last one always, because it leads to all others."""
+    """Write as many hints as fit, always including the last, since it leads to all the others."""
     kept = list(hints)
     while len(kept) > 1 and width("   ".join(kept)) + 2 > columns:
         kept.pop(-2)
@@ -59,7 +59,7 @@ def _hints(hints: tuple[str, ...], columns: int) -> Row:
 
 
 def _number(scene: Scene, terminal: Terminal) -> Row:
-    """Show the figures and what each key would make of them."""
+    """Show the figures typed and what each key would make of them."""
     cue = pick_number_cue(scene.plan, scene.state, int(scene.ui.digits))
     spans = [Span(" "), Span(f" {scene.ui.digits} ", badge(Badge.ASKS, terminal.depth))]
     for row in NUMBER_KEYS:
@@ -72,7 +72,7 @@ def _number(scene: Scene, terminal: Terminal) -> Row:
 
 
 def _line(scene: Scene, terminal: Terminal) -> Row:
-    """Show the words being typed; if they are longer than the row, their end."""
+    """Show the words being typed; only their end if they are longer than the row."""
     ui = scene.ui
     assert ui.entry is not None
     asks = _ASKS[ui.entry]

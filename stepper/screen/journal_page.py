@@ -1,4 +1,4 @@
-"""The journal's page: what was done when, the latest first, with the entry marked to go back to. No I/O."""
+"""The journal's page: what was done when, latest first, with a marked entry to go back to. No I/O."""
 
 from __future__ import annotations
 
@@ -35,7 +35,7 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def find_marked(scene: Scene) -> int:
-    """Return the entry that is marked, by its place in the history, from 0. The latest if none is."""
+    """Return the index in the history of the marked entry, from 0; the latest if none is marked."""
     return max(0, min(scene.ui.down, len(scene.history) - 1))
 
 
@@ -44,7 +44,7 @@ def _counted(history: Sequence[LogEntry], chosen: int) -> str:
 
 
 def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
-    """Write an entry: the date if it differs from that above, the time, what was done, whether it stands."""
+    """Write an entry: the date if it is new, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
     day = entry.day if new_day or number == chosen else ""
@@ -58,7 +58,7 @@ def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Termi
 
 
 def _what_enter_does(scene: Scene, chosen: int) -> str:
-    """Say beforehand what going back means."""
+    """Say in advance what going back would do."""
     if not scene.history:
         return ""
     way = find_way_back(scene.history[chosen], scene.history, scene.plan, scene.state)

@@ -1,7 +1,7 @@
-"""The one table of keys: what is pressed, what it asks for, and how the same is said aloud.
+"""The one table of keys: what is pressed, what it asks for, and how to say the same aloud.
 
-The help page is drawn from it. Pedals send PageUp and PageDown, arrows, space or enter, so those step. A key
-is never only a key: each row names a cue that can be spoken too. No I/O.
+The help page is drawn from it. Pedals send PageUp and PageDown, arrows, space or enter, so those step. No key
+does what cannot be said: each row names a cue that can be spoken too. No I/O.
 """
 
 from __future__ import annotations
@@ -42,23 +42,23 @@ class Key:
     """One row of the table."""
 
     keys: tuple[str, ...]
-    """Names of the keys; a letter stands for itself."""
+    """Names of the keys; a letter is its own name."""
     says: str
     """What it does, in a few words."""
     cue: Callable[[State], cues.Cue] | None = None
-    """What it asks for as things stand."""
+    """The cue it stands for in a given state."""
     kinds: tuple[type[cues.Cue], ...] = ()
-    """The kinds of cue that can come of it."""
+    """The kinds of cue it can lead to."""
     page: Page | None = None
     view: cues.View | None = None
-    """What the words for it turn the screen to."""
+    """What its spoken form turns the screen to."""
     entry: TypedEntry | None = None
     steps: bool = False
-    """Whether a pedal may send it: held, it counts once."""
+    """Whether a pedal may send it; if so, it counts once however long it is held."""
 
     @property
     def spoken(self) -> tuple[str, ...]:
-        """How the same is said aloud."""
+        """How to say the same aloud."""
         if self.view is not None:
             return (recommended(cues.Look, view=self.view)[0],)
         return tuple(recommended(kind)[0] for kind in self.kinds)
@@ -76,7 +76,7 @@ PAGES: Final = MappingProxyType(
         cues.View.JOURNAL: Page.JOURNAL,
     }
 )
-"""What words turn the screen to."""
+"""What the view cues turn the screen to."""
 
 
 def _shows(key: str, view: cues.View, says: str) -> Key:
@@ -149,14 +149,14 @@ BY_KEY: Final[dict[str, Key]] = {name: row for row in KEYS for name in row.keys}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NumberKey:
-    """What a key makes of the figures typed before it."""
+    """What a key does with the figures typed before it."""
 
     key: str
     says: str
     cue: Callable[[int], cues.Cue]
     kind: type[cues.Cue]
     for_instance: int
-    """A number that makes sense there."""
+    """A number that makes sense there, as an example."""
 
 
 NUMBER_KEYS: Final = (
@@ -174,7 +174,7 @@ NUMBER_KEYS: Final = (
         key="y", says="take remedy", cue=lambda n: cues.Choose(number=n), kind=cues.Choose, for_instance=1
     ),
 )
-"""What can be made of a number; `enter` is a count unless the session asked for something else."""
+"""What can be done with a number; `enter` makes it a count unless the session asked for something else."""
 
 LONGEST_NUMBER: Final = 4
-"""Figures of a number at most."""
+"""Most figures a number can have."""

@@ -1,4 +1,4 @@
-"""The page of keys: drawn from the table, each with the words that do the same. No I/O."""
+"""The page of keys, drawn from the table: each key with the words that do the same. No I/O."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ _SAID_COLUMN = 54
 
 
 def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Draw the page, moved down as far as it was asked. Always: as many rows as the terminal has."""
+    """Draw the page, scrolled down as far as asked. Always: as many rows as the terminal has."""
     yarn = next(iter(scene.plan.yarns.values()), "wool")
     lines = _lines(terminal.columns, yarn, scene.own_words)
     room = max(1, terminal.rows - 3)
@@ -60,7 +60,7 @@ def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
 
 
 def _key(key: Key, columns: int, yarn: str) -> list[Row]:
-    """Write a row of the table; what has no room beside the rest goes on a line of its own."""
+    """Write a row of the table; whatever does not fit beside the rest gets a line of its own."""
     said = _said(key.spoken, yarn)
     keys = " ".join(_NAMES.get(name, name) for name in key.keys)
     lines: list[Row] = []
@@ -77,7 +77,7 @@ def _said(phrases: Iterable[str], yarn: str) -> str:
 
 
 def example(phrase: str, yarn: str) -> str:
-    """Write a wording as it would be said, with something in its blanks.
+    """Write a wording as it would be said, with its blanks filled in.
 
     Args:
         phrase: The wording.
@@ -88,7 +88,7 @@ def example(phrase: str, yarn: str) -> str:
 
 
 def _entry(keys: str, says: str, said: str) -> Row:
-    """Write a line in three columns, the third if something can be said for it."""
+    """Write a line in three columns, the third only if there are words for it."""
     line = (*pad((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
     if not said:
         return line

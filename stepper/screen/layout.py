@@ -1,4 +1,5 @@
-"""Put blocks of rows on a screen that may be too small for all: what matters most goes in first. No I/O."""
+"""Lay out blocks of rows on a screen that may be too small for all: what matters most goes in first. No
+I/O."""
 
 from __future__ import annotations
 
@@ -13,22 +14,22 @@ class Block:
     """Rows that belong together."""
 
     rank: int
-    """How much it matters: 0 goes in first, whatever else has to stay out."""
+    """How much it matters: 0 goes in first, whatever else has to be left out."""
     rows: Sequence[Row] = ()
     least: int | None = None
-    """Rows it can be cut to if there is no room for all; None if it goes in whole or is cut only
-    at the very end of the screen."""
+    """Number of rows it can be cut to if not all fit; None if it goes in whole or is cut only at the very end
+    of the screen."""
     grown: Callable[[int], Sequence[Row]] | None = None
-    """For a block that takes what is left over: draws itself in so many rows."""
+    """For a block that takes the remaining room: draws it in a given number of rows."""
     floor: int = 1
-    """Rows below which a block that grows stays out."""
+    """Fewest rows in which a growing block is shown at all."""
 
 
 def stack(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
-    """Stack blocks from the top in the order given.
+    """Stack blocks from the top, in the order given.
 
     Args:
-        blocks: The blocks; at most one of them grows. Those after it stand at the foot of the screen.
+        blocks: The blocks; at most one of them grows. Those after it are at the bottom of the screen.
         columns: Columns of the screen.
         rows: Rows of the screen.
 
@@ -43,7 +44,7 @@ def stack(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
         if block.grown is not None:
             growing = number
             continue
-        # What matters less than the block that grows leaves it room to appear at all.
+        # Blocks that matter less than the growing one leave it enough room to appear.
         room = left if growing is None else max(0, left - blocks[growing].floor)
         if len(block.rows) > room and (block.least is None or block.least > room) and block.rank > 0:
             continue

@@ -1,7 +1,7 @@
 """Numerals several lines high, to be read at arm's length without looking for them.
 
-Drawn for this program on a field of four by six: one stroke wide, no serifs, and no two that differ in fewer
-than three places, so that a glance tells a 3 from an 8. No I/O.
+Drawn for this program on a field of four by six: one stroke wide, no serifs, and any two differing in at
+least three places, so that a glance tells a 3 from an 8. No I/O.
 """
 
 from __future__ import annotations
@@ -26,11 +26,11 @@ _DRAWN: Final = """
 FIELD: Final = MappingProxyType(
     {str(digit): tuple(line.split()[digit] for line in _DRAWN.split("\n") if line) for digit in range(10)}
 )
-"""The field of each numeral: six rows of four places, `#` where there is a stroke."""
+"""The field of each numeral: six rows of four places, `#` for a stroke."""
 
 
 class Scale(Enum):
-    """How big, as columns and rows of the screen for each place of the field."""
+    """The size, as columns and rows of the screen for each place of the field."""
 
     SMALL = (1, 0.5)
     """Three rows high: two places of the field share a row."""
@@ -45,7 +45,7 @@ class Scale(Enum):
         return int(6 * self.value[1])
 
     def columns(self, digits: int) -> int:
-        """Columns of the screen for so many digits. Unit: columns."""
+        """Return the columns of the screen that a number of digits takes. Unit: columns."""
         place = self.value[0]
         return digits * 4 * place + (digits - 1) * self._between if digits else 0
 

@@ -1,7 +1,7 @@
-"""A chart several times side by side, each time as other eyes see it. No I/O.
+"""A chart shown several times side by side, each time as other eyes see it. No I/O.
 
-In colour every square has its yarn's letter; in the other panels it has none, so that what vanishes vanishes.
-Where there are no colours, a digit stands for how light a square is: 0 black to 9 white.
+In the panel in colour every square has its yarn's letter; in the others it has none, so that what those eyes
+cannot see does vanish. Without colours a digit says how light a square is: 0 black to 9 white.
 """
 
 from __future__ import annotations
@@ -26,8 +26,8 @@ def panel(
 
     Args:
         title: What it is drawn as: `in grey`.
-        squares: Keys of the yarns, rounds from the top, squares from the left; nothing for no stitch.
-        signs: The letter of each yarn to put into its squares; empty for none.
+        squares: Keys of the yarns, rounds from the top, squares from the left; empty for no stitch.
+        signs: The letter of each yarn to put into its squares; empty to put none.
         colours: The colour of each yarn; one that has none is shown by its letter.
         depth: What the terminal shows.
     """
@@ -37,7 +37,7 @@ def panel(
 
 
 def put_side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
-    """Put panels beside each other, as many as fit, the others below.
+    """Put as many panels beside each other as fit, the others below.
 
     Args:
         panels: Each with rows of one width.

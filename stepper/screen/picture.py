@@ -1,6 +1,6 @@
 """The screen as a picture: the same rows a terminal shows, written as SVG. No I/O.
 
-Block signs are drawn as rectangles, so that the picture looks the same whatever letters a viewer has.
+Block characters are drawn as rectangles, so that the picture looks the same whatever font a viewer has.
 """
 
 from __future__ import annotations
@@ -18,12 +18,12 @@ CELL: Final = (9, 19)
 """Width and height of a cell. Unit: user units of the picture."""
 GROUND: Final = rgb_from_hex("#16181d")
 INK: Final = rgb_from_hex("#f2efe9")
-"""What stands for the terminal's own colours."""
+"""Used for the terminal's own colours."""
 _MARGIN: Final = 12
 _BASELINE: Final = 14
 _SIZE: Final = 15
 
-# Share of a cell that a block sign fills: left, top, right, bottom.
+# Share of a cell that a block character fills: left, top, right, bottom.
 _BLOCKS: Final = MappingProxyType(
     {
         "█": (0.0, 0.0, 1.0, 1.0),
@@ -45,9 +45,9 @@ def svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GROUND, 
     Args:
         rows: From the top.
         columns: How wide the screen is.
-        title: What the picture is called, for those who cannot see it.
-        ground: What stands for the terminal's own ground.
-        ink: What stands for its own ink.
+        title: The picture's name, for those who cannot see it.
+        ground: Colour used for the terminal's own background.
+        ink: Colour used for its own text.
     """
     wide = columns * CELL[0] + 2 * _MARGIN
     high = len(rows) * CELL[1] + 2 * _MARGIN
@@ -74,7 +74,7 @@ def _row(row: Row, number: int, ground: Rgb, ink: Rgb) -> list[str]:
 
 
 def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[str]:
-    """Draw a span: its ground, then its blocks, then its letters word by word."""
+    """Draw a span: its background, then its block characters, then its letters word by word."""
     behind, letters = _colours(span.paint, ground, ink)
     left, top = _MARGIN + column * CELL[0], _MARGIN + number * CELL[1]
     parts = []

@@ -66,8 +66,8 @@ class ScreenSetup:
     voice: Voice | None = None
     why_no_voice: str = "mute"
     why_no_ears: str = "keys and typed cues only"
-    """Empty where the ears are open."""
+    """Empty if the ears are open."""
     own_words: Mapping[str, str] = field(default_factory=dict)
-    """The knitter's own words for cues: hers to one of the vocabulary's."""
+    """The knitter's own words for cues, each with the vocabulary's wording it stands for."""
     clock: Callable[[], float] = time.monotonic
     """Unit: s."""

@@ -1,4 +1,5 @@
-"""The whole round as one line across the screen, knitted from right to left: where in it she is. No I/O."""
+"""The whole round as one line across the screen, from right to left as knitted, with the place in it. No
+I/O."""
 
 from __future__ import annotations
 
@@ -10,16 +11,16 @@ from stepper.session.tally import markers_in
 
 
 def ribbon(round_: Round, stitches: int, columns: int, *, blocks: bool) -> Row:
-    """Draw the round as a line: what is worked thick, what is left thin, markers across it.
+    """Draw the round as a line: worked stitches thick, the rest thin, markers across it.
 
     Args:
         round_: The round.
-        stitches: How many of it are worked. Unit: stitches.
+        stitches: How many of its stitches are worked. Unit: stitches.
         columns: How wide the line is. Range: 1 and up.
         blocks: Whether the terminal has block signs.
 
-    Always: `columns` wide; nothing is thick before the first stitch, everything after the last, and there is
-    something thin as long as a stitch is left.
+    Always: `columns` wide; all thin before the first stitch, all thick after the last, and partly thin as
+    long as a stitch is left.
     """
     thick, thin, marker, point = ("█", "─", "┃", "◂") if blocks else ("#", "-", "|", "<")
     total = max(1, round_.progress)

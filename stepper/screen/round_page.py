@@ -1,6 +1,6 @@
-"""The page that is looked at for half a second: the round, what to do, where in it, whether the count stands.
+"""The page for a half-second glance: the round, what to do, the place in it, whether the count stands.
 
-Everything else is lower in rank and gives way when the screen is small. No I/O.
+Everything else ranks lower and gives way on a small screen. No I/O.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ from stepper.session.count_timing import pace_of
 _EDGE = " "
 _FEWEST_ROWS = 8
 _FEWEST_COLUMNS = 20
-# A smaller screen has no room for numerals: the round and what to do stand there in letters.
+# A smaller screen has no room for numerals: the round and what to do are written in letters there.
 
 
 def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -64,7 +64,7 @@ def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def scale_for(terminal: Terminal) -> Scale:
-    """Choose the numerals for a size of the screen."""
+    """Choose the size of the numerals for a size of the screen."""
     if terminal.columns >= 110 and terminal.rows >= 36:
         return Scale.HUGE
     return Scale.LARGE if terminal.columns >= 60 and terminal.rows >= 18 else Scale.SMALL
@@ -107,8 +107,7 @@ def _figure(scene: Scene, terminal: Terminal, scale: Scale) -> list[Row]:
 
 
 def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
-    """Write what to do now in words, one clause to a line, between what has to be done before it and what has
-    to be minded all through it."""
+    """Write what to do now, one clause per line, between what comes first and what to watch throughout."""
     round_, part = _here(scene), part_in_hand(scene.course, scene.state)
     assert round_ is not None
     assert part is not None
@@ -130,7 +129,7 @@ def _instruction(scene: Scene, terminal: Terminal, columns: int) -> list[Row]:
 
 
 def _counts(scene: Scene, columns: int) -> list[Row]:
-    """Write stitches now and at the end, the needle, the time for the round."""
+    """Write the stitches now and at the end, the needle, and the time for the round."""
     round_ = _here(scene)
     assert round_ is not None
     now, end = count_expected(scene.plan, scene.state)
@@ -151,7 +150,7 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
 
 
 def _place(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Write where in the round she is, and draw the round as a line."""
+    """Write the place in the round, and draw the round as a line."""
     round_ = _here(scene)
     if round_ is None:
         return []
@@ -169,7 +168,7 @@ def _place(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Write whether the count stands, and which yarns are in hand, each on its colour."""
+    """Write whether the count stands and which yarns are in hand, each on its colour."""
     stands = (Span(_EDGE), *draw_verdict(scene.plan, scene.state, terminal.depth, blocks=terminal.blocks))
     round_ = _here(scene)
     if round_ is None:
@@ -188,7 +187,7 @@ def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def _chart(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
-    """Draw the strip in what room is left."""
+    """Draw the strip in the room that is left."""
     square = 2 if terminal.columns >= 70 else 1
     most = 13 if terminal.rows >= 36 else 7
     return strip(scene.course, scene.state, scene.yarns, terminal, rows=min(rows, most), square=square)

@@ -1,4 +1,4 @@
-"""Rows of letters: how wide they are, and how they are cut, wrapped and put beside each other. No I/O."""
+"""Rows of text: measuring, cutting and wrapping them, and putting them beside each other. No I/O."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from stepper.screen.style import BOLD, PLAIN, Paint
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """Letters that look alike."""
+    """A piece of text in one style."""
 
     text: str
     paint: Paint = PLAIN
@@ -23,7 +23,7 @@ Row = tuple[Span, ...]
 
 
 def clean(text: str) -> str:
-    """Make a text safe to show: what moves the cursor or cannot be seen becomes a space.
+    """Make a text safe to show: anything that moves the cursor or is invisible becomes a space.
 
     A pattern's title or a note may hold anything; an escape sequence in it must not reach the terminal.
     """
@@ -36,7 +36,7 @@ def clean(text: str) -> str:
 def width(text: str) -> int:
     """Count the columns of a text. Unit: columns.
 
-    Source: Unicode Standard Annex 11, wide and fullwidth letters take two; marks that combine take none.
+    Source: Unicode Standard Annex 11: wide and fullwidth characters take two, combining marks none.
     """
     return len(text) if text.isascii() else sum(_letter_width(letter) for letter in text)
 
@@ -54,7 +54,7 @@ def row_width(row: Row) -> int:
 
 
 def row(text: str, paint: Paint = PLAIN) -> Row:
-    """Make a row of one look."""
+    """Make a row in one style."""
     return (Span(clean(text), paint),)
 
 
@@ -85,7 +85,7 @@ def _first_columns(text: str, columns: int) -> str:
 
 
 def shorten(text: str, columns: int, more: str = "…") -> str:
-    """Cut a text to a width; where something is left out, say so by a sign at its end."""
+    """Cut a text to a width; a sign at its end says if something was left out."""
     text = clean(text)
     if width(text) <= columns:
         return text
@@ -100,8 +100,7 @@ def pad(cells: Row, columns: int) -> Row:
 
 
 def put_apart(left: Row, right: Row, columns: int) -> Row:
-    """Put one row at the left edge and another at the right; the right one is left out where it is in the
-    way."""
+    """Put one row at the left edge and another at the right, which is left out if there is no room."""
     gap = columns - row_width(left) - row_width(right)
     if gap < 2:
         return cut(left, columns)
@@ -125,7 +124,7 @@ def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Ro
 
 
 def wrap(text: str, columns: int) -> list[str]:
-    """Break a text into lines between words; a word that is wider than a line is broken where it must.
+    """Break a text into lines between words; a word wider than a line is broken where necessary.
 
     Always: no line is wider than `columns`.
     """
@@ -158,7 +157,7 @@ def paragraph(text: str, columns: int, paint: Paint = PLAIN) -> list[Row]:
 
 
 def flow(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
-    """Put facts one after another, as many to a row as fit; none is broken unless wider than a row."""
+    """Put as many facts on each row as fit; a fact is broken only if it is wider than a row."""
     rows: list[Row] = []
     for fact in facts:
         last = rows[-1] if rows else ()
@@ -170,12 +169,12 @@ def flow(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
 
 
 def add_title(name: str, value: str) -> Row:
-    """Write a fact: what it is, and in bold what it amounts to."""
+    """Write a fact: its name, and its value in bold."""
     return (Span(f"{clean(name)} "), Span(clean(value), BOLD))
 
 
 def join(spans: Iterable[Span]) -> Row:
-    """Join neighbours that look alike; there are fewer to draw then."""
+    """Join neighbours of the same style, so that there are fewer to draw."""
     kept: list[Span] = []
     texts: list[str] = []
     for span in spans:
@@ -188,5 +187,5 @@ def join(spans: Iterable[Span]) -> Row:
 
 
 def text_of(cells: Row) -> str:
-    """Return the letters of a row alone."""
+    """Return the plain text of a row."""
     return "".join(span.text for span in cells)

@@ -1,4 +1,4 @@
-"""All that the screen is drawn from, in one record: the same scene gives the same rows. No I/O."""
+"""Everything the screen is drawn from, in one record: the same scene gives the same rows. No I/O."""
 
 from __future__ import annotations
 
@@ -24,11 +24,11 @@ class Scene:
     yarns: Yarns = NO_YARNS
     devices: DeviceStatus = field(default_factory=DeviceStatus)
     told: tuple[str, ...] = ()
-    """What the last cue was answered with, without the step itself, which is shown anyway."""
+    """The answer to the last cue, without the step itself, which is shown anyway."""
     history: tuple[LogEntry, ...] = ()
-    """What happened, the latest first, for the journal's page."""
+    """What happened, latest first, for the journal's page."""
     own_words: Mapping[str, str] = field(default_factory=dict)
-    """The knitter's own words for cues: hers to one of the vocabulary's."""
+    """The knitter's own words for cues, each with the vocabulary's wording it stands for."""
 
     @property
     def plan(self) -> Plan:

@@ -1,4 +1,4 @@
-"""Stopped and let go on by the shell, told to end: what signals mean to the screen."""
+"""What signals mean to the screen: suspended and resumed by the shell, or told to end."""
 
 from __future__ import annotations
 
@@ -17,10 +17,10 @@ if TYPE_CHECKING:
 def mind_signals(
     loop: asyncio.AbstractEventLoop, app: Application[None], voice: Voice | None
 ) -> Callable[[], None]:
-    """Stop and go on as a shell wants it, and leave the terminal as it was when told to end.
+    """Stop and continue as the shell asks, and leave the terminal as it was when told to end.
 
     Returns:
-        What takes that back.
+        A function that undoes this.
     """
     if os.name != "posix":
         return lambda: None
@@ -40,7 +40,7 @@ def mind_signals(
     for number, action in actions.items():
         try:
             loop.add_signal_handler(number, action)
-        except (ValueError, RuntimeError):  # not the main thread: whoever runs it there minds the signals
+        except (ValueError, RuntimeError):  # not the main thread: then the caller handles the signals
             continue
         added.append(number)
 

@@ -1,8 +1,8 @@
-"""The round in hand as a strip of a chart, with the rounds around it, right to left as knitted. No I/O.
+"""The current round as a strip of a chart, with the rounds around it, right to left as knitted. No I/O.
 
-The stitches of the step in hand are underlined; finished rounds lie below, those to come above, both stepping
-back. Where a round is wider than the screen a window of it is shown that holds the step and what comes next.
-Rounds around it are laid so that the stitches at the window's right edge stand on each other.
+The stitches of the current step are underlined; finished rounds lie below, those to come above, both dimmed.
+If a round is wider than the screen, a window of it is shown that holds the step and what comes next. The
+rounds around it are aligned so that the stitches at the window's right edge stand on each other.
 """
 
 from __future__ import annotations
@@ -20,12 +20,12 @@ from stepper.session.steps import StepPart, part_at, parts, rest_of
 from stepper.session.tally import markers_in, tally
 
 _LABEL = 5
-"""Columns for the number of a round and the mark of the one in hand."""
+"""Columns for the number of a round and the mark of the current one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Window:
-    """Which stitches of the round in hand are shown, counted from the chart's right edge."""
+    """Which stitches of the current round are shown, counted from the chart's right edge."""
 
     first: int
     end: int
@@ -33,7 +33,7 @@ class Window:
 
 
 def part_in_hand(course: Course, state: State) -> StepPart | None:
-    """Return what is left of the step in hand; None if no round is in hand."""
+    """Return what is left of the current step; None if no round is in hand."""
     if state.place.index >= len(course.rounds):
         return None
     round_, by = course.rounds[state.place.index], state.knitting.by
@@ -63,14 +63,14 @@ def strip(
 
     Args:
         course: What is knitted.
-        state: Where it stands; a round is in hand.
+        state: Where it stands, with a round in hand.
         yarns: Their colours and signs.
-        terminal: What there is to draw on.
-        rows: Rows of the screen for it. Range: 2 and up: the round and the line under its step.
+        terminal: The terminal to draw on.
+        rows: Rows of the screen for it. Range: 2 and up, for the round and the line under its step.
         square: How wide a stitch is. Range: 1 and up. Unit: columns.
 
     Returns:
-        At most so many rows.
+        At most `rows` rows.
     """
     part = part_in_hand(course, state)
     if part is None:
@@ -91,7 +91,7 @@ def strip(
 
 
 def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Return the rounds to come, nearest first, each with its stitch over the window's right edge."""
+    """Return the rounds to come, nearest first, each with its stitch above the window's right edge."""
     found = []
     edge = window.first
     for round_ in course.rounds[index + 1 : index + 1 + most]:
@@ -101,7 +101,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
-    """Return the finished rounds, nearest first, each with its stitch under the window's right edge."""
+    """Return the finished rounds, nearest first, each with its stitch below the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
     for round_ in course.rounds[max(0, index - most) : index][::-1]:
@@ -112,7 +112,7 @@ def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[
 
 
 def _stitches_after(round_: Round, used: int) -> int:
-    """Return the stitches on the right needle once so many of the old round are used."""
+    """Return the stitches on the right needle once `used` stitches of the old round are worked."""
     if round_.flat or not round_.shaping:
         return used
     place = 0
@@ -160,7 +160,7 @@ def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal
 
 
 def place_within(course: Course, state: State) -> str:
-    """Say where in the round in repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
+    """Say the place in the round by repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
     place = state.place
     if place.index >= len(course.rounds):
         return ""

@@ -1,10 +1,10 @@
-"""How letters may look, and which colours a terminal can show. No I/O.
+"""How text may look, and which colours a terminal can show. No I/O.
 
-Two rules keep every text legible in lamp light, on a dark terminal and on a light one. Text on the terminal's
-own ground is in the terminal's own ink, plain or bold, never dim and never coloured: what that looks like the
-knitter has chosen herself. Whatever has a colour stands on a ground painted here, in black or white,
-whichever reads better on it; one of the two always stands at least 4.58:1 apart from any colour (the square
-root of 21, the contrast of black on white). Nothing is told by colour alone.
+Two rules keep every text legible in lamplight, on dark terminals and light ones. Text on the terminal's own
+background is in the terminal's own ink, plain or bold, never dim and never coloured: the knitter has chosen
+that look herself. Text in colour stands on a background painted here, in black or white, whichever reads
+better; one of the two always has a contrast of at least 4.58:1 with any colour (the square root of 21, the
+contrast of black on white). Nothing is conveyed by colour alone.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ class Depth(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Terminal:
-    """What there is to draw on."""
+    """The terminal to draw on."""
 
     columns: int
     """Range: 1 and up."""
@@ -41,27 +41,27 @@ class Terminal:
     """Range: 1 and up."""
     depth: Depth = Depth.TRUE
     blocks: bool = True
-    """Whether it has signs beyond ASCII: blocks, lines, arrows."""
+    """Whether it has characters beyond ASCII: blocks, lines, arrows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paint:
-    """How some letters look."""
+    """How a piece of text looks."""
 
     ground: Rgb | None = None
-    """Colour behind them; the terminal's own if None."""
+    """Background colour; the terminal's own if None."""
     ink: Rgb | None = None
-    """Colour of the letters; the terminal's own if None. Without a ground only for pictures made
-    of block signs, never for text."""
+    """Colour of the letters; the terminal's own if None. Without a ground only for pictures made of block
+    characters, never for text."""
     bold: bool = False
     reverse: bool = False
-    """The terminal's own two colours exchanged, if it has no others."""
+    """Whether the terminal's own two colours are swapped, if it has no others."""
 
     def __post_init__(self) -> None:
-        """Refuse letters of an unknown colour on a painted ground.
+        """Refuse text of unknown colour on a painted ground.
 
         Raises:
-            ValueError: There is a ground and no ink.
+            ValueError: There is a ground but no ink.
         """
         if self.ground is not None and self.ink is None:
             raise ValueError("a painted ground needs its ink.")
@@ -72,7 +72,7 @@ BOLD: Final = Paint(bold=True)
 
 
 class Badge(Enum):
-    """A patch of colour with a word in it. The word says it; the colour only finds it faster."""
+    """A patch of colour with a word in it. The word has the meaning; the colour is quick to find."""
 
     STANDS = "stands"
     """As it should be."""
@@ -81,10 +81,10 @@ class Badge(Enum):
     OFF = "off"
     """Something is not as it should be."""
     CALM = "calm"
-    """No more than a fact."""
+    """A plain fact."""
 
 
-# Chosen here, dark or light enough that white or black reads on them at more than 7:1.
+# Chosen here, dark or light enough for white or black text at more than 7:1.
 _BADGES: Final = MappingProxyType(
     {
         Badge.STANDS: rgb_from_hex("#1b4d3a"),
@@ -132,9 +132,9 @@ _MIDDLE: Final = Rgb(128, 128, 128)
 
 @lru_cache(maxsize=512)
 def paint_ground(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
-    """Paint a ground as a terminal can show it, with the ink that reads best on it.
+    """Return the paint for a ground as the terminal can show it, with the ink that reads best on it.
 
-    Always: without colour it is reversed; else ink and ground as shown are at least 4.5:1 apart.
+    Always: without colour it is reversed; otherwise ink and ground as shown have at least 4.5:1 contrast.
     """
     if depth is Depth.NONE:
         return Paint(bold=bold, reverse=True)
@@ -148,20 +148,20 @@ def badge(kind: Badge, depth: Depth) -> Paint:
 
 
 def best_ink(ground: Rgb) -> Rgb:
-    """Choose black or white, whichever stands further apart from a ground. Always: at least 4.58:1."""
+    """Choose black or white, whichever contrasts more with a ground. Always: at least 4.58:1."""
     return max(BLACK, WHITE, key=lambda ink: contrast(ink, ground))
 
 
 @lru_cache(maxsize=256)
 def dim_colour(colour: Rgb) -> Rgb:
-    """Move a colour half way to a middle grey, so that it steps back on dark and light terminals alike."""
+    """Move a colour half-way to a middle grey, so that it recedes on dark and light terminals alike."""
     mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))
     return Rgb(*mixed)
 
 
 @lru_cache(maxsize=512)
 def match_colour(colour: Rgb, depth: Depth) -> Rgb:
-    """Return the colour nearest to one that a terminal can show. True colour and none: the colour itself."""
+    """Return the nearest colour a terminal can show. With true colour or none: the colour itself."""
     if depth in (Depth.TRUE, Depth.NONE):
         return colour
     wanted = lab(colour)

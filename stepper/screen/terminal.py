@@ -1,4 +1,4 @@
-"""The part that knows the terminal's library: its keys by our names, our rows as its letters."""
+"""The only part that knows the terminal library: its keys under our names, our rows as its characters."""
 
 from __future__ import annotations
 
@@ -50,14 +50,14 @@ KEY_NAMES: Final = MappingProxyType(
         Keys.Down: "down",
     }
 )
-"""The library's names of keys, and ours."""
+"""The library's names of keys, with ours."""
 
 _LONE_ESCAPE_S = 0.05
 """How long to wait after an escape for the rest of a longer key. Unit: s."""
 
 
 def application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
-    """Make the program that draws a screen and feeds it keys."""
+    """Make the library's application that draws a screen and feeds it keys."""
     app: Application[None] = Application(
         layout=Layout(_Rows(screen)),
         key_bindings=_bindings(screen),
@@ -67,7 +67,7 @@ def application(screen: Screen, source: Input | None, target: Output | None) -> 
         input=source,
         output=target,
         include_default_pygments_style=False,
-        # The size is told by a signal where there is one, so nothing need be asked twice a second.
+        # Where a signal reports a new size, there is no need to ask for it twice a second.
         terminal_size_polling_interval=None if hasattr(signal, "SIGWINCH") else 0.5,
     )
     app.ttimeoutlen = _LONE_ESCAPE_S
@@ -75,10 +75,10 @@ def application(screen: Screen, source: Input | None, target: Output | None) -> 
 
 
 class _Rows(Window):
-    """Our rows as the library's letters.
+    """Our rows as the library's characters.
 
-    Written straight into its buffer: the library's own way there looks at every letter for cursors, scrolling
-    and wrapping, none of which there is here, and takes twice as long.
+    They are written straight into its buffer: the library's own way checks every character for cursors,
+    scrolling and wrapping, none of which occur here, and takes twice as long.
     """
 
     def __init__(self, screen: Screen) -> None:
@@ -111,12 +111,12 @@ def _char(letter: str, style: str) -> Char:
 
 
 def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> None:
-    """Write a row into a row of the library's buffer.
+    """Write one of our rows into a row of the library's buffer.
 
     Args:
-        row: At most as wide as there is room.
-        buffer: The letters by their column.
-        left: Column of the first.
+        row: At most `columns` wide.
+        buffer: The characters by column.
+        left: Column of the first one.
         columns: Room. Unit: columns.
     """
     column, end = left, left + columns
@@ -124,7 +124,7 @@ def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> Non
         style = style_of(span.paint)
         for letter in span.text:
             wide = 1 if letter < "\x7f" else width(letter)
-            if wide == 0 and column > left:  # a mark that combines belongs to the letter before it
+            if wide == 0 and column > left:  # a combining mark belongs to the letter before it
                 before = buffer[column - 1]
                 buffer[column - 1] = Char(before.char + letter, before.style)
                 continue
@@ -138,7 +138,7 @@ def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> Non
 
 @lru_cache(maxsize=512)
 def style_of(paint: Paint) -> str:
-    """Write a paint in the library's words."""
+    """Return a paint in the library's style language."""
     words = []
     if paint.ground is not None:
         words.append(f"bg:{SIXTEEN.get(paint.ground, paint.ground.hex)}")
@@ -167,7 +167,7 @@ def _bindings(screen: Screen) -> KeyBindings:
             press("space" if key == " " else key)
 
     for key in KEY_NAMES:
-        # At once: nothing longer begins with any of these.
+        # Act at once: no longer key sequence begins with any of these.
         bindings.add(key, eager=True)(on_named)
     bindings.add(Keys.Any)(on_letter)
     bindings.add(Keys.BracketedPaste)(lambda event: screen.guarded(lambda: screen.paste(event.data)))
@@ -179,13 +179,13 @@ def _bindings(screen: Screen) -> KeyBindings:
 
 
 def suspend(app: Application[None]) -> None:
-    """Hand the terminal back and stop, until the shell lets the program go on; then draw anew."""
-    # The signal that cannot be caught, because the one the shell sends is what brought us here.
+    """Hand the terminal back and stop until the shell lets the program continue; then redraw."""
+    # The signal that cannot be caught, since the one the shell sends is being handled here.
     run_in_terminal(lambda: os.kill(os.getpid(), signal.SIGSTOP))
 
 
 def redraw_all(app: Application[None]) -> None:
-    """Draw everything anew: whoever had the terminal meanwhile may have written on it."""
+    """Redraw everything: another program may have written on the terminal meanwhile."""
     if app.is_running and not app.is_done:
         app.renderer.clear()
         app.invalidate()

@@ -1,8 +1,9 @@
-"""What the screen shows besides the knitting, and what a key does to it. Pure: time is handed in.
+"""What the screen shows besides the knitting, and what a key does to it. Pure: time is passed in.
 
-There is no mode to fall into. Figures begin a number that stands at the foot of the screen and fades; every
-other key does what it always does. Words are typed only after the key that asks for them, while the round
-stays in sight; space in an empty line is still a step. A pedal's PageDown and PageUp step whatever is shown.
+There is no mode to be trapped in. Figures begin a number that is shown at the bottom of the screen and fades;
+every other key does what it always does. Words are typed only after the key that asks for them, while the
+round stays in sight; space in an empty line is still a step. A pedal's PageDown and PageUp step whatever is
+shown.
 """
 
 from __future__ import annotations
@@ -16,13 +17,14 @@ from stepper.screen.debounce import Presses, PressVerdict, judge
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
+from stepper.session.events import Advanced, Returned
 from stepper.session.fault.inquiry import inquire
 from stepper.session.state import State
 
 FADES_S: Final = 8.0
-"""Figures typed and not used are gone after so long; so is a first q. Unit: s."""
+"""Figures typed but not used are dropped after this long; so is a first q. Unit: s."""
 LONGEST_LINE: Final = 2000
-"""Letters of a typed line at most."""
+"""Most characters a typed line can have."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,15 +39,15 @@ class UIState:
     text: str = ""
     """Those words."""
     yarn: int = 0
-    """Which yarn is weighed, by its place in the file, from 0."""
+    """Which yarn is being weighed, by its index in the file, from 0."""
     leaving: bool = False
     """Whether q was pressed once."""
     touched_s: float = 0.0
     """When the last key was pressed. Unit: s."""
     down: int = 0
-    """How far the page is moved: rows down, or entries back in the journal."""
+    """How far the page is scrolled: rows down, or entries back in the journal."""
     along: int = 0
-    """How far the chart is moved, in stitches."""
+    """How far the chart is scrolled sideways. Unit: stitches."""
     presses: Presses = field(default_factory=Presses)
 
 
@@ -59,7 +61,7 @@ class KeyRequest:
     hush: bool = False
     """Whether to fall silent at once."""
     back_to: int | None = None
-    """Journal entry to go back to, by its place in the list shown, from 0."""
+    """Journal entry to go back to, by its index in the list shown, from 0."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,7 +80,7 @@ def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> K
 
     Args:
         ui: What is shown.
-        key: Name of the key; a letter stands for itself.
+        key: Name of the key; a letter is its own name.
         at_s: When. Unit: s, on any clock that only goes forward.
         plan: The plan as knitted.
         state: Where the session stands.
@@ -101,21 +103,21 @@ def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> K
 
 
 def fade(ui: UIState, at_s: float) -> UIState:
-    """Let what was typed and not used go after a while."""
+    """Drop what was typed but not used for a while."""
     if at_s - ui.touched_s < FADES_S:
         return ui
     return replace(ui, digits="", leaving=False)
 
 
 def paste_text(ui: UIState, text: str) -> UIState:
-    """Take words from the clipboard into the line being typed; anywhere else they do nothing."""
+    """Put pasted text into the line being typed; without such a line it does nothing."""
     if ui.entry is None:
         return ui
     return replace(ui, text=clean(ui.text + text)[:LONGEST_LINE])
 
 
 def turn_to(ui: UIState, page: Page) -> UIState:
-    """Turn to a page, from its beginning."""
+    """Turn to a page, at its beginning."""
     return replace(_home(ui), page=page)
 
 
@@ -124,13 +126,13 @@ def _home(ui: UIState) -> UIState:
 
 
 def _steps_through(ui: UIState, key: str) -> bool:
-    """Return whether a key steps although a line is open: pedals must never type into a note."""
+    """Return whether a key steps even though a line is being typed: pedals must never type into a note."""
     return key in ("page down", "page up") or (not ui.text and key == "space")
 
 
 def _typed(ui: UIState, key: str, at_s: float, yarns: Sequence[str]) -> KeyOutcome:
     if key == "enter":
-        # Remembered, so that a bounce of this press is not taken for a step.
+        # Remembered so that a bounce of this press is not taken for a step.
         return _entered(replace(ui, presses=judge(ui.presses, key, at_s)[1]), yarns)
     if key == "backspace":
         return KeyOutcome(ui=replace(ui, text=ui.text[:-1]))
@@ -160,7 +162,7 @@ def _entered(ui: UIState, yarns: Sequence[str]) -> KeyOutcome:
 
 
 def _number(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> KeyOutcome:
-    """Use the figures typed, or let them go."""
+    """Use the figures typed, or drop them."""
     number, without = int(ui.digits), replace(ui, digits="")
     if key == "backspace":
         return KeyOutcome(ui=replace(ui, digits=ui.digits[:-1]))
@@ -172,8 +174,8 @@ def _number(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> Key
 
 
 def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
-    """Return what enter makes of a number: a place to go on where that is asked, a part of a count aloud, an
-    answer where a count between landmarks is asked for, else a count."""
+    """Return the cue that enter makes of a number: the place to go on from or the count between landmarks if
+    either was asked for, part of a count aloud, or else a count."""
     if state.question is not None:
         return Choose(number=number)
     if state.knitting.tens is not None:
@@ -185,12 +187,12 @@ def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
 
 
 def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
-    """Move a page that can be moved; the journal's enter goes back to the entry marked."""
+    """Scroll a page that can be scrolled; enter on the journal's page goes back to the marked entry."""
     if ui.page in (Page.ROUND, Page.YOKE):
         return None
     steps = {"down": (1, 0), "up": (-1, 0), "left": (0, 1), "right": (0, -1)}.get(key)
     if steps is not None:
-        # Never further than there can be anything, or she would have to come all the way back.
+        # Never beyond the last row, or she would have to come all the way back.
         far, wide = len(plan.rounds), max((round_.after for round_ in plan.rounds), default=0)
         down = ui.down + steps[0]
         down = max(-far, min(far, down)) if ui.page is Page.CHART else max(0, down)
@@ -228,12 +230,12 @@ def _cued(ui: UIState, key: str, at_s: float, state: State) -> KeyOutcome:
         page = Page.ROUND if ui.page is row.page else row.page
         return KeyOutcome(ui=turn_to(ui, page))
     if row.steps and not ui.text:
-        ui = _home(ui)  # she sees that it counted; words half typed wait
+        ui = _home(ui)  # so she sees that it counted; half-typed words wait
     return KeyOutcome(ui=ui, request=_one(row.cue(state)) if row.cue is not None else NOTHING)
 
 
 def _stepped(state: State) -> bool:
-    return bool(state.undo) and state.undo[-1].kind in ("Advanced", "Returned")
+    return bool(state.undo) and state.undo[-1].kind in (Advanced.__name__, Returned.__name__)
 
 
 def _one(cue: Cue) -> KeyRequest:

@@ -1,4 +1,4 @@
-"""The screen as rows: one pure function from what there is to show. No I/O."""
+"""The screen as rows: one pure function of what there is to show. No I/O."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ def view(scene: Scene, terminal: Terminal) -> list[Row]:
 
     Args:
         scene: What there is to show.
-        terminal: What there is to draw on.
+        terminal: The terminal to draw on.
 
     Returns:
         Shape: (terminal.rows,), none wider than the terminal. The same scene gives the same rows.
@@ -42,5 +42,5 @@ def view(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 def _in_ascii(span: Span) -> Span:
-    """Write our own signs without what a plain terminal lacks; her own words stay as they are."""
+    """Replace our own signs by ASCII for a plain terminal; the knitter's words stay as they are."""
     return Span(span.text.replace("…", "~"), span.paint)

@@ -1,6 +1,6 @@
 """The yarns as the screen shows them: a colour if there is one, and always a sign.
 
-The sign is the second channel: three yarns in a round are told apart by it without any colour. No I/O.
+The sign is the second channel: it tells three yarns in a round apart without any colour. No I/O.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from stepper.screen.rows import Span, clean
 from stepper.screen.style import BOLD, Depth, Paint, dim_colour, paint_ground
 
 GROUND_SIGN = "."
-"""Sign of the yarn that comes first in the file, which most of the fabric is in. ASCII on purpose."""
+"""Sign of the first yarn in the file, in which most of the fabric is worked. ASCII on purpose."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,11 +21,11 @@ class ScreenYarn:
     """One yarn."""
 
     name: str
-    """How it is called."""
+    """What it is called."""
     sign: str
-    """One letter, no other yarn's."""
+    """One character, unique among the yarns."""
     colour: Rgb | None = None
-    """Nothing where the file gives none."""
+    """None if the file gives none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,31 +35,31 @@ class Yarns:
     by_key: Mapping[str, ScreenYarn] = field(default_factory=dict)
 
     def of(self, key: str) -> ScreenYarn:
-        """Return a yarn; one nobody told of is called by its key."""
+        """Return a yarn; one the file does not mention is called by its key."""
         return self.by_key.get(key) or ScreenYarn(name=key, sign=(clean(key).strip() or "?")[0].upper())
 
     def paint(self, key: str, depth: Depth, *, dim: bool = False, bold: bool = False) -> Paint:
-        """Return the paint of a stitch in a yarn; without a colour the terminal's own ink."""
+        """Return the paint of a stitch in a yarn: the terminal's own ink if it has no colour."""
         colour = self.of(key).colour
         if colour is None or depth is Depth.NONE:
             return Paint(bold=bold)
         return paint_ground(dim_colour(colour) if dim else colour, depth, bold=bold)
 
     def swatch(self, key: str, depth: Depth) -> Span:
-        """Show a yarn by its name and sign on its colour."""
+        """Return a yarn's sign and name on its colour."""
         yarn = self.of(key)
         paint = self.paint(key, depth, bold=True)
         return Span(f" {yarn.sign} {clean(yarn.name)} ", paint if paint.ground else BOLD)
 
 
 def yarns_of(names: Mapping[str, str], colours: Mapping[str, Rgb | None]) -> Yarns:
-    """Return each yarn its sign.
+    """Assign a sign to each yarn.
 
     Args:
-        names: How each is called, by its key, in the order of the file.
+        names: What each is called, by its key, in the order of the file.
         colours: The colour of each, by its key.
 
-    Always: no two have the same sign.
+    Always: no two share a sign.
     """
     given: dict[str, ScreenYarn] = {}
     taken: set[str] = set()
@@ -74,7 +74,7 @@ _LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789"
 
 
 def _sign(key: str, name: str, taken: set[str]) -> str:
-    """Choose the first that is free: a letter of the key, of the name, of the alphabet, any letter beyond."""
+    """Choose the first free one: a letter of the key, the name or the alphabet, or any other character."""
     wanted = [letter for letter in (key + name).upper() if letter in _LETTERS]
     beyond = [chr(code) for code in range(0x391, 0x3AA) if chr(code).isalpha()]
     free: list[str] = [letter for letter in (*wanted, *_LETTERS, *beyond) if letter not in taken]
@@ -82,4 +82,4 @@ def _sign(key: str, name: str, taken: set[str]) -> str:
 
 
 NO_YARNS = Yarns()
-"""For a garment whose file tells of none."""
+"""For a garment whose file names none."""

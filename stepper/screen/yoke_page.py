@@ -1,9 +1,9 @@
 """The yoke from above, as it would lie on a table: ring by ring in the terminal's cells. No I/O.
 
-A ring is a round, the neck inside. A radius goes with the number of stitches, so the picture is round where
-the yoke lies flat. The beginning of the round is at the top, the centre back; seen from above the work runs
-clockwise, because it runs to the left for whoever stands before it. Two points of the picture share a cell,
-one above the other; without colours every cell shows the sign of its yarn.
+Each ring is a round, with the neck inside. The radius is proportional to the number of stitches, so the
+picture is round if the yoke lies flat. The beginning of the round is at the top, the centre back; seen from
+above the work runs clockwise, because it runs to the left for someone facing it. Two points of the picture
+share a cell, one above the other; without colours every cell shows the sign of its yarn.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour
 from stepper.screen.yarns import Yarns
 
 _NO_COLOUR: Final = Rgb(160, 160, 160)
-# Stands for a yarn whose colour the file does not tell.
+# For a yarn whose colour the file does not give.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,7 +37,7 @@ class Rings:
     yarns: tuple[tuple[str, ...], ...]
     """For each round the yarn of each stitch, in working order."""
     signs: tuple[tuple[str, ...], ...]
-    """For each round the sign of each stitch that is not plain; empty for one that is."""
+    """For each round the sign of each stitch; empty for a plain one."""
     inner: float
     """Radius of the neck, as a share of the whole. Range: above 0, below 1."""
 
@@ -46,7 +46,7 @@ class Rings:
 def rings_of(course: Course) -> Rings | None:
     """Find the yoke: the rounds before stitches first go on hold, or the first section if none do.
 
-    Nothing where these are not worked in the round.
+    None if these are not worked in the round.
     """
     yoke = yoke_of(course.rounds)
     if yoke is None:
@@ -76,7 +76,7 @@ def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
 
 
 class _Point(NamedTuple):
-    """Where in the rings a point of the picture lies."""
+    """Where in the rings a point of the picture is."""
 
     ring: int
     stitch: int
@@ -84,7 +84,7 @@ class _Point(NamedTuple):
 
 def _picture(rings: Rings, scene: Scene, terminal: Terminal, room: int) -> list[Row]:
     halves = 2 if terminal.depth is not Depth.NONE and terminal.blocks else 1
-    # A cell is twice as high as wide, so with halves a point is square; without, two columns make one.
+    # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
     across = 1 if halves == 2 else 2
     size = max(4, min(terminal.columns // across, room * halves))
     size -= size % 2
@@ -102,14 +102,14 @@ _Line = tuple[_Point | None, ...]
 
 @lru_cache(maxsize=4)
 def _grid(course: Course, size: int) -> tuple[_Line, ...]:
-    """Find the stitch at each point of a picture: the same for a garment at a size, however far it is."""
+    """Find the stitch at each point of a picture; this depends on garment and size only, not on progress."""
     rings = rings_of(course)
     assert rings is not None
     return tuple(tuple(_point(rings, x, y, size) for x in range(size)) for y in range(size))
 
 
 def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
-    """Find the stitch at a point of the picture; nothing outside the yoke and in the neck."""
+    """Find the stitch at a point of the picture; None outside the yoke or inside the neck."""
     east, south = (x + 0.5) / size * 2 - 1, (y + 0.5) / size * 2 - 1
     radius = math.hypot(east, south)
     count = len(rings.yarns)
@@ -122,7 +122,7 @@ def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
 
 
 class _Shades:
-    """What is finished, and the colour of each yarn as shown, finished and to come."""
+    """What is finished, and the colour each yarn is shown in, finished and to come."""
 
     def __init__(self, rings: Rings, scene: Scene, depth: Depth) -> None:
         self._rings, self._yarns, self._depth = rings, scene.yarns, depth
@@ -135,7 +135,7 @@ class _Shades:
         return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
 
     def of(self, point: _Point | None) -> Rgb | None:
-        """Return the colour of a point; None where there is no fabric."""
+        """Return the colour of a point; None if there is no fabric."""
         if point is None:
             return None
         key = (self._rings.yarns[point.ring][point.stitch], self.finished(point))
@@ -154,7 +154,7 @@ def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
         if top is None and bottom is None:
             spans.append(Span(" "))
         elif bottom is None or top is None:
-            # A lone half on the terminal's own ground: a block, not a text, so no contrast is owed.
+            # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
             spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
         else:
             spans.append(Span("▀", Paint(ground=bottom, ink=top)))
@@ -162,7 +162,7 @@ def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
 
 
 def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
-    """Draw a line of points by signs: finished bold, to come plain."""
+    """Draw a line of points as signs: finished ones bold, those to come plain."""
     spans: list[Span] = []
     for point in line:
         if point is None:

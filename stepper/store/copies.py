@@ -1,9 +1,9 @@
 """Rolling copies of a journal, and the mark of its newest entry, in a folder beside it.
 
-Each copy is a whole journal under a name that says when it was made, how many entries it has and of which
-journal it is. The mark tells what the journal must hold at least: a file that was exchanged for an earlier
-one is found out by it. It is written after each commit without waiting for the disk, so after a power cut it
-may be behind the journal, never ahead of it.
+Each copy is a whole journal; its name says when it was made, how many entries it has and which journal it is
+a copy of. The mark says how much the journal must hold at least, which exposes a file exchanged for an
+earlier one. It is written after each commit without waiting for the disk, so after a power cut it may be
+behind the journal, never ahead of it.
 """
 
 from __future__ import annotations
@@ -25,14 +25,14 @@ from stepper.store.records import Newest
 COPY_EVERY: Final = 250
 """Entries between two copies within a sitting."""
 NEWEST_KEPT: Final = 3
-"""Copies kept, whatever their day."""
+"""Number of newest copies kept, whatever their day."""
 DAYS_KEPT: Final = 4
-"""Earlier days of which the last copy is kept besides."""
+"""Number of earlier days whose last copy is kept as well."""
 
 _MARK: Final = "newest"
 _MARK_BYTES: Final = 256
 _NAME_LETTERS: Final = 8
-"""Letters of the journal's own name that stand in the name of a copy."""
+"""Number of letters of the journal's own name that go into the name of a copy."""
 
 
 class Copies:
@@ -48,7 +48,7 @@ class Copies:
         self._mark: int | None = None
 
     def listed(self) -> list[Path]:
-        """Return the copies, the newest first; of whatever journal they are."""
+        """Return the copies of any journal, newest first."""
         try:
             found = [each for each in self.folder.iterdir() if each.suffix == SUFFIX and each.is_file()]
         except OSError:
@@ -56,7 +56,7 @@ class Copies:
         return sorted(found, reverse=True)
 
     def reach(self, journal: str) -> int:
-        """Return how many entries the fullest copy of a journal has, by the names of the copies; 0 for none.
+        """Return how many entries a journal's fullest copy has, going by the copies' names; 0 if none.
 
         Args:
             journal: The journal's own name.
@@ -64,7 +64,7 @@ class Copies:
         return max((_entries_of(each, journal) for each in self.listed()), default=0)
 
     def mark(self) -> Newest | None:
-        """Return what was kept last as far as the mark knows; None where there is none or it is damaged."""
+        """Return what was kept last according to the mark; None if the mark is missing or damaged."""
         try:
             with (self.folder / _MARK).open("rb") as file:
                 noted = json.loads(file.read(_MARK_BYTES))
@@ -80,7 +80,7 @@ class Copies:
             return None
 
     def write_mark(self, newest: Newest) -> None:
-        """Note what was kept last; where it cannot be noted, the journal is none the worse."""
+        """Note what was kept last. A failure is ignored: it does the journal no harm."""
         text = json.dumps(_noted(newest), separators=(",", ":")).ljust(_MARK_BYTES).encode()
         with suppress(OSError):
             if self._mark is None:
@@ -91,7 +91,7 @@ class Copies:
             os.write(self._mark, text)
 
     def copy(self, newest: Newest) -> None:
-        """Copy the journal as it is now, unless there is such a copy, and let older ones go.
+        """Copy the journal as it is now, unless such a copy exists, and delete copies no longer needed.
 
         Args:
             newest: How far the journal goes.
@@ -102,7 +102,7 @@ class Copies:
         """
         if newest.seq == 0 or self.reach(newest.journal) == newest.seq:
             return
-        self.close()  # the folder may be another by now, and the mark with it
+        self.close()  # the folder may have been replaced by now, and the mark with it
         self.folder.mkdir(exist_ok=True)
         unfinished = self.folder / "unfinished"
         unfinished.unlink(missing_ok=True)
@@ -121,13 +121,13 @@ class Copies:
         self.write_mark(newest)
 
     def close(self) -> None:
-        """Let go of the mark; the second time does nothing."""
+        """Close the mark. A second call does nothing."""
         descriptor, self._mark = self._mark, None
         if descriptor is not None:
             os.close(descriptor)
 
     def _let_go(self, journal: str) -> None:
-        """Delete what need not be kept of this journal's copies."""
+        """Delete those of this journal's copies that need not be kept."""
         own = [each for each in self.listed() if _entries_of(each, journal)]
         for each in set(own) - kept(own):
             with suppress(OSError):
@@ -135,10 +135,10 @@ class Copies:
 
 
 def kept(copies: Iterable[Path]) -> set[Path]:
-    """Choose the copies to keep: the newest, and the last of each of some days before.
+    """Choose the copies to keep: the newest, and the last one of each of a few earlier days.
 
     Args:
-        copies: Of one journal, the newest first.
+        copies: All of one journal, newest first.
     """
     names = list(copies)
     by_day: dict[str, Path] = {}
@@ -148,7 +148,7 @@ def kept(copies: Iterable[Path]) -> set[Path]:
 
 
 def _entries_of(copy: Path, journal: str) -> int:
-    """Return how many entries a copy has by its name; 0 where it is of another journal."""
+    """Return how many entries a copy has according to its name; 0 if it belongs to another journal."""
     *_, entry, count, own = ("", "", "", *copy.stem.rsplit("-", 3))
     if entry != "entry" or own != journal[:_NAME_LETTERS] or not count.isdecimal():
         return 0

@@ -2,22 +2,21 @@
 
 Settings and why:
 
-- autocommit mode of the Python driver, transactions begun by hand with BEGIN IMMEDIATE: what is one unit is
-  seen in the code, and a writer finds out at once that it cannot write;
-- a rollback journal and no write-ahead log: after each commit the one file holds everything, so that a copy
-  of it alone is worth something. Measured (DEVELOPERS.md, "Durability") a commit takes 1 ms more;
-- journal_mode=PERSIST: what a half-done commit is taken back by is crossed out where it stands, neither
-  deleted nor emptied. No commit hangs on a change of the folder reaching the disk (with DELETE that needs
-  synchronous=EXTRA, and takes longer), and none on the file getting its room back (with TRUNCATE a commit
-  takes a third more);
-- synchronous=FULL: the file is on the disk before what would take the commit back is crossed out, and the
-  crossing out is too before the commit is answered;
-- the right to write is held from one commit to the next (`held`), by SQLite's own lock on the file: another
-  program can read, and none can write, even where the lock beside the journal was deleted;
+- autocommit mode of the Python driver, transactions begun by hand with BEGIN IMMEDIATE: the code shows what
+  forms one unit, and a writer finds out at once if it cannot write;
+- a rollback journal rather than a write-ahead log: after each commit the one file holds everything, so that a
+  copy of it alone is worth something. Measured (DEVELOPERS.md, "Durability"), a commit takes 1 ms longer;
+- journal_mode=PERSIST: the rollback journal is invalidated in place, neither deleted nor emptied. No commit
+  depends on a change to the folder reaching the disk (with DELETE that needs synchronous=EXTRA and takes
+  longer), nor on the file growing again (with TRUNCATE a commit takes a third longer);
+- synchronous=FULL: the file is on the disk before the rollback journal is invalidated, and so is the
+  invalidation before the commit returns;
+- the right to write is held from one commit to the next (`held`), by SQLite's own lock on the file: other
+  programs can read it, but none can write to it, even if the lock file beside the journal was deleted;
 - fullfsync: macOS answers a plain fsync before the data is on the medium. Nothing changes elsewhere.
 
 What the tests prove is that a killed *process* loses nothing that was answered. That the same holds when the
-*power* fails rests on SQLite and on drives that do what they are told; no test here shows it.
+*power* fails depends on SQLite and on drives that do what they are told; no test here shows it.
 """
 
 from __future__ import annotations
@@ -32,8 +31,8 @@ from urllib.parse import quote
 BUSY_TIMEOUT_S: Final = 1.0
 """How long to wait for another program that holds the file. Unit: seconds."""
 ROOM_KEPT_BYTES: Final = 128 << 10
-"""How much room is kept beside the journal for what a half-done commit is taken back by. A cue takes 12 to
-20 KiB; what a long project text took besides is given back. Unit: bytes."""
+"""How large the rollback journal may stay between commits. A cue takes 12 to 20 KiB; the extra that a long
+project text took is given back. Unit: bytes."""
 
 
 def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOUT_S) -> sqlite3.Connection:
@@ -66,7 +65,7 @@ def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOU
     except sqlite3.Error:
         connection.close()
         raise
-    except UnicodeDecodeError as error:  # of SQLite's own complaint, which quotes what it cannot read
+    except UnicodeDecodeError as error:  # in SQLite's own message, which quotes what it cannot read
         connection.close()
         raise sqlite3.DatabaseError("the tables cannot be read") from error
     return connection
@@ -76,7 +75,7 @@ def keep_all_in_one_file(connection: sqlite3.Connection) -> bool:
     """Have each commit end in the journal's own file; a log of its own (WAL) is worked into it.
 
     Returns:
-        Whether it is so now; not where another program has the log open.
+        Whether that is so now; False if another program has the log open.
 
     Raises:
         sqlite3.Error: Another program has the file open.
@@ -87,14 +86,14 @@ def keep_all_in_one_file(connection: sqlite3.Connection) -> bool:
 
 
 def leave_nothing_beside(connection: sqlite3.Connection) -> None:
-    """Take away the file that commits are prepared in; crossed out and left behind it is only untidy."""
+    """Remove the rollback journal; left behind, it is harmless but untidy."""
     with suppress(sqlite3.Error):
         connection.execute("PRAGMA journal_mode = DELETE").fetchone()
 
 
 @contextmanager
 def transaction(connection: sqlite3.Connection) -> Generator[None]:
-    """Make everything done in this block one unit: all of it is kept, or none.
+    """Make everything done in this block one unit: all of it is kept or none of it.
 
     Args:
         connection: In autocommit mode and not within a transaction.
@@ -106,12 +105,12 @@ def transaction(connection: sqlite3.Connection) -> Generator[None]:
 
 @contextmanager
 def _committed(connection: sqlite3.Connection) -> Generator[None]:
-    """Commit what was begun if this block ends well, and take it back if not."""
+    """Commit what was begun if this block ends well; otherwise roll it back."""
     try:
         yield
         connection.execute("COMMIT")
     except BaseException:
-        # SQLite rolls back by itself after some errors (disk full), and a rollback that fails as well must
+        # SQLite rolls back by itself after some errors (disk full), and if our rollback then fails, that must
         # not hide what went wrong first.
         if connection.in_transaction:
             try:
@@ -126,7 +125,7 @@ def held(connection: sqlite3.Connection) -> Generator[None]:
     """Make this block one unit, as `transaction` does, and keep the right to write after it.
 
     Args:
-        connection: In autocommit mode; whether or not the right to write is held already.
+        connection: In autocommit mode, with or without the right to write already held.
     """
     if not connection.in_transaction:
         connection.execute("BEGIN IMMEDIATE")
@@ -134,6 +133,6 @@ def held(connection: sqlite3.Connection) -> Generator[None]:
         with _committed(connection):
             yield
     finally:
-        # What was kept is kept: who cannot go on holding finds out at the next attempt.
+        # What was kept is kept: if the right cannot be held any longer, the next attempt shows it.
         with suppress(sqlite3.Error):
             connection.execute("BEGIN IMMEDIATE")

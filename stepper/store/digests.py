@@ -1,9 +1,9 @@
 """Checksums of what a journal holds, each entry's over the one before it.
 
-Because they are chained, an entry changed, exchanged, left out or put in anywhere changes the checksum of
-every entry after it. They find damage; they are no seal against someone who means to forge.
+Because they are chained, changing, swapping, removing or inserting an entry changes the checksum of every
+entry after it. They find damage; they do not protect against deliberate forgery.
 
-BLAKE2b (RFC 7693) with 16 bytes: that a damage goes unnoticed has odds of 2^-128.
+BLAKE2b (RFC 7693) with 16 bytes: the odds that damage goes unnoticed are 2^-128.
 """
 
 from __future__ import annotations
@@ -18,10 +18,10 @@ DIGEST_BYTES: Final = 16
 
 
 def seed(journal: str) -> bytes:
-    """Return what the chains of a journal begin with, in place of the entry before the first.
+    """Return what a journal's chains begin with, standing in for an entry before the first.
 
     Args:
-        journal: The journal's own name, which no other has.
+        journal: The journal's own, unique name.
     """
     return _digest(b"journal\n", journal)
 
@@ -31,10 +31,10 @@ def entry_digest(before: bytes, seq: int, at: str, kind: str, version: int, body
 
     Args:
         before: That of the entry before it, or `seed`.
-        seq: Its place; the others are the fields of `Entry`, of which only the body may hold a line break.
+        seq: Its place; the rest are the fields of `Entry`, of which only the body may contain a line break.
     """
     text = f"{seq}\n{at}\n{kind}\n{version}\n{body}"
-    # Not by `_digest`: this is asked ten thousand times at once.
+    # Not by `_digest`: this is called ten thousand times in a row.
     return blake2b(before + text.encode(), digest_size=DIGEST_BYTES).digest()
 
 
@@ -43,7 +43,7 @@ def plan_digest(before: bytes, number: int, from_seq: int, at: str, fingerprint:
 
     Args:
         before: That of the one before it, or `seed`.
-        number: Its number; the others are the fields of `PlanVersion`.
+        number: Its number; the rest are the fields of `PlanVersion`.
     """
     return _digest(before, f"{number}\n{from_seq}\n{at}\n{len(fingerprint)}\n{fingerprint}\n{text}")
 
@@ -53,7 +53,7 @@ def snapshot_digest(entry: bytes, seq: int, fingerprint: str, codec_version: int
 
     Args:
         entry: The checksum of the last entry it contains, or `seed`.
-        seq: That entry's place; the others are the fields of `Snapshot`.
+        seq: That entry's place; the rest are the fields of `Snapshot`.
     """
     return _digest(entry, f"{seq}\n{codec_version}\n{len(fingerprint)}\n{fingerprint}\n{body}")
 
@@ -63,7 +63,7 @@ def newest_digest(newest: Newest, title: str) -> bytes:
 
     Args:
         newest: What it says.
-        title: The garment's title, which is covered as well.
+        title: The garment's title, which the checksum covers too.
     """
     return _digest(
         newest.digest + newest.plan_digest, f"{newest.journal}\n{newest.seq}\n{newest.plan}\n{title}"

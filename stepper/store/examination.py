@@ -13,7 +13,7 @@ from stepper.store.history import BrokenHistoryError, check_history
 from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
 
 FIRST_WITH_CHECKSUMS = 2
-"""The form of a journal from which on its rows have checksums."""
+"""The first version of the journal's form whose rows have checksums."""
 
 
 def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> int:
@@ -21,7 +21,7 @@ def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Mig
 
     Args:
         connection: Open on the journal or an image of it.
-        path: The journal, for the sentence.
+        path: The journal, for the error message.
         migrations: The migrations known.
 
     Returns:
@@ -50,7 +50,7 @@ def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Mig
 
 
 def _check_first_form(connection: sqlite3.Connection) -> None:
-    """Make sure of what can be made sure of without checksums: numbers without gaps, texts that are texts."""
+    """Check what can be checked without checksums: that numbers have no gaps and texts are texts."""
     if connection.execute("SELECT count(*) FROM garment").fetchone() != (1,):
         raise BrokenHistoryError("the title is gone")
     for query in (
@@ -70,7 +70,7 @@ def _tables(connection: sqlite3.Connection) -> list[tuple[str, str, str, str]]:
 
 @cache
 def _tables_of(migrations: tuple[Migration, ...]) -> list[tuple[str, str, str, str]]:
-    """Return the tables these migrations lead to."""
+    """Return the tables that these migrations produce."""
     with closing(sqlite3.connect(":memory:", isolation_level=None)) as model:
         migrate(model, 0, migrations)
         return _tables(model)

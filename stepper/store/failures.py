@@ -1,6 +1,7 @@
 """Turn what the disk and SQLite refuse into a sentence for the knitter.
 
-What is left alone is a fault of ours (a broken rule of the schema, a misused connection) and stays as it is.
+Anything else is a bug of ours (a broken rule of the schema, a misused connection) and passes through
+unchanged.
 """
 
 from __future__ import annotations
@@ -64,7 +65,7 @@ _BY_ERRNO: Final[Mapping[int, str]] = MappingProxyType(
 
 
 class NotAJournalError(SurroundingsError):
-    """A file has a journal's name and is something else."""
+    """A file has a journal's name but is something else."""
 
 
 class DamagedError(SurroundingsError):
@@ -73,7 +74,7 @@ class DamagedError(SurroundingsError):
 
 @contextmanager
 def explained(path: Path) -> Generator[None]:
-    """Let what the surroundings refuse in this block come out as a sentence about `path`.
+    """Turn whatever the surroundings refuse in this block into a sentence about `path`.
 
     Args:
         path: The journal the work is about.
@@ -95,10 +96,10 @@ def explained(path: Path) -> Generator[None]:
 
 @contextmanager
 def taken_as_damage(path: Path) -> Generator[None]:
-    """Let whatever a journal's content leads to in this block come out as a damage of it.
+    """Report whatever a journal's content causes in this block as damage to it.
 
-    For looking at a file that anything may have happened to: a table that is gone, a text that is none, a
-    number beyond all bounds are no faults of ours there.
+    For looking at a file to which anything may have happened: there, a missing table, a text that is not a
+    text or a number out of all bounds is not a bug of ours.
 
     Args:
         path: The journal looked at.
@@ -111,12 +112,12 @@ def taken_as_damage(path: Path) -> Generator[None]:
             yield
     except (NotAJournalError, sqlite3.Error, ValueError, TypeError, OverflowError, MemoryError) as error:
         if isinstance(error, NotAJournalError) and error.__cause__ is None:
-            raise  # found by what it is, and not by what SQLite cannot make of it
+            raise  # identified by what it is, not by what SQLite cannot do with it
         raise damaged(path) from error
 
 
 def not_a_journal(path: Path) -> NotAJournalError:
-    """Return the error for a file that has a journal's name and is something else."""
+    """Return the error for a file that has a journal's name but is something else."""
     return NotAJournalError(_NOT_A_JOURNAL.format(path=path))
 
 

@@ -10,8 +10,8 @@ from stepper.store.digests import entry_digest, newest_digest, plan_digest, seed
 from stepper.store.records import JournalEntry, Newest
 
 CHECKED_AT_OPENING: Final = 10_000
-"""Newest entries whose checksums are looked at when a journal is opened; a garment of 40,000 stitches told in
-steps of eight has half as many. Those before them are looked at whenever they are read."""
+"""Number of newest entries whose checksums are checked when a journal is opened; a garment of 40,000 stitches
+told in steps of eight has half as many. Older ones are checked whenever they are read."""
 
 ENTRY_COLUMNS: Final = "seq, at, kind, version, body, digest"
 PLAN_COLUMNS: Final = "number, from_seq, at, fingerprint, project_text, digest"
@@ -21,7 +21,7 @@ PlanRow = tuple[int, int, str, str, str, bytes]
 
 
 class BrokenHistoryError(ValueError):
-    """What the journal holds is not what was once put into it."""
+    """The journal does not hold what was once put into it."""
 
 
 def read_newest(connection: sqlite3.Connection) -> Newest:
@@ -43,7 +43,7 @@ def read_newest(connection: sqlite3.Connection) -> Newest:
 
 
 def write_newest(connection: sqlite3.Connection, newest: Newest) -> None:
-    """Say how far the journal goes, under the title it has; within the transaction that made it go so far."""
+    """Record how far the journal goes; to be called within the transaction that added the rows."""
     (title,) = connection.execute("SELECT title FROM garment").fetchone() or ("",)
     connection.execute(
         "INSERT OR REPLACE INTO newest (id, journal, seq, digest, plan, plan_digest, checksum) "
@@ -60,7 +60,7 @@ def write_newest(connection: sqlite3.Connection, newest: Newest) -> None:
 
 
 def entry_rows(newest: Newest, entries: Sequence[JournalEntry]) -> list[EntryRow]:
-    """Return entries as the rows that follow on the newest one."""
+    """Return entries as the rows that follow the newest one."""
     rows: list[EntryRow] = []
     digest = newest.digest
     for seq, each in enumerate(entries, start=newest.seq + 1):
@@ -70,7 +70,7 @@ def entry_rows(newest: Newest, entries: Sequence[JournalEntry]) -> list[EntryRow
 
 
 def plan_row(newest: Newest, at: str, fingerprint: str, project_text: str) -> PlanRow:
-    """Return a project text that holds from the next entry on as the row that follows on the newest one."""
+    """Return a project text, valid from the next entry on, as the row that follows the newest one."""
     number, from_seq = newest.plan + 1, newest.seq + 1
     digest = plan_digest(newest.plan_digest, number, from_seq, at, fingerprint, project_text)
     return number, from_seq, at, fingerprint, project_text, digest
@@ -82,7 +82,7 @@ def add_rows(
     entries: Sequence[EntryRow] = (),
     plans: Sequence[PlanRow] = (),
 ) -> Newest:
-    """Add rows behind the newest ones, which they follow; within a transaction.
+    """Add rows after the newest ones. Call it within a transaction.
 
     Returns:
         How far the journal goes with them.
@@ -115,7 +115,7 @@ def digest_at(connection: sqlite3.Connection, journal: str, seq: int) -> bytes:
 
 
 def check_history(connection: sqlite3.Connection, newest_only: int = CHECKED_AT_OPENING) -> Newest:
-    """Make sure that the newest entries and all project texts are what was put in, and none is missing.
+    """Make sure that the newest entries and all project texts are what was put in, and that none is missing.
 
     Args:
         connection: Open on a journal of the newest form.
@@ -149,7 +149,7 @@ def check_history(connection: sqlite3.Connection, newest_only: int = CHECKED_AT_
 
 def _check_numbers(connection: sqlite3.Connection, table: str, number: str, newest: int) -> None:
     """Make sure that rows are numbered 1, 2, 3 … up to the newest."""
-    # Each on its own is looked up; asked for in one, SQLite goes through every row.
+    # Queried separately, each is looked up; in a single query SQLite goes through every row.
     asked = ("count(*)", f"min({number})", f"max({number})")
     query = ", ".join(f"(SELECT {each} FROM {table})" for each in asked)
     found = connection.execute(f"SELECT {query}").fetchone()

@@ -1,10 +1,10 @@
 """Take a journal into memory, as SQLite would read it, without leaving a trace on the disk.
 
-An image is one moment of the journal: whoever reads it holds up no session, and a damaged file can be worked
-on without being touched.
+An image is the journal at one moment: reading it holds up no session, and a damaged file can be worked on
+without being touched.
 
 A journal must not be read like this in the process that has it open for a session: when a file is closed,
-POSIX takes back all the locks its process has on it.
+POSIX releases all the locks its process has on it.
 """
 
 from __future__ import annotations
@@ -28,11 +28,11 @@ HEADER_BYTES: Final = 100
 _PATIENCE_S: Final = 5.0
 _BETWEEN_TRIES_S: Final = 0.0007
 _MOST_MISSING_BYTES: Final = 256 << 20
-"""How much may be missing at the end of an image for it to be filled up. Unit: bytes."""
+"""How much may be missing at the end of an image that is still padded to its full length. Unit: bytes."""
 
 
 def read_image(path: Path) -> bytes:
-    """Return a journal's bytes as they are once what lies beside it is worked into it.
+    """Return a journal's bytes as they are once SQLite has worked in what lies beside it.
 
     Args:
         path: The journal; it must exist.
@@ -54,10 +54,11 @@ def read_image(path: Path) -> bytes:
             if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
                 return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
             if code not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-                return path.read_bytes()  # not readable as it is: as much as there is
+                return path.read_bytes()  # SQLite cannot read it: return as much as there is
             if time.monotonic() > waiting_ends:
                 raise
-        # A commit lasts a millisecond. SQLite's own waiting grows to 100 ms at a time and may miss every gap.
+        # A commit lasts a millisecond. SQLite's own waiting grows to 100 ms at a time, which may miss every
+        # gap.
         time.sleep(_BETWEEN_TRIES_S)
 
 
@@ -67,10 +68,10 @@ def read_alone(path: Path) -> bytes:
 
 
 def is_empty(path: Path) -> bool:
-    """Return whether a file beside a journal holds nothing: none is there, it is empty, or it is crossed out.
+    """Return whether a file beside a journal holds nothing: it is missing, empty or invalidated.
 
-    Between two commits what would take one back begins with a nought, by which SQLite knows that it is over
-    (its "File Locking And Concurrency", section 4.1: a rollback journal whose header is zeroed is not hot).
+    Between two commits the rollback journal begins with a zero, which tells SQLite that it is over (its "File
+    Locking And Concurrency", section 4.1: a rollback journal whose header is zeroed is not hot).
     """
     try:
         with path.open("rb") as file:
@@ -83,16 +84,16 @@ def open_image(path: Path, image: bytes) -> sqlite3.Connection:
     """Open an image in memory. It can be written to; the disk is not touched.
 
     Args:
-        path: Where it came from, for the sentence.
+        path: Where it came from, for the error message.
         image: As from `read_image`.
 
     Raises:
-        NotAJournalError: It is no SQLite database.
+        NotAJournalError: It is not an SQLite database.
         DamagedError: It is cut off at the very beginning.
     """
     refuse_other_header(path, image[:HEADER_BYTES])
     # Bytes 18 and 19 ask for WAL, which a database in memory cannot have. 16 and 17 are the size of a page,
-    # 28 to 31 how many there are; one that is cut off is filled up, or not even its beginning could be read
+    # 28 to 31 how many there are; one that is cut off is padded, or else not even its beginning could be read
     # (SQLite file format, section 1.3).
     page = int.from_bytes(image[16:18], "big")
     missing = (65536 if page == 1 else page) * int.from_bytes(image[28:32], "big") - len(image)
@@ -103,14 +104,14 @@ def open_image(path: Path, image: bytes) -> sqlite3.Connection:
 
 
 def refuse_other_header(path: Path, header: bytes) -> None:
-    """Refuse what is no SQLite database, or cut off at the very beginning.
+    """Refuse what is not an SQLite database or is cut off at the very beginning.
 
     Args:
-        path: The file, for the sentence.
+        path: The file, for the error message.
         header: Its first `HEADER_BYTES`.
 
     Raises:
-        NotAJournalError: It is no SQLite database.
+        NotAJournalError: It is not an SQLite database.
         DamagedError: It is cut off.
     """
     if header and not header.startswith(_MAGIC[: len(header)]):
@@ -126,7 +127,7 @@ def _asks_for_wal(path: Path) -> bool:
 
 
 def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
-    """Copy a journal and what lies beside it elsewhere, and let SQLite work the one into the other there."""
+    """Copy a journal and what lies beside it to another place, and let SQLite merge the two there."""
     with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
         copy = Path(folder) / path.name
         shutil.copyfile(path, copy)
@@ -141,7 +142,7 @@ def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
 
 
 def _serialized(connection: sqlite3.Connection) -> bytes:
-    """Return the bytes of one moment."""
+    """Return the database's bytes as they are at one moment."""
     connection.execute("BEGIN")
-    connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the right to read
+    connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the read lock
     return connection.serialize()

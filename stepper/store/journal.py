@@ -1,8 +1,8 @@
 """Keep what happened while knitting, so that a killed program loses nothing it has answered.
 
-One SQLite file per garment. Entries are only ever added. `append` returns after the disk has them, so whoever
-speaks or shows after `append` never tells the knitter what a crash could take back. How much of it is proved
-stands in `database`.
+One SQLite file per garment. Entries are only ever added. `append` returns once they are on the disk, so
+whatever is spoken or shown after `append` is never undone by a crash. `database` says how much of this is
+proved.
 """
 
 from __future__ import annotations
@@ -28,7 +28,8 @@ from stepper.store.records import JournalEntry, Newest, check_moment
 from stepper.store.recovery import Recent, Signature, put_back_image, save_elsewhere, signature
 
 SNAPSHOTS_KEPT = 2
-"""Snapshots left after a new one: that one, and one more in case the newest turns out unreadable."""
+"""Number of snapshots left after a new one: that one, and one more in case the newest turns out to be
+unreadable."""
 
 _UNKNOWN: Final[Signature] = (-1, -1, -1, -1)
 
@@ -37,7 +38,7 @@ class Journal(JournalReader):
     """A journal open for one session: it holds the garment's lock until it is closed or the process ends.
 
     Every method may raise SurroundingsError: the disk is full, the drive is gone. Nothing is half kept then,
-    and the call may be made again.
+    and the call may be repeated.
     """
 
     def __init__(
@@ -65,10 +66,10 @@ class Journal(JournalReader):
 
     @classmethod
     def open(cls, path: Path, *, title: str, migrations: Sequence[Migration] = MIGRATIONS) -> Self:
-        """Open a garment's journal for a session; make it when there is none, and bring it up to date.
+        """Open a garment's journal for a session: create it if there is none, and bring it up to date.
 
-        One that is damaged, missing or older than the one kept last is put together again from what can be
-        read and its copies; `take_remarks` says so.
+        One that is damaged, missing or older than what was kept last is rebuilt from what can be read and
+        from its copies; `take_remarks` says so.
 
         Args:
             path: The journal.
@@ -76,9 +77,9 @@ class Journal(JournalReader):
             migrations: The forms a journal went through, oldest first.
 
         Raises:
-            SurroundingsError: Another session has it; the file is something else, from a newer program, or so
-                damaged that nothing can be read; the folder cannot be written. An existing file is left as
-                it is.
+            SurroundingsError: Another session has it; the file is something else, was written by a newer
+                program, or is so damaged that nothing can be read; the folder cannot be written to. An
+                existing file is left as it is.
         """
         lock = GarmentLock(path)
         try:
@@ -91,7 +92,7 @@ class Journal(JournalReader):
 
     @classmethod
     def read_only(cls, path: Path) -> JournalReader:
-        """Open a garment's journal to read it, also while a session has it open. Nothing is ever written.
+        """Open a garment's journal to read it, even while a session has it open. Nothing is ever written.
 
         Args:
             path: The journal.
@@ -102,16 +103,17 @@ class Journal(JournalReader):
         return open_reader(path)
 
     def append(self, entries: Sequence[JournalEntry]) -> tuple[int, ...]:
-        """Keep entries, all of them or none, and return when the disk has them.
+        """Keep all the entries or none, and return once they are on the disk.
 
-        Where the journal was deleted, moved or exchanged meanwhile, it is first put back with all that was
-        kept; `take_remarks` says so.
+        If the journal was deleted, moved or exchanged meanwhile, it is first put back with all that was kept;
+        `take_remarks` says so.
 
         Args:
             entries: What happened, oldest first.
 
         Returns:
-            Their places. Shape: as `entries`. Always: consecutive, starting one after the newest before.
+            Their places. Shape: as `entries`. Always: consecutive, starting one after the newest entry before
+            them.
         """
         if not entries:
             return ()
@@ -127,18 +129,18 @@ class Journal(JournalReader):
         return tuple(row[0] for row in rows)
 
     def keep_plan(self, project_text: str, fingerprint: str, at: str) -> int:
-        """Keep the project text the next entries belong to, unless it is the one that holds already.
+        """Keep the project text the next entries belong to, unless it is the current one.
 
         Args:
             project_text: The project file, character by character.
-            fingerprint: What the plan made from it is recognised by.
+            fingerprint: What identifies the plan made from it.
             at: Now. ISO 8601 with the offset from UTC.
 
         Returns:
-            The number of the plan version that holds from the next entry on. Range: 1 and up.
+            The number of the plan version in force from the next entry on. Range: 1 and up.
 
         Raises:
-            ValueError: `at` is no such time.
+            ValueError: `at` is not such a time.
         """
         check_moment(at)
         with explained(self._path):
@@ -154,7 +156,7 @@ class Journal(JournalReader):
         return after.plan
 
     def keep_snapshot(self, seq: int, body: str, fingerprint: str, codec_version: int) -> None:
-        """Keep the state after an entry to save time later; of older ones only the last remains.
+        """Keep the state after an entry to save time later; of the older snapshots only the latest remains.
 
         Args:
             seq: Place of the last entry the state contains. Range: 0 to `count()`.
@@ -184,7 +186,7 @@ class Journal(JournalReader):
             self._signature = signature(self._path)
 
     def close(self) -> None:
-        """Let go of the file and the lock; the second time does nothing."""
+        """Close the file and release the lock. A second call does nothing."""
         if self._closed:
             return
         self._closed = True
@@ -209,7 +211,7 @@ class Journal(JournalReader):
             self._copies.write_mark(after)
 
     def _copy(self) -> None:
-        """Make a rolling copy; where that cannot be done, say so and go on."""
+        """Make a rolling copy; if that fails, say so and go on."""
         self._copied = self._newest.seq
         try:
             with explained(self._path):
@@ -220,7 +222,7 @@ class Journal(JournalReader):
                 self._remarks.append(f"No copy of the journal can be made in {self._copies.folder.name}.")
 
     def _look_after_the_file(self) -> None:
-        """See that the journal is still the file as the last commit left it; else put it back."""
+        """Make sure that the journal is still the file the last commit left; otherwise put it back."""
         now = signature(self._path)
         if now == self._signature:
             return
@@ -249,7 +251,7 @@ class Journal(JournalReader):
         )
 
     def _own_image(self) -> bytes:
-        """Return what the open file holds, wherever it lies now; nothing where that cannot be read."""
+        """Return what the open file holds, wherever it lies now; empty if it cannot be read."""
         with suppress(sqlite3.Error):
             if self._connection.in_transaction:
                 self._connection.execute("ROLLBACK")
@@ -257,7 +259,7 @@ class Journal(JournalReader):
         return b""
 
     def _is_as_it_was(self) -> bool:
-        """Open the file again; return whether it holds what was kept, so that only its times were changed."""
+        """Open the file again; return whether it holds what was kept, so that only its timestamps changed."""
         try:
             connection, newest = take(self._path, self._title, self._migrations)
         except (DamagedError, NotAJournalError):

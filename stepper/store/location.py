@@ -1,9 +1,9 @@
 """Where a garment's journal lies: next to its project file, under the same name.
 
-`switchback.yaml` has `switchback.journal`, and beside it `switchback.journal-copies`, the folder of its
-rolling copies. While a session runs, SQLite keeps `-journal` beside it (what a half-done commit is taken back
-by) and the lock lies in `-lock`; both are gone after a session that was closed. Journals of the first form
-had a log `-wal`, which may hold their last entries.
+`pullover.yaml` has `pullover.journal`, and beside it `pullover.journal-copies`, the folder of its
+rolling copies. While a session runs, SQLite keeps its rollback journal in `-journal` beside it and the lock
+lies in `-lock`; both are gone once the session is closed. Journals of the first version had a log `-wal`,
+which may hold their last entries.
 """
 
 from __future__ import annotations
@@ -12,13 +12,13 @@ from datetime import datetime
 from pathlib import Path
 
 SUFFIX = ".journal"
-"""Ending of a journal's name."""
+"""Suffix of a journal's name."""
 
 
 def journal_path(project: Path) -> Path:
-    """Return the place of the journal that belongs to a project file.
+    """Return the path of the journal that belongs to a project file.
 
-    A link is followed first: one garment has one journal, whichever name its project file is opened by.
+    Links are followed first: one garment has one journal, whichever name its project file is opened under.
 
     Args:
         project: The project file; it need not exist.
@@ -27,12 +27,12 @@ def journal_path(project: Path) -> Path:
 
 
 def lock_path(journal: Path) -> Path:
-    """Return the place of the lock that only one session holds at a time."""
+    """Return the path of the lock that only one session holds at a time."""
     return journal.with_name(journal.name + "-lock")
 
 
 def unfinished_path(journal: Path) -> Path:
-    """Return the place where a journal is made before it gets its name."""
+    """Return the path under which a journal is made before it gets its name."""
     return journal.with_name(journal.name + "-new")
 
 
@@ -42,15 +42,15 @@ def copies_folder(journal: Path) -> Path:
 
 
 def log_paths(journal: Path) -> tuple[Path, ...]:
-    """Return the places where SQLite keeps what is on its way into the journal or out of it.
+    """Return the paths where SQLite keeps what is on its way into the journal or out of it.
 
-    Such a file belongs to the journal it lies beside: without it, the last entries are lost or half done.
+    Such a file belongs to the journal beside it: without it, the last entries are lost or half done.
     """
     return tuple(journal.with_name(journal.name + ending) for ending in ("-wal", "-journal"))
 
 
 def free_name(path: Path, word: str) -> Path:
-    """Return a name that nothing bears yet, for putting a file aside: what it is and when.
+    """Return an unused name for setting a file aside: what it is and when.
 
     Args:
         path: The file's own name.

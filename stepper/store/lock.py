@@ -1,11 +1,12 @@
 """Let only one session at a time knit a garment.
 
-The lock is the operating system's own on an open file, so it is gone the moment its process is, however
-that ended; the content only tells who holds it. A file left behind by a killed session is therefore no lock.
+The lock is the operating system's own, on an open file, so it goes the moment its process does, however that
+ended; the file's content only says who holds it. A file left behind by a killed session therefore locks
+nothing.
 
 Someone may delete the file under a running session. The session's hold on the journal itself
-(`database.held`) then keeps a second one out. Something that is not a plain file of its own, a link above
-all, is never written to.
+(`database.held`) then keeps a second session out. Anything but a plain file, a link above all, is never
+written to.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ from stepper.store.location import lock_path
 if sys.platform == "win32":
     import msvcrt
 
-    # Windows denies others the locked bytes even for reading: lock one far behind the note to be read.
+    # Windows denies others even reading the locked bytes: lock one far beyond the note they are to read.
     _LOCKED_BYTE: Final = 1 << 20
 
     def _try_lock(descriptor: int) -> bool:
@@ -74,7 +75,7 @@ class GarmentLock:
         self._descriptor = descriptor
         now = datetime.now().astimezone()
         note = json.dumps({"process": os.getpid(), "since": now.isoformat(timespec="seconds")})
-        with suppress(OSError):  # the note is a courtesy; a full disk is for the journal to report
+        with suppress(OSError):  # the note is a courtesy; the journal reports a full disk
             os.ftruncate(descriptor, 0)
             os.write(descriptor, note.encode())
         if hasattr(os, "register_at_fork"):
@@ -83,12 +84,12 @@ class GarmentLock:
             os.register_at_fork(after_in_child=lambda: _forget(own))
 
     def release(self) -> None:
-        """Give the right back; the second time does nothing."""
+        """Give the right back. A second call does nothing."""
         descriptor, self._descriptor = self._descriptor, None
         if descriptor is None:
             return
-        # Windows deletes no open file; elsewhere it must go while the lock still holds, or another session's
-        # file would be deleted. Whoever opened it in between notices in `_open_locked`.
+        # Windows deletes no open file; elsewhere it must go while the lock is still held, or another
+        # session's file would be deleted. A session that opened it in between notices in `_open_locked`.
         own = _is_still(self._path, descriptor)
         if sys.platform == "win32":
             os.close(descriptor)
@@ -112,9 +113,9 @@ def _forget(own: weakref.ref[GarmentLock]) -> None:
 
 
 def _open_locked(path: Path) -> int | None:
-    """Return a descriptor of the locked file at `path`, or None when another holds it."""
+    """Return a descriptor of the locked file at `path`, or None if another session holds it."""
     while True:
-        if path.is_symlink():  # where O_NOFOLLOW is not known
+        if path.is_symlink():  # for systems without O_NOFOLLOW
             raise _no_lock(path)
         try:
             descriptor = os.open(path, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o644)
@@ -139,7 +140,7 @@ def _open_locked(path: Path) -> int | None:
 
 
 def _no_lock(path: Path) -> SurroundingsError:
-    """Return the error for something that only has the lock's name."""
+    """Return the error for something that merely bears the lock's name."""
     return SurroundingsError(
         f"{path} is a link or no plain file, so it cannot be the lock of the journal and was left as it is: "
         "delete it and try again."
@@ -156,19 +157,19 @@ def _is_still(path: Path, descriptor: int) -> bool:
 
 
 def _delete(path: Path) -> None:
-    """Delete the file if that can be done; left behind it is only untidy."""
+    """Delete the file if possible; left behind, it is harmless but untidy."""
     with suppress(OSError):
         path.unlink()
 
 
 def _refusal(journal: Path, path: Path) -> str:
-    """Return the sentence that names who holds the lock, as far as can be read."""
+    """Return the sentence that says who holds the lock, if that can be read."""
     try:
         note = json.loads(path.read_bytes()[:_NOTE_BYTES])
         since = datetime.fromisoformat(note["since"])
         holder = f" (process {int(note['process'])}, since {since:%H:%M} on {since.day} {since:%B %Y})"
     except (OSError, ValueError, KeyError, TypeError):
-        holder = ""  # being written this moment, or not readable
+        holder = ""  # being written at this moment, or not readable
     return (
         f"{journal.stem} is already being knitted in another session{holder}. "
         "Go on there, or end that session first."

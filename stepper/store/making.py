@@ -1,4 +1,4 @@
-"""Write a journal's file: whole or not at all, and over nothing that is there."""
+"""Write a journal's file: whole or not at all, and never over an existing file."""
 
 from __future__ import annotations
 
@@ -17,15 +17,15 @@ from stepper.store.records import Newest
 
 
 def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
-    """Write a journal under its name; what bears the name is put aside first.
+    """Write a journal under its name; a file of that name is set aside first.
 
     Args:
         path: The journal; no connection to it is open.
         image: What it is to hold.
-        word: What a file that is there is called from now on.
+        word: What an existing file is called from now on.
 
     Returns:
-        Where that file is now; None where there was none.
+        Where that file is now; None if there was none.
 
     Raises:
         OSError: It cannot be written; what was there is still there.
@@ -36,7 +36,7 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
         file.write(image)
         file.flush()
         os.fsync(file.fileno())
-    for log in log_paths(path):  # belongs to the file that goes, and would be worked into the one that comes
+    for log in log_paths(path):  # belongs to the old file, and would be worked into the new one
         if is_empty(log):
             log.unlink(missing_ok=True)
         else:
@@ -53,9 +53,9 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
 
 
 def create(path: Path, title: str, migrations: Sequence[Migration]) -> None:
-    """Make a journal that is either whole or not there.
+    """Make a journal that is either whole or absent.
 
-    It is made under another name and then renamed. The lock is held, so nobody else is doing the same.
+    It is made under another name and then renamed. The lock is held, so no other session is doing the same.
 
     Args:
         path: The journal; there is none.
@@ -67,17 +67,17 @@ def create(path: Path, title: str, migrations: Sequence[Migration]) -> None:
     """
     wal, rollback = log_paths(path)
     if not is_empty(wal):
-        # A log found beside a journal is played into it, and the last entries may be in there.
+        # SQLite works a log beside a journal into it, and that log may hold the last entries.
         raise SurroundingsError(
             f"{path} is missing, but {wal} is still there and may hold the last entries: "
             "put the journal back beside it, or move it away to begin anew."
         )
     if not is_empty(rollback):
-        rollback.replace(free_name(rollback, "old"))  # holds nothing but how to take back half a commit
+        rollback.replace(free_name(rollback, "old"))  # holds only how to undo half a commit
     unfinished = unfinished_path(path)
     unfinished.unlink(missing_ok=True)
     with closing(connect(unfinished, mode="rwc")) as connection:
-        # Without a log of its own: a half-made file is thrown away, never repaired.
+        # Without a rollback journal on disk: a half-made file is thrown away, never repaired.
         connection.execute("PRAGMA journal_mode = MEMORY").fetchone()
         migrate(connection, 0, migrations)
         connection.execute("BEGIN IMMEDIATE")
@@ -95,7 +95,7 @@ def create(path: Path, title: str, migrations: Sequence[Migration]) -> None:
 
 
 def _flush_folder(folder: Path) -> None:
-    """Have the new name written to the disk as well, not only the file, where the drive can do that."""
+    """Have the new name written to the disk too, not just the file, if the drive can do that."""
     if os.name != "posix":
         return
     descriptor = os.open(folder, os.O_RDONLY)

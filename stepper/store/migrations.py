@@ -1,7 +1,7 @@
 """Bring a journal to the present version, one migration at a time.
 
-A migration's changes and the row that records it are one transaction: after a failure or a kill in the middle
-the file is what it was, and the next opening tries again.
+A migration's changes and the row that records it are one transaction: after a failure or a kill half-way the
+file is what it was, and the next opening tries again.
 """
 
 from __future__ import annotations
@@ -87,7 +87,7 @@ MIGRATIONS: tuple[Migration, ...] = (
     Migration(version=1, name="the first form", apply=_create),
     Migration(version=2, name="a checksum on each row", apply=_add_checksums),
 )
-"""Every migration there ever was, oldest first."""
+"""Every migration there has ever been, oldest first."""
 
 
 def applied_version(connection: sqlite3.Connection, path: Path) -> int:
@@ -95,13 +95,13 @@ def applied_version(connection: sqlite3.Connection, path: Path) -> int:
 
     Args:
         connection: Open on the journal.
-        path: The journal, for the sentence.
+        path: The journal, for the error message.
 
     Returns:
         The version; 1 and up.
 
     Raises:
-        SurroundingsError: The file is a database of something else, or a journal without its tables.
+        SurroundingsError: The file is some other database, or a journal without its tables.
     """
     (application_id,) = connection.execute("PRAGMA application_id").fetchone()
     if application_id != APPLICATION_ID:
@@ -120,7 +120,7 @@ def refuse_newer(version: int, path: Path, migrations: Sequence[Migration] = MIG
 
     Args:
         version: The version the journal has.
-        path: The journal, for the sentence.
+        path: The journal, for the error message.
         migrations: The migrations known.
 
     Raises:

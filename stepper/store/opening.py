@@ -1,7 +1,7 @@
 """Open a journal for a session or for reading, and say what is not as it should be.
 
-A journal that is damaged, missing or older than the one kept last is put together again from what can be read
-and the copies beside it. The file that was there is put aside under a name of its own, never overwritten.
+A journal that is damaged, missing or older than what was kept last is rebuilt from what can be read and from
+the copies beside it. The file that was there is set aside under a new name, never overwritten.
 """
 
 from __future__ import annotations
@@ -34,17 +34,17 @@ from stepper.store.salvage import Findings, Salvaged, salvage
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OpenedJournal:
-    """A journal ready to be used."""
+    """A journal ready for use."""
 
     connection: sqlite3.Connection
     newest: Newest
     """How far it goes."""
     remark: str
-    """What she must be told about it, in one sentence; empty where nothing."""
+    """What the knitter must be told about it, in one sentence; empty if nothing."""
 
 
 def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) -> OpenedJournal:
-    """Open a journal to knit on, holding the right to write; make it where there is none.
+    """Open a journal for a session, holding the right to write; create it if there is none.
 
     Args:
         path: The journal; its lock is held.
@@ -64,7 +64,7 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         connection, newest = take(path, title, migrations)
         remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
         return OpenedJournal(connection=connection, newest=newest, remark=remark)
-    path.open("r+b").close()  # a file that may not be written shows itself here
+    path.open("r+b").close()  # fails here if the file may not be written
     try:
         connection, newest = take(path, title, migrations)
     except (DamagedError, NotAJournalError) as error:
@@ -127,7 +127,7 @@ def open_for_reading(path: Path) -> OpenedJournal:
 
 
 def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlite3.Connection, Newest]:
-    """Open a journal that is there, look it over, bring it up to date and hold the right to write it.
+    """Open an existing journal, examine it, bring it up to date and hold the right to write to it.
 
     Args:
         path: The journal.
@@ -138,12 +138,12 @@ def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlit
         The connection, within a transaction, and how far the journal goes.
 
     Raises:
-        sqlite3.Error, SurroundingsError: It cannot be used; nothing was changed then.
+        sqlite3.Error, SurroundingsError: It cannot be used; nothing has been changed.
     """
     with path.open("rb") as file:
         refuse_other_header(path, file.read(HEADER_BYTES))
     if not all(map(is_empty, log_paths(path))):
-        # What lies beside it is worked into it once SQLite opens it to write: see first what comes of that.
+        # SQLite works what lies beside it into it on opening it for writing: look at the outcome first.
         with closing(open_image(path, read_image(path))) as look:
             examine(look, path, migrations)
     with taken_as_damage(path):
@@ -179,7 +179,7 @@ def _noted(copies: Copies) -> Findings:
 def _from_the_damaged(
     path: Path, copies: Copies, title: str, migrations: Sequence[Migration]
 ) -> Salvaged | None:
-    """Put together again what can be read of a damaged journal."""
+    """Rebuild a damaged journal from what can be read."""
     findings = Findings()
     for read in (read_image, read_alone):
         with suppress(OSError, sqlite3.Error):
@@ -198,7 +198,7 @@ def _what_goes_on(
     title: str,
     migrations: Sequence[Migration],
 ) -> Salvaged | None:
-    """Return a longer journal than the whole one that is there, where more was kept and copies have it."""
+    """Return a longer journal than the sound one at hand, if more was kept and copies have it."""
     mark = copies.mark()
     known = mark.seq if mark is not None and mark.journal == newest.journal else copies.reach(newest.journal)
     if known <= newest.seq:
@@ -210,7 +210,7 @@ def _what_goes_on(
 
 
 def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, newest: Newest) -> str:
-    """Return what to tell where the journal is not the one that was kept last."""
+    """Return what to say if the journal is not the one that was kept last."""
     mark = copies.mark()
     if mark is None or mark.seq == 0:
         return ""
@@ -255,7 +255,7 @@ def _was_earlier(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
 
 
 def _lacking(salvaged: Salvaged) -> str:
-    """Return how many entries are missing, to stand within a sentence."""
+    """Return how many entries are missing, as part of a sentence."""
     return f", {_entries(salvaged.lost)} after them {_are(salvaged.lost)} missing" if salvaged.lost else ""
 
 

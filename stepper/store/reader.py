@@ -1,6 +1,6 @@
 """Read a journal: entries in order, the plans, the newest snapshot. Writes nothing.
 
-Each entry is proved by its checksum as it is read, and so is a snapshot.
+Each entry and each snapshot is checked against its checksum as it is read.
 """
 
 from __future__ import annotations
@@ -22,23 +22,24 @@ from stepper.store.records import PlanVersion, Snapshot, StoredEntry
 _ENTRY_COLUMNS: Final = "seq, at, kind, version, body, digest"
 _PLAN_COLUMNS: Final = "number, from_seq, at, fingerprint, project_text"
 _AT_ONCE: Final = 1000
-"""Entries fetched in one go, so that nobody who stops half-way leaves a read transaction open."""
+"""Number of entries fetched at a time, so that a reader who stops half-way leaves no read transaction
+open."""
 
 
 class JournalReader:
-    """A journal that can be read. It may be handed to another thread, though not used by two at once.
+    """A journal that can be read. It may be handed to another thread but not used by two at once.
 
-    Every method may raise SurroundingsError when the disk does not give what was asked for.
+    Every method may raise SurroundingsError if the disk does not deliver what was asked for.
     """
 
     def __init__(self, path: Path, connection: sqlite3.Connection, name: str, remark: str = "") -> None:
-        """Take a connection over.
+        """Take over a connection.
 
         Args:
             path: The journal's file.
             connection: Open on it, or on an image of it.
-            name: The journal's own name, which its checksums begin with.
-            remark: What was found not to be as it should.
+            name: The journal's own name, with which its checksums begin.
+            remark: What was found not to be as it should be.
         """
         self._path = path
         self._connection = connection
@@ -51,7 +52,7 @@ class JournalReader:
         return self._path
 
     def take_remarks(self) -> tuple[str, ...]:
-        """Return what is not as it should be, once, a sentence each: the knitter must be told."""
+        """Return what is not as it should be, one sentence each, and only once: the knitter must be told."""
         remarks, self._remarks = tuple(self._remarks), []
         return remarks
 
@@ -69,9 +70,9 @@ class JournalReader:
             after: Place of the last entry not wanted. Range: 0 and up.
 
         Raises:
-            SurroundingsError: An entry is not what was kept. Those before it were.
+            SurroundingsError: An entry is not what was kept; those yielded before it are.
 
-        Always: each `seq` is one more than that before it.
+        Always: each `seq` is one more than the one before it.
         """
         if after >= self.count():
             return
@@ -92,7 +93,7 @@ class JournalReader:
             after = rows[-1][0]
 
     def last(self) -> StoredEntry | None:
-        """Return the newest entry, or None when nothing has been kept yet."""
+        """Return the newest entry, or None if nothing has been kept yet."""
         with explained(self._path):
             row = self._connection.execute(
                 f"SELECT {_ENTRY_COLUMNS} FROM entry ORDER BY seq DESC LIMIT 1"
@@ -111,7 +112,7 @@ class JournalReader:
         return tuple(_plan(row) for row in rows)
 
     def latest_plan(self) -> PlanVersion | None:
-        """Return the project text that holds now, or None when none has been kept yet."""
+        """Return the project text in force now, or None if none has been kept yet."""
         with explained(self._path):
             row = self._connection.execute(
                 f"SELECT {_PLAN_COLUMNS} FROM plan ORDER BY number DESC LIMIT 1"
@@ -145,7 +146,7 @@ class JournalReader:
                 raise damaged(self._path) from error
 
     def close(self) -> None:
-        """Let go of the file; the second time does nothing."""
+        """Close the file. A second call does nothing."""
         self._connection.close()
 
     def __enter__(self) -> Self:
@@ -174,7 +175,7 @@ def open_reader(path: Path) -> JournalReader:
 
 
 def there_is_one(path: Path) -> bool:
-    """Return whether a garment was begun: there is its journal, or copies of it.
+    """Return whether a garment has been begun: its journal or copies of it exist.
 
     Args:
         path: The journal.

@@ -1,6 +1,7 @@
 """What a journal holds: entries, the plans they were knitted by, and snapshots.
 
-The journal does not know what an entry means. It stores a kind and a body; whoever writes them reads them.
+The journal does not know what an entry means. It stores a kind and a body, which only their writer
+understands.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ class JournalEntry:
     """One thing that happened, ready to be kept.
 
     Raises:
-        ValueError: A field is not what its note says.
+        ValueError: A field is not what its description says.
     """
 
     at: str
@@ -34,12 +35,12 @@ class JournalEntry:
         if self.version < 1:
             raise ValueError(f"version must be 1 or more (got {self.version!r})")
         json.loads(self.body)
-        self.body.encode()  # half of a surrogate pair is valid JSON in Python and no text on disk
+        self.body.encode()  # half of a surrogate pair is valid JSON in Python but cannot be stored as text
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StoredEntry:
-    """An entry as the journal gives it back; not checked again, so that a long journal reads fast."""
+    """An entry as read back from the journal; not validated again, so that a long journal reads fast."""
 
     seq: int
     """Place in the journal. Range: 1 and up, without gaps."""
@@ -58,15 +59,15 @@ class Newest:
     """How far a journal goes."""
 
     journal: str
-    """The journal's own name, which no other has."""
+    """The journal's own, unique name."""
     seq: int
     """Place of its newest entry. Range: 0 and up."""
     digest: bytes
-    """That entry's checksum, which covers all before it."""
+    """That entry's checksum, which covers all entries before it."""
     plan: int
     """Number of its newest project text. Range: 0 and up."""
     plan_digest: bytes
-    """That text's checksum, which covers all before it."""
+    """That text's checksum, which covers all texts before it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,11 +77,11 @@ class PlanVersion:
     number: int
     """Which version. Range: 1 and up, without gaps."""
     from_seq: int
-    """Place of the first entry it holds for, which may be still to come. Range: 1 and up."""
+    """Place of the first entry it applies to, which may be yet to come. Range: 1 and up."""
     at: str
     """When it was taken into the journal. ISO 8601 with the offset from UTC."""
     fingerprint: str
-    """What the plan made from it was recognised by."""
+    """What identifies the plan made from it."""
     project_text: str
     """The project file, character by character."""
 
@@ -100,13 +101,13 @@ class Snapshot:
 
 
 def check_moment(at: str) -> None:
-    """Refuse a time that does not say which time it is everywhere.
+    """Refuse a time that is ambiguous for want of an offset from UTC.
 
     Args:
         at: ISO 8601 with the offset from UTC.
 
     Raises:
-        ValueError: It is no such time.
+        ValueError: It is not such a time.
     """
     if datetime.fromisoformat(at).tzinfo is None:
         raise ValueError(f"at must have its offset from UTC (got {at!r})")

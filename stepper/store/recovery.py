@@ -21,19 +21,19 @@ from stepper.store.records import Newest
 from stepper.store.salvage import Findings, salvage
 
 Signature = tuple[int, int, int, int]
-"""What a file is recognised by: drive, number, length, and time of the last change."""
+"""What identifies a file: drive, number, length, and time of the last change."""
 
 
 @dataclass(slots=True)
 class Recent:
-    """The rows that a session has kept, in memory besides; an evening's are some hundred kilobytes."""
+    """The rows a session has kept, held in memory as well; an evening's take a few hundred kilobytes."""
 
     entries: list[EntryRow] = field(default_factory=list)
     plans: list[PlanRow] = field(default_factory=list)
 
 
 def signature(path: Path) -> Signature | None:
-    """Return what the file of a name is recognised by; None where there is none."""
+    """Return what identifies the file of this name; None if there is none."""
     try:
         found = path.stat()
     except OSError:
@@ -54,7 +54,7 @@ def put_back_image(
 
     Args:
         path: The journal.
-        image: What the file that was opened holds now.
+        image: What the open file holds now.
         recent: What the session has kept.
         newest: How far the journal goes.
         copies: Its copies.
@@ -62,7 +62,7 @@ def put_back_image(
         migrations: The migrations known.
 
     Raises:
-        SurroundingsError: It cannot be put together any more.
+        SurroundingsError: It can no longer be rebuilt.
     """
     with suppress(SurroundingsError), closing(open_image(path, image)) as connection:
         examine(connection, path, migrations)
@@ -79,7 +79,7 @@ def put_back_image(
 
 
 def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
-    """Keep a journal whose folder is gone in the home folder, and return the error that says so.
+    """Save a journal whose folder is gone to the home folder, and return the error that says so.
 
     Args:
         path: The journal.

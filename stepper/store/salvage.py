@@ -1,7 +1,7 @@
-"""Put a journal together again from what can be read of it and its copies. In memory; no file is changed.
+"""Rebuild a journal from what can be read of it and its copies. In memory; no file is changed.
 
-What is taken is proved by the chain of checksums: an entry counts only where it follows, by its checksum, on
-the one before it. So the result is the journal as it once was, up to some entry, and never another.
+The chain of checksums proves what is taken: an entry counts only if its checksum continues the one before it.
+So the result is the journal as it once was, up to some entry, and never anything else.
 """
 
 from __future__ import annotations
@@ -39,18 +39,18 @@ _UNREADABLE = (sqlite3.Error, ValueError, TypeError, OverflowError, MemoryError)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Salvaged:
-    """A journal put together again."""
+    """A rebuilt journal."""
 
     image: bytes
-    """It, whole, in the newest form."""
+    """The whole journal, in the newest version of its form."""
     newest: Newest
     """How far it goes."""
     lost: int
-    """Entries that were kept behind its newest one and are missing. Range: 0 and up, as far as is known."""
+    """Number of entries kept after its newest one and now missing, as far as is known. Range: 0 and up."""
 
 
 class Findings:
-    """What can be read of a journal, from whatever file: rows, and names it may bear."""
+    """What can be read of a journal, from any file: rows, and names it may have."""
 
     def __init__(self) -> None:
         self.entries: defaultdict[int, list[Row]] = defaultdict(list)
@@ -60,7 +60,7 @@ class Findings:
         self.reach: dict[str, int] = {}
 
     def look_through(self, path: Path, image: bytes) -> None:
-        """Take what can be read of an image."""
+        """Collect what can be read of an image."""
         try:
             with closing(open_image(path, image)) as connection:
                 self.add(
@@ -72,7 +72,7 @@ class Findings:
             return
 
     def add(self, entries: Iterable[Row], plans: Iterable[Row]) -> None:
-        """Take rows of `entry` and `plan`; those that are none are left aside."""
+        """Collect rows of `entry` and `plan`, leaving out malformed ones."""
         for rows, found, types in (
             (entries, self.entries, _ENTRY_TYPES),
             (plans, self.plans, _PLAN_TYPES),
@@ -82,7 +82,7 @@ class Findings:
                     found[row[0]].append(row)
 
     def know(self, newest: Newest) -> None:
-        """Take what was noted of the newest entry elsewhere."""
+        """Collect what was noted elsewhere about the newest entry."""
         self.names.append(newest.journal)
         self.reach[newest.journal] = max(newest.seq, self.reach.get(newest.journal, 0))
 
@@ -107,18 +107,18 @@ def salvage(
     continues: Newest | None = None,
     migrations: Sequence[Migration] = MIGRATIONS,
 ) -> Salvaged | None:
-    """Put a journal together again.
+    """Rebuild a journal.
 
     Args:
-        path: The journal, for sentences that are not shown.
+        path: The journal, for error messages that are not shown.
         findings: What is known of it.
-        copies: Its copies, the newest first.
-        title: The garment's title, for a journal made anew; as found, or the file's name, where it is empty.
-        continues: Where given, only what goes on from there is taken.
+        copies: Its copies, newest first.
+        title: The garment's title, for a new journal; if empty, the title found or else the file's name.
+        continues: If given, only what continues from there is taken.
         migrations: The migrations known.
 
     Returns:
-        The journal that goes furthest; None where not one entry can be read.
+        The journal that goes furthest; None if not one entry can be read.
     """
     images = [(newest, image) for each in copies for newest, image in _whole(each, continues, migrations)]
     names = dict.fromkeys([*findings.names, *(newest.journal for newest, _ in images)])
@@ -154,7 +154,7 @@ def _whole(
 
 
 def _continued(newest: Newest, findings: Findings) -> Newest:
-    """Return how far the findings lead from somewhere on."""
+    """Return how far the findings lead on from a given point."""
     seq, digest, number, plan = newest.seq, newest.digest, newest.plan, newest.plan_digest
     for row in _chained(findings.entries, seq, digest, entry_digest):
         seq, digest = row[0], row[5]
@@ -164,7 +164,7 @@ def _continued(newest: Newest, findings: Findings) -> Newest:
 
 
 def _chained(rows: dict[int, list[Row]], number: int, digest: bytes, link: Any) -> Iterator[Row]:
-    """Yield the rows that follow, one on the other, by their checksums."""
+    """Yield the rows that follow one another by their checksums."""
     while True:
         number += 1
         following = next((row for row in rows.get(number, ()) if link(digest, *row[:5]) == row[5]), None)
@@ -182,7 +182,7 @@ def _built(
     title: str,
     migrations: Sequence[Migration],
 ) -> bytes:
-    """Make the journal: the copy it begins with, and the rows that follow on."""
+    """Make the journal: the copy it begins with, and the rows that follow."""
     with closing(
         open_image(path, image) if image else sqlite3.connect(":memory:", isolation_level=None)
     ) as connection:
@@ -203,7 +203,7 @@ def _built(
 
 
 def _readable(connection: sqlite3.Connection, table: str, columns: str, key: str) -> list[Row]:
-    """Return the rows that can be read: from the first on, past a spoilt place from the last back."""
+    """Return the readable rows: from the first onwards and, past a spoilt place, from the last backwards."""
     found: list[Row] = []
     for order in ("ASC", "DESC"):
         try:

@@ -1,15 +1,14 @@
-"""The tables of a journal, form by form, and the number a journal file is recognised by.
+"""The tables of a journal, version by version, and the number that identifies a journal file.
 
-A version that was ever given to a knitter is never edited: a change is a migration of its own in
-`migrations`.
+A version that has ever been released is never edited: each change is a migration of its own in `migrations`.
 
-What the file itself guards, whoever writes to it:
+What the file itself enforces, whoever writes to it:
 
 - entries and plans are only ever added, never changed or deleted;
 - entries are numbered 1, 2, 3 … without gaps, and so are plans;
-- types are kept (STRICT).
+- column types are enforced (STRICT).
 
-From version 2 on every row has its checksum (`digests`), and one row says how far the journal goes.
+From version 2 on, every row has a checksum (`digests`), and one row says how far the journal goes.
 """
 
 from __future__ import annotations
@@ -17,10 +16,10 @@ from __future__ import annotations
 from typing import Final
 
 APPLICATION_ID: Final = 0x57704A31
-"""Stands in the file's header (bytes 68 to 71) and marks it as a journal of this program."""
+"""Written in the file's header (bytes 68 to 71) to mark it as a journal of this program."""
 
 _TRIGGERS: Final = (
-    # The check before inserting also stops INSERT OR REPLACE, which deletes without asking the other trigger.
+    # The check before inserting also stops INSERT OR REPLACE, which deletes without firing the other trigger.
     """
     CREATE TRIGGER entry_has_no_gap BEFORE INSERT ON entry
     WHEN NEW.seq IS NOT (SELECT coalesce(max(seq), 0) + 1 FROM entry)
@@ -107,7 +106,7 @@ MAKE_ROOM: Final = (
     "ALTER TABLE plan RENAME TO old_plan",
     "ALTER TABLE snapshot RENAME TO old_snapshot",
 )
-"""Statements that put what version 1 holds aside, in order."""
+"""Statements that set the contents of version 1 aside, in order."""
 
 VERSION_2: Final = (
     """
@@ -130,7 +129,7 @@ VERSION_2: Final = (
         digest BLOB NOT NULL
     ) STRICT
     """,
-    # A cache: may be emptied at any time, and a row whose checksum is not right is passed over.
+    # A cache: may be emptied at any time, and a row with a wrong checksum is skipped.
     """
     CREATE TABLE snapshot (
         id INTEGER PRIMARY KEY,
@@ -156,4 +155,4 @@ VERSION_2: Final = (
 """Statements that make the tables of version 2, in order."""
 
 PUT_UP_AGAIN: Final = ("DROP TABLE old_entry", "DROP TABLE old_plan", "DROP TABLE old_snapshot", *_TRIGGERS)
-"""Statements that end the step to version 2, once what version 1 held is in its tables."""
+"""Statements that finish the step to version 2, once its tables hold what version 1 held."""

@@ -22,7 +22,7 @@ from stepper.plan.model import Plan
 from stepper.session.count_timing import costs, due
 from stepper.session.state import Asking, Knitting, Position, State, Verified
 
-SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 WAYS = (
     "never",
     "each round",

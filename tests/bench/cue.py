@@ -29,7 +29,7 @@ from stepper.session.state import Position, State
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
 
-SAMPLE = ROOT / "sample_projects" / "switchback.yaml"
+SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
 
 
 def milliseconds(times: list[float]) -> str:

@@ -49,7 +49,7 @@ def the_room(folder: Path):
 
 def knit(room, folder: Path, args) -> None:
     project = folder / "switchback.yaml"
-    project.write_text((ROOT / "sample_projects" / "switchback.yaml").read_text())
+    project.write_text((ROOT / "tests" / "fixtures" / "switchback.yaml").read_text())
     cues = CUES[: args.rounds] if args.rounds else CUES
     voice = (NaturalVoice if args.voice == "natural" else EspeakVoice)(SpeechSettings())
     wavs = {cue: evening.spoken(cue, folder / f"{cue.replace(' ', '-')}.wav", voice) for cue in set(cues)}

@@ -14,7 +14,7 @@ from stepper.sitting.project_file import load
 from tests import fabric, hunt
 from tests.hunt import Trial
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def share(found: Iterable[int], below: int) -> float:

@@ -19,7 +19,7 @@ from stepper.report.drawing import write_svg
 from stepper.report.drawing_png import write_png
 from stepper.report.yoke_picture import draw_yoke_of
 
-SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 TIMES = 7
 
 

@@ -45,7 +45,7 @@ def timed(call, times: int) -> list[float]:
 
 
 def main() -> None:
-    path = Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "sample_projects" / "switchback.yaml"
+    path = Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "tests" / "fixtures" / "switchback.yaml"
     text = path.read_text(encoding="utf-8")
     # The pair that vanishes, so that a mend has to be looked for.
     lost = text.replace("#1f4d3a", "#1e7a34").replace("#c4512d", "#c0392b")

@@ -1,7 +1,7 @@
 """Ask whether the tests hold what they promise: change the code at random and see whether a test notices.
 
     python -m tests.bench.mutants ROOM [ROOM ...] [--count 30] [--seed 1] [--minutes 4]
-                                  [--with TEST ...] [--then TEST ...] [--list]
+                                  [--with TEST ...] [--then TEST ...] [--others 5] [--trust] [--results FILE [--again]] [--list]
 
 ROOM is a room or a module: `craft`, `session`, `plan/even_placement`, `stepper/plan/even_placement.py`. Each mutant differs from
 the code in one place: a comparison or a sum turned round, a constant one off, a condition denied, a statement
@@ -9,8 +9,12 @@ dropped, two arguments swapped, a result thrown away. The same seed gives the sa
 the same. A run of several rooms with one budget works them one after the other, each with its share of the time.
 
 The tests that run are those of the module's own file under `tests/`; `--with` adds files that always run (a
-fixture's, a whole garment's), and `--then` files that run only for a mutant that all others let live. The work
-tree is never touched: everything happens in a copy in a temporary folder. Needs `fork`: Linux or macOS.
+fixture's, a whole garment's), and `--then` files that run only for a mutant that all others let live. `--others`
+lets so many other test files of the room that import the module have a go at such a mutant, nearest first
+(`mutant_tests`), but for tests that try everything there is. `--trust` takes it that the tests pass as they are, which
+saves half of the time. `--results` keeps each verdict in a file, so that a run that was broken off goes on where it
+was; `--again` judges those that lived anew. The work tree is never touched: everything happens in a copy in a temporary
+folder. Needs `fork`: Linux or macOS.
 
 A mutant is told as
     killed      a test failed, or it never came to an end (four times the processor time that the tests take);
@@ -21,15 +25,20 @@ words of errors. The last line gives the share of those killed among all that ar
 
     python -m tests.bench.mutants craft/pace --count 40 --minutes 4
     python -m tests.bench.mutants plan/even_placement --with tests/test_whole_garment.py
+    python -m tests.bench.mutants craft plan session store --count 38 --seed 3 --others 5 --trust --minutes 90 --results FILE
 """
 
 from __future__ import annotations
 
 import argparse
 import ast
+import compileall
 import contextlib
 import copy
+import functools
 import importlib
+import itertools
+import json
 import os
 import random
 import resource
@@ -45,9 +54,18 @@ from typing import NoReturn
 
 import pytest
 
+from tests.bench.coverage_floor import EXHAUSTIVE
+from tests.bench.mutant_tests import mirrored_tests, other_tests
+
 ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
 """A row each: module, line of code, what is changed in it, what it becomes, and the reason, parted by ` ¦ `."""
+
+PASSED = (0, 5)
+"""Pytest's exit codes where no test failed; the second, where none was left to run."""
+
+TRUSTED_S = 30.0
+"""Processor time that tests are taken to need which are not timed. Unit: s."""
 
 HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
 """Libraries loaded once, before the children are made: each of them would load them anew."""
@@ -166,8 +184,17 @@ def _with(node: ast.AST, **fields: object) -> ast.AST:
 
 def mutants_of(module: str, source: str) -> list[Mutant]:
     """List every mutant of a module, from its first line to its last."""
+    return [mutant for mutant in candidates_of(module, source) if differs(mutant, source)]
+
+
+def differs(mutant: Mutant, source: str) -> bool:
+    """Return whether a mutant is another program than the code, and one that compiles."""
+    return _bytecode(mutant.source) not in (None, _bytecode(source))
+
+
+def candidates_of(module: str, source: str) -> list[Mutant]:
+    """List what may be mutants of a module; whether it is another program is not looked at yet, which takes longer."""
     tree = ast.parse(source)
-    plain = _bytecode(source)
     starts = [0]
     for line in source.encode().splitlines(keepends=True):
         starts.append(starts[-1] + len(line))
@@ -175,7 +202,7 @@ def mutants_of(module: str, source: str) -> list[Mutant]:
     for node in _places(tree):
         for changed in changes_of(node):
             mutant = _mutant(module, source, starts, node, changed)
-            if mutant is not None and _bytecode(mutant.source) not in (None, plain):
+            if mutant is not None:
                 found.append(mutant)
     return found
 
@@ -234,6 +261,7 @@ def _mutant(
     return Mutant(module, first.lineno, code, *one_line, written.decode())
 
 
+@functools.lru_cache(maxsize=256)
 def _bytecode(source: str) -> tuple[object, ...] | None:
     """Return what the source does when compiled, places in the text aside; None if it does not compile."""
     try:
@@ -261,18 +289,12 @@ def modules_of(room: str) -> list[str]:
     return [path.relative_to(ROOT).as_posix() for path in paths]
 
 
-def mirrored_tests(module: str) -> list[str]:
-    """List the test file that mirrors a module; none for a module of records."""
-    inner = Path(module).relative_to("stepper")
-    path = Path("tests") / inner.parent / f"test_{inner.name}"
-    return [path.as_posix()] if (ROOT / path).exists() else []
-
-
 class Tree:
     """A copy of the working tree in a temporary folder, one module of which is changed at a time."""
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
+        self._mutants = 0
         hidden = shutil.ignore_patterns("__pycache__", ".*", "*.egg-info")
         for name in ("stepper", "tests", "sample_projects", "pyproject.toml", "README.md", "DEVELOPERS.md"):
             source = ROOT / name
@@ -280,9 +302,11 @@ class Tree:
                 shutil.copytree(source, folder / name, ignore=hidden)
             elif source.exists():
                 shutil.copy(source, folder / name)
+        # Each child loads nearly the whole package; only the one module that is changed is compiled by it.
+        compileall.compile_dir(folder / "stepper", quiet=1)
 
-    def run(self, tests: Iterable[str], *, cpu_s: float, wall_s: float) -> tuple[int, float]:
-        """Run tests in a child of their own.
+    def run(self, tests: Iterable[str], *, cpu_s: float, wall_s: float, short: bool = False) -> tuple[int, float]:
+        """Run tests in a child of their own; `short` leaves out those that try everything there is.
 
         Returns:
             Pytest's exit code, or -1 where they were ended for want of time; and the processor time they took. Unit: s.
@@ -290,7 +314,7 @@ class Tree:
         begin = time.monotonic()
         child = os.fork()
         if child == 0:
-            self._test([*tests], int(cpu_s) + 1)
+            self._test([*tests], int(cpu_s) + 1, short)
         while True:
             done, status, used = os.wait4(child, os.WNOHANG)
             if done:
@@ -300,7 +324,7 @@ class Tree:
                 os.killpg(child, signal.SIGKILL)
             time.sleep(0.02)
 
-    def _test(self, tests: list[str], cpu_s: int) -> NoReturn:
+    def _test(self, tests: list[str], cpu_s: int, short: bool) -> NoReturn:
         """Become a child that runs tests in the copy and ends. What is loaded of the work tree is forgotten first."""
         code = 70
         try:
@@ -312,11 +336,13 @@ class Tree:
             for name in [each for each in sys.modules if each.split(".")[0] in ("stepper", "tests")]:
                 del sys.modules[name]
             sys.path[:] = [str(self._folder), *(each for each in sys.path if Path(each or ".").resolve() != ROOT)]
-            sys.dont_write_bytecode = True
+            sys.dont_write_bytecode = False
             os.environ["PYTHONPATH"] = str(self._folder)
-            os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
+            os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
             os.chdir(self._folder)
             words = ["-q", "-x", "-p", "no:cacheprovider", f"--rootdir={self._folder}"]
+            if short:
+                words += ["-k", " and ".join(f"not {each}" for each in EXHAUSTIVE)]
             code = int(pytest.main([*words, *tests]))
         finally:
             os._exit(code)
@@ -325,11 +351,16 @@ class Tree:
         """Do some work while a mutant stands in place of its module."""
         path = self._folder / mutant.module
         plain = path.read_text(encoding="utf-8")
+        written = path.stat().st_mtime
         path.write_text(mutant.source, encoding="utf-8")
+        # What is compiled is known by the source's length and by its time in whole seconds: two mutants may agree in both.
+        self._mutants += 1
+        os.utime(path, (written + 10 * self._mutants,) * 2)
         try:
             return work()
         finally:
             path.write_text(plain, encoding="utf-8")
+            os.utime(path, (written,) * 2)
 
 
 def equivalents() -> dict[str, str]:
@@ -351,6 +382,12 @@ class Score:
     lived: int = 0
     equivalent: int = 0
 
+    def add(self, verdict: str) -> None:
+        """Count one more."""
+        self.killed += verdict == "killed"
+        self.lived += verdict == "LIVED"
+        self.equivalent += verdict == "equivalent"
+
     def __str__(self) -> str:
         """Return the score in one line."""
         judged = self.killed + self.lived
@@ -358,63 +395,70 @@ class Score:
         return f"{self.killed} killed, {self.lived} lived, {self.equivalent} equivalent{share}"
 
 
-def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, known: dict[str, str]) -> Score:
+def verdicts_of(path: Path | None) -> dict[str, str]:
+    """Return what was judged in earlier runs, by the mutant's name."""
+    if path is None or not path.exists():
+        return {}
+    return dict(json.loads(line) for line in path.read_text(encoding="utf-8").splitlines())
+
+
+def sample(room: str, count: int, seed: int) -> tuple[list[Mutant], int]:
+    """Choose mutants of a room at random; and tell among how many places and changes."""
+    sources = {module: (ROOT / module).read_text(encoding="utf-8") for module in modules_of(room)}
+    every = [mutant for module, source in sources.items() for mutant in candidates_of(module, source)]
+    random.Random(seed).shuffle(every)
+    made = (mutant for mutant in every if differs(mutant, sources[mutant.module]))
+    return list(itertools.islice(made, count)), len(every)
+
+
+def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, judged: dict[str, str]) -> Score:
     """Judge the mutants of one room until they or the time run out."""
-    every = [
-        mutant
-        for module in modules_of(room)
-        for mutant in mutants_of(module, (ROOT / module).read_text(encoding="utf-8"))
-    ]
-    chosen = random.Random(args.seed).sample(every, min(args.count, len(every)))
-    print(f"{room}: {len(chosen)} of {len(every)} mutants, seed {args.seed}", flush=True)
+    chosen, of = sample(room, args.count, args.seed)
+    print(f"{room}: {len(chosen)} mutants of {of} places and changes, seed {args.seed}", flush=True)
+    known = equivalents()
     times: dict[str, float | None] = {}
     score = Score()
     for number, mutant in enumerate(chosen):
-        if time.monotonic() > until:
-            print(f"  the time is up: {len(chosen) - number} mutants were not tried")
-            break
-        tests = [*mirrored_tests(mutant.module), *args.always]
-        if mutant.module not in times:
-            times[mutant.module] = _time(tree, tests)
-        plain = times[mutant.module]
-        if plain is None:
+        verdict = judged.get(mutant.name, "")
+        if not verdict or (args.again and verdict == "LIVED"):
+            if time.monotonic() > until:
+                print(f"  the time is up: {len(chosen) - number} mutants were not looked at")
+                break
+            verdict = _judge(mutant, args, tree, times)
+            if verdict and args.results:
+                with args.results.open("a", encoding="utf-8") as file:
+                    file.write(json.dumps([mutant.name, verdict]) + "\n")
+        if not verdict:
             print(f"  {mutant.module}: its tests fail as they are, or there are none; give some by --with")
             continue
-        _judge(mutant, tree, tests, args.then, max(10.0, 4 * plain), known, score)
+        if verdict == "LIVED" and mutant.name in known:
+            verdict = "equivalent"
+        score.add(verdict)
+        print(f"  {verdict:10} {mutant.module}:{mutant.line}: {mutant.before}  ->  {mutant.after}", flush=True)
     print(f"{room}: {score}", flush=True)
     return score
 
 
-def _time(tree: Tree, tests: list[str]) -> float | None:
-    """Return the processor time of the tests on the code as it is; None if there are none or one fails. Unit: s."""
-    if not tests:
-        return None
-    code, seconds = tree.run(tests, cpu_s=600, wall_s=900)
-    return seconds if code == 0 else None
-
-
-def _judge(
-    mutant: Mutant,
-    tree: Tree,
-    tests: list[str],
-    then: list[str],
-    seconds: float,
-    known: dict[str, str],
-    score: Score,
-) -> None:
-    alive = tree.changed(mutant, lambda: tree.run(tests, cpu_s=seconds, wall_s=10 * seconds)[0]) == 0
-    if alive and then:
-        alive = tree.changed(mutant, lambda: tree.run(then, cpu_s=600, wall_s=900)[0]) == 0
-    if not alive:
-        score.killed += 1
-        verdict = "killed"
-    elif mutant.name in known:
-        score.equivalent += 1
-        verdict = "equivalent"
-    else:
-        score.lived += 1
-        verdict = "LIVED"
-    print(f"  {verdict:10} {mutant.module}:{mutant.line}: {mutant.before}  ->  {mutant.after}", flush=True)
+def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str, float | None]) -> str:
+    """Return "killed" or "LIVED"; nothing where the tests say nothing, as they fail without the mutant."""
+    others = other_tests(mutant.module)[: args.others]
+    own = [*mirrored_tests(mutant.module), *args.always]
+    tried = False
+    for tests, short in ((own, False), (others, True), (args.then, False)):
+        key = " ".join(tests)
+        if args.trust:
+            times[key] = TRUSTED_S if tests else None
+        elif key not in times:
+            code, seconds = tree.run(tests, cpu_s=600, wall_s=1800, short=short) if tests else (1, 0.0)
+            times[key] = seconds if code == 0 else None
+        plain = times[key]
+        if plain is not None:
+            tried = True
+            most = max(10.0, 4 * plain)
+            work = functools.partial(tree.run, tests, cpu_s=most, wall_s=10 * most, short=short)
+            if tree.changed(mutant, lambda work=work: work()[0]) not in PASSED:
+                return "killed"
+    return "LIVED" if tried else ""
 
 
 def main() -> None:
@@ -426,6 +470,10 @@ def main() -> None:
     parser.add_argument("--minutes", type=float, default=4, help="time for all rooms together (4)")
     parser.add_argument("--with", dest="always", action="append", default=[], metavar="TEST")
     parser.add_argument("--then", action="append", default=[], metavar="TEST")
+    parser.add_argument("--others", type=int, default=0, help="then so many of the room's other files of tests")
+    parser.add_argument("--trust", action="store_true", help="the tests are known to pass as they are")
+    parser.add_argument("--results", type=Path, help="a file of verdicts, read and written on")
+    parser.add_argument("--again", action="store_true", help="judge anew what lived")
     parser.add_argument("--list", action="store_true", help="list the mutants and try none")
     args = parser.parse_args()
     if args.list:
@@ -437,13 +485,13 @@ def main() -> None:
     for library in HEAVY:
         with contextlib.suppress(ImportError):
             importlib.import_module(library)
-    known, scores = equivalents(), []
+    judged, scores = verdicts_of(args.results), []
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         tree = Tree(Path(folder))
         end = time.monotonic() + 60 * args.minutes
         for number, room in enumerate(args.rooms):
             left = (end - time.monotonic()) / (len(args.rooms) - number)
-            scores.append(work_room(room, args, tree, time.monotonic() + left, known))
+            scores.append(work_room(room, args, tree, time.monotonic() + left, judged))
     total = Score(
         sum(each.killed for each in scores),
         sum(each.lived for each in scores),

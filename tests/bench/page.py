@@ -23,7 +23,7 @@ from stepper.report.page import write_page  # noqa: E402
 def main() -> None:
     """Print figures."""
     slowest = ("", 0.0)
-    for path in sorted((ROOT / "sample_projects").glob("*.yaml")):
+    for path in sorted((ROOT / "tests" / "fixtures").glob("*.yaml")):
         loaded = load(path)
         plan, rows = list_rows(loaded)
         times = []

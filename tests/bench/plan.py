@@ -37,7 +37,7 @@ def timed(call, times: int) -> list[float]:
 
 
 def main() -> None:
-    path = Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "sample_projects" / "switchback.yaml"
+    path = Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "tests" / "fixtures" / "switchback.yaml"
     text = path.read_text(encoding="utf-8")
 
     def compiled():

@@ -30,7 +30,7 @@ from stepper.screen.style import Depth, Terminal
 from stepper.screen.view import view
 from stepper.session.state import Knitting, Position, State
 
-SAMPLE = ROOT / "sample_projects" / "switchback.yaml"
+SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
 SIZES = ((80, 24), (40, 12), (120, 40))
 MEANT_S = 0.3
 """Keys come slower than they are debounced."""

@@ -9,7 +9,7 @@ import pytest
 from stepper.commands.main import main
 from tests.project.samples import project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 SOUND = SWITCHBACK.read_text(encoding="utf-8")
 BOMB = "\n".join(["a0: &a0 [x,x,x,x]", *(f"a{n}: &a{n} [{','.join([f'*a{n - 1}'] * 9)}]" for n in range(1, 9))])
 

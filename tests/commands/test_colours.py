@@ -11,7 +11,7 @@ from PIL import Image
 
 from stepper.commands.main import main
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 @pytest.fixture
@@ -26,8 +26,8 @@ def red_and_green(tmp_path: Path) -> Path:
 @pytest.mark.parametrize(
     ("name", "expected"),
     [
-        ("switchback", "Every pair stands apart"),
-        ("hat", "Every pair stands apart"),
+        ("switchback", "Every pair can be told apart"),
+        ("hat", "Every pair can be told apart"),
         ("socks", "clover and juniper are hard to tell apart for red-blind"),
         ("mittens", "nothing to compare"),
         ("cardigan", "nothing to compare"),

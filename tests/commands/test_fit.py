@@ -9,7 +9,7 @@ import pytest
 
 from stepper.commands.main import main
 
-SWITCHBACK = str(Path(__file__).parents[2] / "sample_projects" / "switchback.yaml")
+SWITCHBACK = str(Path(__file__).parents[1] / "fixtures" / "switchback.yaml")
 
 
 def test_measurements_blends_and_refusals_are_printed(capsys: pytest.CaptureFixture[str]) -> None:

@@ -10,7 +10,7 @@ import pytest
 
 from stepper.commands.main import COMMANDS, main
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_every_command_has_help(capsys: pytest.CaptureFixture[str]) -> None:

@@ -9,7 +9,7 @@ import pytest
 
 from stepper.commands.main import main
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_a_garment_not_begun_has_its_choices_and_says_so(
@@ -20,4 +20,4 @@ def test_a_garment_not_begun_has_its_choices_and_says_so(
     assert main(["notes", str(path)]) == 0
     out = capsys.readouterr().out
     assert out.startswith("# Switchback pullover")
-    assert "Nothing is knitted yet." in out
+    assert "Nothing has been knitted yet." in out

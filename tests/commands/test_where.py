@@ -56,7 +56,7 @@ def test_before_the_first_sitting_it_stands_at_the_beginning(tmp_path: Path) -> 
     words = stepper("where", path).stdout.splitlines()
 
     assert (found["round"], found["stitches"], found["last_cue_at"]) == (1, 0, None)
-    assert words[:2] == ["Cuff.", "Nothing is knitted yet."]
+    assert words[:2] == ["Cuff.", "Nothing has been knitted yet."]
     assert not journal_path(path).exists()
 
 

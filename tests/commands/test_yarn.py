@@ -13,7 +13,7 @@ import pytest
 from stepper.commands.main import main
 from stepper.report.leftovers import FILE_NAME, read_leftovers
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 @pytest.mark.parametrize("path", sorted(SAMPLES.glob("*.yaml")), ids=lambda path: path.stem)

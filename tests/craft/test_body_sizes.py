@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from stepper.craft.body_sizes import BODY_SIZES, sizes_for_bust, status_of
+from stepper.craft.body_sizes import BODY_SIZES, sizes_for_bust
 from stepper.craft.gauge import to_mm
 
 
@@ -37,12 +37,6 @@ def test_a_bust_of_31_inches_is_in_no_size() -> None:
     assert [size.name for size in sizes_for_bust(to_mm(34, "in"))] == ["S"]
     assert sizes_for_bust(to_mm(20, "in")) == ()
     assert sizes_for_bust(to_mm(70, "in")) == ()
-
-
-def test_only_the_bust_claims_to_have_been_seen() -> None:
-    """Figures from memory say so."""
-    assert status_of("bust") == "seen second-hand"
-    assert {status_of(m) for m in ("waist", "hip", "upper_arm", "arm", "armhole")} == {"from memory"}
 
 
 def test_a_bust_of_nothing_is_refused() -> None:

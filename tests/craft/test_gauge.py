@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from stepper.craft.gauge import Blocking, Gauge, correct, from_mm, half_up, to_mm
+from stepper.craft.gauge import Gauge, correct, from_mm, half_up, to_mm
 
 GAUGE = Gauge(stitches=22, rounds=30)
 
@@ -83,21 +83,6 @@ def test_counts_go_to_lengths_and_back(stitches: float, rounds: float, count: in
     assert gauge.rounds_for(gauge.height_mm(count)) == count
 
 
-def test_superwash_growth() -> None:
-    """A yarn maker's pattern note: 22 in grow to 25 3/4; to end at 22 in knit 18.8 in (factor 1.17)."""
-    blocking = Blocking(width=1.0, length=1.17)
-    assert 22 * blocking.length == pytest.approx(25.75, abs=0.02)
-    assert 22 / blocking.length == pytest.approx(18.8, abs=0.01)
-
-
-def test_plain_wool_shrinks_when_it_relaxes() -> None:
-    """Munden's dry and wet constants at the same loop: width x 3.8/4.1, length x 5.0/5.3."""
-    dry, wet = Gauge(stitches=38, rounds=50), Gauge(stitches=41, rounds=53)
-    blocking = Blocking.between(dry, wet)
-    assert blocking.width == pytest.approx(0.927, abs=5e-4)
-    assert blocking.length == pytest.approx(0.943, abs=5e-4)
-
-
 def test_a_measurement_corrects_the_rounds_left() -> None:
     """60 rounds that measure 21 cm make 28.57 a 10 cm; 32 cm are 91.4 rounds: 31 left (proportion)."""
     correction = correct(worked=60, measured_mm=210, target_mm=320)
@@ -135,5 +120,3 @@ def test_bad_arguments_are_refused() -> None:
         correct(worked=0, measured_mm=1, target_mm=1)
     with pytest.raises(ValueError, match="measured"):
         correct(worked=1, measured_mm=0, target_mm=1)
-    with pytest.raises(ValueError, match="length factor"):
-        Blocking(width=1, length=0)

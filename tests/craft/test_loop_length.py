@@ -9,11 +9,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.loop_length import DRY, Relaxation, loop_estimate, loop_mm
+from stepper.craft.loop_length import (
+    DRY,
+    WET,
+    Relaxation,
+    loop_by_rule_mm,
+    loop_by_state,
+    loop_estimate,
+    loop_mm,
+)
 
-# Munden (1959), as reproduced in teaching slides; GATE Textile Engineering 2015, question 54. The package works with
-# the dry state alone; the others show that its relation is the published one.
-WET = Relaxation(name="soaked", rounds=5.3, stitches=4.1)
+# GATE Textile Engineering 2015, question 54. The package works with the dry and the wet state; the third shows that its
+# relation is the published one.
 FULL = Relaxation(name="tumbled", rounds=5.5, stitches=4.2)
 
 GAUGE = Gauge(stitches=22, rounds=30)
@@ -93,19 +100,47 @@ def test_chain_for_hand_gauges(
     assert loop_mm(gauge, state) * stitches * rounds / 10 == pytest.approx(metres, rel=0.005)
 
 
+def test_each_state_is_read_with_its_own_constants() -> None:
+    """22 x 30 as knitted, 21.5 x 29 blocked: 16.97 mm by the dry relation, 18.67 by the wet one, of one yarn (Munden)."""
+    blocked = Gauge(stitches=21.5, rounds=29)
+    as_knitted, washed = loop_by_state(GAUGE, blocked)
+    assert as_knitted == pytest.approx(16.97, abs=0.01)
+    assert washed == pytest.approx(18.67, abs=0.01)
+    estimate = loop_estimate(GAUGE, blocked)
+    assert estimate.likely_mm == pytest.approx(math.sqrt(16.97 * 18.67), abs=0.01)
+    assert estimate.low_mm < as_knitted < estimate.likely_mm < washed < estimate.high_mm
+
+
+def test_a_gauge_of_an_untold_state_is_taken_between_both() -> None:
+    """The mill rule for plain fabric, GSM = 12068.59 / (Ne x SL), has a Ks of 12068.59 / 590.54 between dry and wet."""
+    mill = math.sqrt(12068.59 / 590.54 * GAUGE.stitch_mm * GAUGE.round_mm)
+    assert loop_estimate(GAUGE).likely_mm == pytest.approx(mill, rel=0.01)
+
+
 def test_width_and_height_disagree_so_a_range_is_given() -> None:
-    """At 22 x 30 dry: 17.27 mm from the width, 16.67 mm from the height; a tenth beyond on each side."""
+    """At 22 x 30: 16.67 mm from the height, dry; 18.64 from the width, wet; a tenth beyond on each side."""
     estimate = loop_estimate(GAUGE)
     assert estimate.low_mm == pytest.approx(16.67 * 0.9, abs=0.01)
-    assert estimate.high_mm == pytest.approx(17.27 * 1.1, abs=0.01)
-    assert estimate.likely_mm == pytest.approx(16.97, abs=0.01)
+    assert estimate.high_mm == pytest.approx(18.64 * 1.1, abs=0.01)
 
 
-@given(st.floats(4, 60), st.floats(4, 80), st.sampled_from([DRY, WET, FULL]))
-def test_likely_lies_inside_the_range(stitches: float, rounds: float, state: Relaxation) -> None:
-    """The geometric mean of two figures lies between them."""
-    estimate = loop_estimate(Gauge(stitches=stitches, rounds=rounds), state)
+gauges = st.builds(Gauge, stitches=st.floats(4, 60), rounds=st.floats(4, 80))
+
+
+@given(gauges, st.one_of(st.none(), gauges))
+def test_likely_lies_inside_the_range_and_so_does_the_rule_of_area(gauge: Gauge, blocked: Gauge | None) -> None:
+    """Who buys by the handbook's rule is never told that it cannot come to that."""
+    estimate = loop_estimate(gauge, blocked)
     assert estimate.low_mm < estimate.likely_mm < estimate.high_mm
+    assert loop_by_rule_mm(gauge, blocked) <= estimate.high_mm
+
+
+def test_the_rule_of_area_gives_a_stitch_six_heights() -> None:
+    """48 x 8 in at 5 stitches to the inch are 320 yd (rule of thumb in print), whatever the rounds to the inch."""
+    for rounds in (6, 7):
+        gauge = Gauge(stitches=5 / 0.254, rounds=rounds / 0.254)
+        yards = 48 * rounds * 8 * 5 * loop_by_rule_mm(gauge) / 914.4
+        assert yards == pytest.approx(320)
 
 
 def test_rule_of_thumb_for_plain_knitting_has_its_margin() -> None:

@@ -7,13 +7,30 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from stepper.craft.skeins import YARD_M, Skein, loop_mm_from_weight, skeins_to_buy
+from stepper.craft.skeins import (
+    OUNCE_G,
+    YARD_M,
+    Skein,
+    loop_mm_from_weight,
+    metres_to_be_sure,
+    skeins_to_buy,
+)
 
 
 def test_the_yard_agrees_with_scipy() -> None:
     """It is exact by definition."""
     assert constants.yard == pytest.approx(YARD_M)
 
+
+def test_the_ounce_agrees_with_scipy() -> None:
+    """Avoirdupois, exact by definition."""
+    assert constants.ounce * 1000 == pytest.approx(OUNCE_G)
+
+
+@pytest.mark.parametrize(("likely", "high", "sure"), [(1000, 1050, 1150), (1000, 1200, 1200), (0, 0, 0)])
+def test_to_be_sure_is_the_allowance_or_the_most(likely: float, high: float, sure: float) -> None:
+    """10 to 15 % over for swatch and spare (elizabethsmithknits, 24 May 2024)."""
+    assert metres_to_be_sure(likely, high) == pytest.approx(sure)
 
 @pytest.mark.parametrize(
     ("grams", "metres", "tex", "count"),

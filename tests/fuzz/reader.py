@@ -21,7 +21,7 @@ from collections import Counter
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
-SAMPLES = sorted((ROOT / "sample_projects").glob("*.yaml")) + sorted((ROOT / "tests/project/bad").glob("*.yaml"))
+SAMPLES = sorted((ROOT / "tests" / "fixtures").glob("*.yaml")) + sorted((ROOT / "tests/project/bad").glob("*.yaml"))
 PAGES = sorted((ROOT / "tests/project/printed").glob("*.txt"))
 SLOW_S = 5.0
 
@@ -32,11 +32,11 @@ class Bench:
     def __init__(self, keep: Path) -> None:
         from stepper.plan.compile import compile_plan
         from stepper.plan.export import plan_document
-        from stepper.plan.invariants import broken_invariants
         from stepper.project.pasted import take_apart
         from stepper.project.problems import render_problems
         from stepper.project.reader import read_project
         from stepper.project.written import written
+        from tests.invariants import broken_invariants
 
         self.compile_plan, self.broken, self.document = compile_plan, broken_invariants, plan_document
         self.read, self.render = read_project, render_problems

@@ -111,7 +111,7 @@ def test_a_repeat_is_named_by_its_number() -> None:
             "9.9 cm: 30.3 rounds to 10 cm. Near enough to 10 cm, this part ends here.",
         ),
         (effects.TellUndone(event=None, again=False), "Taken back: that."),
-        (effects.TellRecap(done=None, at=AT), "Nothing is knitted yet."),
+        (effects.TellRecap(done=None, at=AT), "Nothing has been knitted yet."),
         (effects.TellRecap(done=Position(index=2), at=""), "Last done: Neckband, round 2 of 2."),
         (effects.Close(), ""),
     ],

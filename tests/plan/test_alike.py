@@ -10,7 +10,7 @@ from stepper.plan.alike import fold_alike
 from stepper.sitting.project_file import load
 from tests.plans import plan
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def test_plain_rounds_are_one_stretch() -> None:

@@ -7,11 +7,11 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.compile import compile_plan
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 
-SWITCHBACK = (Path(__file__).parents[2] / "sample_projects" / "switchback.yaml").read_text(encoding="utf-8")
+SWITCHBACK = (Path(__file__).parents[1] / "fixtures" / "switchback.yaml").read_text(encoding="utf-8")
 RULES = "alterations:                     # what the knitter does differently, as rules or in her own words\n"
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan
 from stepper.plan.respace import spread_of
+from tests.invariants import broken_invariants
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 

@@ -6,14 +6,14 @@ from pathlib import Path
 
 from stepper.plan.blend import blends, switch_labels, tried
 from stepper.plan.compile import compile_plan
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.report.fit_lines import describe_spacing
+from tests.invariants import broken_invariants
 from tests.project.samples import project as project_text
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def switchback() -> Project:

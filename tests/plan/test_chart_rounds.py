@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.chart_rounds import chart_parts, chart_runs
+from stepper.plan.chart_rounds import chart_parts
 from stepper.plan.model import Run
+from stepper.plan.run_repeats import joined
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from tests.plan.test_compile import compiled, plan_of
@@ -32,9 +33,15 @@ def chart(*rows: str, left: int = 0, right: int = 0) -> Chart:
     return Chart(name="t", rounds=rounds, place=HERE, edge_left=left, edge_right=right)
 
 
+def chart_runs(drawn: Chart, number: int, *, wrong_side: bool) -> tuple[Run, ...]:
+    """Read one whole round of a chart, edges included."""
+    parts = chart_parts(drawn, number, yarn="MC", wrong_side=wrong_side)
+    return joined(parts.before + parts.repeat + parts.after)
+
+
 def test_right_side_rows_are_read_from_right_to_left() -> None:
     """The first stitch knitted is the last square of the drawn row (1.7.2)."""
-    assert chart_runs(chart("-kko"), 1, yarn="MC", wrong_side=False) == (
+    assert chart_runs(chart("-kko"), 1, wrong_side=False) == (
         Run("yo", 1, "MC"),
         Run("k", 2, "MC"),
         Run("p", 1, "MC"),
@@ -43,7 +50,7 @@ def test_right_side_rows_are_read_from_right_to_left() -> None:
 
 def test_wrong_side_rows_are_read_from_left_to_right_with_the_stitches_exchanged() -> None:
     """A square shows the right side, so purl is knitted and two are purled together behind (1.7.4)."""
-    assert chart_runs(chart("-k/"), 1, yarn="MC", wrong_side=True) == (
+    assert chart_runs(chart("-k/"), 1, wrong_side=True) == (
         Run("k", 1, "MC"),
         Run("p", 1, "MC"),
         Run("p2tog", 1, "MC"),
@@ -52,7 +59,7 @@ def test_wrong_side_rows_are_read_from_left_to_right_with_the_stitches_exchanged
 
 def test_no_stitch_squares_are_passed_over() -> None:
     """They use nothing and leave nothing (1.7.7)."""
-    assert chart_runs(chart("kxxk"), 1, yarn="MC", wrong_side=False) == (Run("k", 2, "MC"),)
+    assert chart_runs(chart("kxxk"), 1, wrong_side=False) == (Run("k", 2, "MC"),)
 
 
 def test_edges_change_ends_with_the_side() -> None:
@@ -76,7 +83,9 @@ def test_a_chart_with_edges_fits_on_its_repeats_and_the_edges() -> None:
 
 def test_a_chart_that_does_not_fit_says_where_it_would() -> None:
     """The edges count once, the repeat as often as it fits."""
-    problem = compiled(project("Cast on 11 sts.\nWork flat.\nChart lace.\nBind off.", head=STITCHED)).problems[0]
+    problem = compiled(
+        project("Cast on 11 sts.\nWork flat.\nChart lace.\nBind off.", head=STITCHED)
+    ).problems[0]
     assert "besides 2 for its edges" in problem.message
     assert problem.hint.startswith("It would fit on 10 or 12 stitches.")
 
@@ -137,7 +146,13 @@ NEXT_ROW = [
 @pytest.mark.parametrize("words", NEXT_ROW)
 def test_the_next_row_of_a_chart_goes_on_in_a_repeated_round(words: str) -> None:
     """Seven rounds of a chart of two are its rounds 1, 2, 1, 2, 1, 2, 1: before, all after the second were alike."""
-    plan = plan_of(project(f"Cast on 40 sts. Join in the round.\n{words.format(chart='peak')}\nBind off.", sizes="S", size="S"))
+    plan = plan_of(
+        project(
+            f"Cast on 40 sts. Join in the round.\n{words.format(chart='peak')}\nBind off.",
+            sizes="S",
+            size="S",
+        )
+    )
     second = [any(run.times == 8 for run in each.runs) for each in plan.rounds[1:-1]]
     assert ["a" if each.runs[1].yarn == "A" else "-" for each in plan.rounds[1:-1]] == ["a"] * 7
     assert second == [False] * 7

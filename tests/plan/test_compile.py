@@ -8,13 +8,13 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from stepper.plan.compile import Compiled, compile_plan, faults_of
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 from tests.project.samples import legal_works, project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def compiled(text: str) -> Compiled:
@@ -56,7 +56,8 @@ def test_the_final_increase_is_blended(switchback: Plan) -> None:
     round_ = labelled(switchback, "Final increase")
     assert (round_.before, round_.after, round_.size) == (225, 246, "2")
     assert (round_.number, round_.of) == (30, 37)
-    assert round_.shaping[:2] == (5, 16)
+    assert round_.shaping[:2] == (11, 22)  # (k11, m1) 15 times, (k10, m1) 6 times
+    assert round_.shaping[-1] == 225
 
 
 def test_the_body_starts_on_164_and_the_sleeves_on_50(switchback: Plan) -> None:

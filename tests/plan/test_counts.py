@@ -14,13 +14,13 @@ from stepper.plan.compile import compile_plan, findings_of
 from stepper.project.instructions import Count
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.project.reference import Pattern, as_file, patterns
 from stepper.project.stitchwork import Numbers
 from tests.project.samples import HEAD, project
+from tests.project.wording_patterns import Pattern, as_file, patterns
 
 T = TypeVar("T")
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def read(text: str) -> Project:

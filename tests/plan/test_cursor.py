@@ -189,3 +189,9 @@ def test_a_gusset_marker_among_others_is_refused() -> None:
     assert "which is the gusset marker" in faults(project(lines))
     two = lines.replace("K20, pm, k1, pm, k1, pm", "K20, pm, k1, pm")
     assert plan_of(project(two)).rounds[2].after == 41
+
+
+def test_a_chart_may_stand_between_plain_stitches() -> None:
+    """Its repeats fill what is left of the round; one that is nowhere drawn is told."""
+    assert rows("K14, work chart peak over 12 sts, k14.") == ["k14 MC, (k1 MC, k2 A, k1 MC) 3 times, k14 MC"]
+    assert "chart" in faults(project("Cast on 14 sts.\nJoin in the round.\nK1, work chart fern over 12 sts, k1.\nBind off."))

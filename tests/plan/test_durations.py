@@ -150,3 +150,14 @@ def test_a_repeat_that_goes_away_from_its_count_is_refused_soon() -> None:
     work = "CO 20 sts. Join in the round.\nRnd 1: K1, m1l, k to last st, m1r, k1.\nRnd 2: Knit.\nRep rnds 1 and 2 until 10 sts remain."
     assert "away from it" in faults(project(work, sizes="S", size="S"))
     assert time.perf_counter() - begun < 2
+
+
+@pytest.mark.parametrize("ending", ["RS", "WS"])
+@pytest.mark.parametrize("mm", range(20, 36))
+def test_a_length_ends_on_the_side_it_asks_for_and_not_a_row_later(ending: str, mm: int) -> None:
+    """Whatever the length comes to, one row is added where the last would be of the other side, and only there."""
+    ends = f"Cast on 8 sts.\nWork flat.\nWork in St st for {mm} mm, ending with a {ending} row.\nBind off."
+    free = f"Cast on 8 sts.\nWork flat.\nWork in St st for {mm} mm.\nBind off."
+    ended, as_long = plan_of(project(ends)).rounds[1:-1], plan_of(project(free)).rounds[1:-1]
+    assert ended[-1].side == ending
+    assert len(ended) - len(as_long) == (as_long[-1].side != ending)

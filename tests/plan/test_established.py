@@ -247,7 +247,7 @@ def test_work_on_the_line_of_a_shaped_round_does_not_shape_either() -> None:
 
 def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
     """The band of the sample in its smallest size, where the buttonholes fall between the ribs."""
-    text = (Path(__file__).parents[2] / "sample_projects" / "cardigan.yaml").read_text(encoding="utf-8")
+    text = (Path(__file__).parents[1] / "fixtures" / "cardigan.yaml").read_text(encoding="utf-8")
     band = [each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"]
     rib = "kk" + "ppkk" * 24
     assert [seen(each) for each in band[5:8]] == [rib] * 3

@@ -9,11 +9,11 @@ from hypothesis import strategies as st
 from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.compile import work_as_knitted
 from stepper.plan.even_placement import markers_ahead, motif_stitches
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Plan, Round
 from stepper.plan.needles import Needles
 from stepper.plan.respace import spread_of
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from stepper.plan.export import plan_document
 from tests.plan.test_compile import plan_of
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 ROUND_KEYS = [
     "index",

@@ -12,7 +12,7 @@ from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def small() -> Project:

@@ -50,3 +50,11 @@ def test_what_a_line_leaves_open_is_told_with_its_place() -> None:
     (told,) = plan_of(project(work, sizes="S", size="S")).warnings
     assert told.line == 20
     assert "side marker" in told.text
+
+
+def test_only_the_stretch_just_worked_to_a_length_is_made_longer() -> None:
+    """Three rows that are counted stay three: what stands between a length and a row for the other side is told."""
+    rows = "Work in stockinette until piece measures 2 cm.\nKnit 3 rows.\nNext row (RS): P1, k to end."
+    plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\n{rows}\nBind off."))
+    assert "the line is for RS rows" in plan.warnings[0].text
+    assert [round_.instruction for round_ in plan.rounds[-5:-1]] == ["knit", "knit", "knit", "p1, k9"]

@@ -33,18 +33,14 @@ def test_a_yarn_without_a_skein_has_no_stock() -> None:
     assert stocks["MC"].metres == 360
 
 
-def test_a_loop_is_a_range_from_width_and_height() -> None:
-    """Munden's constants (check-values 2.4.6): 3.8 widths, 5.0 heights, the likely one between."""
+def test_a_loop_is_read_from_both_states() -> None:
+    """20 x 28 as knitted by Munden's dry constants, 20 x 27 blocked by the wet ones; 6 heights by the rule of area."""
     loop = materials_of(read(TEXT)).loops["plain"]
-    assert loop.by_width_mm == pytest.approx(3.8 * 5)
-    assert loop.by_height_mm == pytest.approx(5.0 * 100 / 28)
-    assert (
-        loop.length.low_mm
-        < loop.by_height_mm
-        < loop.length.likely_mm
-        < loop.by_width_mm
-        < loop.length.high_mm
-    )
+    assert loop.both_states
+    assert loop.as_knitted_mm == pytest.approx((3.8 * 5.0 * 5 * 100 / 28) ** 0.5)
+    assert loop.washed_mm == pytest.approx((4.1 * 5.3 * 5 * 100 / 27) ** 0.5)
+    assert loop.by_rule_mm == pytest.approx(6 * 100 / 27)
+    assert loop.length.low_mm < loop.as_knitted_mm < loop.length.likely_mm < loop.washed_mm < loop.length.high_mm
 
 
 def test_a_weighed_swatch_gives_the_loop_of_her_own_hand() -> None:
@@ -58,12 +54,11 @@ def test_a_weighed_swatch_gives_the_loop_of_her_own_hand() -> None:
 
 def test_a_swatch_corrects_the_other_fabrics_in_its_proportion_with_less_certainty() -> None:
     """A hand that knits one fabric tighter than the constants knits the other so, too (an assumption)."""
-    plain = materials_of(read(TEXT)).loops["plain"].length.likely_mm
     materials = with_swatch("stitches: 30, rounds: 38, grams: 10")
     tight = materials.loops["tight"]
     assert not tight.weighed
-    unweighed = (3.8 * 5.0 * (100 / 26) * (100 / 36)) ** 0.5
-    assert tight.length.likely_mm == pytest.approx(unweighed * 20.0 / plain)
+    unweighed = ((100 / 26) * (100 / 36)) ** 0.5
+    assert tight.length.likely_mm == pytest.approx(20.0 * unweighed / (5 * 100 / 28) ** 0.5)
     assert tight.length.high_mm / tight.length.likely_mm > 1.08
 
 

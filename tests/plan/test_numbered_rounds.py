@@ -39,3 +39,16 @@ def test_a_line_for_all_rows_of_a_side_gives_a_row() -> None:
     )
     bad = "Cast on 10 sts.\nRow 1 (RS): Knit.\nRow 2 and all WS rows: Decrease evenly to 8 sts.\nRow 3: Knit.\nBind off."
     assert "gives one row" in faults(project(bad))
+
+
+def test_a_number_may_stand_before_what_works_no_row() -> None:
+    """"Rnd 1: Join in the round" is printed so, and is told neither as a row too many nor as one that is missing."""
+    plan = plan_of(project("Cast on 8 sts.\nRnd 1: Join in the round.\nRnd 2: Knit.\nBind off."))
+    assert plan.warnings == ()
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["knit"]
+
+
+def test_the_rows_of_a_chart_come_to_those_that_are_numbered() -> None:
+    """A chart of two rounds worked twice is four; where the numbers say two, either may be meant."""
+    assert "its chart comes to others" in faults(project("Cast on 12 sts.\nRows 1-2: Chart peak, 2 times.\nBind off."))
+    assert len(plan_of(project("Cast on 12 sts.\nRows 1-4: Chart peak, 2 times.\nBind off.")).rounds) == 6

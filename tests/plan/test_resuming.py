@@ -8,8 +8,8 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.plan.resuming import follow, resume
 from stepper.project.reader import read_project
+from tests.fixtures import SAMPLES
 from tests.plans import plan
-from tests.test_sample_projects import SAMPLES
 
 TEXTS = {path.stem: path.read_text(encoding="utf-8") for path in SAMPLES}
 

@@ -129,3 +129,11 @@ def test_when_all_is_done_nothing_more_is_needed() -> None:
 def test_a_yarn_that_is_not_used_or_not_described_has_no_forecast() -> None:
     """Nothing is made up."""
     assert forecast(tube(), "A") is None
+
+
+def test_what_is_left_to_knit_begins_with_the_round_in_hand() -> None:
+    """Each round once: what is behind a weighing takes no more, and what is ahead is counted whole."""
+    plan = tube(bought=None)
+    ahead = total(use["MC"] for use in yarn_use(plan)[100:] if "MC" in use)
+
+    assert asked(plan, Weighing(index=100, stitch=0, grams=40)).rest_m == pytest.approx(ahead.likely_mm / 1000)

@@ -13,7 +13,7 @@ from tests.project.slips import slips_of
 
 SAMPLES = [
     path.read_text(encoding="utf-8")
-    for path in sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+    for path in sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
     if path.stem in ("hat", "mittens", "shawl")
 ]
 _KEY = re.compile(r"(?:(?<=^)|(?<=[\s{,]))[a-z_]+(?=: )|(?<=\s)[a-z_]+(?=:$)", re.M)

@@ -7,10 +7,10 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.project.reader import read_project
-from stepper.project.reference import patterns
 from stepper.project.wording import EXAMPLES
+from tests.project.wording_patterns import patterns
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 LETTERS = "abcdefghijklmnopqrstuvwxyz"
 _WORD = re.compile(r"\b\d+(?:st|nd|rd|th)\b|[A-Za-z]\d?[A-Za-z]+(?:'d)?|[A-Za-z]+\d[A-Za-z]+|[A-Za-z]{2,}")
 """Words of two letters and more; stitches such as k2tog too. A plain stitch with its number, k34, is a number."""

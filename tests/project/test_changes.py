@@ -17,9 +17,9 @@ from dataclasses import replace
 from hypothesis import HealthCheck, given, note, settings
 
 from stepper.plan.compile import compile_plan, faults_of
-from stepper.plan.invariants import broken_invariants
 from stepper.project.problems import Problem, render_problems
 from stepper.project.reader import read_project
+from tests.invariants import broken_invariants
 from tests.project.changes import Changed, changed_files, legal_files
 
 _NUMBERED = re.compile(r"\s*(?:short\s+)?(?:rnds?|rounds?|rows?|all|next)\b[^:]*:", re.I)

@@ -54,7 +54,7 @@ def test_wrong_shapes_are_told() -> None:
     assert len(problems) == 3
 
 
-SWITCHBACK = (Path(__file__).parents[2] / "sample_projects" / "switchback.yaml").read_text(encoding="utf-8")
+SWITCHBACK = (Path(__file__).parents[1] / "fixtures" / "switchback.yaml").read_text(encoding="utf-8")
 KEY_PLACES = [
     match
     for match in re.finditer(r"(?:(?<=^)|(?<=[\s{]))[a-z_]+(?=: |:$)", SWITCHBACK, re.M)

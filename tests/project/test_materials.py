@@ -33,6 +33,33 @@ def test_the_body_is_kept_in_millimetres() -> None:
     assert found.body == pytest.approx({"bust": 880.0, "neck": 368.3})
 
 
+def test_a_skein_may_be_in_ounces_and_yards() -> None:
+    """As its label says where inches are used: 3.5 oz are 99.22 g, 220 yd are 201.17 m (international pound and yard)."""
+    text = TEXT.replace("{grams: 50, metres: 120}", "{ounces: 3.5, yards: 220}")
+    found = read_project(text).project
+    assert found is not None
+    assert found.yarns["MC"].grams == pytest.approx(99.22, abs=0.01)
+    assert found.yarns["MC"].metres == pytest.approx(201.17, abs=0.01)
+    mixed = read_project(TEXT.replace("{grams: 50, metres: 120}", "{grams: 50, yards: 131}")).project
+    assert mixed is not None
+    assert mixed.yarns["MC"].metres == pytest.approx(119.79, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("skein", "told"),
+    [
+        ("{grams: 50, ounces: 2, metres: 120}", "grams and ounces are both given"),
+        ("{ounces: 0, metres: 120}", '`ounces` is "0"'),
+        ("{ounces: 2}", "no `metres`"),
+        ("{ounces: 2, yrads: 120}", "yrads"),
+    ],
+)
+def test_a_skein_that_says_too_much_or_too_little_is_told(skein: str, told: str) -> None:
+    """Two weights of one skein would leave it to chance which is bought by."""
+    problems = read_project(TEXT.replace("{grams: 50, metres: 120}", skein)).problems
+    assert told in " ".join(f"{each.message} {each.hint}" for each in problems)
+
+
 @pytest.mark.parametrize("value", ["0", "-3", "many", "1e9", "nan"])
 def test_an_amount_is_a_number_above_nothing(value: str) -> None:
     """Grams, metres and stitches can be counted."""

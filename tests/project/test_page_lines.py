@@ -49,5 +49,4 @@ def test_a_row_that_would_take_the_next_one_to_itself_is_no_line() -> None:
     assert page().read("K2, p2,") is None
     assert page().read("# knit") is None
     assert page().is_worked("Knit 2 rows.")
-    assert page().holds_work("Smile. Knit 2 rows.")
     assert page("Rep rnds 1 and", "2 until it fits.").run_on(0) == 2

@@ -12,7 +12,7 @@ from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
 from tests.project.samples import legal_works, project
 
-SWITCHBACK = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_the_sample_is_read_whole() -> None:

@@ -10,24 +10,16 @@ import pytest
 from lark import Lark, Token
 
 from stepper.plan.compile import compile_plan
-from stepper.plan.invariants import broken_invariants
 from stepper.project.draft import FileDraft
 from stepper.project.grammar import grammar_text
 from stepper.project.lines import read_rows
 from stepper.project.parsing import NOTE, Stopped, made_plain, understood
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
-from stepper.project.reference import (
-    Pattern,
-    about,
-    as_file,
-    other_wordings,
-    page,
-    patterns,
-    reference,
-    stitch_lines,
-)
+from stepper.project.reference import about, other_wordings, page, reference, stitch_lines
 from stepper.project.wording import Words
+from tests.invariants import broken_invariants
+from tests.project.wording_patterns import Pattern, as_file, patterns
 
 PATTERNS = patterns()
 

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.size_rows import find_sizes, infer_sizes, sizes_of
+from stepper.project.size_rows import infer_sizes, sizes_of
 
 
 @pytest.mark.parametrize(
@@ -20,7 +20,7 @@ from stepper.project.size_rows import find_sizes, infer_sizes, sizes_of
 )
 def test_sizes_are_found_as_printed(rows: list[str], sizes: tuple[str, ...]) -> None:
     """Every list of the pattern is read by them."""
-    assert find_sizes(rows) == sizes
+    assert sizes_of(rows).names == sizes
 
 
 def test_without_names_the_lists_tell_how_many_sizes() -> None:

@@ -18,7 +18,7 @@ from stepper.project.written import WrittenFile, written
 from tests.project.printing import printed
 from tests.project.test_pasted import PAGES, ROWS
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def assert_it_stands_there(text: str) -> WrittenFile:

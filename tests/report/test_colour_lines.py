@@ -25,7 +25,7 @@ def test_what_vanishes_is_said_with_the_change_and_its_figures() -> None:
 def test_the_threshold_is_told_with_its_reasoning_and_standing() -> None:
     """No published threshold for yarn exists (check-values 7.3 and 12)."""
     text = words(with_colours("#1f4d3a", "#c4512d"))
-    assert "Every pair stands apart" in text
+    assert "Every pair can be told apart" in text
     assert "No threshold for yarn is in print" in text
     assert "common practice" in text
 
@@ -53,5 +53,5 @@ def test_why_there_is_nothing_to_compare() -> None:
     assert "No chart has two yarns" in why_not_compared(plain)
     head = HEAD.replace(', colour: "#4f6b3a"', "")
     bare = looked_at(project("Cast on 40 sts.\nJoin in the round.\nChart peak.", head=head))
-    assert why_not_compared(bare).startswith("No colour is known of moss")
+    assert why_not_compared(bare).startswith("No colour is known for moss")
     assert why_not_compared(with_colours("#1f4d3a", "#c4512d")) == ""

@@ -18,7 +18,7 @@ from tests.garments import read_garment
 from tests.plan.test_blend import switchback
 from tests.plans import plan as made
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 def measured(name: str) -> dict[str, Measurement]:
@@ -116,7 +116,7 @@ def test_without_a_body_there_is_no_ease() -> None:
     ("name", "said"),
     [
         ("drop_shoulder", "The neck is left out"),
-        ("set_in", "what a seam takes is not taken off"),
+        ("set_in", "what a seam takes up is not deducted"),
         ("cardigan", "The chest counts one band"),
         ("shawl", "which edges it runs along is not known"),
     ],

@@ -15,7 +15,7 @@ from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load, plan_of_text
 from tests.report.test_markup import Seen, parsed
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 IDS = [path.stem for path in SAMPLES]
 
 
@@ -73,6 +73,12 @@ def test_everything_of_the_plan_is_on_it() -> None:
     drawings = [attributes.get("class") for name, attributes in seen.tags if name == "svg"]
     assert (drawings.count("schematic"), drawings.count("yoke"), drawings.count("chart")) == (1, 1, 3)
     assert "From the next round on 3 yarns at once" in seen.data or "3 yarns in one round" in seen.data
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=IDS)
+def test_a_yoke_from_above_is_drawn_of_a_yoke_alone(path: Path) -> None:
+    """Stitches go on hold for the thumb of a mitten and the instep of a sock, too; neither is a neck with rings around it."""
+    assert ("The yoke from above" in written(path)) is (path.stem == "switchback")
 
 
 def test_every_count_of_the_plan_is_in_its_table() -> None:

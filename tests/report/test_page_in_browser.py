@@ -24,7 +24,7 @@ sync_api = pytest.importorskip("playwright.sync_api", reason="playwright is not 
 axe_api = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe-core is not installed")
 pytestmark = pytest.mark.skipif(CHROMIUM is None, reason="Chromium is not installed")
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 IDS = [path.stem for path in SAMPLES]
 MM = 96 / 25.4
 """A millimetre on the screen, by CSS. Unit: px."""

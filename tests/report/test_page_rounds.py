@@ -12,7 +12,7 @@ from stepper.sitting.project_file import load
 from tests.plans import plan
 from tests.report.test_markup import parsed
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)

@@ -10,7 +10,7 @@ from stepper.craft.colour import contrast, rgb_from_hex
 from stepper.report.page_yarns import assign_looks
 from stepper.sitting.project_file import load
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)

@@ -12,7 +12,7 @@ from stepper.report.page_yarns import assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
 from stepper.sitting.project_file import load
 
-LOADED = load(Path(__file__).parents[2] / "sample_projects" / "switchback.yaml")
+LOADED = load(Path(__file__).parents[1] / "fixtures" / "switchback.yaml")
 YOKE = yoke_of(LOADED.plan.rounds)
 SHADES = assign_looks(LOADED.project, ())
 

@@ -10,7 +10,7 @@ import pytest
 from stepper.report.pieces import GarmentPiece, lay_out_pieces, merge_like_pieces
 from stepper.sitting.project_file import load
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 def laid(name: str) -> tuple[GarmentPiece, ...]:

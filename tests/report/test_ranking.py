@@ -64,7 +64,7 @@ def test_without_a_body_nothing_is_measured_against_it() -> None:
 
 def test_a_hat_is_ranked_by_its_widest_part() -> None:
     """Crown of 112 stitches at 22 to 10 cm, 50.9 cm, on a head of 56 cm: 5.1 cm narrower, as hats are."""
-    text = (Path(__file__).parents[2] / "sample_projects" / "hat.yaml").read_text(encoding="utf-8")
+    text = (Path(__file__).parents[1] / "fixtures" / "hat.yaml").read_text(encoding="utf-8")
     project = read_project(text).project
     assert project is not None
     found = rank_blends(list(blends(project)), project, ())

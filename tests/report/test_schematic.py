@@ -12,7 +12,7 @@ from stepper.report.pieces import lay_out_pieces
 from stepper.report.schematic import describe_pieces, draw_schematic
 from stepper.sitting.project_file import load
 
-SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def drawn(path: Path) -> ElementTree.Element:

@@ -24,9 +24,9 @@ def test_the_table_of_the_sample_names_its_few_metres_and_its_reasons() -> None:
     assert text.count("Only a few metres: a remnant of") == 2
     assert "50 g, 175 m (the file)" in text
     assert "It lasts; " in text
-    assert (
-        "A loop of stockinette: 17.0 mm (17.3 by its width, 16.7 by its height)." in text
-    )  # check-values 2.4.6
+    flat = " ".join(text.split())
+    assert "A loop of stockinette: 17.8 mm (17.0 as knitted, 18.7 as blocked; 20.7 by the rule of area)." in flat
+    assert "A loop of colourwork: 18.8 mm (18.2 if counted as knitted, 19.5 if after blocking; " in flat
     assert all(len(line) <= 92 for line in text.splitlines())
 
 
@@ -86,3 +86,15 @@ def test_yards_for_a_file_in_inches() -> None:
         "9.1 m",
         "0 m",
     )
+
+
+def test_a_skein_in_ounces_and_yards_is_shown_in_both() -> None:
+    """1.75 oz are 49.6 g and 137 yd are 125 m (international ounce and yard), for a file in inches."""
+    text = "units: in\n" + project("Cast on 40 sts.\nKnit 9 rounds.", head=HEAD)
+    text = text.replace("skein: {grams: 50, metres: 120}", "skein: {ounces: 1.75, yards: 137}")
+    assert "50 g (1.8 oz), 137 yd (the file)" in table(plan_of(text))
+
+
+def test_a_piece_worked_twice_is_told_as_such() -> None:
+    """Else the row would seem to be for one sleeve."""
+    assert "body, twice " in table(plan_of(project("Cast on 40 sts.\nKnit 9 rounds.\nBind off.\nNote: The other sleeve is the same.")))

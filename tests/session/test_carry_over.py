@@ -45,3 +45,12 @@ def test_a_length_measured_is_kept_under_another_name() -> None:
     measured = LengthCorrection(stretch=0, rounds=6, rounds_per_10cm=33.0)
 
     assert adapt(old, new, Knitting(corrections=(measured,))).corrections == (measured,)
+
+
+def test_a_respacing_belongs_to_the_round_it_was_made_for() -> None:
+    """Where rounds were added by a measurement its number is off by some; the nearest round that shapes so is meant."""
+    made = Respacing(index=4, section="body", before=20, after=21, places=(8,))
+
+    assert adapt(OLD, OLD, Knitting(respacings=(made,))).respacings == (
+        Respacing(index=3, section="body", before=20, after=21, places=(8,)),
+    )

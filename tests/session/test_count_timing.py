@@ -138,6 +138,7 @@ def test_what_locks_a_fault_in_is_named() -> None:
     assert locks(garment[6], garment[7]) == "before the division"
     assert locks(garment[-2], garment[-1]) == "before a bind-off"
     assert locks(garment[8], garment[9]) is None
+    assert locks(garment[4], replace(garment[5], chart=None)) is None, "the end of a chart locks nothing in"
 
 
 def test_a_lifeline_is_suggested_before_lace_once() -> None:

@@ -204,6 +204,19 @@ def test_the_round_she_names_for_a_fault_stays_named_whatever_is_seen_later() ->
         assert state.knitting.fault.index == named
 
 
+def test_a_second_look_at_the_same_takes_the_place_of_the_first() -> None:
+    """She looked again, and closer; what she saw elsewhere stays."""
+    place = Position(index=6)
+    state = State(seq=1, knitting=Knitting(place=place))
+    here, there = Sight(seen=Seen.LEFT, number=1, index=4), Sight(seen=Seen.LEFT, number=0, index=5)
+    again = Sight(seen=Seen.LEFT, number=0, index=4)
+    for sight in (here, there, again):
+        state = evolve(state, Observed(at=AT, place=place, sight=sight))
+
+    assert state.knitting.fault is not None
+    assert set(state.knitting.fault.sights) == {there, again}
+
+
 def test_reading_along_ends_with_the_sitting_and_not_with_a_note() -> None:
     """The next evening must not begin in the middle of a round that reads itself out."""
     reading = ReadingAlong(index=0)

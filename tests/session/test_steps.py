@@ -11,7 +11,7 @@ from stepper.session.steps import BREATH, By, StepPart, part_at, parts, rest_of
 from stepper.sitting.project_file import load
 from tests.plans import final_increase, phrase, plan
 
-_SAMPLES = Path(__file__).parents[2] / "sample_projects"
+_SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 def _one(text: str) -> Plan:

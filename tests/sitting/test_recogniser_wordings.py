@@ -11,7 +11,7 @@ from stepper.session.cues import Length
 from stepper.sitting.project_file import load
 from stepper.sitting.recogniser_wordings import is_cue, list_lengths, list_numbers, list_wordings
 
-SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_everything_listened_for_is_understood_as_what_it_means() -> None:

@@ -15,7 +15,7 @@ from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.recognisers import hear_recording, load_recogniser
 from tests.speech import render
 
-SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 CUES = ("next step", "where are we", "go back", "what can i say")
 
 

@@ -17,7 +17,7 @@ from stepper.sitting.vocabulary_file import read_vocabulary
 from tests.speech import render
 
 KOREAN = Path(__file__).with_name("korean.toml")
-SAMPLE = Path(__file__).parents[2] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
 def test_whatever_the_file_can_say_is_a_cue_of_the_program() -> None:

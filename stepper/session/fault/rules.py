@@ -87,7 +87,7 @@ def saw(plan: Plan, state: State, cue: Saw) -> Decision:
     if state.knitting.fault is None and cue.seen is not Seen.LEFT:
         return Refusal(sentence=NO_FAULT)
     if state.place == Position():
-        return Refusal(sentence="Nothing is knitted yet.")
+        return Refusal(sentence="Nothing has been knitted yet.")
     sight = Sight(seen=cue.seen, number=cue.sign * cue.number, index=_looked_at(plan, state, cue.seen))
     return (Observed(at=cue.at, place=state.place, sight=sight),)
 
@@ -162,7 +162,7 @@ def tink(plan: Plan, state: State, cue: Tink) -> Decision:
 def lay_lifeline(plan: Plan, state: State, cue: Lifeline) -> Decision:
     """Keep that a lifeline lies here; it runs through a whole round."""
     if state.place == Position():
-        return Refusal(sentence="Nothing is knitted yet.")
+        return Refusal(sentence="Nothing has been knitted yet.")
     if state.place.stitch:
         return Refusal(sentence="A lifeline goes in between rounds; finish this one first.")
     return (LifelineLaid(at=cue.at, place=state.place),)

@@ -31,7 +31,7 @@ from tests.bench.voice.material import ADDRESSES, CLOSED, Clip, clips
 from tests.bench.voice.stream import Outcome, answer_to, as_16_bit, hear, with_cues
 from tests.bench.voice.voices import RATE_HZ, read_wav
 
-SAMPLE = Path(__file__).parents[3] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[2] / "fixtures" / "switchback.yaml"
 RATIOS = (("clean", None), ("20 dB", 20.0), ("10 dB", 10.0), ("5 dB", 5.0))
 FIRST_SOUND_S = 0.060
 """From `say` to heard in a virtual room; `python tests/bench/speak.py`. Unit: s."""

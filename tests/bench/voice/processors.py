@@ -40,7 +40,7 @@ from tests.bench.voice.twin import make_twin
 from tests.bench.voice.voices import Voice, trimmed
 from tests.ears.hearing import nudged
 
-SAMPLE = Path(__file__).parents[3] / "sample_projects" / "switchback.yaml"
+SAMPLE = Path(__file__).parents[2] / "fixtures" / "switchback.yaml"
 ESPEAK = ("en-us", "en-gb", "en-gb-scotland", "en-029")
 REMARKS = (
     "make a note, two stitches were dropped",

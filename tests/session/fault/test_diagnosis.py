@@ -14,7 +14,7 @@ from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made
 
-SAMPLES = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
+SAMPLES = sorted((Path(__file__).parents[2] / "fixtures").glob("*.yaml"))
 PLACES = 6
 """Random places for each kind in each garment; `python -m tests.bench.faults` takes 200."""
 
@@ -101,3 +101,14 @@ def test_what_no_single_fault_explains_has_no_cause() -> None:
     fault = Fault(place=Position(index=4), difference=17)
 
     assert diagnose(garment, State(knitting=Knitting(place=Position(index=4))), fault) == ()
+
+
+def test_of_two_stitches_a_cause_may_be_of_the_likelier_is_named() -> None:
+    """Five increases and one yarn over: what was left out is rather one of the five, whichever comes last."""
+    garment = made(("yoke", ["co40", "(k4 m1)x5 k10 yo k10", "k46"]))
+    state = State(
+        knitting=Knitting(place=Position(index=3), verified=Verified(place=Position(index=1), stitches=40))
+    )
+    found = diagnose(garment, state, Fault(place=Position(index=3), difference=-1))
+
+    assert [each.code for each in found if each.cause is Cause.LEFT_OUT] == ["m1"]

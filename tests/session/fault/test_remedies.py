@@ -222,3 +222,27 @@ def test_in_a_chart_a_known_spot_is_made_good() -> None:
     assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
     chart = absorbed(garment, [accept.mend]).rounds[4]
     assert (chart.before, chart.after, len(chart.shaping)) == (245, 246, 1)
+
+
+def test_ripping_stops_at_the_last_good_count_where_nothing_tells_the_round() -> None:
+    """What was right there need not be knitted again."""
+    garment = final_increase()
+    here = Knitting(place=Position(index=9))
+    counted = Knitting(place=Position(index=9), verified=Verified(place=Position(index=6), stitches=246))
+    fault = _off(9, 17)
+
+    def rip_to(knitting: Knitting) -> Position:
+        (way,) = [each for each in ways(garment, State(knitting=knitting), fault) if each.kind is RemedyKind.RIP]
+        return way.place
+
+    assert rip_to(counted) == Position(index=6)
+    assert rip_to(here) < Position(index=6), "nothing was ever counted"
+
+
+def test_no_piece_is_mended_in_the_next_one() -> None:
+    """Stitches short at the end of the cuff are no business of the thumb, however plain it is."""
+    garment = plan(("cuff", ["co40", "k40", "bo40"]), ("thumb", ["co20", "k20", "k20", "bo20"]))
+    found = ways(garment, after(garment.rounds[1]), _off(2, -1))
+
+    assert found
+    assert RemedyKind.PLAIN not in {way.kind for way in found}

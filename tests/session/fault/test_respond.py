@@ -5,11 +5,21 @@ from dataclasses import replace
 from stepper.plan.absorb import Mend
 from stepper.session.answers import TellExpected
 from stepper.session.cues import Again, HowMany, Next
-from stepper.session.effects import AskCount, TellLifeline, TellMend, TellSpot, TellStep
+from stepper.session.effects import (
+    AskCount,
+    AskLook,
+    TellCauses,
+    TellLifeline,
+    TellMend,
+    TellSpot,
+    TellStep,
+    TellTinked,
+)
+from stepper.session.events import Tinked
 from stepper.session.evolve import SILENCE_S, is_long_silence
-from stepper.session.fault.respond import ask_checks, tell_mends, tell_spot
+from stepper.session.fault.respond import ask_checks, ask_next, tell_mends, tell_spot, tell_tinked
 from stepper.session.machine import Session
-from stepper.session.state import Asking, Knitting, Position, State
+from stepper.session.state import Answer, Asking, Fault, Knitting, Position, Seen, State, Verified
 from tests.plans import plan
 
 LACE = plan(("shawl", [("co40", {"markers": (10, 30)}), ("k40", {"markers": (10, 30)}), "(k2 yo k2tog)x10"]))
@@ -52,3 +62,33 @@ def test_a_lifeline_is_suggested_before_lace_and_the_count_with_it() -> None:
     state = State(knitting=Knitting(place=Position(index=2), asking=Asking.MORE))
     kinds = [type(effect) for effect in ask_checks(LACE, state, 1)]
     assert kinds == [AskCount, TellLifeline]
+
+
+def test_what_tells_the_likeliest_causes_apart_is_asked_with_them() -> None:
+    """A stitch dropped hangs below the needles and a repeat left out does not; one cause alone leaves nothing to ask."""
+
+    def asked(difference: int) -> list[object]:
+        fault = Fault(
+            place=Position(index=3), difference=difference, answers=(Answer(first=0, end=1, stitches=9 + difference),)
+        )
+        verified = Verified(place=Position(index=1), stitches=80)
+        knitting = Knitting(place=Position(index=3), verified=verified, fault=fault)
+        return list(ask_next(plan(("yoke", ["co80", "(k8 m1)x10", "k90"])), State(knitting=knitting)))
+
+    fewer, more = asked(-1), asked(1)
+    assert isinstance(fewer[-2], TellCauses)
+    assert len({each.cause for each in fewer[-2].causes}) == 2
+    assert fewer[-1] == AskLook(seen=Seen.LOOP, index=2)
+    assert isinstance(more[-1], TellCauses)
+    assert len({each.cause for each in more[-1].causes}) == 1
+
+
+def test_what_comes_off_is_named_stitch_by_stitch() -> None:
+    """Who unknits has the stitches before her eyes in the order in which they come off."""
+    lace = plan(("shawl", ["co10", "k2 yo k2tog k6"]))
+    event = Tinked(at="", origin=Position(index=1, stitch=6), place=Position(index=1, stitch=2), stitches=4)
+    (told,) = tell_tinked(lace, State(), event, State(knitting=Knitting(place=event.place)))
+
+    assert isinstance(told, TellTinked)
+    assert [(run.stitch, run.times) for run in told.runs] == [("k", 2), ("k2tog", 1), ("yo", 1)]
+    assert told.place == event.place

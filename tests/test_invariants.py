@@ -7,8 +7,8 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.invariants import broken_invariants
 from stepper.plan.model import Round, Run
+from tests.invariants import broken_invariants
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 

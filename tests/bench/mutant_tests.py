@@ -1,0 +1,59 @@
+"""Choose the tests that could notice a change of a module: only what imports it can.
+
+The first to run are those of the module's own file. After them come the other test files of its room that import it, by
+whatever way, those first that reach the fewest modules: they are quick, and nearest to what is changed.
+"""
+
+from __future__ import annotations
+
+import ast
+from functools import lru_cache
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+
+
+def mirrored_tests(module: str) -> list[str]:
+    """List the test file that mirrors a module; none for a module of records."""
+    inner = Path(module).relative_to("stepper")
+    path = Path("tests") / inner.parent / f"test_{inner.name}"
+    return [path.as_posix()] if (ROOT / path).exists() else []
+
+
+def other_tests(module: str) -> list[str]:
+    """List the other test files of a module's room that import it, nearest first."""
+    room = ROOT / "tests" / Path(module).parts[1]
+    name = ".".join(Path(module).with_suffix("").parts)
+    found = []
+    for path in sorted(room.rglob("test_*.py")):
+        reached = reached_from(".".join(path.relative_to(ROOT).with_suffix("").parts))
+        if name in reached:
+            found.append((len(reached), path.relative_to(ROOT).as_posix()))
+    return [path for _, path in sorted(found) if path not in mirrored_tests(module)]
+
+
+def reached_from(name: str) -> frozenset[str]:
+    """Return the modules that are imported where one is, itself among them."""
+    reached: set[str] = set()
+    todo = [name]
+    while todo:
+        each = todo.pop()
+        if each not in reached:
+            reached.add(each)
+            todo += imported(each)
+    return frozenset(reached)
+
+
+@lru_cache(maxsize=None)
+def imported(name: str) -> frozenset[str]:
+    """Return the modules of the house and of its tests that a module imports, inside functions too."""
+    path = ROOT.joinpath(*name.split(".")).with_suffix(".py")
+    if not path.exists():
+        return frozenset()
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.ImportFrom) and node.module:
+            found |= {node.module, *(f"{node.module}.{each.name}" for each in node.names)}
+        elif isinstance(node, ast.Import):
+            found |= {each.name for each in node.names}
+    return frozenset(each for each in found if each.split(".")[0] in ("stepper", "tests"))

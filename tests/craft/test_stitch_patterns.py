@@ -1,0 +1,81 @@
+"""Patterns by their names. Source: stitch dictionaries, US and UK (from memory); counts: common practice.
+
+The multiple of k2, p2 rib, 4 in the round and 4 + 2 balanced in rows, is published (copiouscrafts, "2 X 2 Ribbing").
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.craft.stitch_patterns import PATTERNS, find
+from stepper.craft.stitches import stitch
+
+
+@pytest.mark.parametrize(
+    ("words", "rows"),
+    [
+        ("seed stitch", ["k p", "p k"]),
+        ("Moss St.", ["k p", "p k"]),
+        ("rev St st", ["p"]),
+        ("reverse stocking stitch", ["p"]),
+        ("stocking stitch", ["k"]),
+        ("garter st", ["k", "p"]),
+        ("double moss stitch", ["k k p p", "k k p p", "p p k k", "p p k k"]),
+        ("linen stitch", ["k,sl wyif", "sl wyif,k"]),
+        ("k2, p2 rib", ["k k p p"]),
+        ("K1P1 ribbing", ["k p"]),
+        ("3x2 ribbing", ["k k k p p"]),
+        ("two by two rib", ["k k p p"]),
+        ("double rib", ["k k p p"]),
+        ("k1 tbl, p1 rib", ["k tbl,p"]),
+        ("k3, p1, k1, p1 rib", ["k k k p k p"]),
+    ],
+)
+def test_a_name_means_its_rows(words: str, rows: list[str]) -> None:
+    """A name taken for another pattern would be a whole garment in the wrong fabric."""
+    found = find(words)
+    assert found is not None
+    assert [",".join(row) if "," in rows[0] else " ".join(row) for row in found.rows] == rows
+
+
+@pytest.mark.parametrize("words", ["herringbone stitch", "rib", "pattern", "k2 rib", "brioche", "fisherman's rib"])
+def test_a_name_that_is_not_known_is_none(words: str) -> None:
+    """Books differ in many patterns; such a name is refused rather than guessed."""
+    assert find(words) is None
+
+
+def test_moss_is_another_pattern_in_a_us_page() -> None:
+    """UK moss is US seed stitch; an American moss stitch changes every second row. Both are told."""
+    british, american = find("moss stitch"), find("moss stitch", american=True)
+    assert british is not None
+    assert american is not None
+    assert (len(british.rows), len(american.rows)) == (2, 4)
+    assert british.open
+    assert american.open
+    assert find("seed stitch", american=True) == find("seed stitch")
+
+
+@pytest.mark.parametrize(
+    ("words", "count", "flat", "fits"),
+    [
+        ("k2, p2 rib", 168, False, True),
+        ("k2, p2 rib", 169, False, False),
+        ("k2, p2 rib", 18, False, False),
+        ("k2, p2 rib", 18, True, True),
+        ("seed stitch", 21, False, True),
+        ("1x1 rib", 21, True, True),
+        ("1x1 rib", 21, False, False),
+    ],
+)
+def test_a_pattern_fits_its_multiples(words: str, count: int, flat: bool, fits: bool) -> None:
+    """A rib that does not divide shows at the join: k2, p2 goes on 168 stitches and not on 169."""
+    found = find(words)
+    assert found is not None
+    assert found.fits(count, flat=flat) == fits
+
+
+def test_every_row_of_the_table_is_made_of_stitches_and_equally_long() -> None:
+    """A row of another length would shift the pattern below it."""
+    for pattern in PATTERNS.values():
+        assert len({len(row) for row in pattern.rows}) == 1
+        assert all(stitch(code).uses == stitch(code).leaves == 1 for row in pattern.rows for code in row)
