@@ -160,7 +160,7 @@ class MoonshineRecogniser:
         """Do nothing; the models go with the object."""
 
     def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
-        """Return what was decided on; if the transcript ends in another number, only that something was said."""
+        """Return what was decided on; no text if the transcript ends in another number."""
         addressed = bool(manner.address)
         if found.number is not None:
             written = self._wordings.last_number(utterance.transcript)
