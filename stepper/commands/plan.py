@@ -58,12 +58,12 @@ def run(args: argparse.Namespace) -> int:
 
 
 def write_page_file(loaded: Loaded, target: Path) -> None:
-    """Write the page to print, for the garment as it is knitted; a file that is there is replaced whole.
+    """Write the page to print, for the garment as knitted; an existing file is replaced as a whole.
 
     Raises:
-        SurroundingsError: The journal cannot be read or the page not be written.
+        SurroundingsError: The journal cannot be read or the page cannot be written.
     """
-    # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
+    # Loaded here: the page needs the yarn table and the drawings; the plain text needs neither.
     from stepper.commands.yarn import list_rows
     from stepper.report.page import write_page
 
@@ -78,12 +78,12 @@ def write_page_file(loaded: Loaded, target: Path) -> None:
 
 
 def speak_once(plan: Plan) -> Callable[[Round], str]:
-    """Return what says a round of the plan, working it out once for rounds that are alike: most are."""
+    """Return a function that says a round of the plan, working it out once for identical rounds."""
     known: dict[tuple[object, ...], str] = {}
 
     def say(round_: Round) -> str:
         before = plan.rounds[round_.index - 1] if round_.index else None
-        # Like rounds share one phrase; which yarn is new depends on the round before as well.
+        # Identical rounds share one phrase; which yarn is new depends on the round before as well.
         key = (id(round_.phrase), id(before.phrase) if before else 0, round_.flat, round_.side)
         if key not in known:
             known[key] = spoken(round_, plan)
@@ -93,7 +93,7 @@ def speak_once(plan: Plan) -> Callable[[Round], str]:
 
 
 def plan_lines(plan: Plan) -> Iterator[str]:
-    """Write the plan for people: like rounds together, counts where they change or are to be checked."""
+    """Write the plan for people: identical rounds together, counts where they change or are to be checked."""
     yield plan.title
     yield from _spacing_lines(plan)
     section = ""
@@ -123,7 +123,7 @@ def _is_unlike(round_: Round) -> bool:
 
 
 def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:
-    """Write some like rounds; what is altered in the round before them too need not be told again."""
+    """Write some identical rounds, without repeating alterations already told of the round before."""
     for remark in first.remarks:
         yield f"         {remark}"
     numbers = f"{first.number}" if first is last else f"{first.number}-{last.number}"

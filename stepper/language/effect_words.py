@@ -1,24 +1,23 @@
-"""Effects to lines: what is printed and, with its figures turned into words, said. No I/O.
+"""Turn effects into lines, to be printed and, with figures as words, to be said. No I/O.
 
-One short line for each effect. What is worked is in words, what is counted or located in figures; see
+One short line for each effect. Work is given in words, counts and places in figures; see
 `stepper.language.aloud`.
 """
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import fault_words, outlook
+from stepper.language import about_words, fault_words, outlook
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
+from stepper.language.help_words import tell_help
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
-from stepper.language.vocabulary import recommended
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
@@ -48,7 +47,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
-    # Asked for once more, it is read out in full: what "the same" was may be what she forgot.
+    # When asked for again, it is read out in full: she may have forgotten what "the same" was.
     what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
     lead = _lead(effect, round_)
     said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
@@ -57,7 +56,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
 
 
 def _the_same_again(part: StepPart) -> str:
-    """Say how often a long repeat that was just read out is worked again; empty for any other part."""
+    """Say how often a repeat just read out in full is worked again; empty for any other part."""
     if not part.again:
         return ""
     times = sum(item.times for item in part.items if isinstance(item, Group))
@@ -80,6 +79,10 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     else:
         name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *marks(round_)])
     return f"{name}, {inside}" if inside else name
+
+
+def _taken(effect: effects.TellTaken, plan: Plan) -> str:
+    return f"Taken as done: up to {done_name(effect.place, plan)}."
 
 
 def _finished(effect: effects.TellFinished, plan: Plan) -> str:
@@ -137,7 +140,7 @@ def _shaping_kinds(shaping: Shaping) -> str:
 
 
 def _gaps(shaping: Shaping) -> str:
-    """Sum up the gaps; where they are of many sizes, from which to which."""
+    """Sum up the gaps; if there are many sizes, give the range."""
     if shaping.increases + shaping.decreases < 2 or not shaping.gaps:
         return ""
     if len(shaping.gaps) > 3:
@@ -196,7 +199,7 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
         return "Nothing is left: every round is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
     stitches = plural(effect.stitches, "stitch", "stitches")
-    if effect.stitches >= 10_000:  # beyond what is said in words, and nobody wants the last figure
+    if effect.stitches >= 10_000:  # beyond what can be said in words, and nobody needs the last figure
         stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
@@ -224,8 +227,8 @@ def _rest(effect: effects.RestHands, plan: Plan) -> str:
 
 
 FAR_OFF: Final = 1.5
-"""How many times off the gauge a measurement may be before it is doubted. Source: chosen here; knitting over
-fewer than ten rounds can be measured wrong by a third, a number misheard is wrong by more."""
+"""By what factor a measurement may differ from the gauge before it is doubted. Source: chosen here; a
+measurement over fewer than ten rounds can be off by a third, a misheard number by more."""
 
 
 def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
@@ -246,9 +249,9 @@ def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
 
 def _kept(effect: effects.TellKept, plan: Plan) -> str:
     if effect.length_mm is not None:
-        return f"{length(effect.length_mm, plan.units)}, kept. Nothing here is worked to a length."
+        return f"{length(effect.length_mm, plan.units)}, noted. Nothing here is worked to a length."
     if effect.yarn is not None and effect.grams is not None:
-        return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, kept."
+        return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, noted."
     return f"Noted: {effect.note}"
 
 
@@ -289,24 +292,11 @@ def _reading(effect: effects.TellReading, plan: Plan) -> str:
 def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
     if effect.on:
         return "The film is on: I listen only to what begins with the address word."
-    return "The film is off: no address word any more."
+    return "The film is off: no address word is needed."
 
 
 def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
     return "That is shown on the full screen only."
-
-
-def _help(effect: effects.TellHelp, plan: Plan) -> str:
-    phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
-    blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
-    blanks |= {"{made}": "12", "{stitch}": "130"}
-    blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}
-    blanks["{yarn}"] = next(iter(plan.yarns.values()), "the yarn")
-    blanks["{place}"] = plan.rounds[0].section if plan.rounds else "the body"
-    for blank, example in blanks.items():
-        phrases = [phrase.replace(blank, example) for phrase in phrases]
-    listed = re.sub(r"\bi\b", "I", "; ".join(phrases))
-    return f"You can say: {listed}."
 
 
 def _refuse(effect: effects.Refuse, plan: Plan) -> str:
@@ -330,6 +320,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.AskPlace: lambda effect, plan: ask_place(effect),
         effects.TellChosen: lambda effect, plan: tell_choice(effect),
         effects.TellStep: _step,
+        effects.TellTaken: _taken,
         effects.TellFinished: _finished,
         answers.TellPlace: _place,
         answers.TellSpacing: _spacing,
@@ -342,7 +333,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
-        answers.TellFilm: lambda effect, plan: outlook.tell_film(effect.outlook, plan),
         due.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
@@ -354,11 +344,12 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.TellAwake: _awake,
         effects.TurnTo: _turn_to,
         effects.TurnFilm: _turn_film,
-        effects.TellHelp: _help,
+        effects.TellHelp: tell_help,
         effects.TellStop: _stop,
         effects.TellReading: _reading,
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
+        **about_words.LINES,
         **fault_words.LINES,
     }
 )

@@ -1,17 +1,18 @@
-"""The one table of what can be said: wording to cue.
+"""The one table of what can be said: from wording to cue.
 
 It feeds `understand`, the recogniser's word list, the help and the documentation. No I/O.
 
-`spoken` wordings are chosen for the ear: several words each, in a wording of their own, because a recogniser
-hears "next step" where it misses "next". The first is the one the help names. `typed` forms are short and
-only ever typed: a single letter heard over a film would be a guess.
+`spoken` wordings are chosen for the ear: several distinctive words each, because a recogniser hears "next
+step" but may miss "next". The first is the one the help names. `typed` forms are short and only ever typed: a
+single letter heard during a film would be a guess.
 
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
-section or a label), `{text}` (anything, at the end alone); `fills` names the field of the cue where it is not
-called as the slot is. A bare number is no cue: over an hour of film it would be heard half
-a dozen times, so a count needs its frame.
+section or a label), `{text}` (anything, only at the end); `fills` names the field of the cue if it is not
+called like the slot. A bare number is not a cue: it would be heard half a dozen times during an hour of film,
+so a count needs words around it.
 
-"done" alone is left out on purpose: half of those asked would mean "this step" and half "for tonight".
+"done" alone is for the keyboard, where it finishes the step: of the people asked, half meant "this step" and
+half "for tonight" when they said it.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from stepper.language.fault_vocabulary import FAULT_WORDINGS
+from stepper.language.question_vocabulary import QUESTION_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
 from stepper.session.steps import By
@@ -28,7 +30,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Next,
         says="finishes this step and says the next one",
         spoken=("next step", "move on", "carry on", "step done", "next one please"),
-        typed=("next", "n", "next round", "forward"),
+        typed=("next", "n", "next round", "forward", "done", "finished"),
     ),
     Wording(
         cue=cues.Back,
@@ -40,7 +42,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Again,
         says="says this step again, slower",
         spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
-        typed=("again", "repeat"),
+        typed=("again", "repeat", "pardon", "what", "sorry"),
     ),
     Wording(
         cue=cues.Where,
@@ -125,14 +127,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Length,
         fills={"length": "length_mm"},
-        says="keeps a length and corrects the rounds left",
+        says="notes a length and corrects the rounds left",
         spoken=("measures {length}", "it measures {length}", "piece measures {length}", "length is {length}"),
         typed=("measure {length}", "length {length}"),
     ),
     Wording(
         cue=cues.Weight,
         fills={"weight": "grams"},
-        says="keeps what is left of a yarn",
+        says="notes what is left of a yarn",
         spoken=("{yarn} weighs {weight}", "weight of {yarn} is {weight}"),
         typed=("weigh {yarn} {weight}", "weight {yarn} {weight}"),
     ),
@@ -145,13 +147,55 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.RemindMe,
         fills={"number": "rounds"},
-        says="reminds you in so many rounds",
+        says="reminds you after a number of rounds",
         spoken=(
             "remind me in {number} rounds to {text}",
             "remind me in {number} rounds",
             "tell me again in {number} rounds",
         ),
         typed=("remind me in {number} round to {text}", "remind me in {number} round"),
+    ),
+    Wording(
+        cue=cues.RemindMe,
+        fills={"length": "length_mm"},
+        says="reminds you at a length, or at a place",
+        spoken=(
+            "remind me at {length} to {text}",
+            "remind me at {length}",
+            "remind me at {place} to {text}",
+            "remind me at {place}",
+        ),
+        typed=("remind me when it is {length} long to {text}",),
+    ),
+    Wording(
+        cue=cues.ForgetReminders,
+        says="forgets what you asked to be reminded of",
+        spoken=("forget the reminders", "forget the reminder", "no more reminders"),
+    ),
+    Wording(
+        cue=cues.RoundsDone,
+        fixed={"rounds": 1},
+        says="takes the round in hand for done",
+        spoken=("finished the round", "the round is done", "round is finished", "end of the round"),
+    ),
+    Wording(
+        cue=cues.RoundsDone,
+        fills={"number": "rounds"},
+        says="takes so many rounds for done, the one in hand among them",
+        spoken=("{number} rounds done", "i did {number} rounds", "i knitted {number} rounds"),
+    ),
+    Wording(
+        cue=cues.RoundsBack,
+        fills={"number": "rounds"},
+        says="returns so many rounds",
+        spoken=("go back {number} rounds", "{number} rounds back"),
+        typed=("back {number} rounds", "go back {number} round", "{number} round back"),
+    ),
+    Wording(
+        cue=cues.YarnDone,
+        says="takes the round in that yarn for done",
+        spoken=("the {yarn} round is finished", "the {yarn} round is done"),
+        typed=("{yarn} round done",),
     ),
     Wording(
         cue=cues.GoTo,
@@ -198,14 +242,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Film,
         fixed={"on": False},
-        says="needs no address word any more",
+        says="no longer asks for the address word",
         spoken=("film off", "the film is off", "the film is over"),
     ),
     Wording(
         cue=cues.Enough,
         says="says where you stop and closes",
         spoken=("that is all for tonight", "that is all for today"),
-        # What people say to each other in any film must not end her evening: that is for the keyboard.
+        # What people say to each other in any film must not end her evening, so these are only typed.
         typed=("enough", "quit", "exit", "q", "that is all", "that is enough", "good night", "all done"),
     ),
     Wording(
@@ -213,6 +257,16 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="says what can be said",
         spoken=("what can i say", "what can you do", "help me please"),
         typed=("help", "h", "?"),
+    ),
+    *(
+        Wording(
+            cue=cues.Help,
+            fixed={"about": group},
+            says=f"says what can be said about {group.value}",
+            spoken=(f"help with {group.value}",),
+        )
+        for group in cues.HelpWith
+        if group is not cues.HelpWith.NOW
     ),
     Wording(
         cue=cues.ReadAlong,
@@ -231,7 +285,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.PauseReading,
-        says="waits with reading along",
+        says="pauses reading along",
         spoken=("hold on", "hold it there", "hold the reading"),
         typed=("hold",),
     ),
@@ -267,17 +321,18 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="shows the round on the screen again",
         spoken=("back to the round", "show the round"),
     ),
+    *QUESTION_WORDINGS,
     *FAULT_WORDINGS,
 )
 """Every wording, in the order of the help."""
 
 
 def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
-    """Return the wording to recommend for a cue: the first of each of its rows.
+    """Return the wordings to recommend for a cue: the first of each of its rows.
 
     Args:
         cue: The kind of cue.
-        fixed: Fields of the cue; only rows that settle them so.
+        fixed: Fields of the cue; only rows that fix them to these values count.
     """
     rows = [wording for wording in VOCABULARY if wording.cue is cue]
     return tuple(row.spoken[0] for row in rows if fixed.items() <= row.fixed.items())

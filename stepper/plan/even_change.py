@@ -5,11 +5,14 @@ from __future__ import annotations
 from itertools import pairwise
 
 from stepper.plan.blended_count import blended_target
+from stepper.plan.columns import UnknownFabricError
 from stepper.plan.drafts import Template
+from stepper.plan.established import HINT, look
 from stepper.plan.even_placement import placed_round
-from stepper.plan.evenly import Change, purled
-from stepper.plan.model import Run
+from stepper.plan.evenly import Change, in_fabric, purled
+from stepper.plan.model import Item, Run
 from stepper.plan.needles import Needles
+from stepper.plan.run_repeats import condense
 from stepper.project.instructions import Evenly
 from stepper.project.model import MOST_ROUNDS_OVER
 
@@ -145,15 +148,32 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
     needles.markers = tuple(
         place + sum(1 for position in positions if position <= place) * adds for place in needles.markers
     )
+    patterned = instruction.stitch == "pattern" and not needles.checking
+    if patterned:
+        worked = _in_pattern(instruction, phrase, needles)
+        if worked is None:
+            return True
+        phrase = worked
     needles.emit(
         purled(phrase) if instruction.stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
-        evenly=True,
+        evenly=not patterned,
         shaping=positions,
         altered=moved_by,
     )
     return True
+
+
+def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles) -> tuple[Item, ...] | None:
+    """Write a round in the stitches of the fabric; report where they cannot be told."""
+    try:
+        return condense(in_fabric(phrase, look(needles)))
+    except UnknownFabricError as unknown:
+        needles.report(
+            instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
+        )
+        return None
 
 
 def _word(instruction: Evenly) -> str:

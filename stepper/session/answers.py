@@ -1,6 +1,6 @@
-"""Cues that only ask: what each is answered, the records of the answers beside what works them out. Pure.
+"""Cues that only ask: the records of their answers, and the functions that work them out. Pure.
 
-`stepper.session.respond` tells of what happened; here nothing did.
+`stepper.session.respond` tells what happened; here nothing did.
 """
 
 from __future__ import annotations
@@ -12,12 +12,13 @@ from typing import Any, Final
 
 from stepper.plan.model import Plan
 from stepper.session import cues, respacing
+from stepper.session.about import tell_about, tell_how_far_to, tell_meaning
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
-from stepper.session.rules import mode_of, welcome_in
+from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.steps import part_at, parts, rest_of
 from stepper.session.tally import between_markers, count_at
@@ -37,11 +38,11 @@ class TellPlace(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellSpacing(Effect):
-    """Say how the shaping of the round in hand lies."""
+    """Say how the shaping of the current round is spaced."""
 
     place: Position
     next_index: int | None
-    """The round with shaping that comes next, where this one has none; None if none comes."""
+    """The next round with shaping, if this one has none; None if none follows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,7 +57,7 @@ class TellExpected(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellFar(Effect):
-    """Say what is left, the round in hand among it."""
+    """Say what is left, including the current round."""
 
     section: str
     section_rounds: int
@@ -73,33 +74,25 @@ class TellTimeLeft(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellDue(Effect):
-    """Say what each evening must bring to be done by the day the file names."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFilm(Effect):
-    """Say what a film of two hours would bring."""
+    """Say how much to knit each evening to be done by the date in the file."""
 
     outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellTimeKnitted(Effect):
-    """Say how long she has knitted: the stitches of her days at her pace, so that breaks and what was ripped
-    out are left out."""
+    """Say how long she has knitted: her stitches at her pace, without breaks and ripped-out work."""
 
     evening_s: float
     """This evening, from the day's first stitch. Unit: s."""
     all_s: float
-    """On all days that are remembered. Unit: s."""
+    """On all days remembered. Unit: s."""
     her_pace: bool
-    """Whether her pace is known; if not, it is the usual one."""
+    """Whether her own pace is known; otherwise the usual one is assumed."""
 
 
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
-    """Tell the step in hand, from the place in it; or that no round is left."""
+    """Tell the current step from the place in it, or that no round is left."""
     place = state.place
     if place.index >= len(plan.rounds):
         return TellFinished()
@@ -143,14 +136,13 @@ def _how_far(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 
 def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Look ahead in time, where anything is left."""
+    """Look ahead in time, if anything is left."""
     if state.place.index >= len(plan.rounds):
         return
     seen = look_ahead(plan, state, at)
     yield TellTimeLeft(outlook=seen)
     if seen.evenings is not None:
         yield TellDue(outlook=seen)
-    yield TellFilm(outlook=seen)
 
 
 def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
@@ -159,8 +151,33 @@ def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
     yield TellTimeKnitted(evening_s=spent.get(today, 0.0), all_s=sum(spent.values()), her_pace=paces.measured)
 
 
-def _help(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
-    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
+def _help(plan: Plan, state: State, cue: cues.Help) -> Iterator[Effect]:
+    fitting = _fitting(plan, state) if cue.about is cues.HelpWith.NOW else ()
+    yield TellHelp(about=cue.about, cues=fitting)
+
+
+_FITTING: Final[MappingProxyType[Mode, tuple[type[cues.Cue], ...]]] = MappingProxyType(
+    {
+        Mode.KNITTING: (cues.Next, cues.Again, cues.Where, cues.Count, cues.Undo),
+        Mode.FINISHED: (cues.Back, cues.Where, cues.Note, cues.Undo, cues.Enough),
+        Mode.ASKED: (cues.Choose, cues.Again, cues.Where, cues.Enough),
+        Mode.ASLEEP: (cues.Listen, cues.Enough),
+        Mode.CLOSED: (),
+    }
+)
+# A handful for each mode: about as many as are kept in mind.
+
+
+def _fitting(plan: Plan, state: State) -> tuple[type[cues.Cue], ...]:
+    """Return the handful of cues that fit where the session stands."""
+    mode = mode_of(plan, state)
+    if mode is Mode.KNITTING and state.knitting.tens is not None:
+        return (cues.Ten, cues.ThatIsAll, cues.CountAloud, cues.Undo)
+    if mode is Mode.KNITTING and state.knitting.fault is not None:
+        return (cues.SectionCount, cues.Count, cues.WhatHappened, cues.Remedies, cues.Undo)
+    if mode is Mode.KNITTING and state.reading is not None:
+        return (cues.PauseReading, cues.GoOn, cues.Slower, cues.Faster, cues.Next)
+    return _FITTING[mode]
 
 
 ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
@@ -171,6 +188,9 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.HowMany: _how_many,
         cues.HowFar: _how_far,
         cues.HowLong: _how_long,
+        cues.About: tell_about,
+        cues.HowFarTo: tell_how_far_to,
+        cues.Explain: tell_meaning,
         cues.Help: _help,
         cues.WhatHappened: inquiry.tell_causes,
         cues.Remedies: inquiry.tell_remedies,

@@ -1,7 +1,7 @@
-"""Carry what was said of one plan over to another: corrections, mends, respacings, lifelines. Pure.
+"""Carry over to another plan what was said about one: corrections, mends, respacings, lifelines. Pure.
 
-The rounds are followed on both plans as measured, before any mend or respacing is laid on them: these change
-what is knitted in a round and not where it lies.
+The rounds are matched on both plans as measured, before any mend or respacing is applied: these change what
+is knitted in a round, not where it is.
 """
 
 from __future__ import annotations
@@ -19,12 +19,12 @@ from stepper.session.state import Adapted, Knitting, Position
 
 
 def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
-    """Return what was said of a plan as it applies to another.
+    """Return what was said about one plan as it applies to another.
 
     Args:
         old: The plan knitted so far, as compiled.
         new: The plan to go on with, as compiled.
-        knitting: What was said. What belongs to a round that is gone goes with it.
+        knitting: What was said. Whatever belongs to a removed round is dropped.
     """
     corrections = carry_corrections(old, new, knitting.corrections)
     before, after = corrected(old, knitting.corrections), corrected(new, corrections)

@@ -1,6 +1,6 @@
 """What may happen when: one row for each cue, one column for each mode.
 
-Every cell is there; a cue that makes no sense in a mode has a rule that refuses with a sentence. The test
+Every cell is filled; a cue that makes no sense in a mode has a rule that refuses it with a sentence. The test
 over all (mode, cue) pairs, the help and the documentation read this table.
 """
 
@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import about, checks, control, cues, due, moves, plan_question, read_along, respacing
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.state import State
@@ -25,7 +25,7 @@ class Mode(Enum):
     FINISHED = "finished"
     """Every round is done; looking and going back is still possible."""
     ASKED = "asked"
-    """The pattern has changed, and it is asked where to go on."""
+    """The pattern has changed, and the session asks where to go on."""
     ASLEEP = "asleep"
     """The ears are closed."""
     CLOSED = "closed"
@@ -53,6 +53,11 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Next: (read_along.step, control.all_done, control.sleeping, control.over),
     cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
     cues.Spacing: (control.ask, control.all_done, control.sleeping, control.over),
+    cues.About: (about.ask_about, about.ask_about, control.sleeping, control.over),
+    cues.RoundsDone: (moves.rounds_done, control.all_done, control.sleeping, control.over),
+    cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.sleeping, control.over),
+    cues.YarnDone: (moves.yarn_done, control.all_done, control.sleeping, control.over),
+    cues.ForgetReminders: (due.forget, due.forget, control.sleeping, control.over),
     cues.Count: (checks.count, checks.count, control.sleeping, control.over),
     cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
     cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
@@ -93,7 +98,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
 
 _COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.ASLEEP, Mode.CLOSED)
 
-# While it is asked where to go on, all else waits for the answer.
+# While the session asks where to go on, all else waits for the answer.
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
     cues.Choose: plan_question.answer,
     **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),

@@ -1,9 +1,9 @@
 """A step: the part of a round that is read out at once and worked before the next cue.
 
-A place is a round and a number of stitches worked in it; which part that is follows from the stitches. So
-the knitter can change how much one step reads out in the middle of a round and never loses her place.
-No part is without stitches (except the one part of a round that has none), because two parts that begin at
-the same stitch could not be told apart: markers and turns go with the part in front of them.
+A place is a round and a number of stitches worked in it; which part that is follows from the stitches. So the
+knitter can change how much one step reads out in mid-round without losing her place. No part is without
+stitches (except the only part of a round that has none), because two parts that begin at the same stitch
+could not be told apart: markers and turns go with the part before them.
 
 A part is read out in one stretch of speech, so it holds no more than can be kept in mind (`BREATH`) and takes
 no longer than `stepper.session.speech_length` allows; what does is read phrase by phrase.
@@ -21,7 +21,7 @@ from stepper.plan.model import Group, Item, Round, Run, flatten
 from stepper.session.speech_length import MOST_WORDS, names_yarns, words_of
 
 BREATH = 4
-"""Most items read out in one breath; a repeat counts as what is inside it, a last plain end not at all.
+"""Most items read out in one breath; a repeat counts as its contents, a plain end not at all.
 Source: about four things fit in working memory (Cowan 2001, "The magical number 4 in short-term memory"),
 from memory."""
 
@@ -32,7 +32,7 @@ class By(Enum):
     ROUND = "round"
     """The whole round, in as few breaths as it takes."""
     REPEAT = "repeat"
-    """One repeat of a chart or of what stands between the stars."""
+    """One repeat of a chart or of what is between the asterisks."""
     COLOUR = "colour"
     """The stitches up to the next change of yarn."""
 
@@ -48,9 +48,9 @@ class StepPart:
     items: tuple[Item, ...]
     """What is worked."""
     repeat: tuple[int, int] | None = None
-    """Which repeat it is and of how many, from 1, where it is one."""
+    """Which repeat it is, from 1, and of how many; None if it is not one."""
     again: bool = False
-    """Whether it is a long repeat that has just been read out in parts, to be worked again and again."""
+    """Whether it is a long repeat, already read out in parts, to be worked several more times."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,7 +73,7 @@ def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
 
 @lru_cache(maxsize=256)
 def _cut(phrase: tuple[Item, ...], by: By, evenly: bool) -> tuple[StepPart, ...]:
-    """Cut a phrase into its steps; it is asked for several times for each cue."""
+    """Cut a phrase into its steps; cached, since it is needed several times for each cue."""
     measure = _Measure(evenly, names_yarns(phrase))
     if by is By.ROUND:
         pieces = _breaths(phrase, measure)
@@ -97,7 +97,7 @@ class _Measure:
         return words_of((item,), coloured=self.coloured)
 
     def length(self, item: Item) -> int:
-        """Count what has to be kept in mind for an item."""
+        """Count what has to be remembered for an item."""
         if isinstance(item, Run):
             return 0 if self.joins(item) else 1
         return sum(self.length(inner) for inner in item.items)
@@ -128,13 +128,13 @@ class _Measure:
         return int(isinstance(before[-1], Run) and isinstance(unit[0], Group))
 
     def is_long(self, group: Group) -> bool:
-        """Return whether a repeat is more than a breath, a last plain end not counted."""
+        """Return whether a repeat is longer than a breath, not counting a plain end."""
         many = self.length(group) > BREATH if self.evenly else _worked(group) > BREATH + 1
         return many or self.words(group) > MOST_WORDS
 
 
 def part_at(round_: Round, by: By, stitches: int) -> int:
-    """Find the part in which a place lies, as its number from 0."""
+    """Return the number, from 0, of the part that a place is in."""
     cut = parts(round_, by)
     for number, part in enumerate(cut):
         if stitches < part.end:
@@ -143,7 +143,7 @@ def part_at(round_: Round, by: By, stitches: int) -> int:
 
 
 def rest_of(part: StepPart, stitches: int) -> StepPart:
-    """Leave out what is already worked of a part; a stitch only half made is made again."""
+    """Leave out what is already worked of a part; a half-made stitch is made again."""
     if not part.start < stitches < part.end:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
@@ -152,13 +152,13 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
 
 
 def _breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
-    """Put items together until a breath is full; a last run alone goes with the breath before it."""
+    """Put items together until a breath is full; a single last run goes with the breath before it."""
     between: list[Item] = []
     for item in phrase:
         if not isinstance(item, Run) and measure.is_long(item):
             yield from _short_breaths(between, measure)
             between = []
-            # Read out once, in parts, it is in the fingers; then only how often is to be kept in mind.
+            # Once read out in parts, it is in her fingers; then she only has to remember how often.
             yield from _repetition(item, 1, measure)
             if item.times > 1:
                 yield _Piece(items=(Group(item.items, item.times - 1, item.name),), again=True)
@@ -168,14 +168,14 @@ def _breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
 
 
 def _worked(item: Item) -> int:
-    """Count what is worked in an item as it is said: markers and turns apart, an inner repeat once."""
+    """Count what is worked in an item as said: no markers or turns, an inner repeat once."""
     if isinstance(item, Run):
         return int(item.progress > 0)
     return sum(_worked(inner) for inner in item.items)
 
 
 def _repetition(group: Group, number: int, measure: _Measure) -> Iterator[_Piece]:
-    """Return one repetition, in breaths where it is long."""
+    """Yield one repetition, in breaths if it is long."""
     if not measure.is_long(group):
         yield _Piece(items=group.items, repeat=(number, group.times))
         return
@@ -186,7 +186,7 @@ def _repetition(group: Group, number: int, measure: _Measure) -> Iterator[_Piece
 
 
 def _short_breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
-    """Put items that are short enough together until a breath is full."""
+    """Join short items until a breath is full."""
     breaths: list[list[Item]] = [[]]
     length = words = 0
     for unit in measure.units(phrase):
@@ -202,13 +202,13 @@ def _short_breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece
     if len(breaths) > 1 and len(breaths[-1]) == 1 and isinstance(breaths[-1][0], Run):
         last_two = (*breaths[-2], *breaths[-1])
         if sum(measure.words(item) for item in last_two) <= MOST_WORDS:
-            # "... then knit six": nobody wants to be asked for it, and it can be kept in mind.
+            # "... then knit six" is easy to remember and not worth a cue of its own.
             breaths[-2:] = [list(last_two)]
     return (_Piece(items=tuple(items)) for items in breaths if items)
 
 
 def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
-    """Return every repetition by itself, and what stands between the repeats in breaths."""
+    """Yield every repetition by itself, and what is between the repeats in breaths."""
     between: list[Item] = []
     for item in phrase:
         if isinstance(item, Run):
@@ -222,7 +222,7 @@ def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
 
 
 def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
-    """Return the stitches up to each change of yarn, in breaths."""
+    """Yield the stitches up to each change of yarn, in breaths."""
     held: list[Item] = []
     yarn = ""
     for run in flatten(phrase):
@@ -278,7 +278,7 @@ def _longer(part: StepPart, items: tuple[Item, ...]) -> StepPart:
 
 
 def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
-    """Return what is left of some items once so many stitches of them are worked."""
+    """Yield what is left of some items once a number of their stitches is worked."""
     for item in items:
         if worked <= 0:
             yield item
@@ -294,7 +294,7 @@ def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
 
 
 def _dropped_from_group(group: Group, worked: int) -> Iterator[Item]:
-    """Return the rest of the repetition that is begun, then the repetitions that are whole."""
+    """Yield the rest of the repetition that is begun, then the whole repetitions."""
     once = group.progress // group.times
     done, begun = divmod(worked, once)
     left = group.times - done
