@@ -211,7 +211,6 @@ def _work_garment(
             size = switch.size if switch is not None else size
             needles.size = chosen[0] if chosen is not None else size
             needles.alterations.section = (chosen[1],) if chosen is not None else ()
-            needles.alterations.switched = switch is not None
             needles.alterations.reshape = switch is not None and switch.reshape
             needles.alterations.over = switch.over if switch is not None else 1
             if switch is not None or chosen is not None:
