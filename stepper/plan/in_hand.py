@@ -123,6 +123,8 @@ class LastWorked:
     """The rounds last repeated and which of them comes next, from 0."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
+    marked: int = 0
+    """Index behind the draft into which marks were last hung to measure from; 0 for none."""
 
 
 @dataclass(slots=True, kw_only=True)

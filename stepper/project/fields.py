@@ -34,7 +34,7 @@ class Fields:
         self.asked: list[str] = []
         self.found: dict[str, tuple[Scalar, Node]] = {}
         for key, value in node.entries:
-            name = key.text.strip()
+            name = key.text.strip() or key.text[:1]
             if name in self.found:
                 first = self.found[name][0].place.line
                 problems.append(key.place.problem(f'"{name}" is given twice; the first is on line {first}.'))
