@@ -5,6 +5,7 @@ All of them are counted from where the row begins (`stepper.plan.row_facing`).
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 
 from stepper.plan.row_elements import MisfitError
@@ -13,6 +14,10 @@ from stepper.project.stitchwork import ChartPart, Several, Until
 
 _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 """Markers that there are of a kind; where the row meets another number, some are of another kind."""
+
+
+_PAIRS = ("gusset", "thumb")
+"""Kinds whose two markers are known by the shaping between them, where the row meets others too."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -28,6 +33,10 @@ class Places:
     placed: list[int] = field(default_factory=list)
     aimed: int | None = None
     """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
+
+    def pair(self) -> tuple[int, ...]:
+        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
+        return ()
 
     def goal(self, element: Until | Several | ChartPart) -> int:
         """Return the place up to which an element works. Unit: stitches of the old round."""
@@ -63,6 +72,12 @@ class Places:
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+        if name in _PAIRS and len(self.facing.markers) > _OF_A_KIND[name]:
+            own = self.pair()
+            ahead = [mark for mark in ahead if mark in own]
+            if ahead:
+                self.aimed = ahead[0]
+                return self.aimed
         if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
             raise MisfitError(
                 element.place,
@@ -126,3 +141,9 @@ class Places:
             "no short row was turned ahead of this place.",
             "Write the first two short rows with their stitches: k27, turn.",
         )
+
+
+def begins_round(name: str) -> bool:
+    """Return whether a marker is placed for the beginning of the round: "pm for new BOR"."""
+    pattern = r"\bbor\b|\bbeg\w*(?:\s+of\s+(?:the\s+)?(?:rnd|round))?$"
+    return re.search(pattern, name, re.IGNORECASE) is not None

@@ -58,8 +58,13 @@ class Supplies:
     chart: Callable[[ChartPart], ChartRound] | None = None
     look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
     """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
+    section: str = ""
+    """Name of the section that is worked."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
+    pair: Callable[[], tuple[int, ...]] | None = None
+    """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
+    there are no such two. Unit: stitches from where the row begins."""
     picked: Callable[[PickUp], int] | None = None
     """Gives the stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()

@@ -9,6 +9,7 @@ from stepper.plan.chart_rounds import drawn_round, following
 from stepper.plan.columns import UnknownFabricError
 from stepper.plan.established import HINT, look
 from stepper.plan.in_hand import Cell
+from stepper.plan.marker_sections import pair_of_markers
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Supplies
 from stepper.plan.row_elements import MisfitError
@@ -21,7 +22,9 @@ def supplies_of(needles: Needles) -> Supplies:
     return Supplies(
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
+        section=needles.section.name,
         held=needles.held,
+        pair=lambda: _pair(needles),
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,
         choices=needles.choices,
@@ -41,11 +44,23 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
     return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
 
 
+def _pair(needles: Needles) -> tuple[int, ...]:
+    """Return the two markers between which alone the last shaping fell, from where the row begins."""
+    places = pair_of_markers(needles)
+    if places is None or needles.short_rows.gap is not None:
+        return ()
+    if needles.flat and needles.side == "WS":
+        return tuple(needles.count - place for place in reversed(places))
+    return places
+
+
 def picked(edge: PickUp, needles: Needles) -> int:
     """Return the stitches picked up along an edge: so many for so many of its rows, to the nearest.
 
     The sections that the words name are measured; without such words, every row so far.
     """
+    if edge.stitches_of_edge:
+        return _along_stitches(edge, needles)
     named = {draft.section for draft in needles.drafts if draft.section.lower() in edge.along}
     rows = sum(
         1
@@ -53,6 +68,17 @@ def picked(edge: PickUp, needles: Needles) -> int:
         if draft.flat and draft.height_mm and (draft.section in named or not named)
     )
     return half_up(rows * edge.stitches.of(needles.size) / max(1, edge.rows.of(needles.size)))
+
+
+def _along_stitches(edge: PickUp, needles: Needles) -> int:
+    """Return the stitches picked up in each stitch of the edge of the piece before."""
+    cast_on = edge.along.startswith("cast")
+    for draft in reversed(needles.drafts):
+        if cast_on and not draft.before:
+            return draft.after * edge.stitches.of(needles.size)
+        if not cast_on and not draft.after:
+            return draft.before * edge.stitches.of(needles.size)
+    return 0
 
 
 def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:

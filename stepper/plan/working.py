@@ -10,6 +10,7 @@ import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.blended_phrase import work_blended_phrase
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
@@ -23,6 +24,7 @@ from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, ta
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.new_beginning import stop_short
+from stepper.plan.over_needles import move_over, over_needles
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
@@ -43,7 +45,10 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MarkRow,
+    MoveOver,
     Needle,
+    OverNeedles,
     Phrase,
     Remark,
     Repeated,
@@ -62,7 +67,9 @@ from stepper.project.instructions import (
 )
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
-_MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
+_MADE_AGAIN = re.compile(
+    r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
+)
 
 
 @singledispatch
@@ -93,6 +100,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
         return
+    if work_blended_phrase(instruction, needles):
+        return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
@@ -100,8 +109,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (
-        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    return (
+        any(isinstance(element, Across) for element in elements)
+        or isinstance(first, PickUp)
+        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
     )
 
 
@@ -290,7 +301,9 @@ def _(instruction: Return, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
     try:
-        name, number = held_stitches(instruction, needles.held, needles.size)
+        name, number = held_stitches(
+            instruction, needles.held, needles.size, needles.section.name
+        )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
         return
@@ -312,6 +325,8 @@ def _(instruction: Join, needles: Needles) -> None:
 @work.register
 def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
+    if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
+        needles.side = "WS"  # the round before it was worked from the right side
     needles.flat = True
     needles.remarks.append("work in rows")
 
@@ -332,6 +347,12 @@ def _(instruction: BreakYarn, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: MarkRow, needles: Needles) -> None:
+    needles.remarks.append(instruction.text)
+    needles.last.marked = len(needles.drafts)
+
+
+@work.register
 def _(instruction: MarkEvery, needles: Needles) -> None:
     every = instruction.every.of(needles.size)
     if not 0 < every < max(needles.count, 1):
@@ -344,12 +365,23 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: OverNeedles, needles: Needles) -> None:
+    over_needles(instruction, needles)
+
+
+@work.register
+def _(instruction: MoveOver, needles: Needles) -> None:
+    move_over(instruction, needles)
+
+
+@work.register
 def _(instruction: Remark, needles: Needles) -> None:
     if _MADE_AGAIN.match(instruction.text):
         needles.report(
             instruction.place,
             "a piece that is made more than once is worked once here.",
-            'Write a section of its own for the other: "Work second sleeve same as first."',
+            "Copy its lines into a section of its own for the other, or leave it to a note, by which its "
+            'yarn counts twice: "Note: The second sleeve is the same."',
         )
         return
     if needles.count == 0 and len(needles.drafts) > needles.section.start:

@@ -10,7 +10,6 @@ from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find
-from stepper.project.edges import EdgeBuilder
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -25,6 +24,7 @@ from stepper.project.instructions import (
     Join,
     Leg,
     MarkEvery,
+    MarkRow,
     Needle,
     Phrase,
     Repeated,
@@ -40,7 +40,8 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.lengths import read_needle, us_number
-from stepper.project.manners import forms_name, is_even, manner_of
+from stepper.project.manners import forms_name, is_as_set, is_even, manner_of
+from stepper.project.needle_rounds import NeedleBuilder
 from stepper.project.occasions import side_of, type_of
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -67,7 +68,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(EdgeBuilder):
+class Builder(NeedleBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -177,7 +178,13 @@ class Builder(EdgeBuilder):
         rounds = Rounds(self._numbers(number), more is not None)
         place, first = self._tree_place(tree), self._beginning(beginning)
         return WorkRounds(
-            manner_of(manner), rounds, place, bare=manner is None, even=is_even(manner), first=first
+            manner_of(manner),
+            rounds,
+            place,
+            bare=manner is None,
+            even=is_even(manner),
+            as_set=is_as_set(manner),
+            first=first,
         )
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
@@ -193,6 +200,7 @@ class Builder(EdgeBuilder):
             place,
             bare=manner is None,
             even=is_even(manner),
+            as_set=is_as_set(manner),
             first=first,
         )
 
@@ -231,6 +239,13 @@ class Builder(EdgeBuilder):
     def _do_rep_span_bare(self, tree: Any) -> Repeated:
         place = self._tree_place(tree)
         return Repeated(self._span(tree.children[2]), None, Times(self._one(place), True), True, place, True)
+
+    def _do_rep_bare(self, tree: Any) -> Repeated:
+        """Read "repeat 10 more times": the rows of the line itself, or those just written out."""
+        place = self._tree_place(tree)
+        token = tree.children[1]
+        number = self._numbers(token) if token.type == "NUMBERS" else self._often(token, place)
+        return Repeated((), None, Times(number, True), True, place, line=True)
 
     def _do_rep_last(self, tree: Any) -> Repeated:
         """Read "rep last round"; of several without a number, those just written out are meant."""
@@ -301,7 +316,10 @@ class Builder(EdgeBuilder):
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
         self.said.append(f"with {side} facing")
-        if side == "WS":
+        picked = next(tree.find_data("edge"), None)
+        if side == "WS" and picked is not None and str(picked.children[0]).lower().startswith("p"):
+            self.picked_from = side
+        elif side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
@@ -337,7 +355,7 @@ class Builder(EdgeBuilder):
         return Join(self._tree_place(tree))
 
     def _do_flat(self, tree: Any) -> Flat:
-        return Flat(self._tree_place(tree))
+        return Flat(self._tree_place(tree), tree.children[0].type == "TURN_WORK")
 
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
@@ -398,6 +416,9 @@ class Builder(EdgeBuilder):
         )
         number, name = self._number_in(name, tree)
         return Return(named(name), self._tree_place(tree), number)
+
+    def _do_mark_row(self, tree: Any) -> MarkRow:
+        return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree))
 
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
