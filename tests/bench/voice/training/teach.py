@@ -208,8 +208,8 @@ class Teacher:
         self.steps += 1
         with torch.no_grad():
             rate, state = max(0.002, 1 / self.steps), self._state()
-            floats = [name for name, each in state.items() if each.is_floating_point()]
-            torch._foreach_lerp_([self.mean[name] for name in floats], [state[name] for name in floats], rate)
+            for name, each in state.items():
+                self.mean[name].lerp_(each, rate)
         return distance.detach(), wrong.detach()
 
     def save(self) -> None:
