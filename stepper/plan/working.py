@@ -10,6 +10,7 @@ import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.blended_phrase import work_blended_phrase
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
@@ -44,6 +45,7 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MarkRow,
     MoveOver,
     Needle,
     OverNeedles,
@@ -98,6 +100,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
         return
+    if work_blended_phrase(instruction, needles):
+        return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
@@ -105,8 +109,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (
-        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    return (
+        any(isinstance(element, Across) for element in elements)
+        or isinstance(first, PickUp)
+        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
     )
 
 
@@ -338,6 +344,12 @@ def _(instruction: WithYarn, needles: Needles) -> None:
 @work.register
 def _(instruction: BreakYarn, needles: Needles) -> None:
     break_yarn(instruction, needles)
+
+
+@work.register
+def _(instruction: MarkRow, needles: Needles) -> None:
+    needles.remarks.append(instruction.text)
+    needles.last.marked = len(needles.drafts)
 
 
 @work.register
