@@ -10,6 +10,7 @@ import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.blended_phrase import work_blended_phrase
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
@@ -98,6 +99,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
     if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
+        return
+    if work_blended_phrase(instruction, needles):
         return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
