@@ -262,6 +262,11 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
     for name in names:
         if bare(said) == bare(normal(name)):
             return name
+    # "The next buttonhole" is the line called "Buttonhole row", if no other has the word.
+    wanted = set(bare(said.removeprefix("next ")).split())
+    holding = [name for name in names if wanted <= set(bare(normal(name)).split())]
+    if len(holding) == 1:
+        return holding[0]
     near = get_close_matches(said, [normal(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')

@@ -59,6 +59,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.YarnDone: (moves.yarn_done, control.all_done, control.sleeping, control.over),
     cues.ForgetReminders: (due.forget, due.forget, control.sleeping, control.over),
     cues.Count: (faults.count_or_part, faults.count_or_part, control.sleeping, control.over),
+    cues.OffBy: (checks.off_by, checks.off_by, control.sleeping, control.over),
     cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
     cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
     cues.Stride: (moves.set_stride, moves.set_stride, control.sleeping, control.over),
