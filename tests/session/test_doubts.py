@@ -66,7 +66,7 @@ def test_what_confirms_is_taken_at_once_only_if_it_was_heard_well() -> None:
     """Else the film confirms a count that she never made. What is typed is not read back at all."""
     assert _told(_at(2), cues.Count(stitches=80, heard=WELL)) == "80, as it should be."
     assert _told(_at(2), cues.Count(stitches=80, heard=BADLY)).startswith("80? Say:")
-    assert _told(_at(2), cues.Count(stitches=79)).startswith("79: that is 1 fewer")
+    assert _told(_at(2), cues.Count(stitches=79)).startswith("79: 1 fewer than 80.")
 
 
 def test_a_length_that_would_cut_rounds_waits_for_a_yes() -> None:
