@@ -16,7 +16,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
-    """Check a file; say what it comes to when it is sound.
+    """Check a file; if it is sound, say how large the garment is.
 
     Returns:
         Exit code.
@@ -26,7 +26,7 @@ def run(args: argparse.Namespace) -> int:
     """
     loaded = load(args.file)
     plan = loaded.plan
-    # What stands for one thing here and for another in her settings is a problem.
+    # Words that mean one thing here and another in her settings are a problem.
     add_own_cues(loaded, read_preferences())
     for caution in plan.warnings:
         print(f"{args.file}:{caution.line}:1: note: {caution.text}")

@@ -25,7 +25,7 @@ from stepper.screen.yarns import yarns_of
 from stepper.sitting.project_file import load
 
 PIPED_COLUMNS = 92
-"""Columns written where the output goes to no terminal."""
+"""Columns to fill if the output does not go to a terminal."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -70,7 +70,7 @@ def _lines(found: Colours) -> Iterator[str]:
     if why:
         yield why
         return
-    # Not `showing.terminal_fitness`: that loads the whole screen.
+    # Not `full_screen.check_terminal`: that loads the whole screen.
     depth = assess_terminal(
         os.environ,
         is_terminal=sys.stdout.isatty(),

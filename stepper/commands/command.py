@@ -1,4 +1,4 @@
-"""What a module has to have to be a command."""
+"""What a module needs to be a command."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Our own bugs: a log that can be sent, and where it lies."""
+"""Our own bugs: write a log that can be sent, and say where it is."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ BUG = 3
 
 
 def report() -> int:
-    """Write the exception now handled to a log file and print where it is.
+    """Write the exception being handled to a log file and print where it is.
 
     Returns:
         The exit code for a bug.
@@ -32,7 +32,7 @@ def report() -> int:
             path.write_text(text, encoding="utf-8")
         except OSError:
             continue
-        print(f"stepper met a fault of its own. What happened is written in {path}.", file=sys.stderr)
+        print(f"stepper has a fault of its own. What happened is written down in {path}.", file=sys.stderr)
         print("Nothing that was said or shown before is lost.", file=sys.stderr)
         return BUG
     print(text, file=sys.stderr)

@@ -19,16 +19,14 @@ from stepper.report.yoke_picture import draw_yoke_of
 from stepper.sitting.project_file import Sized, load_sizes
 
 REFUSED = 3
-"""How many blends that cannot be knitted are told with their reason, unless all are asked for."""
+"""Number of blends that cannot be knitted to list with their reason, unless all are asked for."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
-    parser.add_argument(
-        "--all", action="store_true", help="list every blend, not ten alone, and each in full"
-    )
+    parser.add_argument("--all", action="store_true", help="list every blend, not just ten, and each in full")
     parser.add_argument(
         "--picture", type=_picture, metavar="OUT", help="draw the yoke's profile to OUT, a .svg or .png file"
     )
@@ -67,7 +65,7 @@ def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
     """Write the yoke's profile to a file."""
     drawing = draw_yoke_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
-        raise ProjectError("There is no yoke to draw: no round parts sleeves from a body or joins them.")
+        raise ProjectError("There is no yoke to draw: no round divides sleeves from a body or joins them.")
     write_picture(path, drawing)
 
 
@@ -100,7 +98,7 @@ def _text(found: FitReport, trouble: str, *, everything: bool) -> Iterator[str]:
 
 
 def _choices(found: FitReport, trouble: str, *, everything: bool) -> Iterator[str]:
-    """List what can be knitted, and tell the present choice and the first in full, or every one."""
+    """List what can be knitted, with the present choice and the first in full, or every one."""
     project = found.project
     now = find_present(project, found.ranked, alone=bool(trouble))
     present = Present(name=fit_lines.name_sizes(project, trouble), lines=found.now, blend=now)

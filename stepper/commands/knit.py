@@ -30,7 +30,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--listen",
         action="store_true",
-        help="listen to the microphone, which the full screen does by itself where the extra [ears] is there",
+        help="listen to the microphone; the full screen does so by itself if the extra [ears] is installed",
     )
     parser.add_argument(
         "--hear", type=Path, metavar="WAV", help="take a recording in place of the microphone"

@@ -16,16 +16,16 @@ if TYPE_CHECKING:
 COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
     "start": "write a commented project file, from your answers or from the text of a printed pattern",
-    "wording": "print every wording of a pattern line that is read, or what it says of one word",
-    "check": "tell every problem of a project file, with line and column",
+    "wording": "print every wording of a pattern line that is read, or the parts with one word",
+    "check": "report every problem of a project file, with line and column",
     "plan": "print every round of the garment",
-    "fit": "tell what it will measure and which sizes can be blended",
-    "yarn": "tell what it takes of each yarn, what to buy, and whether it lasts",
-    "colours": "tell which yarns vanish beside each other in grey or for other eyes, and what would mend it",
+    "fit": "show what it will measure and which sizes can be blended",
+    "yarn": "show how much of each yarn it takes, what to buy, and whether it lasts",
+    "colours": "show which yarns vanish beside each other in grey or for other eyes, and what would help",
     "notes": "write down what was altered and how it went, as Markdown",
     "spread": "spread an even increase or decrease: 204 to 240",
     "voice": "set up ears and mouth: what is there, install a model, try what is heard",
-    "where": "tell where the knitting stands, of one garment or of all in a folder",
+    "where": "say where the knitting stands, for one garment or for all in a folder",
 }
 """Every command and what it does. Each is a module of the same name in this package."""
 
@@ -36,7 +36,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line.
 
     Args:
-        argv: The words after the program's name; those of the process if None.
+        argv: The arguments after the program's name; those of the process if None.
 
     Returns:
         Exit code: 0 fine, 1 problems in the project file, 2 wrong command line, 3 our bug, 4 the
@@ -58,7 +58,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         return INTERRUPTED
     except BrokenPipeError:
-        # The reader of our output has gone; what was committed stands, and there is nobody to tell.
+        # The reader of our output is gone; what was committed stands, and there is nobody to tell.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except Exception:
@@ -68,7 +68,7 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, Command | None]:
-    """Build the parser; only the module of the command that is called is loaded."""
+    """Build the parser, loading only the module of the command that is called."""
     parser = argparse.ArgumentParser(
         prog="stepper",
         description="A hands-free, voice-friendly round counter and instruction stepper for hand knitting.",
@@ -86,7 +86,7 @@ def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, Command | None]:
 
 
 def _load(name: str) -> Command:
-    """Load the module of a command, and with it only what that command needs."""
+    """Load the module of a command and only what that command needs."""
     match name:
         case "knit":
             from stepper.commands import knit

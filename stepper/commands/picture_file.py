@@ -1,4 +1,4 @@
-"""A drawing written to a file of the kind its name says."""
+"""Write a drawing to a file of the kind that its name says."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.report.drawing import Drawing, write_svg
 from stepper.report.drawing_png import write_png
 
 PICTURE_ENDINGS: Final = (".svg", ".png")
-"""How the name of a picture may end, in lower case."""
+"""Allowed endings of a picture's name, in lower case."""
 
 
 def write_picture(path: Path, drawing: Drawing) -> None:

@@ -7,7 +7,10 @@ import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+from stepper.craft.manners import Manner
+from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
+from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import spoken
 from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
@@ -20,6 +23,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
+    parser.add_argument(
+        "--manner",
+        choices=[manner.value for manner in Manner],
+        help="space even changes in another manner than the file's `spacing`, to see what it would be",
+    )
     parser.add_argument(
         "--html", type=Path, metavar="OUT", help="write one page to print, with boxes to tick, and end"
     )
@@ -34,7 +42,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    loaded = load(args.file)
+    loaded = load(args.file, spacing=Manner(args.manner) if args.manner else None)
     if args.html is not None:
         write_page_file(loaded, args.html)
         print(f"{args.html} is written.")
@@ -50,12 +58,12 @@ def run(args: argparse.Namespace) -> int:
 
 
 def write_page_file(loaded: Loaded, target: Path) -> None:
-    """Write the page to print, for the garment as it is knitted; a file that is there is replaced whole.
+    """Write the page to print, for the garment as knitted; an existing file is replaced as a whole.
 
     Raises:
-        SurroundingsError: The journal cannot be read or the page not be written.
+        SurroundingsError: The journal cannot be read or the page cannot be written.
     """
-    # Loaded here: the page needs the yarn table and the drawings, the plain text needs neither.
+    # Loaded here: the page needs the yarn table and the drawings; the plain text needs neither.
     from stepper.commands.yarn import list_rows
     from stepper.report.page import write_page
 
@@ -70,12 +78,12 @@ def write_page_file(loaded: Loaded, target: Path) -> None:
 
 
 def speak_once(plan: Plan) -> Callable[[Round], str]:
-    """Return what says a round of the plan, working it out once for rounds that are alike: most are."""
+    """Return a function that says a round of the plan, working it out once for identical rounds."""
     known: dict[tuple[object, ...], str] = {}
 
     def say(round_: Round) -> str:
         before = plan.rounds[round_.index - 1] if round_.index else None
-        # Like rounds share one phrase; which yarn is new depends on the round before as well.
+        # Identical rounds share one phrase; which yarn is new depends on the round before as well.
         key = (id(round_.phrase), id(before.phrase) if before else 0, round_.flat, round_.side)
         if key not in known:
             known[key] = spoken(round_, plan)
@@ -85,8 +93,9 @@ def speak_once(plan: Plan) -> Callable[[Round], str]:
 
 
 def plan_lines(plan: Plan) -> Iterator[str]:
-    """Write the plan for people: like rounds together, counts where they change or are to be checked."""
+    """Write the plan for people: identical rounds together, counts where they change or are to be checked."""
     yield plan.title
+    yield from _spacing_lines(plan)
     section = ""
     for first, last in fold_alike(plan.rounds):
         if first.section != section:
@@ -101,8 +110,20 @@ def plan_lines(plan: Plan) -> Iterator[str]:
         yield f"Line {caution.line}: {caution.text}"
 
 
+def _spacing_lines(plan: Plan) -> Iterator[str]:
+    """Say how even changes are spaced and how that looks, where there are any of unlike gaps."""
+    if any(_is_unlike(round_) for round_ in plan.rounds if round_.evenly):
+        yield f"Even changes are spaced {NAMES[plan.spacing]}: {LOOKS[plan.spacing]}"
+
+
+def _is_unlike(round_: Round) -> bool:
+    """Return whether the gaps between the changes of a round differ."""
+    gaps = gaps_between(round_.shaping, round_.before, flat=round_.flat)
+    return len(set(gaps[1:-1] if round_.flat else gaps)) > 1
+
+
 def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:
-    """Write some like rounds; what is altered in the round before them too need not be told again."""
+    """Write some identical rounds, without repeating alterations already told of the round before."""
     for remark in first.remarks:
         yield f"         {remark}"
     numbers = f"{first.number}" if first is last else f"{first.number}-{last.number}"

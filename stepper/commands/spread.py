@@ -1,4 +1,4 @@
-"""`stepper spread 204 to 240`: an even increase or decrease on the spot."""
+"""`stepper spread 204 to 240`: an even increase or decrease, worked out on the spot."""
 
 from __future__ import annotations
 
@@ -6,19 +6,13 @@ import argparse
 from collections.abc import Iterator
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.manners import MOST_GAPS_OFF, Manner, Spaced, spaced
+from stepper.craft.manners import Manner, Spaced, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
 from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
+from stepper.language.even_words import LOOKS
 from stepper.plan.fitting_counts import costs, nearest_counts
 
-_LOOKS = {
-    Manner.MIXED: "Look: wider and narrower gaps alternate all the way, so it looks the same everywhere.",
-    Manner.SAYABLE: "Look: wider and narrower gaps stand in groups, but no change is more than "
-    f"{MOST_GAPS_OFF} gaps from its even place.",
-    Manner.RUNS: "Look: all wider gaps stand in one stretch and all narrower ones in the other, so the work "
-    "is fuller in one of them.",
-}
 _ALIKE = "Look: all gaps are alike."
 
 
@@ -42,12 +36,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="4",
         help="what the count must be a multiple of: a rib, a chart",
     )
-    parser.add_argument("--plus", type=int, default=0, metavar="2", help="and so many stitches over")
-    parser.add_argument("--gauge", type=float, metavar="22", help="stitches to 10 cm, for what a count costs")
+    parser.add_argument("--plus", type=int, default=0, metavar="2", help="plus this many stitches")
+    parser.add_argument("--gauge", type=float, metavar="22", help="stitches per 10 cm, for what it costs")
 
 
 def _instead(after: int, near: tuple[int, ...], args: argparse.Namespace) -> Iterator[str]:
-    """Offer the nearest counts that are a multiple, with what each costs."""
+    """Offer the nearest counts that are a multiple, and what each costs."""
     over = f" and {args.plus} over" if args.plus else ""
     yield f"{after} is not a multiple of {args.multiple}{over}. Nearest:"
     gauge = Gauge(stitches=args.gauge, rounds=args.gauge) if args.gauge is not None else None
@@ -68,7 +62,7 @@ def run(args: argparse.Namespace) -> int:
     if before < 1 or after < 0:
         raise ProjectError(f"Stitches are counted from 1 up (got {before} to {after}).")
     if args.multiple < 1 or args.plus < 0 or (args.gauge is not None and not args.gauge > 0):
-        raise ProjectError("A multiple is from 1 up, stitches over it from 0 up, a gauge above 0.")
+        raise ProjectError("The multiple must be 1 or more, stitches over it 0 or more, the gauge above 0.")
     near = nearest_counts(after, args.multiple, args.plus)
     if near != (after,):
         raise ProjectError("\n".join(_instead(after, near, args)))
@@ -87,7 +81,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _told(round_: Spaced, before: int, after: int, change: str, manner: Manner) -> Iterator[str]:
-    """Say how many changes there are, the round, how even it is, and how it looks."""
+    """Write how many changes there are, the round, how even it is and how it looks."""
     number = len(round_.positions)
     word = ("increase" if after > before else "decrease") + ("s" if number > 1 else "")
     sizes = ", ".join(f"{times} of {gap}" for gap, times in count_gaps(round_.gaps))
@@ -98,4 +92,4 @@ def _told(round_: Spaced, before: int, after: int, change: str, manner: Manner) 
     else:
         stitches, gaps = float(round_.off), float(round_.off / round_.gap)
         yield f"At most {stitches:.1f} sts from the even place, {gaps:.1f} of a gap."
-    yield _ALIKE if len(set(round_.gaps)) < 2 else _LOOKS[manner]
+    yield _ALIKE if len(set(round_.gaps)) < 2 else f"Look: {LOOKS[manner]}"

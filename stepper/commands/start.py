@@ -15,12 +15,12 @@ from stepper.project.written import WrittenFile, written
 from stepper.sitting.project_file import load
 
 _MOST_TRIES = 5
-"""Answers that will not do before the question's own default is taken."""
+"""Number of unusable answers before the question's default is taken."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
-    parser.add_argument("file", type=Path, metavar="FILE", help="the project file to write; none that exists")
+    parser.add_argument("file", type=Path, metavar="FILE", help="the project file to write, a new one")
     parser.add_argument(
         "--paste",
         metavar="PATTERN",
@@ -35,11 +35,11 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        SurroundingsError: There is such a file already, or it cannot be written or read.
-        ProjectError: The text to paste is empty, or no text.
+        SurroundingsError: The file exists already, or cannot be written or read.
+        ProjectError: The text to paste is empty or is not text.
     """
     if args.file.exists():
-        raise SurroundingsError(f"{args.file} is there already; it was not touched. Name another file.")
+        raise SurroundingsError(f"{args.file} exists already and was not touched. Name another file.")
     if args.paste is not None:
         _from_text(args.file, _text(args.paste))
     else:
@@ -49,9 +49,9 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _answers() -> dict[str, str]:
-    """Ask everything, a line each; the end of the input takes the defaults for the rest."""
+    """Ask every question on a line of its own; at the end of the input, take the defaults for the rest."""
     answers: dict[str, str] = {}
-    print("An empty line takes what stands in brackets.")
+    print("An empty line takes what is in brackets.")
     ended = False
     for question in QUESTIONS:
         if not question.only(answers):
@@ -98,7 +98,7 @@ def _start_of(path: Path) -> bytes:
 
 
 def _printed(raw: bytes, name: str) -> str:
-    """Take the text off the pages of a PDF, and say which of them could not be read."""
+    """Extract the text of a PDF's pages, and say which of them could not be read."""
     found = read_pdf(raw, name)
     remark = told_pictures(found)
     if remark:
@@ -130,7 +130,7 @@ def _summary(path: Path, made: WrittenFile) -> str:
 
 
 def _checked(path: Path) -> str:
-    """Say what the file comes to as it stands."""
+    """Say whether the file is sound as it stands, and how many rounds it has."""
     try:
         plan = load(path).plan
     except ProjectError as error:
@@ -143,6 +143,6 @@ def _save(path: Path, text: str) -> None:
         with path.open("x", encoding="utf-8") as stream:
             stream.write(text)
     except FileExistsError as error:
-        raise SurroundingsError(f"{path} is there already; it was not touched. Name another file.") from error
+        raise SurroundingsError(f"{path} exists already and was not touched. Name another file.") from error
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error

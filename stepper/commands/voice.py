@@ -1,4 +1,4 @@
-"""`stepper voice`: the set-up of ears and mouth.
+"""`stepper voice`: set up the ears and the mouth.
 
 Each sub-command is a module of this package with `add_arguments` and `run`. All are loaded, since the help
 of each is built with the parser.
@@ -18,8 +18,8 @@ from stepper.sitting.user_folders import model_folders, voice_path
 
 PARTS: dict[str, tuple[Command, str]] = {
     "install": (voice_install, "put a Vosk model in place, from a folder, a zip archive or an address"),
-    "enrol": (voice_enrol, "get to know your voice, so that others are not heard"),
-    "try": (voice_try, "tell what is heard, and how far it is from each cue"),
+    "enrol": (voice_enrol, "learn your voice, so that others are not heard"),
+    "try": (voice_try, "show what is heard, and how far it is from each cue"),
 }
 """Every sub-command: its module, and what it does."""
 
@@ -33,7 +33,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
-    """Do the part that is asked for, or tell what there is.
+    """Run the sub-command, or say what is set up.
 
     Returns:
         Exit code.

@@ -1,7 +1,7 @@
-"""`stepper voice enrol`: get to know her voice, so that others at the table cannot knit along.
+"""`stepper voice enrol`: learn the knitter's voice, so that others at the table are not heard.
 
-Fifteen seconds of her speech become 256 numbers and a threshold. The recording is gone when the command ends,
-unless she names a file for it.
+Fifteen seconds of her speech become 256 numbers and a threshold. The recording is discarded when the command
+ends, unless she names a file for it.
 """
 
 from __future__ import annotations
@@ -21,9 +21,9 @@ from stepper.sitting.preferences import read_preferences
 from stepper.sitting.user_folders import voice_path
 
 SPEECH_S = 15.0
-"""Speech that is taken. Unit: s."""
+"""Amount of speech taken. Unit: s."""
 PATIENCE_S = 120.0
-"""Time in which it has to be said. Unit: s."""
+"""Time allowed for it. Unit: s."""
 _CHUNK_BYTES = 1024
 _SPEECH = 0.5
 
@@ -37,7 +37,7 @@ TO_READ = (
 )
 """Something to read, with cues in it; invented."""
 _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
-# Voices that stand in for the others at the table; they are synthetic, and people may be more alike.
+# Stand-ins for the other voices at the table; they are synthetic, and people may be more alike.
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -76,7 +76,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
-    """Return lines that say the threshold and what it costs."""
+    """Return lines that give the threshold and what it costs."""
     own = len(enrolment.own)
     lines = [
         f"Threshold {enrolment.voice.threshold:.2f}, set so that about one in twenty of your cues is "
@@ -86,7 +86,7 @@ def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
     if others:
         through = enrolment.let_through(others)
         lines.append(
-            f"Of {len(others)} pieces by {len(_OTHERS)} synthetic voices it lets {through} through. "
+            f"Of {len(others)} pieces by {len(_OTHERS)} synthetic voices, it lets {through} through. "
             "Voices of people near you may be more like yours."
         )
     began = time.perf_counter()
@@ -96,7 +96,7 @@ def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
 
 
 def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
-    """Measure how like hers the voices of others are; empty if none can be made."""
+    """Measure how similar other voices are to hers; empty if none can be made."""
     from stepper.devices.resample import resample
     from stepper.mouth.espeak import EspeakVoice
 

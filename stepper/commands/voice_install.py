@@ -17,14 +17,14 @@ from stepper.errors import SurroundingsError
 from stepper.sitting.user_folders import models_folder
 
 _DEEPEST = 2
-# An archive may hold its model in a folder of its own, and that in another.
+# An archive may hold its model in a folder, and that in another.
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("source", metavar="PATH-OR-ADDRESS", help="a folder, a zip archive or an address")
     parser.add_argument("--sha256", metavar="HEX", help="refuse an archive with another checksum")
-    parser.add_argument("--replace", action="store_true", help="put it in the place of one of the same name")
+    parser.add_argument("--replace", action="store_true", help="replace a model of the same name")
 
 
 def run(args: argparse.Namespace) -> int:
@@ -34,7 +34,7 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        SurroundingsError: It cannot be had, it is no model, or it does not load. Nothing is changed then.
+        SurroundingsError: It cannot be fetched, is not a model, or does not load. Nothing is changed then.
     """
     folder = install(args.source, models_folder(), sha256=args.sha256, replace=args.replace)
     print(f"Installed: {folder}")
@@ -53,16 +53,16 @@ def install(
 
     Args:
         source: A folder, a zip archive or an address.
-        models: Where models lie; made if missing.
+        models: The folder of models; created if missing.
         sha256: The checksum that the archive must have.
-        replace: Take the place of a model of the same name.
-        check: Raises a SurroundingsError where the model does not load.
+        replace: Whether to replace a model of the same name.
+        check: Raises a SurroundingsError if the model does not load.
 
     Returns:
         The model's folder.
 
     Raises:
-        SurroundingsError: It cannot be had, it is no model, or it does not load. Nothing is changed then.
+        SurroundingsError: It cannot be fetched, is not a model, or does not load. Nothing is changed then.
     """
     try:
         models.mkdir(parents=True, exist_ok=True)
@@ -105,7 +105,7 @@ def _bring(source: str, models: Path, new: Path, sha256: str | None) -> Path:
 
 
 def _model_in(folder: Path, source: str) -> Path:
-    """Find the model in what was unpacked, however deep."""
+    """Find the model in what was unpacked, at any depth."""
     level, reasons = [folder], []
     for _ in range(_DEEPEST + 1):
         for each in level:
@@ -123,7 +123,7 @@ def _model_in(folder: Path, source: str) -> Path:
 def _put(found: Path, target: Path, *, replace: bool) -> Path:
     """Move the model to its place in one step."""
     if target.exists() and not replace:
-        raise SurroundingsError(f"{target} is there already; --replace takes its place.")
+        raise SurroundingsError(f"{target} exists already; --replace replaces it.")
     if target.exists():
         old = target.with_name(f".old-{target.name}")
         target.rename(old)

@@ -33,18 +33,18 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--all", action="store_true", help="show the distance from every cue")
     parser.add_argument(
-        "--film", action="store_true", help="listen as while a film is on: behind the address word"
+        "--film", action="store_true", help="listen as if a film were on: after the address word"
     )
 
 
 def run(args: argparse.Namespace) -> int:
-    """Record or read, and tell.
+    """Record or read, and report.
 
     Returns:
         Exit code.
 
     Raises:
-        SurroundingsError: There is no microphone, the recording cannot be heard, or no recogniser is there.
+        SurroundingsError: There is no microphone or no recogniser, or the recording cannot be played.
     """
     mine = read_preferences()
     for remark in mine.remarks:
@@ -77,7 +77,7 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
     own = {normal(wording) or wording.casefold(): wording for wording in mine.wordings}
     for wording in mine.wordings:
         if len(wording.split()) < 2:
-            yield f'"{wording}" is a single word, which is easily heard where nobody said it.'
+            yield f'"{wording}" is a single word, which is easily heard when nobody said it.'
         if "{" in mine.wordings[wording]:
             yield f'"{wording}" stands for a cue with a number or a name, which it has no place for.'
     from stepper.ears.moonshine import MoonshineRecogniser
@@ -95,28 +95,28 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
 
 
 class Telling:
-    """A recogniser that tells what it makes of each utterance."""
+    """A recogniser that reports what it makes of each utterance."""
 
     def __init__(self, recogniser: Recogniser, tell: Callable[[str], None], *, everything: bool) -> None:
-        """Put another one behind it.
+        """Wrap another recogniser.
 
         Args:
-            recogniser: What makes words of sound.
-            tell: Takes each line.
-            everything: Tell the distance from every cue, not only from the nearest few.
+            recogniser: The recogniser to wrap.
+            tell: Called with each line.
+            everything: Whether to report the distance from every cue, not only from the nearest few.
         """
         self._recogniser, self._tell, self._everything = recogniser, tell, everything
         self.count = 0
-        """How many utterances there were."""
+        """Number of utterances so far."""
         self.taken = False
-        """Whether the last was taken for a cue."""
+        """Whether the last one was taken for a cue."""
 
     def recognise(self, segment: bytes) -> Heard | None:
-        """Recognise it, and tell."""
+        """Recognise an utterance, and report it."""
         self.count += 1
         heard = self._recogniser.recognise(segment)
         self.taken = bool(heard and heard.text)
-        taken = f'taken for "{heard.text}"' if heard and heard.text else "taken for no cue"
+        taken = f'taken for "{heard.text}"' if heard and heard.text else "not taken for a cue"
         self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
         from stepper.ears.moonshine import MoonshineRecogniser
 
@@ -126,7 +126,7 @@ class Telling:
         return heard
 
     def close(self) -> None:
-        """Close the one behind."""
+        """Close the wrapped recogniser."""
         self._recogniser.close()
 
 
@@ -135,14 +135,14 @@ def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[
 
     Args:
         microphone: Where the sound comes from.
-        recogniser: What makes words of it.
-        tell: Takes a line when nobody spoke, and when a cue is left alone for what was around it.
+        recogniser: Recognises what is said.
+        tell: Called with a line when nobody spoke, and when a cue is ignored for what was around it.
     """
     from stepper.ears.listen import listen, load_speech_detector
 
     for heard in listen(microphone, recogniser, load_speech_detector()):
         if recogniser.taken and not heard.text:
-            tell("   Left alone: somebody as loud was talking until just before.")
+            tell("   Ignored: someone just as loud was talking until just before.")
     if not recogniser.count:
         tell("Nobody was heard to speak near the microphone.")
 

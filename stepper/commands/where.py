@@ -1,7 +1,7 @@
-"""`stepper where [FILE or FOLDER]`: where the knitting stands. Reads only, also while a session is open.
+"""`stepper where [FILE or FOLDER]`: where the knitting stands. Only reads, even while a session is open.
 
-With a project file it answers as a sitting would; with a folder, or nothing for the folder one is in, it
-lists every garment there in a few words.
+With a project file it answers as a sitting would; with a folder, by default the current one, it lists every
+garment there in a few words.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ from stepper.sitting.session_journal import open_to_read, take_up
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")
-"""What a project file's name ends with, in any case."""
+"""Suffix of a project file's name, in upper or lower case."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -42,20 +42,20 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         nargs="?",
         default=Path(),
         metavar="FILE",
-        help="the project file, or a folder of them; the folder you are in where nothing is given",
+        help="the project file, or a folder of them; by default the current folder",
     )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
 def run(args: argparse.Namespace) -> int:
-    """Say where the knitting stands.
+    """Print where the knitting stands.
 
     Returns:
         Exit code.
 
     Raises:
-        StepperError: The project file or its journal cannot be read; in a folder that is told in a line. The
-            folder itself cannot be read.
+        StepperError: The project file or its journal cannot be read, though within a folder that is only
+            reported on a line; or the folder cannot be read.
     """
     at = now()
     if args.path.is_dir():
@@ -70,7 +70,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
-    """Find out where a garment stands, without writing anything."""
+    """Return where a garment stands, without writing anything."""
     loaded = load(path)
     with ExitStack() as stack:
         journal = open_to_read(journal_path(loaded.path))
@@ -79,7 +79,7 @@ def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
         taken = take_up(loaded, journal, at)
     session = taken.session
     if taken.changed is not None:
-        session.adopt(taken.changed)  # in memory: the sitting that follows is the one to keep it
+        session.adopt(taken.changed)  # in memory only: the next sitting will keep it
     standing = measure_progress(session.plan, session.state)
     ahead = look_ahead(session.plan, session.state, at)
     garment = Garment(file=path.name, standing=standing, outlook=ahead, begun=session.state.seq > 0)
@@ -96,7 +96,7 @@ def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Ite
     yield f"{standing.title}."
     if not garment.begun:
         yield "Nothing has been knitted yet."
-    # Nobody comes back from a silence here, so the place is not said twice; and nobody answers a question.
+    # Here nobody returns from a silence, so the place is not said twice, and nobody answers a question.
     state = replace(session.state, last_cue_at="", question=None)
     for cue in (Where(at=at), HowFar(at=at)):
         for effect in respond(plan, state, cue, (), state):
@@ -108,7 +108,7 @@ def _lines(session: Session, garment: Garment, at: str, *, changed: bool) -> Ite
 
 
 def _folder(folder: Path, at: str, *, as_json: bool) -> int:
-    """List every garment of a folder; what cannot be read is told in a line and keeps nothing back."""
+    """List every garment of a folder; an unreadable one is reported on a line and does not stop the rest."""
     garments: list[Garment] = []
     problems: list[tuple[str, str]] = []
     try:
@@ -134,7 +134,7 @@ def _folder(folder: Path, at: str, *, as_json: bool) -> int:
 
 
 def _in_a_line(text: str, path: Path) -> str:
-    """Keep of an error what fits a list: its first line, and how many problems there are."""
+    """Shorten an error to what fits a list: its first line, and the number of further problems."""
     first, *others = text.splitlines()
     count = sum(f"{path}:" in line and " error: " in line for line in others)
     told = re.sub(r"^(\d+):\d+: error: ", r"line \1: ", first.replace(f"{path}:", ""))

@@ -1,4 +1,4 @@
-"""`stepper wording [WORD]`: every wording of a pattern line that is read, or the parts that hold a word."""
+"""`stepper wording [WORD]`: every wording of a pattern line that is read, or the parts containing a word."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ def run(args: argparse.Namespace) -> int:
         Exit code.
 
     Raises:
-        ProjectError: Nothing in it holds the word.
+        ProjectError: Nothing in it contains the word.
     """
     if args.word is None:
         print(reference(), end="")

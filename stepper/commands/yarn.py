@@ -1,4 +1,5 @@
-"""`stepper yarn FILE`: what the garment takes of each yarn, what to buy, whether what there is will last."""
+"""`stepper yarn FILE`: how much of each yarn the garment takes, what to buy, and whether the yarn will
+last."""
 
 from __future__ import annotations
 
@@ -71,7 +72,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
-    """Return the plan as it is knitted and its yarns, with the weighings of the journal if there is one.
+    """Return the plan as knitted and its yarns, using the weighings in the journal if there is one.
 
     Raises:
         SurroundingsError: The journal cannot be read.
@@ -85,13 +86,13 @@ def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
 
     with ExitStack() as stack:
         journal = open_to_read(path)
-        if journal is None:  # it has gone this very moment
+        if journal is None:  # it has just vanished
             return loaded.plan, list_yarns(loaded.plan, colours)
         stack.enter_context(journal)
         taken = take_up(loaded, journal, now())
         events = read_events(journal)
     if taken.changed is not None:
-        taken.session.adopt(taken.changed)  # in memory alone
+        taken.session.adopt(taken.changed)  # in memory only
     plan = taken.session.plan
     return plan, list_yarns(plan, colours, events)
 
@@ -107,7 +108,7 @@ def _leftovers(path: Path) -> tuple[Leftover, ...]:
 
 
 def _write(path: Path, text: str) -> None:
-    """Replace the file whole, so that a full disk leaves the old one."""
+    """Replace the file as a whole, so that a full disk leaves the old one."""
     beside = path.with_name(path.name + "-new")
     try:
         beside.write_text(text, encoding="utf-8")

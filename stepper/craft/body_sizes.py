@@ -1,8 +1,8 @@
-"""Women's body sizes, as far as they are known: the wearer's measurements, not the garment's.
+"""Women's body sizes, as far as known: measurements of the wearer, not of the garment.
 
-The table goes back to the Craft Yarn Council's booklet of 2018, page 17, which was not at hand. Only the
-upper bust bounds were seen, on a page that follows it; everything else is from memory. Whoever shows a figure
-from here says so. The wearer's own measurements are always better. No I/O.
+The table goes back to page 17 of the Craft Yarn Council's booklet of 2018, which was not at hand. Only the
+upper bust bounds were seen, on a page that follows it; everything else is from memory. Any output that shows
+a figure from here must say so. The wearer's own measurements are always better. No I/O.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ Measure = Literal["bust", "back_waist", "arm", "upper_arm", "armhole", "waist", 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BodySize:
-    """One size. Every range is (least, most), with one figure twice if only one is printed. Unit: in."""
+    """One size. Every range is (least, most), with the same figure twice if only one is printed. Unit: in."""
 
     name: str
     """As patterns print it."""
@@ -64,15 +64,15 @@ BODY_SIZES: tuple[BodySize, ...] = (
 
 
 def sizes_for_bust(bust_mm: float) -> tuple[BodySize, ...]:
-    """Find the size a bust falls into, or the two it falls between.
+    """Find the size that a bust falls into, or the two that it falls between.
 
-    Printed sizes leave gaps of 2 in: a bust of 31 in is in none.
+    Printed sizes leave gaps of 2 in: a bust of 31 in is in none of them.
 
     Args:
         bust_mm: Range: above 0. Unit: mm.
 
     Returns:
-        One size; two, the smaller first, in a gap; none below the smallest or above the largest.
+        One size; in a gap two, the smaller first; none below the smallest or above the largest.
 
     Raises:
         ValueError: The measurement is not above 0.

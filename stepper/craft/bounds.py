@@ -1,4 +1,4 @@
-"""Bounds on the numbers that formulas are handed. No I/O."""
+"""Bounds on the numbers that are passed to formulas. No I/O."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ def require_finite(value: float, what: str) -> float:
     """Return a number that is finite.
 
     Raises:
-        ValueError: It is infinite or no number.
+        ValueError: It is infinite or NaN.
     """
     if not math.isfinite(value):
         raise ValueError(f"{what} must be a finite number (got {value}).")

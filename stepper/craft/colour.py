@@ -1,4 +1,4 @@
-"""Colour: how light a yarn is, and how far two colours are apart on the screen.
+"""Colour: how light a yarn is, and how far apart two colours are on the screen.
 
 Colours are sRGB, as in `#1f4d3a`. No I/O.
 """
@@ -18,7 +18,7 @@ _XYZ_ROWS = (
     (0.2126, 0.7152, 0.0722),
     (0.0193, 0.1192, 0.9505),
 )
-# The white of those rows, so that white comes out with no hue at all.
+# The white point given by those rows, so that white comes out with no hue at all.
 _WHITE = tuple(sum(row) for row in _XYZ_ROWS)
 # CIE XYZ to linear sRGB: the inverse of those rows.
 _LIGHT_ROWS = (
@@ -40,7 +40,7 @@ class Rgb:
     """Range: 0 to 255."""
 
     def __post_init__(self) -> None:
-        """Refuse values off the scale.
+        """Refuse values out of range.
 
         Raises:
             ValueError: A channel is not within 0 to 255.
@@ -57,7 +57,7 @@ class Rgb:
 
 @dataclass(frozen=True, slots=True)
 class Lab:
-    """A colour of CIE L*a*b* 1976 under the screen's own white."""
+    """A colour in CIE L*a*b* 1976 relative to the screen's own white."""
 
     lightness: float
     """L*. Range: 0 black to 100 white."""
@@ -68,13 +68,13 @@ class Lab:
 
 
 def rgb_from_hex(text: str) -> Rgb:
-    """Read a colour as it is written in hexadecimal.
+    """Read a colour written in hexadecimal.
 
     Args:
-        text: `#rrggbb` or `#rgb`, with or without the sign, in either case.
+        text: `#rrggbb` or `#rgb`, with or without the `#`, in either case.
 
     Raises:
-        ValueError: It is written otherwise.
+        ValueError: It is written in any other way.
 
     Source: CSS Color Module, hexadecimal notation.
     """
@@ -130,8 +130,7 @@ def luminance(colour: Rgb) -> float:
 def contrast(one: Rgb, other: Rgb) -> float:
     """Return the contrast ratio of two colours. Range: 1 to 21; never rounded.
 
-    WCAG's limits (4.5 for text, 3 for signs) are made for screens. For yarn they are no more than a
-    convention.
+    WCAG's limits (4.5 for text, 3 for graphics) are meant for screens. For yarn they are only a convention.
 
     Source: WCAG 2, "contrast ratio": (L1 + 0.05) / (L2 + 0.05).
     """
@@ -140,7 +139,7 @@ def contrast(one: Rgb, other: Rgb) -> float:
 
 
 def lightness(relative_luminance: float) -> float:
-    """Return CIE L*: how light the eye finds it.
+    """Return CIE L*: how light it looks to the eye.
 
     Args:
         relative_luminance: Y / Yn. Range: 0 and up, 1 is white.
@@ -159,7 +158,7 @@ def lightness(relative_luminance: float) -> float:
 
 
 def grey(colour: Rgb) -> Rgb:
-    """Return the grey of the same luminance, as a photograph without colour shows it.
+    """Return the grey of the same luminance, as a black-and-white photograph shows it.
 
     Source: luminance as WCAG 2, encoded by IEC 61966-2-1.
     """
@@ -189,7 +188,7 @@ def rgb_of_lab(colour: Lab) -> Rgb | None:
     shares = (middle + colour.a / 500, middle, middle - colour.b / 200)
     x, y, z = (white * _cube(share) for share, white in zip(shares, _WHITE, strict=True))
     light = [row[0] * x + row[1] * y + row[2] * z for row in _LIGHT_ROWS]
-    # Half a step of the screen beyond its edge still rounds to a colour it has.
+    # Up to half a step out of the screen's range still rounds to a colour it has.
     if any(not -0.0002 <= channel <= 1.005 for channel in light):
         return None
     red, green, blue = (round(255 * min(1.0, max(0.0, encode_srgb(max(0.0, channel))))) for channel in light)
@@ -197,10 +196,10 @@ def rgb_of_lab(colour: Lab) -> Rgb | None:
 
 
 def change_lightness(colour: Rgb, wanted: float) -> Rgb:
-    """Return the colour of the same hue at another lightness, as saturated as the screen can show it there.
+    """Return the colour of the same hue at another lightness, as saturated as the screen can show it.
 
     Args:
-        colour: The colour to begin from.
+        colour: The colour to start from.
         wanted: L*. Range: 0 to 100.
 
     Source: hue and chroma of CIE L*a*b*; if the screen has no such colour, less chroma of the same hue.
@@ -211,7 +210,7 @@ def change_lightness(colour: Rgb, wanted: float) -> Rgb:
     if found is not None:
         return found
     found = rgb_of_lab(Lab(wanted, 0, 0)) or Rgb(0, 0, 0)
-    for _ in range(12):  # a four-thousandth of the chroma is finer than a step of the screen
+    for _ in range(12):  # a 4,000th of the chroma is finer than a step of the screen
         middle = (weak + strong) / 2
         tried = rgb_of_lab(Lab(wanted, own.a * middle, own.b * middle))
         if tried is None:

@@ -1,4 +1,4 @@
-"""How different two colours look: CIEDE2000, and the contrast in value that stranded knitting depends on.
+"""How different two colours look: CIEDE2000, and the contrast in value on which stranded knitting depends.
 
 No I/O.
 """
@@ -13,13 +13,13 @@ from stepper.craft.colour import Lab, Rgb, lightness, luminance
 ValueWord = Literal["vanishes", "weak", "clear"]
 
 VANISHES_BELOW = 10.0
-"""Difference of L* below which a motif is called vanishing in grey. A convention of this project.
+"""Difference in L* below which a motif is said to vanish in grey. A convention of this project.
 
-No threshold for yarn is published. The limits lie between pairs judged by a grey photograph: a difference
-of 8 was poor, 14 weak, 78 strong.
+No threshold for yarn is published. The limits lie between pairs judged on a grey photograph: a difference of
+8 was poor, 14 weak, 78 strong.
 """
 WEAK_BELOW = 20.0
-"""Difference of L* below which the contrast is called weak. A convention of this project."""
+"""Difference in L* below which the contrast is called weak. A convention of this project."""
 
 _POWER = 25.0**7
 

@@ -1,7 +1,7 @@
-"""The single change of colour that makes yarns that vanish beside each other stand apart again.
+"""The single change of colour that best tells apart yarns that vanish beside each other.
 
-The colour proposed keeps the hue of the knitter's own and moves in lightness alone, since lightness is what
-tells a motif from its ground in grey, and what every kind of eye has. No I/O.
+The proposed colour keeps the hue of the knitter's own and changes in lightness alone, since lightness is what
+sets a motif off from its ground in grey and what every kind of eye can see. No I/O.
 """
 
 from __future__ import annotations
@@ -16,8 +16,8 @@ from stepper.craft.colour_vision import hardest_vision
 
 HARD_BELOW: Final = 10.0
 """CIEDE2000 difference below which two colours are called hard to tell apart. A convention of this project:
-from 2 to 10 a difference is seen at a glance on two patches side by side (from memory), and stitches are no
-patches."""
+from 2 to 10 a difference is visible at a glance on two patches side by side (from memory), but stitches are
+not patches."""
 
 _STEP: Final = 0.5
 """Steps of lightness tried. Unit: L*."""
@@ -36,31 +36,31 @@ class ColourChange:
     far: float
     """How far that is from its own colour. Unit: CIEDE2000."""
     apart: float
-    """The least difference of lightness that pairs with this yarn have then. Unit: L*."""
+    """The smallest difference in lightness that pairs with this yarn then have. Unit: L*."""
     left: tuple[Pair, ...] = ()
-    """Pairs that vanish all the same, or are too hard for some eyes."""
+    """Pairs that still vanish or are too hard for some eyes."""
 
 
 def vanishes(one: Rgb, other: Rgb) -> bool:
-    """Return whether a pair is lost: in grey, or to eyes that lack a kind of cone."""
+    """Return whether a pair vanishes in grey or for eyes that lack a kind of cone."""
     return value_difference(one, other) < VANISHES_BELOW or hardest_vision(one, other)[1] < HARD_BELOW
 
 
 def find_mend(
     colours: Mapping[str, Rgb], pairs: Iterable[Pair], *, least: float = WEAK_BELOW
 ) -> ColourChange | None:
-    """Find the smallest change of one colour that mends the pairs that vanish.
+    """Find the smallest change of one colour that tells the vanishing pairs apart.
 
     Args:
         colours: Every yarn's colour by its key.
         pairs: Pairs of keys that touch.
-        least: Difference of lightness that every pair of the changed yarn must have. Unit: L*.
+        least: Difference in lightness that every pair with the changed yarn must have. Unit: L*.
 
     Returns:
-        The change that leaves the fewest pairs lost, and among those the nearest to the yarn's own colour;
-        None if no pair is lost, or no change helps.
+        The change after which the fewest pairs vanish, and of those the one nearest to the yarn's own colour;
+        None if no pair vanishes or no change helps.
 
-    Always: no pair that was not lost before is lost after it.
+    Always: no pair vanishes after it that did not vanish before.
     """
     touching = list(pairs)
     lost = [pair for pair in touching if vanishes(colours[pair[0]], colours[pair[1]])]
@@ -76,7 +76,7 @@ def find_mend(
 
 
 def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
-    """Return the nearest colour of the same hue that stands apart from all others; None if there is none."""
+    """Return the nearest colour of the same hue that is distinct from all others; None if there is none."""
     own = lab(colour)
     grounds = [lab(other).lightness for other in others]
     steps = [number * _STEP for number in range(int(100 / _STEP) + 1)]
@@ -85,7 +85,7 @@ def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
     found = []
     for way in (lighter, darker):
         for wanted in way:
-            # What is too near by its lightness alone is refused without making the colour.
+            # A lightness too close to another's is skipped without computing the colour.
             if any(abs(wanted - ground) < least - 1 for ground in grounds):
                 continue
             tried = change_lightness(colour, wanted)

@@ -38,14 +38,14 @@ _MATRICES: dict[Vision, tuple[tuple[float, float, float], ...]] = {
 
 
 def simulate_vision(colour: Rgb, vision: Vision) -> Rgb:
-    """Return the colour that looks to ordinary eyes as a colour looks to these.
+    """Return the colour that looks to ordinary eyes as the given one looks to these.
 
     Args:
         colour: Any screen colour.
         vision: One of `VISIONS`.
 
     Raises:
-        ValueError: The vision is none of them.
+        ValueError: The vision is not one of them.
 
     Source: Machado, Oliveira and Fernandes (2009), severity 1.0. For blue-blind eyes the model is only
         an approximation.
@@ -61,10 +61,10 @@ def simulate_vision(colour: Rgb, vision: Vision) -> Rgb:
 
 
 def hardest_vision(one: Rgb, other: Rgb) -> tuple[Vision, float]:
-    """Find the kind of colour vision that has most trouble telling two colours apart.
+    """Find the kind of colour vision that has the most trouble telling two colours apart.
 
     Returns:
-        The vision, and the CIEDE2000 difference that it leaves.
+        The vision, and the CIEDE2000 difference that remains for it.
 
     Source: `simulate_vision` and `colour_difference`.
     """

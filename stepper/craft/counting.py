@@ -1,12 +1,12 @@
 """Counting: when a count of the stitches is worth its time.
 
 Theory of operation. A count costs time and finds a fault early; without it the fault is found later and more
-must be ripped out. Computers that save their work face the same question, and its first answer is Young's:
-the interval whose cost of saving equals the expected cost of loss, sqrt(2 C M), with C the cost of one check
-and M the work between faults. It holds where faults are rare beside checks, which a knitter's are. In
-knitting a fault is silent until counted. If it can then be seen in the fabric, ripping
-goes back to it, half an interval on average; if not, ripping goes back to the last good count, a whole one.
-No fault rate of knitters is published, so hers is learned from her own counts. No I/O.
+must be ripped out. Computers that save their work face the same question, and Young gave the first answer:
+the interval at which the cost of saving equals the expected cost of loss, sqrt(2 C M), where C is the cost of
+one check and M the work between faults. It holds if faults are rare compared with checks, as a knitter's are.
+In knitting a fault is silent until counted. If it can then be seen in the fabric, ripping goes back to it,
+half an interval on average; if not, it goes back to the last good count, a whole interval. No fault rate of
+knitters is published, so hers is learned from her own counts. No I/O.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ RIP_SHARE = 0.25
 """Time to rip and pick up a stitch, as a share of knitting it. Assumption; no source found."""
 
 PRIOR_FAULTS = 1.0
-"""What is assumed before any count: this many faults ... Assumption; no source found."""
+"""Assumed before any count: this many faults ... Assumption; no source found."""
 PRIOR_STITCHES = 3000.0
 """... in this many stitches. Assumption; no source found."""
 
@@ -52,7 +52,7 @@ def young_interval(check_cost: float, mean_between_faults: float) -> float:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CountCosts:
-    """What counting, knitting and ripping cost her, and how often a stitch goes wrong."""
+    """What counting, knitting and ripping cost the knitter, and how often a stitch goes wrong."""
 
     faults_per_stitch: float
     """Chance that a stitch goes wrong. Range: above 0, below 1."""
@@ -63,10 +63,10 @@ class CountCosts:
     rip_s: float | None = None
     """Time to rip a stitch; None for `RIP_SHARE` of knitting it. Range: 0 and up. Unit: s."""
     back_to: BackTo = "fault"
-    """Where ripping stops: at the fault, when it can be seen, or at the last good count."""
+    """Where ripping stops: at the fault, if it can be seen, or at the last good count."""
 
     def __post_init__(self) -> None:
-        """Refuse costs that cannot be.
+        """Refuse impossible costs.
 
         Raises:
             ValueError: A number is out of range.
@@ -89,8 +89,9 @@ class CountCosts:
 def count_interval(round_stitches: int, costs: CountCosts) -> float:
     """Return the stitches to knit between counts.
 
-    Young's rule with the loss measured in what redoing costs; when ripping goes back to the last count a
-    fault costs a whole interval instead of half, so half as many stitches lie between faults in his formula.
+    Young's rule with the loss measured as the cost of redoing; if ripping goes back to the last count, a
+    fault costs a whole interval instead of half, so his formula is given half as many stitches between
+    faults.
 
     Args:
         round_stitches: Stitches of a round. Range: 1 and up.
@@ -109,14 +110,14 @@ def count_interval(round_stitches: int, costs: CountCosts) -> float:
 
 
 def learned_fault_rate(faults: int, stitches: int) -> float:
-    """Learn how often a stitch goes wrong from her own counts.
+    """Estimate from her own counts how often a stitch goes wrong.
 
     Args:
         faults: Faults that counts have found. Range: 0 and up.
         stitches: Stitches those counts covered. Range: 0 and up.
 
     Returns:
-        Faults per stitch; the assumption at first, her own rate as counts add up. Always above 0.
+        Faults per stitch: at first the assumption, then her own rate as counts add up. Always above 0.
 
     Raises:
         ValueError: A number is below 0.

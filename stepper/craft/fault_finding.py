@@ -1,14 +1,14 @@
 """Fault finding: which stretch between markers to count next when the total is wrong.
 
-Theory of operation. One fault sits in one of the sections between markers, each with its odds. Two things can
-be saved. *Counts*: a count of neighbouring sections says whether the fault is among them; where to cut so
-that few counts remain is an optimal search tree over an ordered row, solved exactly from short rows to long
-ones. No way of asking can need fewer counts on average than the entropy of the odds, and the best cuts need
-fewer than two more. *Stitches*: whoever counts two sections together counts as many stitches as whoever
-counts them one after the other and may stop after the first, so the fewest stitches are counted section by
-section, the one with the highest odds for its stitches first; the last is never counted, since what is left
-is the fault's. Halving needs the fewest questions and counts about twice the stitches. Where a question costs
-something itself, a tree weighs both. No I/O.
+Theory of operation. There is one fault, in one of the sections between markers, each of which has its odds.
+Two things can be saved. *Counts*: a count of neighbouring sections says whether the fault is among them;
+where to cut so that few counts remain is an optimal search tree over an ordered row, solved exactly from
+short rows to long ones. No way of asking can need fewer counts on average than the entropy of the odds, and
+the best cuts need fewer than two more. *Stitches*: counting two sections together takes as many stitches as
+counting them one after the other, which may stop after the first; so counting section by section takes the
+fewest stitches, beginning with the highest odds per stitch. The last is never counted, since the fault must
+then be there. Halving needs the fewest questions and counts about twice the stitches. If a question itself
+has a cost, a tree weighs both. No I/O.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ class CountedSection:
     stitches: int
     """How many should be there, and have to be counted. Range: 1 and up."""
     odds: float
-    """How likely the fault is here, against the other sections. Range: above 0."""
+    """How likely the fault is here, relative to the other sections. Range: above 0."""
 
     def __post_init__(self) -> None:
         """Refuse a section without stitches or odds.
@@ -50,11 +50,11 @@ class NextCount:
     count: tuple[int, int]
     """Sections to count: first and one past the last, 0-based."""
     if_wrong: tuple[int, ...]
-    """Sections left under suspicion when that count is off, in order."""
+    """Sections under suspicion if that count is off, in order."""
     if_right: tuple[int, ...]
-    """Sections left under suspicion when that count is as it should be."""
+    """Sections under suspicion if that count is as it should be."""
     stitches: int
-    """Stitches that should be found."""
+    """Stitches that the count should give."""
     expected_counts: float
     """Counts still needed on average, this one included."""
     expected_stitches: float
@@ -62,7 +62,7 @@ class NextCount:
 
 
 def plain_odds(stitches: int, changes: int) -> float:
-    """Return the odds of a section in which nothing else is known.
+    """Return the odds of a section about which nothing else is known.
 
     Args:
         stitches: Stitches of the section. Range: 1 and up.
@@ -90,20 +90,20 @@ def next_count(
 
     Args:
         sections: All sections of the round, in order.
-        suspects: Sections under suspicion, in order; all of them at first. To spare counts they have to be
+        suspects: Sections under suspicion, in order; at first all of them. To save counts they have to be
             neighbours.
-        sparing: Whether few counts or few counted stitches are wanted.
-        question: What a question costs besides the counting, where stitches are spared. Range: 0 and up.
-            Unit: stitches counted.
-        in_order: Whether sections are counted from the first suspect on only, because a later one can be
-            found only from those before it.
+        sparing: Whether to save counts or counted stitches.
+        question: What a question costs besides the counting, when saving stitches. Range: 0 and up. Unit:
+            stitches counted.
+        in_order: Whether sections must be counted from the first suspect on, because a later one can be
+            located only by counting those before it.
 
     Returns:
-        The count to make; None when one section is left, which then holds the fault.
+        The count to make; None if one section is left, which then holds the fault.
 
     Raises:
-        ValueError: There are no suspects, they lie outside the sections or out of order, `sparing` is another
-            word, or counts are to be spared among sections that are no neighbours.
+        ValueError: There are no suspects, they are outside the sections or out of order, `sparing` is another
+            word, or counts are to be saved among sections that are not neighbours.
 
     Source: few counts: optimal alphabetic tree by dynamic programming (Gilbert and Moore 1959); its mean
         depth lies between the entropy and the entropy plus 2. Few stitches: order of falling odds per cost,
@@ -140,13 +140,13 @@ def next_count(
 
 
 def _one_by_one(row: Sequence[CountedSection], *, in_order: bool) -> tuple[tuple[int, ...], float, float]:
-    """Count section by section: which first, and the counts and stitches expected."""
+    """Count section by section: return which first, and the counts and stitches expected."""
     places = range(len(row))
     if in_order:
         orders = [list(places)]
     else:
         dense = sorted(places, key=lambda at: (-row[at].odds / row[at].stitches, at))
-        # The last is never counted, so each is tried there: a long or unlikely one is worth leaving.
+        # The last is never counted, so try each in that place: a long or unlikely one is worth leaving out.
         orders = [[at for at in dense if at != last] + [last] for last in places]
     stitches, counts, order = min((*_walked(row, order), order) for order in orders)
     return (order[0],), counts, stitches
@@ -160,7 +160,7 @@ def _walked(row: Sequence[CountedSection], order: Sequence[int]) -> tuple[float,
         stitches += left * row[at].stitches
         counts += left
         left -= row[at].odds
-    # Rounding keeps the last binary digit from choosing between equal orders.
+    # Rounding keeps the last bit from choosing between equal orders.
     return round(stitches / total, 9), round(counts / total, 9)
 
 
@@ -177,7 +177,8 @@ def _halved(
 class _Tree:
     """The best way to cut every run of neighbouring sections, worked out from short runs to long.
 
-    Without a price for a question the counts are spared, and stitches decide between equals; with one, both.
+    If a question costs nothing, counts are saved and stitches decide between equals; otherwise both are
+    weighed.
     """
 
     def __init__(self, row: Sequence[CountedSection], question: float | None, *, in_order: bool) -> None:
@@ -192,7 +193,7 @@ class _Tree:
             for start in range(len(row) - length + 1):
                 run = (start, start + length)
                 options = [self._weigh(*run, cut) for cut in range(start + 1, start + length)]
-                # The other cost decides between equals, then the earlier cut.
+                # Between equals the other cost decides, then the earlier cut.
                 self._best[run] = min(options, key=self._rank)
 
     def _weigh(self, start: int, end: int, cut: int) -> tuple[int, float, float]:
@@ -206,7 +207,7 @@ class _Tree:
     def _rank(self, option: tuple[int, float, float]) -> tuple[float, float]:
         _, counts, stitches = option
         price = counts if self._question is None else stitches + self._question * counts
-        # Rounding keeps the last binary digit from choosing between equal trees.
+        # Rounding keeps the last bit from choosing between equal trees.
         return round(price, 9), round(stitches, 9)
 
     def stitches(self, start: int, end: int) -> float:

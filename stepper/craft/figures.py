@@ -4,13 +4,13 @@ from __future__ import annotations
 
 
 def format_number(value: float, places: int = 2) -> str:
-    """Return a number in figures without needless noughts: 22, 21.5, never 21.50 or -0.
+    """Return a number in figures without needless zeros: 22, 21.5, never 21.50 or -0.
 
     Args:
         value: Any finite number.
-        places: Digits after the point at most. Range: 0 and up.
+        places: Most digits after the point. Range: 0 and up.
 
-    Source: rounding as Python's `format` does it, to the nearest, a tie to the even digit.
+    Source: rounding as by Python's `format`, to the nearest, with ties to the even digit.
     """
     figures = f"{value:.{places}f}"
     if "." in figures:

@@ -1,11 +1,11 @@
 """When the garment will be done, from the stitches of the days so far.
 
 Theory of operation. The finish is a question of evenings, not of minutes: evenings differ and some have no
-knitting, so the forecast counts days with the stitches done on each. The sum of many days is nearly normal,
-and the mean of the few days seen is itself uncertain; solving for the number of days gives the range in
-closed form, so equal history gives equal answers. Days are not independent: weekends make weeks more alike
-than days are, spells of knitting and of none make them less so. From two weeks on the spread is therefore
-taken from sums of seven days. No I/O, no clock.
+knitting, so the forecast is based on the stitches done each day. The sum of many days is nearly normal, and
+the mean of the few days seen is itself uncertain; solving for the number of days gives the range in closed
+form, so equal histories give equal answers. Days are not independent: weekends make weeks more alike than
+days, spells of knitting and of none make them less so. From two weeks on, the spread is therefore taken from
+sums of seven days. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -16,13 +16,13 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 WEEK = 7
-"""Days whose sums tell the spread. Unit: days."""
+"""Length of the sums from which the spread is taken. Unit: days."""
 
 _WEEKS_TOLD = 2 * WEEK
-# Days from which sums of weeks say more than single days.
+# Number of days from which weekly sums say more than single days.
 _DAYS_A_DEGREE = 5
-# Overlapping weeks are few independent ones; this many days count as one degree of freedom. Chosen by the
-# simulated knitters of tests/session/pace/test_outlook.py; 4 and 6 would do nearly as well.
+# Overlapping weeks amount to few independent ones; this many days count as one degree of freedom. Chosen with
+# the simulated knitters of tests/session/pace/test_outlook.py; 4 and 6 would do nearly as well.
 
 # Student's t, 90th percentile, by degrees of freedom: leaves 80 % between both tails.
 # Source: standard tables; checked against scipy in the tests.
@@ -32,15 +32,15 @@ _NORMAL90 = 1.2816
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FinishForecast:
-    """When the work left will be done, in days from now, days without knitting counted."""
+    """When the remaining work will be done, in days from now, including days without knitting."""
 
     likely_days: int
     """At the mean of the days so far. Range: 0 and up."""
     early_days: int
-    """One chance in ten to be done by then. Always at most `likely_days`."""
+    """There is one chance in ten of being done by then. Always at most `likely_days`."""
     late_days: int | None
-    """Nine chances in ten to be done by then; None when the days so far are too few or too unlike to say.
-    Always at least `likely_days`."""
+    """There are nine chances in ten of being done by then; None if the days so far are too few or too uneven
+    to say. Always at least `likely_days`."""
 
 
 def forecast_finish(stitches_left: float, days: Sequence[float]) -> FinishForecast | None:
@@ -51,7 +51,7 @@ def forecast_finish(stitches_left: float, days: Sequence[float]) -> FinishForeca
         days: Stitches of each day since she began, days without knitting as 0. Range: 0 and up each.
 
     Returns:
-        The forecast, an 80 % range; None when nothing has been knitted yet.
+        The forecast, an 80 % range; None if nothing has been knitted yet.
 
     Raises:
         ValueError: A number is below 0.
@@ -81,23 +81,23 @@ def forecast_finish(stitches_left: float, days: Sequence[float]) -> FinishForeca
 
 
 def _spread(days: Sequence[float], mean: float) -> tuple[float, int]:
-    """Return the variance that a day adds to a sum of days, and its degrees of freedom."""
+    """Return the variance that each day adds to a sum of days, and its degrees of freedom."""
     seen = len(days)
     if seen < _WEEKS_TOLD:
         return sum((day - mean) ** 2 for day in days) / (seen - 1), seen - 1
     passed = (0.0, *accumulate(days))
     weeks = [passed[end] - passed[end - WEEK] - WEEK * mean for end in range(WEEK, seen + 1)]
-    # The mean is of the same days, which takes a share of the spread out of the sums.
+    # The mean comes from the same days, which removes a share of the spread from the sums.
     squares = sum(week**2 for week in weeks) / len(weeks)
     return squares / WEEK / (1 - WEEK / seen), max(1, round(seen / _DAYS_A_DEGREE))
 
 
 def _days_at(left: float, mean: float, spread: float, seen: int) -> tuple[float, float | None]:
-    """Solve (n mean - left)^2 = spread (n + n^2 / seen) for n; no later root if the mean may be 0."""
+    """Solve (n mean - left)^2 = spread (n + n^2 / seen) for n; without a later root if the mean may be 0."""
     square = mean**2 - spread / seen
     half = left * mean + spread / 2
     root = math.sqrt(half**2 - square * left**2) if half**2 > square * left**2 else 0.0
-    # This form of the smaller root stays exact when `square` is nearly 0.
+    # This form of the smaller root stays accurate when `square` is nearly 0.
     early = left**2 / (half + root)
     return early, (half + root) / square if square > 0 else None
 

@@ -12,10 +12,10 @@ from stepper.craft.gauge import from_mm
 FitWord = Literal["stretched", "very close", "close", "standard", "loose", "oversized"]
 
 STRETCHED_SHARE = 0.08
-"""Share of the body by which a garment is narrower before it is no close fit any more but worn stretched.
+"""Share of the body by which a garment may be narrower before it is worn stretched rather than a close fit.
 Chosen here: no published bound was found; the published classes end with "actual size or less"."""
 
-# Upper bounds in inches of ease at the chest. In print: 0; 1 to 2; 2 to 4; 4 to 6; 6 and more.
+# Upper bounds of ease at the chest, in inches. In print: 0; 1 to 2; 2 to 4; 4 to 6; 6 and more.
 _BOUNDS_IN: tuple[tuple[float, FitWord], ...] = (
     (0.5, "very close"),
     (2, "close"),
@@ -25,14 +25,14 @@ _BOUNDS_IN: tuple[tuple[float, FitWord], ...] = (
 
 
 def fit_word(ease_mm: float, body_mm: float | None = None) -> FitWord:
-    """Return the Craft Yarn Council's word for an ease at the chest, and "stretched" far below it.
+    """Return the Craft Yarn Council's word for an ease at the chest, or "stretched" far below.
 
     The printed classes share their bounds and leave a gap between 0 and 1 in. The rule here: a bound belongs
-    to the closer fit (exactly 2 in is close), and within the gap the nearer class wins, half an inch being
-    very close. So the inch bounds and the whole centimetres in print (5, 10, 15) have the same word.
+    to the closer fit (exactly 2 in is close), and within the gap the nearer class wins, with half an inch
+    very close. So the inch bounds and the whole centimetres in print (5, 10, 15) get the same word.
 
     Args:
-        ease_mm: Garment less body at the chest. Unit: mm.
+        ease_mm: Garment minus body at the chest. Unit: mm.
         body_mm: The body; None if only the ease is known, which is then never "stretched". Unit: mm.
 
     Raises:

@@ -1,8 +1,8 @@
 """Gauge: how counts of stitches and rounds turn into lengths, and back.
 
 A gauge is kept as stitches and rounds over 10 cm. Four inches are 10.16 cm, not 10: over a body of a metre
-the difference is three and a half stitches, so the two are never mixed up here. Lengths inside the program
-are millimetres; `to_mm` and `from_mm` convert at the edges. No I/O.
+the difference is three and a half stitches, so the two are kept apart here. Lengths inside the program are
+millimetres; `to_mm` and `from_mm` convert at the edges. No I/O.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from stepper.craft.bounds import require_finite, require_not_negative, require_p
 Unit = Literal["mm", "cm", "in"]
 
 SPAN_MM = 100.0
-"""The length a gauge counts over. Unit: mm."""
+"""The length over which a gauge is counted. Unit: mm."""
 
 _MM_PER: dict[str, float] = {"mm": 1.0, "cm": 10.0, "in": 25.4}
 # The inch is 25.4 mm exactly: International Yard and Pound agreement of 1959.
@@ -81,7 +81,7 @@ class Gauge:
         Raises:
             ValueError: A number is not above 0.
 
-        Source: 4 in = 101.6 mm; 22 over 4 in are 21.654 over 10 cm.
+        Source: 4 in = 101.6 mm; 22 over 4 in is 21.654 over 10 cm.
         """
         factor = SPAN_MM / to_mm(4, "in")
         return cls(stitches=stitches * factor, rounds=rounds * factor)
@@ -105,7 +105,7 @@ class Gauge:
         return require_not_negative(rounds, "rounds") * self.round_mm
 
     def rounds_for(self, length_mm: float) -> int:
-        """Return the rounds nearest to a length: half a round counts up, and at least one is worked.
+        """Return the number of rounds nearest to a length, rounding a half up, and at least 1.
 
         Args:
             length_mm: Range: above 0. Unit: mm.
@@ -119,10 +119,10 @@ class Gauge:
 
 
 def half_up(value: float) -> int:
-    """Round to the nearest whole number, and a half upwards.
+    """Round to the nearest whole number, with halves rounded up.
 
-    Python's own `round` takes a half to the even neighbour, which would make 2.5 and 3.5 rounds go
-    different ways. A hair's breadth below a half, left by binary fractions, counts as the half.
+    Python's own `round` takes a half to the even neighbour, so 2.5 and 3.5 rounds would go different ways. A
+    tiny shortfall from a half, due to binary fractions, counts as the half.
 
     Raises:
         ValueError: The value is not finite.
@@ -134,16 +134,16 @@ def half_up(value: float) -> int:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GaugeCorrection:
-    """What a tape measure on the work says about the rounds still to do."""
+    """What measuring the work says about the rounds still to do."""
 
     rounds_per_10cm: float
-    """The gauge really knitted. Unit: rounds per 10 cm."""
+    """The gauge actually knitted. Unit: rounds per 10 cm."""
     rounds_left: int
-    """Rounds from here to the target; 0 when it is reached. Unit: rounds."""
+    """Rounds from here to the target; 0 once it is reached. Unit: rounds."""
 
 
 def correct(*, worked: int, measured_mm: float, target_mm: float) -> GaugeCorrection:
-    """Work out the real gauge from a measurement and the rounds left to a length.
+    """Work out the real gauge from a measurement, and the rounds left to a length.
 
     Args:
         worked: Rounds worked in the measured piece. Range: 1 and up.

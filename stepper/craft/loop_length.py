@@ -1,12 +1,12 @@
 """The length of yarn in one plain stitch, from the gauge.
 
 Theory of operation. The length of yarn in one loop fixes the size of relaxed plain knitting: rounds per cm
-are Kc / l, stitches per cm Kw / l (Munden 1959). Read backwards, a swatch tells the loop length: from its
-width, from its height, and best from both together. The constants go with how far the fabric has relaxed,
-so a gauge is read with those of the state it was counted in: off the needles dry, after blocking wet. Both
-are the same yarn, and where they disagree neither is better known. Hand knitting is not the machine-knitted
-wool those constants were measured on, so the answer is a range, which holds the handbooks' rule of area
-too; a weighing of the real work is better than any of them. No I/O.
+are Kc / l, stitches per cm Kw / l (Munden 1959). Conversely, a swatch gives the loop length: from its width,
+from its height, and best from both together. The constants depend on how far the fabric has relaxed, so a
+gauge is used with those of the state it was counted in: dry off the needles, wet after blocking. Both are the
+same yarn, and if they disagree neither is better known. Hand knitting is not the machine-knitted wool those
+constants were measured on, so the answer is a range, which also covers the handbooks' rule of area; weighing
+the real work is better than any of them. No I/O.
 """
 
 from __future__ import annotations
@@ -30,7 +30,7 @@ class Relaxation:
 
     @property
     def area(self) -> float:
-        """Ks, stitches per cm2 times loop length squared: the product of the other two. No unit.
+        """Ks: stitches per cm2 times loop length squared, the product of the other two. No unit.
 
         For the wet state 21.6 is in print, 0.6 % below the product 21.73; the product is used, so that the
         three constants never contradict each other.
@@ -45,19 +45,19 @@ WET = Relaxation(name="washed", rounds=5.3, stitches=4.1)
 """Soaked and dried lying flat. Source: Munden (1959), as reproduced in teaching slides."""
 
 RULE_HEIGHTS = 6.0
-"""Heights of a round in one stitch by the handbooks' rule for plain knitting.
+"""Yarn of one stitch by the handbooks' rule for plain knitting. Unit: heights of a round.
 
-Yards are length times width in inches times stitches to the inch, by six: a sixth of a yard, which is six
-inches, for each inch of a stitch's height. The rule carries 5 to 15 % of its own. Source: a rule of thumb
-in print; the margin is what it lies above Munden's relation."""
+Yards are length times width in inches times stitches per inch, divided by six: a sixth of a yard, which is
+six inches, for each inch of a stitch's height. The rule includes a margin of 5 to 15 %. Source: a rule of
+thumb in print; the margin is how far it lies above Munden's relation."""
 
 HAND_TOLERANCE = 0.10
-"""How far hand knitting may lie from machine constants. Common practice: at least a tenth."""
+"""How far hand knitting may be from machine constants. Common practice: at least a tenth."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Estimate:
-    """A length that is known only roughly."""
+    """A length known only roughly."""
 
     low_mm: float
     """Unit: mm."""
@@ -87,8 +87,8 @@ def loop_by_state(gauge: Gauge, blocked: Gauge | None = None) -> tuple[float, fl
 
     Args:
         gauge: Stitches and rounds over 10 cm as knitted.
-        blocked: The same after blocking; None if it is not told, so that `gauge` may have been counted in
-            either state.
+        blocked: The same after blocking; None if not given, so that `gauge` may have been counted in either
+            state.
 
     Returns:
         As knitted, and washed. Unit: mm.
@@ -99,7 +99,7 @@ def loop_by_state(gauge: Gauge, blocked: Gauge | None = None) -> tuple[float, fl
 
 
 def loop_by_rule_mm(gauge: Gauge, blocked: Gauge | None = None) -> float:
-    """Return what the handbooks' rule of area gives a stitch, in the state in which that is more.
+    """Return the yarn in a stitch by the handbooks' rule of area, in whichever state gives more.
 
     Returns:
         Unit: mm.
@@ -117,11 +117,10 @@ def loop_estimate(gauge: Gauge, blocked: Gauge | None = None) -> Estimate:
         blocked: As for `loop_by_state`.
 
     Returns:
-        Likely: the geometric mean of the dry and the wet relation. Low and high: from width alone and height
-        alone in either state, whichever is further out, and a tenth beyond; high is no less than the rule of
-        area.
+        Likely: the geometric mean of the dry and the wet relation. Low and high: from width alone or height
+        alone in either state, whichever is further out, plus a tenth; high is no less than the rule of area.
 
-    Source: Munden (1959); the margin for hand knitting is common practice. With one gauge for both states
+    Source: Munden (1959); the margin for hand knitting is common practice. With one gauge for both states,
     likely is within 1 % of the mill rule for plain fabric (K = 12068.59), whose Ks of 20.44 lies between.
     """
     sides = [

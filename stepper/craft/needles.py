@@ -1,7 +1,7 @@
 """Needle sizes: US numbers against millimetres, and how pattern lines write them.
 
-The metric diameter is the safe key: different makers sell different diameters under one US number
-(sizes.com, tools/knitting_needles). Rows on which printed tables disagree say so. No I/O.
+The metric diameter is the safe key: different makers sell different diameters under one US number (sizes.com,
+tools/knitting_needles). Rows say so if printed tables disagree. No I/O.
 """
 
 from __future__ import annotations
@@ -10,15 +10,15 @@ from dataclasses import dataclass
 from typing import Final
 
 US_SIZE: Final = r"us\s*(?:size\s*)?#?\s*\d+(?:\.\d+|\s*1/2|½)?"
-"""Regular expression of a US size as pages write it: "US 5", "US size 10½". Case does not matter."""
+"""Regular expression for a US size as pages write it: "US 5", "US size 10½". Ignore case."""
 MM_SIZE: Final = r"\d+(?:\.\d+)?\s*mm"
-"""Regular expression of a size in millimetres: "3.75 mm"."""
+"""Regular expression for a size in millimetres: "3.75 mm"."""
 SIZE: Final = (
     rf"(?:size\s+)?(?:(?:{US_SIZE}\s*/?\s*)?\(?\s*{MM_SIZE}\s*\)?(?:\s*\(\s*{US_SIZE}\s*\))?|{US_SIZE})"
 )
-"""Regular expression of a size by either number or both: "3.75 mm", "US 5 (3.75 mm)", "3.75 mm (US 5)"."""
+"""Regular expression for a size by either number or both: "3.75 mm", "US 5 (3.75 mm)", "3.75 mm (US 5)"."""
 NEEDLES: Final = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?needles?"
-"""Regular expression of needles as an instruction names them: "US 5 circular needle", "larger needles"."""
+"""Regular expression for needles as an instruction names them: "US 5 circular needle", "larger needles"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,9 +28,9 @@ class NeedleSize:
     us: str
     """The US number as printed, for example "10.5" or "000"."""
     mm: float
-    """The diameter most tables give. Unit: mm."""
+    """The diameter in most tables. Unit: mm."""
     also_mm: tuple[float, ...] = ()
-    """Other diameters met in print under the same number. Unit: mm."""
+    """Other diameters found in print under the same number. Unit: mm."""
 
 
 NEEDLE_SIZES: tuple[NeedleSize, ...] = (
@@ -55,13 +55,13 @@ NEEDLE_SIZES: tuple[NeedleSize, ...] = (
     NeedleSize(us="15", mm=10.0),
     NeedleSize(us="17", mm=12.75, also_mm=(12.0,)),
     NeedleSize(us="19", mm=15.0, also_mm=(16.0,)),
-    NeedleSize(us="35", mm=19.0),  # some tables list 20 mm as US 36 beside it
+    NeedleSize(us="35", mm=19.0),  # some tables also list 20 mm as US 36
     NeedleSize(us="36", mm=20.0),  # not in every table
     NeedleSize(us="50", mm=25.0),
 )
 """US sizes from thin to thick. 7 mm and 7.5 mm have no US number.
 
-Source: three published conversion tables, which agree on every row with one diameter.
+Source: three published conversion tables, which agree on every row with a single diameter.
 """
 
 

@@ -1,8 +1,8 @@
 """Pace: how fast she knits, measured while the needles move.
 
-Theory of operation. Between two marks a film may have been watched. So the usual time for a stitch is the
-weighted median of all stretches, which breaks in fewer than half of the stitches cannot shift; stretches far
-slower than that are breaks and are left out. No I/O, no clock.
+Theory of operation. The time between two marks may include half a film. So the usual time for a stitch is the
+weighted median of all stretches, which breaks cannot shift if they affect fewer than half of the stitches;
+stretches far slower than that are breaks and are left out. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -12,13 +12,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 DEFAULT_STITCHES_PER_MINUTE = 30.0
-"""Before anything is measured. Common practice; timed hobby knitters lie between 20 and 45."""
+"""Pace before anything is measured. Common practice; timed hobby knitters are between 20 and 45."""
 
 FASTEST_PER_MINUTE = 120.0
-"""Nobody knits faster: the quickest timed hand knitting is 118 a minute. Unit: stitches per minute."""
+"""Nobody knits faster: the fastest timed hand knitting is 118 a minute. Unit: stitches per minute."""
 
 BREAK_FACTOR = 3.0
-"""A stretch this many times slower than usual is a break. This project's choice."""
+"""A stretch this many times slower than usual contains a break. This project's choice."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,14 +42,14 @@ class TimedStretch:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pace:
-    """How fast she knits while she knits."""
+    """How fast she knits, breaks left out."""
 
     stitches_per_minute: float
     """Range: above 0."""
     break_seconds: float
-    """Time in breaks: what slow stretches took beyond this pace. Unit: s."""
+    """Time in breaks: what slow stretches took over and above this pace. Unit: s."""
     measured: bool = True
-    """False when nothing was measured and the default stands in."""
+    """False if nothing was measured, so that this is the default."""
 
     def seconds_for(self, stitches: float) -> float:
         """Return the knitting time of a count of stitches. Unit: s.
@@ -65,14 +65,14 @@ class Pace:
 
 
 def measure_pace(stretches: Sequence[TimedStretch]) -> Pace:
-    """Measure the pace from stretches, some of which hold breaks.
+    """Measure the pace from stretches, some of which contain breaks.
 
     Args:
-        stretches: In any order. None: the default pace, not measured.
+        stretches: In any order. If there are none, the result is the default pace, not measured.
 
     Returns:
-        Stitches over time in the stretches without a break. Always: breaks in fewer than half of the stitches
-        cannot pull it below a third of the pace of the others.
+        Stitches divided by time in the stretches without a break. Always: breaks in fewer than half of the
+        stitches cannot pull it below a third of the pace of the others.
 
     Source: weighted median as a first estimate, then trimming at `BREAK_FACTOR`; derived here.
     """

@@ -1,8 +1,8 @@
 """Pace by kind of knitting: plain rounds go faster than rib, rib faster than two colours.
 
-Theory of operation. Each kind is measured by itself (`stepper.craft.pace`). A kind that was measured little
-leans on what is usual for it, and what is usual follows the knitter: one who knits plain rounds a third
-faster than most is taken to knit the rest a third faster too, until it is measured. No I/O, no clock.
+Theory of operation. Each kind is measured by itself (`stepper.craft.pace`). A kind with little data leans on
+what is usual for it, adjusted to the knitter: someone who knits plain rounds a third faster than most is
+assumed to knit the rest a third faster too, until it is measured. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -39,11 +39,12 @@ USUAL_PER_MINUTE: Final[Mapping[KnittingKind, float]] = MappingProxyType(
         KnittingKind.EDGE: 20.0,
     }
 )
-"""Before anything is measured. Source: the working range 20 to 45, about 30, slower for rib and colourwork,
-is common practice; the single figures are assumptions of this project. Unit: stitches per minute."""
+"""Paces before anything is measured. Source: the usual range of 20 to 45, about 30, slower for rib and
+colourwork, is common practice; the individual figures are assumptions of this project. Unit: stitches per
+minute."""
 
 LEANING: Final = 300
-"""Stitches a kind is measured over before its own pace outweighs the usual one. This project's choice."""
+"""Stitches measured in a kind before its own pace outweighs the usual one. This project's choice."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,12 +78,12 @@ def measure_pace_by_kind(stretches: Mapping[KnittingKind, Sequence[TimedStretch]
     """Measure the pace of each kind.
 
     Args:
-        stretches: By kind; one that is not in `USUAL_PER_MINUTE` counts towards her tempo as plain.
+        stretches: By kind; a kind that is not in `USUAL_PER_MINUTE` counts towards her tempo as plain.
 
     Returns:
         A pace for every kind. Always: between what was measured and what is usual at her tempo.
 
-    Source: a weighted mean of measured and usual time for a stitch, `LEANING` stitches of the usual one;
+    Source: a mean of measured and usual time for a stitch, the usual one weighted as `LEANING` stitches;
         derived here.
     """
     found = {kind: measure_pace(each) for kind, each in stretches.items() if each}

@@ -97,20 +97,23 @@ def _leaves(phrase: Sequence[Part]) -> Iterator[Stretch | Plain]:
             yield part
 
 
-def spoken(phrase: Phrase, change: str) -> str:
+def spoken(phrase: Sequence[Part], change: str, plain: str = "k") -> str:
     """Say a phrase, with its numbers in figures.
 
     Args:
         phrase: The round or a part of it.
         change: Code of the change in the stitch table: `m1`, `k2tog`.
+        plain: Code of the stitch between the changes: `k`, `p`.
 
     Returns:
         Lower case, no full stop: "8 times: knit 4, make one, 4 times; knit 3, make one, 3 times".
     """
-    return "".join(_spoken(phrase, stitch(change).said.replace(",", ""), inside=False))
+    worked = stitch(plain).counted, stitch(change).said.replace(",", "")
+    return "".join(_spoken(phrase, worked, inside=False))
 
 
-def _spoken(parts: Sequence[Part], change: str, *, inside: bool) -> Iterator[str]:
+def _spoken(parts: Sequence[Part], worked: tuple[str, str], *, inside: bool) -> Iterator[str]:
+    counted, change = worked
     for number, (part, link) in enumerate(zip(parts, links(parts), strict=True)):
         if number:
             after_single = _is_single(parts[number - 1])
@@ -121,15 +124,15 @@ def _spoken(parts: Sequence[Part], change: str, *, inside: bool) -> Iterator[str
             else:
                 yield ", " if after_single else "; "
         if isinstance(part, Plain):
-            yield f"knit {part.stitches}"
+            yield counted.format(n=part.stitches)
         elif isinstance(part, Stretch):
-            yield (f"knit {part.gap}, " if part.gap else "") + change
+            yield (f"{counted.format(n=part.gap)}, " if part.gap else "") + change
             yield f", {part.times} times" if part.times > 1 else ""
         elif part.nested:
             yield f"all this {part.times} times: " if part.deep else f"{part.times} times: "
-            yield from _spoken(part.parts, change, inside=True)
+            yield from _spoken(part.parts, worked, inside=True)
         else:
-            yield from _spoken(part.parts, change, inside=True)
+            yield from _spoken(part.parts, worked, inside=True)
             yield f", {part.times} times"
 
 

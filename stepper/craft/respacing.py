@@ -1,12 +1,12 @@
-"""Respacing: the rest of a round from where she is, and changes kept off stitches that must stay plain.
+"""Respacing: the rest of a round from where she is, and keeping changes off stitches that must stay plain.
 
-Theory of operation. `respread` is water filling: the gaps still open are columns, the one she is in and the
-one across the join already partly filled, and the stitches left are poured in. What comes out is the most
-even filling there is. `avoid_places` looks for the smallest difference between largest and smallest gap that
-some legal arrangement has. A difference that can be kept makes every larger one possible, so it is found by
-halving; whether one can be kept is decided with sets of places held as bits of whole numbers. Among the
-arrangements with that difference, the one that moves the changes least is found by dynamic programming with
-a sliding minimum. No I/O.
+Theory of operation. `respread` is water filling: the open gaps are columns, of which the one she is in and
+the one across the join are already partly filled, and the remaining stitches are poured in. The result is the
+most even filling there is. `avoid_places` looks for the smallest difference between largest and smallest gap
+that any legal arrangement has. If a difference is possible, so is every larger one, so it is found by
+bisection; whether one is possible is decided with sets of places held as bits of integers. Among the
+arrangements with that difference, the one that moves the changes least is found by dynamic programming with a
+sliding minimum. No I/O.
 """
 
 from __future__ import annotations
@@ -26,9 +26,9 @@ def respread(
     Args:
         stitches_left: Stitches of the old round not yet worked. Range: 0 and up.
         changes_left: Increases or decreases still due. Range: 0 and up.
-        worked_since: Plain stitches worked since the last change; they count into the gap she is in.
-        beyond: Plain stitches the last gap has besides those left: in the round those before the round's
-            first change, flat the half gap that would complete the one at the row's end.
+        worked_since: Plain stitches worked since the last change; they count towards the gap she is in.
+        beyond: Plain stitches the last gap has besides those left: in the round, those before the round's
+            first change; flat, the half gap that would complete the one at the row's end.
         uses: Stitches of the old round each change takes up; 0 for increases, 2 for k2tog.
 
     Returns:
@@ -38,7 +38,7 @@ def respread(
 
     Raises:
         ValueError: A number is out of range, or the rest has no room for the changes: each increase needs a
-            stitch between it and the next, each decrease its own stitches.
+            stitch between it and the next, and each decrease its own stitches.
 
     Source: derived here (water filling).
     """
@@ -79,20 +79,20 @@ def avoid_places(
     Args:
         positions: Stitches of the old round worked before each change, in order.
         stitches: Stitches of the old round. Range: 0 and up.
-        forbidden: Places no change may stand at, in the same counting as `positions`.
-        flat: Worked in rows; a gap at an end counts as half a one.
+        forbidden: Places where no change may be, counted in the same way as `positions`.
+        flat: Worked in rows; a gap at an end counts as half a gap.
         uses: Stitches of the old round each change takes up; 0 for increases.
         within: Largest difference between gaps that is allowed; None for any.
 
     Returns:
-        As many places as were given, in order; the given ones if none of them is forbidden. Otherwise: no
-        arrangement off the forbidden places has a smaller difference between its gaps, and none with that
-        difference moves the changes by fewer stitches in all. Measure it with `between`. An increase stays
-        off the join unless it was given there.
+        As many places as were given, in order; the given ones if none of them is forbidden. Otherwise no
+        arrangement off the forbidden places has a smaller difference between its gaps (as measured by
+        `gaps_between`), and none with that difference moves the changes by fewer stitches in all. An increase
+        stays off the join unless it was given there.
 
     Raises:
-        ValueError: The positions are not in order within the round, or too few places are left, or none with
-            gaps within that difference.
+        ValueError: The positions are not in order within the round, or too few places are left, or no
+            arrangement has gaps within that difference.
 
     Source: derived here (search over the difference, then shortest path).
     """
@@ -105,7 +105,7 @@ def avoid_places(
     usual = range(1, stitches) if uses == 0 else range(stitches - uses + 1)
     allowed = (at_join.union(usual)) - barred
     search = _Search(tuple(positions), stitches, sum(1 << place for place in allowed), flat, uses)
-    widest = 2 * stitches + 2  # an end, half a gap, may have to hold nearly all stitches
+    widest = 2 * stitches + 2  # an end, which is half a gap, may have to hold nearly all stitches
     if len(allowed) < len(positions) or (within is None and not search.can(widest)):
         raise ValueError(
             f"{len(positions)} changes cannot be placed on {stitches} stitches: "
@@ -114,7 +114,7 @@ def avoid_places(
     if within is not None and not search.can(within):
         raise ValueError(f"no places off the forbidden ones have gaps within {within}.")
     least, most = 0, 1
-    while not search.can(most):  # most often one is enough, so halving starts from small differences
+    while not search.can(most):  # 1 is usually enough, so bisection starts from small differences
         least, most = most + 1, 2 * most
     while least < most:
         middle = (least + most) // 2
@@ -134,7 +134,7 @@ def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozen
         uses: Stitches each change takes up; 0 for increases.
 
     Returns:
-        Places in the counting of `increase_positions`. An increase disturbs two neighbours it parts; a
+        Places counted as in `increase_positions`. An increase disturbs the two neighbours it separates, a
         decrease every stitch it uses.
 
     Raises:
@@ -153,7 +153,7 @@ def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozen
 
 @dataclass(frozen=True, slots=True)
 class _Search:
-    """One question to `avoid_places`: where the changes were, and which places (as bits) are free."""
+    """One problem for `avoid_places`: where the changes were, and which places (as bits) are free."""
 
     positions: tuple[int, ...]
     stitches: int
@@ -166,7 +166,7 @@ class _Search:
         return any(True for _ in self.windows(difference))
 
     def windows(self, difference: int) -> Iterator[tuple[int, int, int]]:
-        """Find smallest gap, largest gap and first place of every arrangement with that difference."""
+        """Yield smallest gap, largest gap and first place of every arrangement with that difference."""
         plain = self.stitches - self.uses * len(self.positions)
         highest = (plain + 1) // len(self.positions)
         least = 1 if self.uses == 0 and len(self.positions) > 1 else 0
@@ -186,7 +186,7 @@ class _Search:
         return range(max(0, end - longest), max(-1, min(end - shortest, self.stitches)) + 1)
 
     def _can(self, low: int, high: int, first: int) -> bool:
-        # Bit p is set when the change in hand can stand at p.
+        # Bit p is set if the current change can be at p.
         reached = 1 << first
         for _ in self.positions[1:]:
             reached = _smear(reached << (low + self.uses), high - low) & self.free
@@ -196,7 +196,7 @@ class _Search:
         return bool(reached >> lasts.start & ((1 << len(lasts)) - 1))
 
     def cheapest(self, low: int, high: int, first: int) -> tuple[int, tuple[int, ...]]:
-        """Find the arrangement that moves the changes least; its stitches moved and its places."""
+        """Return the arrangement that moves the changes least: stitches moved, and places."""
         costs = {first: abs(first - self.positions[0])}
         trail: list[dict[int, int]] = []
         for was in self.positions[1:]:
@@ -211,7 +211,7 @@ class _Search:
         return cost, tuple(reversed(places))
 
     def _nearest_before(self, costs: dict[int, int], low: int, high: int) -> dict[int, int]:
-        # For each free place the cheapest place from `high` to `low` stitches before it.
+        # For each free place, the cheapest place from `high` to `low` stitches before it.
         best: dict[int, int] = {}
         queue: deque[int] = deque()
         for place in range(min(costs) + low, min(max(costs) + high, self.stitches) + 1):
@@ -238,7 +238,7 @@ def _smear(bits: int, width: int) -> int:
 
 
 def _filled(heights: Sequence[int], amount: int) -> list[int]:
-    """Pour `amount` into columns until they are as level as they can be."""
+    """Pour `amount` into columns so that they are as level as possible."""
     open_columns = list(range(len(heights)))
     while True:
         level, larger = divmod(amount + sum(heights[i] for i in open_columns), len(open_columns))
@@ -247,7 +247,7 @@ def _filled(heights: Sequence[int], amount: int) -> list[int]:
             break
         open_columns = [i for i in open_columns if i not in too_high]
     levels = list(heights)
-    # A column one above the level already is one of the larger; the others are mixed in evenly.
+    # A column already one above the level counts as a larger one; the others are mixed in evenly.
     raised = [i for i in open_columns if heights[i] > level]
     rest = [i for i in open_columns if heights[i] <= level]
     extra = larger - len(raised)
@@ -259,7 +259,7 @@ def _filled(heights: Sequence[int], amount: int) -> list[int]:
 def _room(stitches_left: int, worked_since: int, beyond: int, uses: int) -> int:
     if uses:
         return stitches_left // uses
-    # One increase in each gap between stitches, the ones before and behind the rest included.
+    # One increase in each gap between stitches, including those before and after the rest.
     return max(0, stitches_left - 1 + min(worked_since, 1) + min(beyond, 1))
 
 

@@ -1,4 +1,4 @@
-"""Skeins: metres, grams and yarn numbers, what to buy and what a weighing tells.
+"""Skeins: metres, grams and yarn numbers, what to buy, and what a weighing says.
 
 No I/O.
 """
@@ -17,13 +17,13 @@ OUNCE_G = 28.349523125
 """Unit: g. Source: avoirdupois ounce by the international pound, 1959, exact."""
 
 ALLOWANCE = 0.15
-"""What is bought over the likely length, for a swatch and to spare. Source: the trade's usual 10 to 15 %
-(elizabethsmithknits, 24 May 2024); the upper end, since it is for being sure."""
+"""Allowance on top of the likely length, for a swatch and to spare. Source: the trade's usual 10 to 15 %
+(elizabethsmithknits, 24 May 2024); the upper end, to be on the safe side."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Skein:
-    """What the label says is in one skein."""
+    """The contents of one skein according to its label."""
 
     grams: float
     """Unit: g. Range: above 0."""
@@ -83,14 +83,14 @@ class Skein:
 
 
 def skeins_to_buy(metres: float, skein_metres: float) -> int:
-    """Return the whole skeins that hold a length.
+    """Return how many whole skeins it takes for a length.
 
     Args:
         metres: Length needed. Range: 0 and up. Unit: m (or any unit, the same as the skein's).
         skein_metres: Length in one skein. Range: above 0.
 
     Returns:
-        Always: that many skeins hold the length and one fewer does not.
+        Always: that many skeins are enough and one fewer is not.
 
     Raises:
         ValueError: An argument is out of range.
@@ -98,7 +98,7 @@ def skeins_to_buy(metres: float, skein_metres: float) -> int:
     Source: exact ceiling.
     """
     needed = require_not_negative(metres, "metres")
-    # Ten exact skeins must not become eleven by the last binary digit.
+    # Exactly ten skeins must not become eleven through rounding in the last bit.
     return math.ceil(round(needed / require_positive(skein_metres, "a skein"), 9))
 
 
@@ -110,7 +110,7 @@ def metres_to_be_sure(likely: float, high: float) -> float:
         high: The most the knitting may take. Range: `likely` and up. Unit: m.
 
     Returns:
-        The most it may take, and no less than the trade's allowance over the likely length. Unit: m.
+        The most it may take, but no less than the likely length with the trade's allowance. Unit: m.
 
     Raises:
         ValueError: The likely length is below 0.
@@ -121,7 +121,7 @@ def metres_to_be_sure(likely: float, high: float) -> float:
 
 
 def loop_mm_from_weight(grams_used: float, skein: Skein, *, loops: int) -> float:
-    """Return the length of one loop from the weight a known number of loops took.
+    """Return the length of one loop from the weight that a known number of loops took.
 
     Args:
         grams_used: Weight knitted. Range: above 0. Unit: g.

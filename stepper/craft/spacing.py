@@ -1,13 +1,13 @@
-"""Even spacing: which stitches of a round, or rounds of a sleeve, carry the shaping.
+"""Even spacing: at which stitches of a round, or rounds of a sleeve, the shaping is worked.
 
 Theory of operation. Sharing `n` stitches over `k` gaps gives quotient `q` and remainder `r`: `r` gaps of
-`q + 1` and `k - r` of `q`. No arrangement has a smaller spread. What is left to choose is where the larger
-gaps go and where the round starts. Both follow from one line: gap ends at `floor((i*n + c) / k)`. Any `c`
-gives gaps within one, because the ends are an arithmetic progression rounded down, and the larger gaps fall
-evenly between the smaller. `c = n // 2` starts with half a gap, so the join of the round lies in the middle
-of one and no increase sits on it.
+`q + 1` and `k - r` of `q`. No arrangement has a smaller spread. What remains to choose is where the larger
+gaps go and where the round starts. Both follow from one formula: gaps end at `floor((i*n + c) / k)`. Any `c`
+gives gaps that differ by at most one, because the ends are an arithmetic progression rounded down, and the
+larger gaps fall evenly among the smaller. `c = n // 2` starts with half a gap, so the join of the round lies
+in the middle of a gap and no increase is at the join.
 
-Everything is whole-number arithmetic: no rounding rule can move a stitch. No I/O.
+Everything is integer arithmetic: no rounding rule can move a stitch. No I/O.
 """
 
 from __future__ import annotations
@@ -49,18 +49,18 @@ def spread(total: int, *, over: int) -> tuple[int, ...]:
 def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "whole") -> tuple[int, ...]:
     """Return the plain stitches between changes, in working order.
 
-    For decreases, pass the plain stitches only: those that the decreases do not use.
+    For decreases, pass only the plain stitches, which the decreases do not use.
 
     Args:
         stitches: Plain stitches to share. Range: 0 and up.
         changes: Increases or decreases among them. Range: 0 and up.
         flat: Worked in rows, so the two ends do not join.
-        start: `whole` begins with a full gap; `half` begins with about half a one.
+        start: `whole` begins with a full gap, `half` with about half a gap.
 
     Returns:
-        In the round one gap for each change, the first being the one that ends at the first change (with
-        `half` it lies across the join); none without changes. Flat one more than changes: before the first,
-        between, after the last; with `half` those at the two ends are about half as long as the others.
+        In the round, one gap for each change, the first being the one that ends at the first change (with
+        `half` it lies across the join); none without changes. Flat, one more than changes: before the first,
+        between, and after the last; with `half` those at the two ends are about half as long as the others.
         Always: the sum is `stitches`; full gaps differ by at most one.
 
     Raises:
@@ -82,11 +82,11 @@ def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "who
 
 
 def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[int, ...]:
-    """Return after how many stitches of the old round each increase comes.
+    """Return the number of stitches of the old round before each increase.
 
     One increase fits into each gap between two neighbouring stitches, as with make-one from the bar. In the
-    round there are as many gaps as stitches, the join being one; it is used only when there is no other.
-    Flat there is one fewer.
+    round there are as many gaps as stitches, including the join, which is used only if no other is left.
+    Flat, there is one fewer.
 
     Args:
         stitches: Stitches of the round before. Range: 0 and up.
@@ -94,14 +94,14 @@ def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[in
         flat: Worked in rows: half a gap at each end.
 
     Returns:
-        Stitches worked before each increase. Shape: (increases,). Always: rising, each from 1 to
-        `stitches - 1` (to `stitches` when every gap is taken); gaps between neighbours, around the join in
-        the round, differ by at most one.
+        Stitches worked before each increase. Shape: (increases,). Always: rising, each from 1 to `stitches -
+        1` (to `stitches` if every gap is taken); gaps between neighbours, in the round also across the join,
+        differ by at most one.
 
     Raises:
         ValueError: A number is below 0, or there are more increases than gaps.
 
-    Source: half-interval start `floor((2i + 1) n / 2k)`, the same as the steps of a rasterised line; flat it
+    Source: half-interval start `floor((2i + 1) n / 2k)`, the same as the steps of a rasterised line; flat, it
         is rounded to the nearest, which makes both ends alike.
     """
     _require_counts(stitches, increases)
@@ -116,13 +116,14 @@ def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[in
         return ()
     if flat:
         return _half_starts(stitches, increases, flat=True)
-    # Less than half a gap before the first increase would put it on the join; a whole stitch is the least.
+    # With less than half a stitch before it, the first increase would be at the join: take one stitch at
+    # least.
     offset = max(stitches // 2, increases)
     return tuple((i * stitches + offset) // increases for i in range(increases))
 
 
 def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bool) -> tuple[int, ...]:
-    """Return after how many stitches of the old round each decrease begins.
+    """Return the number of stitches of the old round before each decrease.
 
     Args:
         stitches: Stitches of the round before. Range: 0 and up.
@@ -137,8 +138,8 @@ def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bo
     Raises:
         ValueError: A number is out of range, or the decreases need more stitches than there are.
 
-    Source: the half-interval start of `increase_positions` on the stitches left plain, each decrease
-        centred where an increase would sit.
+    Source: the half-interval start of `increase_positions` on the stitches left plain, each decrease centred
+        where an increase would be.
     """
     _require_counts(stitches, decreases)
     if uses < 2:
@@ -155,16 +156,16 @@ def decrease_positions(stitches: int, decreases: int, *, uses: int = 2, flat: bo
 def gaps_between(
     positions: Sequence[int], stitches: int, *, flat: bool = False, uses: int = 0
 ) -> tuple[int, ...]:
-    """Measure the plain stitches between changes that stand at given places.
+    """Return the numbers of plain stitches between changes at given places.
 
     Args:
         positions: Stitches of the old round worked before each change, in order.
         stitches: Stitches of the old round. Range: 0 and up.
-        flat: Leave the two ends apart instead of joining them into one gap.
+        flat: Keep the two ends apart instead of joining them into one gap.
         uses: Stitches of the old round each change takes up; 0 for increases.
 
     Returns:
-        As `gaps`: in the round one for each change, the gap across the join first; flat one more than
+        As for `gaps`: in the round one for each change, the gap across the join first; flat, one more than
         changes, the two ends being the first and the last.
 
     Raises:
@@ -183,7 +184,7 @@ def gaps_between(
 
 
 def count_gaps(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
-    """Count how often each gap occurs, the larger gaps first.
+    """Count how often each gap occurs, larger gaps first.
 
     Args:
         sizes: Gaps or intervals, in any order.
@@ -202,11 +203,11 @@ def intervals(rounds: int, times: int, *, right_side_only: bool = False) -> tupl
     Args:
         rounds: Rounds or rows to use up. Range: 0 and up.
         times: Shaping rounds among them. Range: 0 and up.
-        right_side_only: Worked in rows with shaping on right-side rows alone, so every interval is even; an
-            odd row at the end stays plain.
+        right_side_only: Worked in rows with shaping only on right-side rows, so that every interval is even;
+            an odd row at the end stays plain.
 
     Returns:
-        Rounds from each shaping round to the next, itself counted: 10 means "every 10th round". Longer
+        Rounds from each shaping round to the next, counting itself: 10 means "every 10th round". Longer
         intervals first. Shape: (times,). Always: sum is `rounds` (rounded down to even on right-side rows);
         they differ by at most one, or two on right-side rows.
 

@@ -1,10 +1,8 @@
-"""Stitch patterns that printed patterns call by name alone: what each is, row by row, and which counts fit
-it.
+"""Stitch patterns that printed patterns refer to by name: what each is, row by row, and which counts fit it.
 
-A row is what is seen from the right side, from the right edge on, one code of the stitch table for each
-stitch of the
-repeat. The rows of a reversible pattern are as good from the other side, and begin on whichever comes first.
-Source: stitch dictionaries, US and UK; common practice.
+A row is as seen from the right side, starting at the right edge, with one code of the stitch table for each
+stitch of the repeat. A reversible pattern looks the same from the other side, so its rows begin on whichever
+side comes first. Source: stitch dictionaries, US and UK; common practice.
 """
 
 from __future__ import annotations
@@ -15,19 +13,19 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StitchPattern:
-    """One pattern of the trade."""
+    """One stitch pattern of the trade."""
 
     name: str
     rows: tuple[tuple[str, ...], ...]
     """Codes of the stitch table for each row of the repeat, all rows equally long."""
     any_count: bool = False
-    """Whether it can break off anywhere in its repeat without showing."""
+    """Whether it can stop anywhere in its repeat without that showing."""
     even_ends: tuple[int, ...] = ()
-    """Stitches that may be left over behind the last repeat where it is worked in rows. Unit: stitches."""
+    """Numbers of stitches that may be left over after the last repeat when worked in rows. Unit: stitches."""
     reversible: bool = False
     """Whether it is the same from both sides."""
     open: str = ""
-    """What is taken, where books differ; empty where they agree."""
+    """Which reading is taken if books differ; empty if they agree."""
 
     @property
     def repeat(self) -> int:
@@ -35,7 +33,7 @@ class StitchPattern:
         return len(self.rows[0])
 
     def fits(self, count: int, *, flat: bool) -> bool:
-        """Return whether it can be worked on so many stitches."""
+        """Return whether it can be worked on a number of stitches."""
         over = count % self.repeat
         return self.any_count or not over or (flat and over in self.even_ends)
 
@@ -147,10 +145,10 @@ def find(words: str, *, american: bool = False) -> StitchPattern | None:
 
     Args:
         words: The name as printed: "seed stitch", "rev St st", "k2, p2 rib".
-        american: Whether the page is in US wording, where "moss stitch" is another than in the UK.
+        american: Whether the page is in US wording, where "moss stitch" is a different pattern from the UK's.
 
     Returns:
-        The pattern; None if the table has none of that name.
+        The pattern; None if the table has no such name.
     """
     name = " ".join(words.lower().replace(".", " ").split())
     rib = _rib(name)
@@ -168,7 +166,7 @@ def find(words: str, *, american: bool = False) -> StitchPattern | None:
 
 
 def _rib(name: str) -> StitchPattern | None:
-    """Return a rib named by its stitches; None if the words are none."""
+    """Return a rib named by its stitches; None if the words are not one."""
     if not re.fullmatch(RIB, name):
         return None
     by = re.match(r"(\d+|[a-z]+?)\s*(?:x|/|[\s-]?by[\s-]?)\s*(\d+|[a-z]+)\b", name)

@@ -1,10 +1,10 @@
-"""What each kind of stitch takes of the yarn: loops drawn, and widths of a stitch it lies straight over.
+"""The yarn that each kind of stitch takes: loops drawn, and widths of a stitch that it lies straight across.
 
-A loop is the unit of plain knitting, whose length `stepper.craft.loop_length` takes from the gauge. What is
-not one plain loop is given as a range, since it depends on hands and yarn; the range is part of the answer.
-No I/O.
+A loop is the unit of plain knitting, whose length `stepper.craft.loop_length` derives from the gauge.
+Anything but a plain loop is given as a range, since it depends on hands and yarn; the range is part of the
+answer. No I/O.
 
-Source, where nothing else is named: counted from how the stitch is made (common practice); the shares of a
+Source, unless another is named: counted from how the stitch is made (common practice); the fractions of a
 loop at either end of a range are assumptions of this project.
 """
 
@@ -27,7 +27,7 @@ NOTHING: Final[Three] = (0.0, 0.0, 0.0)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StitchYarn:
-    """What one stitch takes."""
+    """The yarn that one stitch takes."""
 
     loops: Three = NOTHING
     """Unit: loops of plain knitting."""
@@ -64,26 +64,26 @@ _TAKES: Final = MappingProxyType(
 )
 
 CAST_ON: Final = StitchYarn(loops=(1, 1, 1), widths=(0, 3, 3))
-"""One stitch of the cast-on a piece begins with. Low: a single looped one. Source: the long tail takes three
+"""One stitch of the cast-on that begins a piece. Low: a single loop. Source: the long tail takes three
 widths besides the loops on the needle (Righetti, as cited at ehow.com 7701638)."""
 
 STRETCHY_BIND_OFF: Final = _loops(1.5, 2, 2)
 """One stitch bound off with a yarn over before it. Source: Bestor, Cast On, Bind Off, p. 174."""
 
 SEWN_BIND_OFF: Final = StitchYarn(widths=(3, 3, 5))
-"""One stitch bound off with a needle. Source: three times the edge (Zimmermann's, tutorial by A. Rangel) to
-five (the stretchy kind: Bestor, Cast On, Bind Off)."""
+"""One stitch bound off with a sewing needle. Source: three times the edge (Zimmermann's, tutorial by A.
+Rangel) to five times (the stretchy kind: Bestor, Cast On, Bind Off)."""
 
 RIB_AT_MOST: Final = math.sqrt(16431.497 / 12068.59)
-"""What a loop of ribbing takes at most, beside a plain one of the same count over the same width.
+"""Most that a loop of ribbing takes, relative to a plain one of the same count over the same width.
 
-A gauge counted on ribbing that lies drawn in hides half of it; counted flat, as a pattern prints it, the
-plain relation holds. Source: mill rules of 1x1 rib and plain fabric, whose ratio is that of loop length
-squared (textilecalculation, Feb 2015)."""
+A gauge counted on drawn-in ribbing hides half of the stitches; counted flat, as patterns print it, the plain
+relation holds. Source: mill rules of 1x1 rib and plain fabric, whose ratio is that of loop length squared
+(textilecalculation, Feb 2015)."""
 
 FLOAT_SLACK: Final[Three] = (1.0, 1.05, 1.15)
-"""Length of a float over the straight way behind it. At least the straight way (textilethelp.com); the rest
-is an assumption of this project."""
+"""Length of a float relative to the straight line behind the stitches. At least 1 (textilethelp.com); the
+rest is an assumption of this project."""
 
 END_MM: Final[Three] = (100.0, 150.0, 200.0)
 """An end left to weave in. Common practice: a hand's length. Unit: mm."""
@@ -91,10 +91,10 @@ END_MM: Final[Three] = (100.0, 150.0, 200.0)
 
 @lru_cache(maxsize=1024)
 def stitch_yarn(code: str) -> StitchYarn:
-    """Return what one stitch of a code takes.
+    """Return the yarn that one stitch of a code takes.
 
     Args:
-        code: A code of the stitch table. A cast-on is taken as one within a piece, by loops alone.
+        code: A code of the stitch table. A cast-on is taken as one within a piece, with loops alone.
 
     Raises:
         KeyError: The code is not in the table.
@@ -110,9 +110,9 @@ def stitch_yarn(code: str) -> StitchYarn:
 
 
 def crossing_widths(crossing: int, over: int) -> float:
-    """Return what a cable crossing adds at most, if nothing of it is drawn from the stitches around.
+    """Return the most a cable crossing adds, if none of it is drawn from the stitches around it.
 
-    Both legs of a loop that moves `over` stitches to the side go slantwise over the height of a round.
+    Both legs of a loop that moves `over` stitches sideways run diagonally across the height of a round.
 
     Args:
         crossing: Stitches that move. Range: 1 and up.

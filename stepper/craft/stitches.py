@@ -1,8 +1,8 @@
 """The stitch table: what each abbreviation uses, what it leaves, and how it is said.
 
 Source: Craft Yarn Council, knitting master list of abbreviations (the entries that change or keep a
-count), as checked in the tests; cables by the Council's `n/m RC` form. The pseudo-stitches at the end
-(`co`, `bo`, `pu`, `hold`, `return`, `rest`) let a whole round be written in one notation.
+count), as checked in the tests; cables by the Council's `n/m RC` form. The pseudo-stitches at the end (`co`,
+`bo`, `pu`, `hold`, `return`, `rest`) allow any whole round to be written in one notation.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ class Stitch:
     """One entry of the stitch table."""
 
     code: str
-    """The abbreviation as it is printed, in lower case."""
+    """The abbreviation as printed, in lower case."""
     uses: int
     """Stitches of the old round taken off the left needle. Unit: stitches. Range: 0 and up."""
     leaves: int
@@ -43,9 +43,9 @@ class Stitch:
     """How one of it is said."""
     kind: Kind
     counted: str = ""
-    """How a number of it is said, as a template with `{n}`; empty if it is said that many times."""
+    """How several of it are said, as a template with `{n}`; empty if it is said that many times."""
     wrong_side: str = ""
-    """The code worked on the wrong side to look like this one from the right side; empty for the same."""
+    """The code worked on the wrong side that looks like this one from the right side; empty if the same."""
     spellings: tuple[str, ...] = ()
     """Other printed forms of the code, in lower case. British `yfwd`, `yon`, `yrn` all equal a yarn over in
     count."""
@@ -57,10 +57,10 @@ class Stitch:
 
     @property
     def progress(self) -> int:
-        """How far one of it moves the place in the round, as counted on the right needle.
+        """How far one such stitch moves the place in the round, as counted on the right needle.
 
-        A stitch that leaves nothing (bound off, put on hold) counts as those it deals with, so that the
-        place in a round always grows. Unit: stitches.
+        A stitch that leaves nothing (bound off, put on hold) counts as the stitches it uses, so that the
+        place in a round always advances. Unit: stitches.
         """
         return self.leaves or self.uses
 
@@ -179,7 +179,7 @@ ALIASES: dict[str, str] = {spelling: entry.code for entry in ENTRIES for spellin
 """The code of every other printed form."""
 
 _WHOLE_WORDS = ("k1b", "mb", "bead")
-# Worked by themselves as well, though they keep the count.
+# These are worked on their own as well, though they keep the count.
 
 _CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
 _UK_CABLE = re.compile(r"^(c|t)([2-9]|1\d|20)(f|b)$")
@@ -232,7 +232,7 @@ def find(code: str) -> Stitch | None:
 
 @lru_cache(maxsize=1024)
 def stitch(code: str) -> Stitch:
-    """Return the entry of a code that is known to be in the table.
+    """Return the entry of a code known to be in the table.
 
     Raises:
         KeyError: the code is not in the table.
@@ -251,9 +251,9 @@ def codes() -> tuple[str, ...]:
 def whole_words() -> tuple[str, ...]:
     """List the printed forms that name one worked stitch by themselves, longest first.
 
-    A reader's word for "a stitch" is made of these. Left out are those that take a number or words of their
-    own behind them (`k5`, `sl 1 wyif`), and what is no stitch worked: edges, stitches moved, markers and
-    turns. A reader to whom a form means something else at that place, as `inc` may, leaves it out.
+    A reader's terminal for "a stitch" is made of these. Left out are those followed by a number or words of
+    their own (`k5`, `sl 1 wyif`), and anything that is not a worked stitch: edges, stitches moved, markers
+    and turns. A reader to which a form means something else at that place, as `inc` may, leaves it out.
     """
     named = [
         form

@@ -1,4 +1,4 @@
-"""Gaps of two neighbouring sizes, and the window that the work stays in against the even places. No I/O."""
+"""Gaps of two neighbouring sizes, and how far the work may drift from the even places. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.craft.phrases import Phrase
 
 @dataclass(frozen=True, slots=True)
 class Gaps:
-    """The gaps that a phrase has to bring, and where they stand."""
+    """The gaps that a phrase has to produce, and what surrounds them."""
 
     size: int
     """The smaller gap. Unit: stitches. Range: 0 and up."""
@@ -21,9 +21,9 @@ class Gaps:
     lead: Phrase = ()
     """What is worked before them: half a gap and a change."""
     tail: Phrase = ()
-    """What is worked behind them: half a gap."""
+    """What is worked after them: half a gap."""
     begins_larger: bool | None = None
-    """Whether the first must be a larger one; None if either will do."""
+    """Whether the first gap must be a larger one; None if either will do."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,42 +31,43 @@ class Window:
     """How far the work may get from the even places. In any unit, the same one throughout."""
 
     start: int
-    """Where the work stands before the first gap, against where it should: above 0 is ahead."""
+    """Where the work is before the first gap, relative to where it should be: above 0 is ahead."""
     smaller: int
-    """How far each smaller gap takes it ahead; below 0 behind."""
+    """How far ahead each smaller gap takes it; below 0 is behind."""
     larger: int
-    """How far each larger gap takes it ahead."""
+    """How far ahead each larger gap takes it."""
     limit: int
-    """The farthest either way. Range: 0 and up."""
+    """The most it may be off either way. Range: 0 and up."""
 
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """Gaps still to be brought, and the window they have to stay in."""
+    """Gaps still to be produced, and the window they have to stay in."""
 
     larger: int
     smaller: int
     at: int
-    """Where the work stands."""
+    """Where the work is."""
     low: int
     high: int
     after: bool | None = None
-    """Whether a stretch of larger or of smaller gaps stands just in front, which cannot go on as another."""
+    """Whether the stretch just before is of larger gaps; the next must be of the other kind. None if either
+    will do."""
 
     def less(self, larger: int, smaller: int, at: int, after: bool | None = None) -> Task:
-        """Return what is left behind some gaps."""
+        """Return what is left after some gaps."""
         return Task(self.larger - larger, self.smaller - smaller, at, self.low, self.high, after)
 
     def shared(self, times: int, drift: int) -> Task:
-        """Return one of so many equal shares of it, which take the work that far in all."""
-        # The first time and the last have to stay in the window; those between lie between.
+        """Return one of `times` equal shares of it, which together take the work that far."""
+        # The first and the last share have to stay in the window; then so do those between.
         last = drift - drift // times
         low, high = self.low - min(0, last), self.high - max(0, last)
         return Task(self.larger // times, self.smaller // times, self.at, low, high)
 
 
 def fitting(step: int, low: int, high: int, most: int) -> range:
-    """Return the numbers from 1 to `most` whose multiple of a step lies between two bounds."""
+    """Return the numbers from 1 to `most` that times a step lie between two bounds."""
     if step == 0:
         return range(1, most + 1) if low <= 0 <= high else range(0)
     if step < 0:

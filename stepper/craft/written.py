@@ -1,7 +1,7 @@
 """Gaps in a given order, written as a phrase in few words.
 
-Works from the end, so that the best writing of the rest is known when a place is looked at; what a repeat
-holds is written the same way. Words that part two parts ("then") are not weighed. No I/O.
+It works from the end, so that the best wording of the rest is known at each place; the contents of a repeat
+are written the same way. Words that separate two parts ("then") have no weight. No I/O.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from stepper.craft.phrases import Part, Phrase, Repeat, Stretch, words_in
 
 LONGEST_REPEAT = 16
-"""Most changes in a repeat that is looked for."""
+"""Most changes in a repeat that is searched for."""
 
 
 def written(gaps: tuple[int, ...], change: str) -> Phrase:
@@ -22,9 +22,9 @@ def written(gaps: tuple[int, ...], change: str) -> Phrase:
         change: Code of the change in the stitch table, for its words.
 
     Returns:
-        A phrase whose gaps are the same. Repeats stand in repeats once.
+        A phrase with the same gaps. Repeats are nested at most once.
 
-    Source: dynamic programming, as for any cheapest path.
+    Source: dynamic programming, as for any shortest path.
     """
     return _written(gaps, change, 1)
 
@@ -64,7 +64,7 @@ def _repeat(body: tuple[int, ...], times: int, change: str, depth: int) -> tuple
 
 
 def _alike(gaps: tuple[int, ...]) -> list[list[int]]:
-    """Return, for each period and place, how many gaps from there on equal the one a period later."""
+    """Return, for each period and place, how many gaps from there on equal those one period later."""
     size = len(gaps)
     table = [[0] * (size + 1) for _ in range(LONGEST_REPEAT + 1)]
     for period in range(1, LONGEST_REPEAT + 1):

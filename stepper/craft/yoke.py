@@ -1,7 +1,7 @@
-"""The percentage system of seamless pullovers, as far as a fit needs it.
+"""The percentage system for seamless pullovers, as far as judging the fit needs it.
 
-Every share is of the body at its widest. The system gives narrower upper arms than sizing tables do, so its
-counts are never mixed with a table's. No I/O.
+Every share is relative to the body at its widest. The system gives narrower upper arms than sizing tables, so
+its counts are never mixed with a table's. No I/O.
 
 Source: Zimmermann's percentages, by "Elizabeth Zimmermann Yoke Cheat Sheet", which cites Knitting Without
 Tears, and J. Joyce, "Percentage Systems", 2012.
@@ -16,7 +16,7 @@ DEPTH_SHARE = 0.25
 
 
 def joined_width(body: float, sleeve: float) -> float:
-    """Return how wide body and sleeves are together once they are joined.
+    """Return the width of body and sleeves together once they are joined.
 
     At each underarm, one edge of the body and one of a sleeve are left out: four in all.
 

@@ -1,7 +1,7 @@
 """Say abbreviations as a knitter says them: "k2tog" is "knit two together", "sts" is "stitches". No I/O.
 
-What is worked comes from the stitch table and is said in words already. This is for what the printed pattern
-adds in its own words, and for notes: remarks, instructions, labels.
+Stitches come from the stitch table and are in words already. This is for what the printed pattern adds in its
+own words (remarks, instructions, labels), and for notes.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ _WORDS: Final = MappingProxyType(
 _NOT_ALONE: Final = frozenset(
     ("hold", "return", "rest", "turn", "bead", "graft", "draw", "co", "bo", "pu", "ds", "pm")
 )
-# Codes of the table that are words of their own, too short to be told from a name, or a time of day.
+# Codes of the table that are also words, too short to tell from a name, or a time of day.
 
 _CODES: Final = [code for code in STITCHES if len(code) > 1 and code not in _NOT_ALONE]
 _EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *_WORDS), key=len, reverse=True))
@@ -40,10 +40,10 @@ _COUNTED: Final = re.compile(
 
 
 def expand_abbreviations(line: str) -> str:
-    """Say the abbreviations of a line in words; what might be a word or a name is left alone.
+    """Write out the abbreviations in a line; what might be a word or a name is left alone.
 
     Returns:
-        The line; figures stay figures. Always: doing it twice changes nothing.
+        The line, with figures unchanged. Always: doing it twice changes nothing more.
     """
     line = _COUNTED.sub(_counted, line)
     return _ALONE.sub(_said, line)
@@ -65,7 +65,7 @@ def _said(match: re.Match[str]) -> str:
     found = match.group()
     code = " ".join(found.lower().split())
     if code not in _WORDS:
-        # Said without its own commas, or "slip, slip, knit, knit one" would be four things.
+        # Said without its own commas, or "slip, slip, knit, knit one" would sound like four things.
         return STITCHES[code].said.replace(",", "")
     said = _WORDS[code]
     return said[:1].upper() + said[1:] if match.start() == 0 and found[:1].isupper() else said

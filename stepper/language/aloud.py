@@ -1,7 +1,7 @@
-"""Turn a printed line into one every voice says alike: figures and units become words.
+"""Turn a printed line into one that every voice says alike: figures and units become words.
 
 What the hands do is printed in words ("knit eleven"), what is counted or located in figures ("round 30 of
-37"): short and exact for a screen reader and on a braille line. Voices differ in how they read figures, so
+37"): short and exact for a screen reader and on a braille display. Voices differ in how they read figures, so
 before a line is said its figures become words too. No I/O.
 """
 
@@ -20,8 +20,8 @@ _UNITS = {
     "in": ("inch", "inches"),
     "g": ("gram", "grams"),
 }
-# A figure by itself: "k2tog" and "2027-02-14" are left as they are. "4 in" is inches at the end of what is
-# said, as in "to 4 in." and "4 in to reach", and not in "4 in the yoke".
+# A figure by itself: "k2tog" and "2027-02-14" are left as they are. "4 in" means inches at the end of a
+# phrase, as in "to 4 in." and "4 in to reach", but not in "4 in the yoke".
 _FIGURE = re.compile(r"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d|[.,]\d)")
 
 
@@ -33,7 +33,7 @@ _FRACTION = re.compile(
 
 
 def aloud(line: str) -> str:
-    """Say a line's abbreviations, figures and units in words.
+    """Return a line with its abbreviations, figures and units in words.
 
     "32.5 cm" is "thirty two point five centimetres", "10½" "ten and a half", "k2tog" "knit two together".
     """

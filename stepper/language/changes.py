@@ -1,4 +1,4 @@
-"""What changed in a pattern, told in one breath or two. No I/O."""
+"""What changed in a pattern, in a breath or two. No I/O."""
 
 from __future__ import annotations
 
@@ -11,23 +11,24 @@ from stepper.plan.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 MOST_TOLD = 4
-"""Changes told one by one; of more, the number. Source: chosen for the ear, see `steps.BREATH`."""
+"""Most changes told one by one; of the rest only the number. Source: chosen for the ear, see
+`steps.BREATH`."""
 
 
 def tell_changes(effect: TellChanges) -> str:
-    """Say what changed since the last sitting, what of it is already knitted, and what no longer fits."""
+    """Say what changed since the last sitting, which of it is already knitted, and what no longer fits."""
     sentences = ["The pattern has changed since last time."]
     if not effect.comparable:
-        sentences.append("What it was before cannot be read any more, so look at the place yourself.")
+        sentences.append("The earlier version can no longer be read, so check the place yourself.")
     elif not effect.changes:
-        sentences.append("No round of it is different.")
-    # What is knitted already matters most: it cannot be changed by reading on.
+        sentences.append("No round is different.")
+    # What is already knitted matters most: reading on cannot change it.
     ordered = sorted(effect.changes, key=lambda change: not change.knitted)
     sentences += [tell_change(change) for change in ordered[:MOST_TOLD]]
     if len(ordered) > MOST_TOLD:
         sentences.append(f"And {len(ordered) - MOST_TOLD} more.")
     if not effect.found:
-        sentences.append("The round you were in is not there as it was; this is the nearest to it.")
+        sentences.append("The round you were in is no longer as it was; this is the nearest to it.")
     if effect.have != effect.want:
         sentences.append(
             f"You have {plural(effect.have, 'stitch', 'stitches')} where it now wants {effect.want}."
@@ -59,15 +60,15 @@ def tell_change(change: Change) -> str:
 
 
 def ask_place(effect: AskPlace) -> str:
-    """Ask where to go on: each place with what comes off first and whether the count fits there."""
+    """Ask where to go on, giving for each place what comes off first and whether the count fits there."""
     if effect.later:
-        return "Where you go on in the changed pattern is asked again next time."
+        return "I will ask again next time where to go on in the changed pattern."
     offers = [f"{number}: {_offer(each)}" for number, each in enumerate(effect.choices, start=1)]
     return f"Where do you go on? {' '.join(offers)} Say: take number 1."
 
 
 def tell_choice(effect: TellChosen) -> str:
-    """Say what the place chosen asks for before she goes on."""
+    """Say what has to be done at the chosen place before going on."""
     choice = effect.choice
     sentences = [_taken_back(choice, "Take back")] if _taken_back(choice, "Take back") else []
     if choice.have != choice.want:

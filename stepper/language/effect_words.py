@@ -1,6 +1,6 @@
-"""Effects to lines: what is printed and, with its figures turned into words, said. No I/O.
+"""Turn effects into lines, to be printed and, with figures as words, to be said. No I/O.
 
-One short line for each effect. What is worked is in words, what is counted or located in figures; see
+One short line for each effect. Work is given in words, counts and places in figures; see
 `stepper.language.aloud`.
 """
 
@@ -48,7 +48,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     round_, part = plan.rounds[effect.index], effect.part
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
-    # Asked for once more, it is read out in full: what "the same" was may be what she forgot.
+    # When asked for again, it is read out in full: she may have forgotten what "the same" was.
     what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
     lead = _lead(effect, round_)
     said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
@@ -57,7 +57,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
 
 
 def _the_same_again(part: StepPart) -> str:
-    """Say how often a long repeat that was just read out is worked again; empty for any other part."""
+    """Say how often a repeat just read out in full is worked again; empty for any other part."""
     if not part.again:
         return ""
     times = sum(item.times for item in part.items if isinstance(item, Group))
@@ -137,7 +137,7 @@ def _shaping_kinds(shaping: Shaping) -> str:
 
 
 def _gaps(shaping: Shaping) -> str:
-    """Sum up the gaps; where they are of many sizes, from which to which."""
+    """Sum up the gaps; if there are many sizes, give the range."""
     if shaping.increases + shaping.decreases < 2 or not shaping.gaps:
         return ""
     if len(shaping.gaps) > 3:
@@ -196,7 +196,7 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
         return "Nothing is left: every round is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
     stitches = plural(effect.stitches, "stitch", "stitches")
-    if effect.stitches >= 10_000:  # beyond what is said in words, and nobody wants the last figure
+    if effect.stitches >= 10_000:  # beyond what can be said in words, and nobody needs the last figure
         stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
@@ -224,8 +224,8 @@ def _rest(effect: effects.RestHands, plan: Plan) -> str:
 
 
 FAR_OFF: Final = 1.5
-"""How many times off the gauge a measurement may be before it is doubted. Source: chosen here; knitting over
-fewer than ten rounds can be measured wrong by a third, a number misheard is wrong by more."""
+"""By what factor a measurement may differ from the gauge before it is doubted. Source: chosen here; a
+measurement over fewer than ten rounds can be off by a third, a misheard number by more."""
 
 
 def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
@@ -246,9 +246,9 @@ def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
 
 def _kept(effect: effects.TellKept, plan: Plan) -> str:
     if effect.length_mm is not None:
-        return f"{length(effect.length_mm, plan.units)}, kept. Nothing here is worked to a length."
+        return f"{length(effect.length_mm, plan.units)}, noted. Nothing here is worked to a length."
     if effect.yarn is not None and effect.grams is not None:
-        return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, kept."
+        return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, noted."
     return f"Noted: {effect.note}"
 
 
@@ -289,7 +289,7 @@ def _reading(effect: effects.TellReading, plan: Plan) -> str:
 def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
     if effect.on:
         return "The film is on: I listen only to what begins with the address word."
-    return "The film is off: no address word any more."
+    return "The film is off: no address word is needed."
 
 
 def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:

@@ -1,7 +1,7 @@
 """The words of events, one row for each kind: its name, and what the journal's page and the notes say.
 
-The page says everything in half a line; the notes leave out what a knitter would not write down. Where an
-event is told aloud by nothing else (`stepper.session.effects.TellEvent`), the row says how. No I/O.
+The page says everything in half a line; the notes leave out what a knitter would not write down. If nothing
+else tells an event aloud (`stepper.session.effects.TellEvent`), the row says how. No I/O.
 """
 
 from __future__ import annotations
@@ -28,25 +28,25 @@ def _nothing(event: Event, plan: Plan) -> str:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class EventWords:
-    """What is said of one kind of event."""
+    """What is said about one kind of event."""
 
     journal: _Words
     """On the journal's page: half a line. Never empty."""
     name: str = "that"
-    """What is taken back or done again: "Taken back: the step"."""
+    """What it is called when taken back or done again: "Taken back: the step"."""
     notes: _Words = _nothing
-    """In the record she shares; empty where nobody would write it down."""
+    """In the notes she shares; empty if nobody would write it down."""
     told: _Words = _nothing
-    """Aloud, when it has just happened; empty where other effects tell of it."""
+    """Aloud, just after it happened; empty if other effects tell of it."""
 
 
 def journal_words(event: Event, plan: Plan) -> str:
-    """Return what the journal's page says of an event: half a line, never empty."""
+    """Return what the journal's page says about an event: half a line, never empty."""
     return EVENT_WORDS[type(event)].journal(event, plan)
 
 
 def notes_words(event: Event, plan: Plan) -> str:
-    """Return what the notes say of an event; empty where they leave it out."""
+    """Return what the notes say about an event; empty if they leave it out."""
     return EVENT_WORDS[type(event)].notes(event, plan)
 
 
@@ -129,12 +129,12 @@ def _way(event: events.Remedied) -> str:
 
 
 def _respaced(event: events.Respaced, plan: Plan) -> str:
-    return f"spaced anew from {_up_to(event.place, plan)}, {event.made} made, {event.planned} planned"
+    return f"respaced from {_up_to(event.place, plan)}, {event.made} made, {event.planned} planned"
 
 
 def _respaced_in(event: events.Respaced, plan: Plan) -> str:
     made = f"{event.made} made where {event.planned} were planned"
-    return f"increases or decreases spread anew, {made}, {_in_round(event.place, plan)}"
+    return f"increases or decreases respaced, {made}, {_in_round(event.place, plan)}"
 
 
 def _reminder(event: events.ReminderSet, plan: Plan) -> str:
@@ -145,7 +145,7 @@ def _reminder(event: events.ReminderSet, plan: Plan) -> str:
 def _reading(event: events.ReadingSet, plan: Plan) -> str:
     if event.reading is None:
         return "reading along ended"
-    return "reading along held" if event.reading.held else "reading along"
+    return "reading along paused" if event.reading.held else "reading along"
 
 
 EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType(

@@ -1,4 +1,4 @@
-"""How counting and the search for a fault are asked for: a part of the vocabulary. No I/O."""
+"""The part of the vocabulary about counting and searching for a fault. No I/O."""
 
 from __future__ import annotations
 
@@ -74,13 +74,13 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Saw,
         fixed={"seen": Seen.CHANGES},
-        says="says how many increases or decreases are too many",
+        says="says how many increases or decreases too many there are",
         spoken=("{number} too many",),
     ),
     Wording(
         cue=cues.Saw,
         fixed={"seen": Seen.CHANGES, "sign": -1},
-        says="says how many increases or decreases are too few",
+        says="says how many increases or decreases too few there are",
         spoken=("{number} too few",),
     ),
     Wording(
@@ -121,7 +121,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Respace,
         fills={"number": "made"},
-        says="spreads the increases or decreases left anew, so that the count is met without ripping",
+        says="spaces the remaining increases or decreases so that the count comes right without ripping",
         spoken=(
             "respace the rest",
             "space the rest anew",
@@ -132,7 +132,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.Lifeline,
-        says="keeps that a lifeline lies here",
+        says="notes a lifeline here",
         spoken=("lifeline here", "the lifeline is in"),
         typed=("lifeline",),
     ),
@@ -183,4 +183,4 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         spoken=("that is all of them", "count finished"),
     ),
 )
-"""In the order of the help."""
+"""All rows, in the order of the help."""

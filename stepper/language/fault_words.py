@@ -23,7 +23,7 @@ from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Asking, Position, Seen
 
 LIKELY_TOLD: Final = 3
-"""Causes told; more than three are not compared by ear."""
+"""Most causes told; nobody compares more than three by ear."""
 
 _LANDMARKS: Final = {
     Landmark.MARKER: "marker",
@@ -33,7 +33,7 @@ _LANDMARKS: Final = {
 
 
 def _stretch(kind: Landmark, first: int, end: int | None) -> str:
-    """Name what lies between two landmarks."""
+    """Name the stretch between two landmarks."""
     name = _LANDMARKS[kind]
     start = f"the {ordinal_words(first)} {name}" if first else "the beginning of the round"
     return f"from {start} to {f'the {ordinal_words(end)} {name}' if end is not None else 'the end'}"
@@ -104,12 +104,12 @@ def _because(likely: Likely) -> str:
         Seen.WHOLE: "the look of the round",
     }
     known = [words[each] for each in likely.known]
-    return f", to go by the count and {' and '.join(known)}" if known else ", to go by the count"
+    return f", going by the count and {' and '.join(known)}" if known else ", going by the count"
 
 
 def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
     if not effect.remedies:
-        return "I know no remedy but to look for the fault by eye."
+        return "The only remedy I know is to look for the fault by eye."
     ways = "; ".join(f"{at}, {name_remedy(each, plan)}" for at, each in enumerate(effect.remedies, 1))
     by = ""
     if effect.exact_at is not None and effect.difference:
@@ -144,13 +144,13 @@ def _way(remedy: Remedy, plan: Plan) -> str:
 
 
 def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
-    """Return how a count that is gone on with is made good; only those ways ask for it that have it."""
+    """Return how an accepted count is made good; called only for remedies that have this."""
     assert way.mend is not None, way
     return way.mend
 
 
 def _accepted(mend: Mend, plan: Plan) -> str:
-    """Say where a count that is gone on with is made good, by the plan in which it is not yet."""
+    """Say where an accepted count is made good, according to the plan before that change."""
     round_ = plan.rounds[mend.index] if mend.index < len(plan.rounds) else None
     good = made_good(round_, mend) if round_ is not None and round_.before else None
     if round_ is None or good is None:
@@ -230,18 +230,18 @@ def _tinked(effect: effects.TellTinked, plan: Plan) -> str:
 
 
 def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
-    """Say how the changes left lie: "nine left: every eleventh, then twice every tenth"."""
+    """Say how the rest is spaced: "nine left: every eleventh, seven times; then every tenth, twice"."""
     if not effect.left:
         return "None left: knit to the end."
     first, gaps = effect.first + effect.uses, effect.gaps
     alike = gaps[:1] == (first,)
     said = [
-        f"{_times(times)} every {ordinal_words(gap)}" if number else f"every {ordinal_words(gap)}"
-        for number, (gap, times) in enumerate(count_gaps((first, *gaps) if alike else gaps))
+        f"every {ordinal_words(gap)}, {_times(times)}"
+        for gap, times in count_gaps((first, *gaps) if alike else gaps)
     ]
     if not alike:
         said.insert(0, f"the next in {words(effect.first)}" if effect.first else "the next now")
-    return f"{sentence_case(words(effect.left))} left: {', then '.join(said)}."
+    return f"{sentence_case(words(effect.left))} left: {'; then '.join(said)}."
 
 
 def _times(times: int) -> str:

@@ -1,4 +1,4 @@
-"""Lengths, weights, gauges and counted things as they are printed. No I/O."""
+"""Lengths, weights, gauges and counted things as printed. No I/O."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ def plural(count: int, one: str, many: str = "") -> str:
 
 
 def length(length_mm: float, units: str) -> str:
-    """Say a length: to the millimetre in centimetres, to two figures after the point in inches.
+    """Write a length: in centimetres to the millimetre, in inches to two decimals.
 
     Args:
         length_mm: Unit: mm.
@@ -29,7 +29,7 @@ def weight(grams: float) -> str:
 
 
 def gauge(rounds_per_10cm: float, units: str) -> str:
-    """Say rounds over the length that a gauge is given over in these units: 10 cm or 4 in."""
+    """Write rounds over the length used for gauges in these units: 10 cm or 4 in."""
     over, factor = ("4 in", to_mm(4, "in") / 100) if units == "in" else ("10 cm", 1.0)
     figures = format_number(rounds_per_10cm * factor, 1)
     return f"{figures} {'round' if figures == '1' else 'rounds'} to {over}"

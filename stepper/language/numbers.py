@@ -1,6 +1,6 @@
-"""Say whole numbers and decimals in English, and understand them said, typed or half misheard.
+"""Say whole numbers and decimals in English, and understand them as said, typed or half misheard.
 
-No I/O. Range: whole numbers 0 to 9999, more than any garment has stitches in a round.
+No I/O. Range: whole numbers 0 to 9999, more than the stitches in a round of any garment.
 
 Four readings, which never compete for the same words:
 
@@ -9,13 +9,13 @@ Four readings, which never compete for the same words:
 3. **digit and two figures**: "two forty six" for 246, the everyday way of saying three figures;
 4. **numerals**: "246", "1,024".
 
-Two numbers of two figures in a row ("twenty twelve", "twelve forty") are **not** read as 2012 or 1240. Said
-over knitting they are more often a count corrected in mid-sentence than a count above a thousand; being asked
-again costs a second, a wrong count costs a hunt for a fault that is not there. The same number can be said
-as "two thousand twelve", "twelve hundred forty" or digit by digit.
+Two two-figure numbers in a row ("twenty twelve", "twelve forty") are **not** read as 2012 or 1240. In
+knitting they are more often a count corrected in mid-sentence than a count above a thousand; being asked
+again costs a second, a wrong count a hunt for a fault that does not exist. The same number can be said as
+"two thousand twelve", "twelve hundred forty" or digit by digit.
 
-A recogniser hears "to", "for" or "won" for a digit. These count as digits here, because whoever calls
-`number` has already heard the words around it that make a number the only sensible thing ("count is …").
+A recogniser may hear a digit as "to", "for" or "won". These count as digits here, because the caller of
+`number` has already matched the words around it that make a number the only sensible thing ("count is …").
 
 Source: cardinals, ordinals and "and" before the last two figures follow common practice in American and
 British English; the tests compare every number with an independent library.
@@ -50,10 +50,10 @@ HOMOPHONES: Final[Mapping[str, int]] = MappingProxyType(
         "ate": 8,
     }
 )  # fmt: skip
-"""What else a digit is called or heard as, and the digit. Range: 0 to 9."""
+"""Other names and mishearings of a digit, with the digit. Range: 0 to 9."""
 
 NUMBER_WORDS: Final = (*_TO_NINETEEN, *_TENS[2:], "hundred", "thousand", "and", "a", "oh")
-"""Every word that belongs into a recogniser's word list so that whole numbers can be heard."""
+"""Every word that a recogniser's word list needs so that whole numbers can be heard."""
 
 _FRACTIONS: Final[Mapping[str, int]] = MappingProxyType(
     {
@@ -90,7 +90,7 @@ _Token = int | str
 def words(n: int) -> str:
     """Say a whole number, as in "two hundred forty six".
 
-    Without "and" and without hyphens, so that a voice, a screen and a word list share one spelling.
+    Without "and" and hyphens, so that a voice, a screen and a word list share one spelling.
 
     Args:
         n: The number. Range: 0 to 9999.
@@ -121,13 +121,13 @@ def words(n: int) -> str:
 
 
 def digits_words(n: int) -> str:
-    """Say a whole number digit by digit, as in "two four six"; nought is "zero", which is hard to mishear.
+    """Say a whole number digit by digit, as in "two four six"; 0 is "zero", which is hard to mishear.
 
     Args:
         n: The number. Range: 0 to 9999.
 
     Returns:
-        Lower-case words, one a digit. Always: number(digits_words(n)) == n.
+        Lower-case words, one for each digit. Always: number(digits_words(n)) == n.
 
     Raises:
         ValueError: `n` is out of range.
@@ -161,12 +161,12 @@ def spoken_decimal(value: float | Decimal | Fraction, *, places: int = 2, halves
 
     Args:
         value: The number. Range: -9999 to 9999 after rounding.
-        places: Most figures after the point; noughts at the end are left out. Range: 0 and up.
-        halves: Say "ten and a half" and "a half" where the rest is exactly one half.
+        places: Most decimals; trailing zeros are left out. Range: 0 and up.
+        halves: Whether to say "ten and a half" and "a half" if the fraction is exactly one half.
 
     Returns:
-        Lower-case words, with "minus" in front of what is below zero. Rounded half away from zero.
-        Always: decimal(spoken_decimal(value)) == value for 0 to 9999 with no more than `places` figures.
+        Lower-case words, beginning with "minus" if below zero. Halves are rounded away from zero.
+        Always: decimal(spoken_decimal(value)) == value for 0 to 9999 with no more than `places` decimals.
 
     Raises:
         ValueError: `value` is out of range or not a number, or `places` is below 0.
@@ -175,7 +175,7 @@ def spoken_decimal(value: float | Decimal | Fraction, *, places: int = 2, halves
         raise ValueError(f"places must be 0 or more (got {places!r})")
     try:
         size = abs(Fraction(value))
-    except OverflowError as error:  # Fraction says so of infinity, and ValueError of what is not a number
+    except OverflowError as error:  # what Fraction raises for infinity; for NaN it is ValueError
         raise ValueError(f"value must be a finite number (got {value!r})") from error
     scaled = int(size * 10**places + Fraction(1, 2))
     if halves and size % 1 == Fraction(1, 2):
@@ -194,13 +194,13 @@ def spoken_decimal(value: float | Decimal | Fraction, *, places: int = 2, halves
 
 
 def number(text: str | Iterable[str]) -> int | None:
-    """Understand a whole number, all of the text being that number.
+    """Understand a text that as a whole is one whole number.
 
     Args:
         text: What was said or typed, as one text or word by word.
 
     Returns:
-        The number, from 0 to 9999, or None where the text is not exactly one such number.
+        The number, from 0 to 9999, or None if the text is not exactly one such number.
     """
     tokens = _tokens(_split(text))
     if not tokens:
@@ -219,14 +219,15 @@ def number(text: str | Iterable[str]) -> int | None:
 def decimal(text: str | Iterable[str]) -> Fraction | None:
     """Understand a number that need not be whole: a measurement, a weight.
 
-    Understands what `number` does, "thirty point five", "point seven five", "32.5", "ten and a half",
-    "three quarters", "10 1/2", "10½". Halves, thirds, quarters and eighths, since inches go by eighths.
+    It understands all that `number` does, and "thirty point five", "point seven five", "32.5", "ten and a
+    half", "three quarters", "10 1/2", "10½". Halves, thirds, quarters and eighths, since inches go by
+    eighths.
 
     Args:
         text: What was said or typed, as one text or word by word.
 
     Returns:
-        The exact number, from 0 to below 10000, or None where the text is not exactly one such number.
+        The exact number, from 0 to below 10000, or None if the text is not exactly one such number.
     """
     split = _split(text)
     whole = number(split)
@@ -240,18 +241,18 @@ def decimal(text: str | Iterable[str]) -> Fraction | None:
 
 
 def _split(text: str | Iterable[str]) -> list[str]:
-    """Return bare lower-case words; what a recogniser puts after a word ("246.", "two,") is dropped."""
+    """Return bare lower-case words without a recogniser's punctuation ("246.", "two,")."""
     whole = (text if isinstance(text, str) else " ".join(text)).lower()
     whole = re.sub("[½⅓⅔¼¾⅛⅜⅝⅞]", lambda found: " " + unicodedata.normalize("NFKC", found[0]), whole)
     whole = whole.replace("\N{FRACTION SLASH}", "/")
     whole = re.sub(r"(?<=[0-9])-(?=[0-9]+/[0-9])", " ", whole)  # 10-1/2, as inches are printed
-    # Between letters only: "5-6" is a range and "-5" no count at all.
+    # Between letters only: "5-6" is a range, and "-5" is not a count at all.
     whole = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", whole)
     return [word.rstrip(".,;:!?") for word in whole.split()]
 
 
 def _tokens(split: Sequence[str]) -> list[_Token] | None:
-    """Return the words as numbers below 100 and words of scale; None when one is neither."""
+    """Return the words as numbers below 100 and scale words; None if a word is neither."""
     tokens: list[_Token] = []
     for word in split:
         if word in _VALUES:
@@ -282,7 +283,7 @@ def _numeral_tokens(numeral: str) -> list[_Token]:
 
 
 def _below_hundred(tokens: Sequence[_Token]) -> int | None:
-    """Return 1 to 99 for one number, or tens and a unit; else None."""
+    """Return 1 to 99 for a single number, or for tens and a unit; otherwise None."""
     match tokens:
         case [int(value)] if value > 0:
             return value
@@ -292,7 +293,7 @@ def _below_hundred(tokens: Sequence[_Token]) -> int | None:
 
 
 def _cardinal(tokens: Sequence[_Token]) -> int | None:
-    """Return the number said with its thousands and hundreds; else None."""
+    """Return the number said with thousands and hundreds; otherwise None."""
     total, rest, scaled = 0, list(tokens), False
     if "thousand" in rest:
         at = rest.index("thousand")
@@ -317,7 +318,7 @@ def _cardinal(tokens: Sequence[_Token]) -> int | None:
 
 
 def _multiplier(tokens: Sequence[_Token]) -> int | None:
-    """Return what stands before "hundred" or "thousand"; nothing or "a" is 1, "twenty hundred" a slip."""
+    """Return the number before "hundred" or "thousand": 1 for nothing or "a"; "twenty hundred" is a slip."""
     if not tokens or list(tokens) == ["a"]:
         return 1
     value = _below_hundred(tokens)
@@ -325,7 +326,7 @@ def _multiplier(tokens: Sequence[_Token]) -> int | None:
 
 
 def _pointed(split: Sequence[str]) -> Fraction | None:
-    """Return the number with the word "point" in it; else None."""
+    """Return the number with the word "point" in it; otherwise None."""
     at = split.index("point")
     whole = number(split[:at]) if at else 0
     figures = _figures(split[at + 1 :])
@@ -335,7 +336,7 @@ def _pointed(split: Sequence[str]) -> Fraction | None:
 
 
 def _figures(split: Sequence[str]) -> str | None:
-    """Return the figures after a point: one by one, as a numeral, or two at once ("point seventy five")."""
+    """Return the decimals after a point: one by one, as a numeral, or two at once ("point seventy five")."""
     if len(split) == 1 and re.fullmatch("[0-9]{1,6}", split[0]):
         return split[0]
     tokens = _tokens(split)
@@ -348,7 +349,7 @@ def _figures(split: Sequence[str]) -> str | None:
 
 
 def _fractional(split: Sequence[str]) -> Fraction | None:
-    """Return the number that ends in a fraction; else None."""
+    """Return the number that ends in a fraction; otherwise None."""
     if not split:
         return None
     *before, last = split

@@ -1,4 +1,4 @@
-"""Time in words: what is left, when it will be done, what an evening must and a film will bring. No I/O."""
+"""Time in words: what is left, when it will be done, what evenings must and a film will bring. No I/O."""
 
 from __future__ import annotations
 
@@ -11,11 +11,11 @@ from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 
 FAR_DAYS = 300
-"""From so many days on a date is said with its year. Chosen here. Unit: days."""
+"""A date this far ahead is said with its year. Chosen here. Unit: days."""
 
 
 def tell_time_left(seen: Outlook) -> str:
-    """Say how much knitting is left and when it will be done, and what of that is a guess."""
+    """Say how much knitting is left and when it will be done, and which of that is a guess."""
     guess = "" if seen.paces.measured else ", at a usual pace until yours is known"
     line = f"{hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
     if seen.likely is None:
@@ -23,7 +23,7 @@ def tell_time_left(seen: Outlook) -> str:
     usual = ", with usual evenings until yours are known" if seen.assumed_days else ""
     likely = f"Done about {day(seen.likely, seen.today)}{usual}"
     if seen.late is None or seen.early is None:
-        return f"{line} {likely}; it is too early to say how surely."
+        return f"{line} {likely}; it is too early to say how sure that is."
     if seen.early == seen.late:
         return f"{line} {likely}."
     between = f"between {day(seen.early, seen.today)} and {day(seen.late, seen.today)}"
@@ -31,19 +31,19 @@ def tell_time_left(seen: Outlook) -> str:
 
 
 def tell_evenings_due(seen: Outlook) -> str:
-    """Say what each evening must bring to be done in time; empty if the file names no day."""
+    """Say how much to knit each evening to be done in time; empty if the file names no date."""
     if seen.finish_by is None or seen.evenings is None:
         return ""
     name = day(seen.finish_by, seen.today)
     if seen.rounds_each is None or seen.seconds_each is None:
-        return f"The {name} of the file has passed."
+        return f"{name}, the date in the file, has passed."
     each = f"{plural(seen.rounds_each, 'round')}, {hours(seen.seconds_each)}"
-    when = "tonight" if seen.evenings == 1 else f"each of {seen.evenings} evenings"
+    when = "tonight" if seen.evenings == 1 else f"on each of {seen.evenings} evenings"
     return f"To be done by {name}: {each}, {when}."
 
 
 def tell_film(seen: Outlook, plan: Plan) -> str:
-    """Say what a film of two hours would bring from here."""
+    """Say how far the knitting gets during a two-hour film."""
     if seen.film_to.index >= len(plan.rounds):
         return "A two-hour film is enough to finish it."
     if not seen.film_rounds:
@@ -53,7 +53,7 @@ def tell_film(seen: Outlook, plan: Plan) -> str:
 
 
 def hours(seconds: float) -> str:
-    """Say how long something takes, no finer than anyone can foresee: "about 3 hours 20 minutes".
+    """Say how long something takes, no more precisely than anyone can foresee: "about 3 hours 20 minutes".
 
     Args:
         seconds: Range: 0 and up. Unit: s.
@@ -70,7 +70,7 @@ def hours(seconds: float) -> str:
 
 
 def day(iso: str, today: str | None) -> str:
-    """Say a day: "12 March", with its year where it is far off.
+    """Say a date: "12 March", with its year if it is far off.
 
     Args:
         iso: ISO 8601.

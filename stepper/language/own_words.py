@@ -1,4 +1,4 @@
-"""Her own words for cues: whether they can be said, are free, and stand for something known. No I/O."""
+"""Her own words for cues: whether they can be said, are not taken, and mean something known. No I/O."""
 
 from __future__ import annotations
 
@@ -11,12 +11,12 @@ from stepper.plan.model import Plan
 
 
 class WordingFault(NamedTuple):
-    """What is wrong with a wording of hers."""
+    """What is wrong with one of her wordings."""
 
     words: str
     """Hers."""
     at_meaning: bool
-    """Whether it lies in what they stand for, and not in the words themselves."""
+    """Whether the fault is in what they stand for rather than in the words themselves."""
     sentence: str
     hint: str
 
@@ -25,7 +25,7 @@ def faults(own: Mapping[str, str], plan: Plan) -> Iterator[WordingFault]:
     """Find what is wrong with her own words for cues.
 
     Args:
-        own: Hers to one of the vocabulary's.
+        own: Her wordings, each with the vocabulary's wording it stands for.
         plan: For the names that cues may hold.
 
     Yields:
@@ -48,9 +48,9 @@ def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> Wordin
     if meant not in known:
         near = get_close_matches(meant, known, n=1)
         hint = f'Did you mean "{near[0]}"?' if near else 'Write a wording that "what can I say" names.'
-        return WordingFault(words, True, f'"{meant}" is no wording of a cue.', hint)
+        return WordingFault(words, True, f'"{meant}" is not a wording of a cue.', hint)
     if "{" in meant:
-        sentence = f'"{meant}" has a blank in it, for which own words have no room.'
+        sentence = f'"{meant}" has a blank in it, which own words cannot fill.'
         return WordingFault(words, True, sentence, "Choose a wording without braces.")
     if not isinstance(understand(words, plan), NotUnderstood) and not means_the_same(words, meant, plan):
         sentence = f'"{words}" is a cue already, and does not mean "{meant}".'
@@ -69,7 +69,7 @@ def _said_before(
 
 
 def said_alike(one: str, other: str) -> bool:
-    """Return whether two wordings are the same once what does not matter is gone."""
+    """Return whether two wordings are the same apart from words that do not matter."""
     return bare(normal(one)) == bare(normal(other))
 
 
@@ -79,7 +79,7 @@ def means_the_same(one: str, other: str, plan: Plan) -> bool:
 
 
 def told_own_words(own: Mapping[str, str]) -> str:
-    """Say her own words for the help; empty where there are none."""
+    """List her own words for the help; empty if there are none."""
     if not own:
         return ""
     listed = "; ".join(f'"{words}" for {meant}' for words, meant in own.items())

@@ -1,9 +1,10 @@
-"""Stitches to a phrase for the ear: "knit eleven, make one, six times". No I/O.
+"""Turn stitches into a phrase for the ear: "knit eleven, make one, six times". No I/O.
 
 A list of stitches is said with commas; a repeat is a part of its own, set off with "then", and ends with how
-often. So "knit five, make one; then knit eleven, make one, fifteen times" leaves no doubt what is worked
-fifteen times. Where a round uses more than one yarn the yarn is named; where all of it is knitted, "knit" is
-left out: "three pine, four chalk".
+often. So "knit five, make one; then knit eleven, make one, fifteen times" leaves no doubt about what is
+worked fifteen times. If a round uses more than one yarn, the yarns are named; if all of it is knitted, "knit"
+is left out: "three pine, four chalk". A round of even changes is said as its phrase is
+(`stepper.language.even_words`).
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import aloud
+from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.abbreviate import shown
 from stepper.plan.model import Group, Item, Plan, Round, Run
@@ -22,7 +24,7 @@ _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 
 def spoken(round_: Round, plan: Plan) -> str:
-    """Say a whole round, without where it is: the `spoken` of the plan's JSON.
+    """Say a whole round, without its place: the `spoken` of the plan's JSON.
 
     Returns:
         Lower case, words only, no full stop.
@@ -31,7 +33,7 @@ def spoken(round_: Round, plan: Plan) -> str:
 
 
 def in_yarn(round_: Round, plan: Plan) -> str:
-    """Say which yarn a round is in if it differs from the one before: "in ember, "; else empty.
+    """Say which yarn a round is in if it differs from the round before: "in ember, "; otherwise empty.
 
     A round of several yarns names them stitch by stitch instead.
     """
@@ -56,8 +58,8 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
     """Say some items of a round.
 
     Args:
-        items: The whole phrase of the round or a part of it.
-        round_: The round they are from: whether yarns are named depends on all of it.
+        items: The whole phrase of the round, or part of it.
+        round_: The round they are from; whether yarns are named depends on all of it.
         plan: For the names of the yarns.
     """
     if items == round_.phrase and len(round_.runs) == 1:
@@ -66,7 +68,9 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
             return whole
     if items == round_.phrase:
         items = shown(items)
-    said = _said_parts(items, _Manner.of(round_, plan))
+    said = said_evenly(items, round_) if round_.evenly and round_.shaping else None
+    if said is None:
+        said = _said_parts(items, _Manner.of(round_, plan))
     return aloud(said or round_.instruction or "nothing to work")
 
 
@@ -75,15 +79,15 @@ class _Manner:
     """How the runs of a round are said."""
 
     yarns: dict[str, str] | None
-    """Names of the yarns where they are said."""
+    """Names of the yarns if they are said; otherwise None."""
     knitted: bool
     """Whether every stitch is knitted, so that this need not be said."""
     across: bool
-    """Whether held stitches that come back are worked at once."""
+    """Whether held stitches are worked as they come back."""
 
     @classmethod
     def of(cls, round_: Round, plan: Plan) -> _Manner:
-        """Look at the whole round."""
+        """Decide from the whole round."""
         worked = [run for run in round_.runs if stitch(run.stitch).kind in _WORKED]
         coloured = len(_yarns(round_)) > 1
         plain = coloured and all(run.stitch == "k" for run in worked)
@@ -91,11 +95,11 @@ class _Manner:
 
 
 _BIND_OFF = re.compile(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
-# How to bind off is a matter of the hand, not of stitches, so it stands in the instruction alone.
+# How to bind off does not show in the stitches, so it is only in the instruction.
 
 
 def _said_whole(run: Run, instruction: str) -> str:
-    """Say a round that is one stitch all along; empty if that is no plain stitch."""
+    """Say a round that is the same stitch throughout; empty if that is not a plain stitch."""
     entry = stitch(run.stitch)
     if run.stitch == "bo":
         manner = _BIND_OFF.match(instruction)
@@ -143,7 +147,7 @@ def _said_run(run: Run, manner: _Manner) -> str:
         return f"{_number(run.times)} {yarn}"
     if entry.counted and (run.times > 1 or yarn):
         return entry.counted.format(n=f"{_number(run.times)} {yarn}".rstrip())
-    # Said without its own commas, or "slip, slip, knit, knit one" would be four things.
+    # Said without its own commas, or "slip, slip, knit, knit one" would sound like four things.
     said = entry.said.replace(",", "")
     if yarn:
         said = f"{said} in {yarn}"

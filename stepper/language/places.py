@@ -31,12 +31,12 @@ def place_name(round_: Round) -> str:
 
 
 def round_word(round_: Round) -> str:
-    """Say "row" for flat knitting, else "round"."""
+    """Return "row" for flat knitting, otherwise "round"."""
     return "row" if round_.flat else "round"
 
 
 def marks(round_: Round) -> list[str]:
-    """Say what else tells a round apart."""
+    """Return what else identifies a round."""
     found = []
     if round_.label:
         found.append(round_.label)
@@ -48,7 +48,7 @@ def marks(round_: Round) -> list[str]:
 
 
 def done_name(place: Position, plan: Plan) -> str:
-    """Say up to where it is worked."""
+    """Say how far the knitting is done."""
     if place.stitch:
         return f"{place_name(plan.rounds[place.index])}, stitch {place.stitch}"
     index = min(place.index, len(plan.rounds)) - 1
@@ -56,7 +56,7 @@ def done_name(place: Position, plan: Plan) -> str:
 
 
 def on_day(at: str) -> str:
-    """Say the day of a time, as in " on 12 March"; empty if it is no time."""
+    """Say the day of a time, as in " on 12 March"; empty if it is not a time."""
     try:
         day = datetime.fromisoformat(at)
     except ValueError:
@@ -65,5 +65,5 @@ def on_day(at: str) -> str:
 
 
 def sentence_case(text: str) -> str:
-    """Begin with a capital and leave the rest as it is."""
+    """Capitalise the first letter and leave the rest as it is."""
     return text[:1].upper() + text[1:]

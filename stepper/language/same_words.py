@@ -1,4 +1,4 @@
-"""Words that do not matter, and words that mean the same: what is compared when two texts are. No I/O."""
+"""Words that do not matter and words that mean the same, for comparing texts. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ FILLERS: Final = frozenset(_FILLERS.split())
 """Words at either end of what is said that mean nothing."""
 
 ARTICLES: Final = frozenset(("the", "a", "an"))
-"""Words that nobody needs to remember whether they belong."""
+"""Words that may be said or left out, so that nobody has to remember them."""
 
 SAME_WORDS: Final[dict[str, str]] = {
     "color": "colour",
@@ -39,4 +39,4 @@ SAME_WORDS: Final[dict[str, str]] = {
     "im": "i am",
     "ive": "i have",
 }
-"""American, British and shortened forms of a word, and the one understood."""
+"""American, British and shortened forms of a word, with the form understood."""

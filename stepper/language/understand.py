@@ -1,9 +1,9 @@
 """Understand what was said or typed: a text becomes a cue, or a sentence saying what was not understood. No
 I/O.
 
-Only a whole utterance counts, word for word after the words that do not matter are gone (case, punctuation,
-articles, fillers at either end, American or British form). Nothing is guessed from a near miss: a wrong step
-costs more than asking again. The nearest wording is offered instead.
+Only a whole utterance counts, word for word, apart from what does not matter (case, punctuation, articles,
+fillers at either end, American or British form). Nothing is guessed from a near miss: a wrong step costs more
+than asking again. The nearest wording is offered instead.
 """
 
 from __future__ import annotations
@@ -26,10 +26,10 @@ from stepper.session.cues import Cue, Ten
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NotUnderstood:
-    """A text that is no cue."""
+    """A text that is not a cue."""
 
     text: str
-    """As it was said or typed."""
+    """As said or typed."""
     sentence: str
     """What to answer."""
 
@@ -48,11 +48,11 @@ def understand(
         text: What was said or typed.
         plan: For the names of yarns, sections and labels, and the unit of a bare length.
         at: Now, for the cue. ISO 8601.
-        own: The knitter's own wordings: hers to one of the vocabulary's.
+        own: The knitter's own wordings, each with the vocabulary's wording it stands for.
         counting: Whether a count is being made aloud, so that a bare number is a part of it.
 
     Returns:
-        The cue, or a sentence with the nearest wording known.
+        The cue, or a sentence with the nearest known wording.
     """
     said = normal(text)
     for mine, known in (own or {}).items():
@@ -75,11 +75,11 @@ def understand(
 
 
 _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
-# Signs that stand for a part of one, as inches are typed.
+# Signs for fractions, as used when typing inches.
 
 
 def normal(text: str) -> str:
-    """Reduce a text to the words that matter, one form for each, one space between them."""
+    """Reduce a text to the words that matter, each in one form, with one space between them."""
     if text.strip() == "?":
         return "?"
     plain = re.sub(r"['’`]", "", text.casefold())
@@ -96,18 +96,18 @@ def normal(text: str) -> str:
 
 
 def bare(normal_text: str) -> str:
-    """Leave out the articles too. Not in what is still to be read: a yarn may be called "A"."""
+    """Leave out the articles too, though not in text still to be read: a yarn may be called "A"."""
     return " ".join(word for word in normal_text.split() if word not in ARTICLES)
 
 
 def phrases() -> tuple[str, ...]:
-    """List every wording of the vocabulary as it is written there, slots in braces."""
+    """List every wording of the vocabulary as written there, with slots in braces."""
     return tuple(phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Frame:
-    """A wording ready to be compared."""
+    """A wording prepared for comparison."""
 
     phrase: str
     pattern: re.Pattern[str]
@@ -120,7 +120,7 @@ _SLOT: Final = re.compile(r"\{(\w+)\}")
 
 @cache
 def _frames() -> tuple[_Frame, ...]:
-    """Make the frames, those with most fixed words first, so that the closest wording wins."""
+    """Make the frames, those with the most fixed words first, so that the closest wording wins."""
     frames = [
         _frame(phrase, wording) for wording in VOCABULARY for phrase in (*wording.spoken, *wording.typed)
     ]
@@ -128,7 +128,7 @@ def _frames() -> tuple[_Frame, ...]:
 
 
 def _frame(phrase: str, wording: Wording) -> _Frame:
-    """Turn a wording into a pattern; in front of every word of it an article may stand."""
+    """Turn a wording into a pattern that allows an article before each of its words."""
     words = normal(_SLOT.sub(r" slot\1 ", phrase)).split()
     pattern = []
     for word in words:
@@ -144,7 +144,7 @@ def _frame(phrase: str, wording: Wording) -> _Frame:
 
 
 def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> dict[str, Any] | str:
-    """Read the slots of a frame: the fields of the cue, or a sentence where one is not what it should be."""
+    """Read the slots of a frame: return the fields of the cue, or a sentence if a slot cannot be read."""
     fields: dict[str, Any] = {}
     for slot, said in slots.items():
         value = _SLOTS[slot](said, _Heard(text=text, frame=frame, plan=plan))
@@ -156,24 +156,24 @@ def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> d
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Heard:
-    """What a slot is read beside."""
+    """The context in which a slot is read."""
 
     text: str
-    """The whole of what was said or typed, as it came."""
+    """All that was said or typed, unchanged."""
     frame: _Frame
     plan: Plan
 
 
 @dataclass(frozen=True, slots=True)
 class _Unread:
-    """What was said in a slot and cannot stand there."""
+    """Why what was said in a slot cannot be read."""
 
     sentence: str
 
 
 def _read_number(said: str, heard: _Heard) -> int | _Unread:
     value = number(said)
-    return _Unread(f'"{said}" is no whole number that I know.') if value is None else value
+    return _Unread(f'"{said}" is not a whole number that I know.') if value is None else value
 
 
 def _read_made(said: str, heard: _Heard) -> int | _Unread:
@@ -183,16 +183,16 @@ def _read_made(said: str, heard: _Heard) -> int | _Unread:
 def _read_numbers(said: str, heard: _Heard) -> tuple[int, ...] | _Unread:
     values = [number(part) for part in re.split(r",| and |\s", said) if part]
     whole = tuple(each for each in values if each is not None)
-    return whole if len(whole) == len(values) else _Unread(f'"{said}" are no whole numbers that I know.')
+    return whole if len(whole) == len(values) else _Unread(f'"{said}" are not whole numbers that I know.')
 
 
 def _read_tens(said: str, heard: _Heard) -> int | _Unread:
     value = _tens(said)
-    return _Unread(f'"{said}" is no whole number that I know.') if value is None else value
+    return _Unread(f'"{said}" is not a whole number that I know.') if value is None else value
 
 
 def _tens(said: str) -> int | None:
-    """Add up what is counted in one breath: "ten", "ten ten", "ten and four"."""
+    """Add up what was counted in one breath: "ten", "ten ten", "ten and four"."""
     value = number(said)
     if value is not None:
         return value
@@ -205,7 +205,7 @@ def _read_length(said: str, heard: _Heard) -> float | _Unread:
     unit = last if last in ("cm", "mm", "in") else heard.plan.units
     value = decimal(before if last in ("cm", "mm", "in") else said)
     if value is None:
-        return _Unread(f'"{said}" is no length that I know.')
+        return _Unread(f'"{said}" is not a length that I know.')
     if unit == "in":
         return to_mm(float(value), "in")
     return to_mm(float(value), "mm" if unit == "mm" else "cm")
@@ -213,14 +213,14 @@ def _read_length(said: str, heard: _Heard) -> float | _Unread:
 
 def _read_weight(said: str, heard: _Heard) -> float | _Unread:
     value = decimal(said.removesuffix(" g"))
-    return _Unread(f'"{said}" is no weight that I know.') if value is None else float(value)
+    return _Unread(f'"{said}" is not a weight that I know.') if value is None else float(value)
 
 
 def _read_yarn(said: str, heard: _Heard) -> str:
     for key, name in heard.plan.yarns.items():
         if bare(said) in (bare(normal(name)), bare(normal(f"{name} yarn"))) or said == normal(key):
             return key
-    return said  # the session says which names there are
+    return said  # the session says which names exist
 
 
 def _read_place(said: str, heard: _Heard) -> str | _Unread:
@@ -239,7 +239,7 @@ def _places(plan: Plan) -> Iterator[str]:
 
 
 def _read_text(said: str, heard: _Heard) -> str:
-    """Return free words as they were typed, not as they were compared: all behind the last fixed word."""
+    """Return free words as typed, not as compared: all after the last fixed word."""
     fixed = heard.frame.phrase.partition("{text}")[0].split()[-1]
     match = re.search(rf"\b{re.escape(fixed)}\b[\s:,.-]*(.*)", heard.text, re.IGNORECASE | re.DOTALL)
     return (match.group(1) if match else said).strip()
@@ -257,7 +257,7 @@ _SLOTS: Final[Mapping[str, Callable[[str, _Heard], Any]]] = {
     "numbers": _read_numbers,
     "tens": _read_tens,
 }
-"""How what is said in each slot is read: the value of a field, or why it is none."""
+"""How each slot is read: the value of a field, or why it cannot be read."""
 
 
 def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
@@ -269,7 +269,7 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
     near = get_close_matches(bare(said), known, n=5, cutoff=0.65)
     if not near:
         return f'Not understood: "{shown}". Say: what can I say.'
-    # Two wordings of one cue are one offer.
+    # Two wordings of one cue count as one offer.
     offers: dict[object, str] = {}
     for each in near:
         offers.setdefault(_meaning(known[each]), _SLOT.sub("…", known[each]))
@@ -277,7 +277,7 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
 
 
 def _meaning(phrase: str) -> object:
-    """Return what a wording means, or the wording itself where it is the knitter's own."""
+    """Return what a wording means, or the wording itself if it is the knitter's own."""
     for row in VOCABULARY:
         if phrase in row.spoken or phrase in row.typed:
             return row.cue, *row.fixed.values()

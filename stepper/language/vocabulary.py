@@ -1,17 +1,17 @@
-"""The one table of what can be said: wording to cue.
+"""The one table of what can be said: from wording to cue.
 
 It feeds `understand`, the recogniser's word list, the help and the documentation. No I/O.
 
-`spoken` wordings are chosen for the ear: several words each, in a wording of their own, because a recogniser
-hears "next step" where it misses "next". The first is the one the help names. `typed` forms are short and
-only ever typed: a single letter heard over a film would be a guess.
+`spoken` wordings are chosen for the ear: several distinctive words each, because a recogniser hears "next
+step" but may miss "next". The first is the one the help names. `typed` forms are short and only ever typed: a
+single letter heard during a film would be a guess.
 
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
-section or a label), `{text}` (anything, at the end alone); `fills` names the field of the cue where it is not
-called as the slot is. A bare number is no cue: over an hour of film it would be heard half
-a dozen times, so a count needs its frame.
+section or a label), `{text}` (anything, only at the end); `fills` names the field of the cue if it is not
+called like the slot. A bare number is not a cue: it would be heard half a dozen times during an hour of film,
+so a count needs words around it.
 
-"done" alone is left out on purpose: half of those asked would mean "this step" and half "for tonight".
+"done" alone is left out on purpose: half of the people asked meant "this step" and half "for tonight".
 """
 
 from __future__ import annotations
@@ -125,14 +125,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Length,
         fills={"length": "length_mm"},
-        says="keeps a length and corrects the rounds left",
+        says="notes a length and corrects the rounds left",
         spoken=("measures {length}", "it measures {length}", "piece measures {length}", "length is {length}"),
         typed=("measure {length}", "length {length}"),
     ),
     Wording(
         cue=cues.Weight,
         fills={"weight": "grams"},
-        says="keeps what is left of a yarn",
+        says="notes what is left of a yarn",
         spoken=("{yarn} weighs {weight}", "weight of {yarn} is {weight}"),
         typed=("weigh {yarn} {weight}", "weight {yarn} {weight}"),
     ),
@@ -145,7 +145,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.RemindMe,
         fills={"number": "rounds"},
-        says="reminds you in so many rounds",
+        says="reminds you after a number of rounds",
         spoken=(
             "remind me in {number} rounds to {text}",
             "remind me in {number} rounds",
@@ -198,14 +198,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Film,
         fixed={"on": False},
-        says="needs no address word any more",
+        says="no longer asks for the address word",
         spoken=("film off", "the film is off", "the film is over"),
     ),
     Wording(
         cue=cues.Enough,
         says="says where you stop and closes",
         spoken=("that is all for tonight", "that is all for today"),
-        # What people say to each other in any film must not end her evening: that is for the keyboard.
+        # What people say to each other in any film must not end her evening, so these are only typed.
         typed=("enough", "quit", "exit", "q", "that is all", "that is enough", "good night", "all done"),
     ),
     Wording(
@@ -231,7 +231,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.PauseReading,
-        says="waits with reading along",
+        says="pauses reading along",
         spoken=("hold on", "hold it there", "hold the reading"),
         typed=("hold",),
     ),
@@ -273,11 +273,11 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
 
 
 def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
-    """Return the wording to recommend for a cue: the first of each of its rows.
+    """Return the wordings to recommend for a cue: the first of each of its rows.
 
     Args:
         cue: The kind of cue.
-        fixed: Fields of the cue; only rows that settle them so.
+        fixed: Fields of the cue; only rows that fix them to these values count.
     """
     rows = [wording for wording in VOCABULARY if wording.cue is cue]
     return tuple(row.spoken[0] for row in rows if fixed.items() <= row.fixed.items())

@@ -1,4 +1,4 @@
-"""What a wording is: how one thing is asked for, for the ear and for the keyboard. No I/O."""
+"""What a wording is: how to ask for one thing, aloud and at the keyboard. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.session import cues
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wording:
-    """How one thing is asked for."""
+    """How to ask for one thing."""
 
     cue: type[cues.Cue]
     says: str
@@ -18,8 +18,8 @@ class Wording:
     spoken: tuple[str, ...]
     """Wordings for voice and keyboard; the first is the one to recommend."""
     typed: tuple[str, ...] = ()
-    """Short forms for the keyboard alone."""
+    """Short forms for the keyboard only."""
     fixed: dict[str, Any] = field(default_factory=dict)
-    """Fields of the cue that this wording settles."""
+    """Fields of the cue that this wording fixes."""
     fills: dict[str, str] = field(default_factory=dict)
-    """The field of the cue that each slot fills, where it is not called as the slot is."""
+    """The field of the cue that each slot fills, if it is not called like the slot."""

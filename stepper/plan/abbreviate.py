@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Item, Plan, Round, Run, flatten
+from stepper.plan.model import Group, Item, Plan, Round, Run, flatten
 
 
 def instruction(
@@ -14,6 +14,7 @@ def instruction(
     chart: str | None = None,
     chart_round: int | None = None,
     manner: str | None = None,
+    evenly: bool = False,
 ) -> str:
     """Write a round as a printed pattern would.
 
@@ -22,6 +23,7 @@ def instruction(
         chart: Name of the chart it is from.
         chart_round: Round of the chart, from 1.
         manner: How the stitches are bound off, where they all are; empty for plainly.
+        evenly: Whether it is one of even changes, of which every repeat says how often it is worked.
     """
     if manner is not None and not (isinstance(phrase[0], Run) and phrase[0].stitch in ("graft", "draw")):
         return f"bind off {manner}".strip()
@@ -30,7 +32,8 @@ def instruction(
     phrase = shown(phrase)
     coloured = len({run.yarn for run in flatten(phrase) if run.stitch not in ("hold", "return")}) > 1
     text = ", ".join(
-        _item(item, coloured=coloured, last=number == len(phrase) - 1) for number, item in enumerate(phrase)
+        _item(item, coloured=coloured, last=not evenly and number == len(phrase) - 1)
+        for number, item in enumerate(phrase)
     )
     if not _is_shift(phrase):  # held stitches that come back in a worked round are worked across
         text = re.sub(r"\breturn (\d+) of\b", r"work across \1 of", text)
@@ -90,7 +93,10 @@ def _item(item: Item, *, coloured: bool, last: bool) -> str:
     inside = ", ".join(_item(inner, coloured=coloured, last=False) for inner in item.items)
     if last and item.times > 1:
         return f"*{inside}; rep from * to end"
-    return f"({inside}) {item.times} times" if item.times > 1 else inside
+    if item.times == 1:
+        return inside
+    start, end = "[]" if any(isinstance(inner, Group) for inner in item.items) else "()"
+    return f"{start}{inside}{end} {item.times} times"
 
 
 def _run(run: Run, *, coloured: bool) -> str:

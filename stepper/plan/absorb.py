@@ -12,11 +12,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.craft.spacing import decrease_positions, increase_positions
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
+from stepper.plan.evenly import Change, even_round
 from stepper.plan.model import Group, Item, Plan, Round, Run
-from stepper.plan.respace import runs_at, spread_of
+from stepper.plan.respace import spread_of
 from stepper.plan.run_repeats import condense, laid_flat
 
 ALTERED = "worked over the count in hand"
@@ -119,34 +120,28 @@ def made_good(round_: Round, mend: Mend) -> Round | None:
         Nothing where it cannot: too few changes to spread, or no plain stitch to make or save one at.
     """
     off = -mend.change
-    runs = _spread_anew(round_, off) if mend.spread else _at_spot(round_.runs, mend)
-    if runs is None:
-        return None
-    return _rewritten(round_, condense(runs), off, left=round_.after)
+    if mend.spread:
+        phrase = _spread_anew(round_, off)
+    else:
+        runs = _at_spot(round_.runs, mend)
+        phrase = None if runs is None else condense(runs)
+    return None if phrase is None else _rewritten(round_, phrase, off, left=round_.after)
 
 
-def _spread_anew(round_: Round, off: int) -> tuple[Run, ...] | None:
-    """Spread more or fewer changes over the round."""
+def _spread_anew(round_: Round, off: int) -> tuple[Item, ...] | None:
+    """Spread more or fewer changes over the round, in the manner that is shortest to say."""
     spread = spread_of(round_)
     if spread is None or round_.before + off < 1:
         return None
-    changes, odd = divmod(round_.after - round_.before - off, spread.change.change)
-    if odd or changes < 0:
+    number, odd = divmod(round_.after - round_.before - off, spread.change.change)
+    if odd or number < 0:
         return None
-    before, uses = round_.before + off, spread.change.uses
+    change = Change(code=spread.change.code, yarn=spread.yarn, plain=spread.plain)
     try:
-        if uses > 1:
-            places = decrease_positions(before, changes, uses=uses, flat=round_.flat)
-        elif uses == 1:  # worked into a stitch: each needs one of its own
-            places = decrease_positions(2 * before, changes, flat=round_.flat) if changes <= before else ()
-            places = tuple(min(place // 2, before - 1) for place in places)
-            if len(set(places)) != changes:
-                return None
-        else:
-            places = increase_positions(before, changes, flat=round_.flat)
+        made = even_round(round_.before + off, number, change, flat=round_.flat, manner=Manner.SAYABLE)
     except ValueError:
         return None
-    return runs_at(places, before, spread)
+    return made.items
 
 
 def _at_spot(runs: tuple[Run, ...], mend: Mend) -> tuple[Run, ...] | None:
@@ -206,7 +201,13 @@ def _rewritten(round_: Round, phrase: tuple[Item, ...], off: int, *, left: int, 
         phrase=phrase,
         runs=runs,
         shaping=tuple(shaping),
-        instruction=instruction(phrase, chart=round_.chart, chart_round=round_.chart_round, manner=manner),
+        instruction=instruction(
+            phrase,
+            chart=round_.chart,
+            chart_round=round_.chart_round,
+            manner=manner,
+            evenly=round_.evenly,
+        ),
         checkpoint=None if check is None else replace(check, expect=left),
         markers=tuple(each + gained if each > at else each for each in round_.markers),
         altered=(*round_.altered, ALTERED),

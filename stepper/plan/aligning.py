@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Hashable, Sequence
 
-from stepper.plan.fingerprint import Knitted, knitted
+from stepper.plan.fingerprint import Knitted, placed_alike
 from stepper.plan.model import Plan
 
 ALIKE = 0.5
@@ -94,4 +94,4 @@ def renamed_sections(old: Plan, new: Plan) -> dict[str, str]:
 
 def rounds_of(plan: Plan, section: str) -> list[Knitted]:
     """Return what is knitted in the rounds of a section."""
-    return [knitted(round_) for round_ in plan.rounds if round_.section == section]
+    return [placed_alike(round_) for round_ in plan.rounds if round_.section == section]

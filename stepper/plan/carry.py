@@ -15,6 +15,7 @@ from difflib import SequenceMatcher
 from enum import StrEnum
 
 from stepper.plan.aligning import renamed_sections
+from stepper.plan.fingerprint import Knitted, placed_alike
 from stepper.plan.lengthen import LengthCorrection, rounds_at_gauge
 from stepper.plan.model import Plan, Round, Run, Stretch
 from stepper.plan.resuming import PlaceChoice, resume
@@ -162,6 +163,11 @@ def _work(round_: Round) -> _Work:
     return round_.runs, round_.needle_mm, round_.flat, round_.side, round_.remarks
 
 
+def _told_of(round_: Round) -> tuple[str | None, Knitted, float | None, tuple[str, ...]]:
+    """Return what is told of a round that is done: where its even changes stand is past changing."""
+    return round_.label, placed_alike(round_), round_.needle_mm, round_.remarks
+
+
 def _key(round_: Round) -> tuple[str | None, _Work]:
     """Return what is told as a change when it differs."""
     return round_.label, _work(round_)
@@ -183,7 +189,8 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
                 continue
             # What is knitted is told apart from what is to come, where round stands for round.
             knitted = min(max(old_index - before[b1].index, 0), b2 - b1) if b2 - b1 == a2 - a1 else 0
-            if knitted:
+            done = zip(before[b1 : b1 + knitted], after[a1 : a1 + knitted], strict=True)
+            if any(_told_of(one) != _told_of(other) for one, other in done):
                 yield _change(
                     section, before[b1 : b1 + knitted], after[a1 : a1 + knitted], old_index, new_index
                 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.count_reading import read_as
 from stepper.plan.drafts import Finding
+from stepper.plan.marker_sections import between_markers, sections
 from stepper.plan.model import Run
 from stepper.plan.needles import Needles
 from stepper.project.instructions import Count
@@ -29,6 +30,9 @@ def check_count(instruction: Count, needles: Needles) -> None:
                 f"The round goes from {last.before} to {last.after} stitches.",
             )
         return
+    if instruction.sections:
+        _check_sections(instruction, printed, needles)
+        return
     short = printed - needles.count
     if not short:
         needles.counting.off = 0
@@ -45,6 +49,21 @@ def check_count(instruction: Count, needles: Needles) -> None:
             )
         )
         needles.counting.off = short
+
+
+def _check_sections(instruction: Count, printed: int, needles: Needles) -> None:
+    """Compare a count printed between markers, or for each section, with the stitches there."""
+    if not needles.markers:
+        needles.report(instruction.place, "there are no markers on the needles to count between.")
+        return
+    found = sections(needles) if instruction.sections == "each" else (between_markers(needles),)
+    if None in found:
+        needles.report(instruction.place, "nobody can tell which of the markers are meant.")
+    elif set(found) != {printed}:
+        counts = ", ".join(str(number) for number in dict.fromkeys(found))
+        needles.report(
+            instruction.place, f"the pattern prints {printed} stitches there; the lines come to {counts}."
+        )
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

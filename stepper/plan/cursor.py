@@ -12,9 +12,9 @@ from itertools import groupby
 from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.places import Places
 from stepper.plan.round_sources import Choice, Supplies
 from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches
-from stepper.plan.row_facing import Facing
 from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
@@ -33,32 +33,21 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
-_OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
-"""Markers that there are of a kind; where the row meets another number, some are of another kind."""
 
 
 @dataclass(slots=True, kw_only=True)
-class Cursor:
+class Cursor(Places):
     """The place in the round while it is worked."""
 
-    facing: Facing
-    size: int
     yarn: str
     method: str
     supplies: Supplies
-    waiting: list[int] = field(default_factory=list)
-    """Markers not reached yet, on the old round."""
-    used: int = 0
-    made: int = 0
-    placed: list[int] = field(default_factory=list)
     held: list[tuple[str, int]] = field(default_factory=list)
     returned: list[str] = field(default_factory=list)
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
     parted: bool = False
     """Whether the row ended at a turn with the rest put on hold."""
-    aimed: int | None = None
-    """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
     steps: int = 0
     """Elements worked so far, every pass of a repeat counted."""
 
@@ -125,7 +114,7 @@ class Cursor:
         if self.supplies.chart is None:
             raise MisfitError(element.place, f'there is no chart "{element.name}".')
         drawn = self.supplies.chart(element)
-        room = element.over.of(self.size) if element.over is not None else self._goal(element) - self.used
+        room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
         inner = room - drawn.edges
         if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
             near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
@@ -236,65 +225,8 @@ class Cursor:
             raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
         items.append(Run(element.stitch, 1, self.yarn))
 
-    def _goal(self, element: Until | Several | ChartPart) -> int:
-        """Return the place up to which an element works. Unit: stitches of the old round."""
-        short = element.short.of(self.size) if element.short else 0
-        name = "" if isinstance(element, ChartPart) else element.name
-        if element.goal in ("turn", "past"):
-            goal = self._turning(element, name) + (short if element.goal == "past" else -short)
-        elif element.goal == "marker" and name != "end":
-            goal = self._marker(element, name) - short
-        elif element.goal == "last":
-            goal = self.facing.end - short
-        else:
-            goal = self.facing.end - (short if element.goal == "marker" else 0)
-        if goal < self.used:
-            raise MisfitError(
-                element.place,
-                f"{self.used} stitches are worked at this place, past the one to work to ({goal}).",
-            )
-        return goal
-
-    def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next marker, or of the last; in the round its end is one."""
-        if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
-            raise MisfitError(element.place, "the first marker of the row is behind this place.")
-        ahead = self.waiting
-        if ahead and ahead[0] == self.used == self.aimed:
-            ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
-        if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
-            raise MisfitError(
-                element.place,
-                f"markers have no names here: the row meets {len(self.facing.markers)}, and nobody can tell "
-                f"which is the {name} marker.",
-                'Write "k to marker", with "sm" for every marker that is passed before it.',
-            )
-        if ahead:
-            self.aimed = ahead[-1] if name == "last" else ahead[0]
-            return self.aimed
-        if (self.placed or self.waiting) and self.used < self.facing.end:
-            return self.facing.end
-        raise MisfitError(
-            element.place,
-            "no marker is left in this round.",
-            "Place markers first: pm in a line, or Place marker every 20 sts.",
-        )
-
-    def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
-        for turn in self.facing.turns:
-            if turn > self.used:
-                if element.goal == "past":
-                    return turn + (1 if name == "wrap" else 0)
-                return turn - (1 if name == "ds" else 0)
-        raise MisfitError(
-            element.place,
-            "no short row was turned ahead of this place.",
-            "Write the first two short rows with their stitches: k27, turn.",
-        )
-
     def _until(self, element: Until, items: list[Item]) -> None:
-        goal = self._goal(element)
+        goal = self.goal(element)
         room = goal - self.used
         if element.stitch == "pattern":
             self._as_it_looks(room, element, items)
@@ -357,7 +289,7 @@ class Cursor:
             self._repeat(element, self._sections(element), items)
             return
         unit = self._unit(element)
-        goal = self._goal(element)
+        goal = self.goal(element)
         if element.goal == "rest":
             goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used

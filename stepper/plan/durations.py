@@ -2,16 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import lcm
 
+from stepper.plan.columns import KNIT
 from stepper.plan.drafts import Template
-from stepper.plan.established import establish, even
+from stepper.plan.established import asks_pattern, establish, even, ground
 from stepper.plan.fitting_counts import nearest_counts
-from stepper.plan.model import Stretch, flatten
+from stepper.plan.in_hand import Established
+from stepper.plan.measuring_places import like_another, measured_from
+from stepper.plan.model import Stretch
 from stepper.plan.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
-from stepper.project.instructions import Duration, Rounds, Times, UntilCount, UntilLength, WorkRounds
+from stepper.project.instructions import (
+    Duration,
+    Going,
+    Rounds,
+    Times,
+    UntilCount,
+    UntilLength,
+    UntilLike,
+    WorkRounds,
+)
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
@@ -102,6 +115,29 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
         establish(cycle, needles, start=begin)
 
 
+def go_on_in(instruction: Going, needles: Needles) -> None:
+    """Take up the fabric in which the rows between and of a shaping are worked; no row is worked yet."""
+    place = instruction.place
+    if needles.counting.lost or instruction.manner in ("pattern", "rib"):
+        if not needles.counting.lost and needles.established is None:
+            needles.report(place, "no pattern has been set up before this line.")
+        return
+    plain = instruction.manner == "stockinette"
+    if not plain:
+        needles.report(
+            place,
+            "a fabric that begins together with its shaping is read of stockinette alone.",
+            "Write the rows of the fabric before the shaping, then go on in pattern.",
+        )
+        return
+    here = len(needles.drafts)
+    cycle = (Template((), place, stockinette=True),)
+    needles.section.pattern, needles.section.garter = cycle, False
+    needles.established = Established(
+        cycle=cycle, start=here, end=here, reached=here, columns=[(KNIT,)] * needles.count
+    )
+
+
 def _is_figured(row: Template) -> bool:
     """Return whether a row is written out in more than one stitch."""
     return len(row.elements) > 1 or any(isinstance(element, Several) for element in row.elements)
@@ -156,6 +192,8 @@ def last_for(
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount):
         _to_count(cycle, duration, needles, start=at)
+    elif isinstance(duration, UntilLike):
+        repeat(cycle, like_another(duration, needles), needles, place, start=at)
     else:
         _to_length(cycle, duration, needles, place, start=start, first=first)
     needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
@@ -211,6 +249,7 @@ def _to_length(
         return
     if not _has_ending(cycle, duration, needles):
         return
+    duration = _with_side(cycle, duration, needles)
     rounds = _ended(rounds, cycle, duration, needles, first + shift)
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
@@ -236,48 +275,6 @@ def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
-def measured_from(duration: UntilLength, needles: Needles) -> int:
-    """Return the index of the draft from whose beginning a length is measured.
-
-    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
-    and a section that holds two pieces is measured from the second.
-    """
-    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
-    piece = next(begun, 0)
-    if duration.start == "divide":
-        return _divide(duration, needles, piece)
-    if duration.start != "cast-on":
-        return max(needles.section.start, piece)
-    if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
-        needles.report(
-            duration.length.place,
-            "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
-            'Say the length from where they came back: leave out "from cast-on edge".',
-            kind="length",
-        )
-    return piece
-
-
-def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the index of the draft behind the one that put stitches on hold for other parts.
-
-    A sleeve that came back from hold, or was picked up, has its underarm where it begins.
-    """
-    held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
-    if held:
-        return held[-1] + 1
-    begun = needles.drafts[piece : piece + 1]
-    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
-        return piece
-    needles.report(
-        duration.length.place,
-        "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
-        'Measure from the cast-on edge, or write "for" and the length worked from here.',
-        kind="length",
-    )
-    return piece
-
-
 def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
     """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
     if all(template.chart_round for template in cycle):
@@ -300,6 +297,23 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
         f"They are {', '.join(map(str, numbers))}.",
     )
     return False
+
+
+def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
+    """Return the length with the side that ends it: a purl row of stockinette is a wrong-side row."""
+    if duration.ending_side not in ("k", "p"):
+        return duration
+    plain = all(
+        template.stockinette or (asks_pattern(template.elements) and ground(needles) == "plain")
+        for template in cycle
+    )
+    if not (plain and needles.flat):
+        needles.report(
+            duration.length.place,
+            "which of these rows is the knit row and which the purl row cannot be told.",
+            'Write "ending with a WS row".',
+        )
+    return replace(duration, ending_side="RS" if duration.ending_side == "k" else "WS")
 
 
 def _ended(

@@ -46,14 +46,11 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
-    purl = instruction.stitch == "p"
-    phrase = purled(phrase) if purl else phrase
-    # What is spread anew later is spread in knit stitches, so a purled round is left as it is.
     needles.emit(
-        phrase,
+        purled(phrase) if instruction.stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
-        evenly=not purl,
+        evenly=True,
         shaping=positions,
         altered=moved_by,
     )

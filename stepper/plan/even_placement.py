@@ -9,14 +9,23 @@ No I/O.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from stepper.craft.gauge import half_up
+from stepper.craft.manners import Manner
 from stepper.craft.respacing import avoid_places, places_touching
 from stepper.craft.spacing import gaps_between
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.evenly import even_phrase, even_places, tallied, uses_of
+from stepper.plan.evenly import (
+    Change,
+    even_places,
+    even_round,
+    formerly_written,
+    round_at,
+    tallied,
+    usual_change,
+)
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import Needles
 from stepper.plan.row_facing import mirrored
@@ -28,7 +37,9 @@ Placed = tuple[tuple[Item, ...], tuple[int, ...], tuple[str, ...]]
 """The round, the stitches of the old round worked before each change, and the rules that moved them."""
 
 
-def placed_round(before: int, after: int, needles: Needles, place: Span) -> Placed:
+def placed_round(
+    before: int, after: int, needles: Needles, place: Span, change: Change | None = None
+) -> Placed:
     """Spread an increase or decrease evenly over a round, clear of what should stay plain.
 
     Args:
@@ -36,24 +47,36 @@ def placed_round(before: int, after: int, needles: Needles, place: Span) -> Plac
         after: Stitches to reach.
         needles: The knitting in hand.
         place: Of the instruction, to warn at.
+        change: What the changes are worked in; None for one made and two knitted together.
 
     Raises:
         ValueError: No such round is possible, or not with the centre kept free.
     """
-    positions = even_places(before, after, flat=needles.flat)
-    uses = uses_of(before, after)
+    change = change or usual_change(before, after, needles.yarn)
+    number, over = divmod(after - before, change.adds)
+    if over or number < 0:
+        raise ValueError(f"{change.code} changes the count by {change.adds:+d} at a time.")
+    # A count alone needs no phrase; where the changes stand matters to markers and to the ends of rows.
+    cheap = needles.checking and not needles.flat and not needles.markers
+    manner = needles.project.spacing or Manner.MIXED
+    even = even_places(before, number, change, flat=needles.flat, manner=Manner.MIXED if cheap else manner)
+    positions = even
     moved_by: tuple[str, ...] = ()
     rules = _rules(needles)
     if positions and rules:
-        moved = _with_free_centres(positions, before, uses, rules, needles)
-        if moved != positions:
-            moved_by = tuple(rule.text for rule in rules)
-            positions = moved
+        positions = _with_free_centres(positions, before, change.uses, rules, needles)
+        moved_by = tuple(rule.text for rule in rules) if positions != even else ()
     elif positions and not needles.checking:
-        positions = _out_of_the_way(positions, before, uses, needles, place)
+        positions = _out_of_the_way(positions, before, change.uses, needles, place)
     if needles.checking:
-        return tallied(before, after, yarn=needles.yarn), positions, moved_by
-    return even_phrase(before, positions, uses, yarn=needles.yarn), positions, moved_by
+        return tallied(before, number, change), positions, moved_by
+    if needles.project.spacing is None:
+        made = formerly_written(before, positions, change)
+    elif positions == even:
+        made = even_round(before, number, change, flat=needles.flat, manner=manner)
+    else:
+        made = round_at(before, positions, change)
+    return made.items, made.places, moved_by
 
 
 # --- by themselves ------------------------------------------------------------------------------------
@@ -64,7 +87,7 @@ def _out_of_the_way(
 ) -> tuple[int, ...]:
     """Keep off markers and motifs as far as the gaps allow it."""
     markers = markers_ahead(needles)
-    for barred in _tiers(markers, motif_stitches(needles), uses):
+    for barred in _tiers(markers, motif_stitches(needles), needles, uses):
         try:
             moved = avoid_places(positions, stitches, barred, flat=needles.flat, uses=uses, within=1)
         except ValueError:
@@ -76,16 +99,26 @@ def _out_of_the_way(
     return positions
 
 
-def _tiers(markers: tuple[int, ...], motif: tuple[int, ...], uses: int) -> Iterator[frozenset[int]]:
+def _tiers(
+    markers: tuple[int, ...], motif: tuple[int, ...], needles: Needles, uses: int
+) -> Iterator[frozenset[int]]:
     """Return what to keep clear, as much as there is first and less and less after it."""
     beside = places_touching({side for each in markers for side in (each, each + 1)}, uses=uses)
     if not uses:
         beside = frozenset(markers)  # two markers a stitch apart keep nothing clear between them
-    parted = places_touching(motif, uses=uses)
+    parted = _disturbing(motif, needles, uses)
     across = _across(markers, uses)
     for barred in (beside | parted, beside, across | parted, across, parted):
         if barred:
             yield barred
+
+
+def _disturbing(kept: Collection[int], needles: Needles, uses: int) -> frozenset[int]:
+    """Return the places where a change would disturb stitches kept; the end of a round is its beginning."""
+    places = places_touching(kept, uses=uses)
+    if not uses and not needles.flat and 1 in kept and needles.count in kept:
+        places |= {0, needles.count}
+    return places
 
 
 def _across(markers: tuple[int, ...], uses: int) -> frozenset[int]:
@@ -143,7 +176,7 @@ def _with_free_centres(
     positions: tuple[int, ...], stitches: int, uses: int, rules: list[Alteration], needles: Needles
 ) -> tuple[int, ...]:
     kept = {number for rule in rules for number in free_stitches(rule, stitches, needles)}
-    barred = places_touching(kept, uses=uses) | _across(markers_ahead(needles), uses)
+    barred = _disturbing(kept, needles, uses) | _across(markers_ahead(needles), uses)
     try:
         return avoid_places(positions, stitches, barred, flat=needles.flat, uses=uses)
     except ValueError as error:

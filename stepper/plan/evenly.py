@@ -1,74 +1,124 @@
-"""The evenly spaced increase or decrease round, the blended one above all. No I/O."""
+"""The evenly spread increase or decrease round as stitches: from a phrase, and from places. No I/O."""
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
 
-from stepper.craft.spacing import decrease_positions, increase_positions
+from stepper.craft.manners import Manner, Spaced, spaced
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import stitch
+from stepper.craft.written import written
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.run_repeats import condense
 
 
-def even_round(
-    before: int, after: int, *, yarn: str, flat: bool, grouped: bool = True
-) -> tuple[tuple[Item, ...], tuple[int, ...]]:
-    """Spread an increase or decrease evenly over a round.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Change:
+    """What a round of even changes is worked in."""
+
+    code: str
+    """Code of the increase or decrease in the stitch table."""
+    yarn: str
+    plain: str = "k"
+    """Code of the stitch between the changes."""
+
+    @property
+    def uses(self) -> int:
+        """Stitches it takes up beside the gaps: none for one made, two for two worked together.
+
+        A stitch worked into twice is the last of its gap.
+        """
+        uses = stitch(self.code).uses
+        return uses if uses > 1 else 0
+
+    @property
+    def inside(self) -> int:
+        """Stitches of its gap that it is worked into: 1 for `kfb`, else 0."""
+        return stitch(self.code).uses - self.uses
+
+    @property
+    def adds(self) -> int:
+        """Stitches that one of it adds; below 0 for a decrease."""
+        return stitch(self.code).change
+
+
+def usual_change(before: int, after: int, yarn: str) -> Change:
+    """Return the change that an even round is worked in where the line names none."""
+    return Change(code=MAKE_ONE if after >= before else KNIT_TOGETHER, yarn=yarn)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EvenRound:
+    """A round of even changes."""
+
+    items: tuple[Item, ...]
+    places: tuple[int, ...]
+    """Stitches of the old round worked before each change."""
+
+
+def even_places(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> tuple[int, ...]:
+    """Say after how many stitches of the old round each change comes; one worked into a stitch behind it.
+
+    Raises:
+        ValueError: So many changes do not fit.
+    """
+    return _spaced(before, number, _as_spaced(change), flat, manner).positions
+
+
+def even_round(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> EvenRound:
+    """Spread changes evenly over a round.
 
     Args:
         before: Stitches on the needles. Unit: stitches. Range: 1 and up.
-        after: Stitches to reach. Range: half of `before` to twice `before`.
-        yarn: Key of the yarn in hand.
+        number: Changes to make. Range: 0 and up, as many as fit.
+        change: What they are worked in.
         flat: Whether the row has ends, which then get half gaps.
-        grouped: Whether to look for repeats; a count alone does not need them.
-
-    Returns:
-        The round, and the stitches of the old round worked before each change.
+        manner: How larger and smaller gaps follow each other.
 
     Raises:
-        ValueError: No such round is possible.
+        ValueError: So many changes do not fit.
     """
-    positions = even_places(before, after, flat=flat)
-    return even_phrase(before, positions, uses_of(before, after), yarn=yarn, grouped=grouped), positions
+    made = _spaced(before, number, _as_spaced(change), flat, manner)
+    return EvenRound(items=_items(made.phrase, change), places=_worked_before(made.positions, change))
 
 
-def even_places(before: int, after: int, *, flat: bool) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each change comes.
-
-    Raises:
-        ValueError: No such round is possible.
-    """
-    if after > before:
-        return increase_positions(before, after - before, flat=flat)
-    return decrease_positions(before, before - after, flat=flat) if after < before else ()
-
-
-def uses_of(before: int, after: int) -> int:
-    """Return the stitches each change takes up: none for one made, two for two worked together."""
-    return 0 if after >= before else 2
-
-
-def even_phrase(
-    before: int, positions: tuple[int, ...], uses: int, *, yarn: str, grouped: bool = True
-) -> tuple[Item, ...]:
-    """Write a round with its changes at places.
+def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
+    """Write a round with its changes at places, in the fewest words that keep their order.
 
     Args:
         before: Stitches on the needles.
-        positions: Stitches of the old round worked before each change.
-        uses: As `uses_of` gives them.
-        yarn: Key of the yarn in hand.
-        grouped: Whether to look for repeats.
+        places: As `even_places` gives them.
+        change: What the changes are worked in.
     """
-    runs = _decreases(before, positions, yarn) if uses else _increases(before, positions, yarn)
-    return condense(runs) if grouped else runs
+    gaps, worked = [], 0
+    for place in places:
+        gaps.append(place - worked)
+        worked = place + change.uses
+    phrase: list[Part] = list(written(tuple(gaps), change.code))
+    if before > worked:
+        phrase.append(Plain(before - worked))
+    return EvenRound(items=_items(phrase, change), places=_worked_before(places, change))
 
 
-def tallied(before: int, after: int, *, yarn: str) -> tuple[Item, ...]:
+def formerly_written(before: int, places: Sequence[int], change: Change) -> EvenRound:
+    """Write a round as plans did before there were manners, to know the plan of a journal knitted then."""
+    runs, worked = [], 0
+    for place in places:
+        if place > worked:
+            runs.append(Run(change.plain, place - worked, change.yarn))
+        runs.append(Run(change.code, 1, change.yarn))
+        worked = place + change.uses
+    if before > worked:
+        runs.append(Run(change.plain, before - worked, change.yarn))
+    return EvenRound(items=condense(tuple(runs)), places=tuple(places))
+
+
+def tallied(before: int, number: int, change: Change) -> tuple[Item, ...]:
     """Write a round that has the right stitches in no particular order, where only its counts are wanted."""
-    changes = abs(after - before)
-    plain = before - uses_of(before, after) * changes
-    runs = (Run("k", plain, yarn), Run("m1" if after > before else "k2tog", changes, yarn))
+    plain = before - stitch(change.code).uses * number
+    runs = (Run(change.plain, plain, change.yarn), Run(change.code, number, change.yarn))
     return tuple(run for run in runs if run.times)
 
 
@@ -82,27 +132,39 @@ def purled(items: tuple[Item, ...]) -> tuple[Item, ...]:
     )
 
 
-def _increases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:
-    runs: list[Run] = []
-    worked = 0
-    for position in positions:
-        if position > worked:
-            runs.append(Run("k", position - worked, yarn))
-        runs.append(Run("m1", 1, yarn))
-        worked = position
-    if before > worked:
-        runs.append(Run("k", before - worked, yarn))
-    return tuple(runs)
+# Blends are tried by the hundred, and most of them meet in the same few counts.
+_spaced_once = lru_cache(maxsize=2048)(spaced)
 
 
-def _decreases(before: int, positions: tuple[int, ...], yarn: str) -> tuple[Run, ...]:
-    runs: list[Run] = []
-    worked = 0
-    for position in positions:
-        if position > worked:
-            runs.append(Run("k", position - worked, yarn))
-        runs.append(Run("k2tog", 1, yarn))
-        worked = position + 2
-    if before > worked:
-        runs.append(Run("k", before - worked, yarn))
-    return tuple(runs)
+def _spaced(before: int, number: int, code: str, flat: bool, manner: Manner) -> Spaced:
+    return _spaced_once(before, number, change=code, flat=flat, manner=manner)
+
+
+def _as_spaced(change: Change) -> str:
+    """Return the stitch that takes up as much of the round beside its gaps."""
+    return MAKE_ONE if change.inside else change.code
+
+
+def _worked_before(places: Sequence[int], change: Change) -> tuple[int, ...]:
+    return tuple(place - change.inside for place in places)
+
+
+def _items(phrase: Sequence[Part], change: Change) -> tuple[Item, ...]:
+    """Turn a phrase into stitches."""
+    items: list[Item] = []
+    for part in phrase:
+        if isinstance(part, Plain):
+            items.append(Run(change.plain, part.stitches, change.yarn))
+        elif isinstance(part, Repeat):
+            items.append(Group(_items(part.parts, change), part.times))
+        else:
+            items += _stretch(part, change)
+    return tuple(items)
+
+
+def _stretch(part: Stretch, change: Change) -> tuple[Item, ...]:
+    gap = part.gap - change.inside
+    if gap <= 0:
+        return (Run(change.code, part.times, change.yarn),)
+    pair = (Run(change.plain, gap, change.yarn), Run(change.code, 1, change.yarn))
+    return (Group(pair, part.times),) if part.times > 1 else pair

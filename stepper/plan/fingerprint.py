@@ -29,6 +29,21 @@ def knitted(round_: Round) -> Knitted:
     return round_.before, round_.after, round_.flat, round_.side, tuple(work)
 
 
+def placed_alike(round_: Round) -> Knitted:
+    """Return the same for a round whose changes are spread evenly, wherever they stand.
+
+    Where they stand depends on a manner and on what is to be kept clear; it is the same round of the garment.
+    """
+    before, after, flat, side, work = knitted(round_)
+    if not round_.evenly:
+        return before, after, flat, side, work
+    in_all: dict[tuple[str, str], int] = {}
+    for code, yarn, times in work:
+        in_all[code, yarn] = in_all.get((code, yarn), 0) + times
+    sums = sorted((code, yarn, times) for (code, yarn), times in in_all.items())
+    return before, after, flat, side, tuple(sums)
+
+
 def fingerprint(plan: Plan) -> str:
     """Return a name that changes when any round of the plan does.
 

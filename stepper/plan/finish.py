@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
 from stepper.plan.drafts import DraftRound
@@ -37,6 +38,7 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         yarns={key: yarn.name for key, yarn in project.yarns.items()},
         finish_by=project.finish_by,
         materials=materials_of(project),
+        spacing=project.spacing or Manner.MIXED,
     )
 
 
@@ -51,7 +53,11 @@ class _Flat:
         self.shaping = shaping_places(self.runs)
         self.floats = longest_floats(self.runs, flat=draft.flat)
         self.instruction = instruction(
-            draft.phrase, chart=draft.chart, chart_round=draft.chart_round, manner=draft.bound_off
+            draft.phrase,
+            chart=draft.chart,
+            chart_round=draft.chart_round,
+            manner=draft.bound_off,
+            evenly=draft.template is not None and draft.template.evenly is not None,
         )
 
 

@@ -11,11 +11,13 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.durations import as_it_looks, measured_from
+from stepper.plan.durations import as_it_looks
 from stepper.plan.established import asks_pattern, even, ground
+from stepper.plan.measuring_places import measured_from
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template
+from stepper.plan.schedule import occasions
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -35,7 +37,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     template = _round_of(instruction, needles)
     if template is None:
         return
-    if instruction.at_once:
+    if instruction.first is not None:
+        work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
         work_template(template, needles)
     since = _since(instruction, template, needles)
     before_it = ground(needles) if needles.section.pattern else ""
@@ -47,26 +50,22 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
             "if the pattern before goes on.",
         )
-    for leg in _legs(instruction, needles):
-        every, times = leg.every.of(needles.size), leg.times.of(needles.size)
-        for _ in range(times):
-            before = len(needles.findings)
-            plain = every - 1 - since
-            since = 0
-            if leg.side and template.side and leg.side != template.side:
-                needles.report(
-                    leg.every.place,
-                    f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
-                )
-                return
-            if leg.side and not template.side:
-                template = replace(template, side=leg.side)
-            if _falls_wrong(template, plain, needles):
-                plain = plain - 1 if plain else 1
-            _work_between(plain, needles, leg.every.place, goes_on=goes_on)
-            work_template(template, needles)
-            if len(needles.findings) > before or needles.counting.lost:
-                return
+    before = len(needles.findings)
+    for plain, leg in occasions(_legs(instruction, needles), needles, since=since):
+        if leg.side and template.side and leg.side != template.side:
+            needles.report(
+                leg.every.place,
+                f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
+            )
+            return
+        if leg.side and not template.side:
+            template = replace(template, side=leg.side)
+        if _falls_wrong(template, plain, needles):
+            plain = plain - 1 if plain else 1
+        work_between(plain, needles, leg.every.place, goes_on=goes_on)
+        work_template(template, needles)
+        if len(needles.findings) > before:
+            return
 
 
 def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
@@ -83,7 +82,7 @@ def _since(instruction: AtIntervals, template: Template, needles: Needles) -> in
         since += 1
     else:
         return 0
-    if instruction.at_once or not 0 < since < every or not _is_like(draft, template):
+    if instruction.first is not None or not 0 < since < every or not _is_like(draft, template):
         return 0
     word = "row" if needles.flat else "round"
     rounds, verb = (f"{since} {word}s", "count") if since > 1 else (word, "counts")
@@ -113,7 +112,7 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
     return found
 
 
-def _work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
+def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
     """Work the rounds between two shapings: as the fabric is, if the shaping goes on with it, else plain."""
     if not rounds:
         return
@@ -152,9 +151,9 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     if instruction.label in needles.section.in_all:
         needles.section.in_all.discard(instruction.label)
         return _once_less(instruction.legs, needles)
-    if not instruction.at_once:
-        return instruction.legs
     first = instruction.legs[0]
+    if instruction.first is None or first.times is None:
+        return instruction.legs
     times = first.times.of(needles.size)
     place = first.times.place
     needles.choices.append(
@@ -174,6 +173,8 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
 def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
     """Return legs of which the first is worked one time less, as it was worked once before."""
     first, *rest = legs
+    if first.times is None:
+        return legs
     number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
     return (replace(first, times=number), *rest)
 
@@ -205,12 +206,16 @@ def work_together(instruction: Together, needles: Needles) -> None:
         if template is None:
             return
         at = _begins(part, needles)
-        if part.at_once:
-            at += 1
+        if part.first is not None:
+            at += part.first.of(needles.size)
             due.setdefault(at, []).append(template)
         for leg in _legs(part, needles):
             if leg.side and not template.side:
                 template = replace(template, side=leg.side)
+            if leg.times is None:
+                told = "two shapings side by side each need a number of times."
+                needles.report(leg.every.place, told, "Write how often, in place of the count.")
+                return
             for _ in range(leg.times.of(needles.size)):
                 plain = leg.every.of(needles.size) - 1
                 if needles.flat and template.side:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
 from stepper.plan.materials import Materials
 
@@ -191,6 +192,8 @@ class Plan:
     """Date to be done by, ISO 8601, if the file names one."""
     materials: Materials = field(default_factory=Materials)
     """What it is made of."""
+    spacing: Manner = Manner.SAYABLE
+    """The manner in which its even changes are spaced."""
 
     @property
     def sections(self) -> tuple[str, ...]:

@@ -17,8 +17,9 @@ from stepper.craft.respacing import respread
 from stepper.craft.spacing import decrease_positions, gaps_between, increase_positions
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.abbreviate import instruction
-from stepper.plan.model import Plan, Round, Run
-from stepper.plan.run_repeats import condense
+from stepper.plan.evenly import Change, round_at
+from stepper.plan.model import Plan, Round
+from stepper.plan.run_repeats import laid_flat
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -225,26 +226,13 @@ def _with_places(round_: Round, places: tuple[int, ...]) -> Round:
         return round_
     spread = spread_of(round_)
     assert spread is not None
-    runs = runs_at(places, round_.before, spread)
-    phrase = condense(runs)
-    altered = (*round_.altered, ALTERED)
+    change = Change(code=spread.change.code, yarn=spread.yarn, plain=spread.plain)
+    phrase = round_at(round_.before, [place + change.inside for place in places], change).items
     return replace(
-        round_, phrase=phrase, runs=runs, shaping=places, instruction=instruction(phrase), altered=altered
+        round_,
+        phrase=phrase,
+        runs=laid_flat(phrase),
+        shaping=places,
+        instruction=instruction(phrase, evenly=True),
+        altered=(*round_.altered, ALTERED),
     )
-
-
-def runs_at(places: tuple[int, ...], before: int, spread: Spread) -> tuple[Run, ...]:
-    """Write plain stitches with a change at each of the places."""
-    runs: list[Run] = []
-    worked = 0
-    for place in places:
-        if place > worked:
-            runs.append(Run(spread.plain, place - worked, spread.yarn))
-        if runs and runs[-1].stitch == spread.change.code:
-            runs[-1] = Run(spread.change.code, runs[-1].times + 1, spread.yarn)
-        else:
-            runs.append(Run(spread.change.code, 1, spread.yarn))
-        worked = place + spread.change.uses
-    if before > worked:
-        runs.append(Run(spread.plain, before - worked, spread.yarn))
-    return tuple(runs)

@@ -2,8 +2,8 @@
 
 Theory of operation. What is knitted is a sequence of rounds; names, labels and remarks are not in the fabric.
 
-1. Where the new plan begins with the very rounds that are knitted, the place is behind them. A round half
-   worked has to begin the same as well.
+1. Where the new plan begins with the very rounds that are knitted, the place is behind them; it does not
+   matter where in an even round its changes stand. A round half worked has to begin the same as well.
 2. Otherwise the plan was changed in what is knitted already. Every seam of the new plan is measured by the
    rounds that come out alike before it and after it (`stepper.plan.aligning`). The place is sure where one
    seam alone is best, the rounds on both sides of it are those on both sides of the place, nothing that was
@@ -21,7 +21,7 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.aligning import common_lengths, renamed_sections, seams, skipped_or_doubled
-from stepper.plan.fingerprint import Knitted, knitted
+from stepper.plan.fingerprint import Knitted, knitted, placed_alike
 from stepper.plan.labelled import same_distance
 from stepper.plan.model import Plan, Round
 
@@ -102,8 +102,8 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
         index: Round in hand in the old plan, from 0; the number of rounds when all are done.
         stitch: Stitches of it worked.
     """
-    works = [knitted(round_) for round_ in old.rounds]
-    after = [knitted(round_) for round_ in new.rounds]
+    works = [placed_alike(round_) for round_ in old.rounds]
+    after = [placed_alike(round_) for round_ in new.rounds]
     index = min(index, len(works))
     both = _Both(old=old, new=new, done=works[:index], ahead=works[index:], after=after, stitch=stitch)
     if after[:index] == both.done and _in_its_section(both, index):
@@ -129,8 +129,8 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
     """
     if index >= len(old.rounds):
         return len(new.rounds)
-    works = [knitted(round_) for round_ in old.rounds]
-    after = [knitted(round_) for round_ in new.rounds]
+    works = [placed_alike(round_) for round_ in old.rounds]
+    after = [placed_alike(round_) for round_ in new.rounds]
     if after[: index + 1] == works[: index + 1]:
         return index
     fitting = seams(works[:index], works[index:], after)

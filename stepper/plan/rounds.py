@@ -115,7 +115,7 @@ def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
         return worked
 
 
-_AT_MARKERS = ("marker", "markers", "turn", "past")
+_AT_MARKERS = ("marker", "behind", "markers", "turn", "past")
 
 
 def _asks_markers(elements: tuple[Element, ...]) -> bool:

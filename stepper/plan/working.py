@@ -13,7 +13,8 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
-from stepper.plan.durations import cycle_of, last_for, times_in_words, work_even
+from stepper.plan.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
+from stepper.plan.edge_shaping import work_at_edge
 from stepper.plan.established import establish
 from stepper.plan.even_change import work_evenly
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
@@ -32,9 +33,11 @@ from stepper.project.instructions import (
     ChartWork,
     Count,
     EdgeRows,
+    EdgeShaping,
     Evenly,
     Flat,
     Forms,
+    Going,
     Join,
     Labelled,
     MarkEvery,
@@ -195,6 +198,11 @@ def _(instruction: AtIntervals, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: EdgeShaping, needles: Needles) -> None:
+    work_at_edge(instruction, needles)
+
+
+@work.register
 def _(instruction: Together, needles: Needles) -> None:
     work_together(instruction, needles)
 
@@ -212,6 +220,11 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
 @work.register
 def _(instruction: TurnMethod, needles: Needles) -> None:
     needles.short_rows.method = instruction.method
+
+
+@work.register
+def _(instruction: Going, needles: Needles) -> None:
+    go_on_in(instruction, needles)
 
 
 @work.register

@@ -71,7 +71,10 @@ _NO_NAME = re.compile(
     re.I,
 )
 """Words with which "rnd 2" is a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
-_WORK_TIMES = re.compile(r"\s*[(\[]?\s*\bwork(?:ed)?\s+(?:(\d{1,3})\s+times|(twice))\s*[)\]]?$", re.I)
+_WORK_TIMES = re.compile(
+    r"(?:\s*[(\[]?\s*\bwork(?:ed)?\s+|\s*[(\[]\s*|\s*,\s*)(?:(\d{1,3})\s*(?:times|x)|x\s*(\d{1,3})|(twice))\s*[)\]]?$",
+    re.I,
+)
 
 
 def label_times(label: str) -> tuple[str, int]:
@@ -84,7 +87,7 @@ def label_times(label: str) -> tuple[str, int]:
     name = label[: match.start()].strip(" ,") if match else label
     if match is None or not re.search(r"\b(?:round|rnd|row)$", name, re.I):
         return label, 0
-    return name, int(match.group(1) or 2)
+    return name, int(match.group(1) or match.group(2) or 2)
 
 
 def label_instructs(label: str) -> str:

@@ -167,7 +167,7 @@ class ElementBuilder:
 
     def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
         place = self._tree_place(tree)
-        if goal == "marker" and self._goal_name(tree.children[-1]) in ("first", "last", "end"):
+        if goal in ("marker", "behind") and self._goal_name(tree.children[-1]):
             self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
         chart = next(child for child in tree.children if isinstance(child, Token) and child.type == "CHART")
         name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
@@ -258,6 +258,8 @@ class ElementBuilder:
         number = next((self._numbers(token) for token in tokens if token.type == "NUMBERS"), None)
         if tree.data == "to_last_one":
             return "last", self._one(self._tree_place(tree))
+        if tree.data == "to_centre" and number is None and re.search(r"\bst", str(tokens[0]), re.I):
+            return "centre", self._one(self._tree_place(tree))
         return _GOALS[tree.data], number
 
     def _inside(self, tree: Any) -> tuple[Element, ...]:
@@ -337,11 +339,15 @@ class ElementBuilder:
         return TurnHere(method, self._tree_place(tree))
 
 
-_TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER")
+_ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
+_TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
 _GOALS = {
     "to_end": "end",
     "to_last": "last",
     "to_last_before": "last",
+    "to_centre": "centre",
+    "before_centre": "before centre",
+    "to_behind": "behind",
     "to_marker": "marker",
     "to_before": "marker",
     "to_turning": "turn",
@@ -359,13 +365,17 @@ def _named_goal(tree: Any) -> str:
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if _GOALS.get(tree.data) in ("turn", "past"):
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
-    if _GOALS.get(tree.data) == "marker" and "last" in words:
-        return "last"
-    if _GOALS.get(tree.data) == "marker" and "first" in words:
-        return "first"
-    if _GOALS.get(tree.data) == "marker" and re.search(r"\b(bor|beg|beginning|end)\b", words):
+    if _GOALS.get(tree.data) not in ("marker", "behind"):
+        return ""
+    words = next(str(child).lower() for child in tree.children if getattr(child, "type", "") == "MARKER")
+    if re.search(r"\b(?:bor|beg|beginning|end)\b", words):
         return "end"
-    return ""
+    if re.search(r"\b(?:first|1st)\b", words):
+        return "first"
+    numbered = re.search(rf"\b(?:([2-8])(?:nd|rd|th)|({'|'.join(_ORDINALS)}))\b", words)
+    if numbered is not None:
+        return numbered.group(1) or str(_ORDINALS.index(numbered.group(2)) + 2)
+    return "last" if "last" in words.split() else ""
 
 
 def _stitch(token: Token) -> str:

@@ -17,6 +17,7 @@ KEYS = frozenset(
         "needle", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
+        "spacing",
     }
 )  # fmt: skip
 """Keys of the outline. One of these is never taken for another of them, misspelt."""

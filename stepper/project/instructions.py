@@ -39,13 +39,14 @@ class UntilLength:
     measured: bool
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
-    """Where measuring begins: `section`, `cast-on` or `divide` (the round that put stitches on hold)."""
+    """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
+    up`, or `beg` or `end` and the name of a stretch: `end rib`, `beg armhole`."""
     blocked: bool
     """Whether the length is meant after blocking."""
     ending: int | None = None
     """Round of the repeat to end with, if the line names one."""
     ending_side: str = ""
-    """`RS` or `WS` row to end with, if the line names one."""
+    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +66,18 @@ class UntilCount:
     number: Numbers
 
 
-Duration = Rounds | UntilLength | Times | UntilCount
+@dataclass(frozen=True, slots=True)
+class UntilLike:
+    """A duration by another part: `until front measures same as back to armhole`."""
+
+    part: str
+    """Name of the section, in lower case."""
+    upto: str
+    """Where in that part the length ends: `armhole`, `shoulder`."""
+    place: Span
+
+
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,10 +159,15 @@ class Leg:
     """One part of shaping at intervals: every so many rounds, so often."""
 
     every: Numbers
-    times: Numbers
+    times: Numbers | None
+    """How often; None where it goes on to a count."""
     more: bool
     side: str = ""
     """`RS` or `WS` where the words name it (`every RS row`), else empty."""
+    until: Numbers | None = None
+    """Stitches at which it ends (`until 38 sts rem`); None where the words say how often."""
+    length: Length | None = None
+    """How far apart, where the words give a length rather than rows (`every 2 cm`)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,10 +180,27 @@ class AtIntervals:
     place: Span
     round: Phrase | None = None
     """The round itself where the line writes it out (`inc 1 st at each end of every 4th row`)."""
-    at_once: bool = False
-    """Whether it is worked on the very next round too: `on next and every 4th row`."""
+    first: Numbers | None = None
+    """Row on which it is worked besides, counted from here: 1 in `on next and every 4th row`."""
     after: UntilLength | None = None
     """Length at which it begins, beside another shaping."""
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeShaping:
+    """Stitches changed at one edge of a piece: `bind off 2 sts at neck edge every other row twice`."""
+
+    stitch: str
+    """`dec`, `inc`, `bo` or `co`."""
+    number: Numbers
+    edge: str
+    """`neck`, `armhole`, `front` or `side`."""
+    legs: tuple[Leg, ...]
+    place: Span
+    inset: int = 1
+    """Stitches that stay between the edge and the change."""
+    first: Numbers | None = None
+    """Row on which it is worked besides the legs, counted from here."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,6 +230,15 @@ class TurnMethod:
 
     method: str
     """`german`, `wrap` or `plain`."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Going:
+    """The fabric gone on with while something is shaped: `cont in st st, inc 1 st at each end ...`."""
+
+    manner: str
+    """As in `WorkRounds`."""
     place: Span
 
 
@@ -309,6 +352,8 @@ class Count:
     place: Span
     change: int = 0
     """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
+    sections: str = ""
+    """`between` where it counts between two markers, `each` where in every section; else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -329,10 +374,12 @@ Sentence = (
     | Evenly
     | ChartWork
     | AtIntervals
+    | EdgeShaping
     | Together
     | EdgeRows
     | TurnMethod
     | Labelled
+    | Going
     | Join
     | Flat
     | Needle

@@ -184,12 +184,6 @@ LENGTHS: tuple[Synonym, ...] = (
     row("k,|k ,", r"\bk\s*,\s*(?=(?:inc|dec)\w*\s)", "knit, ", "K, inc 56 sts evenly around."),
     row("p,|p ,", r"\bp\s*,\s*(?=(?:inc|dec)\w*\s)", "purl, ", "P, dec 6 sts evenly across row."),
     row(
-        "alt",
-        rf"\bon\s+(?:the\s+)?foll(?:owing)?\s+({N})\s+alt(?:ernate)?\s+{ROUND}",
-        r"every 2nd row \1 times",
-        "Rep dec row on foll 2 alt rows.",
-    ),
-    row(
         ")th|]th",
         rf"\bevery\s+(\d+\s*[(\[][\d\s,;]+[)\]])th\s+(?={ROUND})",
         r"every \1 ",

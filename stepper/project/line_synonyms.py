@@ -70,7 +70,8 @@ LINES: tuple[Synonym, ...] = (
     row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
     row(
         "length",
-        r",?\s*\bor\s+(?:to\s+)?(?:the\s+)?(?:desired|required|wanted)\s+length",
+        r",?\s*\bor\s+(?:to\s+|until\s+)?(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([^)]*\)\s*)?(?:less|short(?:er)?|more)\s+(?:than|of)\s+)?"
+        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))",
         KEPT,
         "Work until piece measures 30 cm or desired length.",
     ),

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from stepper.craft.gauge import Gauge
+from stepper.craft.manners import Manner
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
 
@@ -200,3 +201,6 @@ class Project:
     """The same where the file gives a count. Unit: stitches."""
     cues: tuple[OwnCue, ...] = ()
     """The knitter's own wordings, in the order of the file."""
+    spacing: Manner | None = Manner.SAYABLE
+    """The manner in which even changes are spaced; None as plans did before there were manners, for a journal
+    knitted then."""

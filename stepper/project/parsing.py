@@ -29,6 +29,8 @@ _HEAD = re.compile(
     r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
     r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
     r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
+    r"|next\s+and\s+(?:every|each)\s[^:.*\[]*"
+    r"|every\s+[^:.*\[]*\b(?:rnds?|rounds?|rows?)\s+[^:.*\[]*\b(?:times|twice|rem|sts)"
     r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )

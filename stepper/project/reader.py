@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
 from stepper.project.draft import FileDraft, Pictures
+from stepper.project.even_spacing import read_spacing
 from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
@@ -104,6 +105,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     body = read_body(fields, draft)
     wanted_ease = read_wanted_ease(fields, draft)
     float_mm, float_stitches = read_float_limit(fields, draft)
+    spacing = read_spacing(fields, draft)
     draft.charts = _charts(fields, draft)
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
@@ -130,6 +132,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
         float_mm=float_mm,
         float_stitches=float_stitches,
         cues=cues,
+        spacing=spacing,
     )
 
 

@@ -9,6 +9,7 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft.stitches import Kind, find
+from stepper.project.edges import EdgeBuilder
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -18,7 +19,9 @@ from stepper.project.instructions import (
     Count,
     Flat,
     Forms,
+    Going,
     Join,
+    Leg,
     MarkEvery,
     Needle,
     Phrase,
@@ -34,7 +37,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, manner_of
-from stepper.project.shapings import ShapingBuilder, code_of, side_of
+from stepper.project.occasions import side_of, type_of
+from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
@@ -53,10 +57,13 @@ class Head:
     """Whether it is for the next row, without its number: `Next row:`."""
     times: Numbers | None = None
     """How many rows it is for, one after the other: `Next 4 rows:`."""
+    first: Numbers | None = None
+    legs: tuple[Leg, ...] = ()
+    """The rows it is for where they are not one after the other: `Next and foll alt row:`."""
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(ShapingBuilder):
+class Builder(EdgeBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -67,7 +74,7 @@ class Builder(ShapingBuilder):
         for child in tree.children:
             if child is None:
                 continue
-            if child.data in ("head", "head_all", "head_next"):
+            if child.data in ("head", "head_all", "head_next", "head_when"):
                 head = self._head(child)
             else:
                 sentences.extend(self._sentence(child))
@@ -109,9 +116,17 @@ class Builder(ShapingBuilder):
         count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
+        first, legs = self.when(tree.children[0]) if tree.data == "head_when" else (None, ())
         next_ = any(getattr(token, "type", "") == "NEXT" for token in tree.children)
         return Head(
-            numbers=numbers, side=side, rows=rows, every=_every(every, numbers), next=next_, times=times
+            numbers=numbers,
+            side=side,
+            rows=rows,
+            every=_every(every, numbers),
+            next=next_,
+            times=times,
+            first=first,
+            legs=legs,
         )
 
     # --- sentences ---
@@ -232,6 +247,11 @@ class Builder(ShapingBuilder):
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
 
+    def _do_going(self, tree: Any) -> list[Sentence]:
+        """Read "cont in st st, inc 1 st at each end of ...": the fabric of the rows, and the shaping."""
+        fabric = Going(manner_of(tree.children[0]), self._tree_place(tree.children[0]))
+        return [fabric, *self._sentence(tree.children[1])]
+
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
         number = next((child for child in tree.children if getattr(child, "type", "") == "NUMBERS"), None)
@@ -295,6 +315,13 @@ class Builder(ShapingBuilder):
         words = [str(child) for child in tree.children[1:] if child is not None]
         return BindOff(" ".join(word.lower().rstrip(".") for word in words), self._tree_place(tree))
 
+    def _do_bind_off_rem(self, tree: Any) -> list[Sentence]:
+        """Read "bind off rem 20 sts": how many there are is a count that is checked."""
+        number = tree.children[1]
+        words = [str(child).lower().rstrip(".") for child in tree.children[2:] if child is not None]
+        place = self._tree_place(tree)
+        return [Count(self._numbers(number), self._place(number)), BindOff(" ".join(words), place)]
+
     def _do_back(self, tree: Any) -> Return:
         name = re.sub(
             r"^(return|place)\s+(the\s+)?(held\s+)?|\s+(sts\s+|stitches\s+)?(back\s+)?(to|onto|on)\s+(the\s+)?needles?$",
@@ -314,7 +341,9 @@ class Builder(ShapingBuilder):
             (str(child).lower() for child in tree.children if getattr(child, "type", "") == "COUNT_TAIL"), ""
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
-        return Count(self._numbers(token), self._place(token), change)
+        within = next((str(child) for child in tree.children if type_of(child) == "SECTIONS"), "")
+        sections = "" if not within else "each" if re.search(r"each|every|all", within, re.I) else "between"
+        return Count(self._numbers(token), self._place(token), change, sections)
 
     def _do_rows_count(self, tree: Any) -> RowsCount:
         tokens = {token.type: token for token in tree.children if token is not None}
@@ -345,40 +374,6 @@ class Builder(ShapingBuilder):
         once = Work(end.stitch, self._one(end.place), end.yarn, end.place)
         place = replace(before[0].place, length=1)
         return (Several((*before, once), None, "around", None, place, 1),)
-
-
-def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
-    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
-
-    What its head calls one row is one, until its stitches come to its end. Without a head only a
-    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
-    """
-    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
-    made: list[Sentence] = []
-    for sentence in sentences:
-        before = made[-1] if made else None
-        goes_on = _open(before) and (numbered or head.next or _slight(before))
-        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
-            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
-        else:
-            made.append(sentence)
-    return tuple(made)
-
-
-def _open(row: Sentence | None) -> bool:
-    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
-    last = row.elements[-1] if isinstance(row, Phrase) else None
-    if isinstance(last, Until | Several):
-        return last.goal in ("last", "marker", "times")
-    return isinstance(last, Work)
-
-
-def _slight(row: Sentence | None) -> bool:
-    """Return whether a row is a single shaping of at most three stitches."""
-    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
-    entry = find(work.stitch) if isinstance(work, Work) else None
-    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
-    return not more and shaping and entry is not None and 0 < entry.uses <= 3
 
 
 def _rows_said(words: str) -> bool:

@@ -55,14 +55,16 @@ class Until:
 
     stitch: str
     goal: str
-    """`end`, `marker`, `last`, `turn` (the nearest turn of a short row) or `past` (so many past it)."""
+    """`end`, `marker`, `behind` (so many past it), `last`, `centre` (the so many middle stitches),
+    `before centre` (so many before the middle one), `turn` (the nearest turn of a short row) or `past` (so
+    many past it)."""
     short: Numbers | None
     """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
     yarn: str | None
     place: Span
     name: str = ""
-    """`marker`: `first`, `last`, `end` or the kind (`gusset`, `side`) where the line says so; `turn`: `ds` or
-    `wrap` where it names that stitch."""
+    """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) where the line says
+    so; `turn`: `ds` or `wrap` where it names that stitch."""
 
 
 @dataclass(frozen=True, slots=True)

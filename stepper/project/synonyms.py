@@ -12,11 +12,22 @@ from __future__ import annotations
 
 from stepper.project.length_synonyms import LENGTHS
 from stepper.project.line_synonyms import LINES
+from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.notation import NOTATION
 from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.row_synonyms import ROWS
+from stepper.project.shaping_synonyms import SHAPING
 from stepper.project.synonym import Synonym
 
-SYNONYMS: tuple[Synonym, ...] = (*NOTATION, *ASIDES, *LENGTHS, *PATTERNS, *LINES, *ROWS)
+SYNONYMS: tuple[Synonym, ...] = (
+    *NOTATION,
+    *ASIDES,
+    *MARKERS,
+    *SHAPING,
+    *LENGTHS,
+    *PATTERNS,
+    *LINES,
+    *ROWS,
+)
 """Every other wording, in the order in which they are tried."""

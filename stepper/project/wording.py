@@ -29,7 +29,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
 from stepper.project.problems import Problem, Span
-from stepper.project.sentences import Builder, Head, joined_stops
+from stepper.project.row_ends import joined_stops, on_rows, with_open_edge
+from stepper.project.sentences import Builder, Head
 from stepper.project.sizes import find_size, nearest_size, size_called
 from stepper.project.stitchwork import Numbers
 
@@ -153,7 +154,12 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     label, times = label_times(label) if label else (label, 0)
     if times:
         head = replace(head, times=Numbers((times,), whole))
-    sentences = joined_stops(head, label, sentences)
+    sentences, open_edge = with_open_edge(joined_stops(head, label, sentences))
+    builder.assumed.extend(open_edge)
+    placed = on_rows(head, sentences)
+    if placed is None:
+        builder.problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
+    sentences = placed or sentences
     if head.times is not None and not _one_row(sentences):
         builder.problems.append(
             whole.problem(
@@ -171,6 +177,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
 
 
+_ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
 _NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
 _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
 

@@ -1,6 +1,6 @@
-"""Cues that only ask: what each is answered, the records of the answers beside what works them out. Pure.
+"""Cues that only ask: the records of their answers, and the functions that work them out. Pure.
 
-`stepper.session.respond` tells of what happened; here nothing did.
+`stepper.session.respond` tells what happened; here nothing did.
 """
 
 from __future__ import annotations
@@ -37,11 +37,11 @@ class TellPlace(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellSpacing(Effect):
-    """Say how the shaping of the round in hand lies."""
+    """Say how the shaping of the current round is spaced."""
 
     place: Position
     next_index: int | None
-    """The round with shaping that comes next, where this one has none; None if none comes."""
+    """The next round with shaping, if this one has none; None if none follows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,7 +56,7 @@ class TellExpected(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellFar(Effect):
-    """Say what is left, the round in hand among it."""
+    """Say what is left, including the current round."""
 
     section: str
     section_rounds: int
@@ -73,33 +73,32 @@ class TellTimeLeft(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellDue(Effect):
-    """Say what each evening must bring to be done by the day the file names."""
+    """Say how much to knit each evening to be done by the date in the file."""
 
     outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellFilm(Effect):
-    """Say what a film of two hours would bring."""
+    """Say how far the knitting gets during a two-hour film."""
 
     outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellTimeKnitted(Effect):
-    """Say how long she has knitted: the stitches of her days at her pace, so that breaks and what was ripped
-    out are left out."""
+    """Say how long she has knitted: her stitches at her pace, without breaks and ripped-out work."""
 
     evening_s: float
     """This evening, from the day's first stitch. Unit: s."""
     all_s: float
-    """On all days that are remembered. Unit: s."""
+    """On all days remembered. Unit: s."""
     her_pace: bool
-    """Whether her pace is known; if not, it is the usual one."""
+    """Whether her own pace is known; otherwise the usual one is assumed."""
 
 
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
-    """Tell the step in hand, from the place in it; or that no round is left."""
+    """Tell the current step from the place in it, or that no round is left."""
     place = state.place
     if place.index >= len(plan.rounds):
         return TellFinished()
@@ -143,7 +142,7 @@ def _how_far(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 
 def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Look ahead in time, where anything is left."""
+    """Look ahead in time, if anything is left."""
     if state.place.index >= len(plan.rounds):
         return
     seen = look_ahead(plan, state, at)

@@ -1,7 +1,7 @@
-"""Carry what was said of one plan over to another: corrections, mends, respacings, lifelines. Pure.
+"""Carry over to another plan what was said about one: corrections, mends, respacings, lifelines. Pure.
 
-The rounds are followed on both plans as measured, before any mend or respacing is laid on them: these change
-what is knitted in a round and not where it lies.
+The rounds are matched on both plans as measured, before any mend or respacing is applied: these change what
+is knitted in a round, not where it is.
 """
 
 from __future__ import annotations
@@ -13,25 +13,27 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import carry_corrections
 from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
-from stepper.plan.respace import Respacing
+from stepper.plan.respace import Respacing, respaced, spread_of
 from stepper.plan.resuming import follow, resume
 from stepper.session.state import Adapted, Knitting, Position
 
 
 def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
-    """Return what was said of a plan as it applies to another.
+    """Return what was said about one plan as it applies to another.
 
     Args:
         old: The plan knitted so far, as compiled.
         new: The plan to go on with, as compiled.
-        knitting: What was said. What belongs to a round that is gone goes with it.
+        knitting: What was said. Whatever belongs to a removed round is dropped.
     """
     corrections = carry_corrections(old, new, knitting.corrections)
     before, after = corrected(old, knitting.corrections), corrected(new, corrections)
     return Adapted(
         corrections=corrections,
         mends=tuple(_mends(before, after, knitting.mends)),
-        respacings=tuple(_respacings(before, after, knitting.respacings)),
+        respacings=_with_round_in_hand(
+            before, after, knitting, tuple(_respacings(before, after, knitting.respacings))
+        ),
         lifelines=tuple(_lifelines(before, after, knitting.lifelines)),
     )
 
@@ -55,6 +57,31 @@ def _respacings(old: Plan, new: Plan, respacings: tuple[Respacing, ...]) -> Iter
         index = follow(old, new, nearest) if nearest is not None else None
         if index is not None:
             yield replace(each, index=index, section=new.rounds[index].section)
+
+
+def _with_round_in_hand(
+    old: Plan, new: Plan, knitting: Knitting, carried: tuple[Respacing, ...]
+) -> tuple[Respacing, ...]:
+    """Let an even round that is half worked go on as it was begun, if the other plan spaces it otherwise."""
+    place = knitting.place
+    if not place.stitch or place.index >= len(old.rounds) or not old.rounds[place.index].evenly:
+        return carried
+    index = follow(old, new, place.index)
+    if index is None or index >= len(new.rounds) or any(each.index == index for each in carried):
+        return carried
+    here, there = respaced(old, knitting.respacings).rounds[place.index], new.rounds[index]
+    if not there.evenly or (here.before, here.after) != (there.before, there.after):
+        return carried
+    if here.shaping == there.shaping or spread_of(here) is None or spread_of(here) != spread_of(there):
+        return carried
+    begun = Respacing(
+        index=index,
+        section=there.section,
+        before=there.before,
+        after=there.after,
+        places=here.shaping,
+    )
+    return (*carried, begun)
 
 
 def _lifelines(old: Plan, new: Plan, lifelines: tuple[Position, ...]) -> Iterator[Position]:

@@ -1,4 +1,4 @@
-"""Rules for the cues that check or keep something: counts, lengths, weighings, notes."""
+"""Rules for the cues that check or record something: counts, lengths, weighings, notes."""
 
 from __future__ import annotations
 
@@ -15,15 +15,15 @@ from stepper.session.state import Position, State
 from stepper.session.tally import count_at
 
 FARTHEST_OFF = 20.0
-"""How many times off the gauge of the file a length may be before it is taken for a slip of the tongue."""
+"""By what factor a length may differ from the file's gauge before it is taken for a slip of the tongue."""
 
 
 def count(plan: Plan, state: State, cue: Count) -> Decision:
-    """Compare a count with the ones expected here and at the end of the round."""
+    """Compare a count with those expected here and at the end of the round."""
     place = state.place
     expected, end = count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
     if not place.stitch and place.index and due(plan, state, place.index - 1) is not None:
-        # She was asked for it here; what the next round leaves is then no right answer.
+        # She was asked for it here, so the count after the next round is not a right answer.
         end = expected
     if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):
         return Refusal(sentence=f"{cue.stitches} cannot be; {expected} are expected.")
@@ -39,14 +39,14 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
 
 
 def expected_at_end(plan: Plan, place: Position) -> int:
-    """Count the stitches there should be when the round in hand is done."""
+    """Count the stitches there should be when the current round is done."""
     if place.index < len(plan.rounds):
         return plan.rounds[place.index].after
     return count_at(plan, place.index, place.stitch)
 
 
 def measure(plan: Plan, state: State, cue: Length) -> Decision:
-    """Keep a length; in a stretch worked to a length, work out the rounds it takes."""
+    """Record a length; in a stretch worked to a length, work out the rounds it takes."""
     if cue.length_mm <= 0:
         return Refusal(sentence="A length is more than nothing.")
     place = state.place
@@ -80,9 +80,9 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
 
 
 def stretch_to_measure(plan: Plan, place: Position) -> int | None:
-    """Find the stretch that a measurement taken here belongs to, as its place in `plan.stretches`.
+    """Return the index in `plan.stretches` of the stretch that a measurement taken here belongs to.
 
-    One that has just ended still counts: a piece that turns out short is knitted on.
+    A stretch that has just ended still counts: a piece that turns out short is continued.
     """
     for number, stretch in enumerate(plan.stretches):
         if stretch.first <= place.index <= stretch.last and place.index > stretch.origin:
@@ -94,7 +94,7 @@ def stretch_to_measure(plan: Plan, place: Position) -> int | None:
 
 
 def weigh(plan: Plan, state: State, cue: Weight) -> Decision:
-    """Keep what is left of a yarn."""
+    """Record what is left of a yarn."""
     key = yarn_called(plan, cue.yarn)
     if key is None:
         names = " or ".join(plan.yarns.values())
@@ -114,7 +114,7 @@ def yarn_called(plan: Plan, name: str) -> str | None:
 
 
 def note(plan: Plan, state: State, cue: Note) -> Decision:
-    """Keep a note."""
+    """Record a note."""
     if not cue.text.strip():
         return Refusal(sentence="A note needs some words.")
     return (Noted(at=cue.at, place=state.place, text=cue.text.strip()),)

@@ -1,12 +1,12 @@
 """Events and states as JSON, and back. No I/O.
 
 An event is kept as its kind (the name of its class in lower case with hyphens), a version and a JSON body
-without the kind. Written once, a body is never changed, so every version ever written has to be read for
-ever: when an event changes its form, its number in `VERSIONS` goes up and a function in `_UPGRADES` turns the
-old body into the new. The tests keep a frozen sample of each version.
+without the kind. Once written, a body is never changed, so every version ever written must remain readable:
+when an event changes its form, its number in `VERSIONS` goes up and a function in `_UPGRADES` turns the old
+body into the new. The tests keep a frozen sample of each version.
 
-A state is only a cache. Its form has one number, `STATE_VERSION`; one written in another form is left and the
-state folded anew.
+A state is only a cache. Its form has one number, `STATE_VERSION`; a state in any other form is ignored and
+folded again.
 """
 
 from __future__ import annotations
@@ -26,8 +26,8 @@ from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
 STATE_VERSION: Final = 8
-"""Version of the form a state is written in. Goes up with every change to `State`, to what is in it or to how
-events are folded; a field with a default that only a new kind of event fills leaves it as it is."""
+"""Version of a state's form. It goes up with every change to `State`, to its contents or to how events are
+folded; a field with a default that only a new kind of event fills leaves it unchanged."""
 
 
 class CodecError(SurroundingsError):
@@ -43,9 +43,8 @@ KINDS: Final = types.MappingProxyType({kind_of(event): event for event in EVENTS
 """Class of each kind."""
 
 _SECOND: Final = ("advanced", "returned", "placed", "jumped")
-# Version 2 tells the stitches and the kind of knitting, for pace and days; version 1 did not. Version 3 of a
-# jump tells whether the last good count is left behind. Version 2 of a changed plan moves respacings and
-# lifelines too.
+# Version 2 adds the stitches and the kind of knitting, for pace and days. Version 3 of a jump says whether
+# the last good count is left behind. Version 2 of a changed plan moves respacings and lifelines too.
 
 VERSIONS: Final = types.MappingProxyType(
     dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed"), 2) | {"jumped": 3}
@@ -98,7 +97,7 @@ def encode_state(state: State) -> str:
 
 
 def decode_state(body: str) -> State | None:
-    """Read a state, or return None if it cannot be read; it is then folded anew."""
+    """Read a state, or return None if it cannot be read and must be folded again."""
     try:
         state = _read(State, json.loads(body))
     except (ValueError, KeyError, TypeError):
@@ -126,13 +125,13 @@ def _plain(value: object) -> object:
 
 
 def _read(kind: Any, data: Any) -> Any:
-    """Turn what JSON gave into a value of a type, refusing what is not one."""
+    """Turn what JSON gave into a value of a type, refusing anything else."""
     return _reader(kind)(data)
 
 
 @cache
 def _reader(kind: Any) -> Callable[[Any], Any]:
-    """Make the reader of a type. There are as many as there are types in the events."""
+    """Make the reader of a type; cached, one for each type in the events."""
     origin = typing.get_origin(kind)
     if is_dataclass(kind):
         return _record_reader(kind)

@@ -39,12 +39,12 @@ def close(plan: Plan, state: State, cue: Enough) -> Decision:
 
 
 def ask(plan: Plan, state: State, cue: Cue) -> Decision:
-    """Change nothing; the answer is all there is."""
+    """Change nothing; there is only an answer."""
     return ()
 
 
 def look(plan: Plan, state: State, cue: Cue) -> Decision:
-    """Change nothing; the screen or the ears are turned."""
+    """Change nothing; only the screen or the ears are switched."""
     return ()
 
 

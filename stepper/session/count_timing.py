@@ -1,17 +1,17 @@
 """When a count pays: where a fault would be locked in, and in between where counting costs least.
 
-Theory of operation. Work goes on until so many stitches lie behind that counting the round costs less than an
-unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), C the time to count the round,
-M the work between two faults measured in what redoing costs. The figures are the stitches of the round, her
-pace, and her fault rate learned from her counts; before any count the assumption there. An increase or
-decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at the end of
-the round in which the interval is passed; where it is not made, again after twice, four times, eight times as
-much, so that nobody is nagged and nothing about asking has to be remembered.
+Theory of operation. Work goes on until so many stitches are done that counting the round costs less than an
+unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), with C the time to count the
+round and M the work between two faults, measured in the cost of redoing. The figures are the stitches of the
+round, her pace, and her fault rate learned from her counts, or the assumption made there before any count. An
+increase or decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at
+the end of the round in which the interval is passed; if it is not made, it falls due again after twice, four
+times, eight times as much, so that nobody is nagged and nothing about asking has to be remembered.
 
-Always, whatever the figures say: before the first shaping of a section, a chart, a division, a bind-off,
-and after what the plan marks for itself (a cast-on, stitches picked up, an increase spread evenly); a good
-count one plain round before serves. Inside a run of shaping rounds, such as a raglan, every round would lock
-a fault in; there half the interval has to have passed. No I/O, no clock.
+A count is always due, whatever the figures say, before the first shaping of a section, a chart, a division or
+a bind-off, and after what the plan itself marks (a cast-on, stitches picked up, an increase spread evenly); a
+good count one plain round earlier serves. Within a run of shaping rounds, such as a raglan, every round would
+lock a fault in; there half the interval has to have passed. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -31,12 +31,13 @@ _ENDING = frozenset(("bo", "graft", "draw"))
 _LACE = frozenset(("yo", "yo2"))
 
 MORE_SHARE = 0.5
-"""With "ask more" the interval is this share of the best one: that of four times as many faults."""
+"""With "ask more" the interval is this share of the best one, as if there were four times as many faults."""
 SHAPED_SHARE = 0.5
-"""Share of the interval that has to have passed before a count is asked for inside a run of shaping. Source:
+"""Share of the interval that must have passed before a count is asked for within a run of shaping. Source:
 chosen here; half the interval costs a quarter more than the best one (Young's cost is w + 1/w)."""
 LIFELINE_ROUNDS = 12
-"""Rounds of lace or cables after which another lifeline pays. Source: common practice, every 10 to 20."""
+"""Rounds of lace or cables after which another lifeline is worthwhile. Source: common practice, every 10 to
+20."""
 
 
 def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
@@ -51,7 +52,7 @@ def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: 
 
 
 def pace_of(state: State) -> Pace:
-    """Return her pace from the steps so far; the usual one before any."""
+    """Return her pace from the steps so far, or the usual one before any."""
     return measure_pace([TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
 
 
@@ -65,7 +66,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
 
     Args:
         plan: The plan as knitted.
-        state: Where the session stands, the round done.
+        state: Where the session stands, with the round done.
         done: Index of the round.
     """
     asking, round_ = state.knitting.asking, plan.rounds[done]
@@ -81,7 +82,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     else:
         soft = None
     if lock is not None and _just_counted(state, done) and is_tolerant(round_):
-        lock = None  # one plain round ago it was right
+        lock = None  # it was right one plain round ago
     if asking is Asking.LESS:
         return lock
     if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
@@ -93,7 +94,7 @@ SHAPING = "before the shaping"
 
 
 def locks(done: Round, ahead: Round) -> str | None:
-    """Say what the round ahead would lock a fault in with; None if it would not."""
+    """Say by what the round ahead would lock a fault in; None if it would not."""
     codes = {run.stitch for run in ahead.runs}
     if codes & _ENDING:
         return "before a bind-off" if "bo" in codes else "before the end"
@@ -105,7 +106,7 @@ def locks(done: Round, ahead: Round) -> str | None:
 
 
 def _just_counted(state: State, done: int) -> bool:
-    """Return whether the stitches were counted and right when a round began."""
+    """Return whether the stitches were counted and found right at the beginning of a round."""
     verified = state.knitting.stands
     return verified is not None and verified.place == Position(index=done)
 
@@ -121,7 +122,7 @@ def _shaped_before(plan: Plan, done: int) -> bool:
 
 
 def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | None:
-    """Return whether the interval of least cost is passed in a round, or half of it at a shaped one."""
+    """Return why a count is due if the cheapest interval, or half of it at a shaped round, has passed."""
     verified = state.knitting.stands.place if state.knitting.stands is not None else Position()
     if verified >= Position(index=done + 1):
         return None
@@ -138,12 +139,12 @@ def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | Non
 
 
 def _times_due(intervals: float) -> int:
-    """Count how often a count was due in so many intervals: after 1, 2, 4, 8 of them."""
+    """Return how often a count fell due in a number of intervals: after 1, 2, 4, 8 of them."""
     return int(intervals).bit_length()
 
 
 def interval_at(plan: Plan, state: State, done: int) -> float:
-    """Return the work between two counts that costs her least where a round ends. Unit: plain stitches."""
+    """Return the cheapest amount of work between two counts at the end of a round. Unit: plain stitches."""
     hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
     best = count_interval(max(1, plan.rounds[done].after), hers)
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
@@ -152,7 +153,7 @@ def interval_at(plan: Plan, state: State, done: int) -> float:
 def _risk_of(rounds: Sequence[Round]) -> float:
     """Weigh rounds by what can go wrong in them. Unit: plain stitches.
 
-    Like rounds share their stitches, which are added up once; a count may lie hundreds of rounds back.
+    Identical rounds share their stitches, which are added up once; a count may be hundreds of rounds back.
     """
     known: dict[int, int] = {}
     total = 0.0
@@ -165,9 +166,9 @@ def _risk_of(rounds: Sequence[Round]) -> float:
 
 
 def lifeline_before(plan: Plan, state: State, done: int) -> bool:
-    """Return whether a lifeline is worth laying after a round: before lace, cables or a chart begin.
+    """Return whether a lifeline is worth laying after a round, before lace, cables or a chart begin.
 
-    In lace and cables again every `LIFELINE_ROUNDS`, where a chart begins anew if it has fewer rounds.
+    Within lace and cables, again every `LIFELINE_ROUNDS`, or at the next beginning of a shorter chart.
     """
     asking = state.knitting.asking
     if done + 1 >= len(plan.rounds) or asking is Asking.NEVER:
@@ -176,7 +177,7 @@ def lifeline_before(plan: Plan, state: State, done: int) -> bool:
     if any(each.index == done + 1 for each in state.knitting.lifelines):
         return False
     if is_risky(ahead) and not is_risky(now) and is_tolerant(now):
-        # A plain round between two patterned ones is not a beginning.
+        # A patterned round after a single plain one is not a beginning.
         return not any(map(is_risky, plan.rounds[max(0, done - 1) : done])) or _long_since(state, done)
     begins = ahead.chart is not None and ahead.chart != now.chart
     if begins:
@@ -185,12 +186,12 @@ def lifeline_before(plan: Plan, state: State, done: int) -> bool:
 
 
 def is_risky(round_: Round) -> bool:
-    """Return whether ripping a round loses stitches: yarn overs and cables run."""
+    """Return whether ripping a round is risky: yarn overs and cables unravel."""
     codes = {run.stitch for run in round_.runs}
     return bool(codes & _LACE) or any(stitch(code).kind is Kind.CABLE for code in codes)
 
 
 def _long_since(state: State, done: int) -> bool:
-    """Return whether the last lifeline lies far back."""
+    """Return whether the last lifeline is far back."""
     last = max((each.index for each in state.knitting.lifelines), default=None)
     return last is not None and done + 1 - last >= LIFELINE_ROUNDS

@@ -1,8 +1,8 @@
-"""Cues: what the knitter asks for. The same thing spoken, keyed, pressed on a pedal, typed or tested.
+"""Cues: what the knitter asks for, whether spoken, typed, pressed on a key or pedal, or sent by a test.
 
-One class for each, imperative, frozen; `CUES` lists them as they are defined. A cue carries the time it was
-given because the session owns no clock. Words are turned into cues by `stepper.language.understand`; what may
-happen when is in `stepper.session.rules`.
+One class for each, imperative, frozen; `CUES` lists them in order of definition. A cue carries the time it
+was given because the session has no clock. Words are turned into cues by `stepper.language.understand`; what
+may happen when is in `stepper.session.rules`.
 """
 
 from __future__ import annotations
@@ -19,17 +19,17 @@ class Cue:
     """Something asked of the session."""
 
     at: str = ""
-    """When. ISO 8601 with the offset from UTC; whoever has a clock fills it in."""
+    """When it was given. ISO 8601 with the offset from UTC; filled in by the part that has a clock."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FromClock(Cue):
-    """Sent by a clock and never said, so that no rule and no wording is needed for it."""
+    """Sent by a clock and never said, so that it needs no rule and no wording."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Asks(Cue):
-    """Only asks: nothing changes. Answered wherever the ears are open, unless the rules say else."""
+    """Only asks and changes nothing. Answered whenever the ears are open, unless the rules say otherwise."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,7 +54,7 @@ class Where(Asks):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Spacing(Asks):
-    """Say how the shaping of this round is spaced and when the next of it comes."""
+    """Say how the shaping of this round is spaced and when the next change comes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,7 +102,7 @@ class HowLong(Asks):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Length(Cue):
-    """Keep a length measured, and let a stretch worked to a length follow it."""
+    """Record a measured length, and adjust a stretch worked to a length."""
 
     length_mm: float
     """Length of the piece. Range: above 0. Unit: mm."""
@@ -110,20 +110,20 @@ class Length(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Weight(Cue):
-    """Keep a weighing of what is left of a yarn."""
+    """Record a weighing of what is left of a yarn."""
 
     yarn: str
-    """The yarn as it was called: its key or its name."""
+    """The yarn as she called it: its key or its name."""
     grams: float
     """Range: 0 and up. Unit: g."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Note(Cue):
-    """Keep a note at this place."""
+    """Record a note at this place."""
 
     text: str = ""
-    """As it was typed or understood; empty where she said nothing more, which is refused."""
+    """As typed or understood; empty if she said nothing more, which is refused."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -131,9 +131,9 @@ class RemindMe(Cue):
     """Remind her of something some rounds from here."""
 
     rounds: int
-    """Rounds from the one in hand to the one at whose beginning it is said. Range: 1 and up."""
+    """Rounds from the current one to the one at whose beginning it is said. Range: 1 and up."""
     text: str = ""
-    """Of what, in her words; empty where she named only the time."""
+    """What to remind her of, in her words; empty if she gave only the time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -143,7 +143,7 @@ class GoTo(Cue):
     round_number: int | None = None
     """Round of the section, from 1; None for the place's own first round."""
     place: str = ""
-    """Name of a section or a label, in any case; empty for the section in hand."""
+    """Name of a section or a label, in any case; empty for the current section."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,7 +178,7 @@ class Help(Asks):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SectionCount(Cue):
-    """Answer a question of fault finding with a count."""
+    """Answer a question of the fault search with a count."""
 
     stitches: int
     """Unit: stitches."""
@@ -239,17 +239,17 @@ class Tink(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Respace(Cue):
-    """Spread the increases or decreases that are left anew over the rest of the round."""
+    """Respace the remaining increases or decreases over the rest of the round."""
 
     stitch: int | None = None
-    """Where she is, as counted on the right needle; None for the place the session has. Unit: stitches."""
+    """Where she is, as counted on the right needle; None for the session's place. Unit: stitches."""
     made: int | None = None
     """How many she has made; None for as many as planned so far."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Lifeline(Cue):
-    """Keep that a lifeline lies at the beginning of the round in hand."""
+    """Record a lifeline at the beginning of the current round."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -261,7 +261,7 @@ class Ask(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CountAloud(Cue):
-    """Begin a count aloud, or say how far one has come."""
+    """Begin a count aloud, or say how far the present one has got."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -279,7 +279,7 @@ class ThatIsAll(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReadAlong(Cue):
-    """Read the round in hand run by run at her pace, without a cue for each."""
+    """Read the current round run by run at her pace, without a cue for each."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -294,12 +294,12 @@ class Faster(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PauseReading(Cue):
-    """Wait with reading along."""
+    """Pause reading along."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GoOn(Cue):
-    """Go on with reading along; elsewhere the same as `Next`."""
+    """Go on reading along; otherwise the same as `Next`."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -307,7 +307,7 @@ class Beat(FromClock):
     """The time for a run that is read along is over."""
 
     seq: int = 0
-    """Number of the last event when the beat was asked for; after any other it is out of date."""
+    """Number of the last event when the beat was requested; after any other it is out of date."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -315,7 +315,7 @@ class Silence(FromClock):
     """Nothing was asked for a long while."""
 
     alarm: int = 0
-    """Number of the alarm; one that was set anew since is out of date."""
+    """Number of the alarm; it is out of date if the alarm was reset since."""
 
 
 class View(Enum):
@@ -329,14 +329,14 @@ class View(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Film(Cue):
-    """Ask for the address word in front of every spoken cue, as while a film is on, or no more."""
+    """Require the address word before every spoken cue, as while a film is on, or stop requiring it."""
 
     on: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Look(Cue):
-    """Turn the screen to something."""
+    """Turn the screen to a page."""
 
     view: View
 
@@ -349,4 +349,4 @@ CUES: tuple[type[Cue], ...] = tuple(
     and not issubclass(each, FromClock)
     and each not in (Cue, Asks)
 )
-"""Every kind of cue that can be said, in the order of their definition here, which is that of the help."""
+"""Every kind of cue that can be said, in order of definition, which is the order of the help."""

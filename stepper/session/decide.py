@@ -19,10 +19,10 @@ def decide(plan: Plan, state: State, cue: Cue) -> Decision:
         cue: What is asked.
 
     Returns:
-        No events where the cue only asks. Always: at most one event that undo can take back, so that one cue
-        is one undo.
+        No events if the cue only asks. Always: at most one event that undo can take back, so that one cue is
+        one undo.
     """
-    if isinstance(cue, Beat):  # sent by a clock, so no rule for what can be said covers it
+    if isinstance(cue, Beat):  # sent by a clock, so the table of rules does not cover it
         return read_along.beat(plan, state, cue)
     if isinstance(cue, Silence):
         return ()

@@ -22,7 +22,7 @@ class Refusal:
 
 
 Decision = tuple[Event, ...] | Refusal
-"""No events where the cue only asks."""
+"""No events if the cue only asks."""
 
 Handler = Callable[[Plan, State, Any], Decision]
 """A rule: plan as corrected, state, cue. `Any` because each handler takes the cue its row in the table

@@ -1,6 +1,6 @@
 """What falls due when a round is reached: a count, a measurement, a mend, a rest, a reminder.
 
-All of it is told before the instruction of the round that begins. Pure.
+All of it is told before the first instruction of the new round. Pure.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
 """Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
-target, enough to change course."""
+target, but enough to adjust."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,7 +30,7 @@ class Remind(Effect):
 
 
 def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
-    """Keep what she asks to be reminded of."""
+    """Record what she asks to be reminded of."""
     left = len(plan.rounds) - 1 - state.place.index
     if cue.rounds < 1:
         return Refusal(sentence="That is now.")
@@ -41,8 +41,7 @@ def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
 
 
 def tell_reminders(before: State, after: State) -> Iterator[Effect]:
-    """Tell what she asked to be reminded of at the rounds reached or passed since; where a sitting begins at
-    such a round, once more."""
+    """Tell the reminders of the rounds reached or passed, and again if a sitting begins at such a round."""
     place = after.place
     first = place.index if before.place == place and not place.stitch else before.place.index + 1
     for reminder in after.knitting.reminders:
@@ -51,7 +50,7 @@ def tell_reminders(before: State, after: State) -> Iterator[Effect]:
 
 
 def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
-    """Tell what falls due where a round was finished and the next one begins.
+    """Tell what falls due when a round is finished and the next one begins.
 
     Args:
         plan: The plan as knitted.

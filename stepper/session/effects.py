@@ -1,6 +1,6 @@
 """Effects: what the session wants told, asked or done. Imperative, frozen, without words.
 
-An effect holds the numbers; the words stand in `stepper.language.effect_words`, so that the session can be
+An effect holds the numbers; the words are in `stepper.language.effect_words`, so that the session can be
 tested without a language and the words without a session. Each becomes one line.
 """
 
@@ -23,7 +23,7 @@ from stepper.session.steps import By, StepPart
 
 
 class Lead(Enum):
-    """How much of the place is said in front of an instruction."""
+    """How much of the place is said before an instruction."""
 
     FULL = "full"
     """Section, round of how many, label."""
@@ -32,7 +32,7 @@ class Lead(Enum):
     PART = "part"
     """Where in the round."""
     RUN = "run"
-    """Nothing, but for the number of a repeat that begins: while reading along."""
+    """Nothing but the number of a repeat at its beginning, while reading along."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +51,7 @@ class Refuse(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellStart(Effect):
-    """Say that a garment is begun."""
+    """Say that a new garment begins."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +59,7 @@ class TellRecap(Effect):
     """Say what was done last before this sitting."""
 
     done: Position | None
-    """The end of what is worked; None if no stitch is."""
+    """The end of what is worked; None if nothing is."""
     at: str
     """When the knitter last did something. ISO 8601; empty where unknown."""
 
@@ -77,7 +77,7 @@ class TellChanges(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AskPlace(Effect):
-    """Ask where to go on in a changed pattern; `later` where the sitting ends without an answer."""
+    """Ask where to go on in a changed pattern; `later` if the sitting ends without an answer."""
 
     choices: tuple[PlaceChoice, ...]
     later: bool = False
@@ -85,7 +85,7 @@ class AskPlace(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellChosen(Effect):
-    """Say that it goes on at the place chosen, and what is off there."""
+    """Say that the knitting goes on at the chosen place, and what does not fit there."""
 
     choice: PlaceChoice
 
@@ -162,7 +162,7 @@ class TellMeasured(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellKept(Effect):
-    """Say that a measurement, a weighing or a note is kept."""
+    """Say that a measurement, a weighing or a note is recorded."""
 
     length_mm: float | None = None
     yarn: str | None = None
@@ -177,15 +177,15 @@ class TellLasting(Effect):
     yarn: str
     """Key of the yarn."""
     beside: int
-    """Whole skeins taken to lie beside the ball that was weighed."""
+    """Whole skeins assumed to be there besides the ball that was weighed."""
     doubtful: bool
-    """Whether the weighing can be read in another way as well, or fits none."""
+    """Whether the weighing can be read in more than one way, or fits none."""
     over_g: float
-    """What is likely left at the end; below 0 for what is missing. Unit: g."""
+    """What is likely to be left at the end; below 0 if some is missing. Unit: g."""
     out: int | None
     """Index of the round in which it likely runs out; None if it lasts."""
     out_soonest: int | None
-    """The same if it takes as much as it may."""
+    """The same if the knitting takes as much as it may."""
     buy: int
     """Skeins to buy so that it lasts even then."""
 
@@ -195,13 +195,13 @@ class TellUndone(Effect):
     """Say what was taken back or done again."""
 
     event: type[Event] | None
-    """What kind of thing it was; None if it is not known any more."""
+    """The kind of event it was; None if that is no longer known."""
     again: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellEvent(Effect):
-    """Say what has just happened, in the words that stand with the event."""
+    """Say what has just happened, in the event's own words."""
 
     event: Event
 
@@ -218,14 +218,14 @@ class TellAwake(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TurnTo(Effect):
-    """Show something on the screen; where there is none, say so."""
+    """Show something on the screen, or say that there is none."""
 
     view: View
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TurnFilm(Effect):
-    """Ask for the address word from now on, or no more, and say so."""
+    """Require the address word from now on, or stop requiring it, and say so."""
 
     on: bool
 
@@ -244,7 +244,7 @@ class TellStop(Effect):
     place: Position
     """The end of what is worked."""
     first: Effect
-    """`TellStep`, or `TellFinished` where nothing comes."""
+    """`TellStep`, or `TellFinished` if nothing follows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -262,7 +262,7 @@ class AskSections(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AskLook(Effect):
-    """Ask to look at the fabric for one thing."""
+    """Ask her to look at the fabric for one thing."""
 
     seen: Seen
     index: int
@@ -274,7 +274,7 @@ class TellFound(Effect):
     """Say between which stitches the fault lies, or that it is not a single one."""
 
     kind: Landmark | None
-    """None if nothing tells the stitches apart."""
+    """None if there are no landmarks to tell the stitches apart by."""
     first: int = 0
     end: int | None = None
     difference: int = 0
@@ -291,35 +291,35 @@ class TellCauses(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellRemedies(Effect):
-    """Say how it can be mended, the cheapest first."""
+    """Say how it can be mended, cheapest first."""
 
     remedies: tuple[Remedy, ...]
     exact_at: int | None
-    """The round before which it has to be mended; None if none asks for it."""
+    """The round before which it has to be mended; None if there is none."""
     difference: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellRemedied(Effect):
-    """Say what to do for the remedy chosen, and where that leads."""
+    """Say what to do for the chosen remedy, and where that leads."""
 
     remedy: RemedyKind
     undone: tuple[Run, ...]
-    """What comes off, the last worked first, where it is undone stitch by stitch."""
+    """What comes off, last worked first, if it is undone stitch by stitch."""
     place: Position
     mend: Mend | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellMend(Effect):
-    """Remind of stitches to work more or less in the round that begins."""
+    """Remind her of extra stitches to work, or stitches to lose, in the round that begins."""
 
     mend: Mend
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellTinked(Effect):
-    """Say which stitches come off, the last worked first, and where that leads."""
+    """Say which stitches come off, last worked first, and where that leads."""
 
     runs: tuple[Run, ...]
     place: Position
@@ -327,21 +327,21 @@ class TellTinked(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellRespaced(Effect):
-    """Say how the increases or decreases left in the round lie, in one breath."""
+    """Say in one breath how the remaining increases or decreases of the round are spaced."""
 
     left: int
     """How many are left."""
     first: int
     """Stitches to work before the first of them. Unit: stitches."""
     gaps: tuple[int, ...]
-    """From each of them to the next, itself counted: 11 is every eleventh stitch. Unit: stitches."""
+    """From each of them to the next, counting itself: 11 is every eleventh stitch. Unit: stitches."""
     uses: int
-    """Stitches each takes up: 0 for an increase. Unit: stitches."""
+    """Stitches each takes up; 0 for an increase. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellLifeline(Effect):
-    """Say that a lifeline is kept, or that one would pay here."""
+    """Say that a lifeline is recorded, or that one would be worthwhile here."""
 
     laid: bool
 
@@ -355,14 +355,14 @@ class TellAsking(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellTally(Effect):
-    """Say how far a count made aloud has come."""
+    """Say how far a count made aloud has got."""
 
     total: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellSpot(Effect):
-    """Say the place by what is on the needles: how far past which marker, or the round to be begun."""
+    """Say the place by what is on the needles: how far past which marker, or which round to begin."""
 
     past: int
     """Stitches since it. Unit: stitches."""
@@ -378,7 +378,7 @@ class ReadingChange(Enum):
     SLOWER = "slower"
     FASTER = "faster"
     LIMIT = "limit"
-    """It goes no slower or faster."""
+    """It cannot go any slower or faster."""
     END = "end"
 
 
@@ -395,12 +395,12 @@ class TellReading(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BeatIn(Effect):
-    """Send a `Beat` after a while."""
+    """Send a `Beat` after a delay."""
 
     seconds: float
     """Range: above 0. Unit: s."""
     seq: int
-    """What the beat is to carry."""
+    """The number the beat is to carry."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

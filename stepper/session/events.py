@@ -1,7 +1,7 @@
 """Events: what happened. Past tense, frozen, never changed and never deleted.
 
 An event carries all that is needed to fold it into the state (`evolve`) and to tell of it later, so replay
-looks nothing up in a plan. The journal keeps them by kind and version: see `stepper.session.codec`.
+never needs a plan. The journal stores events by kind and version: see `stepper.session.codec`.
 """
 
 from __future__ import annotations
@@ -31,12 +31,12 @@ class Opened(Event):
     """A sitting began."""
 
     fingerprint: str
-    """Of the plan knitted by."""
+    """That of the plan knitted by."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlanChanged(Event):
-    """The project file was no longer the one of the last sitting; the place was carried over."""
+    """The project file had changed since the last sitting; the place was carried over."""
 
     old_fingerprint: str
     new_fingerprint: str
@@ -45,30 +45,31 @@ class PlanChanged(Event):
     place: Position
     """Where it stands in the new one."""
     corrections: tuple[LengthCorrection, ...]
-    """The corrections of lengths as they apply to the new plan."""
+    """The length corrections as they apply to the new plan."""
     changes: tuple[Change, ...]
     """What changed."""
     have: int
-    """Stitches the old plan had at the beginning of the round in hand. Unit: stitches."""
+    """Stitches the old plan had at the beginning of the current round. Unit: stitches."""
     want: int
     """Stitches the new plan has there. Unit: stitches."""
     found: bool = True
-    """Whether the round in hand is in the new plan; if not, the place is the nearest to it."""
+    """Whether the current round is in the new plan; otherwise the place is the nearest to it."""
     comparable: bool = True
-    """Whether the old plan could still be read; if not, `changes` is empty without saying anything."""
+    """Whether the old plan could still be read; otherwise an empty `changes` means nothing."""
     mends: tuple[Mend, ...] = ()
-    """The counts that are off as they apply to the new plan."""
+    """Counts that are off, as they apply to the new plan."""
     respacings: tuple[Respacing, ...] | None = None
-    """Rounds spread anew as they apply to the new plan; None in entries of version 1, which kept them."""
+    """Respaced rounds as they apply to the new plan; None in entries of version 1, which kept them
+    unchanged."""
     lifelines: tuple[Position, ...] | None = None
-    """Lifelines as they lie in the new plan; None in entries of version 1, which kept them."""
+    """Lifelines as they are in the new plan; None in entries of version 1, which kept them unchanged."""
     answer: int = 0
-    """Which of the places offered she chose, from 1; 0 where the place was sure."""
+    """Which of the offered places she chose, from 1; 0 if the place was certain."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlaceAsked(Event):
-    """The project file was no longer the one of the last sitting, and where to go on was asked."""
+    """The project file had changed since the last sitting, and the session asked where to go on."""
 
     old_fingerprint: str
     question: Question
@@ -117,16 +118,16 @@ class Jumped(Event):
     origin: Position
     place: Position
     stitches: int = 0
-    """Stitches no longer counted as worked, where it leads back. What it leads over is not knitted now and
-    counts for nothing. 0 in entries of version 1. Unit: stitches."""
+    """Stitches no longer counted as worked if it leads back. What it skips is not knitted now and does not
+    count. 0 in entries of version 1. Unit: stitches."""
     off_path: bool = False
-    """Whether the last good count does not lie on the way knitted to this place, so that it stands no more.
+    """Whether the last good count is not on the path knitted to this place, so that it no longer stands.
     Never in entries before version 3."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StrideSet(Event):
-    """It was changed how much one step reads out."""
+    """How much one step reads out was changed."""
 
     by: By
 
@@ -158,11 +159,11 @@ class Measured(Event):
     """Unit: mm."""
     section: str
     rounds_worked: int = 0
-    """Finished rounds in the length; 0 where nothing here is worked to a length."""
+    """Finished rounds in the length; 0 if nothing here is worked to a length."""
     rounds_before: int = 0
     """Rounds the stretch had. Unit: rounds."""
     rounds_left: int = 0
-    """Rounds of the stretch still to work now, the one in hand among them. Unit: rounds."""
+    """Rounds of the stretch still to work now, including the current one. Unit: rounds."""
     target_mm: float = 0.0
     """Length to reach. Unit: mm."""
     planned_per_10cm: float = 0.0
@@ -192,7 +193,7 @@ class Noted(Event):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Undone(Event):
-    """An event was taken back. Where that event is itself an undo, what it took back is done again."""
+    """An event was taken back. If that event is itself an undo, what it took back is done again."""
 
     seq: int
     """Number of the event taken back."""
@@ -224,17 +225,17 @@ class Searched(Event):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Observed(Event):
-    """The knitter said what is to be seen, or in which round a fault is."""
+    """The knitter said what she saw, or in which round a fault is."""
 
     place: Position
     sight: Sight | None = None
     index: int | None = None
-    """The round the fault is in, where she said so."""
+    """The round the fault is in, if she said so."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remedied(Event):
-    """A remedy was chosen; where it takes work back, the place went with it."""
+    """A remedy was chosen; if it takes work back, the place moved with it."""
 
     origin: Position
     place: Position
@@ -246,9 +247,9 @@ class Remedied(Event):
     minutes: float
     """What it costs at her pace. Unit: minutes."""
     mend: Mend | None = None
-    """What is still to be worked; None if it is done with that."""
+    """What is still to be worked; None if nothing is."""
     undone: int = 0
-    """Stitches taken back; 0 in entries that do not tell. Unit: stitches."""
+    """Stitches taken back; 0 in entries that do not say. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -263,7 +264,7 @@ class Tinked(Event):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Respaced(Event):
-    """The increases or decreases left in a round were spread anew."""
+    """The remaining increases or decreases of a round were respaced."""
 
     origin: Position
     place: Position
@@ -293,14 +294,14 @@ class ReminderSet(Event):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AskingSet(Event):
-    """It was changed how often a count is asked for."""
+    """How often a count is asked for was changed."""
 
     asking: Asking
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tallied(Event):
-    """A part of a count made aloud; none where the count begins."""
+    """Part of a count made aloud; none when the count begins."""
 
     tens: tuple[int, ...]
     """All parts so far. Unit: stitches."""
@@ -308,7 +309,7 @@ class Tallied(Event):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReadingSet(Event):
-    """Reading along began, was held, went on, changed its pace, or came to its end."""
+    """Reading along began, paused, went on, changed its pace, or ended."""
 
     reading: ReadingAlong | None
     """As it is now; None if it ended."""
@@ -319,4 +320,4 @@ EVENTS: tuple[type[Event], ...] = tuple(
     for each in tuple(globals().values())
     if isinstance(each, type) and issubclass(each, Event) and each is not Event
 )
-"""Every kind of event, in the order of their definition here."""
+"""Every kind of event, in order of definition."""

@@ -1,4 +1,5 @@
-"""Fold one event into the state. Total: whatever the journal holds, replay goes on. No I/O, no plan."""
+"""Fold one event into the state. It never fails: replay goes on whatever the journal holds. No I/O, no
+plan."""
 
 from __future__ import annotations
 
@@ -65,7 +66,7 @@ def evolve(state: State, event: Event) -> State:
             return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
         case Opened():
             opened = replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
-            return replace(opened, question=None)  # asked anew where it is still open
+            return replace(opened, question=None)  # asked again if it is still open
         case PlaceAsked():
             return replace(state, seq=seq, question=event.question)
         case PlanChanged():
@@ -83,8 +84,8 @@ def evolve(state: State, event: Event) -> State:
 
 
 def _read_on(state: State, event: Event) -> ReadingAlong | None:
-    """Return what becomes of reading along: it goes on in its round, waits where the place was taken back,
-    and ends where she leaves the round."""
+    """Return reading along as it goes on within its round, pauses after a step back, or ends with the
+    round."""
     reading = state.reading
     if reading is None or isinstance(event, Opened | Closed | PlanChanged | PlaceAsked | FellAsleep):
         return None
@@ -103,7 +104,7 @@ def evolve_all(state: State, events: Iterable[Event]) -> State:
 
 
 BREAKS_KEPT = 20
-"""Interruptions remembered. Bounded so that a snapshot stays small."""
+"""Number of interruptions remembered. Bounded so that a snapshot stays small."""
 
 
 SILENCE_S = 600.0
@@ -112,13 +113,13 @@ pace. Source: chosen here. Unit: s."""
 
 
 def is_long_silence(last: str, now: str) -> bool:
-    """Return whether a long silence lies between two times; never where one of them is no time."""
+    """Return whether there is a long silence between two times; False if either is not a time."""
     seconds = seconds_between(last, now)
     return seconds is not None and seconds >= SILENCE_S
 
 
 def seconds_between(last: str, now: str) -> float | None:
-    """Return the time between two moments; None if one of them is no time. Unit: s."""
+    """Return the time between two moments; None if either is not a time. Unit: s."""
     try:
         return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
     except (ValueError, TypeError):
@@ -131,7 +132,7 @@ def _interrupted(state: State) -> State:
 
 
 def _done(state: State, event: Event) -> State:
-    """Fold what can be taken back again; what was taken back before is then out of reach."""
+    """Fold an event that can be taken back; what was taken back before is then out of reach."""
     stitches, work = count_gain(state, event)
     memento = Memento(
         seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
@@ -142,10 +143,10 @@ def _done(state: State, event: Event) -> State:
 
 
 def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> Knitting:
-    """Learn from counts how often a fault comes about; what is taken back is not counted any more."""
+    """Learn from counts how often faults occur; what is taken back no longer counts."""
     if not isinstance(event, Counted):
         return replace(after, uncounted=max(0, before.uncounted + stitches))
-    # Counting again while a fault is looked for finds no other.
+    # A count while a fault is being looked for is not another fault.
     fault = 0 if event.agrees or before.fault is not None else 1
     covered = before.covered + before.uncounted
     return replace(after, uncounted=0, covered=covered, faults=before.faults + fault)
@@ -196,19 +197,19 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             corrections = _with(knitting.corrections, event.correction)
             return replace(knitting, corrections=corrections, mends=_moved(knitting.mends, event))
         case Measured() | Weighed() | Noted():
-            return knitting  # kept in the journal; nothing of the knitting moves
+            return knitting  # kept in the journal; the knitting does not change
     return knitting
 
 
 def _counted_off(before: Fault | None, event: Counted) -> Fault:
-    """Begin to look for a fault anew; a count that comes to the same a second time is no slip of counting."""
+    """Begin looking for a fault; if a second count agrees, it was not a slip in counting."""
     off = event.stitches - event.expected
     again = before is not None and (before.place, before.difference) == (event.place, off)
     return Fault(place=event.place, difference=off, confirmed=again)
 
 
 def _seen(fault: Fault | None, event: Observed) -> Fault:
-    """Add what was seen; where no fault was looked for yet, looking begins."""
+    """Add what was seen; if no fault was being looked for, the search begins."""
     fault = fault if fault is not None else Fault(place=event.place, difference=0)
     if event.sight is not None:
         new = (event.sight.seen, event.sight.index)
@@ -218,7 +219,7 @@ def _seen(fault: Fault | None, event: Observed) -> Fault:
 
 
 def _back_at(knitting: Knitting, place: Position) -> Knitting:
-    """Go to a place; what lies beyond it of counts and lifelines is no longer in the fabric."""
+    """Go to a place, dropping counts and lifelines beyond it, which are no longer in the fabric."""
     verified = knitting.verified
     if verified is not None and verified.place > place:
         verified = None
@@ -228,7 +229,7 @@ def _back_at(knitting: Knitting, place: Position) -> Knitting:
 
 
 def _ripped(mend: Mend, verified: Verified | None, place: Position) -> bool:
-    """Return whether a count that was off is out of the fabric: all of it, back to where it was right."""
+    """Return whether what made a count wrong is out of the fabric, ripped back to where it was right."""
     sound = verified.place if verified is not None else Position()
     return place.index < mend.origin and place <= sound
 
@@ -237,13 +238,13 @@ def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
     """Return the counts that are off once a remedy is chosen."""
     if event.mend is None:
         return _back_at(knitting, event.place).mends
-    # An old journal does not tell from where on the count is off: from the place where it was chosen.
+    # An old journal does not say from where on the count is off: take the place where it was chosen.
     new = event.mend if event.mend.origin >= 0 else replace(event.mend, origin=event.place.index)
     return (*knitting.mends, new)
 
 
 def _moved(mends: tuple[Mend, ...], event: Measured) -> tuple[Mend, ...]:
-    """Move what lies behind a stretch that became longer or shorter."""
+    """Move what comes after a stretch that became longer or shorter."""
     if event.correction is None:
         return mends
     longer_by = event.correction.rounds - event.rounds_before
@@ -252,12 +253,12 @@ def _moved(mends: tuple[Mend, ...], event: Measured) -> tuple[Mend, ...]:
 
 
 def _other_rounds(respacings: tuple[Respacing, ...], new: Respacing) -> tuple[Respacing, ...]:
-    """Leave out what a round was spaced like before it was spaced anew."""
+    """Leave out a round's earlier respacing."""
     return tuple(each for each in respacings if (each.index, each.section) != (new.index, new.section))
 
 
 def _with(corrections: tuple[LengthCorrection, ...], new: LengthCorrection) -> tuple[LengthCorrection, ...]:
-    """Put a correction in the place of the one that stretch had."""
+    """Replace a stretch's correction by a new one."""
     others = [each for each in corrections if each.stretch != new.stretch]
     return tuple(sorted([*others, new], key=lambda each: each.stretch))
 
@@ -278,9 +279,9 @@ def _undone(state: State, event: Undone) -> State:
 
 
 def _carried(state: State, event: PlanChanged) -> State:
-    """Move to the new plan. What happened before belongs to the old one and cannot be taken back any more."""
+    """Move to the new plan. What happened before belongs to the old one and can no longer be taken back."""
     was = state.knitting
-    # "In ten rounds" stays so many rounds from here.
+    # "In ten rounds" keeps its distance from here.
     moved = event.place.index - event.origin.index
     knitting = replace(
         was,
@@ -290,7 +291,7 @@ def _carried(state: State, event: PlanChanged) -> State:
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
         verified=None,
     )
-    if event.lifelines is not None:  # an old journal does not tell where these went
+    if event.lifelines is not None:  # an old journal does not say where these went
         lifelines = tuple(each for each in event.lifelines if each <= event.place)
         respacings = event.respacings if event.respacings is not None else was.respacings
         fault = _fault_carried(was.fault, event)
@@ -299,8 +300,7 @@ def _carried(state: State, event: PlanChanged) -> State:
 
 
 def _fault_carried(fault: Fault | None, event: PlanChanged) -> Fault | None:
-    """Keep a fault that was counted at the place in hand; what was counted and seen on the way to it speaks
-    of the rounds of the old plan."""
+    """Keep a fault counted at the current place, but not what the search counted and saw in the old plan."""
     if fault is None or fault.place != event.origin:
         return None
     return fault if event.place == event.origin else Fault(place=event.place, difference=fault.difference)

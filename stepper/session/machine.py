@@ -1,7 +1,7 @@
-"""The session: considers a cue without changing, adopts what came of it once that is safely kept.
+"""The session: it considers a cue without changing, and adopts the outcome once that is safely kept.
 
-No I/O. Whoever runs it (`stepper.sitting.conductor`) commits the events between `consider` and `adopt`
-and performs the effects after: consider → commit → adopt → perform. A crash at any point loses nothing that
+No I/O. The caller (`stepper.sitting.conductor`) commits the events between `consider` and `adopt` and
+performs the effects afterwards: consider → commit → adopt → perform. A crash at any point loses nothing that
 was told and tells nothing that is lost.
 """
 
@@ -27,25 +27,24 @@ from stepper.session.state import Adapted, Knitting, Position, Question, State
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Considered:
-    """What would come of a cue."""
+    """The outcome of a cue, not yet adopted."""
 
     events: tuple[Event, ...]
-    """To be kept before anything else; empty where nothing changes."""
+    """To be kept before anything else; empty if nothing changes."""
     effects: tuple[Effect, ...]
-    """To be told after that."""
+    """To be performed after that."""
     state: State
     """The state that follows."""
     base: Plan
     """The plan as compiled that the state belongs to."""
     plan: Plan
-    """The same as it is knitted: lengths corrected, shaping spread anew."""
+    """The same as it is knitted, with lengths corrected and shaping respaced."""
     awaiting: Plan | None = None
-    """The plan as compiled to go on with once it is said where; None where that is not asked."""
+    """The plan as compiled to go on with once the place is chosen; None if no place is being asked for."""
 
 
 def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
-    """Return the plan as it is knitted: lengths corrected by measuring, counts that are off carried along,
-    shaping spread anew on the way.
+    """Return the plan as it is knitted: lengths corrected, wrong counts carried along, shaping respaced.
 
     Args:
         plan: As compiled.
@@ -59,7 +58,7 @@ class Session:
     """A knitting session: a plan and where it stands."""
 
     def __init__(self, plan: Plan, state: State | None = None) -> None:
-        """Take up a plan at a state, from the beginning without one.
+        """Take up a plan at a state, or at the beginning if there is none.
 
         Args:
             plan: As compiled from the project file.
@@ -77,7 +76,7 @@ class Session:
 
     @property
     def plan(self) -> Plan:
-        """The plan as it is knitted: lengths corrected, shaping spread anew."""
+        """The plan as it is knitted, with lengths corrected and shaping respaced."""
         return self._plan
 
     @property
@@ -88,7 +87,7 @@ class Session:
     def consider(self, cue: Cue) -> Considered:
         """Work out what comes of a cue. Changes nothing."""
         if self._state.question is not None and self._awaiting is None and isinstance(cue, Choose):
-            # A state taken up without its project file: what was asked is asked anew with the file.
+            # A state taken up without its project file: the question is asked again with the file.
             return self._unchanged((Refuse(sentence="Open the project file again; it is asked anew."),))
         decision = decide(self._plan, self._state, cue)
         if isinstance(decision, Refusal):
@@ -101,20 +100,20 @@ class Session:
 
         Args:
             at: Now. ISO 8601 with the offset from UTC.
-            fingerprint: Of the plan.
+            fingerprint: That of the plan.
         """
         return self._considered((Opened(at=at, fingerprint=fingerprint),), None)
 
     def consider_plan(self, plan: Plan, at: str, fingerprint: str, *, comparable: bool = True) -> Considered:
-        """Work out what it means to go on with another plan: the place in it, or the question for it.
+        """Work out how to go on with another plan: the place in it, or a question about the place.
 
-        A question opens the sitting as well, on the plan knitted so far, and nothing moves before the answer.
+        A question also opens the sitting, on the plan knitted so far, and nothing moves before the answer.
 
         Args:
             plan: The new plan as compiled.
             at: Now. ISO 8601 with the offset from UTC.
-            fingerprint: Of the new plan.
-            comparable: Whether the plan here is the one really knitted so far; if not, only the place is
+            fingerprint: That of the new plan.
+            comparable: Whether the plan here is the one actually knitted so far; otherwise only the place is
             kept.
         """
         place, knitting = self._state.place, self._state.knitting
@@ -157,7 +156,7 @@ class Session:
         )
 
     def adopt(self, considered: Considered) -> None:
-        """Take the state that was considered, once its events are kept."""
+        """Take over the state that was considered, once its events are kept."""
         self._state = considered.state
         self._base = considered.base
         self._plan = considered.plan
@@ -201,7 +200,7 @@ class Session:
         )
 
     def _answered(self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan) -> Considered:
-        """Move to the plan that was waited with."""
+        """Move to the awaiting plan."""
         plan = as_knitted(base, after.knitting)
         effects = respond(plan, self._state, cue, events, after)
         return Considered(events=events, effects=effects, state=after, base=base, plan=plan)

@@ -1,4 +1,4 @@
-"""Rules for the cues that move the place. Each gives events or a refusal and changes nothing itself."""
+"""Rules for the cues that move the place. Each returns events or a refusal and changes nothing itself."""
 
 from __future__ import annotations
 
@@ -84,16 +84,16 @@ def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:
 
 
 def _after(plan: Plan, index: int, stitch: int) -> Position:
-    """Return the place after so many stitches of a round; after the last one it is the next round."""
+    """Return the place after a number of stitches of a round; after the last one, the next round."""
     if stitch >= plan.rounds[index].progress:
         return Position(index=index + 1)
     return Position(index=index, stitch=stitch)
 
 
 def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:
-    """Find a section or a label by name: the section and, for a label, its round in it.
+    """Find a section or a label by name: return the section and, for a label, its round in it.
 
-    The section in hand comes first, so that a label used in several is the nearest one.
+    The current section is searched first, so that a label used in several sections means the nearest.
     """
     wanted = " ".join(name.casefold().split())
     ordered = sorted(plan.rounds, key=lambda round_: round_.section != here)

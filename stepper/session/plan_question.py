@@ -1,4 +1,4 @@
-"""Rules while it is asked where to go on in a changed pattern. Nothing moves before the answer."""
+"""Rules while the session asks where to go on in a changed pattern. Nothing moves before the answer."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.session.state import Position, State
 
 
 def answer(plan: Plan, state: State, cue: Choose) -> Decision:
-    """Go on at the place chosen."""
+    """Go on at the chosen place."""
     question = state.question
     if question is None:
         return Refusal(sentence="Nothing is asked.")
@@ -42,7 +42,7 @@ def not_yet(plan: Plan, state: State, cue: Cue) -> Decision:
 
 
 def first_say(state: State) -> str:
-    """Say what is to be answered first."""
+    """Return a sentence that says what must be answered first."""
     many = len(state.question.choices) if state.question is not None else 0
     numbers = "take number 1" if many == 1 else f"take number 1 to {many}"
     return f"First say where you go on: {numbers}."

@@ -1,4 +1,4 @@
-"""Where a garment stands, in figures: for `stepper where` and whatever else reports it. Pure."""
+"""Where a garment stands, in figures, for `stepper where` and other reports. Pure."""
 
 from __future__ import annotations
 
@@ -15,9 +15,9 @@ class Progress:
 
     title: str
     section: str
-    """Section in hand; the last one when all is done, empty in a plan without rounds."""
+    """Current section; the last one if all is done, empty in a plan without rounds."""
     round: int
-    """Round of the section being worked, from 1; the last one when all is done."""
+    """Round of the section being worked, from 1; the last one if all is done."""
     of: int
     """Rounds of the section."""
     stitch: int
@@ -25,11 +25,11 @@ class Progress:
     stitches: int
     """Stitches on the needles."""
     label: str | None
-    """Label of the round in hand."""
+    """Label of the current round."""
     finished: bool
     rounds_done: int
     rounds_left: int
-    """Rounds not done yet, the one in hand among them."""
+    """Rounds not done yet, including the current one."""
     stitches_done: int
     """Stitches worked in all."""
     stitches_left: int
@@ -38,7 +38,7 @@ class Progress:
 
 
 def measure_progress(plan: Plan, state: State) -> Progress:
-    """Say where the knitting stands.
+    """Return where the knitting stands.
 
     Args:
         plan: The plan as knitted, with its lengths corrected.

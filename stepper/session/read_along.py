@@ -1,9 +1,9 @@
 """Reading along: a round read out run by run at her own pace, without a cue for each. Pure.
 
-The session owns no clock. Whoever performs the effects is asked to send a `Beat` after so many seconds; a
-beat that something else came before is out of date and changes nothing. Her pace comes from the steps so far,
-and "slower" and "faster" correct it. The last run of the round is never finished by itself: there she is told
-how many stitches there should be, and the round is done when she says so.
+The session has no clock. The part that performs the effects is asked to send a `Beat` after a number of
+seconds; a beat overtaken by something else is out of date and changes nothing. Her pace comes from the steps
+so far, and "slower" and "faster" correct it. The last run of the round never finishes by itself: there she is
+told how many stitches there should be, and the round is done when she says so.
 """
 
 from __future__ import annotations
@@ -25,16 +25,16 @@ from stepper.session.steps import StepPart, rest_of
 from stepper.session.tally import count_at
 
 SLOWER_BY = 1.25
-"""What "slower" makes of the time for a stitch, and "faster" takes off it. Source: chosen here; two of either
-are a step that can be felt, three nearly double it."""
+"""Factor by which "slower" lengthens the time for a stitch and "faster" shortens it. Source: chosen here; two
+of either make a noticeable difference, three nearly double it."""
 SHORTEST_S = 1.2
-"""Least time for a run: it takes about a second to be said. Unit: s."""
+"""Shortest time for a run, which takes about a second to say. Unit: s."""
 LONGEST_FACTOR, SHORTEST_FACTOR = 4.0, 0.25
 _NOTHING = Refusal(sentence="Nothing is being read along. Say: read along.")
 
 
 def runs(round_: Round) -> tuple[StepPart, ...]:
-    """Cut a round into its runs: neighbours of one stitch in one yarn, markers with what is before them.
+    """Cut a round into its runs: neighbours of one stitch in one yarn, markers with what precedes them.
 
     Returns:
         At least one. Always: they follow on from 0 to `round_.progress` without a gap.
@@ -56,7 +56,7 @@ def runs(round_: Round) -> tuple[StepPart, ...]:
 
 
 def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
-    """Return runs with neighbours alike put together; the first of a repetition says which one it is."""
+    """Yield runs with identical neighbours joined; the first of a repetition says which one it is."""
     for item in round_.phrase:
         if isinstance(item, Run):
             yield item, None
@@ -69,7 +69,7 @@ def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
 
 
 def run_at(round_: Round, stitches: int) -> StepPart:
-    """Return the run in which a place lies, or what is left of it."""
+    """Return the run that a place is in, or what is left of it."""
     cut = runs(round_)
     return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
 
@@ -78,7 +78,7 @@ def run_at(round_: Round, stitches: int) -> StepPart:
 
 
 def begin(plan: Plan, state: State, cue: ReadAlong) -> Decision:
-    """Begin to read the round in hand along, from the place in it."""
+    """Begin reading the current round along, from the place in it."""
     if state.reading is not None and not state.reading.held:
         return Refusal(sentence="I am reading along.")
     if len(runs(plan.rounds[state.place.index])) < 2:
@@ -97,7 +97,7 @@ def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
 
 
 def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
-    """Wait at the run in hand."""
+    """Pause at the current run."""
     if state.reading is None:
         return _NOTHING
     if state.reading.held:
@@ -106,14 +106,14 @@ def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
 
 
 def go_on(plan: Plan, state: State, cue: GoOn) -> Decision:
-    """Go on after a hold; while nothing is held it is the same as the next step."""
+    """Go on after a pause; otherwise the same as the next step."""
     if state.reading is not None and state.reading.held:
         return (ReadingSet(at=cue.at, reading=replace(state.reading, held=False)),)
     return step(plan, state, Next(at=cue.at))
 
 
 def step(plan: Plan, state: State, cue: Next) -> Decision:
-    """Finish the run in hand while reading along, where it is not the last; else the step."""
+    """Finish the current run if reading along and it is not the last; otherwise finish the step."""
     if state.reading is not None:
         moved = _next_run(plan, state, cue)
         if moved is not None:
@@ -122,7 +122,7 @@ def step(plan: Plan, state: State, cue: Next) -> Decision:
 
 
 def beat(plan: Plan, state: State, cue: Beat) -> Decision:
-    """Take it that the run in hand is worked; at the last one the reading ends."""
+    """Assume that the current run is worked; at the last one the reading ends."""
     reading = state.reading
     if reading is None or reading.held or state.seq != cue.seq or state.asleep or state.closed:
         return ()
@@ -145,13 +145,13 @@ def _next_run(plan: Plan, state: State, cue: Cue) -> Advanced | None:
 
 
 def tell_run(plan: Plan, state: State) -> Effect:
-    """Tell the run in hand and nothing else."""
+    """Tell the current run and nothing else."""
     part = run_at(plan.rounds[state.place.index], state.place.stitch)
     return TellStep(index=state.place.index, part=part, lead=Lead.RUN)
 
 
 def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> Iterator[Effect]:
-    """Tell the run in hand where reading begins or goes on, the count where it ends, else what changed."""
+    """Tell the current run if reading begins or goes on, the count if it ends, otherwise what changed."""
     if event.reading is None:
         end = plan.rounds[after.place.index].progress
         count = count_at(plan, after.place.index, end)
@@ -171,7 +171,7 @@ def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
 
 
 def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
-    """Ask for the beat that ends the run in hand; no effect while nothing is read along."""
+    """Ask for the beat that ends the current run; no effect unless reading along."""
     reading = state.reading
     if reading is None or reading.held or state.place.index >= len(plan.rounds):
         return ()

@@ -1,4 +1,4 @@
-"""Fold a journal into a state and list what of it still stands. Pure: the entries are handed in."""
+"""Fold a journal into a state, and list what of it still stands. Pure: the entries are passed in."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from stepper.session.evolve import evolve
 from stepper.session.state import State
 
 SNAPSHOT_EVERY = 500
-"""Entries between two snapshots of the state: at most so many are folded when a session is taken up."""
+"""Number of entries between two snapshots of the state, so at most this many are folded on resuming."""
 
 
 class KeptEvent(Protocol):
@@ -42,8 +42,8 @@ def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> 
     """Fold entries into a state.
 
     Args:
-        entries: In order; those the state already contains are passed over.
-        state: Where to begin; from the empty state if None.
+        entries: In order; those the state already contains are skipped.
+        state: Where to begin; None for the empty state.
 
     Raises:
         CodecError: An entry cannot be read.
@@ -56,7 +56,7 @@ def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> 
 
 
 def state_from_snapshot(seq: int, body: str) -> State | None:
-    """Read a snapshot, or return None if it is not what it says it is."""
+    """Read a snapshot, or return None if it is not what it claims to be."""
     state = decode_state(body)
     return state if state is not None and state.seq == seq else None
 
@@ -73,7 +73,7 @@ def list_standing(events: Iterable[tuple[int, Event]]) -> Iterator[tuple[int, Ev
     kept = list(events)
     taken_back: set[int] = set()
     for seq, event in reversed(kept):
-        # An undo that was itself taken back takes nothing back. Later ones speak first, hence the order.
+        # An undo that was itself taken back takes nothing back, so later ones are looked at first.
         if isinstance(event, Undone) and seq not in taken_back:
             taken_back.add(event.seq)
     for seq, event in kept:

@@ -1,4 +1,4 @@
-"""The rule for spacing the rest of a shaped round anew, and what is said of it. No I/O."""
+"""The rule for respacing the rest of a shaped round, and what is said about it. No I/O."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from stepper.session.tally import tally
 
 
 def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
-    """Spread the changes that are left over the rest of the round in hand."""
+    """Spread the remaining changes over the rest of the current round."""
     origin, round_ = state.place, plan.rounds[state.place.index]
     spread = spread_of(round_)
     if spread is None:
@@ -26,7 +26,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
         )
     here = tally(round_, origin.stitch if cue.stitch is None else cue.stitch)
     made = here.shaped if cue.made is None else cue.made
-    # A stitch she names is one on her right needle; else the old stitches worked are those of the plan.
+    # A stitch she names is one on her right needle; otherwise the old stitches worked are those of the plan.
     used = here.used if cue.stitch is None else cue.stitch - made * spread.change.change
     if used < 0 or used > round_.before:
         return Refusal(sentence=f"With {made} made, this round has no stitch {cue.stitch}.")
@@ -57,7 +57,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
 
 
 def tell_rest(plan: Plan, state: State, cue: Cue | None = None) -> Iterator[Effect]:
-    """Say how the changes left lie, from the place in hand."""
+    """Say how the remaining changes are spaced from the current place on."""
     round_ = plan.rounds[state.place.index]
     now = tally(round_, state.place.stitch)
     first, gaps = gaps_ahead(round_.shaping, used=now.used, made=now.shaped)
@@ -67,5 +67,5 @@ def tell_rest(plan: Plan, state: State, cue: Cue | None = None) -> Iterator[Effe
 
 
 def tell_respaced(plan: Plan, before: State, event: Respaced, after: State) -> Iterator[Effect]:
-    """Say how the changes left lie now."""
+    """Say how the remaining changes are now spaced."""
     yield from tell_rest(plan, after)

@@ -1,7 +1,7 @@
-"""Work out what is told after a cue: pure, from the cue, the events and the state they lead to.
+"""Work out what to tell after a cue, from the cue, the events and the state they lead to. Pure.
 
-Whatever moves the place says where it now is and what to do there. `stepper.language.effect_words` finds the
-words.
+Anything that moves the place tells where it now is and what to do there. `stepper.language.effect_words`
+finds the words.
 """
 
 from __future__ import annotations
@@ -81,7 +81,7 @@ def respond(
         plan: The plan as knitted after the events.
         before: The state before them.
         cue: What was asked; None if the sitting itself begins.
-        events: What happened; empty where the cue only asked.
+        events: What happened; empty if the cue only asked.
         after: The state after them.
     """
     if after.question is not None and isinstance(cue, cues.Silence):
@@ -92,7 +92,7 @@ def respond(
         return _answer(plan, before, cue, events, after)
     if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
         return _answer(plan, before, cue, events, after)
-    # Back from a silence: the place before anything else, and what comes next after it.
+    # Back from a silence: first the place, and at the end what comes next.
     first = tuple(inquiry.tell_spot(plan, before)) if before.place.stitch else ()
     told = _answer(plan, before, cue, events, after)
     breaks_off = (
@@ -123,7 +123,7 @@ def _answer(
 
 
 def ask_place(state: State, *, later: bool = False) -> Iterator[Effect]:
-    """Ask where to go on, as long as that is open."""
+    """Ask where to go on, if that is still open."""
     if state.question is not None:
         yield AskPlace(choices=state.question.choices, later=later)
 
@@ -134,13 +134,13 @@ _Telling = Callable[[Plan, State, Any, State], Iterator[Effect]]
 
 
 def _confirmed(plan: Plan, before: State, event: Event, after: State) -> Iterator[Effect]:
-    """Tell of an event that leads to nothing else in the words that stand with it."""
+    """Tell of an event that leads to nothing else, in its own words."""
     yield TellEvent(event=event)
 
 
 def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[Effect]:
     if after.question is not None:
-        return  # the place is asked for, which follows
+        return  # the question for the place follows
     if before.seq == 0:
         yield TellStart()
     else:
@@ -171,7 +171,7 @@ def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -
 
 
 def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
-    """Tell the next step; where a round was finished, first what pays to be checked there."""
+    """Tell the next step, after what is worth checking if a round was finished."""
     origin, place = event.origin, event.place
     if place.index == origin.index:
         running = after.reading is not None and not after.reading.held
@@ -214,7 +214,7 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
     )
     had_ended = event.correction.rounds - event.rounds_left == event.rounds_before
     if event.rounds_left == 0 or had_ended:
-        yield step_at(plan, after, Lead.FULL)  # another round is in hand than before
+        yield step_at(plan, after, Lead.FULL)  # the current round has changed
 
 
 def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:

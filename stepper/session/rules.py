@@ -1,6 +1,6 @@
 """What may happen when: one row for each cue, one column for each mode.
 
-Every cell is there; a cue that makes no sense in a mode has a rule that refuses with a sentence. The test
+Every cell is filled; a cue that makes no sense in a mode has a rule that refuses it with a sentence. The test
 over all (mode, cue) pairs, the help and the documentation read this table.
 """
 
@@ -25,7 +25,7 @@ class Mode(Enum):
     FINISHED = "finished"
     """Every round is done; looking and going back is still possible."""
     ASKED = "asked"
-    """The pattern has changed, and it is asked where to go on."""
+    """The pattern has changed, and the session asks where to go on."""
     ASLEEP = "asleep"
     """The ears are closed."""
     CLOSED = "closed"
@@ -93,7 +93,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
 
 _COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.ASLEEP, Mode.CLOSED)
 
-# While it is asked where to go on, all else waits for the answer.
+# While the session asks where to go on, all else waits for the answer.
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
     cues.Choose: plan_question.answer,
     **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),

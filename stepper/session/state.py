@@ -1,12 +1,11 @@
 """Where the knitting stands, as it follows from everything that happened: the fold of all events.
 
-A state holds no plan. It holds the place and the corrections of lengths; the plan as it is knitted follows
-from these and from the project file (`stepper.plan.lengthen.corrected`). So replaying a journal needs no
-plan, cannot fail for want of one, and a snapshot of the state stays small.
+A state holds no plan. It holds the place and the corrections of lengths; the plan as knitted follows from
+these and the project file (`stepper.plan.lengthen.corrected`). So replaying a journal needs no plan and
+cannot fail for want of one, and a snapshot of the state stays small.
 
-`Knitting` is the part that undo gives back, whole, exactly as it was: undo keeps the former `Knitting` rather
-than working out an opposite for each event. The rest (numbering, listening, what can be undone) only goes
-forward.
+`Knitting` is the part that undo restores exactly as it was: undo keeps the former `Knitting` instead of
+working out an inverse for each event. The rest (numbering, listening, what can be undone) only goes forward.
 """
 
 from __future__ import annotations
@@ -22,14 +21,14 @@ from stepper.plan.resuming import PlaceChoice
 from stepper.session.steps import By
 
 UNDO_DEPTH = 100
-"""Things that can be taken back, counted from the last. Bounded so that a snapshot stays small."""
+"""Number of latest events that can be taken back. Bounded so that a snapshot stays small."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
 class Position:
     """Where in the garment.
 
-    Places are ordered as they are knitted: by the round, and within a round by the stitch.
+    Places are ordered as they are knitted: by round, and within a round by stitch.
     """
 
     index: int = 0
@@ -51,11 +50,11 @@ class Asking(Enum):
     """How often a count is asked for."""
 
     COST = "cost"
-    """Where a fault would be locked in, and wherever a count pays by its cost; so it is by itself."""
+    """Where a fault would be locked in, and wherever a count is worth its cost. The default."""
     PATTERN = "pattern"
     """At the checkpoints of the plan and nowhere else."""
     MORE = "more"
-    """As by cost with half the interval, and at the checkpoints of the plan."""
+    """As `COST` with half the interval, and at the checkpoints of the plan."""
     LESS = "less"
     """Only where a fault would be locked in."""
     NEVER = "never"
@@ -69,9 +68,9 @@ class Seen(Enum):
     CHANGES = "changes"
     """Increases and decreases of the round in excess of the plan; below 0 for too few."""
     LEFT = "left"
-    """Stitches left over at the end of the round; below 0 where it came out short."""
+    """Stitches left over at the end of the round; below 0 if it came out short."""
     WHOLE = "whole"
-    """Whether the round looks like another one all along: 1 or 0."""
+    """Whether the round looks like another one throughout: 1 or 0."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,7 +79,7 @@ class Sight:
 
     seen: Seen
     number: int
-    """What it means is said by `seen`."""
+    """Its meaning depends on `seen`."""
     index: int | None = None
     """The round it was seen in; None if that is not known or does not matter."""
 
@@ -108,9 +107,9 @@ class Fault:
     answers: tuple[Answer, ...] = ()
     sights: tuple[Sight, ...] = ()
     index: int | None = None
-    """The round it is in, where she saw it."""
+    """The round it is in, if she saw it."""
     confirmed: bool = False
-    """Whether a second count at the same place came to the same."""
+    """Whether a second count at the same place gave the same number."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,31 +119,31 @@ class Reminder:
     index: int
     """The round at whose beginning it is said."""
     text: str = ""
-    """In her words; empty where she named only the time."""
+    """In her words; empty if she gave only the time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
-    """What undo gives back."""
+    """What undo restores."""
 
     place: Position = Position()
     by: By = By.ROUND
     corrections: tuple[LengthCorrection, ...] = ()
     """What measuring changed, at most one for each stretch."""
     respacings: tuple[Respacing, ...] = ()
-    """Rounds whose shaping was spread anew, at most one for each."""
+    """Respacings of rounds, at most one for each."""
     verified: Verified | None = None
     fault: Fault | None = None
     mends: tuple[Mend, ...] = ()
     """Counts that are off and where each is made good, in the order in which they were chosen."""
     lifelines: tuple[Position, ...] = ()
-    """Where a lifeline lies, in the order of the garment."""
+    """Where there is a lifeline, in the order of the garment."""
     tens: tuple[int, ...] | None = None
-    """The parts of a count that is being made aloud; None if none is. Unit: stitches."""
+    """The parts of a count being made aloud; None if none is. Unit: stitches."""
     asking: Asking = Asking.COST
     reminders: tuple[Reminder, ...] = ()
-    """What she asked to be reminded of, in the order of the rounds; what has been said stays until she asks
-    for another, so that going back brings it again."""
+    """What she asked to be reminded of, in the order of the rounds. A reminder that has been said stays until
+    she asks for another, so that it comes again if she goes back."""
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0
@@ -154,8 +153,7 @@ class Knitting:
 
     @property
     def stands(self) -> Verified | None:
-        """The last good count as far as it lies behind the place; one she has gone back behind says nothing
-        of the stitches in hand."""
+        """The last good count if it is behind the place; once she has gone back past it, it says nothing."""
         verified = self.verified
         return verified if verified is not None and verified.place <= self.place else None
 
@@ -171,7 +169,7 @@ class Memento:
     knitting: Knitting
     """What taking it back returns to."""
     stitches: int = 0
-    """Stitches it brought the garment; below 0 where it took some back. Unit: stitches."""
+    """Stitches it added to the garment; below 0 if it took some back. Unit: stitches."""
     work: KnittingKind = KnittingKind.UNKNOWN
     """Their kind."""
 
@@ -203,7 +201,7 @@ class Day:
     date: str
     """ISO 8601. Knitting after midnight belongs to the evening before."""
     done: tuple[Done, ...] = ()
-    """What the garment gained; what was ripped out again is taken off."""
+    """What the garment gained, minus what was ripped out again."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -213,14 +211,14 @@ class ReadingAlong:
     index: int
     """The round."""
     factor: float = 1.0
-    """Time for a stitch as a share of what her steps so far took. Range: 0.25 to 4."""
+    """Time for a stitch relative to her steps so far. Range: 0.25 to 4."""
     held: bool = False
-    """Whether it waits for "go on"."""
+    """Whether it is paused until "go on"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Adapted:
-    """What was said of the old plan as it applies to the new one."""
+    """What was said about the old plan as it applies to the new one."""
 
     corrections: tuple[LengthCorrection, ...] = ()
     """Corrections of lengths."""
@@ -234,11 +232,11 @@ class Adapted:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Question:
-    """Where to go on: asked because the pattern has changed, and what is knitted does not say it beyond
-    doubt. Nothing moves before the answer."""
+    """Where to go on, asked because the pattern has changed and what is knitted leaves the place in doubt.
+    Nothing moves before the answer."""
 
     new_fingerprint: str
-    """Of the plan to go on with."""
+    """That of the plan to go on with."""
     choices: tuple[PlaceChoice, ...]
     """In the order they were said."""
     adapted: Adapted = Adapted()
@@ -252,9 +250,9 @@ class State:
     """Number of the last event."""
     knitting: Knitting = Knitting()
     undo: tuple[Memento, ...] = ()
-    """What can be taken back, the latest last."""
+    """What can be taken back, latest last."""
     redo: tuple[Memento, ...] = ()
-    """What can be done again, the latest last."""
+    """What can be done again, latest last."""
     reading: ReadingAlong | None = None
     """What is being read along; None most of the time."""
     question: Question | None = None
@@ -264,21 +262,21 @@ class State:
     closed: bool = False
     """Whether the sitting is over."""
     fingerprint: str = ""
-    """Of the plan the place belongs to; empty before the first sitting."""
+    """That of the plan the place belongs to; empty before the first sitting."""
     last_cue_at: str = ""
     """When the knitter last did something. ISO 8601; empty before the first cue."""
     breaks: tuple[Position, ...] = ()
-    """Where she was interrupted, the latest last, bounded."""
+    """Where she was interrupted, latest last, bounded."""
     worked: tuple[TimedStep, ...] = ()
     """The last steps of each kind with their times, for her pace, bounded."""
     days: tuple[Day, ...] = ()
     """The last days with knitting, in order, bounded."""
     begun_at: str = ""
-    """When the stitches in hand were begun. ISO 8601; empty where not known."""
+    """When the current stitches were begun. ISO 8601; empty if not known."""
     sat_since: str = ""
-    """Since when she has knitted without a rest. ISO 8601; empty where not known."""
+    """Since when she has knitted without a rest. ISO 8601; empty if not known."""
     rest_told: bool = False
-    """Whether it was time to remind her to rest since then."""
+    """Whether a reminder to rest has fallen due since then."""
 
     @property
     def place(self) -> Position:

@@ -1,9 +1,12 @@
 """A step: the part of a round that is read out at once and worked before the next cue.
 
-A place is a round and a number of stitches worked in it; which part that is follows from the stitches. So
-the knitter can change how much one step reads out in the middle of a round and never loses her place.
-No part is without stitches (except the one part of a round that has none), because two parts that begin at
-the same stitch could not be told apart: markers and turns go with the part in front of them.
+A place is a round and a number of stitches worked in it; which part that is follows from the stitches. So the
+knitter can change how much one step reads out in mid-round without losing her place. No part is without
+stitches (except the only part of a round that has none), because two parts that begin at the same stitch
+could not be told apart: markers and turns go with the part before them.
+
+A part is read out in one stretch of speech, so it holds no more than can be kept in mind (`BREATH`) and takes
+no longer than `stepper.session.speech_length` allows; what does is read phrase by phrase.
 """
 
 from __future__ import annotations
@@ -13,11 +16,12 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
 
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Round, Run, flatten
+from stepper.session.speech_length import MOST_WORDS, names_yarns, words_of
 
 BREATH = 4
-"""Most items read out in one breath; a repeat counts as what is inside it, a last plain end not at all.
+"""Most items read out in one breath; a repeat counts as its contents, a plain end not at all.
 Source: about four things fit in working memory (Cowan 2001, "The magical number 4 in short-term memory"),
 from memory."""
 
@@ -28,7 +32,7 @@ class By(Enum):
     ROUND = "round"
     """The whole round, in as few breaths as it takes."""
     REPEAT = "repeat"
-    """One repeat of a chart or of what stands between the stars."""
+    """One repeat of a chart or of what is between the asterisks."""
     COLOUR = "colour"
     """The stitches up to the next change of yarn."""
 
@@ -44,9 +48,9 @@ class StepPart:
     items: tuple[Item, ...]
     """What is worked."""
     repeat: tuple[int, int] | None = None
-    """Which repeat it is and of how many, from 1, where it is one."""
+    """Which repeat it is, from 1, and of how many; None if it is not one."""
     again: bool = False
-    """Whether it is a long repeat that has just been read out in parts, to be worked again and again."""
+    """Whether it is a long repeat, already read out in parts, to be worked several more times."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,23 +68,73 @@ def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
     Returns:
         At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
     """
-    return _cut(round_.phrase, by)
+    return _cut(round_.phrase, by, round_.evenly)
 
 
 @lru_cache(maxsize=256)
-def _cut(phrase: tuple[Item, ...], by: By) -> tuple[StepPart, ...]:
-    """Cut a phrase into its steps; it is asked for several times for each cue."""
+def _cut(phrase: tuple[Item, ...], by: By, evenly: bool) -> tuple[StepPart, ...]:
+    """Cut a phrase into its steps; cached, since it is needed several times for each cue."""
+    measure = _Measure(evenly, names_yarns(phrase))
     if by is By.ROUND:
-        pieces = _breaths(phrase)
+        pieces = _breaths(phrase, measure)
     elif by is By.REPEAT:
-        pieces = _repeats(phrase)
+        pieces = _repeats(phrase, measure)
     else:
-        pieces = _colours(phrase)
+        pieces = _colours(phrase, measure)
     return _laid_out(list(pieces))
 
 
+@dataclass(frozen=True, slots=True)
+class _Measure:
+    """How much of a round is a breath."""
+
+    evenly: bool
+    """Whether it is one of even changes, of which a gap with its change is one thing to be kept in mind."""
+    coloured: bool
+    """Whether the yarns are named beside the stitches."""
+
+    def words(self, item: Item) -> int:
+        return words_of((item,), coloured=self.coloured)
+
+    def length(self, item: Item) -> int:
+        """Count what has to be remembered for an item."""
+        if isinstance(item, Run):
+            return 0 if self.joins(item) else 1
+        return sum(self.length(inner) for inner in item.items)
+
+    def joins(self, item: Item) -> bool:
+        """Return whether an item goes with the one in front of it: a change with its gap."""
+        return (
+            self.evenly
+            and isinstance(item, Run)
+            and stitch(item.stitch).kind in (Kind.INCREASE, Kind.DECREASE)
+        )
+
+    def units(self, items: Iterable[Item]) -> Iterator[list[Item]]:
+        """Put those together that are never parted."""
+        unit: list[Item] = []
+        for item in items:
+            if unit and not (self.joins(item) and isinstance(unit[-1], Run)):
+                yield unit
+                unit = []
+            unit.append(item)
+        if unit:
+            yield unit
+
+    def link(self, before: list[Item], unit: list[Item]) -> int:
+        """Count the words said between an even round's parts: "then" behind a gap that is worked once."""
+        if not (self.evenly and before):
+            return 0
+        return int(isinstance(before[-1], Run) and isinstance(unit[0], Group))
+
+    def is_long(self, group: Group) -> bool:
+        """Return whether a repeat is longer than a breath, not counting a plain end."""
+        many = self.length(group) > BREATH if self.evenly else _worked(group) > BREATH + 1
+        return many or self.words(group) > MOST_WORDS
+
+
 def part_at(round_: Round, by: By, stitches: int) -> int:
-    """Find the part in which a place lies, as its number from 0."""
+    """Return the number, from 0, of the part that a place is in."""
     cut = parts(round_, by)
     for number, part in enumerate(cut):
         if stitches < part.end:
@@ -89,7 +143,7 @@ def part_at(round_: Round, by: By, stitches: int) -> int:
 
 
 def rest_of(part: StepPart, stitches: int) -> StepPart:
-    """Leave out what is already worked of a part; a stitch only half made is made again."""
+    """Leave out what is already worked of a part; a half-made stitch is made again."""
     if not part.start < stitches < part.end:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
@@ -97,87 +151,88 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
     return StepPart(start=stitches, end=part.end, items=items, repeat=part.repeat, again=again)
 
 
-def _breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
-    """Put items together until a breath is full; a last run alone goes with the breath before it."""
+def _breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+    """Put items together until a breath is full; a single last run goes with the breath before it."""
     between: list[Item] = []
     for item in phrase:
-        if not isinstance(item, Run) and _is_long(item):
-            yield from _short_breaths(between)
+        if not isinstance(item, Run) and measure.is_long(item):
+            yield from _short_breaths(between, measure)
             between = []
-            # Read out once, in parts, it is in the fingers; then only how often is to be kept in mind.
-            yield from _repetition(item, 1)
+            # Once read out in parts, it is in her fingers; then she only has to remember how often.
+            yield from _repetition(item, 1, measure)
             if item.times > 1:
                 yield _Piece(items=(Group(item.items, item.times - 1, item.name),), again=True)
         else:
             between.append(item)
-    yield from _short_breaths(between)
-
-
-def _is_long(group: Group) -> bool:
-    """Return whether a repeat is more than a breath, a last plain end not counted."""
-    return _worked(group) > BREATH + 1
+    yield from _short_breaths(between, measure)
 
 
 def _worked(item: Item) -> int:
-    """Count what is worked in an item as it is said: markers and turns apart, an inner repeat once."""
+    """Count what is worked in an item as said: no markers or turns, an inner repeat once."""
     if isinstance(item, Run):
         return int(item.progress > 0)
     return sum(_worked(inner) for inner in item.items)
 
 
-def _repetition(group: Group, number: int) -> Iterator[_Piece]:
-    """Return one repetition, in breaths where it is long."""
-    if not _is_long(group):
+def _repetition(group: Group, number: int, measure: _Measure) -> Iterator[_Piece]:
+    """Yield one repetition, in breaths if it is long."""
+    if not measure.is_long(group):
         yield _Piece(items=group.items, repeat=(number, group.times))
         return
-    for at, piece in enumerate(_short_breaths(group.items)):
-        yield _Piece(items=piece.items, repeat=(number, group.times) if at == 0 and group.times > 1 else None)
+    for at, piece in enumerate(_breaths(group.items, measure)):
+        first = at == 0 and group.times > 1 and piece.repeat is None
+        repeat = (number, group.times) if first else piece.repeat
+        yield _Piece(items=piece.items, repeat=repeat, again=piece.again)
 
 
-def _short_breaths(phrase: Iterable[Item]) -> Iterator[_Piece]:
-    """Put items that are short enough together until a breath is full."""
+def _short_breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+    """Join short items until a breath is full."""
     breaths: list[list[Item]] = [[]]
-    length = 0
-    for item in phrase:
-        more = _length(item)
-        if breaths[-1] and length + more > BREATH and item.progress:
+    length = words = 0
+    for unit in measure.units(phrase):
+        more = sum(measure.length(item) for item in unit)
+        said = sum(measure.words(item) for item in unit) + measure.link(breaths[-1], unit)
+        full = length + more > BREATH or words + said > MOST_WORDS
+        if breaths[-1] and full and any(item.progress for item in unit):
             breaths.append([])
-            length = 0
-        breaths[-1].append(item)
+            length = words = 0
+        breaths[-1] += unit
         length += more
+        words += said
     if len(breaths) > 1 and len(breaths[-1]) == 1 and isinstance(breaths[-1][0], Run):
-        # "... then knit six": nobody wants to be asked for it, and it can be kept in mind.
-        end = breaths.pop()
-        breaths[-1] += end
+        last_two = (*breaths[-2], *breaths[-1])
+        if sum(measure.words(item) for item in last_two) <= MOST_WORDS:
+            # "... then knit six" is easy to remember and not worth a cue of its own.
+            breaths[-2:] = [list(last_two)]
     return (_Piece(items=tuple(items)) for items in breaths if items)
 
 
-def _repeats(phrase: Iterable[Item]) -> Iterator[_Piece]:
-    """Return every repetition by itself, and what stands between the repeats in breaths."""
+def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+    """Yield every repetition by itself, and what is between the repeats in breaths."""
     between: list[Item] = []
     for item in phrase:
         if isinstance(item, Run):
             between.append(item)
             continue
-        yield from _breaths(between)
+        yield from _breaths(between, measure)
         between = []
         for number in range(1, item.times + 1):
-            yield from _repetition(item, number)
-    yield from _breaths(between)
+            yield from _repetition(item, number, measure)
+    yield from _breaths(between, measure)
 
 
-def _colours(phrase: tuple[Item, ...]) -> Iterator[_Piece]:
-    """Return the stitches up to each change of yarn, in breaths."""
+def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
+    """Yield the stitches up to each change of yarn, in breaths."""
     held: list[Item] = []
     yarn = ""
     for run in flatten(phrase):
         if held and run.progress and run.yarn != yarn:
-            yield from _breaths(_joined(held))
+            yield from _breaths(_joined(held), measure)
             held = []
         if run.progress:
             yarn = run.yarn
         held.append(run)
-    yield from _breaths(_joined(held))
+    yield from _breaths(_joined(held), measure)
 
 
 def _joined(items: Iterable[Item]) -> Iterator[Item]:
@@ -222,15 +277,8 @@ def _longer(part: StepPart, items: tuple[Item, ...]) -> StepPart:
     return replace(part, items=part.items + items)
 
 
-def _length(item: Item) -> int:
-    """Count what has to be kept in mind for an item."""
-    if isinstance(item, Run):
-        return 1
-    return sum(_length(inner) for inner in item.items)
-
-
 def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
-    """Return what is left of some items once so many stitches of them are worked."""
+    """Yield what is left of some items once a number of their stitches is worked."""
     for item in items:
         if worked <= 0:
             yield item
@@ -246,7 +294,7 @@ def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:
 
 
 def _dropped_from_group(group: Group, worked: int) -> Iterator[Item]:
-    """Return the rest of the repetition that is begun, then the repetitions that are whole."""
+    """Yield the rest of the repetition that is begun, then the whole repetitions."""
     once = group.progress // group.times
     done, begun = divmod(worked, once)
     left = group.times - done

@@ -1,4 +1,4 @@
-"""Count what is on the needles anywhere in a round, and what of its shaping is done.
+"""Count what is on the needles anywhere in a round, and how much of its shaping is done.
 
 No I/O. Places are in stitches as counted on the right needle (`Run.progress`).
 """
@@ -29,7 +29,7 @@ class Tally:
 
 
 def tally(round_: Round, stitches: int) -> Tally:
-    """Count after `stitches` of a round; a stitch only half made is not counted."""
+    """Count after `stitches` of a round; a half-made stitch is not counted."""
     count, used, shaped, left = round_.before, 0, 0, stitches
     for run in round_.runs:
         entry = stitch(run.stitch)
@@ -45,7 +45,7 @@ def tally(round_: Round, stitches: int) -> Tally:
 
 
 def count_at(plan: Plan, index: int, stitches: int) -> int:
-    """Count the stitches that should be on the needles; after the last round, what that one leaves."""
+    """Count the stitches that should be on the needles; after the last round, those it leaves."""
     if index < len(plan.rounds):
         return tally(plan.rounds[index], stitches).count
     return plan.rounds[-1].after if plan.rounds else 0
@@ -60,13 +60,13 @@ def count_between(plan: Plan, start: Position, end: Position) -> int:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shaping:
-    """How the increases and decreases of a round lie."""
+    """How the increases and decreases of a round are spaced."""
 
     increases: int
     decreases: int
     gaps: tuple[tuple[int, int], ...]
-    """Plain stitches between two changes and how often that many, the larger first, around the join if the
-    work is in the round. Unit: stitches, times."""
+    """Numbers of plain stitches between two changes and how often each occurs, larger first, across the join
+    if worked in the round. Unit: stitches, times."""
     first: int
     """Stitches of the old round before the first change. Unit: stitches."""
     done: int
@@ -76,10 +76,10 @@ class Shaping:
 
 
 def shaping_at(round_: Round, stitches: int) -> Shaping | None:
-    """Describe the shaping of a round from a place in it, or return None if it has none.
+    """Return the shaping of a round seen from a place in it, or None if it has none.
 
-    Gaps are what lies between the changes and is worked plain: an `m1` takes no stitch of the old round, a
-    `k2tog` takes two.
+    Gaps are the plain stitches between the changes: an `m1` takes no stitch of the old round, a `k2tog` takes
+    two.
     """
     if not round_.shaping:
         return None
@@ -111,8 +111,8 @@ def _gaps(round_: Round, widths: list[int]) -> tuple[tuple[int, int], ...]:
 def markers_in(round_: Round) -> tuple[int, ...]:
     """Return the places of the markers inside a round, in working order, without those at its ends.
 
-    They are where the round itself says to place or slip one; a round that is silent about them keeps those
-    that are there.
+    They are where the round itself says to place or slip one; a round that does not mention markers keeps
+    those that are there.
     """
     places, place = [], 0
     for run in round_.runs:
@@ -124,7 +124,7 @@ def markers_in(round_: Round) -> tuple[int, ...]:
 
 
 def between_markers(round_: Round) -> tuple[int, ...]:
-    """Count the stitches between the markers after a round, in working order; empty where there are none."""
+    """Count the stitches between the markers after a round, in working order; empty if there are none."""
     marks = sorted({each for each in round_.markers if 0 < each < round_.after})
     if not marks:
         return ()

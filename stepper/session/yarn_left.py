@@ -14,7 +14,7 @@ from stepper.session.events import Weighed
 
 
 def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
-    """Forecast from a weighing; no effect if the file does not say what its skeins hold.
+    """Forecast from a weighing; no effect if the file does not say how much a skein holds.
 
     Args:
         plan: The plan as it is knitted.

@@ -1,1 +1,1 @@
-"""One sitting: all that is joined together so that she can knit, from the project file to the screen."""
+"""One sitting: everything joined together for the knitter, from the project file to the screen."""

@@ -25,9 +25,9 @@ from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
 
 LAST_WORDS_S = 20.0
-"""How long the last line may take to be said before the program ends. Unit: seconds."""
+"""How long the program waits for the last line to be said before it ends. Unit: seconds."""
 LATEST = 500
-"""Entries of the journal that its page shows. What lies further back is in the journal all the same."""
+"""Number of entries that the journal's page shows. Older ones are still in the journal."""
 GETTING_READY = "getting ready"
 """Why nothing is heard in the first seconds."""
 
@@ -71,7 +71,7 @@ def hold_sitting(loaded: Loaded, front_end: FrontEnd, mine: Preferences, options
             stack.callback(speaker.close)
         journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
         taken = take_up(loaded, journal, now())
-        # The project text is kept before anything refers to it by its fingerprint.
+        # The project text is kept before anything refers to its fingerprint.
         journal.keep_plan(loaded.text, taken.fingerprint, now())
         ports = ConductorPorts(
             keep=Keeper(journal),
@@ -122,7 +122,7 @@ def _settings(mine: Preferences) -> ConductorSettings:
 
 
 def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions) -> str:
-    """Say why nothing is heard when the sitting begins."""
+    """Return why nothing is heard when the sitting begins."""
     if options.deaf:
         return "closed by --deaf"
     if not are_ears_installed():

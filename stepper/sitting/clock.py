@@ -6,5 +6,5 @@ from datetime import datetime
 
 
 def now() -> str:
-    """Return the present time with its offset from UTC, to the second. ISO 8601."""
+    """Return the current time with its offset from UTC, to the second. ISO 8601."""
     return datetime.now().astimezone().isoformat(timespec="seconds")

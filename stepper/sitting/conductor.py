@@ -1,12 +1,12 @@
 """The conductor: one queue of cues, one consumer, and the order that loses nothing.
 
-Keys, pedals, the microphone and typed lines all put into the queue; one thread works it off. For each cue:
-**consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. Dying
-between the commit and the voice means the step is said again next time; it is never lost and never counted
-twice.
+Keys, pedals, the microphone and typed lines all feed the queue; one thread works it off. For each cue:
+**consider → commit → adopt → perform**. An event is on the disk before anything is shown or said. If the
+program dies between the commit and the voice, the step is said again next time; it is never lost and never
+counted twice.
 
-Whoever makes a conductor hands in how events are kept, how lines are shown, a clock, and, if there is to be
-sound, a speaker. So the whole session runs in a test without a disk, a screen or a sound device.
+The caller passes in how events are kept, how lines are shown, a clock, and a speaker if there is to be sound.
+So a whole session runs in a test without a disk, a screen or a sound device.
 """
 
 from __future__ import annotations
@@ -40,7 +40,7 @@ from stepper.sitting.ports import ConductorPorts, ConductorSettings
 
 @dataclass(frozen=True, slots=True)
 class _Words:
-    """Words still to be understood; the consumer does it, because what they mean depends on the plan then."""
+    """Words yet to be understood; the consumer does that, since their meaning depends on the plan then."""
 
     text: str
     heard: bool
@@ -48,7 +48,7 @@ class _Words:
 
 
 class Conductor:
-    """Runs a session: takes cues from any thread, works them off on one."""
+    """Runs a session: takes cues from any thread and works them off on one."""
 
     def __init__(
         self,
@@ -56,12 +56,12 @@ class Conductor:
         ports: ConductorPorts,
         settings: ConductorSettings | None = None,
     ) -> None:
-        """Take up a session.
+        """Take over a session.
 
         Args:
             session: What is knitted and where it stands.
-            ports: What it reaches the world through.
-            settings: How the knitter wants it; as usual if they are not given.
+            ports: How it reaches the outside world.
+            settings: How the knitter wants it; the defaults if not given.
         """
         self._session, self._ports = session, ports
         self._settings = settings if settings is not None else ConductorSettings()
@@ -83,7 +83,7 @@ class Conductor:
     # Any thread
 
     def offer(self, cue: Cue) -> None:
-        """Put a cue into the queue. One without a time gets the time it is worked off at."""
+        """Put a cue into the queue. A cue without a time gets the time at which it is worked off."""
         self._queue.put(cue)
 
     def offer_words(self, text: str, *, heard: bool = False) -> None:
@@ -91,20 +91,20 @@ class Conductor:
 
         Args:
             text: As typed or recognised.
-            heard: Whether they came through the microphone; while the ears are closed all of these but "start
-                listening" are passed over in silence, because they may be the film's.
+            heard: Whether they came through the microphone; while the ears are closed, all such words but
+                "start listening" are silently ignored, because they may come from the film.
         """
         self._queue.put(_Words(text, heard))
 
     # The consumer's thread
 
     def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
-        """Open the sitting: keep that, and tell the recap and what comes first.
+        """Open the sitting: record that, and tell the recap and what comes first.
 
         Args:
-            fingerprint: Of the plan of the project file.
+            fingerprint: That of the project file's plan.
             changed: What follows from a changed file: the move to its plan, or the question where to go on in
-                it, which opens the sitting itself.
+                it, which itself opens the sitting.
         """
         if changed is not None:
             self._carry_out(changed)
@@ -142,7 +142,7 @@ class Conductor:
         if isinstance(cue, Silence):
             self._in_silence(cue, now)
             return
-        if self._speaker is not None and not isinstance(cue, Beat):  # a clock interrupts nobody
+        if self._speaker is not None and not isinstance(cue, Beat):  # a clock interrupts nothing
             self._answer_with_a_sound(self._speaker, cue, heard=heard)
         if isinstance(cue, NotUnderstood):
             self._perform((Refuse(sentence=cue.sentence, aloud=not heard),))
@@ -152,9 +152,9 @@ class Conductor:
             self._watch(now)
 
     def _watch(self, now: str) -> None:
-        """Remember when something was asked, and have the silence after it noticed.
+        """Remember when something was asked, and set an alarm for the silence after it.
 
-        An alarm that is set already stays unless it would ring too late; it is looked at again when it rings.
+        An alarm already set stays unless it would ring too late; it is checked again when it rings.
         """
         self._last_at = now
         if self._ports.schedule is None or not self._settings.silence_s or self.closed:
@@ -172,26 +172,26 @@ class Conductor:
         return patience(self._session.plan, self._session.state, self._settings.silence_s)
 
     def _in_silence(self, cue: Silence, now: str) -> None:
-        """Say the place if nothing was asked since; otherwise set the alarm to what is left of the time."""
+        """Say the place if nothing was asked since; otherwise set the alarm to the remaining time."""
         if cue.alarm != self._alarm:
             return
         self._alarm_set_at = ""
         left = self._patience() - (seconds_between(self._last_at, now) or 0.0)
         if left > 1:
             self._set_alarm(left, now)
-        elif self._queue.empty():  # what she asks meanwhile matters more, and says the place itself
+        elif self._queue.empty():  # a cue that is waiting matters more, and its answer says the place
             self._carry_out(self._session.consider(cue))
 
     def _answer_with_a_sound(self, speaker: Speaker, cue: Cue | NotUnderstood, *, heard: bool) -> None:
-        """Fall silent for a cue and let a tone say that it was heard; what is no cue gets a tone alone."""
+        """Fall silent for a cue and play a tone to say it was heard; anything else only gets a tone."""
         understood = not isinstance(cue, NotUnderstood)
         if understood or not heard:
-            speaker.silence()  # whatever is asked now matters more than what was being said
+            speaker.silence()  # what is asked now matters more than what was being said
         if heard and self._settings.sounds:
             speaker.sound(Tone.HEARD if understood else Tone.NOT_UNDERSTOOD)
 
     def _expect(self, now: str) -> None:
-        """Let the voice make ready what will probably be asked for next."""
+        """Have the voice prepare what will probably be asked for next."""
         if self._speaker is not None and not self.closed:
             session, likely = self._session, (Next(at=now), Again(at=now), Where(at=now))
             self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
@@ -228,12 +228,12 @@ class Conductor:
 
 
 def _said(line: str, effect: Effect) -> SpokenLine:
-    """Return a line of the screen as it is said."""
+    """Return a screen line as it is spoken."""
     return SpokenLine(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
 
 
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
-    """Yield what would be said of something, in order."""
+    """Yield what would be said about a considered cue, in order."""
     for effect in considered.effects:
         line = tell_effect(effect, session.plan)
         if line:

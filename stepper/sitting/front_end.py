@@ -1,4 +1,4 @@
-"""What a sitting is conducted through: the one protocol of the full screen and of line mode."""
+"""Where the knitter reads and types: the one protocol of the full screen and of line mode."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from stepper.sitting.conductor import Conductor
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SittingView:
-    """What a front end may show of a sitting besides what it is told."""
+    """What a front end may show of a sitting besides the lines it is given."""
 
     title: str
     conductor: Conductor
@@ -34,12 +34,12 @@ class FrontEnd(Protocol):
 
     @property
     def listens_by_itself(self) -> bool:
-        """Whether the microphone is listened to without being asked for on the command line."""
+        """Whether it listens to the microphone even if the command line does not ask for it."""
         ...
 
     @property
     def turn(self) -> Callable[[View], None] | None:
-        """What turns to a page, on the thread that works off the cues; None if there are no pages."""
+        """Turns to a page, on the thread that works off the cues; None if there are no pages."""
         ...
 
     def open(self, view: SittingView) -> None:
@@ -51,7 +51,7 @@ class FrontEnd(Protocol):
         ...
 
     def schedule(self, seconds: float, cue: Cue) -> None:
-        """Offer a cue to the conductor after a while."""
+        """Offer a cue to the conductor after a delay."""
         ...
 
     def hear(self, text: str) -> None:
@@ -59,30 +59,30 @@ class FrontEnd(Protocol):
         ...
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
-        """Take whether the ears are open now, and a sentence about it, on any thread."""
+        """Report whether the ears are open now, with a sentence about it, on any thread."""
         ...
 
     def report_voice(self, sentence: str) -> None:
-        """Take a sentence about the voice, on any thread: why there is none, or why it has stopped."""
+        """Report, on any thread, why there is no voice or why it has stopped."""
         ...
 
     def guard_terminal(self) -> AbstractContextManager[None]:
-        """Keep what other libraries print away from what is shown, as long as the context lasts."""
+        """Keep what other libraries print away from what is shown for as long as the context lasts."""
         ...
 
     def run(self, recording: Iterator[str] | None) -> None:
         """Take cues until the sitting is over.
 
         Args:
-            recording: The cues of a recording, in place of the microphone.
+            recording: The cues of a recording that replaces the microphone.
 
         Raises:
             KeyboardInterrupt: She left at once.
             BrokenPipeError: The terminal has gone.
-            SurroundingsError: What happened could not be kept, or the recording not be heard.
+            SurroundingsError: What happened could not be kept, or the recording could not be heard.
         """
         ...
 
     def close(self) -> None:
-        """Leave behind what the last cue was answered with."""
+        """Leave the answer to the last cue on the terminal."""
         ...

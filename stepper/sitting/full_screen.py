@@ -37,7 +37,7 @@ class FullScreen:
     listens_by_itself = True
 
     def __init__(self, loaded: Loaded, terminal: Fitness, mine: Preferences) -> None:
-        """Make ready; nothing is drawn before `run`.
+        """Get ready; nothing is drawn before `run`.
 
         Args:
             loaded: The project file.
@@ -54,7 +54,7 @@ class FullScreen:
         return self._opened
 
     def open(self, view: SittingView) -> None:
-        """Make the screen of a sitting."""
+        """Create the screen of a sitting."""
         self._view = view
         self._opened = Screen(
             ScreenSetup(
@@ -78,7 +78,7 @@ class FullScreen:
         self._screen.turn(view)
 
     def schedule(self, seconds: float, cue: Cue) -> None:
-        """Offer a cue after a while, on the terminal's thread."""
+        """Offer a cue after a delay, on the terminal's thread."""
         self._screen.schedule(seconds, cue)
 
     def hear(self, text: str) -> None:
@@ -91,12 +91,12 @@ class FullScreen:
         self._screen.report_ears("" if is_open else reason[:1].lower() + reason[1:])
 
     def report_voice(self, sentence: str) -> None:
-        """Show why the voice has stopped; why there is none is known when the screen is opened."""
+        """Show why the voice has stopped; why there is none was given when the screen was opened."""
         if self._opened is not None:
             self._opened.report_voice(sentence)
 
     def guard_terminal(self) -> AbstractContextManager[None]:
-        """Put what libraries print on standard error aside, which would tear the screen."""
+        """Divert what libraries print on standard error, which would garble the screen."""
         return stderr_aside()
 
     def run(self, recording: Iterator[str] | None) -> None:
@@ -107,7 +107,7 @@ class FullScreen:
         self._screen.run(self._view.conductor)
 
     def close(self) -> None:
-        """Print what the last cue was answered with where the screen was."""
+        """Print the answer to the last cue where the screen was."""
         print("\n".join(self._screen.last_lines), flush=True)
 
     def _hand_over_heard(self, cues: Iterator[str]) -> None:
@@ -118,7 +118,7 @@ class FullScreen:
                 self._screen.hear(text)
         except StepperError as error:
             why = str(error)
-        except Exception as fault:  # a fault in the ears must not take the knitting with it
+        except Exception as fault:  # a fault in the ears must not end the knitting
             why = f"a fault in them ({type(fault).__name__}: {fault})"
         self._screen.report_ears(why)
 

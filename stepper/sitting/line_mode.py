@@ -1,4 +1,4 @@
-"""A sitting line by line: typed cues in, what would be said out."""
+"""A sitting line by line: typed cues in, spoken lines out as text."""
 
 from __future__ import annotations
 
@@ -20,11 +20,11 @@ class LineMode:
     turn: Callable[[View], None] | None = None
 
     def __init__(self, *, prompts: bool) -> None:
-        """Choose where lines come from.
+        """Choose how lines are read.
 
         Args:
-            prompts: Whether they are asked for at a prompt with history; otherwise standard input is read
-                while other cues come in.
+            prompts: Whether they are typed at a prompt with history; otherwise standard input is read while
+                other cues come in.
         """
         self._prompts = prompts
         self._view: SittingView | None = None
@@ -44,30 +44,30 @@ class LineMode:
         print(line, flush=True)
 
     def schedule(self, seconds: float, cue: Cue) -> None:
-        """Offer a cue after a while, from a thread of its own."""
+        """Offer a cue after a delay, from a thread of its own."""
         timer = Timer(seconds, lambda: self._conductor.offer(cue))
         timer.daemon = True
         timer.start()
 
     def hear(self, text: str) -> None:
-        """Say on standard error what was heard, and hand it over."""
+        """Print on standard error what was heard, and hand it over."""
         complain(f'Heard "{text}".' if text else "Heard something that is no cue.")
         self._conductor.offer_words(text, heard=True)
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
-        """Say a sentence about the ears on standard error."""
+        """Print a sentence about the ears on standard error."""
         complain(sentence)
 
     def report_voice(self, sentence: str) -> None:
-        """Say a sentence about the voice on standard error."""
+        """Print a sentence about the voice on standard error."""
         complain(sentence)
 
     def guard_terminal(self) -> AbstractContextManager[None]:
-        """Do nothing: lines of others do no harm between ours."""
+        """Do nothing: lines printed by others do no harm between ours."""
         return nullcontext()
 
     def run(self, recording: Iterator[str] | None) -> None:
-        """Follow the recording if there is one, else what is typed, until that ends or the sitting does."""
+        """Follow the recording, or else what is typed, until that ends or the sitting does."""
         if recording is not None:
             self._follow(recording, heard=True)
         elif self._prompts:
@@ -91,7 +91,7 @@ class LineMode:
         conductor.drain()
 
     def _hand_over_typed(self) -> None:
-        """Hand typed lines over until the end of the input, which is the same as enough."""
+        """Hand over typed lines until the end of the input, which means the same as `Enough`."""
         for line in _typed_lines():
             self._conductor.offer_words(line)
         self._conductor.offer(Enough())
@@ -100,14 +100,14 @@ class LineMode:
 def _typed_lines() -> Iterator[str]:
     """Yield the lines of standard input, each as soon as it is whole.
 
-    They are read from the descriptor: a thread that waits inside Python's own buffer when the program ends
-    would bring it down.
+    They are read from the descriptor: a thread still waiting inside Python's own buffer when the program ends
+    would crash it.
     """
     encoding, held = sys.stdin.encoding or "utf-8", b""
     while True:
         try:
             more = os.read(sys.stdin.fileno(), 65_536)
-        except (OSError, ValueError):  # the input has gone, which is its end
+        except (OSError, ValueError):  # the input is gone, which counts as its end
             more = b""
         *whole, held = (held + more).split(b"\n") if more else (held, b"")
         for line in whole:

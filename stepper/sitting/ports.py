@@ -1,4 +1,4 @@
-"""What a conductor is given: the ports it works through and the knitter's settings. Records alone."""
+"""What a conductor is given: the ports it works through and the knitter's settings. Records only."""
 
 from __future__ import annotations
 
@@ -12,29 +12,29 @@ from stepper.session.pace.silence import SILENCE_S
 from stepper.session.state import State
 
 Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]
-"""Keep events for good. Return when that is done, with what she must be told of the keeping itself, a
-sentence each; the state after the events is handed along for a snapshot.
-Raises SurroundingsError if they cannot be kept."""
+"""Keep events for good. Return once that is done, with what the knitter must be told about it, one sentence
+each. The state after the events is passed along for a snapshot. Raises SurroundingsError if they cannot be
+kept."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorPorts:
-    """What a conductor reaches the world through."""
+    """How a conductor reaches the outside world."""
 
     keep: Keep
     show: Callable[[str], None]
     """Shows one line."""
     clock: Callable[[], str]
-    """Returns the present time. ISO 8601 with the offset from UTC."""
+    """Returns the current time. ISO 8601 with the offset from UTC."""
     speaker: Speaker | None = None
     """Says lines; None if they are only shown."""
     turn: Callable[[View], None] | None = None
     """Turns the screen to a page; None if there are no pages to turn to."""
     film: Callable[[bool], None] | None = None
-    """Takes whether the ears are to ask for the address word from now on."""
+    """Called with whether the ears must require the address word from now on."""
     schedule: Callable[[float, Cue], None] | None = None
-    """Offers a cue after so many seconds, on any thread. If it is None, nothing is read along by itself and
-    nothing is said in a long silence."""
+    """Offers a cue after a number of seconds, on any thread. If None, reading along does not advance by
+    itself and nothing is said in a long silence."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,11 +42,11 @@ class ConductorSettings:
     """How the knitter wants a sitting to be conducted."""
 
     own_wordings: Mapping[str, str] = field(default_factory=dict)
-    """Her own wordings: hers to one of the vocabulary's."""
+    """The knitter's own wordings, each with the vocabulary's wording it stands for."""
     sounds: bool = True
-    """Whether a tone answers what was heard: one for a cue, another for what is no cue."""
+    """Whether a tone answers what was heard: one for a cue, another for anything else."""
     rest: bool = True
     """Whether she wants to be reminded to rest her hands."""
     silence_s: float = SILENCE_S
-    """Time without a cue, on top of what the step in hand takes, after which the place is said; 0 for never.
+    """Time without a cue, beyond what the current step takes, after which the place is said; 0 for never.
     Unit: s."""

@@ -1,4 +1,4 @@
-"""Her own settings: one TOML file for all garments, in the user's settings folder.
+"""The knitter's own settings: one TOML file for all garments, in the user's settings folder.
 
 ```toml
 [voice]                 # how it speaks: the fields of `SpeechSettings`
@@ -12,8 +12,8 @@ silence_minutes = 10
 "weiter bitte" = "next step"
 ```
 
-A setting that cannot be followed is told in a sentence and left at its usual value: no slip in it keeps her
-from knitting.
+A setting that cannot be followed is reported in a sentence and left at its default: no slip in the file keeps
+her from knitting.
 """
 
 from __future__ import annotations
@@ -41,11 +41,11 @@ class CareSettings:
     rest: bool = True
     """Whether it reminds her to rest her hands after fifty minutes, at the end of a round."""
     silence_minutes: float = 5.0
-    """Time without a cue, on top of what the step in hand takes, after which it says the place; 0 for never.
+    """Time without a cue, beyond what the current step takes, after which it says the place; 0 for never.
     Range: 0 and up. Unit: minutes."""
 
     def __post_init__(self) -> None:
-        """Refuse a time that cannot be.
+        """Refuse an impossible time.
 
         Raises:
             ValueError: The time is below 0.
@@ -65,13 +65,13 @@ class Preferences:
     hearing: HearingSettings = field(default_factory=HearingSettings)
     care: CareSettings = field(default_factory=CareSettings)
     wordings: Mapping[str, str] = field(default_factory=dict)
-    """The knitter's own wordings: hers to one of the vocabulary's."""
+    """The knitter's own wordings, each with the vocabulary's wording it stands for."""
     remarks: tuple[str, ...] = ()
     """A sentence for each setting that could not be followed."""
 
 
 def settings_path() -> Path:
-    """Return the place of the settings file.
+    """Return the path of the settings file.
 
     The variable `STEPPER_SETTINGS` names another file than the usual one.
     """
@@ -80,7 +80,7 @@ def settings_path() -> Path:
 
 
 def read_preferences(path: Path | None = None) -> Preferences:
-    """Read the settings file; without one everything is as usual.
+    """Read the settings file; without one, everything is at its default.
 
     Args:
         path: The file; the user's own if None.
@@ -100,10 +100,10 @@ def read_preferences(path: Path | None = None) -> Preferences:
 
 
 def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
-    """Make preferences of what a settings file holds.
+    """Make preferences from the contents of a settings file.
 
     Args:
-        tables: The file as TOML reads it.
+        tables: The parsed TOML file.
         name: What to call the file in a remark.
     """
     remarks = [
@@ -128,7 +128,7 @@ def _table(tables: Mapping[str, Any], table: str, name: str, remarks: list[str])
 
 
 def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: list[str]) -> _Record:
-    """Take over one setting after another, so that a bad one costs only itself."""
+    """Adopt the settings one by one, so that a bad one costs only itself."""
     usual = {each.name: getattr(record, each.name) for each in fields(record)}
     for key, value in table.items():
         if key not in usual:
@@ -175,6 +175,6 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
 
 
 def suggest_nearest(word: str, known: Sequence[str]) -> str:
-    """Return a question whether the nearest of the known words was meant; empty if none is near."""
+    """Return a question asking whether the nearest known word was meant; empty if none is near."""
     near = get_close_matches(word, known, n=1)
     return f' Did you mean "{near[0]}"?' if near else ""

@@ -1,10 +1,11 @@
-"""From a path to a plan: reads the file, checks it, compiles it, or tells every problem it has."""
+"""From a path to a plan: read the file, check it and compile it, or report every problem it has."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from stepper.craft.manners import Manner
 from stepper.errors import ProjectError
 from stepper.language.own_words import faults
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
@@ -17,45 +18,55 @@ from stepper.project.source import read_picture, read_text
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Loaded:
-    """A project file that holds together."""
+    """A project file without problems."""
 
     path: Path
     text: str
-    """The file as it stood when it was read."""
+    """The file's content when it was read."""
     project: Project
     plan: Plan
 
 
-def load(path: Path) -> Loaded:
+def load(path: Path, *, spacing: Manner | None = None) -> Loaded:
     """Read a project file and work out its plan.
 
+    Args:
+        path: The file.
+        spacing: Manner of spacing even changes, instead of the file's.
+
     Raises:
-        ProjectError: The file has problems; the text lists them all.
+        ProjectError: The file has problems; the message lists them all.
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
     project, plan = _compiled(text, str(path), path.parent, cues=True)
+    if spacing is not None and spacing is not project.spacing:
+        project = replace(project, spacing=spacing)
+        compiled = compile_plan(project)
+        if compiled.plan is None:  # a line that counts from a marker may meet it elsewhere
+            raise ProjectError(render_problems(compiled.problems, text, str(path)))
+        plan = compiled.plan
     return Loaded(path=path, text=text, project=project, plan=plan)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sized:
-    """A pattern whose printed sizes hold together, whatever becomes of the blend."""
+    """A pattern whose printed sizes are sound, whether or not the blend is."""
 
     project: Project
     plan: Plan
-    """As it is knitted; where that cannot be, the size begun with alone, without alterations."""
+    """As it is knitted; if that is impossible, the first size alone, without alterations."""
     readings: frozenset[SecondReading]
-    """Words taken in their second reading."""
+    """Wordings taken in their second reading."""
     trouble: str
-    """Why it cannot be knitted as the file says; empty where it can."""
+    """Why it cannot be knitted as the file says; empty if it can."""
 
 
 def load_sizes(path: Path) -> Sized:
-    """Read a project file of which at least the printed sizes come out.
+    """Read a project file of which at least the printed sizes must be sound.
 
     Raises:
-        ProjectError: The file has problems in its printed sizes; the text lists them all.
+        ProjectError: The file has problems in its printed sizes; the message lists them all.
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
@@ -72,35 +83,39 @@ def load_sizes(path: Path) -> Sized:
     return Sized(project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble)
 
 
-def plan_of_text(text: str, name: str, folder: Path) -> Plan:
+def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) -> Plan:
     """Work out the plan of a project text that is not in a file.
 
     Args:
         text: The whole text.
         name: What to call it in problems.
-        folder: Where the pictures of its charts are.
+        folder: Where its chart pictures are.
+        formerly: Whether even rounds are written as they were before they had manners.
 
     Raises:
         ProjectError: The text has problems.
     """
-    return _compiled(text, name, folder, cues=False)[1]
+    return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
 
 
-def _compiled(text: str, name: str, folder: Path, *, cues: bool) -> tuple[Project, Plan]:
-    """Read and compile a text; what it says of cues is checked if it is to be followed."""
+def _compiled(
+    text: str, name: str, folder: Path, *, cues: bool, formerly: bool = False
+) -> tuple[Project, Plan]:
+    """Read and compile a text; what it says of cues is checked if they are to be used."""
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
         problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
         raise ProjectError(render_problems(problems, text, name))
-    compiled = compile_plan(reading.project)
-    problems = (*compiled.problems, *(_cue_problems(reading.project, compiled.plan) if cues else ()))
+    project = replace(reading.project, spacing=None) if formerly else reading.project
+    compiled = compile_plan(project)
+    problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()))
     if compiled.plan is None or problems:
         raise ProjectError(render_problems(problems, text, name))
-    return reading.project, compiled.plan
+    return project, compiled.plan
 
 
 def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:
-    """Find the words for cues that cannot be followed."""
+    """Find the own words for cues that cannot be used."""
     if project is None:
         return ()
     of = {each.words: each for each in project.cues}
@@ -114,6 +129,6 @@ def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, 
 
 
 def _all_problems(reading: FileReading) -> tuple[Problem, ...]:
-    """Put the problems of the wording and those of the arithmetic together: all of a file in one run."""
+    """Collect the problems of the wording and those of the arithmetic, so that one run reports all."""
     faults = faults_of(reading.partial) if reading.partial is not None else ()
     return (*reading.problems, *faults)

@@ -1,4 +1,4 @@
-"""What a recogniser is to listen for: the vocabulary, the plan's own names and her own wordings."""
+"""What a recogniser is to listen for: the vocabulary, the plan's own names and the knitter's own wordings."""
 
 from __future__ import annotations
 
@@ -16,14 +16,14 @@ from stepper.plan.model import Plan
 from stepper.session.cues import Note
 
 MOST: Final = 999
-"""The largest number that is listened for as a phrase; larger ones are understood when written down right."""
+"""The largest number listened for as a phrase; larger ones are understood only if transcribed correctly."""
 _LONGEST: Final = 200
 _PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
 _UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
-# As the recogniser's model writes them, and what they are; a length without one is in the plan's unit.
+# As the recogniser's model writes them, with their meaning; a length without a unit is in the plan's.
 _MOST_TENS: Final = 20
 _FEWEST_WORDS: Final = 2
-# A single word heard over a film would be a guess.
+# A single word heard while a film is on would be a guess.
 
 
 def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wordings:
@@ -31,13 +31,13 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
 
     Args:
         plan: What is knitted, for the names of its sections and labels; None before there is a session.
-        own: The knitter's own wordings: hers to one of the vocabulary's.
+        own: The knitter's own wordings, each with the vocabulary's wording it stands for.
     """
     phrases = dict(_phrases(plan))
     for mine, meant in (own or {}).items():
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
-            continue  # such a wording needs its slot, which hers has not
+            continue  # such a wording needs its slot, which hers lacks
         phrases[normal(mine) or mine.casefold()] = meaning_of(row)
     return Wordings(
         phrases=phrases,
@@ -75,14 +75,14 @@ def list_lengths() -> dict[str, float]:
 
 
 def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
-    """Return whether a transcript is a cue just as it stands."""
+    """Return whether a transcript is a cue exactly as it stands."""
     return len(text.split()) >= _FEWEST_WORDS and not isinstance(
         understand(text, plan, own=own), NotUnderstood
     )
 
 
 def is_remark(text: str, plan: Plan) -> bool:
-    """Return whether a transcript is a note with something in it."""
+    """Return whether a transcript is a note with content."""
     cue = understand(text, plan)
     return isinstance(cue, Note) and bool(cue.text.strip())
 
@@ -99,9 +99,9 @@ def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
 
 
 def _frames(plan: Plan | None) -> Iterator[Frame]:
-    """List the frames with one number in them; those with two are left to the keyboard.
+    """List the wordings with one number in them; those with two are left to the keyboard.
 
-    What could stand anywhere in talk, as "and ten" can, is no frame either.
+    What may occur anywhere in talk, such as "and ten", is left out too.
     """
     for row in VOCABULARY:
         for phrase in row.spoken:
@@ -139,5 +139,5 @@ def _places(plan: Plan) -> tuple[str, ...]:
 
 
 def meaning_of(row: Wording) -> tuple[Hashable, ...]:
-    """Return what a wording of a row means to a recogniser: wordings of like meaning do not compete."""
+    """Return what a row's wordings mean to a recogniser: wordings with the same meaning do not compete."""
     return (row.cue, *row.fixed.items())

@@ -1,4 +1,4 @@
-"""Join the ears to a session: what can be heard in it, and from where."""
+"""Join the ears to a session: what can be heard, and from where."""
 
 from __future__ import annotations
 
@@ -16,10 +16,10 @@ from stepper.sitting.vocabulary_file import read_vocabulary
 
 
 class FilmSwitch:
-    """Whether a film is on, so that a cue needs the address word; turned and asked by any thread."""
+    """Whether a film is on, so that a cue needs the address word; set and read from any thread."""
 
     def __init__(self, is_on: bool) -> None:
-        """Start as her settings say."""
+        """Start as the settings say."""
         self._is_on = is_on
 
     def __call__(self) -> bool:
@@ -37,16 +37,16 @@ def hear_recording(
     is_addressed: Callable[[], bool] | None = None,
     mine: Preferences | None = None,
 ) -> Iterator[str]:
-    """Open a recording at once and give the cues it holds, in order, as they are asked for.
+    """Open a recording at once and return an iterator over the cues in it, in order.
 
     Args:
         path: A WAV file.
         plan: What is knitted, for the names a cue may hold.
-        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
-        mine: Her settings; read from their file if None.
+        is_addressed: Whether the address word is required now; if None, as the settings say.
+        mine: The knitter's settings; read from their file if None.
 
     Raises:
-        SurroundingsError: The file cannot be heard, or the recogniser is not installed.
+        SurroundingsError: The file cannot be played, or the recogniser is not installed.
     """
     from stepper.devices.wav_microphone import WavMicrophone
     from stepper.ears.listen import listen, load_speech_detector
@@ -60,12 +60,12 @@ def hear_recording(
 def load_recogniser(
     plan: Plan | None, mine: Preferences | None = None, is_addressed: Callable[[], bool] | None = None
 ) -> Recogniser:
-    """Load what makes words of sound.
+    """Load the recogniser.
 
     Args:
         plan: What is knitted, for the names a cue may hold.
-        mine: Her settings; read from their file if None.
-        is_addressed: Whether the address word is asked for now; otherwise as her settings say.
+        mine: The knitter's settings; read from their file if None.
+        is_addressed: Whether the address word is required now; if None, as the settings say.
 
     Raises:
         SurroundingsError: It is not installed, or there is no such model or vocabulary.
@@ -100,7 +100,7 @@ def load_recogniser(
 
 
 def _vocabulary(name: str) -> Path:
-    """Find a vocabulary file: from the folder she works in, or beside her settings."""
+    """Find a vocabulary file in the current folder or beside the settings."""
     path = Path(name).expanduser()
     beside = settings_path().parent / path
     return beside if not path.exists() and beside.exists() else path

@@ -26,11 +26,11 @@ _NO_MICROPHONE = "keys and typed cues only"
 
 
 def write_picture(loaded: Loaded, target: Path) -> None:
-    """Write the screen as it would come up now as SVG. The journal is read, never written.
+    """Write the screen as it would appear now, as SVG. The journal is read, never written.
 
     Args:
         loaded: The project file.
-        target: The file to write; one that is there is replaced.
+        target: The file to write; an existing one is replaced.
 
     Raises:
         SurroundingsError: The journal cannot be read or the picture cannot be written.
@@ -54,6 +54,6 @@ def write_picture(loaded: Loaded, target: Path) -> None:
 
 
 def _in_words(rows: Sequence[Row]) -> str:
-    """Say what is on the screen for those who cannot see the picture: its words without its blocks."""
+    """Return the text of the screen, without block characters, for those who cannot see the picture."""
     text = " ".join(text_of(row) for row in rows)
     return " ".join("".join(sign if sign.isascii() else " " for sign in text).split())

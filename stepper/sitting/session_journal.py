@@ -1,4 +1,4 @@
-"""Where the session meets the journal and the project file: events in, the session as it was left out."""
+"""Between the session and the journal: keep events, and restore the session as it was left."""
 
 from __future__ import annotations
 
@@ -20,21 +20,21 @@ from stepper.store.reader import JournalReader, there_is_one
 from stepper.store.records import JournalEntry
 
 SNAPSHOT_OWNER = "state"
-"""What snapshots are filed under. A state holds no plan, so one fits whatever plan is in use."""
+"""The fingerprint that snapshots are filed under. A state holds no plan, so one fits any plan."""
 
 
 class Keeper:
-    """Keeps events in a journal, and now and then the state, so that it need not be folded from the
-    beginning."""
+    """Keeps events in a journal, and now and then the state, so that it need not be folded from the start."""
 
     def __init__(self, journal: Journal) -> None:
         self._journal = journal
 
     def __call__(self, events: tuple[Event, ...], state: State) -> tuple[str, ...]:
-        """Keep events; return when the disk has them.
+        """Keep events; return once they are on the disk.
 
         Returns:
-            What she must be told of the journal, a sentence each: that it was damaged, say, and put back.
+            What the knitter must be told about the journal, one sentence each: for instance that it was
+            damaged and put back.
 
         Raises:
             SurroundingsError: They could not be kept.
@@ -47,13 +47,13 @@ class Keeper:
 
 
 def open_to_read(path: Path) -> JournalReader | None:
-    """Open a garment's journal to read it; what is not as it should be with it is told on standard error.
+    """Open a garment's journal to read it; anything wrong with it is reported on standard error.
 
     Args:
         path: The journal.
 
     Returns:
-        The journal; None if nothing of the garment was knitted.
+        The journal; None if nothing of the garment has been knitted.
 
     Raises:
         SurroundingsError: It cannot be read.
@@ -70,7 +70,7 @@ def restore_state(journal: JournalReader) -> State:
     """Return the state a journal leads to, with the help of its newest snapshot.
 
     Raises:
-        SurroundingsError: The journal cannot be read, or holds what this version does not know.
+        SurroundingsError: The journal cannot be read, or contains something this version does not know.
     """
     snapshot = journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION)
     state = None if snapshot is None else state_from_snapshot(snapshot.seq, snapshot.body)
@@ -82,20 +82,20 @@ class TakenUp:
     """A session as it was left, not yet opened."""
 
     session: Session
-    """On the plan it was knitted by so far."""
+    """On the plan by which it has been knitted so far."""
     changed: Considered | None
-    """The move to the plan of the file as it is now, or the question where to go on in it; None where that
-    plan is the same."""
+    """The move to the file's present plan, or the question where to go on in it; None if that plan is the
+    same."""
     fingerprint: str
-    """Of the plan of the file as it is now."""
+    """That of the file's present plan."""
 
 
 def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
-    """Put a session together from a project file and a journal. Writes nothing.
+    """Restore a session from a project file and a journal. Writes nothing.
 
     Args:
         loaded: The project file as it is now.
-        journal: What was knitted; None if nothing was.
+        journal: What has been knitted; None if nothing.
         at: Now, for what follows from a changed file. ISO 8601 with the offset from UTC.
 
     Raises:
@@ -112,15 +112,20 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
 
 
 def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:
-    """Compile the project text knitted by so far; None where this version cannot read it any more, or reads
-    it otherwise than it was knitted."""
+    """Compile the project text knitted by so far; None if this version cannot read it or reads it
+    differently."""
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
-            try:
-                plan = plan_of_text(version.project_text, "the pattern as it was", folder)
-            except ProjectError:
-                return None
-            return plan if fingerprint(plan) == mark else None
+            # Even rounds were spaced and written otherwise once; a journal may have been knitted by that.
+            for formerly in (False, True):
+                try:
+                    text, name = version.project_text, "the pattern as it was"
+                    plan = plan_of_text(text, name, folder, formerly=formerly)
+                except ProjectError:
+                    return None
+                if fingerprint(plan) == mark:
+                    return plan
+            return None
     return None
 
 

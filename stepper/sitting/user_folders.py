@@ -1,4 +1,4 @@
-"""The knitter's own folders and files: settings, recognisers' models, what is kept of her voice."""
+"""The knitter's own folders and files: settings, recognisers' models, the print of her voice."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ def settings_folder() -> Path:
 
 
 def data_folder() -> Path:
-    """Return the program's own folder for what it keeps that is neither settings nor knitting.
+    """Return the program's own folder for data that is neither settings nor knitting.
 
     The variable `STEPPER_DATA` names another folder than the system's usual one.
     """
@@ -25,15 +25,15 @@ def data_folder() -> Path:
 
 
 def models_folder() -> Path:
-    """Return the folder that models of recognisers are installed in."""
+    """Return the folder in which recognisers' models are installed."""
     return data_folder() / "models"
 
 
 def model_folders() -> tuple[Path, ...]:
-    """Return the folders that models are looked for in: where she works first, then her data folder."""
+    """Return the folders to search for models: first the current one's, then the data folder's."""
     return Path("models"), models_folder()
 
 
 def voice_path() -> Path:
-    """Return the file that holds what is kept of her voice."""
+    """Return the path of the file with the print of her voice."""
     return data_folder() / "voice.json"

@@ -1,4 +1,4 @@
-"""Cues in another language than English: a vocabulary file says what stands for which wording.
+"""Cues in a language other than English: a vocabulary file maps what is said to the English wording.
 
 ```toml
 [phrases]               # what is said, and the wording of the vocabulary that it stands for
@@ -9,7 +9,7 @@
 "sechsundvierzig" = 46
 ```
 
-What is heard is handed on in English, so that nothing behind the ears knows of another language. Answers are
+What is heard is passed on in English, so that nothing beyond the ears knows of another language. Answers are
 in English.
 """
 
@@ -43,7 +43,7 @@ class OtherLanguage:
     numbers: Mapping[str, int]
 
     def english(self, text: str) -> str | None:
-        """Return what was heard in English; None if it is no whole cue."""
+        """Return what was heard in English; None if it is not a complete cue."""
         if text in self.phrases:
             return self.phrases[text]
         for said, meant in self.counts.items():
@@ -73,10 +73,11 @@ def read_vocabulary(path: Path, own: Mapping[str, str] | None = None) -> OtherLa
 
     Args:
         path: The file.
-        own: The knitter's own wordings beside those of the file: hers to one of the English vocabulary's.
+        own: The knitter's own wordings besides those of the file, each with the English wording it stands
+            for.
 
     Raises:
-        SurroundingsError: It cannot be read, or a line of it cannot be followed; the sentence says which.
+        SurroundingsError: It cannot be read, or a line of it cannot be used; the message says which.
     """
     try:
         tables = tomllib.loads(path.read_text(encoding="utf-8"))

@@ -24,7 +24,7 @@ from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
 from stepper.language.aloud import aloud
 from stepper.language.phrasing import said_items
-from stepper.plan.evenly import even_round
+from stepper.plan.evenly import even_places, formerly_written, usual_change
 from stepper.plan.model import Plan, Round, flatten
 
 SAMPLES = Path(__file__).parents[1] / "fixtures"
@@ -61,9 +61,12 @@ def unbounded(stitches: int, changes: int, change: str) -> int:
 
 def as_before(before: int, after: int) -> int:
     """Count the words of the round as it was said until now: mixed, with flat repeats."""
-    phrase, _ = even_round(before, after, yarn="a", flat=False)
+    change = usual_change(before, after, "a")
+    places = even_places(before, abs(after - before), change, flat=False, manner=Manner.MIXED)
+    phrase = formerly_written(before, places, change).items
     round_ = Round.__new__(Round)
-    for name, value in (("phrase", ()), ("runs", tuple(flatten(phrase))), ("instruction", "")):
+    values = {"phrase": (), "runs": tuple(flatten(phrase)), "instruction": "", "evenly": False}
+    for name, value in values.items():
         object.__setattr__(round_, name, value)
     plan = Plan.__new__(Plan)
     object.__setattr__(plan, "yarns", {"a": "a"})
@@ -90,7 +93,9 @@ def main(number: int = 3000) -> None:
     for change in (MAKE_ONE, KNIT_TOGETHER):
         over = sum(unbounded(*pair, change) > 12 for pair in pairs)
         print(f"  floor {change}: {100 * over / number:.0f} % of pairs take more than 12 words in any order")
-    print("\nwords spoken: as before, mixed, sayable (off, in gaps), in two runs (off)")
+    was = sorted(as_before(one, one + more) for one, more in pairs[:400])
+    print(f"  as before, m1 in the round, of {len(was)}: {at(was, 0.5)} / {at(was, 0.95)} / {was[-1]}")
+    print("\nwords spoken (seconds at 150 words a minute): as before, mixed, sayable (off, in gaps), in two runs (off)")
     rows = [*TABLE]
     for before, after in rows:
         table_row(before, after)
@@ -107,10 +112,15 @@ def table_row(before: int, after: int) -> None:
         for manner in (Manner.MIXED, Manner.SAYABLE, Manner.RUNS)
     )
     print(
-        f"  {before:3} to {after:3}: {as_before(before, after):3}, {mixed.words:2}, "
-        f"{sayable.words:2} ({float(sayable.off / sayable.gap):.1f}), {runs.words:2} "
+        f"  {before:3} to {after:3}: {timed(as_before(before, after))}, {timed(mixed.words)}, "
+        f"{timed(sayable.words)} ({float(sayable.off / sayable.gap):.1f}), {runs.words:2} "
         f"({float(runs.off / runs.gap):.1f})  {printed(sayable.phrase, change)}"
     )
+
+
+def timed(words: int) -> str:
+    """Write words with the seconds they take."""
+    return f"{words:3} {words * 60 / 150:4.1f} s"
 
 
 def sample_rounds() -> list[tuple[int, int]]:

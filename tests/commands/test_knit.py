@@ -118,7 +118,7 @@ def test_a_changed_pattern_is_told_before_going_on(tmp_path: Path) -> None:
     lines = stepper("knit", path, "--plain", "--mute", typed=typed).stdout.splitlines()
     again = stepper("knit", path, "--plain", "--mute").stdout.splitlines()
 
-    assert unanswered[-1] == "Where you go on in the changed pattern is asked again next time."
+    assert unanswered[-1] == "I will ask again next time where to go on in the changed pattern."
     assert lines[1].startswith(
         "The pattern has changed since last time. "
         "Cuff, rounds 5 to 6, First increase: changed, 32 stitches after it and not 28, already knitted. "

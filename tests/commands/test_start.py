@@ -48,7 +48,7 @@ def test_a_file_that_is_there_is_never_touched(tmp_path: Path, capsys: pytest.Ca
     path.write_text("mine", encoding="utf-8")
     for words in (["start", str(path)], ["start", str(path), "--paste", str(PAGES / "us_hat.txt")]):
         assert main(words) == 4
-        assert "it was not touched" in capsys.readouterr().err
+        assert "was not touched" in capsys.readouterr().err
     assert path.read_text(encoding="utf-8") == "mine"
 
 

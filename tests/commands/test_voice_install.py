@@ -99,7 +99,7 @@ def test_a_model_that_is_there_is_kept_unless_she_says_otherwise(tmp_path: Path)
     models, source = tmp_path / "models", packed(tmp_path / "a.zip")
     place = install(str(source), models, check=fine)
     (place / "mine").write_text("")
-    with pytest.raises(SurroundingsError, match="is there already"):
+    with pytest.raises(SurroundingsError, match="exists already"):
         install(str(source), models, check=fine)
     assert (place / "mine").exists()
     install(str(source), models, replace=True, check=fine)

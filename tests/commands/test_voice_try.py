@@ -35,8 +35,8 @@ def test_each_utterance_is_told_with_what_it_is_taken_for() -> None:
         telling.recognise(bytes(16_000))
     assert lines == [
         '1. 0.5 s, taken for "next step".',
-        "2. 0.5 s, taken for no cue.",
-        "3. 0.5 s, taken for no cue.",
+        "2. 0.5 s, not taken for a cue.",
+        "3. 0.5 s, not taken for a cue.",
     ]
 
 

@@ -54,7 +54,7 @@ def test_many_changes_are_counted_and_not_recited() -> None:
 
 def test_a_file_changed_in_words_only_is_told_too() -> None:
     """Never silently, also when no round is different."""
-    assert tell_changes(TOLD) == "The pattern has changed since last time. No round of it is different."
+    assert tell_changes(TOLD) == "The pattern has changed since last time. No round is different."
 
 
 def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
@@ -62,14 +62,14 @@ def test_a_count_that_does_not_fit_and_a_lost_round_are_told() -> None:
     told = tell_changes(replace(TOLD, changes=(INCREASE,), want=250, found=False))
 
     assert told.endswith(
-        "The round you were in is not there as it was; this is the nearest to it. "
+        "The round you were in is no longer as it was; this is the nearest to it. "
         "You have 246 stitches where it now wants 250."
     )
 
 
 def test_an_unreadable_past_is_admitted() -> None:
     """It does not claim that nothing changed when it cannot know."""
-    assert "cannot be read any more" in tell_changes(replace(TOLD, comparable=False))
+    assert "can no longer be read" in tell_changes(replace(TOLD, comparable=False))
 
 
 CHOICE = PlaceChoice(index=9, stitch=12, section="yoke", number=3, flat=False, label="First", have=104, want=106)
@@ -96,7 +96,7 @@ def test_the_question_says_of_each_place_what_fits_and_what_comes_off() -> None:
     )
     done = replace(CHOICE, number=0, stitch=0, label=None, have=0, want=0)
     assert "1: the end of yoke; 0 stitches, as it wants." in ask_place(AskPlace(choices=(done,)))
-    assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("asked again next time.")
+    assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("where to go on in the changed pattern.")
 
 
 def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:

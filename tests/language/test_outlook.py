@@ -64,17 +64,18 @@ def test_a_guess_is_called_one() -> None:
 
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
-    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how surely.")
+    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how sure that is.")
     assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
     assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 
 
 def test_what_an_evening_must_bring() -> None:
     """So many rounds each evening, tonight where it is the last, nothing where the day has passed."""
-    assert tell_evenings_due(SEEN) == "To be done by 14 February: 6 rounds, about 18 minutes, each of 82 evenings."
+    due = "To be done by 14 February: 6 rounds, about 18 minutes, on each of 82 evenings."
+    assert tell_evenings_due(SEEN) == due
     assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
     past = replace(SEEN, evenings=0, rounds_each=None, seconds_each=None)
-    assert tell_evenings_due(past) == "The 14 February of the file has passed."
+    assert tell_evenings_due(past) == "14 February, the date in the file, has passed."
     assert tell_evenings_due(replace(SEEN, finish_by=None, evenings=None)) == ""
 
 

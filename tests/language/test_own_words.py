@@ -18,7 +18,7 @@ def test_words_that_can_be_followed_have_no_fault() -> None:
 @pytest.mark.parametrize(
     ("own", "words", "at_meaning", "sentence"),
     [
-        ({"tick": "next stp"}, "tick", True, "no wording of a cue"),
+        ({"tick": "next stp"}, "tick", True, "not a wording of a cue"),
         ({"tick": "count is {number}"}, "tick", True, "has a blank"),
         ({"carry on": "go back"}, "carry on", False, "is a cue already"),
         ({"go to the yoke": "go back"}, "go to the yoke", False, "is a cue already"),

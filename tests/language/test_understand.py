@@ -92,15 +92,15 @@ def test_a_bare_length_is_in_the_unit_of_the_pattern() -> None:
     [
         ("nxt step", 'Not understood: "nxt step". Did you mean: next step?'),
         ("cuont 246", 'Not understood: "cuont 246". Say: what can I say.'),
-        ("count is lots", '"lots" is no whole number that I know.'),
-        ("measures a bit", '"a bit" is no length that I know.'),
-        ("pine weighs nothing much", '"nothing much" is no weight that I know.'),
+        ("count is lots", '"lots" is not a whole number that I know.'),
+        ("measures a bit", '"a bit" is not a length that I know.'),
+        ("pine weighs nothing much", '"nothing much" is not a weight that I know.'),
         ("go to the boddy", 'Nothing here is called "boddy". Nearest: body.'),
         ("go to jail", 'Nothing here is called "jail".'),
         ("", "I heard nothing. Say: what can I say."),
         ("246", 'Not understood: "246". Say: what can I say.'),
         ("xyzzy", 'Not understood: "xyzzy". Say: what can I say.'),
-        ("count is -5", '"-5" is no whole number that I know.'),
+        ("count is -5", '"-5" is not a whole number that I know.'),
     ],
 )
 def test_what_is_not_understood_is_answered_with_the_nearest(said: str, answer: str) -> None:

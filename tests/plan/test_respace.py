@@ -10,9 +10,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.craft.spacing import gaps_between
-from stepper.plan.evenly import even_round
+from stepper.plan.evenly import Change, round_at
 from stepper.plan.model import Plan, Round
-from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, respaced, runs_at, spread_of
+from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, respaced, spread_of
 from tests.invariants import broken_invariants
 from tests.plan.test_compile import plan_of
 from tests.plans import plan
@@ -104,9 +104,9 @@ def test_every_place_and_every_number_of_small_rounds() -> None:
                         refused += 1
                         assert made > used - 1 or made * uses > used or due * uses > left or due >= left
                         continue
-                    runs = runs_at(places, before, spread)
-                    assert sum(run.uses for run in runs) == before
-                    assert sum(run.leaves for run in runs) == before + change
+                    items = round_at(before, places, Change(code=spread.change.code, yarn="MC")).items
+                    assert sum(item.uses for item in items) == before
+                    assert sum(item.leaves for item in items) == before + change
                     gaps = gaps_ahead(places, used=used, made=made)[1]
                     assert not gaps or max(gaps) - min(gaps) <= 1
     assert 0 < refused < tried
@@ -178,6 +178,6 @@ def test_a_respacing_follows_its_round_and_fits_no_other() -> None:
 def test_the_runs_are_those_of_an_even_round() -> None:
     """Laid out at the places planned, a round is what it was."""
     garment = shaped(20, 24)
-    phrase, places = even_round(20, 24, yarn="MC", flat=False)
-    assert applied(garment, places) == garment
-    assert the_round(garment).phrase == phrase
+    made = round_at(20, the_round(garment).shaping, Change(code="m1", yarn="MC"))
+    assert applied(garment, made.places) == garment
+    assert the_round(garment).phrase == made.items

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.reader import read_project
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
@@ -75,7 +74,7 @@ def test_rounds_worked_by_turns_and_then_one_of_them_to_a_length() -> None:
 @pytest.mark.parametrize("words", ["Dec 1 st at neck edge every row 4 times.", "Dec 1 st at armhole edge of next row."])
 def test_an_edge_that_may_be_either_is_asked_for(words: str) -> None:
     """Which end the neck is at depends on the piece; the program does not guess."""
-    problems = read_project(project(f"Cast on 20 sts. Work flat.\n{words}\nBind off.")).problems
+    problems = compiled(project(f"Cast on 20 sts. Work flat.\n{words}\nBind off.")).problems
     assert "does not say at which end of the row" in problems[0].message
 
 

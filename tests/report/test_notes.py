@@ -97,7 +97,7 @@ def test_an_alteration_says_where_it_shows() -> None:
         (
             Respaced(at=AT, origin=Position(index=40), place=Position(index=40), made=10, planned=12,
                      respacing=Respacing(index=40, section="yoke", before=225, after=246, places=())),
-            "increases or decreases spread anew, 10 made where 12 were planned, yoke round 30 (Final increase)",
+            "increases or decreases respaced, 10 made where 12 were planned, yoke round 30 (Final increase)",
         ),
         (
             Measured(at=AT, place=Position(index=60), length_mm=300, section="body", rounds_before=96,

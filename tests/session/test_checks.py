@@ -31,7 +31,7 @@ def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
         > i have 233 stitches
         233: that is 1 fewer than the 234 expected. At the end it should be 246.
         1 too few; no markers here to tell where.
-        Probably an increase was left out in yoke round 2, to go by the count. Or a stitch was dropped in
+        Probably an increase was left out in yoke round 2, going by the count. Or a stitch was dropped in
             yoke round 2, or a repeat was left out in yoke round 2.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         """,
@@ -142,9 +142,9 @@ def test_a_measurement_far_from_the_gauge_is_doubted_aloud() -> None:
 def test_a_length_where_nothing_is_worked_to_one_is_kept() -> None:
     """Any measurement is worth keeping, also at the very beginning of a stretch."""
     kept = "Nothing here is worked to a length."
-    check(_at(3), f"> measures 12 in\n30.5 cm, kept. {kept}")
+    check(_at(3), f"> measures 12 in\n30.5 cm, noted. {kept}")
     check(_at(3), "> measures zero cm\nA length is more than nothing.")
-    check(_at(8), f"> measures 2 cm\n2 cm, kept. {kept}")
+    check(_at(8), f"> measures 2 cm\n2 cm, noted. {kept}")
 
 
 def test_a_measurement_belongs_to_the_stretch_it_was_taken_in() -> None:
@@ -169,9 +169,9 @@ def test_yarns_are_called_by_name_or_key() -> None:
         _at(8),
         """
         > pine weighs forty two and a half grams
-        42.5 g of pine left, kept.
+        42.5 g of pine left, noted.
         > weigh a 40
-        40 g of pine left, kept.
+        40 g of pine left, noted.
         > coal weighs 4 grams
         No yarn here is called coal; say chalk or pine or ember.
         """,

@@ -215,7 +215,7 @@ def test_a_file_whose_past_cannot_be_read_is_not_passed_over() -> None:
 
     assert lines == [
         "The pattern has changed since last time. "
-        "What it was before cannot be read any more, so look at the place yourself."
+        "The earlier version can no longer be read, so check the place yourself."
     ]
 
 

@@ -136,7 +136,7 @@ def test_the_ears_may_close_and_the_evening_may_end_on_a_question() -> None:
         Where do you go on? 1: Yoke, round 3; you have 21 stitches and it wants 22. 2: Yoke, round 2;
             20 stitches, as it wants; take back 1 round. Say: take number 1.
         > that is all for tonight
-        Where you go on in the changed pattern is asked again next time.
+        I will ask again next time where to go on in the changed pattern.
         """,
     )
 

@@ -32,9 +32,9 @@ def test_asked_at_the_beginning_the_whole_round_fits_into_one_breath() -> None:
         session,
         """
         > respace
-        Twenty one left: the next in five, then every eleventh, then six times every tenth.
+        Twenty one left: the next in five; then every eleventh, fourteen times; then every tenth, six times.
         > respace the rest
-        Twenty one left: the next in five, then every eleventh, then six times every tenth.
+        Twenty one left: the next in five; then every eleventh, fourteen times; then every tenth, six times.
         """,
     )
     assert len(session.state.undo) == 2  # the jump and one respacing
@@ -58,7 +58,7 @@ def test_increases_left_out_are_spread_over_the_rest_in_one_breath() -> None:
         session,
         """
         > respace at stitch 142 with 10 made
-        Eleven left: the next now, then every ninth, then once every eighth.
+        Eleven left: the next now; then every ninth, nine times; then every eighth, once.
         > where am i
         Yoke, round 2 of 6, Final increase, at stitch 142 of 246. 235 stitches on the needles.
         > undo that

@@ -7,15 +7,18 @@ from pathlib import Path
 
 import pytest
 
+from stepper.plan.fingerprint import fingerprint
 from stepper.session.codec import STATE_VERSION, encode_state
 from stepper.session.cues import Cue, Enough, Next, Note, Undo
+from stepper.session.events import PlanChanged
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY
 from stepper.session.state import Position
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load, plan_of_text
 from stepper.sitting.session_journal import (
     SNAPSHOT_OWNER,
     Keeper,
+    TakenUp,
     open_to_read,
     read_events,
     restore_state,
@@ -24,6 +27,7 @@ from stepper.sitting.session_journal import (
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, garment
+from tests.invariants import broken_invariants
 from tests.playbook import AT
 
 
@@ -213,3 +217,56 @@ def test_a_past_that_compiles_no_more_is_carried_with_a_warning(journal: Journal
     assert taken.changed is not None
     assert taken.changed.state.place == Position(index=1)
     assert [getattr(effect, "comparable", None) for effect in taken.changed.effects] == [False]
+
+
+BEFORE_MANNERS = Path(__file__).parent / "knitted_before_manners.yaml"
+BEFORE_MANNERS_MARK = "e145fc30ac9f46fe7a90c7def935bc50"
+"""Its fingerprint by the program that spaced every even round alike and wrote it as flat repeats, kept from then."""
+
+
+def knitted_before(journal: Journal, rounds: int, steps: int) -> TakenUp:
+    """Knit rounds of the plan as it was then, some steps of the next, and take the garment up again now."""
+    path = journal.path.with_suffix(".yaml")
+    path.write_text(BEFORE_MANNERS.read_text(encoding="utf-8"), encoding="utf-8")
+    loaded = load(path)
+    then = plan_of_text(loaded.text, "then", path.parent, formerly=True)
+    assert fingerprint(then) == BEFORE_MANNERS_MARK != fingerprint(loaded.plan)
+    session, keeper = Session(then), Keeper(journal)
+    journal.keep_plan(loaded.text, BEFORE_MANNERS_MARK, AT)
+    opening = session.consider_opening(AT, BEFORE_MANNERS_MARK)
+    keeper(opening.events, opening.state)
+    session.adopt(opening)
+    while session.state.place.index < rounds:
+        _say(session, keeper, Next(at=AT))
+    for _ in range(steps):
+        _say(session, keeper, Next(at=AT))
+    return take_up(loaded, journal, AT)
+
+
+@pytest.mark.parametrize("rounds", range(1, 21))
+def test_a_place_in_a_journal_of_the_former_spacing_is_carried_over(journal: Journal, rounds: int) -> None:
+    """Behind the same round as before, whatever even rounds lie in what is knitted: nothing is asked, and what is
+    past is not told as a change."""
+    taken = knitted_before(journal, rounds, 0)
+    assert taken.changed is not None
+    assert taken.changed.state.place == taken.session.state.place == Position(index=rounds)
+    event = taken.changed.events[0]
+    assert isinstance(event, PlanChanged)
+    assert (event.comparable, event.found) == (True, True)
+    assert [change for change in event.changes if change.knitted] == []
+
+
+@pytest.mark.parametrize("index", [3, 6, 8, 16, 18])
+def test_an_even_round_half_worked_goes_on_as_it_was_begun(journal: Journal, index: int) -> None:
+    """Its changes stay where she was told to make them; the even rounds to come are spaced as they are now."""
+    taken = knitted_before(journal, index, 1)
+    assert taken.changed is not None
+    place = taken.session.state.place
+    assert (place.index, place.stitch > 0) == (index, True)
+    assert taken.changed.state.place == place
+    then, now, plain = taken.session.plan.rounds, taken.changed.plan.rounds, taken.changed.base.rounds
+    assert now[index].runs == then[index].runs != plain[index].runs
+    assert [each.runs for each in now if each.index != index] == [
+        each.runs for each in plain if each.index != index
+    ]
+    assert broken_invariants(taken.changed.plan) == ()

@@ -1,10 +1,10 @@
-"""Fold what is learned from the times of events: pace by kind of knitting, days, when she last rested.
+"""Learn from the times of events: pace by kind of knitting, days, when she last rested.
 
-Pure: the times come with the events. Steps told in one go ("next", "next", "next") were knitted before the
-first of them, so what is too fast for hands is added to the step before. Nothing here moves the knitting, and
-undo only takes the stitches back from the day. Source of the figures for rest: 5 to 10 minutes after 50 to 60
-are better than longer, rarer breaks (nibusinessinfo.co.uk and HSE on work at screens; for knitters no
-controlled study was found, so nothing is promised).
+Pure: the times come with the events. Steps reported in one go ("next", "next", "next") were knitted before
+the first of them, so a step too fast for any hands is added to the one before. Nothing here moves the
+knitting, and undo only takes the stitches back from the day. Source of the figures for rest: 5 to 10 minutes
+after 50 to 60 are better than longer, rarer breaks (nibusinessinfo.co.uk and HSE on work at screens; no
+controlled study of knitters was found, so nothing is promised).
 """
 
 from __future__ import annotations
@@ -32,28 +32,28 @@ from stepper.session.events import (
 from stepper.session.state import Day, Done, Memento, State, TimedStep
 
 STEPS_KEPT: Final = 40
-"""Steps of each kind her pace is measured from. Bounded so that a snapshot stays small."""
+"""Number of steps of each kind from which her pace is measured. Bounded so that a snapshot stays small."""
 DAYS_KEPT: Final = 120
-"""Days with knitting remembered."""
+"""Number of days with knitting that are remembered."""
 EVENING_ENDS_H: Final = 4
 """Knitting after midnight belongs to the evening before, until this hour. Unit: h."""
 MERGED_PER_MINUTE: Final = 60.0
-"""Steps told in one go count as one up to this pace, beyond any timed hobby knitter (45). Unit: stitches per
-minute."""
+"""Steps faster than this, beyond any timed hobby knitter (45), were reported in one go and count as one.
+Unit: stitches per minute."""
 
 KNIT_S: Final = 50 * 60.0
 """Time of knitting after which hands should rest. Unit: s."""
 REST_S: Final = 5 * 60.0
 """Shortest pause that counts as a rest. Unit: s."""
 QUIET_S: Final = 15 * 60.0
-"""Silence before a cue that tells of no stitches from which it was a rest: longer than a round takes. This
-project's choice. Unit: s."""
+"""Silence before a cue without stitches that counts as a rest: longer than a round takes. This project's
+choice. Unit: s."""
 _SLOWEST: Final = 60 / min(USUAL_PER_MINUTE.values())
-# A step may take so long without holding a rest. Unit: s for a stitch.
+# Longest a step may take without containing a rest. Unit: s for a stitch.
 
 
 def learn_times(state: State, event: Event) -> State:
-    """Return the state with what the times of an event tell; an event without a time tells nothing.
+    """Return the state with what an event's time teaches; an event without a time teaches nothing.
 
     Args:
         state: Before the event is folded.
@@ -76,7 +76,7 @@ def learn_times(state: State, event: Event) -> State:
 
 
 def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
-    """Return the stitches an event brings the garment and their kind; below 0 where they are taken back."""
+    """Return the stitches an event adds to the garment and their kind; below 0 if it takes them back."""
     match event:
         case Advanced() | Placed():
             return event.stitches, event.work
@@ -98,7 +98,7 @@ def _taken_back(state: State, seq: int) -> tuple[int, KnittingKind]:
 
 
 def parse_time(at: str) -> datetime | None:
-    """Read a time; None if it is none."""
+    """Read a time; None if it is not one."""
     try:
         return datetime.fromisoformat(at)
     except ValueError:
@@ -106,7 +106,7 @@ def parse_time(at: str) -> datetime | None:
 
 
 def count_minutes(state: State, at: str) -> int:
-    """Return how long she has knitted without a rest, to the last full five minutes. Unit: minutes."""
+    """Return how long she has knitted without a rest, rounded down to five minutes. Unit: minutes."""
     now = parse_time(at)
     seconds = _seconds(state.sat_since, now) if now is not None else None
     return 5 * int((seconds or 0) // 300)
@@ -120,7 +120,7 @@ def _seconds(last: str, now: datetime) -> float | None:
 
 
 def _begins_anew(state: State, event: Event) -> bool:
-    """Return whether the stitches that follow are begun now, and not earlier."""
+    """Return whether the stitches that follow are begun now rather than earlier."""
     if not state.begun_at:
         return True
     if isinstance(event, Counted):
@@ -130,7 +130,7 @@ def _begins_anew(state: State, event: Event) -> bool:
 
 
 def _stepped(state: State, at: datetime, stitches: int, work: KnittingKind) -> tuple[TimedStep, ...]:
-    """Add a step to those her pace is measured from."""
+    """Add a step to those from which her pace is measured."""
     seconds = _seconds(state.begun_at, at)
     if seconds is None or seconds < 0:
         return state.worked
@@ -154,21 +154,20 @@ def _evening(at: datetime) -> str:
 
 
 def evening_of(at: str) -> str:
-    """Return the day a time belongs to, ISO 8601: that of the evening, also after midnight; empty where it is
-    no time."""
+    """Return the day whose evening a time belongs to, even after midnight; empty if it is not a time."""
     found = parse_time(at)
     return "" if found is None else _evening(found)
 
 
 def _dayed(days: tuple[Day, ...], date: str, work: KnittingKind, gain: int) -> tuple[Day, ...]:
-    """Add to the stitches of a day, or take from them; a day has never fewer than none."""
+    """Add to the stitches of a day, or take from them; a day never has fewer than none."""
     if not days or days[-1].date != date:
         days = (*days, Day(date=date))[-DAYS_KEPT:]
     counts = {each.work: each.stitches for each in days[-1].done}
     counts[work] = counts.get(work, 0) + gain
     owed = -sum(min(0, count) for count in counts.values())
     for kind in sorted(counts, key=lambda each: -counts[each]):
-        # What is taken back is not always of the kind it is taken from; the largest gives first.
+        # What is taken back may be of another kind; the kind with the most stitches gives first.
         paid = min(owed, max(0, counts[kind]))
         counts[kind], owed = max(0, counts[kind]) - paid, owed - paid
     done = tuple(Done(work=kind, stitches=count) for kind, count in counts.items() if count)
@@ -176,7 +175,7 @@ def _dayed(days: tuple[Day, ...], date: str, work: KnittingKind, gain: int) -> t
 
 
 def _rested(state: State, event: Event, at: datetime, gain: int) -> tuple[str, bool]:
-    """Return since when she has knitted without a rest, and whether it was time to tell her since then."""
+    """Return since when she has knitted without a rest, and whether a reminder has fallen due since then."""
     signs = (_seconds(state.last_cue_at, at), _seconds(state.begun_at, at))
     pause = min((each for each in signs if each is not None), default=None)
     if isinstance(event, Opened | PlanChanged | PlaceAsked):

@@ -1,8 +1,8 @@
-"""When the garment will be done, and what an evening or a film brings: worked out from plan and state. Pure.
+"""When the garment will be done, and how much an evening or a film brings, from plan and state. Pure.
 
-Days are counted in minutes of knitting at her present pace, not in stitches, so that an evening of rib and
-one of colourwork weigh what they took. The day of the question is the first of the days to come, and what was
-already knitted on it counts as still to do, because an evening half over says nothing of a whole one.
+Days are measured in minutes of knitting at her present pace, not in stitches, so that an evening of rib and
+one of colourwork count for the time they took. The day of the question is the first of the days to come, and
+what was already knitted on it counts as still to do, because half an evening says nothing about a whole one.
 """
 
 from __future__ import annotations
@@ -23,10 +23,10 @@ from stepper.session.state import Day, Position, State
 FILM_S: Final = 7200.0
 """A film of two hours. Unit: s."""
 USUAL_WEEK_MIN: Final = (60.0, 60.0, 0.0, 60.0, 60.0, 0.0, 60.0)
-"""A week of evenings before any is known: an hour on five of seven. An assumption without a source, said to
-be one. Unit: minutes of knitting."""
+"""The week assumed before any is known: an hour on five evenings of seven. An assumption without a source,
+and reported as one. Unit: minutes of knitting."""
 DAYS_LOOKED_AT: Final = 56
-"""Days back that the forecast is made from: who knitted differently last year knits differently now.
+"""How many days back the forecast looks: how she knitted last year says little about now.
 Unit: days."""
 
 
@@ -42,21 +42,21 @@ class Outlook:
     likely: str | None
     """Day to be done, ISO 8601; None if nothing is left or the time of asking is not known."""
     early: str | None
-    """One chance in ten to be done by then."""
+    """One chance in ten of being done by then."""
     late: str | None
-    """Nine chances in ten to be done by then; None if the days are too few or too unlike to say."""
+    """Nine chances in ten of being done by then; None if the days are too few or too uneven to say."""
     assumed_days: int
-    """Days of a usual week that stand in for days not known yet. Range: 0 to 7."""
+    """Number of days of the usual week used for days not yet known. Range: 0 to 7."""
     finish_by: str | None
     """Day to be done by, from the project file, ISO 8601."""
     evenings: int | None
-    """Evenings up to that day, this one and that one included; 0 where it has passed."""
+    """Evenings up to that day, including this one and that one; 0 if it has passed."""
     rounds_each: int | None
-    """Rounds each of those evenings has to bring; None if the day has passed."""
+    """Rounds to knit on each of those evenings; None if the day has passed."""
     seconds_each: float | None
-    """Knitting time each of those evenings has to bring, breaks left out. Unit: s."""
+    """Knitting time needed on each of those evenings, breaks left out. Unit: s."""
     film_rounds: int
-    """Rounds finished in a two-hour film from here, the one in hand among them."""
+    """Rounds finished in a two-hour film from here, including the current one."""
     film_to: Position
     """Where such a film ends."""
 
@@ -76,7 +76,7 @@ def work_left(plan: Plan, place: Position) -> dict[KnittingKind, int]:
         kind = kind_of(round_)
         left[kind] = left.get(kind, 0) + round_.progress
         if round_.index == place.index:
-            # Over a count that is off the round in hand may have fewer stitches than were worked before.
+            # With a wrong count, the current round may have fewer stitches than were already worked.
             left[kind] -= min(place.stitch, round_.progress)
     return left
 
@@ -87,7 +87,7 @@ def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
     Args:
         plan: The plan as knitted.
         state: Where the session stands.
-        at: Now. ISO 8601; where it is no time, no day is foretold.
+        at: Now. ISO 8601; if it is not a time, no day is predicted.
     """
     paces, today = paces_of(state), _day(evening_of(at))
     left = paces.seconds_for(work_left(plan, state.place))
@@ -115,7 +115,7 @@ def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
 def _finish(
     days: Sequence[Day], paces: PaceByKind, left: float, today: date | None
 ) -> tuple[str | None, str | None, str | None, int]:
-    """Foretell the day: likely, early, late, and how many days of a usual week were assumed."""
+    """Predict the day: likely, early, late, and how many days of the usual week were assumed."""
     if today is None or not left:
         return None, None, None, 0
     minutes = {day.date: paces.seconds_for(stitches_by_kind(day)) / 60 for day in days}
@@ -140,7 +140,7 @@ def _finish(
 
 
 def stitches_by_kind(day: Day) -> Mapping[KnittingKind, float]:
-    """Return what a day brought the garment, by kind of knitting. Unit: stitches."""
+    """Return what a day added to the garment, by kind of knitting. Unit: stitches."""
     return {each.work: each.stitches for each in day.done}
 
 
@@ -159,7 +159,7 @@ def _day(text: str) -> date | None:
 
 
 def _film(plan: Plan, place: Position, paces: PaceByKind) -> tuple[int, Position]:
-    """Knit on for the length of a film: rounds finished, and the place it ends at."""
+    """Knit on for the length of a film: return the rounds finished and the place reached."""
     left, rounds, stitch = FILM_S, 0, place.stitch
     for round_ in plan.rounds[place.index :]:
         pace = paces.of(kind_of(round_))

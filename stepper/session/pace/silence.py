@@ -1,8 +1,8 @@
 """A long silence: when it is one, and what is said in it and after it. Pure, no clock.
 
 A cue just before a break shortens coming back (Altmann and Trafton 2004), and nobody says when the telephone
-rings. So the place is said where nothing has been asked for longer than the step in hand takes at her pace
-and some minutes more, while she may still hear it; and again, with what comes next, when she is back.
+rings. So the place is said when nothing has been asked for longer than the current step takes at her pace
+plus some minutes, while she may still hear it; and again, with what comes next, when she is back.
 """
 
 from __future__ import annotations
@@ -14,16 +14,16 @@ from stepper.session.state import State
 from stepper.session.steps import part_at, parts
 
 SILENCE_S = 300.0
-"""Time without a cue, on top of what the step in hand takes. Five minutes; chosen here. Unit: s."""
+"""Time without a cue, beyond what the current step takes. Five minutes; chosen here. Unit: s."""
 
 
 def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
-    """Return the time without a cue from which it is a silence: the step in hand has to be worked first.
+    """Return how long without a cue makes a silence: the current step has to be worked first.
 
     Args:
         plan: The plan as knitted.
         state: Where the session stands.
-        silence_s: Time on top of it. Range: above 0. Unit: s.
+        silence_s: Time beyond that. Range: above 0. Unit: s.
 
     Returns:
         Unit: s.
@@ -37,6 +37,6 @@ def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
 
 
 def was_silent(plan: Plan, state: State, now: str) -> bool:
-    """Return whether she comes back from a silence."""
+    """Return whether she is back from a silence."""
     seconds = seconds_between(state.last_cue_at, now)
     return seconds is not None and seconds >= patience(plan, state)

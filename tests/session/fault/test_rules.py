@@ -58,7 +58,7 @@ def test_a_fault_is_found_named_and_mended() -> None:
         Count from the second marker to the third marker: 20 expected. Then say: there are, and the number.
         > there are 19
         The fault lies from the second marker to the third marker: 1 too few.
-        Probably a stitch was dropped in yoke round 2, to go by the count.
+        Probably a stitch was dropped in yoke round 2, going by the count.
         > what can i do
         1, go on as it is, with 79 stitches to the end of yoke, about 1 stitch of work, 1 minute; 2, work 1 stitch
             more in yoke round 3 at stitch 50, about 3 stitches of work, 1 minute; 3, undo 40 stitches one by one,
@@ -119,14 +119,14 @@ def test_taking_work_back_moves_the_place() -> None:
         ("between 20 20 20 20", "These add up to 80, but the whole count was 79."),
         ("between 20 20 39", "3 counts were given for 4 stretches."),
         ("there are 400", "400 cannot be; 20 are expected there."),
-        ("there are -4", '"-4" is no whole number that I know.'),
-        ("count is minus four", '"minus four" is no whole number that I know.'),
+        ("there are -4", '"-4" is not a whole number that I know.'),
+        ("count is minus four", '"minus four" is not a whole number that I know.'),
         ("mistake in round 4", "Round 4 is not knitted yet."),
         ("mistake in round 40", "This section has 4 rounds."),
         ("take remedy 9", "There are 5 remedies."),
         ("unknit 0", "That undoes nothing."),
         ("unknit 900", "So many stitches are not knitted yet."),
-        ("count is lots", '"lots" is no whole number that I know.'),
+        ("count is lots", '"lots" is not a whole number that I know.'),
     ],
 )
 def test_what_cannot_be_is_said_in_a_sentence_and_changes_nothing(said: str, answer: str) -> None:

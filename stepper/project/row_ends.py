@@ -1,0 +1,77 @@
+"""Where the rows of a line end: what full stops part inside one row, and rows that break off. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from stepper.craft.stitches import Kind, find
+from stepper.project.instructions import Assumed, AtIntervals, Count, Phrase, RowsCount, Sentence
+from stepper.project.sentences import Head
+from stepper.project.stitchwork import Several, Until, Work
+
+
+def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
+
+    What its head calls one row is one, until its stitches come to its end. Without a head only a
+    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
+    """
+    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
+    made: list[Sentence] = []
+    for sentence in sentences:
+        before = made[-1] if made else None
+        goes_on = _open(before) and (numbered or head.next or _slight(before))
+        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
+            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
+        else:
+            made.append(sentence)
+    return tuple(made)
+
+
+def _open(row: Sentence | None) -> bool:
+    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
+    last = row.elements[-1] if isinstance(row, Phrase) else None
+    if isinstance(last, Until | Several):
+        return last.goal in ("last", "marker", "times")
+    return isinstance(last, Work)
+
+
+def _slight(row: Sentence | None) -> bool:
+    """Return whether a row is a single shaping of at most three stitches."""
+    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
+    entry = find(work.stitch) if isinstance(work, Work) else None
+    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
+    return not more and shaping and entry is not None and 0 < entry.uses <= 3
+
+
+def with_open_edge(sentences: tuple[Sentence, ...]) -> tuple[tuple[Sentence, ...], tuple[Assumed, ...]]:
+    """Work a row to its end that only binds off at its beginning: "BO 5 sts for armhole."
+
+    Only where nothing but a count stands behind it; what else follows may be the rest of the row.
+
+    Returns:
+        The sentences, and what was taken for granted.
+    """
+    rest = [one for one in sentences if not isinstance(one, Count | RowsCount)]
+    row = rest[-1] if rest else None
+    edge = row.elements[0] if isinstance(row, Phrase) and len(row.elements) == 1 else None
+    if not isinstance(row, Phrase) or not isinstance(edge, Work) or edge.stitch != "bo":
+        return sentences, ()
+    whole = replace(row, elements=(edge, Until("pattern", "end", None, None, row.place)))
+    told = "how the rest of the row is worked is not said; in pattern to the end is taken."
+    return tuple(whole if one is row else one for one in sentences), (Assumed(told, row.place),)
+
+
+def on_rows(head: Head, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...] | None:
+    """Put the row of a line on the rows that its head names: "Next and foll alt row: ..."
+
+    Returns:
+        The sentences; None if the line does not begin with a row that is written out.
+    """
+    if not head.legs:
+        return sentences
+    row = sentences[0] if sentences else None
+    if not isinstance(row, Phrase):
+        return None
+    return (AtIntervals("", head.legs, False, row.place, row, head.first), *sentences[1:])

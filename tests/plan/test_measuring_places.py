@@ -1,0 +1,53 @@
+"""Where lengths are measured from. Source: arithmetic at 28 rounds to 10 cm, 2.8 to the centimetre."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import compiled, faults, plan_of
+from tests.project.samples import project
+
+ARMHOLE = "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\nBind off 4 sts at the beginning of the next 2 rows.\n"
+
+
+@pytest.mark.parametrize(
+    ("work", "rows"),
+    [
+        # 5 cm are 14 rows; the two that bind off count.
+        (ARMHOLE + "Work even until armhole measures 5 cm.", 10 + 14),
+        (ARMHOLE + "Work even until piece measures 5 cm from beg of armhole shaping.", 10 + 14),
+        # 10 rounds of rib, 14 more.
+        ("Cast on 60 sts.\nJoin in the round.\nWork in k2, p2 rib for 10 rounds.\nKnit until piece measures 5 cm from end of rib.", 24),
+        ("Cast on 60 sts.\nJoin in the round.\nCuff: Work in k2, p2 rib for 6 rounds.\nKnit until piece measures 5 cm from top of cuff.", 20),
+        ("Pick up and knit 60 sts.\nKnit until piece measures 5 cm from picked-up edge.", 14),
+        (
+            "Cast on 60 sts. Work flat.\nWork 2 rows in stockinette.\nWork even until piece measures 5 cm, ending with a p row.",
+            14,
+        ),
+    ],
+)
+def test_a_length_begins_where_the_words_say(work: str, rows: int) -> None:
+    """Armhole, rib, cuff and picked-up edge are places of the piece in hand; the edge itself is no row of it."""
+    assert len(plan_of(project(f"{work}\nBind off.")).rounds) == 1 + rows + 1
+
+
+def test_a_named_place_is_told_with_its_line() -> None:
+    """Which row is meant is taken from the lines before, and she can see from which."""
+    work = ARMHOLE + "Work even until armhole measures 5 cm.\nBind off."
+    assert any(warning.text.startswith("armhole: measured from the beginning of line") for warning in plan_of(project(work)).warnings)
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["armhole measures 5 cm", "piece measures 5 cm from end of rib", "piece measures 5 cm from top of heel flap",
+     "piece measures 5 cm from picked-up edge", "piece measures 5 cm from dividing row"],
+)  # fmt: skip
+def test_a_place_that_is_nowhere_in_the_piece_is_refused(words: str) -> None:
+    """A length from a place that nobody knows would be any length."""
+    assert faults(project(f"Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nKnit until {words}.\nBind off."))
+
+
+def test_which_row_is_the_purl_row_is_known_of_stockinette_alone() -> None:
+    """In garter stitch no row is the purl row."""
+    work = "Cast on 60 sts. Work flat.\nWork in garter stitch until piece measures 5 cm, ending with a purl row.\nBind off."
+    assert compiled(project(work)).problems

@@ -1,0 +1,48 @@
+"""Places to which a row works. Source: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+MARKED = "Cast on 40 sts.\nJoin in the round.\nK10, pm, k20, pm, k10.\n"
+FLAT = "Cast on 21 sts. Work flat.\n"
+
+
+@pytest.mark.parametrize(
+    ("head", "line", "runs"),
+    [
+        (MARKED, "K to second marker, p to end.", [("k", 30), ("p", 10)]),
+        (MARKED, "K to 3 sts past m, p to end.", [("k", 13), ("p", 27)]),
+        (MARKED, "K to 2 sts after 2nd m, p to end.", [("k", 32), ("p", 8)]),
+        (MARKED, "K to centre 10 sts, p10, k to end.", [("k", 15), ("p", 10), ("k", 15)]),
+        (FLAT, "K to centre st, p1, k to end.", [("k", 10), ("p", 1), ("k", 10)]),
+        (FLAT, "K to 2 sts before center st, p5, k to end.", [("k", 8), ("p", 5), ("k", 8)]),
+    ],
+)
+def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, int]]) -> None:
+    """A marker by its number, so many past it, the middle of the row."""
+    rounds = plan_of(project(f"{head}{line}\nBind off.")).rounds
+    assert [(run.stitch, run.times) for run in rounds[-2].runs if run.uses] == runs
+
+
+@pytest.mark.parametrize(
+    ("head", "line", "why"),
+    [
+        (MARKED, "K to third marker, p to end.", "no such one"),
+        (MARKED, "K to second m, sm, k to 2nd m, p to end.", "behind this place"),
+        (MARKED, "K to 12 sts past 2nd m.", "past the end"),
+        (MARKED, "K to centre st, p to end.", "have no 1 in the middle"),
+        (FLAT, "Ssk, k to centre st, p to end.", "changed before the middle"),
+        (
+            "Cast on 40 sts. Work flat.\nK8, pm, k12, pm, k20.\n",
+            "P to second marker, k to end.",
+            "from which end",
+        ),
+    ],
+)
+def test_a_place_that_nobody_can_find_is_refused(head: str, line: str, why: str) -> None:
+    """On the wrong side a number counts from either end; a place behind is none to work to."""
+    assert why in faults(project(f"{head}{line}\nBind off."))

@@ -1,0 +1,42 @@
+"""The manner of spacing even changes, as a project file names it."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.craft.manners import Manner
+from stepper.project.reader import FileReading, read_project
+from tests.project.samples import HEAD, project
+
+
+def reading(words: str | None) -> FileReading:
+    """Read a small file with a `spacing`."""
+    head = HEAD if words is None else HEAD.replace("sections:", f"spacing: {words}\nsections:")
+    return read_project(project("Cast on 20 sts.", head=head))
+
+
+@pytest.mark.parametrize(
+    ("words", "manner"),
+    [
+        (None, Manner.SAYABLE),
+        ("sayable", Manner.SAYABLE),
+        ("Evenly  mixed", Manner.MIXED),
+        ("mixed", Manner.MIXED),
+        ("in two runs", Manner.RUNS),
+        ("runs", Manner.RUNS),
+    ],
+)
+def test_each_manner_is_called_by_its_name(words: str | None, manner: Manner) -> None:
+    """The short names are those of the commands."""
+    project_ = reading(words).project
+    assert project_ is not None
+    assert project_.spacing is manner
+
+
+def test_another_word_is_told_with_the_legal_ones() -> None:
+    """At its place."""
+    found = reading("randomly")
+    assert found.project is None
+    (problem,) = found.problems
+    assert '`spacing` is "randomly"' in problem.message
+    assert "in two runs" in problem.hint

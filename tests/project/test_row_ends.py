@@ -1,0 +1,37 @@
+"""Where the rows of a line end. Source: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+HEAD = "Cast on 40 sts. Work flat.\nWork 2 rows in stockinette.\n"
+
+
+def test_a_row_that_only_binds_off_goes_on_to_its_end_and_that_is_told() -> None:
+    """"BO 5 sts for armhole." leaves the rest of the row to her; it is worked as it is."""
+    plan = plan_of(project(f"{HEAD}BO 5 sts for armhole. 35 sts.\nBind off."))
+    assert [(run.stitch, run.times) for run in plan.rounds[3].runs] == [("bo", 5), ("k", 35)]
+    assert any("rest of the row" in warning.text for warning in plan.warnings)
+
+
+def test_words_behind_it_may_be_the_rest_of_the_row_and_are_not_passed_over() -> None:
+    """"BO 5 sts. K to end." may be one row or two; nobody guesses."""
+    assert faults(project(f"{HEAD}BO 5 sts. K to end.\nBind off."))
+
+
+@pytest.mark.parametrize(
+    ("line", "rows"),
+    [
+        ("Next and foll alt row: K1, ssk, k to last 3 sts, k2tog, k1. 36 sts.", [38, 38, 36]),
+        ("Next and every foll 4th row to 34 sts: K1, ssk, k to last 3 sts, k2tog, k1.", [38, 38, 38, 38, 36, 36, 36, 36, 34]),
+        ("Dec row (twice): K1, ssk, k to end. 38 sts.", [39, 38]),
+        ("Dec row, every 2nd row 2 times: K1, ssk, k to end. 38 sts.", [40, 39, 39, 38]),
+    ],
+)
+def test_a_head_may_say_on_which_rows_its_row_is_worked(line: str, rows: list[int]) -> None:
+    """The row is worked on each of them, with the rows between as the fabric is."""
+    plan = plan_of(project(f"{HEAD}{line}\nBind off."))
+    assert [round_.after for round_ in plan.rounds[3:-1]] == rows
