@@ -75,22 +75,8 @@ def work_phrase(
     worked = tuple(items)
     rest = met.room - used
     if rest:
-        done = cursor.turned or (met.around and used == met.end)
-        if not done and _works(worked):
-            raise MisfitError(
-                place,
-                f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
-                _leftover_hint(count, used),
-            )
-        off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
-        if off and not done:
-            raise MisfitError(
-                place,
-                f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
-                "worked.",
-                'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
-                'written "at the beginning of the next 2 rows".',
-            )
+        if not (cursor.turned or (met.around and used == met.end)):
+            _require_nothing_left(worked, count, used, rest, place)
         cursor.advance(Run("rest", rest, yarn), items)
     cursor.pass_markers()
     after = count - used + made
@@ -110,6 +96,29 @@ def work_phrase(
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
     )
+
+
+def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest: int, place: Span) -> None:
+    """Refuse a round that ends before its last stitch and does not say why.
+
+    Raises:
+        MisfitError: stitches were worked or bound off, and others are left over.
+    """
+    if _works(worked):
+        raise MisfitError(
+            place,
+            f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
+            _leftover_hint(count, used),
+        )
+    off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
+    if off:
+        raise MisfitError(
+            place,
+            f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
+            "worked.",
+            'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
+            'written "at the beginning of the next 2 rows".',
+        )
 
 
 def _works(items: tuple[Item, ...]) -> bool:
