@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import about, checks, control, cues, due, moves, plan_question, read_along, respacing
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.state import State
@@ -53,6 +53,11 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Next: (read_along.step, control.all_done, control.sleeping, control.over),
     cues.Back: (moves.go_back, moves.go_back, control.sleeping, control.over),
     cues.Spacing: (control.ask, control.all_done, control.sleeping, control.over),
+    cues.About: (about.ask_about, about.ask_about, control.sleeping, control.over),
+    cues.RoundsDone: (moves.rounds_done, control.all_done, control.sleeping, control.over),
+    cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.sleeping, control.over),
+    cues.YarnDone: (moves.yarn_done, control.all_done, control.sleeping, control.over),
+    cues.ForgetReminders: (due.forget, due.forget, control.sleeping, control.over),
     cues.Count: (checks.count, checks.count, control.sleeping, control.over),
     cues.AtStitch: (moves.set_stitch, control.all_done, control.sleeping, control.over),
     cues.AtMarker: (moves.set_marker, control.all_done, control.sleeping, control.over),
