@@ -148,6 +148,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
         builder.problems.append(whole.problem(*_SEVERAL_ROWS))
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
+    side = side or builder.picked_from
     if side:
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))
