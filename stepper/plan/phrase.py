@@ -83,11 +83,7 @@ def work_phrase(
     cursor.check_taken(place)
     used, made = cursor.used, cursor.made
     worked = tuple(items)
-    rest = met.room - used
-    if rest:
-        if not (cursor.turned or (met.around and used == met.end)):
-            _require_nothing_left(worked, count, used, rest, place)
-        cursor.advance(Run("rest", rest, yarn), items)
+    _leave_rest(cursor, items, count, place)
     cursor.pass_markers()
     after = count - used + made
     left = leave(met, worked, used=used, made=made, placed=tuple(cursor.placed), turned=cursor.turned)
@@ -108,6 +104,17 @@ def work_phrase(
         begins=cursor.begins if plain and cursor.begins < after else 0,
         ends=cursor.ends.left(used, made) if ends and plain and used == met.end and not cursor.held else (),
     )
+
+
+def _leave_rest(cursor: Cursor, items: list[Item], count: int, place: Span) -> None:
+    """Leave on the needle what the round does not reach, where it says so."""
+    met, used = cursor.facing, cursor.used
+    rest = met.room - used
+    if not rest:
+        return
+    if not (cursor.turned or (met.around and used == met.end)):
+        _require_nothing_left(tuple(items), count, used, rest, place)
+    cursor.advance(Run("rest", rest, cursor.yarn), items)
 
 
 def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest: int, place: Span) -> None:
