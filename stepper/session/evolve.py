@@ -51,6 +51,7 @@ from stepper.session.state import (
     ReadingAlong,
     Seen,
     State,
+    Stride,
     Verified,
 )
 
@@ -166,7 +167,10 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Advanced() | Returned() | Placed() | Jumped():
             return replace(knitting, place=event.place)
         case StrideSet():
-            return replace(knitting, by=event.by)
+            if event.sort is None:
+                return replace(knitting, by=event.by, strides=())
+            kept = [each for each in knitting.strides if each.sort is not event.sort]
+            return replace(knitting, strides=(*kept, Stride(sort=event.sort, by=event.by)))
         case Counted() if event.agrees:
             place = Position(index=event.place.index + 1) if event.worked else event.place
             verified = Verified(place=place, stitches=event.stitches)
