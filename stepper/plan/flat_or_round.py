@@ -1,8 +1,8 @@
 """Whether the first row of a picked-up band, and the round that closes a heel, is flat. No I/O.
 
 Both can be told only by what comes behind them. Stitches picked up with the right side facing are the first
-row of a band if rows follow. The round that picks up along a heel flap and works across the instep begins as a
-row and ends as a round, so that all that follows is worked around.
+row of a band if rows follow. The round that picks up along a heel flap and works across the instep begins as
+a row and ends as a round, so that all that follows is worked around.
 """
 
 from __future__ import annotations
