@@ -170,21 +170,25 @@ class Needles:
             shaping=shaping,
             bound_off=bound_off,
         )
+        self._next_side(phrase, turned=turned)
+        self._add(draft)
+        return draft
+
+    def _add(self, draft: DraftRound) -> None:
+        """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self.section.label = None
         self.remarks = []
-        self._next_side(phrase, turned=turned)
         self.short_rows.gap = None
         self.free = False
-        self.ends = self.ends if after == self.count else ()
-        self.count = after
+        self.ends = self.ends if draft.after == self.count else ()
+        self.count = draft.after
         self.drafts.append(draft)
         if len(self.drafts) > MOST_ROUNDS:
             place = Span(line=max(1, self.line.number), column=1)
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
-        return draft
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work where the row was worked from end to end; a cast-on leaves the right side next."""
