@@ -93,14 +93,14 @@ sleeve   | when is the next decrease          | In 1 round, round 31: 2 decrease
 sleeve   | how many decreases left            | 7 decrease rounds left in left sleeve, 14 stitches; 1 done
 sleeve   | how many decreases have I done     | 1 done
 sleeve   | do both sleeves match              | ?
-sleeve   | I forgot a decrease                | 59: that is 1 more than the 58 expected
-sleeve   | I forgot an increase               | 57: that is 1 fewer than the 58 expected
-sleeve   | I have one too many                | 59: that is 1 more
-sleeve   | one stitch missing                 | 57: that is 1 fewer
-sleeve   | I have two too many                | 60: that is 2 more
+sleeve   | I forgot a decrease                | 59: 1 more than 58
+sleeve   | I forgot an increase               | 57: 1 fewer than 58
+sleeve   | I have one too many                | 59: 1 more
+sleeve   | one stitch missing                 | 57: 1 fewer
+sleeve   | I have two too many                | 60: 2 more
 yoke     | I dropped a stitch                 | hook
 yoke     | I split the yarn                   | give a count
-yoke     | I lost count                       | marker after every
+yoke     | I lost count                       | a marker every
 yoke     | I am lost                          | Yoke, round 13
 yoke     | I don't know where I am            | Yoke, round 13
 yoke     | I made a mistake                   | give a count
