@@ -60,7 +60,7 @@ yoke     | not so fast                        | read along
 yoke     | shorter                            | ?
 yoke     | what size am I knitting            | Size 4 here; yoke in 2, body in 2
 yoke     | what was the gauge                 | 22 stitches and 26 rounds to 10 cm
-yoke     | which needle                       | 3.75 mm; from Body, round 97 of 112, 3.5 mm
+yoke     | which needle                       | 3.75 mm; from Body, round 97 of
 neckband | what needle do I need              | 3.5 mm; from Yoke, round 1 of 37, 3.75 mm
 neckband | how long is the rib                | of 3 cm; 8 rounds left
 neckband | how many rounds of rib             | ?
@@ -68,7 +68,7 @@ neckband | how long should it be              | of 3 cm
 body     | how long should it be              | of 32 cm; 57 rounds left
 body     | how long is it now                 | About 13 cm by the rounds
 body     | how many more centimetres          | 57 rounds left
-body     | how many rounds is that            | 73 rounds left in body
+body     | how many rounds is that            | rounds left in body
 body     | it measures eleven centimetres     | 11 cm: 35.5 rounds to 10 cm
 body     | am I there yet                     | 57 rounds left
 body     | how much yarn have I used          | so far, by the rounds
@@ -76,7 +76,7 @@ body     | will the yarn last                 | The rest takes about
 body     | how much yarn is left              | of chalk
 body     | chalk weighs thirty grams          | 30 g of chalk left
 body     | when do I need a new ball          | The rest takes about
-body     | remind me in ten rounds to try it on | Body, round 50 of 112: try it on
+body     | remind me in ten rounds to try it on | Body, round 50 of
 body     | remind me at the left sleeve to count | Left sleeve, round 1
 body     | remind me when it is twenty centimetres long | I will remind you at Body, round
 body     | what reminders are there           | No reminders
@@ -127,9 +127,9 @@ yoke     | okay next                          | Round 14
 yoke     | finished the round                 | Round 14
 yoke     | round done                         | Round 14
 yoke     | end of round                       | Round 14
-body     | three rounds done                  | Taken as done: up to Body, round 42 of 112
-body     | did three rounds                   | Taken as done: up to Body, round 42 of 112
-body     | go back two rounds                 | Body, round 38 of 112
+body     | three rounds done                  | Taken as done: up to Body, round 42 of
+body     | did three rounds                   | Taken as done: up to Body, round 42 of
+body     | go back two rounds                 | Body, round 38 of
 yoke     | go to round twelve                 | Yoke, round 12 of 37
 yoke     | go to the divide                   | Taken as done: up to Yoke, round 36 of 37
 yoke     | the pine row is finished           | Round 14
