@@ -160,9 +160,9 @@ class MoonshineRecogniser:
         """Do nothing; the models go with the object."""
 
     def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
-        """Return what was decided on; no text if the transcript ends in another number."""
+        """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
-        if found.number is not None:
+        if found.number is not None and found.words < 0:
             written = self._wordings.last_number(utterance.transcript)
             if written is not None and written != found.number:
                 return Heard(text="", score=0.0, addressed=addressed)
