@@ -6,8 +6,9 @@ address word means the program.
 Source: chosen on the development voices of `tests/bench/voice`, from the pieces that the gate cut out of cues
 and counts in quiet and with a film 20 and 10 dB below, and of film and people alone: the loosest that keep
 wrong and false cues rare. They were chosen anew twice after a look at the held-out false cues and at words
-that people recorded, each time by the development voices, and kept for the weights that came after. For numbers
-the least is the strictest that costs no count on the development voices; they are to be a third clearer than cues.
+that people recorded, each time by the development voices, and kept for the weights that came after. For
+numbers the least is the strictest that costs no count on the development voices, and they are to be a third
+clearer than cues.
 """
 
 from __future__ import annotations
