@@ -172,6 +172,9 @@ class MoonshineRecogniser:
 
     def _is_begun(self, utterance: Utterance) -> bool:
         """Return whether an utterance is the beginning of a cue with a number, the number still to come."""
+        written = (utterance.transcript, strip_address(utterance.transcript, self._behind.address))
+        if any(self._wordings.is_begun(text) for text in written if text):
+            return True
         ways = {bool(manner.address) for manner in (self.manner, self._behind)}
         return any(self._spotter.begun(utterance.likely, addressed=way) >= BEGUN for way in ways)
 
