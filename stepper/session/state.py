@@ -16,9 +16,10 @@ from enum import Enum
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
+from stepper.plan.model import Round
 from stepper.plan.respace import Respacing
 from stepper.plan.resuming import PlaceChoice
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort, sort_of
 
 UNDO_DEPTH = 100
 """Number of latest events that can be taken back. Bounded so that a snapshot stays small."""
@@ -112,6 +113,32 @@ class Fault:
     """Whether a second count at the same place gave the same number."""
 
 
+class DoubtKind(Enum):
+    """What was asked back."""
+
+    COUNT = "count"
+    PART = "part"
+    """A count between two landmarks."""
+    LENGTH = "length"
+    LEFT = "left"
+    """Stitches left over at the end of the round; below 0 where it came out short."""
+    FINISHED = "finished"
+    """Whether the round is finished, since the count is that of its end."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doubt:
+    """A number that moves nothing before she says that it is so."""
+
+    kind: DoubtKind
+    place: Position
+    """Where it was said."""
+    number: int = 0
+    """Unit: stitches."""
+    length_mm: float = 0.0
+    """Unit: mm."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reminder:
     """What she asked to be reminded of."""
@@ -123,17 +150,30 @@ class Reminder:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Stride:
+    """How much one step reads out of rounds of one sort."""
+
+    sort: RoundSort
+    by: By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo restores."""
 
     place: Position = Position()
     by: By = By.ROUND
+    """How much one step reads out of a round of a sort for which nothing was chosen."""
+    strides: tuple[Stride, ...] = ()
+    """What was chosen for each sort of rounds, at most one for each."""
     corrections: tuple[LengthCorrection, ...] = ()
     """What measuring changed, at most one for each stretch."""
     respacings: tuple[Respacing, ...] = ()
     """Respacings of rounds, at most one for each."""
     verified: Verified | None = None
     fault: Fault | None = None
+    doubt: Doubt | None = None
+    """What was asked back, while that is open; None most of the time."""
     mends: tuple[Mend, ...] = ()
     """Counts that are off and where each is made good, in the order in which they were chosen."""
     lifelines: tuple[Position, ...] = ()
@@ -150,6 +190,11 @@ class Knitting:
     """Stitches her counts have covered. Unit: stitches."""
     faults: int = 0
     """Faults her counts have found."""
+
+    def by_of(self, round_: Round) -> By:
+        """Return how much one step reads out of a round."""
+        sort = sort_of(round_)
+        return next((stride.by for stride in self.strides if stride.sort is sort), self.by)
 
     @property
     def stands(self) -> Verified | None:

@@ -18,6 +18,8 @@ from stepper.session.state import (
     Adapted,
     Answer,
     Asking,
+    Doubt,
+    DoubtKind,
     Position,
     Question,
     ReadingAlong,
@@ -25,7 +27,7 @@ from stepper.session.state import (
     Seen,
     Sight,
 )
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort
 
 COUNTS = st.integers(0, 9999)
 PLACES = st.builds(Position, index=st.integers(0, 900), stitch=COUNTS)
@@ -67,6 +69,10 @@ CHOICES = st.builds(
     want=COUNTS,
     rounds_back=COUNTS,
     stitches_back=COUNTS,
+    places=st.lists(COUNTS, max_size=3).map(tuple),
+    made=COUNTS,
+    before=COUNTS,
+    after=COUNTS,
 )
 RESPACINGS = st.builds(
     Respacing,
@@ -103,8 +109,18 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "found": st.booleans(),
     "comparable": st.booleans(),
     "stitches": COUNTS,
+    "worked": COUNTS,
+    "doubt": st.none()
+    | st.builds(
+        Doubt,
+        kind=st.sampled_from(DoubtKind),
+        place=PLACES,
+        number=st.integers(-99, 999),
+        length_mm=st.floats(0, 900, allow_nan=False),
+    ),
     "work": st.sampled_from(["", "plain", "rib", "colourwork"]),
     "by": st.sampled_from(By),
+    "sort": st.none() | st.sampled_from(RoundSort),
     "expected": COUNTS,
     "expected_end": COUNTS,
     "length_mm": POSITIVE,
