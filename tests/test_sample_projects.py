@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.language.phrasing import spoken
+from stepper.language.phrasing import say_round
 from tests.fixtures import plans_of
 from tests.invariants import broken_invariants
 
@@ -29,4 +29,4 @@ def test_every_round_can_be_read_and_said(path: Path) -> None:
     plan = plans_of(path)[0]
     for round_ in plan.rounds:
         assert round_.instruction
-        assert re.fullmatch(r"[a-z ,;'-]+", spoken(round_, plan)), spoken(round_, plan)
+        assert re.fullmatch(r"[a-z ,;'-]+", say_round(round_, plan)), say_round(round_, plan)

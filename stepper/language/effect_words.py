@@ -17,8 +17,8 @@ from stepper.language.event_words import EVENT_WORDS
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
-from stepper.language.vocabulary import recommended
+from stepper.language.places import done_name, list_marks, on_day, place_name, round_word, sentence_case
+from stepper.language.vocabulary import recommend_wordings
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
@@ -78,7 +78,7 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     if lead is Lead.FULL:
         name = place_name(round_)
     else:
-        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *marks(round_)])
+        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *list_marks(round_)])
     return f"{name}, {inside}" if inside else name
 
 
@@ -205,12 +205,12 @@ def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
     if not effect.all_s:
         return "Nothing has been knitted yet."
     guess = "" if effect.her_pace else ", at a usual pace until yours is known"
-    evening = f"{outlook.hours(effect.evening_s)} of knitting this evening"
+    evening = f"{outlook.say_hours(effect.evening_s)} of knitting this evening"
     if not effect.evening_s:
         evening = "nothing this evening yet"
     elif effect.evening_s == effect.all_s:
         return f"{sentence_case(evening)}, the first{guess}."
-    return f"{sentence_case(evening)}, {outlook.hours(effect.all_s)} in all{guess}."
+    return f"{sentence_case(evening)}, {outlook.say_hours(effect.all_s)} in all{guess}."
 
 
 def _remind(effect: due.Remind, plan: Plan) -> str:
@@ -297,7 +297,7 @@ def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
 
 
 def _help(effect: effects.TellHelp, plan: Plan) -> str:
-    phrases = [phrase for cue in effect.cues for phrase in recommended(cue)]
+    phrases = [phrase for cue in effect.cues for phrase in recommend_wordings(cue)]
     blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
     blanks |= {"{made}": "12", "{stitch}": "130"}
     blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}

@@ -54,10 +54,10 @@ def understand(
     Returns:
         The cue, or a sentence with the nearest known wording.
     """
-    said = normal(text)
+    said = normalise(text)
     for mine, known in (own or {}).items():
-        if bare(said) == bare(normal(mine)):
-            said = normal(known)
+        if drop_articles(said) == drop_articles(normalise(mine)):
+            said = normalise(known)
     complaint = ""
     for frame in _frames():
         match = frame.pattern.fullmatch(said)
@@ -78,7 +78,7 @@ _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
 # Signs for fractions, as used when typing inches.
 
 
-def normal(text: str) -> str:
+def normalise(text: str) -> str:
     """Reduce a text to the words that matter, each in one form, with one space between them."""
     if text.strip() == "?":
         return "?"
@@ -95,12 +95,12 @@ def normal(text: str) -> str:
     return " ".join(words)
 
 
-def bare(normal_text: str) -> str:
+def drop_articles(normal_text: str) -> str:
     """Leave out the articles too, though not in text still to be read: a yarn may be called "A"."""
     return " ".join(word for word in normal_text.split() if word not in ARTICLES)
 
 
-def phrases() -> tuple[str, ...]:
+def list_phrases() -> tuple[str, ...]:
     """List every wording of the vocabulary as written there, with slots in braces."""
     return tuple(phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed))
 
@@ -129,7 +129,7 @@ def _frames() -> tuple[_Frame, ...]:
 
 def _frame(phrase: str, wording: Wording) -> _Frame:
     """Turn a wording into a pattern that allows an article before each of its words."""
-    words = normal(_SLOT.sub(r" slot\1 ", phrase)).split()
+    words = normalise(_SLOT.sub(r" slot\1 ", phrase)).split()
     pattern = []
     for word in words:
         slot = word.removeprefix("slot")
@@ -218,7 +218,10 @@ def _read_weight(said: str, heard: _Heard) -> float | _Unread:
 
 def _read_yarn(said: str, heard: _Heard) -> str:
     for key, name in heard.plan.yarns.items():
-        if bare(said) in (bare(normal(name)), bare(normal(f"{name} yarn"))) or said == normal(key):
+        if drop_articles(said) in (
+            drop_articles(normalise(name)),
+            drop_articles(normalise(f"{name} yarn")),
+        ) or said == normalise(key):
             return key
     return said  # the session says which names exist
 
@@ -226,9 +229,9 @@ def _read_yarn(said: str, heard: _Heard) -> str:
 def _read_place(said: str, heard: _Heard) -> str | _Unread:
     names = tuple(_places(heard.plan))
     for name in names:
-        if bare(said) == bare(normal(name)):
+        if drop_articles(said) == drop_articles(normalise(name)):
             return name
-    near = get_close_matches(said, [normal(name) for name in names], n=1, cutoff=0.5)
+    near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')
 
@@ -264,9 +267,15 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
     shown = text.strip()
     if not shown:
         return "I heard nothing. Say: what can I say."
-    known = {bare(normal(phrase)): phrase for phrase in (*phrases(), *own) if "{" not in phrase}
-    known |= {bare(normal(_SLOT.split(phrase)[0])): phrase for phrase in phrases() if phrase.find("{") > 1}
-    near = get_close_matches(bare(said), known, n=5, cutoff=0.65)
+    known = {
+        drop_articles(normalise(phrase)): phrase for phrase in (*list_phrases(), *own) if "{" not in phrase
+    }
+    known |= {
+        drop_articles(normalise(_SLOT.split(phrase)[0])): phrase
+        for phrase in list_phrases()
+        if phrase.find("{") > 1
+    }
+    near = get_close_matches(drop_articles(said), known, n=5, cutoff=0.65)
     if not near:
         return f'Not understood: "{shown}". Say: what can I say.'
     # Two wordings of one cue count as one offer.

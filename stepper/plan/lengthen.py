@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.craft.gauge import SPAN_MM, correct, half_up
+from stepper.craft.gauge import SPAN_MM, correct_gauge, half_up
 from stepper.plan.model import Plan, Round, Stretch
 
 
@@ -82,9 +82,9 @@ def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_lea
     Raises:
         ValueError: An argument is out of range.
 
-    Source: `stepper.craft.gauge.correct`; the whole repeat is common practice.
+    Source: `stepper.craft.gauge.correct_gauge`; the whole repeat is common practice.
     """
-    measured = correct(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
+    measured = correct_gauge(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
     gauge = measured.rounds_per_10cm
     reached = measured_mm >= stretch.target_mm
     rounds = at_least if reached else rounds_at_gauge(stretch, gauge, at_least=at_least)

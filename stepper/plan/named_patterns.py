@@ -16,7 +16,7 @@ from dataclasses import replace
 from itertools import groupby
 from math import lcm
 
-from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find
+from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.columns import as_seen
 from stepper.plan.drafts import Template
 from stepper.plan.established import establish, spread_since
@@ -132,7 +132,7 @@ def edged_cycle(instruction: WorkRounds, needles: Needles) -> tuple[Template, ..
 
 def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | None:
     if manner.startswith("rib "):
-        return find("k{} p{} rib".format(*manner.split()[1:]))
+        return find_pattern("k{} p{} rib".format(*manner.split()[1:]))
     name = {"k": "stockinette", "p": "reverse stockinette"}.get(manner, manner.removeprefix(NAMED))
     if name in PATTERNS:
         return PATTERNS[name]
@@ -147,7 +147,7 @@ def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | N
 
 
 def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | None:
-    pattern = find(name, american=_american(needles) if "moss" in name else False)
+    pattern = find_pattern(name, american=_american(needles) if "moss" in name else False)
     if pattern is None:
         known = (*needles.patterns, *PATTERNS)
         hint = (

@@ -40,7 +40,9 @@ LIFELINE_ROUNDS = 12
 20."""
 
 
-def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
+def price_counting(
+    pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0
+) -> CountCosts:
     """Return what counting and ripping cost her.
 
     Args:
@@ -61,7 +63,7 @@ def stitches_per_minute(state: State) -> float:
     return pace_of(state).stitches_per_minute
 
 
-def due(plan: Plan, state: State, done: int) -> str | None:
+def why_count(plan: Plan, state: State, done: int) -> str | None:
     """Return why a count pays at the end of a round; None if it does not.
 
     Args:
@@ -76,7 +78,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     if asking is Asking.PATTERN:
         return check
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
-    lock = None if ahead is None else locks(round_, ahead)
+    lock = None if ahead is None else find_lock(round_, ahead)
     if lock == SHAPING and _shaped_before(plan, done):
         lock, soft = None, lock
     else:
@@ -93,7 +95,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
 SHAPING = "before the shaping"
 
 
-def locks(done: Round, ahead: Round) -> str | None:
+def find_lock(done: Round, ahead: Round) -> str | None:
     """Say by what the round ahead would lock a fault in; None if it would not."""
     codes = {run.stitch for run in ahead.runs}
     if codes & _ENDING:
@@ -145,7 +147,7 @@ def _times_due(intervals: float) -> int:
 
 def interval_at(plan: Plan, state: State, done: int) -> float:
     """Return the cheapest amount of work between two counts at the end of a round. Unit: plain stitches."""
-    hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
+    hers = price_counting(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
     best = count_interval(max(1, plan.rounds[done].after), hers)
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
 

@@ -8,14 +8,14 @@ from stepper.session.cues import AtMarker, AtStitch, Back, GoTo, Next, Stride
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
-from stepper.session.steps import part_at, parts
+from stepper.session.steps import cut_into_steps, part_at
 from stepper.session.tally import count_between, markers_in
 
 
 def advance(plan: Plan, state: State, cue: Next) -> Decision:
     """Finish the current step."""
     origin, round_ = state.place, plan.rounds[state.place.index]
-    part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
+    part = cut_into_steps(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
     stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
@@ -27,7 +27,7 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1
-    cut = parts(plan.rounds[index], state.knitting.by)
+    cut = cut_into_steps(plan.rounds[index], state.knitting.by)
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
     place = Position(index=index, stitch=start)

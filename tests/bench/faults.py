@@ -10,7 +10,7 @@ import sys
 from collections.abc import Iterable
 from pathlib import Path
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests import fabric, hunt
 from tests.hunt import Trial
 
@@ -52,7 +52,7 @@ def main() -> None:
     everything: list[Trial] = []
     by_kind: dict[str, list[Trial]] = {mistake: [] for mistake in fabric.MISTAKES}
     for path in SAMPLES:
-        plan = load(path).plan
+        plan = load_project(path).plan
         photographs = fabric.knitted_right(plan)
         print(f"{path.stem:22}trials  count         sections      looks         looks counts stitches  round")
         whole: list[Trial] = []

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import measure_pace_by_kind
-from stepper.language.outlook import day, hours, tell_evenings_due, tell_film, tell_time_left
+from stepper.language.outlook import say_day, say_hours, tell_evenings_due, tell_film, tell_time_left
 from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 from tests.plans import final_increase
@@ -44,7 +44,7 @@ SEEN = Outlook(
 )
 def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: str) -> None:
     """Minutes up to an hour, tens of minutes up to ten hours, hours beyond."""
-    assert hours(seconds) == said
+    assert say_hours(seconds) == said
 
 
 def test_what_is_left_and_when() -> None:
@@ -65,7 +65,9 @@ def test_a_guess_is_called_one() -> None:
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
     assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how sure that is.")
-    assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
+    assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith(
+        "Done about 12 January."
+    )
     assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 
 
@@ -73,7 +75,9 @@ def test_what_an_evening_must_bring() -> None:
     """So many rounds each evening, tonight where it is the last, nothing where the day has passed."""
     due = "To be done by 14 February: 6 rounds, about 18 minutes, on each of 82 evenings."
     assert tell_evenings_due(SEEN) == due
-    assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
+    assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith(
+        "1 round, about 18 minutes, tonight."
+    )
     past = replace(SEEN, evenings=0, rounds_each=None, seconds_each=None)
     assert tell_evenings_due(past) == "14 February, the date in the file, has passed."
     assert tell_evenings_due(replace(SEEN, finish_by=None, evenings=None)) == ""
@@ -87,7 +91,8 @@ def test_what_a_film_brings() -> None:
         == "A two-hour film brings 3 rounds: done to Yoke, round 3 of 6, chart cairn round 1."
     )
     assert (
-        tell_film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
+        tell_film(replace(SEEN, film_rounds=0), plan)
+        == "A two-hour film brings you to stitch 12 of this round."
     )
     done = replace(SEEN, film_to=Position(index=len(plan.rounds)))
     assert tell_film(done, plan) == "A two-hour film is enough to finish it."
@@ -95,6 +100,6 @@ def test_what_a_film_brings() -> None:
 
 def test_a_far_day_has_its_year() -> None:
     """12 March of which year is only asked when it is not the next one."""
-    assert day("2027-03-12", "2026-11-25") == "12 March"
-    assert day("2028-03-12", "2026-11-25") == "12 March 2028"
-    assert day("2027-03-12", None) == "12 March"
+    assert say_day("2027-03-12", "2026-11-25") == "12 March"
+    assert say_day("2028-03-12", "2026-11-25") == "12 March 2028"
+    assert say_day("2027-03-12", None) == "12 March"

@@ -19,7 +19,7 @@ from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Fault, Knitting, Position, Seen
-from stepper.session.tally import count_at, count_between, tally
+from stepper.session.tally import count_at, count_between, tally_stitches
 
 MEND_STITCHES = 3.0
 """A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
@@ -302,6 +302,6 @@ def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remed
     """Cost ripping to one place."""
     undone = count_between(plan, place, now)
     # A stitch ripped where no lifeline holds it has to be picked up one by one.
-    pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
+    pick_up = 0 if lifeline else tally_stitches(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
     return _cost(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline)
