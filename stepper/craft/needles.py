@@ -6,18 +6,25 @@ tools/knitting_needles). Rows say so if printed tables disagree. No I/O.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Final
 
 US_SIZE: Final = r"us\s*(?:size\s*)?#?\s*\d+(?:\.\d+|\s*1/2|½)?"
 """Regular expression for a US size as pages write it: "US 5", "US size 10½". Ignore case."""
+UK_SIZE: Final = r"(?:uk\s*(?:size\s*|no\.?\s*|#\s*)?|no\.?\s*)\d{1,2}(?![.\d])"
+"""Regular expression for an old British size, thinner as it rises: "UK 8", "UK size 10", "No. 10"."""
+BARE_SIZE: Final = r"size\s*#?\s*\d{1,2}(?:\.5|\s*1/2|½)?"
+"""Regular expression for a number that does not say of which table: "size 8"."""
 MM_SIZE: Final = r"\d+(?:\.\d+)?\s*mm"
 """Regular expression for a size in millimetres: "3.75 mm"."""
 SIZE: Final = (
     rf"(?:size\s+)?(?:(?:{US_SIZE}\s*/?\s*)?\(?\s*{MM_SIZE}\s*\)?(?:\s*\(\s*{US_SIZE}\s*\))?|{US_SIZE})"
 )
 """Regular expression for a size by either number or both: "3.75 mm", "US 5 (3.75 mm)", "3.75 mm (US 5)"."""
-NEEDLES: Final = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?needles?"
+NEEDLES: Final = (
+    rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?needles?"
+)
 """Regular expression for needles as an instruction names them: "US 5 circular needle", "larger needles"."""
 
 
@@ -63,6 +70,25 @@ NEEDLE_SIZES: tuple[NeedleSize, ...] = (
 
 Source: three published conversion tables, which agree on every row with a single diameter.
 """
+
+
+UK_SIZES: Final[dict[int, float]] = {
+    14: 2.0, 13: 2.25, 12: 2.75, 11: 3.0, 10: 3.25, 9: 3.75, 8: 4.0, 7: 4.5,
+    6: 5.0, 5: 5.5, 4: 6.0, 3: 6.5, 2: 7.0, 1: 7.5, 0: 8.0,
+}  # fmt: skip
+"""Old British sizes against millimetres.
+
+Source: common practice, the conversion tables that needles and handbooks print, from memory.
+"""
+
+
+def needle_from_uk(text: str) -> float | None:
+    """Return the diameter of an old British size in a text; None if it names none that is listed. Unit: mm.
+
+    Source: `UK_SIZES`.
+    """
+    match = re.search(UK_SIZE, text, re.I)
+    return UK_SIZES.get(int(re.findall(r"\d+", match.group())[-1])) if match else None
 
 
 def needle_from_us(us: str) -> NeedleSize:

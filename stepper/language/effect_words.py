@@ -6,19 +6,18 @@ One short line for each effect. Work is given in words, counts and places in fig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import fault_words, outlook
+from stepper.language import about_words, fault_words, outlook
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
+from stepper.language.help_words import tell_help
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import done_name, list_marks, on_day, place_name, round_word, sentence_case
-from stepper.language.vocabulary import recommend_wordings
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
@@ -80,6 +79,10 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     else:
         name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *list_marks(round_)])
     return f"{name}, {inside}" if inside else name
+
+
+def _taken(effect: effects.TellTaken, plan: Plan) -> str:
+    return f"Taken as done: up to {done_name(effect.place, plan)}."
 
 
 def _finished(effect: effects.TellFinished, plan: Plan) -> str:
@@ -296,19 +299,6 @@ def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
     return "That is shown on the full screen only."
 
 
-def _help(effect: effects.TellHelp, plan: Plan) -> str:
-    phrases = [phrase for cue in effect.cues for phrase in recommend_wordings(cue)]
-    blanks = {"{number}": "246", "{length}": "30 cm", "{weight}": "42 grams", "{text}": "and your words"}
-    blanks |= {"{made}": "12", "{stitch}": "130"}
-    blanks |= {"{numbers}": "30, 31, 30", "{tens}": "ten"}
-    blanks["{yarn}"] = next(iter(plan.yarns.values()), "the yarn")
-    blanks["{place}"] = plan.rounds[0].section if plan.rounds else "the body"
-    for blank, example in blanks.items():
-        phrases = [phrase.replace(blank, example) for phrase in phrases]
-    listed = re.sub(r"\bi\b", "I", "; ".join(phrases))
-    return f"You can say: {listed}."
-
-
 def _refuse(effect: effects.Refuse, plan: Plan) -> str:
     return effect.sentence
 
@@ -330,6 +320,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.AskPlace: lambda effect, plan: ask_place(effect),
         effects.TellChosen: lambda effect, plan: tell_choice(effect),
         effects.TellStep: _step,
+        effects.TellTaken: _taken,
         effects.TellFinished: _finished,
         answers.TellPlace: _place,
         answers.TellSpacing: _spacing,
@@ -342,7 +333,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
-        answers.TellFilm: lambda effect, plan: outlook.tell_film(effect.outlook, plan),
         due.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
@@ -354,11 +344,12 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.TellAwake: _awake,
         effects.TurnTo: _turn_to,
         effects.TurnFilm: _turn_film,
-        effects.TellHelp: _help,
+        effects.TellHelp: tell_help,
         effects.TellStop: _stop,
         effects.TellReading: _reading,
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
+        **about_words.LINES,
         **fault_words.LINES,
     }
 )

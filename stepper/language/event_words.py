@@ -215,6 +215,11 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
             notes=lambda event, plan: f"reminder set for {_reminder(event, plan)}",
             told=lambda event, plan: f"I will remind you at {_reminder(event, plan)}.",
         ),
+        events.RemindersForgotten: EventWords(
+            name="forgetting the reminders",
+            journal=lambda event, plan: "reminders forgotten",
+            told=lambda event, plan: "No more reminders.",
+        ),
         events.AskingSet: EventWords(
             name="how often I ask", journal=lambda event, plan: f"counts asked for: {event.asking.value}"
         ),

@@ -2,26 +2,29 @@
 I/O.
 
 Only a whole utterance counts, word for word, apart from what does not matter (case, punctuation, articles,
-fillers at either end, American or British form). Nothing is guessed from a near miss: a wrong step costs more
-than asking again. The nearest wording is offered instead.
+fillers at either end, American or British form). No step is guessed from a near miss of what was heard: a
+wrong one costs more than asking again, and the nearest wording is offered instead. A question that is nearly
+right is answered, and what was typed nearly right is done, if only one meaning is near.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from difflib import get_close_matches
+from difflib import SequenceMatcher, get_close_matches
 from functools import cache
 from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
+from stepper.craft.stitches import STITCHES, find_stitch
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue, Ten
+from stepper.session.cues import Cue, Enough, Ten
+from stepper.session.moves import DIVISION_NAMES
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +44,7 @@ def understand(
     at: str = "",
     own: Mapping[str, str] | None = None,
     counting: bool = False,
+    nearly: type[Cue] | None = None,
 ) -> Cue | NotUnderstood:
     """Turn a text into a cue.
 
@@ -50,6 +54,8 @@ def understand(
         at: Now, for the cue. ISO 8601.
         own: The knitter's own wordings, each with the vocabulary's wording it stands for.
         counting: Whether a count is being made aloud, so that a bare number is a part of it.
+        nearly: The kind of cue that is taken from a wording that is nearly right: `Cue` for what was typed,
+            `Asks` for what was heard; None for none.
 
     Returns:
         The cue, or a sentence with the nearest known wording.
@@ -71,7 +77,35 @@ def understand(
     part = _tens(said) if counting else None
     if part is not None:
         return Ten(at=at, stitches=part)
-    return NotUnderstood(text=text, sentence=complaint or _nearest(said, text, own or {}))
+    near = _near(said, own or {}, cutoff=OFFERED)
+    cue = _meant(said, near, at) if nearly is not None else None
+    if cue is not None and nearly is not None and isinstance(cue, nearly):
+        return cue
+    return NotUnderstood(text=text, sentence=complaint or _offer(text, near))
+
+
+OFFERED: Final = 0.65
+"""How near a wording is to be offered: the share of letters that agree (`difflib`). Chosen here."""
+TAKEN: Final = 0.84
+"""How near it is to be taken for what was meant, if nothing else is near: a letter in six, or two in twelve,
+missing or exchanged. Chosen here."""
+APART: Final = 0.1
+"""How much further away any other meaning has to be. Chosen here."""
+
+
+def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
+    """Return the cue of a wording that is nearly right; None if two are near, or none is near enough."""
+    if not near or near[0][0] < TAKEN or "{" in near[0][1]:
+        return None
+    best, phrase = near[0]
+    meaning = _meaning(phrase)
+    if any(_meaning(other) != meaning for score, other in near if score > best - APART):
+        return None
+    row = next((row for row in VOCABULARY if phrase in row.spoken or phrase in row.typed), None)
+    # What ends the evening is never guessed.
+    if row is None or row.cue is Enough:
+        return None
+    return row.cue(at=at, **row.fixed)
 
 
 _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
@@ -238,7 +272,15 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
 
 def _places(plan: Plan) -> Iterator[str]:
     labels = (round_.label for round_ in plan.rounds if round_.label)
-    yield from dict.fromkeys((*plan.sections, *labels))
+    yield from dict.fromkeys((*plan.sections, *labels, *DIVISION_NAMES))
+
+
+def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
+    code = said.removeprefix("to ")
+    entry = find_stitch(code) or next(
+        (each for each in STITCHES.values() if normalise(each.said) == code), None
+    )
+    return _Unread(f'I do not know a stitch "{said}".') if entry is None else entry.code
 
 
 def _read_text(said: str, heard: _Heard) -> str:
@@ -257,16 +299,15 @@ _SLOTS: Final[Mapping[str, Callable[[str, _Heard], Any]]] = {
     "yarn": _read_yarn,
     "place": _read_place,
     "text": _read_text,
+    "abbreviation": _read_abbreviation,
     "numbers": _read_numbers,
     "tens": _read_tens,
 }
 """How each slot is read: the value of a field, or why it cannot be read."""
 
 
-def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
-    shown = text.strip()
-    if not shown:
-        return "I heard nothing. Say: what can I say."
+def _near(said: str, own: Mapping[str, str], cutoff: float) -> tuple[tuple[float, str], ...]:
+    """Return the wordings that are near, the nearest first, each with how near it is."""
     known = {
         drop_articles(normalise(phrase)): phrase for phrase in (*list_phrases(), *own) if "{" not in phrase
     }
@@ -275,19 +316,25 @@ def _nearest(said: str, text: str, own: Mapping[str, str]) -> str:
         for phrase in list_phrases()
         if phrase.find("{") > 1
     }
-    near = get_close_matches(drop_articles(said), known, n=5, cutoff=0.65)
+    wanted = drop_articles(said)
+    close = get_close_matches(wanted, known, n=5, cutoff=cutoff)
+    return tuple((SequenceMatcher(None, each, wanted).ratio(), known[each]) for each in close)
+
+
+def _offer(text: str, near: Sequence[tuple[float, str]]) -> str:
+    shown = text.strip()
+    if not shown:
+        return "I heard nothing. Say: what can I say."
     if not near:
         return f'Not understood: "{shown}". Say: what can I say.'
     # Two wordings of one cue count as one offer.
     offers: dict[object, str] = {}
-    for each in near:
-        offers.setdefault(_meaning(known[each]), _SLOT.sub("…", known[each]))
+    for _, each in near:
+        offers.setdefault(_meaning(each), _SLOT.sub("…", each))
     return f'Not understood: "{shown}". Did you mean: {" or ".join(list(offers.values())[:2])}?'
 
 
 def _meaning(phrase: str) -> object:
     """Return what a wording means, or the wording itself if it is the knitter's own."""
-    for row in VOCABULARY:
-        if phrase in row.spoken or phrase in row.typed:
-            return row.cue, *row.fixed.values()
-    return phrase
+    row = next((row for row in VOCABULARY if phrase in row.spoken or phrase in row.typed), None)
+    return phrase if row is None else (row.cue, *row.fixed.values())

@@ -11,7 +11,8 @@ section or a label), `{text}` (anything, only at the end); `fills` names the fie
 called like the slot. A bare number is not a cue: it would be heard half a dozen times during an hour of film,
 so a count needs words around it.
 
-"done" alone is left out on purpose: half of the people asked meant "this step" and half "for tonight".
+"done" alone is for the keyboard, where it finishes the step: of the people asked, half meant "this step" and
+half "for tonight" when they said it.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from stepper.language.fault_vocabulary import FAULT_WORDINGS
+from stepper.language.question_vocabulary import QUESTION_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
 from stepper.session.steps import By
@@ -28,7 +30,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Next,
         says="finishes this step and says the next one",
         spoken=("next step", "move on", "carry on", "step done", "next one please"),
-        typed=("next", "n", "next round", "forward"),
+        typed=("next", "n", "next round", "forward", "done", "finished"),
     ),
     Wording(
         cue=cues.Back,
@@ -40,7 +42,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Again,
         says="says this step again, slower",
         spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
-        typed=("again", "repeat"),
+        typed=("again", "repeat", "pardon", "what", "sorry"),
     ),
     Wording(
         cue=cues.Where,
@@ -154,6 +156,48 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("remind me in {number} round to {text}", "remind me in {number} round"),
     ),
     Wording(
+        cue=cues.RemindMe,
+        fills={"length": "length_mm"},
+        says="reminds you at a length, or at a place",
+        spoken=(
+            "remind me at {length} to {text}",
+            "remind me at {length}",
+            "remind me at {place} to {text}",
+            "remind me at {place}",
+        ),
+        typed=("remind me when it is {length} long to {text}",),
+    ),
+    Wording(
+        cue=cues.ForgetReminders,
+        says="forgets what you asked to be reminded of",
+        spoken=("forget the reminders", "forget the reminder", "no more reminders"),
+    ),
+    Wording(
+        cue=cues.RoundsDone,
+        fixed={"rounds": 1},
+        says="takes the round in hand for done",
+        spoken=("finished the round", "the round is done", "round is finished", "end of the round"),
+    ),
+    Wording(
+        cue=cues.RoundsDone,
+        fills={"number": "rounds"},
+        says="takes so many rounds for done, the one in hand among them",
+        spoken=("{number} rounds done", "i did {number} rounds", "i knitted {number} rounds"),
+    ),
+    Wording(
+        cue=cues.RoundsBack,
+        fills={"number": "rounds"},
+        says="returns so many rounds",
+        spoken=("go back {number} rounds", "{number} rounds back"),
+        typed=("back {number} rounds", "go back {number} round", "{number} round back"),
+    ),
+    Wording(
+        cue=cues.YarnDone,
+        says="takes the round in that yarn for done",
+        spoken=("the {yarn} round is finished", "the {yarn} round is done"),
+        typed=("{yarn} round done",),
+    ),
+    Wording(
         cue=cues.GoTo,
         fills={"number": "round_number"},
         says="sets the place to a round, a section or a labelled line",
@@ -214,6 +258,16 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         spoken=("what can i say", "what can you do", "help me please"),
         typed=("help", "h", "?"),
     ),
+    *(
+        Wording(
+            cue=cues.Help,
+            fixed={"about": group},
+            says=f"says what can be said about {group.value}",
+            spoken=(f"help with {group.value}",),
+        )
+        for group in cues.HelpWith
+        if group is not cues.HelpWith.NOW
+    ),
     Wording(
         cue=cues.ReadAlong,
         says="reads the round run by run at your pace",
@@ -267,6 +321,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="shows the round on the screen again",
         spoken=("back to the round", "show the round"),
     ),
+    *QUESTION_WORDINGS,
     *FAULT_WORDINGS,
 )
 """Every wording, in the order of the help."""

@@ -20,7 +20,14 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
     if chart is None:
         return
     first = instruction.first or (following(chart, needles) if instruction.following else 1)
-    last = instruction.last or (first if instruction.following else len(chart.rounds))
+    one = instruction.following and not instruction.whole
+    last = instruction.last or (first if one else len(chart.rounds))
+    said = instruction.rounds.of(needles.size) if instruction.rounds is not None else len(chart.rounds)
+    if said != len(chart.rounds):
+        needles.report(
+            instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds; the line says {said}.'
+        )
+        return
     if first < 1 or last > len(chart.rounds):
         needles.report(
             instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {max(first, last)}.'

@@ -207,6 +207,7 @@ def _work_garment(
             size = switch.size if switch is not None else size
             needles.size = chosen[0] if chosen is not None else size
             needles.alterations.section = (chosen[1],) if chosen is not None else ()
+            needles.alterations.switched = switch is not None
             needles.alterations.reshape = switch is not None and switch.reshape
             work_block(block, section, needles)
     tell_open_turn(needles)

@@ -9,7 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 
+from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
+from stepper.plan.evenly import even_round, in_fabric, usual_change
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.places import Places
@@ -25,6 +27,7 @@ from stepper.project.stitchwork import (
     Mark,
     PickUp,
     Several,
+    Spread,
     TurnHere,
     Until,
     Work,
@@ -82,9 +85,11 @@ class Cursor(Places):
                 self._supplied(element, items)
         return items
 
-    def _supplied(self, element: ChartPart | PickUp | Across, items: list[Item]) -> None:
+    def _supplied(self, element: ChartPart | PickUp | Across | Spread, items: list[Item]) -> None:
         if isinstance(element, ChartPart):
             self._chart(element, items)
+        elif isinstance(element, Spread):
+            self._spread(element, items)
         elif isinstance(element, PickUp):
             number = self.supplies.picked(element) if self.supplies.picked is not None else 0
             if number < 1:
@@ -106,6 +111,12 @@ class Cursor(Places):
     def _turn(self, element: TurnHere, items: list[Item]) -> None:
         if self.used == 0:
             raise MisfitError(element.place, "the row turns before a stitch of it is worked.")
+        rest = self.facing.room - self.used
+        if element.left is not None and element.left.of(self.size) != rest:
+            said = element.left.of(self.size)
+            raise MisfitError(
+                element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
+            )
         self.turned = True
         method = element.method or self.method
         items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
@@ -253,6 +264,24 @@ class Cursor(Places):
             self.advance(run, [])
         items.extend(condense(runs))
 
+    def _spread(self, element: Spread, items: list[Item]) -> None:
+        """Make or lose stitches evenly over the next so many, with half a gap at both ends."""
+        over, by = element.over.of(self.size), element.by.of(self.size)
+        self._need(over, f"the change over {over} stitches", element.place)
+        after = over + element.change * by
+        change = usual_change(over, after, self.yarn)
+        try:
+            phrase = even_round(over, by, change, flat=True, manner=Manner.MIXED).items
+        except ValueError as error:
+            raise MisfitError(
+                element.place, f"the {by} changes do not fit {over} stitches: {error}"
+            ) from error
+        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        runs = in_fabric(phrase, seen[self.used : self.used + over])
+        for run in runs:
+            self.advance(run, [])
+        items.extend(condense(runs))
+
     def _around(self, element: Several, items: list[Item]) -> None:
         """Work "k8, k2tog around": all of it to the end, or in the other reading its last stitch alone."""
         last = element.elements[-1]
@@ -290,6 +319,11 @@ class Cursor(Places):
             return
         unit = self._unit(element)
         goal = self.goal(element)
+        if element.goal == "fit":
+            fixed = (other for other in following if not isinstance(other, Until))
+            goal -= sum(fixed_uses(other, self.size) for other in fixed)
+            self._repeat(element, max(0, goal - self.used) // max(1, unit), items)
+            return
         if element.goal == "rest":
             goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used

@@ -8,7 +8,7 @@ from stepper.plan.model import Item, Run
 from stepper.project.instructions import Count, Evenly
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Across, ChartPart, Element, PickUp, Several, Until, Work
+from stepper.project.stitchwork import Across, ChartPart, Element, PickUp, Several, Spread, Until, Work
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +41,7 @@ def _asks(element: Element) -> bool:
     if isinstance(element, Several):
         return any(_asks(inner) for inner in element.elements) or bool(element.reading)
     pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
-    return pattern or isinstance(element, ChartPart | PickUp | Across)
+    return pattern or isinstance(element, ChartPart | PickUp | Across | Spread)
 
 
 @dataclass(slots=True, kw_only=True)

@@ -51,6 +51,9 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return named_cycle(instruction.manner, needles, place)
     if needles.section.pattern:
         return as_it_looks(needles.section.pattern, needles, place)
+    if instruction.even and needles.drafts and not needles.drafts[-1].before:
+        needles.warn(place, "nothing says in which fabric the cast-on goes on; stockinette is taken.")
+        return (Template((), place, stockinette=True),)
     needles.report(
         place,
         "no pattern has been set up before this line.",
@@ -110,7 +113,8 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     _tell_row_alone(instruction.place, needles)
     looks = as_it_looks(cycle, needles, instruction.place)
     begin = len(needles.drafts)
-    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first)
+    less = int(instruction.but_last)
+    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first, less=less)
     if looks == cycle:
         establish(cycle, needles, start=begin)
 
@@ -171,6 +175,7 @@ def last_for(
     *,
     start: int,
     first: int = 0,
+    less: int = 0,
 ) -> None:
     """Work a cycle for a duration; rounds of it since `start` count unless the line says "more".
 
@@ -181,11 +186,15 @@ def last_for(
         place: Where the line says so.
         start: Index of the first draft that counts.
         first: Round of the cycle that the first of them is, from 0.
+        less: Rounds of the end that are left for what the line says next.
     """
     done = len(needles.drafts) - start
     at = done + first
     if isinstance(duration, Rounds):
-        rounds = duration.number.of(needles.size) - (0 if duration.more else done)
+        counted = _so_far(cycle, needles) if duration.total else done
+        rounds = duration.number.of(needles.size) - (0 if duration.more else counted) - less
+        if duration.total and rounds < 1:
+            needles.report(duration.number.place, f"{counted} such rounds are worked already.")
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
@@ -193,10 +202,20 @@ def last_for(
     elif isinstance(duration, UntilCount):
         _to_count(cycle, duration, needles, start=at)
     elif isinstance(duration, UntilLike):
-        repeat(cycle, like_another(duration, needles), needles, place, start=at)
+        repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
     else:
-        _to_length(cycle, duration, needles, place, start=start, first=first)
+        _to_length(cycle, duration, needles, place, start=start, first=first, less=less)
     needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
+
+
+def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Return how many rounds of a cycle were worked just before, one after the other, in this section."""
+    worked = 0
+    for draft in reversed(needles.drafts[needles.section.start :]):
+        if draft.template not in cycle:
+            break
+        worked += 1
+    return worked
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
@@ -231,6 +250,7 @@ def _to_length(
     *,
     start: int,
     first: int,
+    less: int = 0,
 ) -> None:
     origin = measured_from(duration, needles) if duration.measured else start
     shift, first = first - start, len(needles.drafts)
@@ -250,7 +270,7 @@ def _to_length(
     if not _has_ending(cycle, duration, needles):
         return
     duration = _with_side(cycle, duration, needles)
-    rounds = _ended(rounds, cycle, duration, needles, first + shift)
+    rounds = _ended(rounds, cycle, duration, needles, first + shift) - less
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
     if last < first or needles.fabric is None or target <= 0:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from stepper.plan.columns import UnknownFabricError
 from stepper.plan.drafts import Template
+from stepper.plan.established import HINT, look
 from stepper.plan.even_placement import placed_round
-from stepper.plan.evenly import purled
+from stepper.plan.evenly import in_fabric, purled
 from stepper.plan.model import Run
 from stepper.plan.needles import Needles
+from stepper.plan.run_repeats import condense
 from stepper.project.instructions import Evenly
 
 
@@ -46,11 +49,20 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
         place + sum(1 for position in positions if position <= place) * (1 if after >= before else -1)
         for place in needles.markers
     )
+    patterned = instruction.stitch == "pattern" and not needles.checking
+    if patterned:
+        try:
+            phrase = condense(in_fabric(phrase, look(needles)))
+        except UnknownFabricError as unknown:
+            needles.report(
+                instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
+            )
+            return
     needles.emit(
         purled(phrase) if instruction.stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
-        evenly=True,
+        evenly=not patterned,
         shaping=positions,
         altered=moved_by,
     )

@@ -10,8 +10,8 @@ from stepper.craft.manners import Manner, Spaced, spaced
 from stepper.craft.ordered_gaps import write_gaps
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import stitch
-from stepper.plan.model import Group, Item, Run
-from stepper.plan.run_repeats import condense
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.run_repeats import condense, joined
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -130,6 +130,29 @@ def purled(items: tuple[Item, ...]) -> tuple[Item, ...]:
         else replace(item, stitch=stitch(item.stitch).wrong_side or item.stitch)
         for item in items
     )
+
+
+def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tuple[Run, ...]:
+    """Write a round in the stitches of the fabric, its changes where they are.
+
+    Args:
+        items: The round, knitted.
+        cells: How each stitch of the old round is worked in the fabric: a stitch, and a yarn or none.
+            Stitches behind the last are knitted.
+    """
+    made: list[Run] = []
+    at = 0
+    for run in flatten(items):
+        each = run.uses // run.times if run.times else 0
+        if run.stitch != "k":
+            made.append(run)
+            at += run.uses
+            continue
+        for number in range(run.times):
+            code, yarn = cells[at + number] if at + number < len(cells) else ("k", "")
+            made.append(Run(code, 1, yarn or run.yarn))
+        at += run.times * each
+    return joined(made)
 
 
 # Blends are tried by the hundred, and most of them meet in the same few counts.

@@ -102,6 +102,8 @@ class Alterations:
     """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what is altered in it."""
+    switched: bool = False
+    """Whether another size begins with the line in hand."""
     reshape: bool = False
     """Whether the line in hand may decrease where it says increase, and the other way round."""
 

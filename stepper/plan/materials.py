@@ -31,6 +31,8 @@ class Loop:
     """Yarn in it."""
     stitch_mm: float
     """Its width. Unit: mm."""
+    round_mm: float
+    """Height of a round. Unit: mm."""
     needle_mm: float | None
     """Needle the gauge was knitted on. Unit: mm."""
     weighed: bool = False
@@ -117,6 +119,7 @@ def _loops(project: Project, stocks: dict[str, Stock]) -> dict[str, Loop]:
         loops[name] = Loop(
             length=length,
             stitch_mm=fabric.gauge.stitch_mm,
+            round_mm=fabric.gauge.round_mm,
             needle_mm=fabric.needle_mm,
             weighed=name in weighed,
             as_knitted_mm=as_knitted,

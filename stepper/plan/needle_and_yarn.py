@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+
+from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES
 from stepper.plan.needles import Needles
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.problems import Span, nearest, one_of
@@ -22,6 +25,8 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
     """Return the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
+    if instruction.printed not in ("smaller", "larger"):
+        return _by_number(instruction, needles)
     sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
     if len(sizes) == 2:
         return sizes[0] if instruction.printed == "smaller" else sizes[1]
@@ -29,6 +34,32 @@ def _by_word(instruction: Needle, needles: Needles) -> float:
         instruction.place,
         f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
         f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
+        "Give the size in millimetres, for example 3.75 mm needles.",
+    )
+    return 0.0
+
+
+def _by_number(instruction: Needle, needles: Needles) -> float:
+    """Return the needle meant by "size 8", which two tables number: the one that a gauge names. Unit: mm."""
+    named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    number = re.sub(
+        r"^size\s*#?\s*|\s+(?:(?:circular|double-pointed)\s+)?needles?$", "", instruction.printed, flags=re.I
+    )
+    american = next((size.mm for size in NEEDLE_SIZES if size.us == number and not size.also_mm), None)
+    british = UK_SIZES.get(int(number)) if number.isdigit() else None
+    both = {"US": american, "UK": british}
+    fits = {table: mm for table, mm in both.items() if mm is not None and mm in named}
+    if len(fits) == 1:
+        ((table, mm),) = fits.items()
+        needles.warn(
+            instruction.place,
+            f'"{instruction.printed}" is taken as {table} {number}, {mm:g} mm, as a gauge of the file names.',
+        )
+        return mm
+    meant = one_of(f"{mm:g} mm ({table})" for table, mm in both.items() if mm is not None)
+    needles.report(
+        instruction.place,
+        f'"{instruction.printed}" does not say of which table: {meant or "none has it"}.',
         "Give the size in millimetres, for example 3.75 mm needles.",
     )
     return 0.0

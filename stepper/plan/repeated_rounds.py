@@ -69,7 +69,8 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return the last so many rounds; without a number those just written out, if none was worked since."""
     if repeated.last is None:
         rounds, end = needles.last.written
-        if not rounds or end != len(needles.drafts):
+        since = needles.drafts[end:]
+        if not rounds or any(draft.template not in rounds for draft in since) or len(since) % len(rounds):
             needles.miss(
                 repeated.place,
                 "the line does not say how many rounds are repeated.",

@@ -5,7 +5,18 @@ from __future__ import annotations
 from stepper.craft.stitches import stitch
 from stepper.project.instructions import Return
 from stepper.project.problems import Span, nearest, one_of
-from stepper.project.stitchwork import Across, ChartPart, Element, Hold, Mark, PickUp, Several, TurnHere, Work
+from stepper.project.stitchwork import (
+    Across,
+    ChartPart,
+    Element,
+    Hold,
+    Mark,
+    PickUp,
+    Several,
+    Spread,
+    TurnHere,
+    Work,
+)
 
 
 class MisfitError(Exception):
@@ -45,7 +56,7 @@ def fixed_uses(element: Element, size: int) -> int:
         return element.times.of(size)
     if isinstance(element, Mark | TurnHere | PickUp | Across):
         return 0
-    if isinstance(element, ChartPart) and element.over is not None:
+    if isinstance(element, ChartPart | Spread) and element.over is not None:
         return element.over.of(size)
     if isinstance(element, Several) and element.times is not None:
         return element.times.of(size) * sum(fixed_uses(inner, size) for inner in element.elements)

@@ -22,10 +22,12 @@ from stepper.plan.model import Run
 from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
+from stepper.plan.new_beginning import stop_short
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
 from stepper.plan.row_elements import MisfitError, held_stitches
+from stepper.plan.stripes import work_stripes
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -48,6 +50,8 @@ from stepper.project.instructions import (
     Return,
     RowsCount,
     Sentence,
+    StopShort,
+    Striped,
     Times,
     Together,
     TurnMethod,
@@ -136,7 +140,8 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     first = first_row(instruction, cycle, needles)
     if first is None:
         return
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first)
+    less = int(instruction.but_last)
+    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first, less=less)
     establish(cycle, needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
@@ -145,6 +150,11 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
 @work.register
 def _(instruction: Forms, needles: Needles) -> None:
     take_as_pattern(instruction, needles)
+
+
+@work.register
+def _(instruction: Striped, needles: Needles) -> None:
+    work_stripes(instruction, needles)
 
 
 @work.register
@@ -218,6 +228,11 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: StopShort, needles: Needles) -> None:
+    stop_short(instruction, needles)
+
+
+@work.register
 def _(instruction: TurnMethod, needles: Needles) -> None:
     needles.short_rows.method = instruction.method
 
@@ -254,6 +269,10 @@ def _(instruction: ChartWork, needles: Needles) -> None:
 def _(instruction: BindOff, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
+        return
+    if needles.count == 0 and instruction.how == "graft" and len(needles.drafts) > needles.section.start:
+        last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
+        last.remarks = (*last.remarks, "when it is done: graft what is left open")
         return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")

@@ -23,6 +23,7 @@ from stepper.project.stitchwork import (
     Numbers,
     PickUp,
     Several,
+    Spread,
     TurnHere,
     Until,
     Work,
@@ -302,7 +303,8 @@ class ElementBuilder:
         if rep.data in ("star_between", "star_markers"):
             goal = "marker" if rep.data == "star_between" else "markers"
             return Several(self._inside(inside), None, goal, None, place)
-        return Several(self._inside(inside), None, "end" if rep.data == "star_end" else "rest", None, place)
+        goal = {"star_end": "end", "star_fit": "fit"}.get(rep.data, "rest")
+        return Several(self._inside(inside), None, goal, None, place)
 
     def _el_mark(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
@@ -333,10 +335,19 @@ class ElementBuilder:
         code = f"({', '.join(' '.join(word.split()) for word in inside)}) in one"
         return Work(code, self._one(place), None, place)
 
+    def _el_spread(self, tree: Any) -> Element:
+        change = str(tree.children[0].children[0]).lower()
+        by, over = (
+            self._numbers(child) for child in tree.children if getattr(child, "type", "") == "NUMBERS"
+        )
+        return Spread(-1 if change.startswith("dec") else 1, by, over, self._tree_place(tree))
+
     def _el_turn(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
         method = "wrap" if words.startswith("w") else "german" if "make" in words else ""
-        return TurnHere(method, self._tree_place(tree))
+        number = next((child for child in tree.children if getattr(child, "type", "") == "NUMBERS"), None)
+        left = self._numbers(number) if number is not None else None
+        return TurnHere(method, self._tree_place(tree), left)
 
 
 _ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")

@@ -29,6 +29,8 @@ class Rounds:
     number: Numbers
     more: bool
     """Whether they come on top of what was already worked."""
+    total: bool = False
+    """Whether the words say "in all", so that those of the same rounds just before count."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,11 +94,16 @@ class WorkRounds:
     place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
+    even: bool = False
+    """Whether it says only that nothing is shaped: `even`, `straight`."""
     first: Numbers | None = None
     """Row of the pattern to begin with, where the line says so."""
     edges: tuple[Numbers, str] | None = None
     """Stitches at each edge that are worked in another manner, and that manner (`keeping 3 sts at each edge
     in garter`)."""
+    but_last: bool = False
+    """Whether the last round is worked otherwise, by what the line says next (`rib 6 rows, inc 8 sts evenly
+    in last row`)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +114,18 @@ class Forms:
     """How many of the last rounds; None for those just written out."""
     name: str
     """What they are called."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Striped:
+    """Rounds in one yarn after the other: `work 12 rounds in stripes of 4 rnds A, 2 rnds B`."""
+
+    manner: str
+    """As in `WorkRounds`."""
+    duration: Duration
+    stripes: tuple[tuple[int, str], ...]
+    """Rounds and yarn of each stripe, in order."""
     place: Span
 
 
@@ -136,7 +155,8 @@ class Evenly:
     by: Numbers | None
     place: Span
     stitch: str = ""
-    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), else empty."""
+    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` where it
+    goes on with the fabric (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,6 +172,10 @@ class ChartWork:
     """How long it is worked, where the line gives rounds, a length or a count rather than times."""
     following: bool = False
     """Whether only the round after the one last worked is meant: `work next rnd of chart fern`."""
+    whole: bool = False
+    """Whether it goes on from there to its last round: `until all 4 rnds are complete`."""
+    rounds: Numbers | None = None
+    """How many rounds it has, where the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -225,6 +249,15 @@ class EdgeRows:
 
 
 @dataclass(frozen=True, slots=True)
+class StopShort:
+    """The last round stops before its end, and the next begins there: `ending last rnd 4 sts before BOR`."""
+
+    number: Numbers
+    """Stitches left before the end of the round."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class TurnMethod:
     """How short rows are turned from here on."""
 
@@ -271,7 +304,7 @@ class Needle:
     """Another needle from here on. Unit: mm."""
 
     mm: float
-    """0 where the line says only `smaller` or `larger`, which `printed` holds."""
+    """0 where the line says only `smaller`, `larger` or a bare number (`size 8`), which `printed` holds."""
     place: Span
     printed: str
     own: str = ""
@@ -370,6 +403,7 @@ Sentence = (
     Phrase
     | WorkRounds
     | Forms
+    | Striped
     | Repeated
     | Evenly
     | ChartWork
@@ -377,6 +411,7 @@ Sentence = (
     | EdgeShaping
     | Together
     | EdgeRows
+    | StopShort
     | TurnMethod
     | Labelled
     | Going

@@ -61,7 +61,20 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1. ",
         "Knit 2 rounds and then purl 2 rounds.",
     ),
+    row(
+        "(knit",
+        r"(\b(?:as\s+(?:set|established)|patt(?:ern)?))\s*\(\s*(?P<said>knit(?:ting)?\s+the\s+knits?(?:\s+(?:sts|stitches))?\s+and\s+purl(?:ing)?\s+the\s+purls?(?:\s+(?:sts|stitches))?)\s*\)",
+        r"\1",
+        "Work in patt as set (knit the knits and purl the purls).",
+        spelt_out=True,
+    ),
     # --- lengths ---
+    row(
+        "k ",
+        r"((?:^|[.:])\s*)k\s+(?=\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:[(\[][^)\]]*[)\]]\s*)?(?:cm\b|\"|inch(?:es)?\b|in(?=\s*[.;]|\s*$)))",
+        r"\1knit for ",
+        "K 5 cm.",
+    ),
     row("shaping", r"\bwithout\s+(?:further\s+|any\s+)?shaping\b", "even", "Work 4 rounds without shaping."),
     row("total", r"\b(measures\s+)a\s+total\s+of\s+", r"\1", "Knit until piece measures a total of 9 cm."),
     row("long", rf"\b(is\s+(?:now\s+)?{LONG})\s+long\b", r"\1", "Work in rib until work is 8 cm long."),
@@ -97,6 +110,12 @@ LENGTHS: tuple[Synonym, ...] = (
         rf"\b(knit|purl|work)\s+({LONG})\s+more\b",
         r"\1 for \2",
         "Knit 3 cm more.",
+    ),
+    row(
+        "same|matches",
+        r"\b(until\s+(?:the\s+)?(?:[a-z]+\s+){1,2}?)(?:matches|(?:is|measures)\s+(?:the\s+)?same(?:\s+length)?\s+as)\s+(?=[a-z ]+\s+to\b)",
+        r"\1measures same as ",
+        "Work even until front is the same length as back to armhole.",
     ),
     # --- endings ---
     row(
@@ -144,6 +163,24 @@ LENGTHS: tuple[Synonym, ...] = (
         "Rep last 2 rows 3 times more, then work row 1 once more.",
     ),
     row(
+        "then",
+        rf"(\b(?:in|with)\s+(?-i:{_YARN}))\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
+        r"\1. ",
+        "Knit 2 rounds in CC, then change to A and knit 2 rounds.",
+    ),
+    row(
+        "knit",
+        rf"\b(work\s+{N}\s+{ROUND})\s*,\s*knitting\s+(?:the\s+)?knits?(?:\s+{STS})?\s+and\s+purling\s+(?:the\s+)?purls?(?:\s+{STS})?(?=\s*[.]|\s*$)",
+        r"\1 in pattern",
+        "Work 3 rounds, knitting the knit sts and purling the purl sts.",
+    ),
+    row(
+        "times",
+        rf"(?:^|(?<=[.]))\s*[(\[]?\s*((?:knit|purl|k|p)\s*(?:1|one)\s+{ROUND})\s*,\s*(?:then\s+)?((?:knit|purl|k|p)\s*(?:1|one)\s+{ROUND})\s*[)\]]?\s*,?\s*({N}\s+times)(?=\s*[.]|\s*$)",
+        r"\1. \2. rep last 2 rows \3 in all",
+        "K 1 row, P 1 row, 3 times.",
+    ),
+    row(
         "beg",
         rf"\b((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{N}\s+rows)\s*"
         rf"(?:,?\s*then|\s+and)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
@@ -174,12 +211,6 @@ LENGTHS: tuple[Synonym, ...] = (
         rf"\b((?:inc|dec)\w*\s+{N}\s+{STS}\s+evenly)\s+(?:across|over|on|in)\s+(?:the\s+)?next\s+{ROUND}",
         r"\1",
         "Dec 6 sts evenly across next row.",
-    ),
-    row(
-        "evenly",
-        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*(?:inc|dec)\w*\s+{N}\s+{STS}\s+evenly)\s+(?:across|over|on|in)\s+(?:the\s+)?last\s+{ROUND}",
-        r"\1",
-        "Knit 4 rounds, inc 6 sts evenly in last round.",
     ),
     row("k,|k ,", r"\bk\s*,\s*(?=(?:inc|dec)\w*\s)", "knit, ", "K, inc 56 sts evenly around."),
     row("p,|p ,", r"\bp\s*,\s*(?=(?:inc|dec)\w*\s)", "purl, ", "P, dec 6 sts evenly across row."),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.gauge import to_mm
-from stepper.craft.needles import MM_SIZE, US_SIZE, NeedleSize, needle_from_us
+from stepper.craft.needles import MM_SIZE, US_SIZE, NeedleSize, needle_from_uk, needle_from_us
 
 _FRACTIONS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
 _UNIT = re.compile(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
@@ -96,6 +96,9 @@ def read_needle(text: str) -> float | None:
     if match:
         mm = float(re.sub(r"\s*mm", "", match.group(), flags=re.I))
         return mm if 0.5 <= mm <= 50 else None
+    british = needle_from_uk(text)
+    if british is not None:
+        return british
     row = us_number(text)
     return None if row is None or row.also_mm else row.mm
 

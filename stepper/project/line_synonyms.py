@@ -234,6 +234,12 @@ LINES: tuple[Synonym, ...] = (
         r"\1. ",
         "Cast on 120 sts and join in the round.",
     ),
+    row(
+        "join",
+        rf"(\d(?:\s*[)\]])?(?:\s+{STS})?|\bto\s+end)\s*,\s*(?:and\s+)?(?=join\s+(?:to\s+(?:work|knit)\s+)?in\s+the\s+(?:rnd|round)\b)",
+        r"\1. ",
+        "K20, pm for BOR and join.",
+    ),
     row("turn", r"\bturn\s+and\s+(?=work\b)", "", "Turn and work in rows."),
     row(
         "marker",

@@ -28,6 +28,10 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
     rows = [part for row in rows for part in _headed(row)]
+    rows = [
+        (_as_heading(text), place) if number + 1 < len(rows) else (text, place)
+        for number, (text, place) in enumerate(rows)
+    ]
     lines: list[Line] = []
     index, only = 0, tuple[int, ...]()
     while index < len(rows):
@@ -48,6 +52,24 @@ _HEAD = re.compile(
 )
 _SOME_SIZES = re.compile(r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.,]{1,40}?)(?:\s+sizes?)?\s+only\s*:?\s*$", re.I)
 _ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
+
+
+_PART = (
+    r"(?:left|right|first|second|main|upper|lower|back|front|body|yoke|sleeves?|neck(?:band|line)?|collar|cuffs?|hem|hood|"
+    r"ribbing|welt|border|edging|crown|brim|hand|thumb|gusset|heel(?:\s+flap)?|toe|foot|leg|instep|sole|pocket|button|"
+    r"buttonhole|bands?|armholes?|shoulders?|raglan|cap|waist|bust|half|side|lower|body)"
+)
+_HEADING = re.compile(
+    rf"^(?P<name>\s*(?:(?:to\s+)?shape\s+)?(?:the\s+)?{_PART}(?:\s+(?:and\s+)?{_PART}){{0,3}}(?:\s+shaping)?)\s*[.]?\s*$",
+    re.I,
+)
+"""A row of its own that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
+
+
+def _as_heading(text: str) -> str:
+    """Write a row that only names a part as the name of the line below it."""
+    match = _HEADING.match(text)
+    return f"{match.group('name')}:" if match is not None else text
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:

@@ -28,6 +28,13 @@ def manner_of(tree: Any) -> str:
     return "pattern"
 
 
+def is_even(tree: Any) -> bool:
+    """Return whether a line says only that nothing is shaped, `even` or `straight`, and no fabric."""
+    return (
+        tree is not None and re.match(r"(?:even|evenly|straight)$", str(tree.children[0]), re.I) is not None
+    )
+
+
 def name_of(words: str) -> str:
     """Return the name of a pattern without what introduces it."""
     return re.sub(r"^in\s+|^the\s+", "", re.sub(r"^in\s+", "", words)).rstrip(".")

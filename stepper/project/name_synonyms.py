@@ -8,13 +8,32 @@ from stepper.project.synonym import KEPT, STS, N, Synonym, row
 
 _PART = (
     r"(?:(?:left|right|cent(?:er|re)|front|back|side|sleeve|body|border|band|buttonhole|button|heel|instep|sole|gusset|thumb|hand|"
-    r"underarm|neck|collar|cuff|hem|yoke|toe|edge|rib|shoulder|steek|panel|raglan)\b)"
+    r"underarm|neck|collar|cuff|hem|yoke|toe|edge|rib|shoulder|steek|panel|raglan|turning|fold|ridge|facing|thumbhole|buttonhole|"
+    r"pocket|crown|brim|foot|leg|first|second|earflap|flap)\b)"
 )
 _PARTS = rf"(?:{_PART}(?:\s+{_PART}){{0,3}})"
 _WORKS = r"(?:k|p|knit|purl)"
 
 ASIDES: tuple[Synonym, ...] = (
     # --- parts ---
+    row(
+        "across",
+        rf"\b({_WORKS}|work)\s+across\s+(?:the\s+)?({N})\s+(?:held\s+)?{STS}\s+(?:of|from)\s+(?:the\s+)?((?:{_PART}\s*)+?)(?:\s+(?:st(?:itch)?\s+)?holder)?(?=\s*[,;.]|\s*$)",
+        r"\1 across \2 \3 sts",
+        "K across 20 sts of first earflap, k20.",
+    ),
+    row(
+        "holder",
+        rf"\b(k|p|knit|purl|work)\s*({N})\s+(?:{STS}\s+)?from\s+(?:the\s+)?((?:{_PART}\s*)+?)\s+(?:st(?:itch)?\s+)?holder(?=\s*[,;.]|\s*$)",
+        r"\1 across \2 \3 sts",
+        "K20 sts from first earflap holder, k to end.",
+    ),
+    row(
+        "holder",
+        rf"\b(k|p|knit|purl|work)\s*({N})\s+((?:{_PART}\s*)+?)\s+{STS}\s+from\s+(?:the\s+|an?\s+)?(?:st(?:itch)?\s+)?holder(?=\s*[,;.]|\s*$)",
+        r"\1 across \2 \3 sts",
+        "K20 right sleeve sts from holder, k to end.",
+    ),
     row(
         "for",
         rf"\b({_WORKS}\s*{N}(?:\s+{STS})?)\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[,;.)]|\s*$)",
@@ -59,7 +78,7 @@ ASIDES: tuple[Synonym, ...] = (
     ),
     row(
         "for",
-        rf"((?:^|[.!])\s*[(\[]?\s*{N}\s+{STS})\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[)\]]?\s*\.?\s*$)",
+        rf"((?:^|[.!])\s*[(\[]?\s*{N}\s+{STS}(?:\s+rem(?:ain)?)?)\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[)\]]?\s*\.?\s*$)",
         r"\1",
         "Knit 2 rounds. 66 sts for body.",
         spelt_out=True,

@@ -123,6 +123,7 @@ _HEADS: tuple[Synonym, ...] = (
 )
 
 _STITCHES: tuple[Synonym, ...] = (
+    row("tog", r"\b([kp])\.\s*([23])\s+tog(?:ether)?\b\.?(?!\s+tbl)", r"\1\2tog,", "K. 2 tog. K. to end."),
     row("k|p", r"\b([kp])\.\s*(?=\d|to\b)", r"\1 ", "*K. 2, p. 2; rep from * to end."),
     row(
         "k|p",

@@ -35,6 +35,8 @@ class OccasionBuilder(ElementBuilder):
         if tree.data == "for_rounds":
             number, more, _ = tree.children
             return Rounds(self._numbers(number), more is not None)
+        if tree.data == "until_rounds":
+            return self.in_all(tree)
         if tree.data == "until_count":
             return UntilCount(self._numbers(tree.children[0]))
         if tree.data == "for_length":
@@ -55,6 +57,14 @@ class OccasionBuilder(ElementBuilder):
         part, upto = measured.groups() if measured else ("", "")
         upto = re.sub(r"^(?:the\s+)?(?:(?:beg|beginning|start)\s+of\s+(?:the\s+)?)?|\s+shapings?$", "", upto)
         return UntilLike(part, upto, self._place(token))
+
+    def in_all(self, tree: Any) -> Rounds:
+        """Read "5 rounds in total"; report a word in that place that counts something else."""
+        tail = next(child for child in tree.children if type_of(child) == "COUNT_TAIL")
+        if not re.match(r"in\s+(?:all|total)|total", str(tail), re.I):
+            self.problems.append(self._place(tail).problem(f'"{tail}" is not understood of rounds.'))
+        number = next(child for child in tree.children if type_of(child) == "NUMBERS")
+        return Rounds(self._numbers(number), False, True)
 
     def _ending(self, tree: Any) -> tuple[int | None, str]:
         """Return the round, and the side, that the words end with."""

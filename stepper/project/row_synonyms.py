@@ -79,6 +79,25 @@ ROWS: tuple[Synonym, ...] = (
         r"\1make a ds",
         "MDS, p to last 5 sts, turn.",
     ),
+    row(
+        "turn",
+        r"\bturn\s+and\s+(?:proceed|continue|cont|work|go\s+on)\s+as\s+follows(?=\s*[.:,;]|\s*$)",
+        "turn",
+        "K20, turn and proceed as follows.",
+    ),
+    row(
+        "unworked",
+        rf"\bturn\s*,?\s*(?:and\s+)?(?P<said>leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*{STS}\s+unworked)\b",
+        "turn",
+        "K20, turn, leaving rem sts unworked.",
+        spelt_out=True,
+    ),
+    row(
+        "unworked",
+        rf"\bturn\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*({N})\s+{STS}\s+unworked\b",
+        r"turn leaving \1 sts",
+        "K20, turn, leaving rem 10 sts unworked.",
+    ),
     row("k2tog", r"\bsl(?:ip)?\s*1\s*[,-]\s*k2tog\s*[,-]\s*psso\b", "sk2p", "Yo, sl 1, k2tog, psso, yo."),
     row("psso", r"\bsl(?:ip)?\s*1\s*[,-]\s*k1\s*[,-]\s*psso\b", "skp", "K1, sl1, k1, psso, k to end."),
     row(
@@ -87,7 +106,12 @@ ROWS: tuple[Synonym, ...] = (
         "s2kp",
         "K1, sl2 knitwise, k1, p2sso, k to end.",
     ),
-    row("tog", r"\b(?:knit|k)\s?(?:2|two)\s+tog(?:ether)?\b", "k2tog", "Knit to last 2 sts, knit two together."),
+    row(
+        "tog",
+        r"\b(?:knit|k)\s?(?:2|two)\s+tog(?:ether)?\b",
+        "k2tog",
+        "Knit to last 2 sts, knit two together.",
+    ),
     row("tog", r"\b(?:purl|p)\s?(?:2|two)\s+tog(?:ether)?\b", "p2tog", "Purl two together, purl to end."),
     row("tog", r"\b([kp][23]tog)tbl\b", r"\1 tbl", "P2togtbl, p to end."),
     row("tbl", r"\b([kp])\s+tbl\s+(\d+)", r"\1\2 tbl", "K tbl 1, p to end."),
@@ -198,9 +222,7 @@ ROWS: tuple[Synonym, ...] = (
         r"\1 across \2 held sts",
         "K40 from holder.",
     ),
-    row(
-        "held", rf"\b(k|p|knit|purl)\s+({N})\s+held\s+", r"\1 across \2 held ", "K 40 held left sleeve sts."
-    ),
+    row("held", rf"\b(k|p|knit|purl)\s+({N})\s+held\s+", r"\1 across \2 held ", "K 40 held left sleeve sts."),
     # --- shaping ---
     row(
         "inc",

@@ -8,6 +8,7 @@ from typing import Any
 
 from lark import Token, Tree
 
+from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.edges import EdgeBuilder
 from stepper.project.elements import named
@@ -17,6 +18,7 @@ from stepper.project.instructions import (
     BreakYarn,
     ChartWork,
     Count,
+    Duration,
     Flat,
     Forms,
     Going,
@@ -30,13 +32,15 @@ from stepper.project.instructions import (
     Rounds,
     RowsCount,
     Sentence,
+    StopShort,
+    Striped,
     Times,
     TurnMethod,
     WithYarn,
     WorkRounds,
 )
 from stepper.project.lengths import read_needle, us_number
-from stepper.project.manners import forms_name, manner_of
+from stepper.project.manners import forms_name, is_even, manner_of
 from stepper.project.occasions import side_of, type_of
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -141,11 +145,40 @@ class Builder(EdgeBuilder):
             code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
         )
 
+    def _do_striped_plain(self, tree: Any) -> Striped:
+        plain, number, _, stripes = tree.children
+        return self._striped(tree, code_of(plain), Rounds(self._numbers(number), False), stripes)
+
+    def _do_striped_rounds(self, tree: Any) -> Striped:
+        number, more, _, manner, stripes = tree.children
+        return self._striped(
+            tree, manner_of(manner), Rounds(self._numbers(number), more is not None), stripes
+        )
+
+    def _do_striped_until(self, tree: Any) -> Striped:
+        plain = next((child for child in tree.children if type_of(child) == "PLAIN"), None)
+        manner = next((child for child in tree.children if getattr(child, "data", "") == "manner"), None)
+        how = code_of(plain) if plain is not None else manner_of(manner)
+        return self._striped(tree, how, self._until(tree.children[-1]), tree.children[-2])
+
+    def _striped(self, tree: Any, manner: str, duration: Duration, stripes: Token) -> Striped:
+        """Read "in stripes of 4 rnds A, 2 rnds B"."""
+        found = re.findall(
+            r"(\d+)\s+(?:(?:rnds?|rounds?|rows?)\s+)?(?:in\s+|of\s+|with\s+)?([A-Z]+\d?)", str(stripes)
+        )
+        place = self._tree_place(tree)
+        return Striped(manner, duration, tuple((int(rounds), yarn) for rounds, yarn in found), place)
+
+    def _do_worked_in_all(self, tree: Any) -> WorkRounds:
+        return WorkRounds("pattern", self.in_all(tree), self._tree_place(tree), bare=True)
+
     def _do_worked_rounds_in(self, tree: Any) -> WorkRounds:
         number, more, _, manner, beginning = tree.children
         rounds = Rounds(self._numbers(number), more is not None)
         place, first = self._tree_place(tree), self._beginning(beginning)
-        return WorkRounds(manner_of(manner), rounds, place, bare=manner is None, first=first)
+        return WorkRounds(
+            manner_of(manner), rounds, place, bare=manner is None, even=is_even(manner), first=first
+        )
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
         plain, until = tree.children
@@ -154,7 +187,14 @@ class Builder(EdgeBuilder):
     def _do_worked_until_in(self, tree: Any) -> WorkRounds:
         manner, beginning, until = tree.children
         place, first = self._tree_place(tree), self._beginning(beginning)
-        return WorkRounds(manner_of(manner), self._until(until), place, bare=manner is None, first=first)
+        return WorkRounds(
+            manner_of(manner),
+            self._until(until),
+            place,
+            bare=manner is None,
+            even=is_even(manner),
+            first=first,
+        )
 
     def _do_worked_once(self, tree: Any) -> WorkRounds:
         place, first = self._tree_place(tree), self._beginning(tree.children[1])
@@ -222,8 +262,27 @@ class Builder(EdgeBuilder):
         return self._chart(tree, chart, piece if round_ is not None else None, repeats)
 
     def _do_chart_rounds(self, tree: Any) -> ChartWork:
-        _, piece, chart, repeats = tree.children
-        return self._chart(tree, chart, piece, repeats)
+        _, span, chart, repeats = tree.children
+        made = self._chart(tree, chart, None, repeats)
+        numbers = self._span(span)
+        if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
+            told = "rounds of a chart are read from one to another, with none left out between."
+            self.problems.append(made.place.problem(told, "Write each round by itself."))
+        return replace(made, first=numbers[0], last=numbers[-1])
+
+    def _do_chart_all(self, tree: Any) -> ChartWork:
+        """Read "work all 6 rnds of chart B": how many the chart has is checked."""
+        number, chart = (child for child in tree.children if type_of(child) in ("NUMBERS", "CHART"))
+        return replace(self._chart(tree, chart, None, tree.children[-1]), rounds=self._numbers(number))
+
+    def _do_chart_done(self, tree: Any) -> ChartWork:
+        """Read "continue chart wave until all 4 rnds are complete": the rounds of it still to come."""
+        chart, until = tree.children
+        made = replace(self._chart(tree, chart, None, None), following=True, whole=True)
+        number = re.search(r"\d+", str(until))
+        if number is None:
+            return made
+        return replace(made, rounds=Numbers((int(number.group()),), self._place(until)))
 
     def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
         following = str(chart).lower().startswith("next")
@@ -251,6 +310,9 @@ class Builder(EdgeBuilder):
         """Read "cont in st st, inc 1 st at each end of ...": the fabric of the rows, and the shaping."""
         fabric = Going(manner_of(tree.children[0]), self._tree_place(tree.children[0]))
         return [fabric, *self._sentence(tree.children[1])]
+
+    def _do_stop_short(self, tree: Any) -> StopShort:
+        return StopShort(self._numbers(tree.children[0]), self._tree_place(tree))
 
     def _do_graft(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
@@ -284,6 +346,11 @@ class Builder(EdgeBuilder):
         if word:
             return [Needle(0.0, place, word.group())]
         mm = read_needle(str(token))
+        if mm is None and re.match(BARE_SIZE, str(token), re.I):
+            return [Needle(0.0, place, str(token))]
+        if mm is not None and re.match(r"no\b", str(token), re.I):
+            text = f'"{token}" is taken as the old UK size, {mm:g} mm.'
+            self.assumed.append(Assumed(text, place))
         if mm is None:
             self.problems.append(
                 place.problem(

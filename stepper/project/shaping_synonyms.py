@@ -27,6 +27,50 @@ SHAPING: tuple[Synonym, ...] = (
         r"\1: \3. \2",
         "Next rnd (32 sts): *K3, k2tog; rep from * to end.",
     ),
+    # --- changes spread evenly ---
+    row(
+        "cent|middle",
+        rf"\b(?:(?P<rows>(?:knit|purl)\s+{N}\s+rows?\s*,\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)"
+        r"(?:\s+of\s+(?:(?:the\s+)?(?:last|next|this)\s+)?row)?))(?=\s*[.]|\s*$)",
+        r"\1\2 1 st evenly",
+        "Knit 3 rows, inc 1 st in centre of last row.",
+        spelt_out=True,
+    ),
+    row(
+        "next",
+        rf"\b((?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+(?:{STS}\s+)?evenly)\s+(?:spaced\s+)?(?:across|along|in|on|over)\s+(?:the\s+)?next\s+(?={N}\s+{STS})",
+        r"\1 over next ",
+        "Inc 6 sts evenly across next 30 sts, k to end.",
+    ),
+    row(
+        "inc",
+        rf"\binc\.?\s+(?={N}\s+{STS}\s+in\s+every\b)",
+        "increase ",
+        "Knit, inc 1 st in every 10th st.",
+    ),
+    # --- where the last round ends ---
+    row(
+        "end|stop|finish",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?(?:last\s+(?:rnd|round)\s+)?({N})\s+{STS}\s+(?:before|from|short\s+of)\s+"
+        r"(?:the\s+)?(?:bor(?:\s+(?:marker|m))?\b|(?:end|beg(?:inning)?)(?:\s+of\s+(?:the\s+)?(?:last\s+|this\s+)?(?:rnd|round))?(?:\s+(?:marker|m)\b)?)(?:\s+on\s+(?:the\s+)?last\s+(?:rnd|round))?)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
+        "Knit 3 rounds, ending last rnd 4 sts before BOR marker.",
+        spelt_out=True,
+    ),
+    row(
+        "last",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?last\s+(?:rnd|round)\s+({N})\s+{STS}\s+(?:before|from|short\s+of)\s+(?:the\s+)?(?:marker|m)\b)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
+        "Knit 3 rounds, ending last rnd 4 sts before marker.",
+        spelt_out=True,
+    ),
+    row(
+        "bor|end",
+        rf"(\b{ROUND}|straight|even|(?:cm|in|inches|\"))\s*,?\s*(?P<said>(?:end(?:ing)?|finish(?:ing)?)\s+at\s+(?:the\s+)?(?:bor|end\s+of\s+(?:the\s+)?(?:rnd|round))(?:\s+(?:marker|m))?)\b(?=\s*[.]|\s*$)",
+        r"\1",
+        "Knit 3 rounds, ending at BOR marker.",
+        spelt_out=True,
+    ),
     # --- the rows it falls on ---
     row(
         "foll",

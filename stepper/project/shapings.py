@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -11,14 +12,17 @@ from stepper.project.instructions import (
     AtIntervals,
     Evenly,
     Labelled,
+    Phrase,
     Rounds,
     Sentence,
     Together,
     UntilLength,
     WorkRounds,
 )
+from stepper.project.manners import manner_of
 from stepper.project.occasions import OccasionBuilder, type_of
-from stepper.project.stitchwork import Numbers
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Numbers, Several, Until, Work
 
 
 @dataclass(slots=True, kw_only=True)
@@ -34,21 +38,76 @@ class ShapingBuilder(OccasionBuilder):
         return self._evenly(tree, to=False)
 
     def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:
+        """Read an even change, with the rounds that the line says before it, or behind it."""
         place = self._tree_place(tree)
-        lead = next(iter(tree.find_data("lead")), None)
         change = next(tree.find_data("change")).children[0]
-        token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
+        token = next(child for child in tree.children if type_of(child) == "NUMBERS")
         numbers = self._numbers(token)
         direction = -1 if change.lower().startswith("dec") else 1
-        made: list[Sentence] = []
-        if lead is not None and len(lead.children) == 3:
-            rounds = self._numbers(lead.children[1])
-            if rounds.values[0] > 1:
-                before = Numbers(tuple(value - 1 for value in rounds.values), rounds.place)
-                made.append(WorkRounds(code_of(lead.children[0]), Rounds(before, False), place))
-        code = code_of(lead.children[0]) if lead is not None else ""
-        made.append(Evenly(direction, numbers if to else None, None if to else numbers, place, code))
-        return made
+        lead = tree.children[0]
+        kind = getattr(lead, "data", "") if lead is not None else ""
+        which = next((str(child) for child in tree.children if type_of(child) == "WHICH"), "")
+        first = re.search(r"\bfirst\b", which, re.I) is not None
+        others = self._lead(lead, place) if kind.startswith("lead") else None
+        code = "" if lead is None or kind == "change" else self._lead_stitch(lead)
+        row = Evenly(direction, numbers if to else None, None if to else numbers, place, code)
+        if first and (others is None or code not in ("k", "p")):
+            self.problems.append(
+                place.problem(
+                    "a change in the first of several rounds is read of rounds that are knitted or purled.",
+                    "Write that round by itself, and the others after it.",
+                )
+            )
+        if others is None:
+            return [row]
+        return [row, others] if first else [others, row]
+
+    def _lead_stitch(self, lead: Any) -> str:
+        """Return how the round of the change is worked: `k`, `p`, or `pattern` where it goes on as before."""
+        token = next((child for child in lead.children if type_of(child) in ("PLAIN", "PLAIN_AND")), None)
+        return code_of(token) if token is not None else "pattern"
+
+    def _lead(self, lead: Any, place: Span) -> WorkRounds | None:
+        """Read the rounds beside the one that changes: "knit 4 rounds, ..."; None for none."""
+        if lead.data == "lead_plain_until":
+            plain, until = lead.children
+            return WorkRounds(code_of(plain), self._until(until), place, but_last=True)
+        if lead.data == "lead_until":
+            manner, until = lead.children
+            return WorkRounds(
+                manner_of(manner), self._until(until), place, bare=manner is None, but_last=True
+            )
+        token = next((child for child in lead.children if type_of(child) == "NUMBERS"), None)
+        if token is None:
+            return None
+        rounds = self._numbers(token)
+        fewer = Numbers(tuple(max(0, value - 1) for value in rounds.values), rounds.place)
+        if not any(fewer.values):
+            return None
+        if lead.data == "lead_rounds":
+            _, more, _, manner = lead.children
+            duration = Rounds(fewer, more is not None)
+            return WorkRounds(manner_of(manner), duration, place, bare=manner is None)
+        return WorkRounds(code_of(lead.children[0]), Rounds(fewer, False), place)
+
+    def _do_every_nth(self, tree: Any) -> list[Sentence]:
+        """Read "knit, inc 1 st in every 10th st": in the tenth, the twentieth, and so on."""
+        place = self._tree_place(tree)
+        lead = tree.children[0]
+        number, nth = (child for child in tree.children if type_of(child) in ("NUMBERS", "NTH"))
+        change = next(tree.find_data("change")).children[0].lower()
+        every = self._numbers(nth)
+        plain = Numbers(tuple(max(0, value - 1) for value in every.values), every.place)
+        code = self._lead_stitch(lead)
+        if change.startswith("dec") or self._numbers(number).values != (1,):
+            told = "only one increase in every so many stitches is read."
+            hint = "Write the round out, for example *k8, k2tog; rep from *."
+            self.problems.append(place.problem(told, hint))
+        group = (Work(code, plain, None, place), Work("inc", self._one(place), None, place))
+        rest = Until(code, "end", None, None, place)
+        others = self._lead(lead, place)
+        row = Phrase((Several(group, None, "fit", None, place), rest), place)
+        return [row] if others is None else [others, row]
 
     # --- at intervals ---
 

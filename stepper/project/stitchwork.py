@@ -76,7 +76,8 @@ class Several:
     """How often in all; None if it is worked up to a place."""
     goal: str
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
-    room for what follows) or `around` (`k8, k2tog around`: all of it to the end, or only its last stitch)."""
+    room for what follows), `fit` (as often as it fits in whole) or `around` (`k8, k2tog around`: all of it to
+    the end, or only its last stitch)."""
     short: Numbers | None
     place: Span
     reading: int = 0
@@ -111,6 +112,8 @@ class TurnHere:
     method: str
     """`german`, `wrap`, `plain` or empty for the section's own."""
     place: Span
+    left: Numbers | None = None
+    """Stitches left unworked, where the line says how many."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +143,17 @@ class PickUp:
 
 
 @dataclass(frozen=True, slots=True)
+class Spread:
+    """Stitches made or lost evenly over a part of the row: `inc 6 sts evenly over next 30 sts`."""
+
+    change: int
+    """+1 for an increase, -1 for a decrease."""
+    by: Numbers
+    over: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class Across:
     """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
 
@@ -152,4 +166,4 @@ class Across:
     """`k`, `p` or `pattern` (as they look): how they are worked."""
 
 
-Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across
+Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across | Spread

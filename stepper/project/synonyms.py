@@ -16,11 +16,13 @@ from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.notation import NOTATION
 from stepper.project.pattern_synonyms import PATTERNS
+from stepper.project.remark_synonyms import REMARKS
 from stepper.project.row_synonyms import ROWS
 from stepper.project.shaping_synonyms import SHAPING
 from stepper.project.synonym import Synonym
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *REMARKS,
     *NOTATION,
     *ASIDES,
     *MARKERS,

@@ -12,12 +12,13 @@ from typing import Any, Final
 
 from stepper.plan.model import Plan
 from stepper.session import cues, respacing
+from stepper.session.about import tell_about, tell_how_far_to, tell_meaning
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
-from stepper.session.rules import mode_of, welcome_in
+from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.steps import cut_into_steps, part_at, rest_of
 from stepper.session.tally import between_markers, count_at
@@ -74,13 +75,6 @@ class TellTimeLeft(Effect):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellDue(Effect):
     """Say how much to knit each evening to be done by the date in the file."""
-
-    outlook: Outlook
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TellFilm(Effect):
-    """Say how far the knitting gets during a two-hour film."""
 
     outlook: Outlook
 
@@ -149,7 +143,6 @@ def _ahead(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     yield TellTimeLeft(outlook=seen)
     if seen.evenings is not None:
         yield TellDue(outlook=seen)
-    yield TellFilm(outlook=seen)
 
 
 def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
@@ -158,8 +151,33 @@ def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
     yield TellTimeKnitted(evening_s=spent.get(today, 0.0), all_s=sum(spent.values()), her_pace=paces.measured)
 
 
-def _help(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
-    yield TellHelp(cues=welcome_in(mode_of(plan, state)))
+def _help(plan: Plan, state: State, cue: cues.Help) -> Iterator[Effect]:
+    fitting = _fitting(plan, state) if cue.about is cues.HelpWith.NOW else ()
+    yield TellHelp(about=cue.about, cues=fitting)
+
+
+_FITTING: Final[MappingProxyType[Mode, tuple[type[cues.Cue], ...]]] = MappingProxyType(
+    {
+        Mode.KNITTING: (cues.Next, cues.Again, cues.Where, cues.Count, cues.Undo),
+        Mode.FINISHED: (cues.Back, cues.Where, cues.Note, cues.Undo, cues.Enough),
+        Mode.ASKED: (cues.Choose, cues.Again, cues.Where, cues.Enough),
+        Mode.ASLEEP: (cues.Listen, cues.Enough),
+        Mode.CLOSED: (),
+    }
+)
+# A handful for each mode: about as many as are kept in mind.
+
+
+def _fitting(plan: Plan, state: State) -> tuple[type[cues.Cue], ...]:
+    """Return the handful of cues that fit where the session stands."""
+    mode = mode_of(plan, state)
+    if mode is Mode.KNITTING and state.knitting.tens is not None:
+        return (cues.Ten, cues.ThatIsAll, cues.CountAloud, cues.Undo)
+    if mode is Mode.KNITTING and state.knitting.fault is not None:
+        return (cues.SectionCount, cues.Count, cues.WhatHappened, cues.Remedies, cues.Undo)
+    if mode is Mode.KNITTING and state.reading is not None:
+        return (cues.PauseReading, cues.GoOn, cues.Slower, cues.Faster, cues.Next)
+    return _FITTING[mode]
 
 
 ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
@@ -170,6 +188,9 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.HowMany: _how_many,
         cues.HowFar: _how_far,
         cues.HowLong: _how_long,
+        cues.About: tell_about,
+        cues.HowFarTo: tell_how_far_to,
+        cues.Explain: tell_meaning,
         cues.Help: _help,
         cues.WhatHappened: inquiry.tell_causes,
         cues.Remedies: inquiry.tell_remedies,

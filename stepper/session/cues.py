@@ -12,6 +12,7 @@ from enum import Enum
 
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
+from stepper.session.topics import Topic
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,6 +102,53 @@ class HowLong(Asks):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class About(Asks):
+    """Say something about the knitting in hand."""
+
+    topic: Topic
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HowFarTo(Asks):
+    """Say how many rounds there are before a section or a labelled line."""
+
+    place: str
+    """Its name, in any case."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Explain(Asks):
+    """Say what an abbreviation means."""
+
+    text: str
+    """The abbreviation or the name of the stitch."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundsDone(Cue):
+    """Set the place behind rounds that were knitted without a cue, the one in hand being the first."""
+
+    rounds: int = 1
+    """Range: 1 and up."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundsBack(Cue):
+    """Return to the beginning of a round so many before the one in hand."""
+
+    rounds: int
+    """Range: 1 and up."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YarnDone(Cue):
+    """Set the place behind the next round that is worked in a yarn."""
+
+    yarn: str
+    """The yarn as it was called: its key or its name."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Length(Cue):
     """Record a measured length, and adjust a stretch worked to a length."""
 
@@ -128,12 +176,22 @@ class Note(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RemindMe(Cue):
-    """Remind her of something some rounds from here."""
+    """Remind her of something some rounds from here, at a place, or at a length."""
 
-    rounds: int
-    """Rounds from the current one to the one at whose beginning it is said. Range: 1 and up."""
+    rounds: int | None = None
+    """Rounds from the one in hand to the one at whose beginning it is said. Range: 1 and up; None where a
+    place or a length says when."""
+    place: str = ""
+    """Name of a section or a label at whose beginning it is said; empty for none."""
+    length_mm: float | None = None
+    """Length of the piece, by its rounds, at which it is said. Range: above 0. Unit: mm."""
     text: str = ""
     """What to remind her of, in her words; empty if she gave only the time."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForgetReminders(Cue):
+    """Forget what she asked to be reminded of."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -171,9 +229,24 @@ class Enough(Cue):
     """Say where the knitting stops and what comes first next time, and close."""
 
 
+class HelpWith(Enum):
+    """What the help can be asked for."""
+
+    NOW = "now"
+    """A handful that fits where the session stands."""
+    PLACES = "places"
+    QUESTIONS = "questions"
+    COUNTS = "counts"
+    READING = "reading"
+    NOTES = "notes"
+    LISTENING = "listening"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Help(Asks):
     """Say what can be said."""
+
+    about: HelpWith = HelpWith.NOW
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,7 +13,7 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.model import Run
 from stepper.plan.resuming import PlaceChoice
-from stepper.session.cues import Cue, View
+from stepper.session.cues import Cue, HelpWith, View
 from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark
@@ -98,6 +98,16 @@ class TellStep(Effect):
     part: StepPart
     lead: Lead
     slower: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellTaken(Effect):
+    """Say what a jump takes for done."""
+
+    stitches: int
+    """Unit: stitches."""
+    place: Position
+    """The end of what is taken for done."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -234,7 +244,9 @@ class TurnFilm(Effect):
 class TellHelp(Effect):
     """Say what can be said."""
 
+    about: HelpWith
     cues: tuple[type[Cue], ...]
+    """What to name, the most useful first; empty where `about` says it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -293,6 +293,11 @@ class ReminderSet(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class RemindersForgotten(Event):
+    """She asked that nothing more be said of what she asked to be reminded of."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AskingSet(Event):
     """How often a count is asked for was changed."""
 

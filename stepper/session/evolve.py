@@ -29,6 +29,7 @@ from stepper.session.events import (
     ReadingSet,
     Remedied,
     ReminderSet,
+    RemindersForgotten,
     Respaced,
     Returned,
     Searched,
@@ -189,6 +190,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(
                 knitting, reminders=tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
             )
+        case RemindersForgotten():
+            return replace(knitting, reminders=())
         case AskingSet():
             return replace(knitting, asking=event.asking)
         case Tallied():

@@ -4,12 +4,30 @@ from __future__ import annotations
 
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
-from stepper.session.cues import AtMarker, AtStitch, Back, GoTo, Next, Stride
+from stepper.session.cues import (
+    AtMarker,
+    AtStitch,
+    Back,
+    GoTo,
+    Next,
+    RoundsBack,
+    RoundsDone,
+    Stride,
+    YarnDone,
+)
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
 from stepper.session.steps import cut_into_steps, part_at
 from stepper.session.tally import count_between, markers_in
+
+MOST_UNTOLD = 8
+"""Rounds that may lie before the one she sees finished by its yarn: what a knitter works without a word, and
+few enough that no other round in that yarn is meant. Chosen here."""
+
+DIVISION_NAMES = ("division", "divide", "split")
+"""What the round is called in which stitches are put on hold, where the pattern has no label for it. Common
+practice."""
 
 
 def advance(plan: Plan, state: State, cue: Next) -> Decision:
@@ -71,6 +89,46 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     return (Jumped(at=cue.at, origin=origin, place=place, stitches=back, off_path=off_path),)
 
 
+def rounds_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
+    """Set the place behind rounds knitted without a cue, the one in hand being the first of them."""
+    origin = state.place
+    left = len(plan.rounds) - origin.index
+    if cue.rounds < 1:
+        return Refusal(sentence="Say how many rounds are done.")
+    if cue.rounds > left:
+        return Refusal(sentence=f"Only {left} {'is' if left == 1 else 'are'} left.")
+    return _placed(cue.at, plan, origin, Position(index=origin.index + cue.rounds))
+
+
+def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
+    """Set the place behind the next round that is worked in a yarn."""
+    origin = state.place
+    wanted = cue.yarn.casefold()
+    keys = [key for key, name in plan.yarns.items() if wanted in (key.casefold(), name.casefold())]
+    if not keys:
+        known = f" There are: {', '.join(plan.yarns.values())}." if plan.yarns else ""
+        return Refusal(sentence=f"No yarn here is called {cue.yarn}.{known}")
+    for round_ in plan.rounds[origin.index :]:
+        if any(run.yarn in keys and run.progress for run in round_.runs):
+            if round_.index > origin.index + MOST_UNTOLD:
+                break
+            return _placed(cue.at, plan, origin, Position(index=round_.index + 1))
+    name = plan.yarns[keys[0]]
+    return Refusal(sentence=f"No round in {name} is near. Say go to round, and its number.")
+
+
+def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
+    """Return to the beginning of a round so many before the one in hand."""
+    origin = state.place
+    if cue.rounds < 1:
+        return Refusal(sentence="Say how many rounds.")
+    if cue.rounds > origin.index:
+        return Refusal(sentence=f"Only {origin.index} {'lies' if origin.index == 1 else 'lie'} behind.")
+    place = Position(index=origin.index - cue.rounds)
+    back = count_between(plan, place, origin)
+    return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
+
+
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
     """Change how much one step reads out."""
     if cue.by is state.knitting.by:
@@ -103,7 +161,35 @@ def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:
     for section in plan.sections:
         if " ".join(section.casefold().split()) == wanted:
             return section, None
+    if wanted in DIVISION_NAMES:
+        for round_ in ordered:
+            if any(run.stitch == "hold" for run in round_.runs):
+                return round_.section, round_.number
     return None, None
+
+
+def round_called(plan: Plan, name: str, here: int) -> int | None:
+    """Find the round that a label, a section or "the division" begins with.
+
+    Args:
+        plan: The plan as knitted.
+        name: What was said, in any case.
+        here: Index of the round in hand.
+
+    Returns:
+        Its index, the next one from here on rather than one that is done; None if nothing is called so.
+    """
+    wanted = " ".join(name.casefold().split())
+    found = [
+        round_.index
+        for round_ in plan.rounds
+        if (round_.label is not None and " ".join(round_.label.casefold().split()) == wanted)
+        or (round_.number == 1 and " ".join(round_.section.casefold().split()) == wanted)
+    ]
+    if not found and wanted in DIVISION_NAMES:
+        found = [each.index for each in plan.rounds if any(run.stitch == "hold" for run in each.runs)]
+    ahead = [index for index in found if index >= here]
+    return min(ahead) if ahead else max(found, default=None)
 
 
 def _word(flat: bool) -> str:

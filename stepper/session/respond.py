@@ -33,6 +33,7 @@ from stepper.session.effects import (
     TellStep,
     TellStop,
     TellStride,
+    TellTaken,
     TellUndone,
     TurnFilm,
     TurnTo,
@@ -69,6 +70,7 @@ from stepper.session.events import (
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.silence import was_silent
 from stepper.session.state import Position, State
+from stepper.session.tally import count_between
 from stepper.session.yarn_left import forecast_yarn
 
 
@@ -178,12 +180,16 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
         yield read_along.tell_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
     done = plan.rounds[origin.index]
+    if place.index > origin.index + 1:
+        yield TellTaken(stitches=event.stitches, place=place)
     yield from tell_due(plan, before, event, after)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
 
 def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
+    if event.place > event.origin:
+        yield TellTaken(stitches=count_between(plan, event.origin, event.place), place=event.place)
     yield from tell_reminders(before, after)
     yield step_at(plan, after, Lead.FULL)
 

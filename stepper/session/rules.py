@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import checks, control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import about, checks, control, cues, due, moves, plan_question, read_along, respacing
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.state import State
@@ -53,6 +53,11 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Next: (read_along.finish_run, control.refuse_done, control.ignore, control.refuse),
     cues.Back: (moves.go_back, moves.go_back, control.ignore, control.refuse),
     cues.Spacing: (control.ask, control.refuse_done, control.ignore, control.refuse),
+    cues.About: (about.ask_about, about.ask_about, control.ignore, control.refuse),
+    cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.ignore, control.refuse),
+    cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.ignore, control.refuse),
+    cues.YarnDone: (moves.yarn_done, control.refuse_done, control.ignore, control.refuse),
+    cues.ForgetReminders: (due.forget, due.forget, control.ignore, control.refuse),
     cues.Count: (checks.count, checks.count, control.ignore, control.refuse),
     cues.AtStitch: (moves.set_stitch, control.refuse_done, control.ignore, control.refuse),
     cues.AtMarker: (moves.set_marker, control.refuse_done, control.ignore, control.refuse),

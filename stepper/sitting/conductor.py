@@ -20,7 +20,7 @@ from stepper.language.effect_words import tell_effect
 from stepper.language.own_words import list_own_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
-from stepper.session.cues import Again, Beat, Cue, Listen, Next, Silence, Where
+from stepper.session.cues import Again, Asks, Beat, Cue, Listen, Next, Silence, Where
 from stepper.session.effects import (
     BeatIn,
     Close,
@@ -134,7 +134,8 @@ class Conductor:
         if isinstance(item, _Words):
             session, own = self._session, self._settings.own_wordings
             counting = session.state.knitting.tens is not None
-            cue = understand(item.text, session.plan, at=now, own=own, counting=counting)
+            nearly = Asks if heard else Cue
+            cue = understand(item.text, session.plan, at=now, own=own, counting=counting, nearly=nearly)
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
         else:

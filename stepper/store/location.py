@@ -1,6 +1,6 @@
 """Where a garment's journal lies: next to its project file, under the same name.
 
-`switchback.yaml` has `switchback.journal`, and beside it `switchback.journal-copies`, the folder of its
+`pullover.yaml` has `pullover.journal`, and beside it `pullover.journal-copies`, the folder of its
 rolling copies. While a session runs, SQLite keeps its rollback journal in `-journal` beside it and the lock
 lies in `-lock`; both are gone once the session is closed. Journals of the first version had a log `-wal`,
 which may hold their last entries.

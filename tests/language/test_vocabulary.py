@@ -19,6 +19,7 @@ EXAMPLES = {
     "{yarn}": "pine",
     "{place}": "body",
     "{text}": "cuff too tight",
+    "{abbreviation}": "k2tog",
 }
 
 

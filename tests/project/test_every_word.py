@@ -44,6 +44,8 @@ SILENT = {
     "left", "unworked", "should",
     # "Next and every foll 6th row": every sixth counts from the one before, said or not.
     "foll",
+    # "The same length as the back to armhole": nothing else is measured there.
+    "length",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -58,7 +58,7 @@ def test_a_long_answer_does_not_push_the_round_away() -> None:
 
     assert "of 3" in text
     assert "Knit two, purl two" in text
-    assert "You can say" in text
+    assert "Say: next step" in text
 
 
 def test_where_a_float_is_caught_stays_on_the_screen_all_round_long() -> None:

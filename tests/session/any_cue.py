@@ -8,6 +8,7 @@ from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
+from stepper.session.topics import Topic
 from tests.playbook import AT
 
 _NOW = st.just(AT)
@@ -37,10 +38,19 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
         place=st.sampled_from(["", "yoke", "Body", "final increase", "attic"]),
     ),
     st.builds(cues.RemindMe, at=_NOW, rounds=st.integers(-1, 9), text=st.text(max_size=9)),
+    st.builds(cues.RemindMe, at=_NOW, place=st.sampled_from(["Body", "divide", "attic"])),
+    st.builds(cues.RemindMe, at=_NOW, length_mm=st.floats(-10, 400)),
+    st.builds(cues.ForgetReminders, at=_NOW),
+    st.builds(cues.About, at=_NOW, topic=st.sampled_from(Topic)),
+    st.builds(cues.HowFarTo, at=_NOW, place=st.sampled_from(["Body", "yoke", "divide", "attic"])),
+    st.builds(cues.Explain, at=_NOW, text=st.sampled_from(["k2tog", "yo", "p"])),
+    st.builds(cues.RoundsDone, at=_NOW, rounds=st.integers(-1, 9)),
+    st.builds(cues.RoundsBack, at=_NOW, rounds=st.integers(-1, 9)),
+    st.builds(cues.YarnDone, at=_NOW, yarn=st.sampled_from(["pine", "A", "coal"])),
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Redo, at=_NOW),
-    st.builds(cues.Help, at=_NOW),
+    st.builds(cues.Help, at=_NOW, about=st.sampled_from(cues.HelpWith)),
     st.builds(cues.Film, at=_NOW, on=st.booleans()),
     st.builds(cues.Look, at=_NOW, view=st.sampled_from(cues.View)),
     st.builds(cues.Count, at=_NOW, stitches=st.integers(220, 250)),

@@ -9,6 +9,7 @@ from stepper.session.rules import RULES, Mode
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import final_increase
 from tests.playbook import AT, tell
+from tests.session.test_rules import example
 
 GARMENT = final_increase()
 ASKING = tuple(cue for cue in cues.CUES if issubclass(cue, cues.Asks))
@@ -24,7 +25,7 @@ def test_every_question_has_an_answer() -> None:
 def test_asking_changes_nothing_and_is_answered(cue: type[cues.Cue], index: int) -> None:
     """At the beginning, in the middle and when all is done; else she asks once and never again."""
     session = Session(GARMENT, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
-    considered = session.consider(cue(at=AT))
+    considered = session.consider(example(cue))
 
     assert considered.events == ()
     assert considered.state == session.state

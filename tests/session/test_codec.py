@@ -311,6 +311,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         events.LifelineLaid(at=AT, place=Position(index=4)),
     ),
     (
+        "reminders-forgotten",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00"}',
+        events.RemindersForgotten(at=AT),
+    ),
+    (
         "asking-set",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","asking":"less"}',

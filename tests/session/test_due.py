@@ -61,6 +61,7 @@ def test_what_is_jumped_over_is_said_on_landing() -> None:
         > remind me in two rounds to move the marker
         I will remind you at Yoke, round 1 of 6: move the marker.
         > go to yoke round 3
+        Taken as done: up to Yoke, round 2 of 6, Final increase.
         You asked to be reminded: move the marker.
         Yoke, round 3 of 6, chart cairn round 1: two chalk, two ember, two chalk, forty one times.
         """,

@@ -142,15 +142,19 @@ def test_rounds_sections_and_labels_can_be_gone_to() -> None:
         _at(0),
         """
         > go to the Final Increase
+        Taken as done: up to Yoke, round 1 of 6.
         Yoke, round 2 of 6, Final increase: knit five, make one;
             then knit eleven, make one, eight times.
         > go to round 5
+        Taken as done: up to Yoke, round 4 of 6, chart cairn round 2.
         Yoke, round 5 of 6, chart cairn round 3: in ember, knit all two hundred forty six.
         > go to body
+        Taken as done: up to Yoke, round 6 of 6, Divide.
         Body, round 1 of 15: knit all one hundred fifty six.
         > go to yoke round one
         Yoke, round 1 of 6: knit all two hundred twenty five.
         > go to round fifteen of body
+        Taken as done: up to Body, round 14 of 15.
         Body, round 15 of 15: bind off one hundred fifty six.
         > go to round 16
         Body has 15 rounds.

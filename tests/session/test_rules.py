@@ -12,6 +12,7 @@ from stepper.session.decision import Refusal
 from stepper.session.rules import RULES, Mode, mode_of, welcome_in
 from stepper.session.state import Asking, Knitting, Position, Question, Seen, State
 from stepper.session.steps import By
+from stepper.session.topics import Topic
 from tests.plans import final_increase
 
 GARMENT = final_increase()
@@ -36,6 +37,11 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.Note: cues.Note(text="tight"),
     cues.RemindMe: cues.RemindMe(rounds=2, text="try it on"),
     cues.GoTo: cues.GoTo(place="body"),
+    cues.About: cues.About(topic=Topic.YARN),
+    cues.HowFarTo: cues.HowFarTo(place="body"),
+    cues.Explain: cues.Explain(text="k2tog"),
+    cues.RoundsBack: cues.RoundsBack(rounds=2),
+    cues.YarnDone: cues.YarnDone(yarn="pine"),
     cues.SectionCount: cues.SectionCount(stitches=40),
     cues.MarkerCounts: cues.MarkerCounts(counts=(20, 20)),
     cues.Saw: cues.Saw(seen=Seen.LEFT, number=3),

@@ -66,7 +66,7 @@ def test_what_is_heard_is_answered_with_a_tone_and_what_is_no_cue_with_nothing_e
     conductor.offer_words("next step", heard=True)
     conductor.offer_words("count is many", heard=True)
     conductor.offer_words("", heard=True)
-    conductor.offer_words("next stop")
+    conductor.offer_words("stop there")
     conductor.drain()
     assert speaker.sounds == [Tone.HEARD, Tone.NOT_UNDERSTOOD, Tone.NOT_UNDERSTOOD]
     assert not any("many" in line for line in speaker.texts)
@@ -357,13 +357,28 @@ def test_while_the_ears_are_closed_the_film_is_not_answered() -> None:
 
 
 def test_words_that_are_no_cue_are_answered() -> None:
-    """With the nearest wording, and nothing else happens."""
+    """With the nearest wordings, and nothing else happens."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer_words("film o")
+    conductor.drain()
+
+    assert log.lines == ['shown Not understood: "film o". Did you mean: film on or film off?']
+
+
+def test_what_is_typed_nearly_right_is_done_and_what_is_heard_so_only_answered() -> None:
+    """A slip of a finger is plain on the screen and can be undone; a step that a film half said is not wanted."""
     log = Log()
     conductor = _conductor(log)
     conductor.offer_words("nxt step")
+    conductor.offer_words("nxt step", heard=True)
+    conductor.offer_words("where am", heard=True)
     conductor.drain()
 
-    assert log.lines == ['shown Not understood: "nxt step". Did you mean: next step?']
+    shown = [line for line in log.lines if line.startswith("shown")]
+    assert "Round 2" in shown[0]
+    assert shown[1] == 'shown Not understood: "nxt step". Did you mean: next step?'
+    assert shown[2].startswith("shown Neckband, round 2 of 2")
 
 
 def test_cues_from_several_threads_are_worked_off_one_by_one() -> None:

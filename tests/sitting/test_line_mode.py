@@ -125,7 +125,7 @@ def test_each_cue_is_answered_at_once(tmp_path: Path) -> None:
     sitting = Sitting(garment(tmp_path))
 
     assert sitting.say("next step")[-1] == "Join in the round. Round 2: knit two, purl two, six times."
-    assert sitting.say("nxt step") == ['Not understood: "nxt step". Did you mean: next step?']
+    assert sitting.say("film o") == ['Not understood: "film o". Did you mean: film on or film off?']
     assert sitting.say("where am i") == [
         "Cuff, round 2 of 17, at stitch 0 of 24. 24 stitches on the needles."
     ]

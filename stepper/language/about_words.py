@@ -1,0 +1,386 @@
+"""What is answered to questions about the knitting in hand: the answer first, then what it rests on. No I/O.
+
+Each answer is short enough to be kept in the head; where two numbers follow one another, a word or a comma
+stands between them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from types import MappingProxyType
+from typing import Any, Final
+
+from stepper.craft.figures import format_number
+from stepper.craft.gauge import to_mm
+from stepper.craft.stitches import Kind, stitch
+from stepper.language import outlook
+from stepper.language.measures import length, plural, weight
+from stepper.language.phrasing import in_yarn, said_items
+from stepper.language.places import list_marks, place_name, round_word, sentence_case
+from stepper.plan.model import Plan, Round
+from stepper.session import about, about_ahead, about_round
+from stepper.session.effects import Effect, Lead, TellFinished
+from stepper.session.state import Position
+
+SHORT_WORDS: Final = 20
+"""Words up to which a round that is not in hand is read out whole; a longer one is summed up. Chosen here:
+about eight seconds of speech."""
+_MOST_NAMES: Final = 4
+"""Names that are listed in one breath."""
+
+
+def _near(effect: about_round.TellNear, plan: Plan) -> str:
+    step = effect.step
+    if step is None:
+        return "Nothing is knitted yet."
+    if isinstance(step, TellFinished):
+        return "After this every round is done."
+    round_ = plan.rounds[step.index]
+    yarn = "" if step.part.start else in_yarn(round_, plan)
+    what = f"{yarn}{said_items(step.part.items, round_, plan)}"
+    where = {
+        Lead.FULL: f"{place_name(round_)}: ",
+        Lead.ROUND: f"{_round_name(round_)}: ",
+        Lead.PART: "",
+    }[step.lead]
+    first = {-1: "Last", 1: "Next", 2: "After that"}[effect.ahead]
+    return f"{first}: {where[:1].lower()}{where[1:]}{what}."
+
+
+def _round_name(round_: Round) -> str:
+    return ", ".join([f"{round_word(round_)} {round_.number}", *list_marks(round_)])
+
+
+def _round(effect: about_round.TellRound, plan: Plan) -> str:
+    if effect.index is None:
+        return "No round comes after this one." if effect.ahead > 0 else "This is the first round."
+    round_ = plan.rounds[effect.index]
+    whole = f"{in_yarn(round_, plan)}{said_items(round_.phrase, round_, plan)}"
+    what = whole if len(whole.split()) <= SHORT_WORDS else _in_short(round_, plan)
+    return f"{sentence_case(_round_name(round_))}: {what}."
+
+
+def _in_short(round_: Round, plan: Plan) -> str:
+    """Sum a round up: what changes, in which yarns, how many stitches."""
+    parts = []
+    for kind, word in ((Kind.INCREASE, "increase"), (Kind.DECREASE, "decrease")):
+        changes = about_ahead.changes_in(round_, kind)
+        if changes:
+            parts.append(plural(changes, word))
+    yarns = about_round.yarns_of(round_)
+    if len(yarns) > 1:
+        parts.append(f"in {_names(yarns, plan)}")
+    parts.append(f"{plural(round_.after, 'stitch', 'stitches')} after it")
+    return ", ".join(parts)
+
+
+def _names(yarns: Sequence[str], plan: Plan) -> str:
+    return _listed([plan.yarns.get(yarn, yarn) for yarn in yarns])
+
+
+def _listed(names: Sequence[str]) -> str:
+    return " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+
+
+def _yarns(effect: about_round.TellYarns, plan: Plan) -> str:
+    if not effect.yarns:
+        return "No yarn is worked in this round."
+    if len(effect.yarns) == 1:
+        return f"{sentence_case(_names(effect.yarns, plan))}."
+    if effect.now is None:
+        return f"{sentence_case(_names(effect.yarns, plan))}, in this round."
+    now = sentence_case(plan.yarns.get(effect.now, effect.now))
+    return f"{now} now. In this round: {_names(effect.yarns, plan)}."
+
+
+def _colour_change(effect: about_round.TellColourChange, plan: Plan) -> str:
+    if not effect.yarns:
+        return "No other colour comes."
+    name = sentence_case(_names(effect.yarns, plan))
+    if effect.stitches is not None:
+        return f"{name} after {plural(effect.stitches, 'stitch', 'stitches')}."
+    assert effect.index is not None
+    return f"{name} in {_round_name(plan.rounds[effect.index])}."
+
+
+def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
+    if not effect.longest:
+        return "No floats in this round."
+    yarn, stitches = effect.longest[0]
+    line = f"The longest float is {plural(stitches, 'stitch', 'stitches')} of {plan.yarns.get(yarn, yarn)}"
+    if effect.stitch_mm is not None:
+        line = f"{line}, about {length(stitches * effect.stitch_mm, plan.units)}"
+    if not effect.catches:
+        return f"{line}. It needs no catching."
+    return f"{line}. {' '.join(sentence_case(each.rstrip('.')) + '.' for each in effect.catches)}"
+
+
+def _side(effect: about_round.TellSide, plan: Plan) -> str:
+    round_ = plan.rounds[effect.index]
+    if not round_.flat:
+        return "The right side, as always in the round."
+    side = "right" if round_.side == "RS" else "wrong"
+    return f"The {side} side, row {round_.number}."
+
+
+def _repeat(effect: about_round.TellRepeat, plan: Plan) -> str:
+    if not effect.of:
+        return "This round has no repeat."
+    if effect.number is None:
+        return f"Outside the repeats, of which there are {effect.of}."
+    left = effect.of - effect.number
+    after = "it is the last" if not left else f"{left} after it"
+    return f"Repeat {effect.number} of {effect.of}, {after}."
+
+
+def _chart(effect: about_round.TellChartRow, plan: Plan) -> str:
+    round_ = plan.rounds[effect.index]
+    if round_.chart is None or round_.chart_round is None:
+        return "No chart is in hand."
+    left = f"{plural(effect.left, round_word(round_))} of it left" if effect.left else "the last of it"
+    return f"{sentence_case(round_word(round_))} {round_.chart_round} of chart {round_.chart}, {left}."
+
+
+def _marker(effect: about_round.TellMarker, plan: Plan) -> str:
+    if effect.stitches is not None:
+        line = f"The next marker is after {plural(effect.stitches, 'stitch', 'stitches')}."
+    else:
+        line = "No marker lies ahead in this round."
+    if not effect.between:
+        return line
+    return f"{line} Between the markers at the end: {', '.join(map(str, effect.between))}."
+
+
+def _turn(effect: about_round.TellTurn, plan: Plan) -> str:
+    if effect.stitches is None:
+        return "No row ahead is turned before its end."
+    row = _round_name(plan.rounds[effect.index])
+    return f"After {plural(effect.stitches, 'stitch', 'stitches')}, in {row}."
+
+
+def _next_shaping(effect: about_ahead.TellNextShaping, plan: Plan) -> str:
+    word = "increase" if effect.increases else "decrease"
+    if effect.index is None:
+        return f"No {word}s come."
+    changes = plural(effect.changes, word)
+    if effect.index == effect.here:
+        return f"In this {round_word(plan.rounds[effect.here])}: {changes} to make."
+    return f"{_how_far(effect.index, effect.here, plan)}: {changes}."
+
+
+def _how_far(index: int, here: int, plan: Plan) -> str:
+    """Say where a round that lies ahead is: "In 3 rounds, yoke round 35"."""
+    round_ = plan.rounds[index]
+    ahead = index - here
+    name = _round_name(round_)
+    if round_.section != plan.rounds[min(here, len(plan.rounds) - 1)].section:
+        name = f"{round_.section}, {name}"
+    return f"In {plural(ahead, round_word(round_))}, {name}"
+
+
+def _shaping_left(effect: about_ahead.TellShapingLeft, plan: Plan) -> str:
+    word = "increase" if effect.increases else "decrease"
+    done = f"; {effect.done} done" if effect.done else ""
+    if not effect.rounds:
+        return f"No {word}s are left in {effect.section}{done}."
+    rounds = plural(effect.rounds, f"{word} {'row' if effect.flat else 'round'}")
+    changes = plural(effect.changes, "stitch", "stitches")
+    return f"{rounds} left in {effect.section}, {changes}{done}."
+
+
+def _rounds_to(effect: about_ahead.TellRoundsTo, plan: Plan) -> str:
+    if effect.index is None:
+        return f"No round ahead is {effect.place}."
+    if effect.index == effect.here:
+        return "That is the round in hand."
+    if effect.index < effect.here:
+        return f"{sentence_case(effect.place)} is done."
+    return f"{_how_far(effect.index, effect.here, plan)}."
+
+
+def _needle(effect: about_ahead.TellNeedle, plan: Plan) -> str:
+    here = "The pattern names no needle" if effect.needle_mm is None else _mm(effect.needle_mm)
+    if effect.index is None:
+        return f"{here}, to the end." if effect.needle_mm is not None else f"{here}."
+    round_ = plan.rounds[effect.index]
+    return f"{here}; from {place_name(round_)}, {_mm(round_.needle_mm or 0.0)}."
+
+
+def _mm(needle_mm: float) -> str:
+    return f"{format_number(needle_mm, 2)} mm"
+
+
+def _size(effect: about_ahead.TellSize, plan: Plan) -> str:
+    line = f"Size {effect.size} here"
+    if not effect.others:
+        return f"{line}, and everywhere."
+    others = [f"{section} in {size}" for section, size in effect.others[:_MOST_NAMES]]
+    return f"{line}; {', '.join(others)}."
+
+
+def _gauge(effect: about_ahead.TellGauge, plan: Plan) -> str:
+    if effect.stitches_per_10cm is None:
+        return "The file gives no gauge."
+    over, factor = ("4 in", to_mm(4, "in") / 100) if plan.units == "in" else ("10 cm", 1.0)
+    stitches = format_number(effect.stitches_per_10cm * factor, 1)
+    rounds = format_number(effect.rounds_per_10cm * factor, 1)
+    needle = f", on {_mm(effect.needle_mm)}" if effect.needle_mm is not None else ""
+    return f"{stitches} stitches and {rounds} rounds to {over}{needle}."
+
+
+def _length(effect: about_ahead.TellLength, plan: Plan) -> str:
+    left = f"{plural(effect.rounds_left, 'row' if effect.flat else 'round')} left"
+    if effect.length_mm is None:
+        return f"The file gives no gauge to tell by; {left} in {effect.section}."
+    length_mm = _whole(effect.length_mm, plan.units)
+    now = f"About {length(length_mm, plan.units)} by the rounds" if length_mm else "Hardly begun"
+    if effect.target_mm is None:
+        return f"{now}; {left} in {effect.section}."
+    return f"{now}, of {length(effect.target_mm, plan.units)}; {left}."
+
+
+def _whole(length_mm: float, units: str) -> float:
+    """Round a length that is only worked out to half a centimetre or a quarter of an inch. Unit: mm."""
+    step = to_mm(0.25, "in") if units == "in" else 5.0
+    return round(length_mm / step) * step
+
+
+def _yarn_needed(effect: about_ahead.TellYarnNeeded, plan: Plan) -> str:
+    if not effect.needed:
+        return "The file says too little of the skeins to tell. Weigh the ball and say its weight."
+    named = [(plan.yarns.get(yarn, yarn), grams) for yarn, grams in effect.needed[:_MOST_NAMES]]
+    needed = [f"{_grams(grams)} of {name}" for name, grams in named]
+    first = named[0][0]
+    return f"The rest takes about {_listed(needed)}. Weigh the ball and say: {first} weighs, and the grams."
+
+
+def _grams(grams: float) -> str:
+    return weight(round(grams) if grams < 100 else round(grams, -1))
+
+
+def _pace(effect: about_ahead.TellPace, plan: Plan) -> str:
+    guess = "" if effect.measured else ", the usual pace until yours is known"
+    minutes = max(1, round(effect.round_s / 60))
+    pace = f"{round(effect.stitches_per_minute)} stitches a minute"
+    return f"{pace}, {plural(minutes, 'minute')} for this round{guess}."
+
+
+def _evening(effect: about_ahead.TellEvening, plan: Plan) -> str:
+    line = outlook.tell_film(effect.outlook, plan)
+    if effect.sights:
+        begins = [_sight(index, plan) for index in effect.sights]
+        line = f"{line} On the way: {'; '.join(begins)}."
+    if effect.reminders:
+        line = f"{line} And {plural(effect.reminders, 'reminder')}."
+    return line
+
+
+def _sight(index: int, plan: Plan) -> str:
+    """Say what has to be at hand at a round."""
+    before, round_ = plan.rounds[index - 1], plan.rounds[index]
+    new = [yarn for yarn in about_round.yarns_of(round_) if yarn not in about_round.yarns_of(before)]
+    things = []
+    if round_.section != before.section:
+        things.append(f"{round_.section} begins")
+    if round_.needle_mm not in (None, before.needle_mm):
+        things.append(f"the {_mm(round_.needle_mm or 0.0)} needle")
+    if any(run.stitch == "hold" for run in round_.runs):
+        things.append("a holder")
+    if any(run.stitch == "pm" for run in round_.runs):
+        things.append("markers")
+    if new:
+        things.append(_names(new, plan))
+    if round_.section != before.section:
+        return _listed(things)
+    return f"{_round_name(round_)}, {_listed(things)}"
+
+
+def _knitted_today(effect: about_ahead.TellKnittedToday, plan: Plan) -> str:
+    if effect.stitches <= 0:
+        return "Nothing this evening yet."
+    stitches = plural(effect.stitches, "stitch", "stitches")
+    if effect.rounds < 1:
+        return f"{sentence_case(stitches)} this evening."
+    return f"About {plural(round(effect.rounds), 'round')} this evening, {stitches}."
+
+
+def _reminders(effect: about_ahead.TellReminders, plan: Plan) -> str:
+    if not effect.reminders:
+        return "No reminders."
+    said = []
+    for each in effect.reminders[:_MOST_NAMES]:
+        text = each.text.rstrip(".")
+        said.append(f"{_how_far(each.index, effect.here, plan)}{f': {text}' if text else ''}")
+    return ". ".join(said) + "."
+
+
+def _last_count(effect: about_ahead.TellLastCount, plan: Plan) -> str:
+    count = effect.count
+    if count is None:
+        return "No count stands for the stitches in hand."
+    where = _place(count.place, plan)
+    return f"{plural(count.stitches, 'stitch', 'stitches')}, {where}."
+
+
+def _place(place: Position, plan: Plan) -> str:
+    if place.index >= len(plan.rounds):
+        return "at the very end"
+    round_ = plan.rounds[place.index]
+    inside = f", stitch {place.stitch}" if place.stitch else ""
+    return f"at {round_.section}, {_round_name(round_)}{inside}"
+
+
+def _alterations(effect: about_ahead.TellAlterations, plan: Plan) -> str:
+    others = _listed(effect.sections[:_MOST_NAMES]) if effect.sections else ""
+    if not effect.here:
+        return f"Nothing here; something in {others}." if others else "Nothing: it is knitted as printed."
+    line = sentence_case("; ".join(effect.here[:_MOST_NAMES]))
+    return f"{line}. Also in {others}." if others else f"{line}."
+
+
+def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
+    entry = stitch(effect.code)
+    if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+        become = f"{plural(entry.uses, 'stitch', 'stitches')} become {entry.leaves}"
+        if not entry.uses:
+            become = f"{plural(entry.leaves, 'stitch', 'stitches')} more"
+        return f"{sentence_case(entry.said)}: {become}."
+    return f"{sentence_case(entry.said)}."
+
+
+def _finish(effect: about.TellFinish, plan: Plan) -> str:
+    due = outlook.tell_evenings_due(effect.outlook)
+    return f"{outlook.tell_time_left(effect.outlook)} {due}".strip()
+
+
+LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
+    {
+        about_round.TellNear: _near,
+        about_round.TellRound: _round,
+        about_round.TellYarns: _yarns,
+        about_round.TellColourChange: _colour_change,
+        about_round.TellFloats: _floats,
+        about_round.TellSide: _side,
+        about_round.TellRepeat: _repeat,
+        about_round.TellChartRow: _chart,
+        about_round.TellMarker: _marker,
+        about_round.TellTurn: _turn,
+        about_ahead.TellNextShaping: _next_shaping,
+        about_ahead.TellShapingLeft: _shaping_left,
+        about_ahead.TellRoundsTo: _rounds_to,
+        about_ahead.TellNeedle: _needle,
+        about_ahead.TellSize: _size,
+        about_ahead.TellGauge: _gauge,
+        about_ahead.TellLength: _length,
+        about_ahead.TellYarnNeeded: _yarn_needed,
+        about_ahead.TellPace: _pace,
+        about_ahead.TellEvening: _evening,
+        about_ahead.TellKnittedToday: _knitted_today,
+        about_ahead.TellReminders: _reminders,
+        about_ahead.TellLastCount: _last_count,
+        about_ahead.TellAlterations: _alterations,
+        about.TellMeaning: _meaning,
+        about.TellFinish: _finish,
+    }
+)
+"""The line of each answer."""

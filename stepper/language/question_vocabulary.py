@@ -1,0 +1,238 @@
+"""How the knitting in hand is asked about: a part of the vocabulary. No I/O.
+
+The first wording of a row is the one the help names. Questions that are asked often have several; all of them
+have several words, and none begins another.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.language.wordings import Wording
+from stepper.session import cues
+from stepper.session.topics import Topic
+
+
+def _about(topic: Topic, says: str, *spoken: str, typed: tuple[str, ...] = ()) -> Wording:
+    return Wording(cue=cues.About, fixed={"topic": topic}, says=says, spoken=spoken, typed=typed)
+
+
+QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
+    _about(
+        Topic.NEXT_STEP,
+        "says what comes after this step",
+        "what comes next",
+        "what is next",
+        "what comes after this",
+        typed=("ahead",),
+    ),
+    _about(
+        Topic.STEP_AFTER,
+        "says what comes after the next step",
+        "what comes after that",
+        "and after that",
+    ),
+    _about(
+        Topic.NEXT_ROUND,
+        "says what the next round is",
+        "what is the next round",
+        "tell me the next round",
+    ),
+    _about(
+        Topic.LAST_STEP,
+        "says what you have just worked",
+        "what did i just do",
+        "what was the last step",
+        typed=("last",),
+    ),
+    _about(
+        Topic.LAST_ROUND,
+        "says what the last round was",
+        "what did i do last round",
+        "what was the last round",
+    ),
+    _about(
+        Topic.YARN,
+        "says which yarn is in hand and which ones this round needs",
+        "which yarn is it",
+        "which colour is it",
+        "what colour now",
+        "which colours are in this round",
+        typed=("yarn", "which yarn", "which colour"),
+    ),
+    _about(
+        Topic.COLOUR_CHANGE,
+        "says when the next colour comes",
+        "when does the colour change",
+        "when do i change colour",
+        "when is the next colour",
+    ),
+    _about(
+        Topic.FLOAT,
+        "says how long the floats are",
+        "how long is the float",
+        "is the float caught",
+        "do i catch the float",
+        typed=("floats",),
+    ),
+    _about(
+        Topic.NEXT_INCREASE,
+        "says when the next increases come",
+        "when is the next increase",
+        "when do i increase",
+    ),
+    _about(
+        Topic.NEXT_DECREASE,
+        "says when the next decreases come",
+        "when is the next decrease",
+        "when do i decrease",
+    ),
+    _about(
+        Topic.INCREASES_LEFT,
+        "says how many increases are left",
+        "how many increases are left",
+        "how many more increases",
+    ),
+    _about(
+        Topic.DECREASES_LEFT,
+        "says how many decreases are left",
+        "how many decreases are left",
+        "how many more decreases",
+    ),
+    _about(
+        Topic.DIVISION,
+        "says when stitches are put on hold",
+        "when do i divide",
+        "how far to the division",
+        "when is the divide",
+    ),
+    _about(
+        Topic.SIDE,
+        "says which side of the work is in front of you",
+        "which side is this",
+        "right side or wrong side",
+        "is this the right side",
+        typed=("side",),
+    ),
+    _about(
+        Topic.REPEAT,
+        "says which repeat it is and how many are left",
+        "which repeat is this",
+        "which repeat am i in",
+        "how many repeats are left",
+    ),
+    _about(
+        Topic.CHART,
+        "says which round of the chart it is",
+        "which chart round is it",
+        "how much of the chart is left",
+    ),
+    _about(
+        Topic.MARKER,
+        "says where the next marker is and what lies between them",
+        "where is the next marker",
+        "how far to the marker",
+        "how many between the markers",
+        typed=("markers",),
+    ),
+    _about(Topic.TURN, "says where to turn", "where do i turn", "when do i turn"),
+    _about(
+        Topic.NEEDLE,
+        "says which needle",
+        "which needle is it",
+        "which needle do i need",
+        "what size needle",
+        typed=("needle", "which needle"),
+    ),
+    _about(
+        Topic.SIZE,
+        "says which size is knitted here",
+        "which size is it",
+        "what size am i knitting",
+        typed=("size",),
+    ),
+    _about(Topic.GAUGE, "says the gauge", "what is the gauge", "what was the gauge", typed=("gauge",)),
+    _about(
+        Topic.LENGTH,
+        "says how long it is by the rounds, and how long it should be",
+        "how long is it now",
+        "how long should it be",
+        "how long is this piece",
+        "is it long enough",
+        typed=("how long is this", "am i there yet"),
+    ),
+    _about(
+        Topic.YARN_LEFT,
+        "says how much yarn the rest takes",
+        "how much yarn is left",
+        "will the yarn last",
+        "do i have enough yarn",
+    ),
+    _about(
+        Topic.PACE,
+        "says how fast you knit",
+        "how fast am i",
+        "what is my pace",
+        typed=("pace",),
+    ),
+    _about(
+        Topic.DONE_WHEN,
+        "says when it will be finished",
+        "when will it be finished",
+        "when will i be done",
+        "will i make it in time",
+        typed=("when",),
+    ),
+    _about(
+        Topic.TONIGHT,
+        "says what is ahead this evening",
+        "what is ahead tonight",
+        "what comes this evening",
+        typed=("tonight",),
+    ),
+    _about(
+        Topic.KNITTED_TODAY,
+        "says how much you have knitted this evening",
+        "how much have i knitted tonight",
+        "how many rounds did i knit",
+    ),
+    _about(
+        Topic.REMINDERS,
+        "says what you asked to be reminded of",
+        "what did i want to remember",
+        "what are my reminders",
+        typed=("reminders",),
+    ),
+    _about(
+        Topic.LAST_COUNT,
+        "says what the last right count was",
+        "what was the last count",
+        "when did i last count",
+    ),
+    _about(
+        Topic.ALTERATIONS,
+        "says what is knitted otherwise than printed",
+        "what did i change",
+        "what is different from the pattern",
+        typed=("alterations",),
+    ),
+    Wording(
+        cue=cues.HowFarTo,
+        says="says how many rounds there are before a section or a labelled line",
+        spoken=("how far to {place}", "how many rounds to {place}"),
+        typed=("when is {place}", "when does {place} begin"),
+    ),
+    Wording(
+        cue=cues.Explain,
+        fills={"abbreviation": "text"},
+        says="says what an abbreviation means",
+        spoken=("tell me the meaning of {abbreviation}", "explain the stitch {abbreviation}"),
+        typed=(
+            "what is {abbreviation}",
+            "what does {abbreviation} mean",
+            "explain {abbreviation}",
+            "how do i {abbreviation}",
+        ),
+    ),
+)
+"""In the order of the help."""

@@ -1,0 +1,49 @@
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from stepper.language.aloud import spell_out
+from stepper.session import cues
+from stepper.session.machine import Session
+from stepper.session.state import Knitting, Position, State
+from stepper.session.topics import Topic
+from tests.fixtures import plan_named
+from tests.playbook import AT, tell
+
+GARMENTS = ("switchback", "cardigan", "shawl", "socks", "mittens", "hat")
+WORDS_PER_SECOND = 2.5
+"""Of a clear voice; common practice for speech that is listened to."""
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_no_sentence_of_an_answer_is_longer_than_ten_seconds(name: str) -> None:
+    """Whatever is asked wherever in a whole garment: the ear keeps no more. A name in the pattern's own words may
+    be long, so the bound is loose."""
+    plan = plan_named(name)
+    for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
+        session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+        for topic in Topic:
+            (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
+            for sentence in re.split(r"(?<=[.;:]) ", spell_out(line)):
+                assert len(sentence.split()) / WORDS_PER_SECOND <= 10, sentence
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_no_number_stands_beside_another_without_a_pause(name: str) -> None:
+    """ "In 3 4" cannot be told from 34: between two figures there is always a word or a mark."""
+    plan = plan_named(name)
+    for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
+        session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+        for topic in Topic:
+            (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
+            assert not re.search(r"\d \d", line), line
+
+
+def test_flat_knitting_is_told_in_rows() -> None:
+    """A shawl has rows; by hand: 32 rows of the fixture increase."""
+    session = Session(plan_named("shawl"), State(seq=5, knitting=Knitting(place=Position(index=20))))
+    (line,) = tell(session, session.consider(cues.About(at=AT, topic=Topic.INCREASES_LEFT)))
+
+    assert "increase rows left in shawl" in line
