@@ -78,7 +78,7 @@ def measure_pace(stretches: Sequence[TimedStretch]) -> Pace:
     """
     if not stretches:
         return Pace(stitches_per_minute=DEFAULT_STITCHES_PER_MINUTE, break_seconds=0.0, measured=False)
-    usual = _weighted_median([(s.seconds / s.stitches, s.stitches) for s in stretches])
+    usual = weighted_median([(s.seconds / s.stitches, s.stitches) for s in stretches])
     steady = [s for s in stretches if s.seconds / s.stitches <= BREAK_FACTOR * usual]
     each = sum(s.seconds for s in steady) / sum(s.stitches for s in steady)
     idle = sum(
@@ -87,7 +87,12 @@ def measure_pace(stretches: Sequence[TimedStretch]) -> Pace:
     return Pace(stitches_per_minute=60 / each, break_seconds=max(0.0, idle))
 
 
-def _weighted_median(pairs: list[tuple[float, int]]) -> float:
+def weighted_median(pairs: list[tuple[float, int]]) -> float:
+    """Return the least value that at least half of the weight does not exceed.
+
+    Args:
+        pairs: Values with their weights. Range: at least one pair, weights above 0.
+    """
     half, passed = sum(weight for _, weight in pairs) / 2, 0
     for value, weight in sorted(pairs):
         passed += weight

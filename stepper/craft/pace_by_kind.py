@@ -2,7 +2,8 @@
 
 Theory of operation. Each kind is measured by itself (`stepper.craft.pace`). A kind with little data leans on
 what is usual for it, adjusted to the knitter: someone who knits plain rounds a third faster than most is
-assumed to knit the rest a third faster too, until it is measured. No I/O, no clock.
+assumed to knit the rest a third faster too, until it is measured. Her tempo leans on the usual one in the
+same way: a doorbell in the first step of an evening says nothing of a garment. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from enum import StrEnum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.pace import Pace, TimedStretch, measure_pace
+from stepper.craft.pace import BREAK_FACTOR, Pace, TimedStretch, measure_pace, weighted_median
 
 
 class KnittingKind(StrEnum):
@@ -84,15 +85,25 @@ def measure_pace_by_kind(stretches: Mapping[KnittingKind, Sequence[TimedStretch]
         A pace for every kind. Always: between what was measured and what is usual at her tempo.
 
     Source: a mean of measured and usual time for a stitch, the usual one weighted as `LEANING` stitches;
-        derived here.
+        breaks by `BREAK_FACTOR` over a weighted median in which the usual pace stands for as many; derived
+        here.
     """
-    found = {kind: measure_pace(each) for kind, each in stretches.items() if each}
-    weights = {kind: sum(stretch.stitches for stretch in stretches[kind]) for kind in found}
-    usual = sum(
-        weights[kind] / USUAL_PER_MINUTE.get(kind, USUAL_PER_MINUTE[KnittingKind.PLAIN]) for kind in found
-    )
-    really = sum(weights[kind] / pace.stitches_per_minute for kind, pace in found.items())
-    tempo = usual / really if found else 1.0
+    typical = _typical([pair for kind, each in stretches.items() for pair in _slownesses(kind, each)], 1.0)
+    found: dict[KnittingKind, Pace] = {}
+    usual = really = LEANING * 60 / USUAL_PER_MINUTE[KnittingKind.PLAIN]
+    weights: dict[KnittingKind, int] = {}
+    for kind, each in stretches.items():
+        steady, idle = _without_breaks(kind, each, typical)
+        if not steady:
+            continue
+        weights[kind] = sum(stretch.stitches for stretch in steady)
+        pace = measure_pace(steady)
+        found[kind] = Pace(
+            stitches_per_minute=pace.stitches_per_minute, break_seconds=pace.break_seconds + idle
+        )
+        usual += weights[kind] * _usual_s(kind)
+        really += pace.seconds_for(weights[kind])
+    tempo = usual / really
     return PaceByKind(
         by_kind=MappingProxyType(
             {
@@ -102,6 +113,45 @@ def measure_pace_by_kind(stretches: Mapping[KnittingKind, Sequence[TimedStretch]
         ),
         tempo=tempo,
     )
+
+
+def _usual_s(kind: KnittingKind) -> float:
+    """Return the usual time for a stitch; an unknown kind counts as plain. Unit: s."""
+    return 60 / USUAL_PER_MINUTE.get(kind, USUAL_PER_MINUTE[KnittingKind.PLAIN])
+
+
+def _slownesses(kind: KnittingKind, stretches: Sequence[TimedStretch]) -> list[tuple[float, int]]:
+    """Return how many times slower than usual each stretch is, with its stitches."""
+    return [(each.seconds / each.stitches / _usual_s(kind), each.stitches) for each in stretches]
+
+
+def _typical(slownesses: list[tuple[float, int]], usual: float) -> float:
+    """Return how many times slower than usual she knits: nearly `usual` as long as little is known.
+
+    A median, so that breaks cannot shift it. The usual pace is among its values, so that a first step with a
+    break in it is known for one; and no step, however long, weighs more than a third of it.
+    """
+    capped = [(slowness, min(stitches, LEANING // 3)) for slowness, stitches in slownesses]
+    return weighted_median([*capped, (usual, LEANING)])
+
+
+def _without_breaks(
+    kind: KnittingKind, stretches: Sequence[TimedStretch], typical: float
+) -> tuple[list[TimedStretch], float]:
+    """Leave out stretches with a break in them.
+
+    Args:
+        typical: How many times slower than usual she knits, by all she has knitted.
+
+    Returns:
+        The others, and the time in breaks. Unit: s.
+    """
+    own = _typical(_slownesses(kind, stretches), typical)
+    most = BREAK_FACTOR * own * _usual_s(kind)
+    steady = [each for each in stretches if each.seconds / each.stitches <= most]
+    slow = [each for each in stretches if each.seconds / each.stitches > most]
+    idle = sum(each.seconds - each.stitches * own * _usual_s(kind) for each in slow)
+    return steady, idle
 
 
 def _leaning(found: Pace | None, stitches: int, usual: float) -> Pace:

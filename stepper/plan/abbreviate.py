@@ -116,4 +116,6 @@ def _run(run: Run, *, coloured: bool) -> str:
     head, _, tail = run.stitch.partition(" ")
     if head in ("k", "p", "sl"):
         return f"{head}{run.times}{' ' + tail if tail else ''}{yarn}"
-    return f"{run.stitch}{yarn}" + (f" {run.times} times" if run.times > 1 else "")
+    # Cables are printed in capitals, by the Craft Yarn Council's form.
+    name = run.stitch.upper() if stitch(run.stitch).kind is Kind.CABLE else run.stitch
+    return f"{name}{yarn}" + (f" {run.times} times" if run.times > 1 else "")

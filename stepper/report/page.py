@@ -24,6 +24,7 @@ from stepper.report.page_style import STYLE, footer_rule
 from stepper.report.page_yarns import YarnLooks, assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
 from stepper.report.pieces import lay_out_pieces
+from stepper.report.roles import assign_roles
 from stepper.report.schematic import draw_schematic
 from stepper.report.yarn import Quantity, YarnRow
 
@@ -153,7 +154,7 @@ def _yarn_row(row: YarnRow, drawn: dict[str, YarnLooks], unit_m: float) -> Itera
     yield f"{likely:.0f} ({low:.0f}–{high:.0f})"
     yield _grams(amount)
     own = next((each for each in row.buying if each.own), None)
-    yield f"{own.skeins} of {own.grams:g} g" if own is not None else "–"
+    yield f"{own.skeins} of {own.grams:.0f} g" if own is not None else "–"
     yield f"{row.bought:g}" if row.bought is not None else "–"
 
 
@@ -164,9 +165,8 @@ def _grams(amount: Quantity) -> str:
 
 
 def _yoke(plan: Plan, drawn: dict[str, YarnLooks]) -> Iterator[str]:
-    yoke = yoke_of(plan.rounds)
-    divided = any(run.stitch == "hold" for each in plan.rounds for run in each.runs)
-    if yoke is None or not divided:
+    yoke, found = yoke_of(plan.rounds), assign_roles(plan.rounds).yoke
+    if yoke is None or found is None or found.upward:
         return
     yield tag("h2", "The yoke from above")
     caption = "Neck inside; the round begins at the top, at the centre back, and goes clockwise."

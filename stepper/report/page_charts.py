@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.figures import format_number
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
 from stepper.report.markup import svg, tag, text
@@ -76,14 +76,49 @@ def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> st
 
 
 def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
-    for column, cell in enumerate(cells):
+    for column, cell, wide in _stitches(cells):
         x = _MARGIN / 2 + column * SQUARE
         if not cell.stitch:
             yield tag("rect", x=x, y=y, width=SQUARE, height=SQUARE, fill=_NOTHING)
             continue
         shade = shades[cell.yarn or ground]
-        yield tag("rect", x=x, y=y, width=SQUARE, height=SQUARE, fill=shade.colour)
-        yield _sign(cell.stitch, shade, x, y)
+        for each in range(wide):
+            yield tag("rect", x=x + each * SQUARE, y=y, width=SQUARE, height=SQUARE, fill=shade.colour)
+        yield _sign(cell.stitch, shade, x, y) if wide == 1 else _crossing(cell.stitch, wide, shade, x, y)
+
+
+def _stitches(cells: tuple[Cell, ...]) -> Iterator[tuple[int, Cell, int]]:
+    """Yield what is worked, from left to right: its first square, the stitch, and how many squares it takes.
+
+    A cable stands in the first of its squares, and the others hold no stitch.
+    """
+    column = 0
+    while column < len(cells):
+        cell, wide = cells[column], 1
+        entry = stitch(cell.stitch) if cell.stitch else None
+        if entry is not None and entry.kind is Kind.CABLE:
+            beside = cells[column + 1 : column + entry.uses]
+            if len(beside) == entry.uses - 1 and not any(each.stitch for each in beside):
+                wide = entry.uses
+        yield column, cell, wide
+        column += wide
+
+
+def _crossing(code: str, wide: int, shade: YarnLooks, x: float, y: float) -> str:
+    """Draw a cable over its squares: the strand in front whole, the other one broken behind it."""
+    across, top, foot = wide * SQUARE, 2.5, SQUARE - 2.5
+    left, right = across * 0.12, across * 0.88
+    near, far = across * 0.38, across * 0.62
+    a_third = (foot - top) / 3
+    if code.lower().endswith("lc") or code.lower().endswith("f"):  # in front goes to the left
+        left, right, near, far = right, left, far, near
+    points = (
+        f"M{format_number(left)} {format_number(foot)}L{format_number(right)} {format_number(top)}"
+        f"M{format_number(left)} {format_number(top)}L{format_number(near)} {format_number(top + a_third)}"
+        f"M{format_number(far)} {format_number(foot - a_third)}L{format_number(right)} {format_number(foot)}"
+    )
+    moved = f"translate({format_number(x)} {format_number(y)})"
+    return tag("path", d=points, transform=moved, fill="none", stroke=shade.ink, stroke_width=1.5)
 
 
 def _sign(code: str, shade: YarnLooks, x: float, y: float) -> str:
@@ -131,7 +166,8 @@ def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
 def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
     """List the symbols of a chart, each drawn and in words, in the order they occur."""
     found: dict[tuple[str, str], tuple[str, str]] = {}
-    for cell in (cell for cells in chart.rounds for cell in reversed(cells)):
+    worked = (each for cells in chart.rounds for each in reversed(tuple(_stitches(cells))))
+    for _, cell, wide in worked:
         if not cell.stitch:
             found.setdefault(("", ""), (_swatch("", _NOTHING, ""), "no stitch"))
             continue
@@ -142,26 +178,30 @@ def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> li
         words = (
             f"{said}, {shade.name}" if coloured and cell.stitch != "k" else shade.name if coloured else said
         )
-        sign = _sign(cell.stitch, shade, 0, 0)
-        found.setdefault((cell.stitch, key), (_swatch(sign, shade.colour, words), words))
+        sign = _sign(cell.stitch, shade, 0, 0) if wide == 1 else _crossing(cell.stitch, wide, shade, 0, 0)
+        found.setdefault((cell.stitch, key), (_swatch(sign, shade.colour, words, wide), words))
     return list(found.values())
 
 
 def name_stitch(code: str) -> str:
     """Return the name of a stitch of a chart: its abbreviation, or "knit", "purl", "yarn over"."""
-    return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, stitch(code).code)
+    entry = stitch(code)
+    name = entry.code.upper() if entry.kind is Kind.CABLE else entry.code
+    return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, name)
 
 
-def _swatch(sign: str, colour: str, words: str) -> str:
-    square = tag("rect", x=0.5, y=0.5, width=13, height=13, fill=colour, stroke="#8a867d")
-    return svg(SQUARE, SQUARE, [square, sign], title=words or "no stitch", class_="swatch")
+def _swatch(sign: str, colour: str, words: str, wide: int = 1) -> str:
+    across = wide * SQUARE
+    square = tag("rect", x=0.5, y=0.5, width=across - 1, height=SQUARE - 1, fill=colour, stroke="#8a867d")
+    style = f"width:{5 * wide}mm" if wide > 1 else None
+    return svg(across, SQUARE, [square, sign], title=words or "no stitch", class_="swatch", style=style)
 
 
 def _read_out(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
     """Yield the rounds in words, each from right to left, for those who cannot see the drawing."""
     for place, cells in enumerate(chart.rounds, start=1):
         said: list[list[str | int]] = []
-        for cell in reversed(cells):
+        for _, cell, _ in reversed(tuple(_stitches(cells))):
             name = "no stitch" if not cell.stitch else _said(cell, shades, ground)
             if said and said[-1][1] == name:
                 said[-1][0] = int(said[-1][0]) + 1

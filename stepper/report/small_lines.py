@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import Literal
 
@@ -208,7 +208,9 @@ def _around_sections(
     for place, (name, worked) in enumerate(sections):
         measure = ""
         if kind == "hat":
-            measure = "head"
+            # What closes the top, decreasing from its first round on, is around no part of a head.
+            crown = place == len(sections) - 1 > 0 and _most(worked) < _most(sections[place - 1][1])
+            measure = "" if crown else "head"
         elif kind == "mitten" and name == hand:
             measure = "hand"
         elif kind == "mitten" and place == 0 and not closed_ends(strand, rounds)[0]:
@@ -220,6 +222,10 @@ def _around_sections(
     if kind in ("hat", "mitten", "tube") and strand.begins == "cast-on":
         side = _side_of(strand, rounds)
         yield tape.long(f"{side}{kind}, height", [rounds[index] for index in strand.rounds])
+
+
+def _most(worked: Iterable[AnyRound]) -> int:
+    return max(each.after for each in worked)
 
 
 def _longest(sections: Sequence[tuple[str, list[AnyRound]]]) -> str:

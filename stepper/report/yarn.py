@@ -17,6 +17,8 @@ from stepper.session.events import Event, Undone, Weighed
 
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
+SAME_SKEIN = 0.02
+"""Share by which a skein may be off a usual one and be the same: 3.5 oz, 100 g. Chosen here."""
 FEW_METRES = 10.0
 """What counts as a few metres if nothing is known of the skein. Chosen here. Unit: m."""
 FEW_OF_A_SKEIN = 0.25
@@ -196,7 +198,9 @@ def _all_buying(quantity: Quantity, skein: Skein | None) -> tuple[Buying, ...]:
     if skein is None:
         return ()
     others = [
-        Skein(grams=grams, metres=skein.metres_in(grams)) for grams in USUAL_SKEINS_G if grams != skein.grams
+        Skein(grams=grams, metres=skein.metres_in(grams))
+        for grams in USUAL_SKEINS_G
+        if abs(grams - skein.grams) > SAME_SKEIN * grams
     ]
     return (
         work_out_buying(quantity, skein, own=True),

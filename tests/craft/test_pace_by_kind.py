@@ -48,8 +48,8 @@ def test_a_kind_well_measured_has_its_own_pace() -> None:
 def test_a_kind_never_knitted_follows_her_tempo() -> None:
     """Who knits plain rounds at 45 instead of 30 is taken to rib half as fast again too (arithmetic)."""
     paces = measure_pace_by_kind({"plain": _rounds(45)})
-    assert paces.tempo == pytest.approx(1.5)
-    assert paces.of("rib").stitches_per_minute == pytest.approx(37.5)
+    assert paces.tempo == pytest.approx(1.5, rel=0.02)
+    assert paces.of("rib").stitches_per_minute == pytest.approx(37.5, rel=0.02)
     assert not paces.of("rib").measured
     assert paces.of("plain").measured
 
@@ -65,10 +65,38 @@ def test_a_break_in_one_kind_slows_no_other() -> None:
 
 @given(st.sampled_from(KINDS), st.floats(8, 110), st.integers(1, 60))
 def test_the_pace_lies_between_measured_and_usual(kind: str, per_minute: float, count: int) -> None:
-    """One kind alone sets the tempo, so measured and usual agree and so does the pace."""
+    """However little or much is measured; twelve thousand stitches leave hardly anything of the usual."""
     paces = measure_pace_by_kind({kind: _rounds(per_minute, count)})
-    assert paces.of(kind).stitches_per_minute == pytest.approx(per_minute)
-    assert paces.seconds_for({kind: 100}) == pytest.approx(6000 / per_minute)
+    low, high = sorted((per_minute, USUAL_PER_MINUTE[kind]))
+    assert low - 1e-9 <= paces.of(kind).stitches_per_minute <= high + 1e-9
+    if count == 60:
+        assert paces.of(kind).stitches_per_minute == pytest.approx(per_minute, rel=0.1)
+
+
+def test_a_doorbell_in_the_first_step_does_not_move_a_garment() -> None:
+    """Three stitches in 75 s are a break, not a pace: by hand, 25 s a stitch against 2 s, more than three times as
+    slow. Nothing is known of her yet."""
+    paces = measure_pace_by_kind({"plain": [TimedStretch(stitches=3, seconds=75)]})
+    assert paces.of("plain").stitches_per_minute == 30
+    assert paces.tempo == 1
+
+
+@given(st.integers(1, 40), st.integers(1, 300), st.floats(60, 7200))
+def test_one_interrupted_step_hardly_changes_the_time_left(steps: int, stitches: int, seconds: float) -> None:
+    """Whatever it is and whenever it comes: it either counts for what its stitches weigh or is left out."""
+    before = measure_pace_by_kind({"plain": _rounds(30, steps, 100)})
+    after = measure_pace_by_kind(
+        {"plain": [*_rounds(30, steps, 100), TimedStretch(stitches=stitches, seconds=seconds)]}
+    )
+    # At most three times as slow as usual, over its share of the stitches and of those the usual stands for.
+    most = 1 + 2 * stitches / (LEANING + 100 * steps + stitches)
+    assert after.seconds_for({"plain": 1}) <= most**2 * before.seconds_for({"plain": 1}) * (1 + 1e-9)
+
+
+def test_a_slow_hand_is_believed_once_she_has_knitted_some_rounds() -> None:
+    """Eight stitches a minute is slow, not a break, when a thousand stitches were knitted so."""
+    paces = measure_pace_by_kind({"texture": _rounds(5, 10)})
+    assert paces.of("texture").stitches_per_minute == pytest.approx(5, rel=0.35)
 
 
 def test_little_measured_leans_on_the_usual() -> None:

@@ -75,6 +75,12 @@ def test_everything_of_the_plan_is_on_it() -> None:
     assert "From the next round on 3 yarns at once" in seen.data or "3 yarns in one round" in seen.data
 
 
+@pytest.mark.parametrize("path", SAMPLES, ids=IDS)
+def test_a_yoke_from_above_is_drawn_of_a_yoke_alone(path: Path) -> None:
+    """Stitches go on hold for the thumb of a mitten and the instep of a sock, too; neither is a neck with rings around it."""
+    assert ("The yoke from above" in written(path)) is (path.stem == "switchback")
+
+
 def test_every_count_of_the_plan_is_in_its_table() -> None:
     """Place, reason and number, in the order knitted."""
     loaded = load_project(SAMPLES[-1])

@@ -77,6 +77,23 @@ def test_lace_has_symbols_and_its_repeat() -> None:
     assert {"no stitch", "knit", "k2tog", "ssk", "s2kp"} <= set(said)
 
 
+@pytest.mark.parametrize(("code", "wide", "rising"), [("2/2 RC", 4, True), ("1/2 lc", 3, False), ("c6b", 6, True)])
+def test_a_cable_is_drawn_over_its_squares_and_leans_as_it_crosses(code: str, wide: int, rising: bool) -> None:
+    """The strand in front of a right cross goes up to the right; no square of it is "no stitch" (CYC cable symbols)."""
+    cells = (Cell("p", None), Cell(code.lower(), None), *(Cell("", None),) * (wide - 1), Cell("p", None))
+    chart = Chart(name="rope", rounds=(cells,), place=Span(line=1, column=1))
+    drawn = draw_chart(chart, SHADES, "MC")
+    root = ElementTree.fromstring(drawn)
+    assert len(squares(chart)[0]) == wide + 2
+    assert all(fill == SHADES["MC"].colour for fill in squares(chart)[0])
+    (front,) = [each.attrib["d"].split("M")[1] for each in root.iter("path") if each.attrib["d"].count("M") == 3]
+    (x0, y0), (x1, y1) = (map(float, point.split()) for point in front.split("L"))
+    assert ((x1 - x0) * (y0 - y1) > 0) is rising
+    said = [words for _, words in list_signs(chart, SHADES, "MC")]
+    assert said == ["purl", code.upper()]
+    assert f"1 purl, 1 {code.upper()}, 1 purl." in root.attrib["aria-label"]
+
+
 def test_colourwork_is_explained_by_yarns() -> None:
     """In a chart of colours the plain stitches are named by their yarn."""
     assert [words for _, words in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["ember", "chalk"]

@@ -6,6 +6,8 @@ from dataclasses import replace
 
 import pytest
 
+from stepper.plan.compile import compile_plan
+from stepper.project.reader import read_project
 from stepper.report.measurements import measure_garment
 from stepper.report.measuring import Measurement
 from stepper.report.roles import assign_roles
@@ -58,6 +60,32 @@ def test_small_garments_are_measured_as_by_hand(garment: str, name: str, mm: flo
     line = measured(garment)[name]
     assert line.needles_mm == pytest.approx(mm)
     assert line.measure == measure
+
+
+def test_a_crown_that_decreases_from_its_first_round_is_compared_with_no_head() -> None:
+    """What closes the top lies above the head; the band below it goes around."""
+    rounds = "\n".join(f"      *K{12 - each}, k2tog; rep from * to end.\n      Knit 2 rounds." for each in range(2, 11))
+    text = f"""title: Tarn hat
+sizes: one
+yarn: {{MC: {{name: slate}}}}
+gauge: {{plain: {{needle: 4 mm, stitches: 20, rounds: 28}}}}
+body: {{head: 56 cm}}
+sections:
+  - name: band
+    work: |
+      Cast on 96 sts. Join in the round.
+      Knit 40 rounds.
+  - name: crown
+    work: |
+{rounds}
+      Break yarn, draw through the remaining sts and fasten off.
+"""
+    project = read_project(text).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    lines = {line.name: line for line in measure_garment(plan.rounds, project)}
+    assert (lines["band, around"].measure, lines["crown, around"].measure) == ("head", "")
 
 
 def test_the_foot_is_compared_in_length_and_around() -> None:
