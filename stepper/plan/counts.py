@@ -74,7 +74,8 @@ def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
     """
     last = needles.drafts[-1] if needles.drafts else None
     asked = last.template.elements if last is not None and last.template is not None else ()
-    edge = next((element for element in asked if isinstance(element, PickUp)), None)
+    edges = [element for element in asked if isinstance(element, PickUp)]
+    edge = next((element for element in edges if not element.stitches_of_edge), None)
     if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
         return False
     short = printed - needles.count

@@ -14,9 +14,10 @@ from stepper.craft.stitches import stitch
 from stepper.plan.evenly import even_round, in_fabric, usual_change
 from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.places import Places
+from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, NeedleEnds, in_order, left_over, parts_of
+from stepper.plan.places import Places, begins_round
 from stepper.plan.round_sources import Choice, Supplies
-from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches
+from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches, is_short
 from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
@@ -51,12 +52,41 @@ class Cursor(Places):
     turned: bool = False
     parted: bool = False
     """Whether the row ended at a turn with the rest put on hold."""
+    begins: int = 0
+    """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
+    ends: NeedleEnds = field(default_factory=NeedleEnds)
+    """Where the needles of a sock end."""
     steps: int = 0
     """Elements worked so far, every pass of a repeat counted."""
 
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
         self.waiting = list(self.facing.markers)
+
+    def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
+
+        Raises:
+            MisfitError: one of them does not fit.
+        """
+        parts = parts_of(elements)
+        if not parts:
+            return self.work(elements)
+        if not self.ends.waiting:
+            raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
+        whole, items, start = self.facing, list[Item](), 0
+        bounds = [*self.ends.waiting, whole.end]
+        self.ends.waiting = []
+        for number, (mark, inside) in enumerate(in_order(parts, len(bounds)), 1):
+            self.facing = replace(whole, end=bounds[number - 1])
+            items += self.work(inside)
+            if self.used != bounds[number - 1]:
+                raise left_over(mark, number, bounds[number - 1] - start, self.used - start)
+            start = self.used
+            self.ends.placed.append(self.made)
+        self.facing = whole
+        self.ends.placed.pop()
+        return items
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work elements one after the other; give what they come to.
@@ -101,10 +131,11 @@ class Cursor(Places):
     def _across(self, element: Across, items: list[Item]) -> None:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
-        if element.name not in held and not self.used and self.facing.end and not nearest(element.name, held):
+        known = element.name in held or is_short(element.name, held)
+        if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
-        name, number = held_stitches(element, held, self.size)
+        name, number = held_stitches(element, held, self.size, self.supplies.section)
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 
@@ -168,6 +199,8 @@ class Cursor(Places):
             while self.waiting and self.waiting[0] < self.used:
                 passed = self.waiting.pop(0)
                 self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
+        if self.ends.waiting:
+            self.ends.advance(run, entry, start_used, start_made)
         items.append(run)
 
     def pass_markers(self) -> None:
@@ -198,7 +231,8 @@ class Cursor(Places):
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        name = element.name or "holder"
+        whole = element.times is None and not self.used
+        name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
         self._need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
@@ -223,11 +257,12 @@ class Cursor(Places):
             return
         if element.stitch == "pm":
             self.placed.append(self.made)
+            self.begins = self.made if begins_round(element.name) else self.begins
         elif self.waiting and self.waiting[0] == self.used:
             self.waiting.pop(0)
             if element.stitch == "sm":
                 self.placed.append(self.made)
-        elif self.used != self.facing.end:  # the end of the round is a marker too
+        elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
             where = (
                 f"the next is {self.waiting[0] - self.used} stitches on"
                 if self.waiting
@@ -384,7 +419,7 @@ class Cursor(Places):
         once = self.work(element.elements)
         unit = self.used - start
         self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
-        if self.waiting:
+        if self.waiting or self.ends.waiting:
             for _ in range(times - 1):
                 for run in flatten(tuple(once)):
                     self.advance(run, [])

@@ -48,6 +48,8 @@ class Needles:
     held: dict[str, int] = field(default_factory=dict)
     markers: tuple[int, ...] = ()
     """Places of the markers, from the right side. Unit: stitches from the beginning."""
+    ends: tuple[int, ...] = ()
+    """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     flat: bool = False
     side: str = "RS"
     """Side of the next row."""
@@ -101,7 +103,7 @@ class Needles:
     def regain(self, count: int) -> None:
         """Go on with a count that is known again."""
         self.counting.lost, self.counting.off, self.count = False, 0, count
-        self.markers, self.short_rows.turns, self.short_rows.gap = (), (), None
+        self.markers, self.ends, self.short_rows.turns, self.short_rows.gap = (), (), (), None
 
     def warn(self, place: Span, message: str) -> None:
         """Note something the knitter should know."""
@@ -175,6 +177,7 @@ class Needles:
         self._next_side(phrase, turned=turned)
         self.short_rows.gap = None
         self.free = False
+        self.ends = self.ends if after == self.count else ()
         self.count = after
         self.drafts.append(draft)
         if len(self.drafts) > MOST_ROUNDS:

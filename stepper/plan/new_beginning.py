@@ -50,6 +50,7 @@ def stop_short(instruction: StopShort, needles: Needles) -> None:
             needles.stretches.append(replace(stretch, last=stretch.last - 1))
     count = needles.count
     needles.markers = tuple(sorted({(mark + number) % count for mark in needles.markers} - {0}))
+    needles.ends = ()
     here = len(needles.drafts)
     needles.established = Established(
         start=here,

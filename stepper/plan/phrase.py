@@ -36,6 +36,10 @@ class WorkedPhrase:
     """Whether it ended at a turn with the rest put on hold, so that rows follow."""
     returned: tuple[str, ...] = ()
     """Names of held stitches that came back."""
+    begins: int = 0
+    """Where the next round begins, if a marker for that was placed within this one; else 0."""
+    ends: tuple[int, ...] = ()
+    """Where the needles of a sock end after it, but the last. Unit: stitches from the beginning."""
     charts: tuple[tuple[str, int], ...] = ()
     """Charts worked over a part of it: name and round."""
 
@@ -50,6 +54,7 @@ def work_phrase(
     place: Span,
     facing: Facing | None = None,
     method: str = "",
+    ends: tuple[int, ...] = (),
     supplies: Supplies | None = None,
 ) -> WorkedPhrase:
     """Work a written-out round.
@@ -62,6 +67,7 @@ def work_phrase(
         markers: Places of the markers before it, rising. Unit: stitches from the beginning.
         place: Where the line stands, for problems of the round as a whole.
         facing: The needles as the row meets them, where that is not simply from the first stitch.
+        ends: Where the needles of a sock end before it, but the last.
         method: How short rows are turned: `german`, `wrap` or `plain`.
         supplies: Charts, held stitches and what else the round may ask for.
 
@@ -70,7 +76,9 @@ def work_phrase(
     """
     met = facing or Facing(count=count, end=count, markers=markers)
     cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or Supplies())
-    items = cursor.work(elements)
+    plain = not (met.around or met.wrong or met.lead)
+    cursor.ends.waiting = list(ends) if plain else []
+    items = cursor.work_row(elements)
     used, made = cursor.used, cursor.made
     worked = tuple(items)
     rest = met.room - used
@@ -109,6 +117,8 @@ def work_phrase(
         parted=cursor.parted,
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
+        begins=cursor.begins if plain and cursor.begins < after else 0,
+        ends=cursor.ends.left(used, made) if ends and plain and used == met.end and not cursor.held else (),
     )
 
 

@@ -5,6 +5,7 @@ All of them are counted from where the row begins (`stepper.plan.row_facing`).
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 
 from stepper.plan.row_elements import MisfitError
@@ -126,3 +127,9 @@ class Places:
             "no short row was turned ahead of this place.",
             "Write the first two short rows with their stitches: k27, turn.",
         )
+
+
+def begins_round(name: str) -> bool:
+    """Return whether a marker is placed for the beginning of the round: "pm for new BOR"."""
+    pattern = r"\bbor\b|\bbeg\w*(?:\s+of\s+(?:the\s+)?(?:rnd|round))?$"
+    return re.search(pattern, name, re.IGNORECASE) is not None

@@ -58,6 +58,8 @@ class Supplies:
     chart: Callable[[ChartPart], ChartRound] | None = None
     look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
     """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
+    section: str = ""
+    """Name of the section that is worked."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
     picked: Callable[[PickUp], int] | None = None

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from stepper.plan.chart_rounds import chart_round
 from stepper.plan.counts import check_promised
 from stepper.plan.drafts import Template
-from stepper.plan.established import keep_held
+from stepper.plan.established import ground, keep_held
 from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
 from stepper.plan.needles import MOST_ROUNDS, Needles
@@ -62,8 +62,25 @@ def work_template(template: Template, needles: Needles) -> None:
     needles.emit(
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
     )
+    needles.ends = worked.ends
     needles.short_rows.gap, needles.short_rows.turns = worked.left.gap, worked.left.turns
+    if worked.begins and not needles.flat:
+        begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def begin_round_at(place: int, template: Template, needles: Needles) -> None:
+    """Begin the rounds at a marker within the last one: the stitches before it are worked with that round."""
+    if ground(needles) not in ("plain", ""):
+        told = "the beginning of the round moves, and the pattern with it: that is not followed here."
+        needles.miss(template.place, told, "Move the beginning where the fabric is plain.")
+        return
+    marks = (mark for mark in needles.markers if mark != place)
+    needles.markers = tuple(sorted((mark - place) % needles.count for mark in marks))
+    needles.ends = ()
+    last = needles.drafts[-1]
+    more = f"{place} more stitches" if place > 1 else "one more stitch"
+    last.remarks = (*last.remarks, f"work {more}, to the new beginning of the round")
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
@@ -157,6 +174,7 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
         needles.short_rows.turns,
         needles.short_rows.slipped,
         needles.short_rows.method,
+        needles.ends,
     )
     known = needles.caches.rounds.get(key)
     if known is not None:
@@ -179,6 +197,7 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
             turns=needles.short_rows.turns,
         ),
         method="plain" if needles.short_rows.slipped else needles.short_rows.method or "german",
+        ends=needles.ends,
         supplies=supplies_of(needles),
     )
     if not template.asks:

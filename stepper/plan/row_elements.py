@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from stepper.craft.stitches import stitch
 from stepper.project.instructions import Return
 from stepper.project.problems import Span, nearest, one_of
@@ -29,13 +31,18 @@ class MisfitError(Exception):
         self.hint = hint
 
 
-def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> tuple[str, int]:
+def held_stitches(
+    element: Across | Return, held: dict[str, int], size: int, section: str = ""
+) -> tuple[str, int]:
     """Find the held stitches that a line means: their name and number.
+
+    "Sleeve sts" in the section of the left sleeve are those of the left sleeve; where no name is given and
+    several parts are on hold, those that the section is called after are meant.
 
     Raises:
         MisfitError: there are none by that name, or not so many.
     """
-    name = element.name or (next(iter(held)) if len(held) == 1 else "")
+    name = _meant(element.name, held, section)
     if name not in held:
         hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
         what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
@@ -46,6 +53,25 @@ def held_stitches(element: Across | Return, held: dict[str, int], size: int) -> 
             element.place, f"the pattern prints {printed} held stitches; {held[name]} are on hold for {name}."
         )
     return name, held[name]
+
+
+def is_short(name: str, held: Iterable[str]) -> bool:
+    """Return whether a name may stand for one of some held parts that is called by more words."""
+    words = set(name.split())
+    return bool(words) and any(words <= set(part.split()) for part in held)
+
+
+def _meant(name: str, held: dict[str, int], section: str) -> str:
+    """Return the held part that a name means, in the section that is worked; the name itself if none."""
+    own, words = section.lower(), set(name.split())
+    if own in held and words <= set(own.split()):
+        return own
+    if name in held:
+        return name
+    fits = [part for part in held if words <= set(part.split())]
+    if len(fits) > 1:
+        fits = [part for part in fits if set(part.split()) <= set(own.split())]
+    return fits[0] if len(fits) == 1 else name
 
 
 def fixed_uses(element: Element, size: int) -> int:

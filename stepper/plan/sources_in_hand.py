@@ -21,6 +21,7 @@ def supplies_of(needles: Needles) -> Supplies:
     return Supplies(
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
+        section=needles.section.name,
         held=needles.held,
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,
@@ -46,6 +47,8 @@ def picked(edge: PickUp, needles: Needles) -> int:
 
     The sections that the words name are measured; without such words, every row so far.
     """
+    if edge.stitches_of_edge:
+        return _along_stitches(edge, needles)
     named = {draft.section for draft in needles.drafts if draft.section.lower() in edge.along}
     rows = sum(
         1
@@ -53,6 +56,17 @@ def picked(edge: PickUp, needles: Needles) -> int:
         if draft.flat and draft.height_mm and (draft.section in named or not named)
     )
     return half_up(rows * edge.stitches.of(needles.size) / max(1, edge.rows.of(needles.size)))
+
+
+def _along_stitches(edge: PickUp, needles: Needles) -> int:
+    """Return the stitches picked up in each stitch of the edge of the piece before."""
+    cast_on = edge.along.startswith("cast")
+    for draft in reversed(needles.drafts):
+        if cast_on and not draft.before:
+            return draft.after * edge.stitches.of(needles.size)
+        if not cast_on and not draft.after:
+            return draft.before * edge.stitches.of(needles.size)
+    return 0
 
 
 def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:

@@ -23,6 +23,7 @@ from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, ta
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.new_beginning import stop_short
+from stepper.plan.over_needles import move_over, over_needles
 from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
@@ -43,7 +44,9 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MoveOver,
     Needle,
+    OverNeedles,
     Phrase,
     Remark,
     Repeated,
@@ -290,7 +293,9 @@ def _(instruction: Return, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
     try:
-        name, number = held_stitches(instruction, needles.held, needles.size)
+        name, number = held_stitches(
+            instruction, needles.held, needles.size, needles.section.name
+        )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
         return
@@ -312,6 +317,8 @@ def _(instruction: Join, needles: Needles) -> None:
 @work.register
 def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
+    if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
+        needles.side = "WS"  # the round before it was worked from the right side
     needles.flat = True
     needles.remarks.append("work in rows")
 
@@ -341,6 +348,16 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
         return
     needles.markers = tuple(range(every, needles.count, every))
     needles.remarks.append(f"place a marker every {every} stitches")
+
+
+@work.register
+def _(instruction: OverNeedles, needles: Needles) -> None:
+    over_needles(instruction, needles)
+
+
+@work.register
+def _(instruction: MoveOver, needles: Needles) -> None:
+    move_over(instruction, needles)
 
 
 @work.register

@@ -48,6 +48,8 @@ class ElementBuilder:
     """Words that are worth no stitches, to be said beside the line."""
     assumed: list[Assumed] = field(default_factory=list)
     """What the line leaves open."""
+    picked_from: str = ""
+    """`WS` where stitches are picked up from that side."""
 
     # --- small parts ---
 
@@ -159,6 +161,21 @@ class ElementBuilder:
             self.problems.append(place.problem("only picking up goes by the rows of an edge."))
         return PickUp(self._numbers(numbers[0]), self._numbers(numbers[1]), along.lower(), place)
 
+    def _el_in_each(self, tree: Any) -> Element:
+        number = next(child for child in tree.children if child.type == "NUMBERS")
+        place, words = self._tree_place(tree), str(tree.children[-1]).lower()
+        if not str(tree.children[0]).lower().startswith("p"):
+            self.problems.append(place.problem("only picking up goes by the stitches of an edge."))
+        self._say_how(tree)
+        along = "cast-on edge" if re.search(r"cast-?\s?on|\bco\b", words) else "bound-off edge"
+        self.said.append(f"pick up in each stitch of the {along}")
+        return PickUp(self._numbers(number), self._one(place), along, place, True)
+
+    def _say_how(self, tree: Any) -> None:
+        """Keep that stitches are picked up purlwise."""
+        if "purl" in str(tree.children[0]).lower():
+            self.said.append("pick up and purl")
+
     def _el_charted_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[-1])
         return self._charted(tree, None, goal, short)
@@ -192,7 +209,7 @@ class ElementBuilder:
 
     def _number_in(self, words: str, tree: Any) -> tuple[Numbers | None, str]:
         """Take the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
-        match = re.match(r"\s*(\d+(?:\s*[(\[][\d\s,;]+[)\]])?)\s+", words)
+        match = re.match(r"\s*(\d+(?:\s*[(\[][\d\s,;]+[)\]])?)(?:\s+|$)", words)
         words = re.sub(r"^\s*held\b\s*", "", words[match.end() :] if match else words, flags=re.I)
         words = re.sub(r"^(sts|stitches)$", "", words.strip(), flags=re.I)
         if match is None:
@@ -209,6 +226,7 @@ class ElementBuilder:
         words = str(tree.children[0]).lower()
         code = "pu" if words.startswith("p") else "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
         self._say_where(code, tree)
+        self._say_how(tree)
         return Work(code, self._numbers(tree.children[1]), None, self._tree_place(tree))
 
     def _say_where(self, code: str, tree: Any) -> None:

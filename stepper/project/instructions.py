@@ -297,6 +297,8 @@ class Flat:
     """Go on in rows."""
 
     place: Span
+    turned: bool = False
+    """Whether the work is turned here, so that the next row is of the other side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -356,6 +358,28 @@ class MarkEvery:
     """Place a marker every so many stitches."""
 
     every: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class OverNeedles:
+    """Stitches of a round laid over several needles, as for a sock."""
+
+    needles: Numbers | None
+    """How many needles; None where only the stitches on each are given."""
+    counts: tuple[Numbers, ...]
+    """Stitches on each needle in order; one alone for all of them alike; none where they are even."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class MoveOver:
+    """Stitches slipped from one needle to its neighbour: `Slip 7 sts from needle 2 to needle 1`."""
+
+    number: Numbers
+    source: int
+    """Needle they come from, from 1."""
+    to: int
     place: Span
 
 
@@ -423,6 +447,8 @@ Sentence = (
     | BindOff
     | Return
     | MarkEvery
+    | OverNeedles
+    | MoveOver
     | Remark
     | Unread
     | Count

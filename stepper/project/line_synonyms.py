@@ -224,7 +224,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "in",
-        r"(?<!\bto\s)\b(?:begin|start|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b",
+        r"(?<!\bto\s)\b(?:begin|start|resume|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b",
         "join in the round",
         "Continue in rounds.",
     ),

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from stepper.craft.needles import NEEDLES
 from stepper.project.notation import BEGINS
 from stepper.project.synonym import KEPT, STS, N, Synonym, row
 
@@ -160,7 +159,7 @@ ASIDES: tuple[Synonym, ...] = (
         rf"\b(pick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:evenly\s+)?(?:round|around|down|up)\s+(?:the\s+)?[a-z][a-z ]*[a-z])"
         r"(?=\s*[,;.]|\s*$)",
         r"\1",
-        "Pick up and knit 18 sts down left neck.",
+        "Pick up and knit 18 sts down the zip.",
     ),
     row(
         "about|approx",
@@ -173,20 +172,7 @@ ASIDES: tuple[Synonym, ...] = (
         "at",
         r"^\s*(?:starting|beginning|beg)\s+at\s+[^,.;:\d]*,\s*(?=pick\s+up)",
         KEPT,
-        "Starting at centre of underarm, pick up and knit 4 sts.",
-    ),
-    row(
-        "held",
-        rf"\b(?:place|put|slip|transfer|return)\s+(?:the\s+)?({N})\s+held\s+{STS}\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?"
-        rf"(?:{NEEDLES}|needles?|dpns?)",
-        r"return \1 held sts to needles",
-        "Place 20 held sts on dpns.",
-    ),
-    row(
-        "and join",
-        r"\b(to\s+(?:the\s+)?needles?)\s+and\s+(?=join\b)",
-        r"\1. ",
-        "Return 20 sleeve sts to needles and join in the round.",
+        "Starting at the zip, pick up and knit 4 sts.",
     ),
     # --- headings ---
     row("-", rf"^(\s*{_PARTS})\s+-\s+(?={BEGINS})", r"\1: ", "Body - Knit 5 rounds."),

@@ -35,6 +35,8 @@ _HEAD = re.compile(
     re.I,
 )
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
+_NEEDLE = re.compile(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
+"""A needle of a sock, which names no line: "N1:", "Needles 1 and 3:"."""
 _LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
 NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
 
@@ -91,7 +93,9 @@ def split_label(plain: str) -> tuple[str | None, str, int]:
     if _HEAD.match(plain):
         return None, "", 0
     match = _LABEL.match(plain)
-    if match is None or match.group(1).count("(") > match.group(1).count(")"):
+    if match is None or _NEEDLE.fullmatch(match.group(1).strip()):
+        return None, "", 0
+    if match.group(1).count("(") > match.group(1).count(")"):
         return None, "", 0  # a colon inside a list of numbers ends no label
     label = match.group(1).strip()
     side = _LABEL_SIDE.search(label)

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.instructions import Assumed, AtIntervals, Count, Phrase, RowsCount, Sentence
+from stepper.project.needle_rounds import joined_needles
 from stepper.project.sentences import Head
 from stepper.project.stitchwork import Several, Until, Work
 
@@ -21,6 +22,10 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
     made: list[Sentence] = []
     for sentence in sentences:
         before = made[-1] if made else None
+        needled = joined_needles(before, sentence)
+        if needled is not None:
+            made[-1] = needled
+            continue
         goes_on = _open(before) and (numbered or head.next or _slight(before))
         if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
             made[-1] = replace(before, elements=(*before.elements, *sentence.elements))

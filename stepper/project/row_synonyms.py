@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from stepper.craft.needles import NEEDLES
 from stepper.project.synonym import END, HELD_BY, OFF, ROUND, STS, N, Synonym, row
 
 ROWS: tuple[Synonym, ...] = (
@@ -163,9 +162,9 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "using",
-        rf"\b({OFF})((?:\s+(?:all|rem(?:aining)?|sts|stitches))*)\s+using\s+(?:an?\s+|the\s+)?(stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?\b",
+        rf"\b(bo|{OFF})((?:\s+(?:all|rem(?:aining)?|sts|stitches|in|patt(?:ern)?|rib|loosely))*)\s+(?:using|with)\s+(?:an?\s+|the\s+)?(stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?\b",
         r"\1\2 with a \3 bind-off",
-        "Bind off using a stretchy bind off.",
+        "Bind off in pattern using a stretchy bind off.",
     ),
     row(
         "grafting",
@@ -182,7 +181,7 @@ ROWS: tuple[Synonym, ...] = (
     row("pick", r"\b(pick\s+up\s+and\s+)k(?=\s+\d)", r"\1knit", "Pick up and k 12 sts along gusset edge."),
     row(
         "hold|holder|needle|yarn",
-        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?(?:(?:next|last|first|rem(?:aining)?|these|foll(?:owing)?)\s+)*({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?(?:(?:next|first|rem(?:aining)?|these|foll(?:owing)?)\s+)*({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold \1 sts",
         "K20, slip next 40 sts to waste yarn, CO 8, k to end.",
     ),
@@ -194,27 +193,9 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "needle",
-        rf"\b(?:return|place|put|transfer|slip)\s+([^.,;]*?)(?:\s+{STS})?\s+(?:back\s+)?(?:on|onto|to)\s+({NEEDLES})",
-        r"change to \2. return \1 to needles",
-        "Return left sleeve sts to 3.75 mm needles.",
-    ),
-    row(
-        "needle",
         rf"\b(?:return|place|put|transfer|slip)\s+(?:the\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:of|for|from)\s+(?:the\s+)?([a-z][a-z ]*?)\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?needles?\b",
         r"return \1\2 to needles",
         "Place held sts for left sleeve on needles.",
-    ),
-    row(
-        "needle",
-        rf"\b(?:place|put|transfer|slip)\s+(?:the\s+)?(?=(?:{N}\s+)?(?:held\s+)?[a-z][a-z ]*?\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?needles?\b)",
-        "return ",
-        "Transfer left sleeve sts to needles.",
-    ),
-    row(
-        "needle",
-        r"\b(return\s+[^.,;]*?)\s+(?:back\s+)?(?:on|onto)\s+(?:the\s+)?needles?\b",
-        r"\1 to needles",
-        "Place 40 left sleeve sts on needles.",
     ),
     row(
         "holder",

@@ -10,7 +10,6 @@ from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.edges import EdgeBuilder
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -41,6 +40,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, is_even, manner_of
+from stepper.project.needle_rounds import NeedleBuilder
 from stepper.project.occasions import side_of, type_of
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -67,7 +67,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(EdgeBuilder):
+class Builder(NeedleBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -301,7 +301,10 @@ class Builder(EdgeBuilder):
         token = tree.children[0]
         side = "WS" if re.search(r"ws|wrong", str(token).lower()) else "RS"
         self.said.append(f"with {side} facing")
-        if side == "WS":
+        picked = next(tree.find_data("edge"), None)
+        if side == "WS" and picked is not None and str(picked.children[0]).lower().startswith("p"):
+            self.picked_from = side
+        elif side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
         return self._sentence(tree.children[1])
@@ -337,7 +340,7 @@ class Builder(EdgeBuilder):
         return Join(self._tree_place(tree))
 
     def _do_flat(self, tree: Any) -> Flat:
-        return Flat(self._tree_place(tree))
+        return Flat(self._tree_place(tree), tree.children[0].type == "TURN_WORK")
 
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]

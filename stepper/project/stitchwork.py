@@ -88,10 +88,11 @@ class Several:
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A marker placed, slipped or removed: `pm`, `sm`, `rm`."""
+    """A marker placed, slipped or removed: `pm`, `sm`, `rm`; or where a needle of a sock begins: `needle`."""
 
     stitch: str
     name: str
+    """Of a `needle` its number, `each`, or `rest` for those that are not named."""
     place: Span
 
 
@@ -140,6 +141,8 @@ class PickUp:
     along: str
     """The words that say where; sections named in them are measured, else all rows so far."""
     place: Span
+    stitches_of_edge: bool = False
+    """Whether it goes by the stitches of the cast-on or bound-off edge rather than by rows."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,10 +10,12 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
+from stepper.project.holding_synonyms import HOLDING
 from stepper.project.length_synonyms import LENGTHS
 from stepper.project.line_synonyms import LINES
 from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
+from stepper.project.needle_synonyms import NEEDLEWORK
 from stepper.project.notation import NOTATION
 from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.remark_synonyms import REMARKS
@@ -24,6 +26,8 @@ from stepper.project.synonym import Synonym
 SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
     *NOTATION,
+    *HOLDING,
+    *NEEDLEWORK,
     *ASIDES,
     *MARKERS,
     *SHAPING,

@@ -169,6 +169,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
         )
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
+    side = side or builder.picked_from
     if side:
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))

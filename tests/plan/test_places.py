@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.places import begins_round
 from tests.plan.test_compile import faults, plan_of
+from tests.plan.test_established import knit, told
 from tests.project.samples import project
 
 MARKED = "Cast on 40 sts.\nJoin in the round.\nK10, pm, k20, pm, k10.\n"
@@ -46,3 +48,24 @@ def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, in
 def test_a_place_that_nobody_can_find_is_refused(head: str, line: str, why: str) -> None:
     """On the wrong side a number counts from either end; a place behind is none to work to."""
     assert why in faults(project(f"{head}{line}\nBind off."))
+
+
+@pytest.mark.parametrize(("name", "begins"), [("new bor", True), ("beg of rnd", True), ("raglan", False), ("beginning", True)])
+def test_a_marker_for_the_beginning_of_the_round_is_told_by_its_name(name: str, begins: bool) -> None:
+    """The round begins there from then on."""
+    assert begins_round(name) == begins
+
+
+def test_rounds_begin_at_a_new_marker() -> None:
+    """Markers are counted from it, and the stitches up to it are worked with that round."""
+    work = "Cast on 20 sts.\nJoin in the round.\nK6, pm for new BOR, k4, pm, k10.\nK to marker, p to end."
+    plan = knit(work)
+    assert told(plan, 1) == ["k4, p16"]
+    assert "work 6 more stitches, to the new beginning of the round" in plan.rounds[1].remarks
+
+
+def test_a_new_beginning_in_a_pattern_is_refused() -> None:
+    """The pattern would have to move with it."""
+    work = "Cast on 20 sts.\nJoin in the round.\n*K2, p2; rep from * to end. Work 3 rounds.\nWork 6 sts in rib, pm for new BOR, work in pattern to end.\nKnit 1 round."
+    plan = project(work, sizes="S", size="S")
+    assert "the pattern with it" in faults(plan)

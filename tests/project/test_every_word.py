@@ -35,7 +35,11 @@ SILENT = {
     # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
     "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end",
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
-    "next", "back", "held", "together",
+    "next", "first", "back", "held", "together",
+    # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
+    "to", "needle", "evenly",
+    # The beginning of the round is the only marker there is where it begins.
+    "bor",
     # "Up to the marker", "8 cm long", "4 (3, 2)th": the same length, place and number without them.
     "up", "long", "th",
     # "For another 3 cm", "3 cm more": a length that is worked, and not measured, comes on top as it is.
