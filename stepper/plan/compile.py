@@ -19,6 +19,7 @@ from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Choice
 from stepper.plan.section_lines import blocks, work_block
 from stepper.plan.short_row_method import tell_open_turn, turned_in
+from stepper.plan.size_alone import AloneIn, LinesAlone, lines_alone, why_unmet
 from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
@@ -80,7 +81,8 @@ def faults_of(partial: Project) -> tuple[Problem, ...]:
 
 def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
     right = Righting(project=project, findings=findings_of)
-    return problems_of(tried.findings, tried.knitted.findings, project, right)
+    why = tried.knitted.alterations.unmet
+    return problems_of(tried.findings, tried.knitted.findings, project, right, why)
 
 
 def work_as_knitted(
@@ -184,7 +186,9 @@ def _work_garment(
     checking = briefly or not knitted
     caches = Caches(drawn=drawn)
     if like is not None:
-        caches = replace(caches, rounds=like.caches.rounds, charted=like.caches.charted)
+        caches = replace(
+            caches, rounds=like.caches.rounds, charted=like.caches.charted, alone=like.caches.alone
+        )
     needles = Needles(
         project=project, size=size, checking=checking, knitted=knitted, readings=readings, caches=caches
     )
@@ -207,11 +211,28 @@ def _work_garment(
             size = switch.size if switch is not None else size
             needles.size = chosen[0] if chosen is not None else size
             needles.alterations.section = (chosen[1],) if chosen is not None else ()
-            needles.alterations.switched = switch is not None
             needles.alterations.reshape = switch is not None and switch.reshape
+            needles.alterations.over = switch.over if switch is not None else 1
+            if switch is not None or chosen is not None:
+                alone = needles.alterations.blended = _alone_in(project, needles, readings)
+            if switch is not None and not needles.counting.lost:
+                needles.alterations.unmet = why_unmet(block[0], size, needles.count, alone(size), project)
             work_block(block, section, needles)
     tell_open_turn(needles)
     return needles
+
+
+def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondReading]) -> AloneIn:
+    """Return what says what each line comes to in a size alone, as the pattern prints it."""
+    known, drawn = needles.caches.alone, needles.caches.drawn
+
+    def alone(size: int) -> LinesAlone:
+        if size not in known:
+            printed = replace(project, switches=())
+            known[size] = lines_alone(_work_garment(printed, size, drawn, readings, knitted=False).drafts)
+        return known[size]
+
+    return alone
 
 
 def _begin(section: Section, needles: Needles, own: Altered | None) -> None:

@@ -50,7 +50,7 @@ def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: s
 def test_what_is_left_and_when() -> None:
     """The likely day and the range, with nothing said of guesses where there are none."""
     assert tell_time_left(SEEN) == (
-        "About 25 hours of knitting left. Done about 12 January; in 8 cases of 10 between 2 January and 25 January."
+        "About 25 hours of knitting left. Done about 12 January. In 8 cases of 10 between 2 January and 25 January."
     )
 
 
@@ -64,10 +64,8 @@ def test_a_guess_is_called_one() -> None:
 
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
-    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how sure that is.")
-    assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith(
-        "Done about 12 January."
-    )
+    assert tell_time_left(replace(SEEN, late=None)).endswith("It is too early to say how sure that is.")
+    assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
     assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 
 
@@ -75,9 +73,7 @@ def test_what_an_evening_must_bring() -> None:
     """So many rounds each evening, tonight where it is the last, nothing where the day has passed."""
     due = "To be done by 14 February: 6 rounds, about 18 minutes, on each of 82 evenings."
     assert tell_evenings_due(SEEN) == due
-    assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith(
-        "1 round, about 18 minutes, tonight."
-    )
+    assert tell_evenings_due(replace(SEEN, evenings=1, rounds_each=1)).endswith("1 round, about 18 minutes, tonight.")
     past = replace(SEEN, evenings=0, rounds_each=None, seconds_each=None)
     assert tell_evenings_due(past) == "14 February, the date in the file, has passed."
     assert tell_evenings_due(replace(SEEN, finish_by=None, evenings=None)) == ""
@@ -91,8 +87,7 @@ def test_what_a_film_brings() -> None:
         == "A two-hour film brings 3 rounds: done to Yoke, round 3 of 6, chart cairn round 1."
     )
     assert (
-        tell_film(replace(SEEN, film_rounds=0), plan)
-        == "A two-hour film brings you to stitch 12 of this round."
+        tell_film(replace(SEEN, film_rounds=0), plan) == "A two-hour film brings you to stitch 12 of this round."
     )
     done = replace(SEEN, film_to=Position(index=len(plan.rounds)))
     assert tell_film(done, plan) == "A two-hour film is enough to finish it."
