@@ -127,7 +127,7 @@ def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
     if effect.next_index is None:
         return f"{none}, and none follow."
     coming = plan.rounds[effect.next_index]
-    name = ", ".join([f"{round_word(coming)} {coming.number}", *marks(coming)])
+    name = ", ".join([f"{round_word(coming)} {coming.number}", *list_marks(coming)])
     ahead = plural(effect.next_index - round_.index, round_word(coming))
     return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {name}."
 

@@ -139,6 +139,12 @@ class Cursor(Places):
     def _across(self, element: Across, items: list[Item]) -> None:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
+        section = self.supplies.section.lower()
+        in_hand = bool(self.facing.end) and section not in held and not self.used
+        if in_hand and element.name and (section == element.name or section.endswith(f" {element.name}")):
+            # The part came back before: its stitches are those on the needles, not another part's on hold.
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
+            return
         known = element.name in held or is_short(element.name, held)
         if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
