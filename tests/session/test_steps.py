@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -7,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Group, Item, Plan, Run, flatten
-from stepper.session.steps import BREATH, By, StepPart, cut_into_steps, part_at, rest_of
+from stepper.session.steps import BREATH, By, RoundSort, StepPart, cut_into_steps, part_at, rest_of, sort_of
 from stepper.sitting.project_file import load_project
 from tests.plans import final_increase, phrase, plan
 
@@ -95,6 +96,52 @@ def test_by_colour_a_step_ends_where_the_yarn_changes() -> None:
     ]
 
 
+def test_by_marker_a_step_ends_at_each_marker() -> None:
+    """Raglan lines: up to and with the marker, also a new one; what follows the last is a step."""
+    assert _shown("k3 m1 pm k2 sm k4", By.MARKER) == [
+        (0, 4, phrase("k3 m1 pm")),
+        (4, 6, phrase("k2 sm")),
+        (6, 10, phrase("k4")),
+    ]
+
+
+def test_by_marker_a_plain_round_is_cut_at_the_markers_it_leaves_alone() -> None:
+    """A knit round between two raglan rounds names no marker; they hang there all the same."""
+    raglan = plan(("yoke", ["co9", "k9"])).rounds[1]
+    round_ = replace(raglan, markers=(2, 7))
+
+    assert [(part.start, part.end) for part in cut_into_steps(round_, By.MARKER)] == [(0, 2), (2, 7), (7, 9)]
+    assert all(flatten(part.items) for part in cut_into_steps(round_, By.MARKER))
+
+
+def test_by_gap_each_increase_or_decrease_ends_a_numbered_step() -> None:
+    """So many are left: three changes, a double one counted twice, then the plain end."""
+    cut = cut_into_steps(_one("k5 m1 k3 k2tog k2tog k4").rounds[1], By.GAP)
+
+    assert [(part.start, part.end, part.repeat) for part in cut] == [
+        (0, 6, (1, 3)),
+        (6, 10, (2, 3)),
+        (10, 11, (3, 3)),
+        (11, 15, None),
+    ]
+    assert [part.change for part in cut] == [True, True, True, False]
+
+
+def test_a_round_is_read_out_like_those_of_its_sort() -> None:
+    """Two yarns, lace, shaping, or none of these."""
+    made = plan(
+        ("body", ["co40", "k40", "(k1 k1:A)x20", "(k2tog yo)x20", "k2tog k36 ssk", "k38"]),
+    )
+
+    assert [sort_of(round_) for round_ in made.rounds[1:]] == [
+        RoundSort.PLAIN,
+        RoundSort.COLOURS,
+        RoundSort.TEXTURE,
+        RoundSort.SHAPED,
+        RoundSort.PLAIN,
+    ]
+
+
 def test_markers_and_turns_go_with_the_step_in_front() -> None:
     """Two steps at the same stitch could not be told apart, so a marker is never a step of its own."""
     assert _shown("k3 m1 k4 m1 pm k2 sm k2 turn", By.ROUND) == [
@@ -106,9 +153,7 @@ def test_markers_and_turns_go_with_the_step_in_front() -> None:
 
 def test_a_round_without_stitches_is_one_step() -> None:
     """A round of nothing but a turn still takes one cue to get past."""
-    assert [(p.start, p.end) for p in cut_into_steps(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [
-        (0, 0)
-    ]
+    assert [(p.start, p.end) for p in cut_into_steps(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [(0, 0)]
 
 
 _TOKENS = st.sampled_from(
