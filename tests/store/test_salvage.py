@@ -46,7 +46,7 @@ def test_what_comes_before_the_damage_is_read(whole: Original) -> None:
 
 def test_a_journal_put_together_again_keeps_its_title(whole: Original) -> None:
     """Where nobody says how the garment is called, what is left of its own journal does."""
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, spoilt(whole, 12, 14))
     salvaged = salvage(whole.path, findings, [], "")
 
