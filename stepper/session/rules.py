@@ -11,7 +11,18 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import about, checks, control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import (
+    about,
+    checks,
+    control,
+    cues,
+    doubts,
+    due,
+    moves,
+    plan_question,
+    read_along,
+    respacing,
+)
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.state import State
@@ -83,8 +94,8 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Remedies: (faults.ask_about_fault, faults.ask_about_fault, control.ignore, control.refuse),
     cues.WhatElse: (faults.ask_about_fault, faults.ask_about_fault, control.ignore, control.refuse),
     cues.CountAgain: (control.ask, control.ask, control.ignore, control.refuse),
-    cues.Yes: (faults.yes, faults.yes, control.ignore, control.refuse),
-    cues.No: (faults.no, faults.no, control.ignore, control.refuse),
+    cues.Yes: (doubts.yes, doubts.yes, control.ignore, control.refuse),
+    cues.No: (doubts.no, doubts.no, control.ignore, control.refuse),
     cues.Choose: (faults.choose, faults.choose, control.ignore, control.refuse),
     cues.Tink: (faults.tink, faults.tink, control.ignore, control.refuse),
     cues.Respace: (respacing.respace_rest, control.refuse_done, control.ignore, control.refuse),
