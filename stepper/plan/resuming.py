@@ -1,4 +1,4 @@
-"""Find the place of the knitting in a changed plan, or the places between which she has to choose. Pure.
+"""Find the place of the knitting in a changed plan, or the places she has to choose from. Pure.
 
 Theory of operation. What is knitted is a sequence of rounds; names, labels and remarks are not in the fabric.
 
@@ -40,13 +40,13 @@ class PlaceChoice:
     """A place where the knitting may go on in a changed plan."""
 
     index: int
-    """Round to go on with, from 0; the number of rounds where none is left."""
+    """Round to go on with, from 0; the number of rounds if none is left."""
     stitch: int
     """Stitches of it worked."""
     section: str
-    """Section of the round; of the last one where none is left."""
+    """Section of the round, or of the last one if none is left."""
     number: int
-    """Its number in the section, from 1; 0 where none is left."""
+    """Its number in the section, from 1; 0 if none is left."""
     flat: bool
     label: str | None
     have: int
@@ -54,9 +54,9 @@ class PlaceChoice:
     want: int
     """Stitches the new plan has there. Unit: stitches."""
     rounds_back: int = 0
-    """Rounds that come off first, the one in hand apart."""
+    """Rounds that come off first, not counting the current one."""
     stitches_back: int = 0
-    """Stitches of the round in hand that come off first. Unit: stitches."""
+    """Stitches of the current round that come off first. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,12 +64,12 @@ class Resumed:
     """A place in the new plan, or the choice of one."""
 
     index: int
-    """Round to go on with; the likeliest where she has to choose."""
+    """Round to go on with; the likeliest if she has to choose."""
     stitch: int
     same: bool
-    """Whether the round in hand is in the new plan at this place, with the same stitches in it."""
+    """Whether the new plan has the current round at this place, with the same stitches in it."""
     choices: tuple[PlaceChoice, ...] = ()
-    """Places to choose from, the likeliest first; empty where the place is sure."""
+    """Places to choose from, likeliest first; empty if the place is sure."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,7 +114,7 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
     fitting = seams(both.done, both.ahead, after)
     most = max(fitting)
     best = [seam for seam, alike in enumerate(fitting) if alike == most]
-    # What is worked of a round is on the needles: it lies where a round begins with the same.
+    # What is worked of a round is on the needles, so the place is where a round begins the same.
     likely = [seam for seam in best if _worked_alike(both, seam) >= stitch]
     if len(likely) == 1 and _is_sure(both, likely[0]):
         return Resumed(index=likely[0], stitch=stitch, same=True)
@@ -125,7 +125,7 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
     """Find the round of another plan that goes with one of the old plan.
 
     Returns:
-        Its index, the number of rounds for the end; None where that round is not there.
+        Its index, or the number of rounds for the end; None if that round is not there.
     """
     if index >= len(old.rounds):
         return len(new.rounds)
@@ -159,7 +159,7 @@ def _is_sure(both: _Both, seam: int) -> bool:
 
 
 def _same_ahead(both: _Both, seam: int) -> bool:
-    """Return whether the round in hand comes next at a seam."""
+    """Return whether the current round comes next at a seam."""
     return both.after[seam : seam + 1] == both.ahead[:1]
 
 
@@ -196,7 +196,7 @@ def _singly(round_: Round) -> Iterator[tuple[str, str]]:
 
 
 def _asked(both: _Both, best: list[int]) -> Resumed:
-    """Put the places to choose from in order, the likeliest first."""
+    """Put the places to choose from in order, likeliest first."""
     by_name = same_distance(both.old, both.new, both.index, renamed_sections(both.old, both.new))
     ranked = sorted({by_name, *best}, key=lambda seam: (*_misfit(both, seam), seam != by_name, seam))
     fitting = [seam for seam in ranked if not _misfit(both, seam)[0]][:MOST_SEAMS]
@@ -220,7 +220,7 @@ def _misfit(both: _Both, seam: int) -> tuple[bool, bool, bool]:
 
 
 def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
-    """Offer to go on at a seam; in a round that begins otherwise also from where both are the same."""
+    """Offer to go on at a seam and, if the round there begins differently, from where both still agree."""
     stitch, hand = both.stitch, both.hand
     if hand is None:
         yield _choice(both, seam, 0, have=_count(both.old, both.index))
@@ -234,7 +234,7 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
 
 
 def _ripped_back(both: _Both) -> PlaceChoice:
-    """Offer to rip back to where both plans part."""
+    """Offer to rip back to where the plans diverge."""
     seam = 0
     while seam < both.index and both.after[seam : seam + 1] == both.done[seam : seam + 1]:
         seam += 1
@@ -272,7 +272,7 @@ def _count(plan: Plan, index: int) -> int:
 
 
 def _on_needles(round_: Round, worked: int) -> int:
-    """Count the stitches on both needles after some of a round; one half made is not counted."""
+    """Count the stitches on both needles after part of a round; a half-made stitch is not counted."""
     count, left = round_.before, worked
     for code, _, times in knitted(round_)[4]:
         entry = stitch_of(code)
