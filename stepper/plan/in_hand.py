@@ -1,6 +1,6 @@
 """The parts of the knitting in hand: section, line, short rows, fabric, what is known of the count. No I/O.
 
-Each is created where it begins: a section and a line with their first round, everything else with the
+Each is made anew where it begins: a section and a line with their first round, everything else with the
 garment.
 """
 
@@ -14,6 +14,7 @@ from stepper.plan.phrase import WorkedPhrase
 from stepper.plan.round_sources import ChartRound
 from stepper.plan.size_alone import AloneIn, LinesAlone
 from stepper.project.instructions import Line
+from stepper.project.model import Fabric
 from stepper.project.problems import Span
 
 
@@ -25,27 +26,29 @@ class SectionInHand:
     start: int = 0
     """Index of its first draft."""
     yarn: str = ""
-    """Key of its yarn, used by rounds that name none."""
+    """Key of its yarn, with which the rounds go on that name none."""
+    fabric: Fabric | None = None
+    """The fabric it names; on another needle the rounds may be another one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
     label: str | None = None
     """What the next round is called; None if it has no name of its own."""
     pattern: tuple[Template, ...] = ()
-    """The rounds last set up or repeated, including shaping."""
+    """The rounds last set up or repeated, shaping and all."""
     numbered: dict[int, Template] = field(default_factory=dict)
     """The rounds written out, by number."""
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
     in_all: set[str] = field(default_factory=set)
-    """Named rounds whose times, said next, include the one time they were worked where written."""
+    """Named rounds whose times, said next, count the once they were worked where they are written."""
     back: Template | None = None
-    """What all wrong-side rows are, if a line says so for all of them."""
+    """What all rows of the wrong side are, where a line says so for all of them."""
     back_line: Line | None = None
     """That line."""
     garter: bool = False
     """Whether plain rows are knitted on both sides."""
     shaky: bool = False
-    """Whether a line was not read, so that what seems to be missing may have been in it."""
+    """Whether a line was not read: what seems to be missing may have stood in it."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -53,12 +56,12 @@ class LineInHand:
     """The line that is worked."""
 
     number: int = 0
-    """Its line number in the file, from 1; 0 before the first."""
+    """Its line in the file, from 1; 0 before the first."""
     place: Span | None = None
     start: int = 0
     """Index of its first draft."""
     side: str = ""
-    """`RS` or `WS` if it is for rows of that side."""
+    """`RS` or `WS` where it is for rows of that side."""
     around: bool = False
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
 
@@ -70,15 +73,15 @@ class ShortRows:
     gap: int | None = None
     """Where the last row was turned before its end, from the right side; None after a whole row."""
     turns: tuple[int, ...] = ()
-    """Turns not yet worked past, from the right side."""
+    """Turns not worked past yet, from the right side."""
     slipped: bool = False
     """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""
-    """How they are turned: `german`, `wrap` or `plain`; empty if the pattern does not say."""
+    """How they are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
     turned_at: Span | None = None
-    """Place of a turn without a stated method, until the knitter is told."""
+    """Where a turn whose method nobody said stands, until that is told."""
     told: bool = False
-    """Whether the knitter has been told the method taken for such turns."""
+    """Whether the method taken for such turns was told."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -86,28 +89,27 @@ class Counting:
     """What is known of the count."""
 
     lost: bool = False
-    """Whether it is unknown: a line was not read or did not fit, and no printed count has followed."""
+    """Whether it is not known: a line was not read or did not fit, and no printed count came since."""
     unread: bool = False
     """Whether any line so far was not read."""
     off: int = 0
-    """By how much the last printed count exceeds the lines; a count that is off by the same is not a new
-    fault."""
+    """What the printed count last told has more than the lines; a count as far off is no new fault."""
 
 
 @dataclass(slots=True, kw_only=True)
 class Alterations:
-    """How the rounds being worked differ from the printed pattern, in the knitter's words."""
+    """What of the rounds now worked differs from the printed pattern, in the knitter's words."""
 
     line: tuple[str, ...] = ()
-    """For the current line."""
+    """What of the line in hand."""
     section: tuple[str, ...] = ()
-    """For the whole section."""
+    """What of the whole section."""
     needle: tuple[str, ...] = ()
-    """The rule that makes the current needle the knitter's own; empty for the printed one."""
+    """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what is altered in it."""
     reshape: bool = False
-    """Whether the current line may decrease where it says increase, and vice versa."""
+    """Whether the line in hand may decrease where it says increase, and the other way round."""
     over: int = 1
     """Rounds over which the line in hand spreads its change."""
     blended: AloneIn | None = None
@@ -118,10 +120,10 @@ class Alterations:
 
 @dataclass(slots=True, kw_only=True)
 class LastWorked:
-    """The rounds last worked that may come again."""
+    """What was worked last of rounds that come again."""
 
     written: tuple[tuple[Template, ...], int] = ((), 0)
-    """The numbered rounds last written out, and the number of drafts at their end."""
+    """The numbered rounds last written out, and how many drafts there were behind them."""
     repeated: tuple[tuple[Template, ...], int] = ((), 0)
     """The rounds last repeated and which of them comes next, from 0."""
     charts: dict[str, int] = field(default_factory=dict)
@@ -132,7 +134,7 @@ class LastWorked:
 
 @dataclass(slots=True, kw_only=True)
 class Caches:
-    """Rounds already worked out, so that the same round is worked out only once."""
+    """Rounds worked out before, so that the same round is worked out once."""
 
     rounds: dict[tuple[object, ...], tuple[Template, WorkedPhrase]] = field(default_factory=dict)
     """By their template and the stitches they met; the template is kept alive."""
@@ -147,7 +149,7 @@ class Caches:
 
 
 Cell = tuple[str, str]
-"""What a column is on one row, from the right side: a stitch, and a yarn, or none for the current one."""
+"""What a column is on one row, from the right side: a stitch, and a yarn or none for the one in hand."""
 Column = tuple[Cell, ...]
 """What a stitch of the fabric is on each row of the repeat, in order."""
 
@@ -157,37 +159,37 @@ class Established:
     """The pattern last set up, and what became of it (`stepper.plan.established`)."""
 
     cycle: tuple[Template, ...] = ()
-    """Its rounds as they can be worked again; empty if they cannot, because they shape."""
+    """Its rounds as they are worked anew; empty where they cannot be, as they shape."""
     rounds: int = 1
     """How many rounds it repeats."""
     start: int
     """Index of the first draft worked of it."""
     end: int
-    """Index after the last draft worked of it in order."""
+    """Index behind the last draft worked of it in its order."""
     columns: list[Column] | None = None
-    """Columns from the right side; None if not yet asked for or unknown."""
+    """Columns from the right side; None if nobody has asked yet, or they cannot be told."""
     phase: int = 0
     """Cell of the columns that the next row works."""
     reached: int = 0
-    """Index after the last draft that the columns were carried through."""
+    """Index behind the last draft that the columns were carried through."""
     since: int = 0
-    """Rows worked after `end`."""
+    """Rows worked behind `end`."""
     shaped: bool = False
-    """Whether a row after `end` changed the stitches."""
+    """Whether a row behind `end` changed the stitches."""
     spread: bool = False
-    """Whether the last change was spread over the round, so that the pattern can only start over."""
+    """Whether the last change was spread over the round, so that the pattern can only begin anew."""
     name: str = ""
-    """The manner it was called by, if called by a name; otherwise empty."""
+    """Manner in which it was called, where it was called by a name; else empty."""
     why: str = ""
-    """Why the columns are unknown; empty if they are known."""
+    """Why the columns cannot be told; empty where they can."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Kept:
-    """The fabric of stitches put on hold, worked out only if they come back and it is asked for."""
+    """The fabric of stitches put on hold, told only if they come back and somebody asks."""
 
     established: Established
-    """As it was before the row that put them on hold."""
+    """As it stood before the row that put them on hold."""
     row: int
     """Index of that row's draft."""
     places: tuple[int, ...]

@@ -1,4 +1,4 @@
-"""Find the place of the knitting in a changed plan, or the places she has to choose from. Pure.
+"""Find the place of the knitting in a changed plan, or the places between which she has to choose. Pure.
 
 Theory of operation. What is knitted is a sequence of rounds; names, labels and remarks are not in the fabric.
 
@@ -17,13 +17,15 @@ Theory of operation. What is knitted is a sequence of rounds; names, labels and 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from stepper.craft.stitches import Stitch
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.aligning import common_lengths, renamed_sections, seams, skipped_or_doubled
 from stepper.plan.fingerprint import Knitted, knitted, placed_alike
 from stepper.plan.labelled import same_distance
 from stepper.plan.model import Plan, Round
+from stepper.plan.respace import NoRoomError, respace, spread_of
 
 MOST_CHOICES = 4
 """Places offered at most: about as many as can be kept in mind while they are read out (Cowan 2001, from
@@ -40,13 +42,13 @@ class PlaceChoice:
     """A place where the knitting may go on in a changed plan."""
 
     index: int
-    """Round to go on with, from 0; the number of rounds if none is left."""
+    """Round to go on with, from 0; the number of rounds where none is left."""
     stitch: int
     """Stitches of it worked."""
     section: str
-    """Section of the round, or of the last one if none is left."""
+    """Section of the round; of the last one where none is left."""
     number: int
-    """Its number in the section, from 1; 0 if none is left."""
+    """Its number in the section, from 1; 0 where none is left."""
     flat: bool
     label: str | None
     have: int
@@ -54,9 +56,18 @@ class PlaceChoice:
     want: int
     """Stitches the new plan has there. Unit: stitches."""
     rounds_back: int = 0
-    """Rounds that come off first, not counting the current one."""
+    """Rounds that come off first, the one in hand apart."""
     stitches_back: int = 0
-    """Stitches of the current round that come off first. Unit: stitches."""
+    """Stitches of the round in hand that come off first. Unit: stitches."""
+    places: tuple[int, ...] = ()
+    """Where the increases or decreases of the round then lie, those made already among them; empty unless the
+    rest of them is spread anew. Unit: stitches of the old round before each."""
+    made: int = 0
+    """How many of them are made."""
+    before: int = 0
+    """Stitches the round begins with where it is spread anew. Unit: stitches."""
+    after: int = 0
+    """Stitches it then ends with. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,12 +75,12 @@ class Resumed:
     """A place in the new plan, or the choice of one."""
 
     index: int
-    """Round to go on with; the likeliest if she has to choose."""
+    """Round to go on with; the likeliest where she has to choose."""
     stitch: int
     same: bool
-    """Whether the new plan has the current round at this place, with the same stitches in it."""
+    """Whether the round in hand is in the new plan at this place, with the same stitches in it."""
     choices: tuple[PlaceChoice, ...] = ()
-    """Places to choose from, likeliest first; empty if the place is sure."""
+    """Places to choose from, the likeliest first; empty where the place is sure."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,7 +125,7 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
     fitting = seams(both.done, both.ahead, after)
     most = max(fitting)
     best = [seam for seam, alike in enumerate(fitting) if alike == most]
-    # What is worked of a round is on the needles, so the place is where a round begins the same.
+    # What is worked of a round is on the needles: it lies where a round begins with the same.
     likely = [seam for seam in best if _worked_alike(both, seam) >= stitch]
     if len(likely) == 1 and _is_sure(both, likely[0]):
         return Resumed(index=likely[0], stitch=stitch, same=True)
@@ -125,7 +136,7 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
     """Find the round of another plan that goes with one of the old plan.
 
     Returns:
-        Its index, or the number of rounds for the end; None if that round is not there.
+        Its index, the number of rounds for the end; None where that round is not there.
     """
     if index >= len(old.rounds):
         return len(new.rounds)
@@ -159,7 +170,7 @@ def _is_sure(both: _Both, seam: int) -> bool:
 
 
 def _same_ahead(both: _Both, seam: int) -> bool:
-    """Return whether the current round comes next at a seam."""
+    """Return whether the round in hand comes next at a seam."""
     return both.after[seam : seam + 1] == both.ahead[:1]
 
 
@@ -196,14 +207,14 @@ def _singly(round_: Round) -> Iterator[tuple[str, str]]:
 
 
 def _asked(both: _Both, best: list[int]) -> Resumed:
-    """Put the places to choose from in order, likeliest first."""
+    """Put the places to choose from in order, the likeliest first."""
     by_name = same_distance(both.old, both.new, both.index, renamed_sections(both.old, both.new))
     ranked = sorted({by_name, *best}, key=lambda seam: (*_misfit(both, seam), seam != by_name, seam))
     fitting = [seam for seam in ranked if not _misfit(both, seam)[0]][:MOST_SEAMS]
     kept = [seam for seam in ranked if seam == by_name or seam in fitting]
     back = _ripped_back(both)
     offers = [choice for seam in kept for choice in _at_seam(both, seam)]
-    unlike = {(each.index, each.stitch): each for each in (*offers[: MOST_CHOICES - 1], back)}
+    unlike = {(each.index, each.stitch, each.places): each for each in (*offers[: MOST_CHOICES - 1], back)}
     choices = tuple(unlike.values())
     first = choices[0]
     same = first.stitch == both.stitch and _same_ahead(both, first.index)
@@ -220,12 +231,14 @@ def _misfit(both: _Both, seam: int) -> tuple[bool, bool, bool]:
 
 
 def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
-    """Offer to go on at a seam and, if the round there begins differently, from where both still agree."""
+    """Offer to go on at a seam; in a round that begins otherwise also from where both are the same."""
     stitch, hand = both.stitch, both.hand
     if hand is None:
         yield _choice(both, seam, 0, have=_count(both.old, both.index))
         return
     alike = _worked_alike(both, seam)
+    if alike < stitch and seam < len(both.after):
+        yield from _spread_anew(both, hand, seam)
     if alike < stitch and seam < len(both.after) and both.new.rounds[seam].before == hand.before:
         have = _on_needles(hand, alike)
         yield _choice(both, seam, alike, have=have, stitches_back=stitch - alike)
@@ -233,8 +246,46 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
     yield _choice(both, seam, max(0, min(stitch, last)), have=_on_needles(hand, stitch))
 
 
+def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
+    """Offer to keep what is worked and spread the rest of the increases or decreases anew, so that the new
+    count is met; not where they have places of their own."""
+    new = both.new.rounds[seam]
+    was, now = spread_of(hand), spread_of(new)
+    if was is None or now is None or was.change != now.change or new.before != hand.before or not new.evenly:
+        return
+    made, used = _changes_made(hand, both.stitch, now.change)
+    try:
+        places = respace(new, used=used, made=made)
+    except NoRoomError:
+        return
+    have = _on_needles(hand, both.stitch)
+    stitch = used + made * now.change.change
+    yield replace(
+        _choice(both, seam, stitch, have=have),
+        want=have,
+        places=(*hand.shaping[:made], *places[made:]),
+        made=made,
+        before=new.before,
+        after=new.after,
+    )
+
+
+def _changes_made(round_: Round, worked: int, change: Stitch) -> tuple[int, int]:
+    """Count the changes made in the stitches worked of a round, and the old stitches they took up."""
+    made, used, left = 0, 0, worked
+    for code, _, times in knitted(round_)[4]:
+        entry = stitch_of(code)
+        done = times if times * entry.progress <= left else left // max(1, entry.progress)
+        made += done * (entry.code == change.code)
+        used += done * entry.uses
+        left -= done * entry.progress
+        if done < times:
+            break
+    return made, used
+
+
 def _ripped_back(both: _Both) -> PlaceChoice:
-    """Offer to rip back to where the plans diverge."""
+    """Offer to rip back to where both plans part."""
     seam = 0
     while seam < both.index and both.after[seam : seam + 1] == both.done[seam : seam + 1]:
         seam += 1
@@ -272,7 +323,7 @@ def _count(plan: Plan, index: int) -> int:
 
 
 def _on_needles(round_: Round, worked: int) -> int:
-    """Count the stitches on both needles after part of a round; a half-made stitch is not counted."""
+    """Count the stitches on both needles after some of a round; one half made is not counted."""
     count, left = round_.before, worked
     for code, _, times in knitted(round_)[4]:
         entry = stitch_of(code)

@@ -95,9 +95,7 @@ def test_as_the_pattern_does_asks_at_its_checkpoints_and_nowhere_else() -> None:
 def test_never_is_never() -> None:
     """Whoever does not want to be asked is not."""
     garment = final_increase()
-    assert not any(
-        why_count(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds))
-    )
+    assert not any(why_count(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds)))
 
 
 def test_what_locks_a_fault_in_is_always_asked_for() -> None:
@@ -147,9 +145,7 @@ def test_what_locks_a_fault_in_is_named() -> None:
     assert find_lock(garment[6], garment[7]) == "before the division"
     assert find_lock(garment[-2], garment[-1]) == "before a bind-off"
     assert find_lock(garment[8], garment[9]) is None
-    assert find_lock(garment[4], replace(garment[5], chart=None)) is None, (
-        "the end of a chart locks nothing in"
-    )
+    assert find_lock(garment[4], replace(garment[5], chart=None)) is None, "the end of a chart locks nothing in"
 
 
 def test_a_lifeline_is_suggested_before_lace_once() -> None:
@@ -247,3 +243,24 @@ def test_an_increase_spread_evenly_is_no_beginning_of_a_run_of_shaping() -> None
     raglan = replace(yoke, rounds=(yoke.rounds[0], spread, *yoke.rounds[2:]))
     assert why_count(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
     assert why_count(yoke, _state(Asking.LESS, 2), 2) is None
+
+
+def test_nothing_is_asked_for_inside_short_rows() -> None:
+    """A heel of short rows: its stitches wait on either side, and counting them in the middle tells nothing. The row
+    that takes all of them in again is counted as any other."""
+    heel = plan(
+        ("heel", ["co40", "k40", "k36 turn rest4", "rest4 p32 turn rest4", "rest4 k28 turn rest8", "k40", "k40"]),
+    )
+    for asking in (Asking.COST, Asking.MORE, Asking.LESS):
+        assert [why_count(heel, _state(asking, done), done) for done in (2, 3)] == [None, None]
+
+
+def test_in_a_stranded_yoke_a_count_that_costs_more_than_it_saves_is_not_asked_for() -> None:
+    """Charts and even increases follow each other every few rounds; a good count less than half an interval back
+    serves. `python -m tests.bench.yoke` prints the sum behind each."""
+    yoke = load_project(SAMPLE).plan
+    first = next(round_.index for round_ in yoke.rounds if round_.chart)
+    before = Verified(place=Position(index=first), stitches=yoke.rounds[first].before)
+    state = State(knitting=Knitting(place=Position(index=first + 1), verified=before))
+    at_once = why_count(yoke, state, first)
+    assert at_once is None
