@@ -406,7 +406,7 @@ def test_a_function_is_named_by_what_it_does() -> None:
         for name in participles(path.read_text(encoding="utf-8"))
     }
 
-    assert found == NAMED_BY_A_PARTICIPLE
+    assert found <= NAMED_BY_A_PARTICIPLE
 
 
 def test_the_guard_sees_a_made_up_participle() -> None:
