@@ -43,7 +43,9 @@ LIFELINE_ROUNDS = 12
 20."""
 
 
-def price_counting(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
+def price_counting(
+    pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0
+) -> CountCosts:
     """Return what counting and ripping cost her.
 
     Args:
