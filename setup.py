@@ -1,4 +1,4 @@
-"""What pyproject.toml cannot say: the folder `models` stands beside the package here and inside it where it is installed."""
+"""Map the folder `models` into the package, which pyproject.toml cannot do beside finding the packages."""
 
 from setuptools import find_packages, setup
 
