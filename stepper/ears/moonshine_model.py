@@ -1,5 +1,7 @@
-"""The tiny English model inside the wheel of moonshine-voice 0.1.0, run in onnxruntime without a network; in the
-place of its encoder one that was taught to hear through films (`models/ears`)."""
+"""The tiny English model inside the wheel of moonshine-voice 0.1.0, run in onnxruntime without a network.
+
+In the place of its encoder stands one that was taught to hear through films (`models/ears`).
+"""
 
 from __future__ import annotations
 

@@ -19,13 +19,9 @@ import subprocess
 from dataclasses import replace
 from pathlib import Path
 
-<<<<<<< HEAD
 import numpy as np
 
-from stepper.sitting.project_file import load
-=======
 from stepper.sitting.project_file import load_project
->>>>>>> main
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.numbers import words
 from stepper.ears.moonshine import MoonshineRecogniser
@@ -77,18 +73,12 @@ def main() -> None:
     parser.add_argument("--split", action="store_true")
     parser.add_argument("--ratio", type=float, help="how much louder than talk; dB; quiet unless given")
     args = parser.parse_args()
-<<<<<<< HEAD
     said = measured(args.folder) if args.split else recordings(args.folder)
     talk, source = behind_talk(args.folder) if args.ratio is not None else None, np.random.default_rng(1)
-    known = list_wordings(load(SAMPLE).plan)
-    recogniser = MoonshineRecogniser(replace(known, phrases={**known.phrases, **{word: word for word in said}}))
-=======
-    said = recordings(args.folder)
     known = list_wordings(load_project(SAMPLE).plan)
     recogniser = MoonshineRecogniser(
         replace(known, phrases={**known.phrases, **{word: word for word in said}})
     )
->>>>>>> main
     right = wrong = total = 0
     for word, paths in said.items():
         random.Random(word).shuffle(paths)
