@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.alter import PLAIN_CHART, Altered, altered, size_in
+from stepper.plan.alter import Altered, altered
 from stepper.plan.count_repairs import Righting
+from stepper.plan.course import Course
 from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
@@ -17,9 +18,8 @@ from stepper.plan.in_hand import Caches
 from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Choice
-from stepper.plan.section_lines import blocks, work_block
-from stepper.plan.short_row_method import tell_open_turn, turned_in
-from stepper.project.model import Project, Section
+from stepper.plan.short_row_method import tell_open_turn
+from stepper.project.model import Project
 from stepper.project.problems import Problem
 
 _MOST_CHOICES = 12
@@ -199,38 +199,10 @@ def _work_garment(
     for chart in project.charts.values() if knitted else ():
         if chart.caution:
             needles.warn(chart.place, chart.caution)
-    for section in own.project.sections if own is not None else project.sections:
-        _begin(section, needles, own)
-        chosen = size_in(project, section.name) if knitted else None
-        for block in blocks(section.lines):
-            switch = switches.get((block[0].label or "").lower())
-            size = switch.size if switch is not None else size
-            needles.size = chosen[0] if chosen is not None else size
-            needles.alterations.section = (chosen[1],) if chosen is not None else ()
-            needles.alterations.switched = switch is not None
-            needles.alterations.reshape = switch is not None and switch.reshape
-            work_block(block, section, needles)
+    course = Course(project=project, needles=needles, own=own, switches=switches, size=size)
+    course.work_all()
     tell_open_turn(needles)
     return needles
-
-
-def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
-    """Take up a section: its gauge, its needle, its yarn."""
-    project = needles.project
-    if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
-        # A chart and the same without its bobbles bear one name: what was read of one is not the other.
-        needles.caches.drawn, needles.caches.charted = {}, {}
-    needles.begin_section(section.name, section.yarn)
-    needles.fabric = project.fabrics.get(section.gauge)
-    needles.short_rows.method = section.short_rows or turned_in(section.lines) or needles.short_rows.method
-    fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
-    mine = own.needles.get(section.name) if own is not None else None
-    if mine is not None and mine.mm is not None:
-        needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)
-    elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
-        needles.alterations.needle = (mine.rule,)
-    elif fabric_needle is not None:
-        needles.needle_mm, needles.alterations.needle = fabric_needle, ()
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:

@@ -362,6 +362,29 @@ class MarkEvery:
 
 
 @dataclass(frozen=True, slots=True)
+class AsPart:
+    """Another part worked again: `Work as for back to **`, `Make second sleeve the same`."""
+
+    part: str
+    """The part as the line names it; empty for the part that the line stands in (`Make 2`)."""
+    place: Span
+    times: int = 1
+    """How often it is worked from here."""
+    from_mark: str = ""
+    """Mark of the page behind which it begins, as `**`; empty for its beginning."""
+    to_mark: str = ""
+    """Mark of the page up to which it is worked; empty for none."""
+    upto: str = ""
+    """What it is worked up to, in words: `armhole`, `neck`; empty for all of it."""
+    until: Duration | None = None
+    """Length or count up to which it is worked."""
+    reversed_: bool = False
+    """Whether the shaping changes edges."""
+    rest: bool = False
+    """Whether only what is left is worked, to match the other side of this part."""
+
+
+@dataclass(frozen=True, slots=True)
 class OverNeedles:
     """Stitches of a round laid over several needles, as for a sock."""
 
@@ -447,6 +470,7 @@ Sentence = (
     | BindOff
     | Return
     | MarkEvery
+    | AsPart
     | OverNeedles
     | MoveOver
     | Remark
@@ -484,6 +508,8 @@ class Line:
     """Words of the line that are worth no stitches, to be said with its first round: where and how."""
     only: tuple[int, ...] = ()
     """Sizes that the line is for, by their places from 0; empty for all."""
+    marks: tuple[str, ...] = ()
+    """Marks of the page that stand behind the line, as `**`, to which other lines refer."""
     times: Numbers | None = None
     """How many rows the line is for, one after the other (`Next 4 rows:`); None for one."""
     assumed: tuple[Assumed, ...] = ()

@@ -17,6 +17,7 @@ from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.needle_synonyms import NEEDLEWORK
 from stepper.project.notation import NOTATION
+from stepper.project.part_synonyms import AGAIN
 from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.remark_synonyms import REMARKS
 from stepper.project.row_synonyms import ROWS
@@ -26,6 +27,7 @@ from stepper.project.synonym import Synonym
 SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
     *NOTATION,
+    *AGAIN,
     *HOLDING,
     *NEEDLEWORK,
     *ASIDES,
