@@ -43,6 +43,7 @@ HANDS: dict[str, tuple[int, int]] = {
     **dict.fromkeys(("co", "pu", "return"), (0, 1)),
     **dict.fromkeys(("bo", "graft", "draw", "hold"), (1, 0)),
     "rest": (1, 1),
+    "split": (1, 2),
     **dict.fromkeys(("pm", "sm", "rm", "turn", "w&t"), (0, 0)),
 }
 """Takes from the left needle, gives to the right. Source: Craft Yarn Council master list, from memory."""
@@ -63,7 +64,7 @@ def hands(code: str) -> tuple[int, int]:
 def changing(code: str) -> bool:
     """Tell whether a code is an increase or a decrease."""
     takes, gives = hands(code)
-    return takes != gives and code not in _EDGES
+    return takes != gives and code not in _EDGES and code != "split"
 
 
 class Marker:
@@ -75,7 +76,7 @@ class Sight:
     """Something to be seen between two loops: the end of a change or of a repeat made there."""
 
     kind: str
-    """`change` or `repeat`."""
+    """`change` or `repeat`; `loop` where one hangs below; what else a test wants to find again."""
     index: int
     """The round it was made in."""
 
@@ -136,13 +137,27 @@ class Knitting:
         """Take a photograph."""
         return Knitting(self.needle, self.loose, dict(self.left), dict(self.changes), self.swapped)
 
-    def work(self, index: int, todo: list[Step], *, falls: int | None = None) -> None:
+    def ladder(self) -> None:
+        """Catch every loop that hangs below and work it up to the needle, where it belongs."""
+        loops = [isinstance(each, Sight) and each.kind == "loop" for each in self.needle]
+        self.needle = tuple("k" if loop else each for each, loop in zip(self.needle, loops, strict=True))
+        self.loose = 0
+
+    def work(
+        self,
+        index: int,
+        todo: list[Step],
+        *,
+        falls: int | None = None,
+        marks: tuple[str, int] | None = None,
+    ) -> None:
         """Work a round step by step.
 
         Args:
             index: Which round it is.
             todo: What the hands do.
             falls: The step whose loop falls off the needle once it is made.
+            marks: A sight to leave, and the step before which it lies.
         """
         left = list(reversed(self.needle))  # the next stitch is the last of the list
         right: list[Loop | Marker | Sight] = []
@@ -151,6 +166,9 @@ class Knitting:
         for at, step in enumerate(todo):
             takes, gives = hands(step.code)
             wants += takes
+            marked = marks is not None and marks[1] == at
+            if marks is not None and marked and not takes:
+                right.append(Sight(marks[0], index))
             if step.code in ("sm", "rm") and not fresh:
                 self._meet(left, right, keep=step.code == "sm")
             if step.code == "pm" or (step.code == "sm" and fresh):
@@ -158,13 +176,18 @@ class Knitting:
             if not self._take(left, right, takes) or (short and not takes):
                 short = True
                 continue  # the stitches have run out
+            if marks is not None and marked and takes:
+                right.append(Sight(marks[0], index))
             if at == falls:
                 self.loose += 1
+                right.append(Sight("loop", index))
             else:
                 right += [step.code] * gives
                 changes += changing(step.code)
                 right += [Sight("change", index)] * changing(step.code)
             right += [Sight("repeat", index)] * step.ends_repeat
+        if marks is not None and marks[1] >= len(todo):
+            right.append(Sight(marks[0], index))
         right += ["k" if isinstance(each, Loop) else each for each in reversed(left)]  # as anyone would
         self.left[index] = before - wants
         self.changes[index] = changes
@@ -246,7 +269,7 @@ def with_mistake(
     if mistake == "other round":
         return _swapped(plan, now, index, dice)
     if mistake in ("repeat twice", "repeat left out"):
-        again = _repeated(round_, dice, more=mistake == "repeat twice")
+        again = repeated(round_, dice, more=mistake == "repeat twice")
         if again is None:
             return None
         now.work(index, again)
@@ -283,7 +306,7 @@ def _places(todo: list[Step], mistake: Mistake) -> Iterator[int]:
             yield at
 
 
-def _repeated(round_: Round, dice: random.Random, *, more: bool) -> list[Step] | None:
+def repeated(round_: Round, dice: random.Random, *, more: bool) -> list[Step] | None:
     """Work one repetition of a repeat twice, or leave one out."""
     groups = [at for at, item in enumerate(round_.phrase) if isinstance(item, Group) and item.uses]
     if not groups:

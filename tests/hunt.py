@@ -2,7 +2,7 @@
 
 What she answers: the count at the end of a round up to two plain rounds after the mistake (or, where the count
 is right and the round did not come out, how many stitches were over); each count between landmarks she is
-asked for; each thing she is asked to look for. She answers all of it truthfully, from the loops on her
+asked for, or the whole once more; each thing she is asked to look for. She answers all of it truthfully, from the loops on her
 needles (`tests.fabric`), and volunteers nothing else. The last good count is up to three rounds before the
 mistake, and known to the session.
 """
@@ -16,8 +16,9 @@ from itertools import islice
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.cues import Count, Cue, Saw, SectionCount
-from stepper.session.effects import AskLook, AskSections, Effect, Refuse, TellCauses
+from stepper.session.effects import AskLook, AskSections, Effect, Refuse
 from stepper.session.fault.inquiry import inquire
+from stepper.session.fault.respond import AskAgain
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Seen, State, Verified
 from tests import fabric
@@ -37,7 +38,7 @@ class Trial:
     by_count: int
     """Rank of the true cause from the count alone, from 0."""
     by_sections: int
-    """Its rank once the counts between landmarks are made."""
+    """Its rank once a loop was looked for and the counts between landmarks are made."""
     by_looks: int
     """Its rank once everything asked was looked at."""
     round_right: bool
@@ -93,7 +94,7 @@ def trial(
     session = Session(plan, State(seq=1, knitting=Knitting(place=place, verified=verified)))
     if knitting.count > 2 * max(1, plan.rounds[last].after):
         return None  # she would not say so: there is nothing left to count, or twice as much as there can be
-    if knitting.count not in (plan.rounds[last].after, _at_end(plan, last + 1)):
+    if knitting.count not in (plan.rounds[last].after, at_end(plan, last + 1)):
         first: Cue = Count(stitches=knitting.count, at=AT)
     elif knitting.left[index] and last == index:
         over = knitting.left[index]
@@ -109,7 +110,7 @@ def turned(plan: Plan, knitting: fabric.Knitting, index: int) -> None:
         knitting.turn()
 
 
-def _at_end(plan: Plan, index: int) -> int:
+def at_end(plan: Plan, index: int) -> int:
     """Give the count at which the session takes it that the round in hand is worked already."""
     return plan.rounds[index].after if index < len(plan.rounds) else plan.rounds[-1].after
 
@@ -124,31 +125,35 @@ def _looked_for(
     by_sections: int | None = None
     counts = stitches = looks = 0
     while True:
-        causes = next((each for each in effects if isinstance(each, TellCauses)), None)
-        if causes is not None and by_sections is None:
-            by_sections = _rank([each.cause.value for each in causes.causes], mistake)
-        ask = next((each for each in effects if isinstance(each, AskSections | AskLook)), None)
+        ask = next((each for each in effects if isinstance(each, AskSections | AskLook | AskAgain)), None)
+        is_loop = isinstance(ask, AskLook) and ask.seen is Seen.LOOP
+        if by_sections is None and not is_loop and not isinstance(ask, AskSections | AskAgain):
+            by_sections = _rank(_named(session), mistake)
         if ask is None:
             break
         if isinstance(ask, AskSections):
-            counted = knitting.between(ask.kind, ask.first, ask.end)
+            counted = knitting.between(ask.stretch.kind, ask.stretch.first, ask.stretch.end)
             counts, stitches = counts + 1, stitches + counted
             effects = _told(session, SectionCount(stitches=counted, at=AT))
+        elif isinstance(ask, AskAgain):
+            effects = _told(session, Count(stitches=knitting.count, at=AT))
         else:
             looks += 1
             assert looks < 12, "it never stops asking"
-            seen = _seen(session.plan, knitting, ask)
+            seen = look_for(session.plan, knitting, ask)
             cue = Saw(seen=ask.seen, number=abs(seen), sign=-1 if seen < 0 else 1, at=AT)
             effects = _told(session, cue)
         assert not any(isinstance(each, Refuse) for each in effects), (mistake, index, effects)
-    named = [each.cause.value for each in causes.causes] if causes is not None else []
+    found = inquire(session.plan, session.state)
+    causes = found.causes if found is not None else ()
+    named = [each.cause.value for each in causes]
     return Trial(
         mistake=mistake,
         index=index,
         by_count=by_count,
         by_sections=FAR if by_sections is None else by_sections,
         by_looks=_rank(named, mistake),
-        round_right=causes is not None and bool(causes.causes) and causes.causes[0].index == index,
+        round_right=bool(causes) and causes[0].index == index,
         counts=counts,
         stitches=stitches,
         all_stitches=knitting.count,
@@ -156,6 +161,12 @@ def _looked_for(
         session=session,
         knitting=knitting,
     )
+
+
+def _named(session: Session) -> list[str]:
+    """Name the causes, the likeliest first."""
+    found = inquire(session.plan, session.state)
+    return [each.cause.value for each in found.causes] if found is not None else []
 
 
 def _told(session: Session, cue: Cue) -> tuple[Effect, ...]:
@@ -169,7 +180,7 @@ def _rank(named: list[str], mistake: Mistake) -> int:
     return kinds.index(mistake) if mistake in kinds else FAR
 
 
-def _seen(plan: Plan, knitting: fabric.Knitting, ask: AskLook) -> int:
+def look_for(plan: Plan, knitting: fabric.Knitting, ask: AskLook) -> int:
     """Look at the fabric for what is asked."""
     if ask.seen is Seen.LOOP:
         return int(knitting.loose > 0)

@@ -268,8 +268,8 @@ def _pace(effect: about_ahead.TellPace, plan: Plan) -> str:
 def _evening(effect: about_ahead.TellEvening, plan: Plan) -> str:
     line = outlook.tell_film(effect.outlook, plan)
     if effect.sights:
-        begins = [_sight(index, plan) for index in effect.sights]
-        line = f"{line} On the way: {'; '.join(begins)}."
+        first, *others = [_sight(index, plan) for index in effect.sights]
+        line = " ".join([f"{line} On the way: {first}.", *(f"Then {each}." for each in others)])
     if effect.reminders:
         line = f"{line} And {plural(effect.reminders, 'reminder')}."
     return line
@@ -278,7 +278,7 @@ def _evening(effect: about_ahead.TellEvening, plan: Plan) -> str:
 def _sight(index: int, plan: Plan) -> str:
     """Say what has to be at hand at a round."""
     before, round_ = plan.rounds[index - 1], plan.rounds[index]
-    new = [yarn for yarn in about_round.yarns_of(round_) if yarn not in about_round.yarns_of(before)]
+    new = about_ahead.yarns_taken_up(plan, index)
     things = []
     if round_.section != before.section:
         things.append(f"{round_.section} begins")
@@ -292,7 +292,7 @@ def _sight(index: int, plan: Plan) -> str:
         things.append(_names(new, plan))
     if round_.section != before.section:
         return _listed(things)
-    return f"{_round_name(round_)}, {_listed(things)}"
+    return f"{round_word(round_)} {round_.number}, {_listed(things)}"
 
 
 def _knitted_today(effect: about_ahead.TellKnittedToday, plan: Plan) -> str:

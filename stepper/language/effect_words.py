@@ -10,7 +10,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import about_words, fault_words, outlook
+from stepper.language import about_words, fault_words, outlook, remedy_words
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
@@ -123,11 +123,13 @@ def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
     shaping = shaping_at(round_, effect.place.stitch)
     if shaping is not None:
         return f"{_shaping_kinds(shaping)}{_gaps(shaping)}; {_next_change(shaping)}."
-    none = f"No increases or decreases in this {round_word(round_)}"
+    none = f"None in this {round_word(round_)}"
     if effect.next_index is None:
         return f"{none}, and none follow."
-    ahead = effect.next_index - round_.index
-    return f"{none}; the next are {plural(ahead, 'round')} on: {place_name(plan.rounds[effect.next_index])}."
+    coming = plan.rounds[effect.next_index]
+    name = ", ".join([f"{round_word(coming)} {coming.number}", *marks(coming)])
+    ahead = plural(effect.next_index - round_.index, round_word(coming))
+    return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {name}."
 
 
 def _shaping_kinds(shaping: Shaping) -> str:
@@ -351,5 +353,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.Close: _nothing,
         **about_words.LINES,
         **fault_words.LINES,
+        **remedy_words.LINES,
     }
 )

@@ -16,7 +16,7 @@ from stepper.language.places import place_name, round_word
 from stepper.plan.model import Plan
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.fault.remedies import RemedyKind
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Position
 
 _Words = Callable[[Any, Plan], str]
@@ -115,6 +115,14 @@ def _way(event: events.Remedied) -> str:
     match event.remedy:
         case RemedyKind.RECOUNT:
             return ", to be counted again"
+        case RemedyKind.NARROW:
+            return ", to be counted between landmarks"
+        case RemedyKind.LOOK:
+            return ", to be looked at"
+        case RemedyKind.LADDER:
+            return ", a dropped stitch caught and laddered up"
+        case RemedyKind.RESPACE:
+            return ", the rest of the round spaced anew"
         case RemedyKind.ACCEPT:
             return f" accepted; {made_good}"
         case RemedyKind.PLAIN:

@@ -26,14 +26,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Saw,
         fixed={"seen": Seen.LOOP, "number": 1},
-        says="says that a loose loop hangs there",
-        spoken=("i see a loop", "there is a loose loop", "i see a ladder"),
+        says="says that a loose loop hangs there, or that you dropped a stitch",
+        spoken=("i see a loop", "there is a loose loop", "i see a ladder", "i dropped a stitch"),
     ),
     Wording(
         cue=cues.Saw,
         fixed={"seen": Seen.LOOP, "number": 0},
-        says="says that no loop hangs there",
-        spoken=("no loop", "i see no loop"),
+        says="says that no loop hangs there, or not any more",
+        spoken=("no loop", "i see no loop", "it is caught", "the loop is caught"),
     ),
     Wording(
         cue=cues.Saw,
@@ -99,6 +99,28 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         says="says how it can be mended and what each way costs",
         spoken=("what can i do", "how do i mend it", "how can i fix it"),
         typed=("remedies",),
+    ),
+    Wording(
+        cue=cues.WhatElse,
+        says="says the other ways to mend it",
+        spoken=("what else", "any other way"),
+    ),
+    Wording(
+        cue=cues.CountAgain,
+        says="takes the last count for a slip and asks for another",
+        spoken=("i miscounted", "count again", "let me count again"),
+    ),
+    Wording(
+        cue=cues.Yes,
+        says="answers with yes",
+        spoken=("yes it is", "yes that is right", "that is right"),
+        typed=("yes", "y"),
+    ),
+    Wording(
+        cue=cues.No,
+        says="answers with no",
+        spoken=("no it is not", "that is wrong"),
+        typed=("no",),
     ),
     Wording(
         cue=cues.Choose,

@@ -1,70 +1,132 @@
-"""Words for faults: what to count, what probably happened, how to mend it. No I/O."""
+"""Words for the search of a fault: what to count and look at, where it is, what probably happened. No I/O."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from types import MappingProxyType
-from typing import Any, Final, assert_never
+from typing import Any, Final
 
 from stepper.craft.spacing import count_gaps
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words, words
-from stepper.language.phrasing import said_items
-from stepper.language.places import place_name, round_word, sentence_case
-from stepper.plan.absorb import Mend, made_good
-from stepper.plan.model import Plan, Round, Run
+from stepper.language.places import round_word, sentence_case
+from stepper.plan.model import Plan, Round
 from stepper.session import effects
 from stepper.session.effects import Effect
+from stepper.session.fault import respond as faults
 from stepper.session.fault.diagnosis import Likely
-from stepper.session.fault.landmarks import Landmark
-from stepper.session.fault.remedies import Remedy, RemedyKind
+from stepper.session.fault.landmarks import Landmark, marked_off
 from stepper.session.fault.symptoms import Cause
-from stepper.session.state import Asking, Position, Seen
+from stepper.session.fault.ways import Stretch
+from stepper.session.state import Asking, Seen
 
-LIKELY_TOLD: Final = 3
-"""Most causes told; nobody compares more than three by ear."""
+LIKELY_TOLD: Final = 2
+"""Causes told; more are not compared by ear."""
 
-_LANDMARKS: Final = {
-    Landmark.MARKER: "marker",
-    Landmark.CHANGE: "increase or decrease",
-    Landmark.REPEAT: "repeat",
-}
+LADDERED: Final = "put a hook through it, draw each bar above through, in pattern, up to the needle"
+"""How a dropped stitch is brought back. Source: common practice."""
+
+MARKED_FROM: Final = 12
+"""Landmark from which a marker is hung where the count ended, so that nobody counts to the fortieth increase
+again. Source: chosen here."""
 
 
-def _stretch(kind: Landmark, first: int, end: int | None) -> str:
-    """Name the stretch between two landmarks."""
-    name = _LANDMARKS[kind]
+def stretch_words(kind: Landmark, first: int, end: int | None, seen: Round | None) -> str:
+    """Say what lies between two landmarks, which of them belongs to it, and what they are."""
+    name = _landmark(kind, seen)
     start = f"the {ordinal_words(first)} {name}" if first else "the beginning of the round"
-    return f"from {start} to {f'the {ordinal_words(end)} {name}' if end is not None else 'the end'}"
+    if kind is Landmark.MARKER:
+        return f"from {start} to {f'the {ordinal_words(end)} marker' if end is not None else 'the end'}"
+    start = f"after {start}" if first else f"from {start}"
+    if end is None:
+        return f"{start} to the end"
+    return f"{start} up to and including the {ordinal_words(end)}{'' if first else ' ' + name}"
+
+
+def _landmark(kind: Landmark, seen: Round | None) -> str:
+    """Name a landmark by what can be seen of it."""
+    if kind is not Landmark.CHANGE or seen is None:
+        return {Landmark.MARKER: "marker", Landmark.REPEAT: "repeat"}.get(kind, "increase or decrease")
+    kinds = {stitch(run.stitch).kind for run in seen.runs} & {Kind.INCREASE, Kind.DECREASE}
+    codes = {run.stitch for run in seen.runs if stitch(run.stitch).kind is Kind.INCREASE}
+    up = "yarn over" if codes and codes <= {"yo", "yo2"} else "increase"
+    return {1: up if Kind.INCREASE in kinds else "decrease"}.get(len(kinds), f"{up} or decrease")
+
+
+def _stretch(stretch: Stretch, plan: Plan) -> str:
+    seen = plan.rounds[stretch.index] if stretch.index is not None else None
+    return stretch_words(stretch.kind, stretch.first, stretch.end, seen)
+
+
+def ask_stretch(stretch: Stretch, plan: Plan) -> str:
+    """Ask for the count of a stretch."""
+    hang = ""
+    if stretch.end is not None and stretch.end > MARKED_FROM and stretch.kind is not Landmark.MARKER:
+        hang = ", and hang a marker there"
+    return f"count {_stretch(stretch, plan)}{hang}: {stretch.expect} expected"
 
 
 def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
-    where = _stretch(effect.kind, effect.first, effect.end)
-    return f"Count {where}: {effect.expect} expected. Then say: there are, and the number."
+    again = "Once more, in parts: " if effect.again else ""
+    asked = ask_stretch(effect.stretch, plan)
+    return f"{again}{asked if again else sentence_case(asked)}. Say: there are, and the number."
+
+
+def ask_again(expect: int, *, plain: bool) -> str:
+    """Ask for the whole count once more, marked off in parts where nothing else can be seen."""
+    parts, size = marked_off(expect) if plain else (1, expect)
+    if parts == 1:
+        return f"count once more: {expect} expected. Say: count is, and the number"
+    rest = expect - size * (parts - 1)
+    how = f"hang a marker after {size}, the half; then {rest} more"
+    if parts > 2:
+        how = f"hang a marker after every {size}; behind the third are {rest} more"
+    return f"count once more: {how}. Say: count is, and the number"
+
+
+def _ask_again(effect: faults.AskAgain, plan: Plan) -> str:
+    return f"{sentence_case(ask_again(effect.expect, plain=effect.plain))}."
+
+
+def _sound(effect: faults.TellSound, plan: Plan) -> str:
+    return f"It is all there: {effect.stitches}. The count was a slip."
+
+
+def _ladder(effect: faults.TellLadder, plan: Plan) -> str:
+    return f"Catch the loop first: {LADDERED}. Then say: it is caught."
 
 
 def _look(effect: effects.AskLook, plan: Plan) -> str:
-    round_ = plan.rounds[effect.index]
+    return sentence_case(look_words(effect.seen, effect.index, plan))
+
+
+def look_words(seen: Seen, index: int, plan: Plan) -> str:
+    """Ask to look at the fabric for one thing."""
+    round_ = plan.rounds[index]
     name = f"{round_word(round_)} {round_.number}"
-    if effect.seen is Seen.LOOP:
-        return "Is there a loose loop below the needles? Say: I see a loop, or: no loop."
-    if effect.seen is Seen.LEFT:
-        return f"Did {name} come out at its end? Say: it came out, or how many left over or short."
-    if effect.seen is Seen.WHOLE:
-        return f"Does {name} look like another all along? Say: it looks like another, or: it looks right."
+    if seen is Seen.LOOP:
+        return "is there a loose loop below the needles? Say: I see a loop, or: no loop."
+    if seen is Seen.LEFT:
+        return f"did {name} come out at its end? Say: it came out, or how many left over or short."
+    if seen is Seen.WHOLE:
+        return f"does {name} look like another all along? Say: it looks like another, or: it looks right."
     return (
-        f"Count the increases and decreases of {name}. Say: changes are right, or how many too many or few."
+        f"count the increases and decreases of {name}. Say: changes are right, or how many too many or few."
     )
 
 
 def _found(effect: effects.TellFound, plan: Plan) -> str:
     many = f"{abs(effect.difference)} {'too many' if effect.difference > 0 else 'too few'}"
     if effect.kind is None:
-        return f"{sentence_case(many)}; no markers here to tell where."
-    where = _stretch(effect.kind, effect.first, effect.end)
+        return f"{sentence_case(many)}, in plain fabric without a landmark."
+    seen = plan.rounds[effect.index] if effect.index is not None else None
+    where = stretch_words(effect.kind, effect.first, effect.end, seen)
     if not effect.single:
-        return f"This cannot be a single fault; there is more than one {where}."
+        return f"It is off in more than one place, {where}."
+    if effect.rest:
+        rest = f"{abs(effect.rest)} {'too many' if effect.rest > 0 else 'too few'}"
+        return f"There are two faults. The first lies {where}: {many}; elsewhere {rest}."
     return f"The fault lies {where}: {many}."
 
 
@@ -83,6 +145,10 @@ def name_cause(likely: Likely, plan: Plan) -> str:
     if likely.cause is Cause.OTHER_ROUND and likely.other is not None:
         return f"{round_word(round_)} {plan.rounds[likely.other].number} was worked for {where[3:]}"
     thing = "a change"
+    if likely.cause is Cause.ONE_TOO_MANY and likely.code and not round_.shaping:
+        together = likely.code == "k2tog"
+        by_mistake = "two stitches were worked together" if together else "a stitch was split or made"
+        return f"{by_mistake} by mistake {where}"
     if likely.code:
         thing = "an increase" if stitch(likely.code).kind is Kind.INCREASE else "a decrease"
     said = {
@@ -107,115 +173,6 @@ def _because(likely: Likely) -> str:
     return f", going by the count and {' and '.join(known)}" if known else ", going by the count"
 
 
-def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
-    if not effect.remedies:
-        return "The only remedy I know is to look for the fault by eye."
-    ways = "; ".join(f"{at}, {name_remedy(each, plan)}" for at, each in enumerate(effect.remedies, 1))
-    by = ""
-    if effect.exact_at is not None and effect.difference:
-        by = f" It has to be right before {place_name(plan.rounds[effect.exact_at])}."
-    return f"{sentence_case(ways)}.{by} Say: take remedy, and the number."
-
-
-def name_remedy(remedy: Remedy, plan: Plan) -> str:
-    """Say one remedy with its cost."""
-    minutes = max(1, round(remedy.minutes))
-    cost = f"about {plural(remedy.stitches, 'stitch', 'stitches')} of work, {plural(minutes, 'minute')}"
-    return f"{_way(remedy, plan)}, {cost}"
-
-
-def _way(remedy: Remedy, plan: Plan) -> str:
-    stitches = plural(remedy.undone, "stitch", "stitches")
-    match remedy.kind:
-        case RemedyKind.RECOUNT:
-            return "count once more before anything is changed"
-        case RemedyKind.PLAIN:
-            return _mended(_made_good_by(remedy), plan)
-        case RemedyKind.ACCEPT:
-            return f"go on as it is, {_accepted(_made_good_by(remedy), plan)}"
-        case RemedyKind.DROP:
-            return "drop down one column to the fault and work it up again"
-        case RemedyKind.TINK:
-            return f"undo {stitches} one by one, to {_at(remedy.place, plan)}"
-        case RemedyKind.RIP:
-            to = "the lifeline" if remedy.lifeline else "the last sound place"
-            return f"rip {stitches} back to {to}, {_at(remedy.place, plan)}"
-    assert_never(remedy.kind)
-
-
-def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
-    """Return how an accepted count is made good; called only for remedies that have this."""
-    assert way.mend is not None, way
-    return way.mend
-
-
-def _accepted(mend: Mend, plan: Plan) -> str:
-    """Say where an accepted count is made good, according to the plan before that change."""
-    round_ = plan.rounds[mend.index] if mend.index < len(plan.rounds) else None
-    good = made_good(round_, mend) if round_ is not None and round_.before else None
-    if round_ is None or good is None:
-        last = plan.rounds[mend.index - 1]
-        return f"with {last.before - mend.change} stitches to the end of {last.section}"
-    if not mend.spread:
-        return f"and make it good in the pattern: {_mended(mend, plan)}"
-    was, now = len(round_.shaping), len(good.shaping)
-    if not now:
-        return f"and work {_name(round_)} without {_changes_of(round_)}"
-    return f"and the shaping takes it up: {_name(round_)} with {now} {_changes_of(round_)} instead of {was}"
-
-
-def _changes_of(round_: Round) -> str:
-    up = any(stitch(run.stitch).kind is Kind.INCREASE for run in round_.runs)
-    return "increases" if up else "decreases"
-
-
-def _name(round_: Round) -> str:
-    return f"{round_.section} {round_word(round_)} {round_.number}"
-
-
-def _at(place: Position, plan: Plan) -> str:
-    round_ = plan.rounds[place.index]
-    where = f"{round_.section} {round_word(round_)} {round_.number}"
-    return f"{where}, stitch {place.stitch}" if place.stitch else f"the beginning of {where}"
-
-
-def _mended(mend: Mend, plan: Plan) -> str:
-    round_ = plan.rounds[min(mend.index, len(plan.rounds) - 1)]
-    many = plural(abs(mend.change), "stitch", "stitches")
-    side = "more" if mend.change > 0 else "fewer"
-    return (
-        f"work {many} {side} in {round_.section} {round_word(round_)} {round_.number} at stitch {mend.stitch}"
-    )
-
-
-def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
-    match effect.remedy:
-        case RemedyKind.RECOUNT:
-            return "Nothing is changed. Count once more, then say: count is, and the number."
-        case RemedyKind.TINK:
-            return f"Undo, the last stitch first: {_said(effect.undone, effect.place, plan)}."
-        case RemedyKind.RIP:
-            return f"Rip back to {_at(effect.place, plan)}, pick up the stitches, then count."
-        case RemedyKind.DROP:
-            return "Drop down one column to the fault and work it up again, then count."
-        case RemedyKind.PLAIN | RemedyKind.ACCEPT:
-            return _gone_on(_made_good_by(effect), plan)
-    assert_never(effect.remedy)
-
-
-def _gone_on(mend: Mend, plan: Plan) -> str:
-    if mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before:
-        return "Go on; all that follows is said for the stitches you have."
-    if mend.spread:
-        round_ = plan.rounds[mend.index]
-        return f"Go on; {_name(round_)} then has {len(round_.shaping)} {_changes_of(round_)}, spread anew."
-    return f"{sentence_case(_mended(mend, plan))}; I will say so there."
-
-
-def _said(runs: tuple[Run, ...], place: Position, plan: Plan) -> str:
-    return said_items(runs, plan.rounds[place.index], plan) if runs else "nothing"
-
-
 def _mend(effect: effects.TellMend, plan: Plan) -> str:
     mend = effect.mend
     if mend.spread:
@@ -223,10 +180,6 @@ def _mend(effect: effects.TellMend, plan: Plan) -> str:
     how = "make one for the stitch that is missing" if mend.change > 0 else "work two together as one"
     times = "" if abs(mend.change) == 1 else f", {abs(mend.change)} times"
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."
-
-
-def _tinked(effect: effects.TellTinked, plan: Plan) -> str:
-    return f"Undo: {_said(effect.runs, effect.place, plan)}. Then you are at {_at(effect.place, plan)}."
 
 
 def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
@@ -273,7 +226,8 @@ def _tally(effect: effects.TellTally, plan: Plan) -> str:
 def _spot(effect: effects.TellSpot, plan: Plan) -> str:
     past = plural(effect.past, "stitch", "stitches")
     if effect.index is not None:
-        return f"You begin {_name(plan.rounds[effect.index])}."
+        round_ = plan.rounds[effect.index]
+        return f"You begin {round_.section} {round_word(round_)} {round_.number}."
     if not effect.marker:
         return f"You are {past} past the beginning of the round."
     marker = f"the {ordinal_words(effect.marker)} marker"
@@ -286,10 +240,10 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.AskLook: _look,
         effects.TellFound: _found,
         effects.TellCauses: _causes,
-        effects.TellRemedies: _remedies,
-        effects.TellRemedied: _remedied,
+        faults.AskAgain: _ask_again,
+        faults.TellSound: _sound,
+        faults.TellLadder: _ladder,
         effects.TellMend: _mend,
-        effects.TellTinked: _tinked,
         effects.TellRespaced: _respaced,
         effects.TellLifeline: _lifeline,
         effects.TellAsking: _asking,

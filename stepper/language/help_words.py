@@ -43,7 +43,6 @@ GROUPS: Final[Mapping[HelpWith, tuple[str, ...]]] = MappingProxyType(
             "make a note {text}",
             "remind me in {number} rounds to {text}",
             "measures {length}",
-            "{yarn} weighs {weight}",
         ),
         HelpWith.LISTENING: ("film on", "stop listening", "start listening", "that is all for tonight"),
     }

@@ -23,11 +23,11 @@ def tell_time_left(seen: Outlook) -> str:
     usual = ", with usual evenings until yours are known" if seen.assumed_days else ""
     likely = f"Done about {day(seen.likely, seen.today)}{usual}"
     if seen.late is None or seen.early is None:
-        return f"{line} {likely}; it is too early to say how sure that is."
+        return f"{line} {likely}. It is too early to say how sure that is."
     if seen.early == seen.late:
         return f"{line} {likely}."
     between = f"between {day(seen.early, seen.today)} and {day(seen.late, seen.today)}"
-    return f"{line} {likely}; in 8 cases of 10 {between}."
+    return f"{line} {likely}. In 8 cases of 10 {between}."
 
 
 def tell_evenings_due(seen: Outlook) -> str:

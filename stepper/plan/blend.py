@@ -6,7 +6,6 @@ knitted. No I/O.
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
@@ -15,7 +14,11 @@ from stepper.plan.alter import Altered, altered
 from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.drafts import DraftRound
 from stepper.plan.findings import problems_of
+from stepper.plan.finish import shaping_places
+from stepper.plan.model import flatten
 from stepper.plan.needles import Needles
+from stepper.plan.run_repeats import laid_flat
+from stepper.plan.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 
@@ -48,27 +51,11 @@ class Blend:
         return not self.why_not
 
 
-def switch_labels(project: Project) -> tuple[str, ...]:
-    """List the labelled lines where a switch makes a blended round: evenly spaced ones, labelled once."""
-    return tuple(line.label for line in _labelled(project) if line.label and _is_even(line))
-
-
-def _labelled(project: Project) -> tuple[Line, ...]:
-    """List the lines whose label no other line has."""
-    lines = [line for section in project.sections for line in section.lines if line.label]
-    times = Counter((line.label or "").lower() for line in lines)
-    return tuple(line for line in lines if times[(line.label or "").lower()] == 1)
-
-
-def _is_even(line: Line) -> bool:
-    return any(isinstance(sentence, Evenly) for sentence in line.sentences)
-
-
 def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -> Iterator[Blend]:
     """Try every size alone, then every pair of sizes at every labelled line where a switch is possible.
 
-    At a line that spreads no change evenly a switch is tried where both sizes come to it with the same
-    stitches.
+    That is a line that spreads a change evenly, by whatever words. At another one a switch is tried where
+    both sizes come to it with the same stitches.
 
     Args:
         project: The checked file.
@@ -79,21 +66,24 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
     like = work_as_knitted(replace(project, switches=()), readings, own=own)
     alone = [tried(project, size, size, "", readings, like, own) for size in sizes]
     yield from alone
-    for line in _labelled(project):
-        label = line.label or ""
-        met = [_before(each, line) for each in alone]
-        for size in sizes:
-            for then in sizes:
-                if then == size or (not _is_even(line) and (met[size] != met[then] or met[size] is None)):
+    counts = [lines_alone(each.rounds) for each in alone]
+    for line in lines_labelled_once(project):
+        for then in sizes:
+            spreads = any(isinstance(sentence, Evenly) for sentence in line.sentences) or spreads_change(
+                line, counts[then]
+            )
+            for size in sizes:
+                if then == size or not (spreads or _meet(line, counts[size], counts[then])):
                     continue
-                blend = tried(project, size, then, label, readings, like, own)
-                if blend.works or _is_even(line):
+                blend = tried(project, size, then, line.label or "", readings, like, own)
+                if blend.works or spreads:
                     yield blend
 
 
-def _before(blend: Blend, line: Line) -> int | None:
-    """Return the stitches with which a size comes to a line; None if it works no round of its own."""
-    return next((draft.before for draft in blend.rounds if draft.line == line.place.line), None)
+def _meet(line: Line, one: LinesAlone, other: LinesAlone) -> bool:
+    """Return whether two sizes come to a line with the same stitches."""
+    mine, yours = (alone.get(line.place.line, ()) for alone in (one, other))
+    return bool(mine and yours) and mine[0].before == yours[0].before
 
 
 def tried(
@@ -118,30 +108,32 @@ def tried(
     """
     where = project.sections[0].place
     reshape = any(switch.reshape for switch in project.switches)
-    switches = (Switch(label=label, size=then, place=where, reshape=reshape),) if label else ()
+    over = max((each.over for each in project.switches if each.label.lower() == label.lower()), default=1)
+    switches = (Switch(label=label, size=then, place=where, reshape=reshape, over=over),) if label else ()
     blended = replace(project, size=size, switches=switches)
     needles = work_as_knitted(blended, readings, like, own)
     names = project.sizes[size], project.sizes[then]
     if needles.findings:
-        problem = problems_of(needles.findings, needles.findings, blended)[0]
+        findings, unmet = needles.findings, needles.alterations.unmet
+        problem = problems_of(findings, findings, blended, unmet=unmet)[0]
         _, _, said = problem.message.rpartition(f'after the switch at "{label}": ')
-        why = f"{said} {problem.hint}".strip()
+        why = " ".join(f"{said} {problem.hint}".split())
         return Blend(size=names[0], then=names[1], label=label, rounds=(), why_not=why)
     rounds = tuple(needles.drafts)
     at = next((index for index, each in enumerate(rounds) if label and each.label == label), None)
     if at is None:
         return Blend(size=names[0], then=names[1], label=label, rounds=rounds)
-    found = rounds[at]
-    uses = 0 if found.after >= found.before else 2
-    places = found.shaping or ()
-    gaps = count_gaps(gaps_between(places, found.before, flat=found.flat, uses=uses)) if places else ()
+    first, last = rounds[at], rounds[at + over - 1] if rounds[at].before != rounds[at].after else rounds[at]
+    places = first.shaping if first.shaping is not None else shaping_places(laid_flat(first.phrase))
+    uses = max((run.uses // run.times for run in flatten(first.phrase)), default=0)
+    gaps = gaps_between(places, first.before, flat=first.flat, uses=uses if uses > 1 else 0) if places else ()
     return Blend(
         size=names[0],
         then=names[1],
         label=label,
         rounds=rounds,
         at=at,
-        before=found.before,
-        after=found.after,
-        gaps=gaps,
+        before=first.before,
+        after=last.after,
+        gaps=count_gaps(gaps),
     )

@@ -19,6 +19,7 @@ from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Choice
 from stepper.plan.short_row_method import tell_open_turn
+from stepper.plan.size_alone import AloneIn, LinesAlone, lines_alone
 from stepper.project.model import Project
 from stepper.project.problems import Problem
 
@@ -80,7 +81,8 @@ def faults_of(partial: Project) -> tuple[Problem, ...]:
 
 def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
     right = Righting(project=project, findings=findings_of)
-    return problems_of(tried.findings, tried.knitted.findings, project, right)
+    why = tried.knitted.alterations.unmet
+    return problems_of(tried.findings, tried.knitted.findings, project, right, why)
 
 
 def work_as_knitted(
@@ -184,7 +186,9 @@ def _work_garment(
     checking = briefly or not knitted
     caches = Caches(drawn=drawn)
     if like is not None:
-        caches = replace(caches, rounds=like.caches.rounds, charted=like.caches.charted)
+        caches = replace(
+            caches, rounds=like.caches.rounds, charted=like.caches.charted, alone=like.caches.alone
+        )
     needles = Needles(
         project=project, size=size, checking=checking, knitted=knitted, readings=readings, caches=caches
     )
@@ -199,10 +203,24 @@ def _work_garment(
     for chart in project.charts.values() if knitted else ():
         if chart.caution:
             needles.warn(chart.place, chart.caution)
-    course = Course(project=project, needles=needles, own=own, switches=switches, size=size)
+    alone = _alone_in(project, needles, readings)
+    course = Course(project=project, needles=needles, own=own, switches=switches, size=size, alone=alone)
     course.work_all()
     tell_open_turn(needles)
     return needles
+
+
+def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondReading]) -> AloneIn:
+    """Return what says what each line comes to in a size alone, as the pattern prints it."""
+    known, drawn = needles.caches.alone, needles.caches.drawn
+
+    def alone(size: int) -> LinesAlone:
+        if size not in known:
+            printed = replace(project, switches=())
+            known[size] = lines_alone(_work_garment(printed, size, drawn, readings, knitted=False).drafts)
+        return known[size]
+
+    return alone
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:

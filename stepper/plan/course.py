@@ -11,6 +11,7 @@ from stepper.plan.needles import Needles, PartReachedError
 from stepper.plan.reversed_part import match_other_side, work_reversed
 from stepper.plan.section_lines import blocks, work_block
 from stepper.plan.short_row_method import turned_in
+from stepper.plan.size_alone import AloneIn, why_unmet
 from stepper.plan.working import work
 from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
@@ -31,6 +32,8 @@ class Course:
     """The size in force: place in the list of sizes, from 0."""
     to_come: list[tuple[AsPart, Section]] = field(default_factory=list)
     """Second pieces of the section in hand, worked behind its last line."""
+    alone: AloneIn
+    """Says what each line comes to in a size alone, as the pattern prints it."""
     begun_in: dict[str, int] = field(default_factory=dict)
     """The size in which each section was begun."""
 
@@ -75,8 +78,13 @@ class Course:
             self.size = switch.size if switch is not None else self.size
             needles.size = chosen[0] if chosen is not None else self.size
             needles.alterations.section = (chosen[1],) if chosen is not None else ()
-            needles.alterations.switched = switch is not None
             needles.alterations.reshape = switch is not None and switch.reshape
+            needles.alterations.over = switch.over if switch is not None else 1
+            if switch is not None or chosen is not None:
+                needles.alterations.blended = self.alone
+            if switch is not None and not needles.counting.lost:
+                alone, size = self.alone(self.size), self.size
+                needles.alterations.unmet = why_unmet(block[0], size, needles.count, alone, self.project)
             if any(isinstance(sentence, AsPart) for line in block for sentence in line.sentences):
                 self._work_as(block, section)
             else:

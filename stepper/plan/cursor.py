@@ -48,6 +48,10 @@ class Cursor(Places):
     supplies: Supplies
     held: list[tuple[str, int]] = field(default_factory=list)
     returned: list[str] = field(default_factory=list)
+    called: frozenset[str] = frozenset()
+    """Parts on hold that the line names."""
+    taken: dict[str, int] = field(default_factory=dict)
+    """Stitches taken so far of a part on hold that the line works in pieces, by name."""
     charts: list[tuple[str, int]] = field(default_factory=list)
     turned: bool = False
     parted: bool = False
@@ -62,6 +66,10 @@ class Cursor(Places):
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
         self.waiting = list(self.facing.markers)
+
+    def pair(self) -> tuple[int, ...]:
+        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
+        return self.supplies.pair() if self.supplies.pair is not None else ()
 
     def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
@@ -131,6 +139,12 @@ class Cursor(Places):
     def _across(self, element: Across, items: list[Item]) -> None:
         """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
+        section = self.supplies.section.lower()
+        in_hand = bool(self.facing.end) and section not in held and not self.used
+        if in_hand and element.name and (section == element.name or section.endswith(f" {element.name}")):
+            # The part came back before: its stitches are those on the needles, not another part's on hold.
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
+            return
         known = element.name in held or is_short(element.name, held)
         if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
@@ -138,6 +152,37 @@ class Cursor(Places):
         name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
+
+    def _from_hold(self, element: Work, times: int, items: list[Item]) -> bool:
+        """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.
+
+        Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
+        """
+        others = [name for name in self.supplies.held if name not in self.called]
+        if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
+            return False
+        (name,) = others
+        left = self.supplies.held[name] - self.taken.get(name, 0)
+        if times > left:
+            raise MisfitError(
+                element.place, f"{times} stitches are worked of the {left} left on hold for {name}."
+            )
+        self.taken[name] = self.taken.get(name, 0) + times
+        if times == left:
+            self.returned.append(name)
+        self.advance(Run("return", times, name), items)
+        return True
+
+    def check_taken(self, place: Span) -> None:
+        """Report a part on hold of which only some stitches were worked.
+
+        Raises:
+            MisfitError: some are left.
+        """
+        for name, taken in self.taken.items():
+            left = self.supplies.held[name] - taken
+            if left:
+                raise MisfitError(place, f"{left} of the stitches on hold for {name} are not worked.")
 
     def _turn(self, element: TurnHere, items: list[Item]) -> None:
         if self.used == 0:
@@ -225,6 +270,8 @@ class Cursor(Places):
             self._as_it_looks(times, element, items)
             return
         run = Run(element.stitch, times, element.yarn or self.yarn)
+        if not self.facing.count and run.uses and self._from_hold(element, times, items):
+            return
         if run.uses > self.facing.room - self.used:
             self._need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)

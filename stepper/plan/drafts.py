@@ -8,7 +8,7 @@ from stepper.plan.model import Item, Run
 from stepper.project.instructions import Count, Evenly
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Across, ChartPart, Element, PickUp, Several, Spread, Until, Work
+from stepper.project.stitchwork import Across, ChartPart, Element, Hold, PickUp, Several, Spread, Until, Work
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +40,10 @@ class Template:
 def _asks(element: Element) -> bool:
     if isinstance(element, Several):
         return any(_asks(inner) for inner in element.elements) or bool(element.reading)
+    if isinstance(element, Until) and element.name in ("gusset", "thumb"):
+        return True  # which markers these are depends on the rounds before
+    if isinstance(element, Hold) and element.times is None:
+        return True  # they go on hold under the name of the section
     pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
     return pattern or isinstance(element, ChartPart | PickUp | Across | Spread)
 

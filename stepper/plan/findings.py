@@ -14,7 +14,11 @@ Right = Callable[[Finding], str]
 
 
 def problems_of(
-    findings: Iterable[Finding], blended: Iterable[Finding], project: Project, right: Right | None = None
+    findings: Iterable[Finding],
+    blended: Iterable[Finding],
+    project: Project,
+    right: Right | None = None,
+    unmet: str = "",
 ) -> tuple[Problem, ...]:
     """Put the findings of all sizes together, in the order of the file.
 
@@ -23,17 +27,20 @@ def problems_of(
         blended: Those of them met on the way that is knitted.
         project: The checked file, for the names of the sizes.
         right: Says where a count that differs would come right; None if nobody has to know.
+        unmet: Why the line of a switch cannot carry it, and which lines can; empty where it can.
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
     for finding in findings:
         key = (finding.place.line, finding.place.column, finding.kind)
         places.setdefault(key, []).append(finding)
     in_blend = {id(finding) for finding in blended} if project.switches else set()
-    problems = [_problem(group, in_blend, project, right) for group in places.values()]
+    problems = [_problem(group, in_blend, project, right, unmet) for group in places.values()]
     return tuple(sorted(set(problems)))
 
 
-def _problem(group: list[Finding], in_blend: set[int], project: Project, right: Right | None) -> Problem:
+def _problem(
+    group: list[Finding], in_blend: set[int], project: Project, right: Right | None, unmet: str
+) -> Problem:
     first = group[0]
     sizes = sorted({finding.size for finding in group})
     several = len(project.sizes) > 1
@@ -47,6 +54,8 @@ def _problem(group: list[Finding], in_blend: set[int], project: Project, right: 
     if first.kind == "count":
         message += _difference(first) + "."
         hint = hint or _taught(first, group, project, right, only_blend=only_blend)
+    if only_blend and unmet:
+        hint = f"{hint}\n{unmet}".strip()
     others = [project.sizes[size] for size in sizes if size != first.size]
     if others and several:
         message = f"{message.rstrip('.')} (also size {one_of(others)})."
@@ -73,7 +82,7 @@ def _likely_cause(first: Finding, group: list[Finding], project: Project, *, onl
     if only_blend:
         return (
             "The count belongs to the size alone; the blend comes here with other stitches. Switch at a line "
-            "that names its own count, such as an increase line."
+            "that spreads a change evenly, such as an increase line."
         )
     sizes = {finding.size for finding in group}
     if len(sizes) == len(project.sizes) and len(sizes) > 1:

@@ -12,6 +12,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.model import Item
 from stepper.plan.phrase import WorkedPhrase
 from stepper.plan.round_sources import ChartRound
+from stepper.plan.size_alone import AloneIn, LinesAlone
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
 
@@ -102,10 +103,14 @@ class Alterations:
     """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what is altered in it."""
-    switched: bool = False
-    """Whether another size begins with the line in hand."""
     reshape: bool = False
     """Whether the line in hand may decrease where it says increase, and the other way round."""
+    over: int = 1
+    """Rounds over which the line in hand spreads its change."""
+    blended: AloneIn | None = None
+    """Says what the lines come to in a size alone, once the size was switched; None before that."""
+    unmet: str = ""
+    """Why the line of the last switch cannot bring the stitches to those of its size; empty where it can."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -118,6 +123,8 @@ class LastWorked:
     """The rounds last repeated and which of them comes next, from 0."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
+    marked: int = 0
+    """Index behind the draft into which marks were last hung to measure from; 0 for none."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -130,6 +137,8 @@ class Caches:
     """Chart rounds laid out over the stitches they met."""
     drawn: dict[tuple[object, ...], ChartRound] = field(default_factory=dict)
     """Chart rounds read, by chart, round, yarn and side; shared by all sizes."""
+    alone: dict[int, LinesAlone] = field(default_factory=dict)
+    """What the lines come to in each size alone, by its place; shared by all ways to blend."""
     fits: set[int] = field(default_factory=set)
     """Rounds that were worked, by the identity of their template."""
 

@@ -19,8 +19,7 @@ def sections(needles: Needles) -> tuple[int, ...]:
 def between_markers(needles: Needles) -> int | None:
     """Return the stitches between the two markers that a pattern means by "between markers".
 
-    Where the row has two of them, it is those; where it has more, the two between which alone the last
-    shaping fell, as a gusset grows between its own.
+    Where the row has two of them, it is those; where it has more, `pair_of_markers`.
 
     Returns:
         The stitches, or None if nobody can tell which markers are meant.
@@ -28,18 +27,26 @@ def between_markers(needles: Needles) -> int | None:
     inner = sections(needles)[1:-1]
     if len(inner) == 1:
         return inner[0]
+    pair = pair_of_markers(needles)
+    return pair[1] - pair[0] if pair is not None else None
+
+
+def pair_of_markers(needles: Needles) -> tuple[int, int] | None:
+    """Return the two markers between which alone the last shaping fell, as a gusset grows between its own.
+
+    Returns:
+        Their places, from the right side; None if the shaping fell elsewhere, or markers were moved since.
+    """
     shaped = next((draft for draft in reversed(needles.drafts) if _changes(draft)), None)
     if shaped is None or len(shaped.markers) != len(needles.markers):
         return None
     found = _sections_shaped(shaped)
-    if needles.side != shaped.side and shaped.flat:
-        return None
     if len(found) != 1 or not 0 < min(found) < len(needles.markers):
         return None
     at = found.pop()
     if shaped.side == "WS":
         at = len(needles.markers) - at
-    return sections(needles)[at]
+    return needles.markers[at - 1], needles.markers[at]
 
 
 def _changes(draft: DraftRound) -> bool:

@@ -22,6 +22,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     piece = next(begun, 0)
     if duration.start == "divide":
         return _divide(duration, needles, piece)
+    if duration.start == "marked":
+        return _marked(duration, needles, piece)
     if duration.start == "picked up":
         return _picked_up(duration, needles, piece)
     if duration.start.startswith(("beg ", "end ")):
@@ -53,6 +55,19 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
         duration.length.place,
         "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
         'Measure from the cast-on edge, or write "for" and the length worked from here.',
+        kind="length",
+    )
+    return piece
+
+
+def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index behind the draft of the piece into which marks were hung."""
+    if needles.last.marked > piece:
+        return needles.last.marked
+    needles.report(
+        duration.length.place,
+        "no row of this piece was marked to measure from.",
+        'Write "Place markers at each end of last row" behind that row.',
         kind="length",
     )
     return piece

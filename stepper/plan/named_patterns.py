@@ -21,7 +21,11 @@ from stepper.plan.columns import as_seen
 from stepper.plan.drafts import Template
 from stepper.plan.established import establish, spread_since
 from stepper.plan.fitting_counts import nearest_counts
+from stepper.plan.model import flatten
 from stepper.plan.needles import Needles
+from stepper.plan.phrase import work_phrase
+from stepper.plan.row_elements import MisfitError
+from stepper.plan.run_repeats import joined
 from stepper.project.instructions import Forms, WorkRounds
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -64,10 +68,37 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
     return known.name == key_of(instruction.manner) and known.end > known.start and not spread_since(needles)
 
 
+def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
+    """Return which row of a pattern follows the row last worked, from 0; None if that is none or several."""
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.after != needles.count:
+        return None
+    worked = joined(flatten(last.phrase))
+    found = set()
+    for number, row in enumerate(cycle):
+        if row.side and needles.flat and row.side != last.side:
+            continue
+        try:
+            made = work_phrase(
+                row.elements, count=last.before, size=needles.size, yarn=needles.yarn, place=row.place
+            )
+        except MisfitError:
+            continue
+        if joined(flatten(made.items)) == worked:
+            found.add((number + 1) % len(cycle))
+    return found.pop() if len(found) == 1 else None
+
+
 def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:
     """Return which row of a pattern comes first, from 0; None, reported, if it has none of that number or
     side."""
     at = instruction.first.of(needles.size) - 1 if instruction.first is not None else 0
+    if instruction.as_set and instruction.first is None:
+        following = row_after_last(cycle, needles)
+        if following is None:
+            told = "the row before this line is none of that pattern, so nobody can tell how it goes on."
+            needles.report(instruction.place, told, "Write which row comes next: beginning with row 2.")
+        return following
     if not 0 <= at < len(cycle):
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None

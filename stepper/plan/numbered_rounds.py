@@ -7,6 +7,7 @@ rows" stands for every row that has none of its own.
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import takewhile
 
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
@@ -62,9 +63,19 @@ def row_of(line: Line) -> Sentence:
 
 
 def said_after_round(line: Line) -> tuple[Sentence, ...]:
-    """Return what a numbered line says after its round."""
+    """Return what a numbered line says after its round and the counts right behind that."""
     rest = line.sentences[len(_lead(line)) + 1 :]
-    return tuple(sentence for sentence in rest if not isinstance(sentence, Count | RowsCount))
+    return rest[len(_counts_of_round(line)) :]
+
+
+def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
+    """Return the counts printed right behind the round of a line."""
+    rest = line.sentences[len(_lead(line)) + 1 :]
+    return tuple(
+        sentence
+        for sentence in takewhile(lambda one: isinstance(one, Count | RowsCount), rest)
+        if isinstance(sentence, Count | RowsCount)
+    )
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:
@@ -264,7 +275,7 @@ def _work_written(number: int, line: Line, template: Template, needles: Needles)
 
 def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
     """Check the counts of a numbered round: a change after each, stitches and rounds after the last."""
-    for sentence in line.sentences[1:]:
+    for sentence in _counts_of_round(line):
         if isinstance(sentence, Count) and (last or sentence.change):
             check_count(sentence, needles)
         elif isinstance(sentence, RowsCount) and last:

@@ -15,7 +15,7 @@ from stepper.plan.round_sources import Supplies
 from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element
+from stepper.project.stitchwork import Across, Element
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,9 +76,11 @@ def work_phrase(
     """
     met = facing or Facing(count=count, end=count, markers=markers)
     cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or Supplies())
+    cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)
     cursor.ends.waiting = list(ends) if plain else []
     items = cursor.work_row(elements)
+    cursor.check_taken(place)
     used, made = cursor.used, cursor.made
     worked = tuple(items)
     rest = met.room - used

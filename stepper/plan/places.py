@@ -16,6 +16,10 @@ _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 """Markers that there are of a kind; where the row meets another number, some are of another kind."""
 
 
+_PAIRS = ("gusset", "thumb")
+"""Kinds whose two markers are known by the shaping between them, where the row meets others too."""
+
+
 @dataclass(slots=True, kw_only=True)
 class Places:
     """How far a round has come, and what lies ahead."""
@@ -29,6 +33,10 @@ class Places:
     placed: list[int] = field(default_factory=list)
     aimed: int | None = None
     """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
+
+    def pair(self) -> tuple[int, ...]:
+        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
+        return ()
 
     def goal(self, element: Until | Several | ChartPart) -> int:
         """Return the place up to which an element works. Unit: stitches of the old round."""
@@ -64,6 +72,12 @@ class Places:
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+        if name in _PAIRS and len(self.facing.markers) > _OF_A_KIND[name]:
+            own = self.pair()
+            ahead = [mark for mark in ahead if mark in own]
+            if ahead:
+                self.aimed = ahead[0]
+                return self.aimed
         if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
             raise MisfitError(
                 element.place,

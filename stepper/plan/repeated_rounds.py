@@ -67,6 +67,9 @@ def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]
 
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return the last so many rounds; without a number those just written out, if none was worked since."""
+    own = [draft.template for draft in needles.drafts[needles.line.start :]] if repeated.line else []
+    if own and all(template is not None for template in own):
+        return tuple(template for template in own if template is not None)
     if repeated.last is None:
         rounds, end = needles.last.written
         since = needles.drafts[end:]

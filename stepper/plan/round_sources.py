@@ -64,6 +64,9 @@ class Supplies:
     """Name of the part whose lines are worked in it; empty for its own."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
+    pair: Callable[[], tuple[int, ...]] | None = None
+    """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
+    there are no such two. Unit: stitches from where the row begins."""
     picked: Callable[[PickUp], int] | None = None
     """Gives the stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()

@@ -7,7 +7,6 @@ Lines that number their rounds are put together until the numbering begins anew
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import pairwise
 
 from stepper.plan.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.named_rounds import is_named_round, is_only_defined
@@ -15,7 +14,7 @@ from stepper.plan.needles import Needles
 from stepper.plan.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
 from stepper.plan.pattern_definitions import define_pattern, defined_name
 from stepper.plan.working import work
-from stepper.project.instructions import Count, Evenly, Line, RowsCount, Sentence
+from stepper.project.instructions import Count, Line, RowsCount
 from stepper.project.model import Section
 
 
@@ -71,26 +70,11 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     if first.times is None:
         counts = []
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):
-        for sentence in _between_sizes(first.sentences, needles):
+        for sentence in first.sentences:
             if sentence not in counts and not needles.reached:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
-
-
-def _between_sizes(sentences: tuple[Sentence, ...], needles: Needles) -> tuple[Sentence, ...]:
-    """Let a change by a number go to the count behind it, where another size begins with its line.
-
-    The number is for the stitches of that size; those in hand are of another, and only the count is common.
-    """
-    if not needles.alterations.switched:
-        return sentences
-    made = list(sentences)
-    for at, (change, count) in enumerate(pairwise(sentences)):
-        goes = isinstance(change, Evenly) and change.to is None and isinstance(count, Count)
-        if goes and isinstance(change, Evenly) and isinstance(count, Count) and not count.change:
-            made[at] = replace(change, to=count.number, by=None)
-    return tuple(made)
 
 
 def _counts_of_round(line: Line) -> tuple[Count, ...]:

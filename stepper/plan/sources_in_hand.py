@@ -9,6 +9,7 @@ from stepper.plan.chart_rounds import drawn_round, following
 from stepper.plan.columns import UnknownFabricError
 from stepper.plan.established import HINT, look
 from stepper.plan.in_hand import Cell
+from stepper.plan.marker_sections import pair_of_markers
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Supplies
 from stepper.plan.row_elements import MisfitError
@@ -24,6 +25,7 @@ def supplies_of(needles: Needles) -> Supplies:
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,
+        pair=lambda: _pair(needles),
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,
         choices=needles.choices,
@@ -41,6 +43,16 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
+
+
+def _pair(needles: Needles) -> tuple[int, ...]:
+    """Return the two markers between which alone the last shaping fell, from where the row begins."""
+    places = pair_of_markers(needles)
+    if places is None or needles.short_rows.gap is not None:
+        return ()
+    if needles.flat and needles.side == "WS":
+        return tuple(needles.count - place for place in reversed(places))
+    return places
 
 
 def picked(edge: PickUp, needles: Needles) -> int:

@@ -10,6 +10,7 @@ import re
 from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.blended_phrase import work_blended_phrase
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
 from stepper.plan.drafts import Template
@@ -44,6 +45,7 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     MarkEvery,
+    MarkRow,
     MoveOver,
     Needle,
     OverNeedles,
@@ -65,7 +67,9 @@ from stepper.project.instructions import (
 )
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
-_MADE_AGAIN = re.compile(r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+st)", re.IGNORECASE)
+_MADE_AGAIN = re.compile(
+    r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
+)
 
 
 @singledispatch
@@ -96,6 +100,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         needles.count = 0
         return
+    if work_blended_phrase(instruction, needles):
+        return
     work_template(template, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
@@ -103,8 +109,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     first = elements[0]
-    return isinstance(first, PickUp | Across) or (
-        isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0
+    return (
+        any(isinstance(element, Across) for element in elements)
+        or isinstance(first, PickUp)
+        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
     )
 
 
@@ -344,6 +352,12 @@ def _(instruction: BreakYarn, needles: Needles) -> None:
 
 
 @work.register
+def _(instruction: MarkRow, needles: Needles) -> None:
+    needles.remarks.append(instruction.text)
+    needles.last.marked = len(needles.drafts)
+
+
+@work.register
 def _(instruction: MarkEvery, needles: Needles) -> None:
     every = instruction.every.of(needles.size)
     if not 0 < every < max(needles.count, 1):
@@ -371,7 +385,8 @@ def _(instruction: Remark, needles: Needles) -> None:
         needles.report(
             instruction.place,
             "a piece that is made more than once is worked once here.",
-            'Write a section of its own for the other: "Work second sleeve same as first."',
+            "Copy its lines into a section of its own for the other, or leave it to a note, by which its "
+            'yarn counts twice: "Note: The second sleeve is the same."',
         )
         return
     if needles.count == 0 and len(needles.drafts) > needles.section.start:

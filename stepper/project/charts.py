@@ -60,6 +60,9 @@ def draw_chart(
         The chart, or nothing with the problems that stopped it.
     """
     drawn = [(text.rstrip(), where) for text, where in lines if text.strip()]
+    if " " in key:  # a blank square may end a line, and editors take blanks off there
+        widest = max((len(text) for text, _ in drawn), default=0)
+        drawn = [(text.ljust(widest), where) for text, where in drawn]
     problems: list[Problem] = []
     if not drawn:
         return None, [place.problem(f'chart "{name}" has no rounds.')]

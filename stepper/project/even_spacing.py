@@ -1,10 +1,13 @@
-"""The manner in which she wants even changes spaced, as the file names it. No I/O."""
+"""How she wants even changes spaced, as the file says: in which manner, and over how many rounds. No I/O."""
 
 from __future__ import annotations
+
+import re
 
 from stepper.craft.manners import Manner
 from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
+from stepper.project.model import MOST_ROUNDS_OVER
 from stepper.project.problems import nearest
 
 _NAMES = {
@@ -27,3 +30,15 @@ def read_spacing(fields: Fields, draft: FileDraft) -> Manner:
         hint = nearest(words, _NAMES) or "Write evenly mixed, sayable or in two runs."
         draft.problems.append(node.place.problem(f'`spacing` is "{node.text}".', hint))
     return _NAMES.get(words, Manner.SAYABLE)
+
+
+def read_rounds_over(fields: Fields, draft: FileDraft) -> int:
+    """Read `over` beside a switch: the rounds over which its change is spread, `2 rounds`; else one."""
+    node = fields.text("over")
+    if node is None:
+        return 1
+    match = re.fullmatch(r"(\d)(?:\s+(?:rounds?|rnds?|rows?))?", " ".join(node.text.lower().split()))
+    if match is None or not 1 <= int(match[1]) <= MOST_ROUNDS_OVER:
+        draft.problems.append(node.place.problem(f'`over` is "{node.text}".', "Write 2 rounds."))
+        return 1
+    return int(match[1])

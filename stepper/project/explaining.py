@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from stepper.project.parsing import Stopped, legal_words, split_label, stop_of
 from stepper.project.problems import one_of
 from stepper.project.spelling import near, slips
+from stepper.project.unsupported import unsupported
 
 _MOST_REPAIRS = 4
 _MOST_TWINS = 6
@@ -58,7 +59,12 @@ class Explained:
 
 
 def explain(
-    plain: str, start: int, stopped: Stopped, names: frozenset[str], examples: tuple[str, ...]
+    plain: str,
+    start: int,
+    stopped: Stopped,
+    names: frozenset[str],
+    examples: tuple[str, ...],
+    trials: Trials | None = None,
 ) -> Explained:
     """Say what stopped the reading and what would be legal.
 
@@ -67,23 +73,19 @@ def explain(
         start: Where its body begins, behind the label.
         stopped: Where the reading of the body stopped.
         names: Words that the garment itself adds: charts, yarns.
-        examples: Legal lines, one of which is offered where no word mends the line.
+        examples: Legal lines, one of which is offered where it says almost the same.
+        trials: How many lines may still be read in the search for words that were meant; no bound if None.
     """
     if stopped.why and len(plain) > _MOST_MENDED:
         return Explained((Slip(start + stopped.offset, 1, stopped.why, stopped.hint),), "")
-    repairs, mended = mend(plain, names)
+    repairs, mended = mend(plain, names, trials)
     misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
     if stopped.why and not misspelt:
         slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
         return Explained((slip,), "")
     slips = [_repaired(repair) for repair in repairs]
     if mended is None and not repairs:
-        offset = start + stopped.offset
-        found = _whole_words(plain, offset) if stopped.found else ""
-        what = f'"{found}" is not understood here' if found else "the line ends too early"
-        expected = _expected_words(stopped.expected)
-        message = f"{what}{f'; expected {expected}' if expected else ''}."
-        slips.append(Slip(offset, max(1, len(found)), message, _nearest_line(plain[start:], examples)))
+        slips.append(_stopped_at(plain, start, stopped, names, examples))
     return Explained(tuple(slips), mended or "", tuple(repairs))
 
 
@@ -108,7 +110,75 @@ def misspelt_head(label: str | None) -> Repair | None:
     return Repair(match.start(1), word, tuple(twins)) if twins else None
 
 
-def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
+def _stopped_at(
+    plain: str, start: int, stopped: Stopped, names: frozenset[str], examples: tuple[str, ...]
+) -> Slip:
+    """Say which word stops the line, and what to write instead where that is known.
+
+    The word at which the reading stops may be a good one, as "using" is, and the one behind it the stranger:
+    of the words from there to the end of the sentence the first that stands in no legal line is told.
+    """
+    offset = start + stopped.offset
+    kind = unsupported(plain)
+    if kind is not None:
+        return Slip(kind.offset, kind.length, kind.message, kind.hint)
+    hint = _nearest_line(plain[start:], examples)
+    if not stopped.found:
+        return Slip(offset, 1, f"the line ends too early{_expecting(stopped)}.", hint)
+    strange = _stranger(plain, offset, names)
+    if strange is not None and strange.start() > offset:
+        return Slip(
+            strange.start(), len(strange.group()), f'"{strange.group()}" is not understood here.', hint
+        )
+    if plain[offset : offset + 1].isspace() or not plain[offset : offset + 1].isalnum():
+        offset += len(plain[offset:]) - len(plain[offset:].lstrip(" ,;"))
+    found = _whole_words(plain, offset) or stopped.found
+    what = f'"{found}" is not understood here'
+    return Slip(offset, max(1, len(found)), f"{what}{_expecting(stopped)}.", hint)
+
+
+def _expecting(stopped: Stopped) -> str:
+    expected = _expected_words(stopped.expected)
+    return f"; expected {expected}" if expected else ""
+
+
+def _stranger(plain: str, offset: int, names: frozenset[str]) -> re.Match[str] | None:
+    """Find the first word from a place to the end of its sentence that no legal line has."""
+    end = re.compile(r"[.!](?=\s|$)").search(plain, offset)
+    known = (
+        legal_words()
+        | {name.lower() for name in names}
+        | {part for name in names for part in name.lower().split()}
+    )
+    for match in _WORD.finditer(plain, offset, end.start() if end is not None else len(plain)):
+        word = match.group().lower()
+        if word not in known and word not in _COMMON and not any(letter.isdigit() for letter in word):
+            return match
+    return None
+
+
+_COMMON = frozenset(
+    {
+        "a", "an", "the", "of", "on", "in", "at", "to", "for", "from", "with", "and", "or", "then", "as",
+        "by", "all", "each", "left", "right", "front", "back", "sleeve", "sleeves", "body", "neck",
+        "armhole", "armholes", "shoulder", "shoulders", "edge", "edges", "side", "sides", "marker",
+        "markers", "is", "are", "be", "it", "this", "these", "that", "your", "you",
+    }
+)  # fmt: skip
+"""Words that stand in any sentence of a pattern, and stop none."""
+
+
+@dataclass(slots=True)
+class Trials:
+    """How many lines may still be read to find words that were meant, in one file.
+
+    Each word that is tried costs the reading of a line; a file with seventy bad lines would cost seconds.
+    """
+
+    left: int = 600
+
+
+def mend(plain: str, names: frozenset[str], trials: Trials | None = None) -> tuple[list[Repair], str | None]:
     """Put legal words for misspelt ones, one after the other, until the line reads.
 
     Returns:
@@ -123,7 +193,7 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
             break
         if len(text) > _MOST_MENDED:
             return [], None
-        found = _best(text, stop, known)
+        found = _best(text, stop, known, trials or Trials(_MOST_TRIALS * _MOST_REPAIRS))
         if found is None:
             return sorted(repairs, key=lambda repair: repair.offset), None
         moved = sum(by for at, by in grown if at <= found.offset)
@@ -134,7 +204,7 @@ def mend(plain: str, names: frozenset[str]) -> tuple[list[Repair], str | None]:
     return sorted(repairs, key=lambda repair: repair.offset), text if done else None
 
 
-def _best(text: str, stop: int, known: frozenset[str]) -> Repair | None:
+def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair | None:
     """Find the word whose legal twin lets the line be read, to its end or at least further."""
     further: Repair | None = None
     trials = 0
@@ -142,7 +212,8 @@ def _best(text: str, stop: int, known: frozenset[str]) -> Repair | None:
         fits = []
         for twin in twins:
             trials += 1
-            if trials > _MOST_TRIALS:
+            left.left -= 1
+            if trials > _MOST_TRIALS or left.left < 0:
                 return further
             trial = text[: match.start()] + twin + text[match.end() :]
             if split_label(trial)[0] is not None and split_label(text)[0] is None:
@@ -216,11 +287,26 @@ def _whole_words(plain: str, offset: int) -> str:
 
 
 def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
-    """Offer the legal line that looks most like this one."""
-    plain = body.strip().lower()
-    ranked = sorted(
-        examples,
-        key=lambda example: difflib.SequenceMatcher(None, plain, example.lower()).ratio(),
-        reverse=True,
-    )
-    return f"A line that can be read: {ranked[0]}  Anything else can stand as a note: Note: …"
+    """Offer a legal line that says almost the same, whatever the numbers; else only the note."""
+    said = _bare(body)
+    best, shared = "", 0.0
+    for example in examples:
+        words = _bare(example)
+        alike = difflib.SequenceMatcher(None, said, words, autojunk=False).ratio()
+        strange = len(set(said) ^ set(words))
+        if alike > shared and alike >= _ALIKE and strange <= _MOST_STRANGE:
+            best, shared = example, alike
+    if not best:
+        return _AS_NOTE
+    return f"A line that can be read: {best}  {_AS_NOTE}"
+
+
+_ALIKE = 0.75
+"""How alike two lines are for one to be offered for the other. Range: 0 to 1; an assumption."""
+_MOST_STRANGE = 2
+_AS_NOTE = "Words that are only to be said can stand as a note: Note: …"
+
+
+def _bare(line: str) -> list[str]:
+    """Return the words of a line, its numbers all alike."""
+    return [re.sub(r"\d+", "9", word) for word in re.findall(r"[a-z0-9*]+", line.lower())]

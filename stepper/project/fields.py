@@ -17,7 +17,7 @@ KEYS = frozenset(
         "needle", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
-        "spacing",
+        "spacing", "over",
     }
 )  # fmt: skip
 """Keys of the outline. One of these is never taken for another of them, misspelt."""
@@ -34,7 +34,7 @@ class Fields:
         self.asked: list[str] = []
         self.found: dict[str, tuple[Scalar, Node]] = {}
         for key, value in node.entries:
-            name = key.text.strip()
+            name = key.text.strip() or key.text[:1]
             if name in self.found:
                 first = self.found[name][0].place.line
                 problems.append(key.place.problem(f'"{name}" is given twice; the first is on line {first}.'))

@@ -23,6 +23,12 @@ _PICK = r"pick\s+up\s+and\s+(?:knit|k)"
 _PICKED = rf"(?:{_PICK}|pu\s+and\s+k(?:nit)?|pick\s+up)"
 
 HOLDING: tuple[Synonym, ...] = (
+    row(
+        "held",
+        rf"\b(?:(return)|place|put|slip|transfer)\s+(?:the\s+)?held\s+({N})\s+{STS}\s+(?=(?:back\s+)?(?:on|onto|to)\b)",
+        r"return \2 sts ",
+        "Return held 20 sts to dpns.",
+    ),
     # --- what stitches are held by ---
     row("on to", r"\bon\s+to\s+(?=(?:an?\s+|the\s+)?(?:st|hold|waste|scrap|spare|needle|dpn|thread))", "onto ", "K10, sl next 12 sts on to a holder, k to end."),
     row(

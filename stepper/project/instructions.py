@@ -42,7 +42,7 @@ class UntilLength:
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
     """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
-    up`, or `beg` or `end` and the name of a stretch: `end rib`, `beg armhole`."""
+    up`, `marked`, or `beg` or `end` and the name of a stretch: `end rib`, `beg armhole`."""
     blocked: bool
     """Whether the length is meant after blocking."""
     ending: int | None = None
@@ -94,6 +94,8 @@ class WorkRounds:
     place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
+    as_set: bool = False
+    """Whether it says that the fabric it names is established: `in seed st as established`."""
     even: bool = False
     """Whether it says only that nothing is shaped: `even`, `straight`."""
     first: Numbers | None = None
@@ -142,6 +144,8 @@ class Repeated:
     place: Span
     implied: bool = False
     """Whether the line does not say how often: once more, or until the rows it is written for are filled."""
+    line: bool = False
+    """Whether it says only "repeat": the rounds of its own line are meant, or those just written out."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -385,6 +389,14 @@ class AsPart:
 
 
 @dataclass(frozen=True, slots=True)
+class MarkRow:
+    """A mark hung into the row just worked, to measure from: `place markers at each end of last row`."""
+
+    text: str
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class OverNeedles:
     """Stitches of a round laid over several needles, as for a sock."""
 
@@ -471,6 +483,7 @@ Sentence = (
     | Return
     | MarkEvery
     | AsPart
+    | MarkRow
     | OverNeedles
     | MoveOver
     | Remark

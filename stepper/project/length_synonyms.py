@@ -56,6 +56,18 @@ LENGTHS: tuple[Synonym, ...] = (
         "Work 9 rows in st st, beginning with a purl row.",
     ),
     row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:ws|p|purl)\s+row\s*,\s*(?=for\b|until\b)",
+        r"\1next row (ws): \2 ",
+        "Work in st st, beg with a p row, for 10 rows.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:rs|k|knit)\s+row\s*,\s*(?=for\b|until\b)",
+        r"\1next row (rs): \2 ",
+        "Work in st st, beg with a k row, for 10 rows.",
+    ),
+    row(
         "row|rnd|round",
         rf"\b((?:knit|purl)\s+{N}\s+{ROUND})\s+and\s+(?:then\s+)?(?=(?:knit|purl)\s+{N}\s+{ROUND})",
         r"\1. ",
@@ -118,6 +130,18 @@ LENGTHS: tuple[Synonym, ...] = (
         "Work even until front is the same length as back to armhole.",
     ),
     # --- endings ---
+    row(
+        "row",
+        r"(?<=\w)\s*,?\s*(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?)\s+(?:with|on|after)\s+an?\s+(?=(?:p|purl|k|knit|rs|ws|right-?\s?side|wrong-?\s?side)\s+row\b)",
+        ", ending with a ",
+        "Work even for 5 cm, end on a P row.",
+    ),
+    row(
+        "ending",
+        rf",\s*((?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+{STS}\s+evenly(?:\s+(?:across|in|on|over)\s+(?:the\s+)?last\s+row)?)\s*,?\s*(?:and\s+)?(ending\s+with\s+(?:a\s+)?(?:rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
+        r", \2, \1",
+        "Work in rib for 6 cm, inc 8 sts evenly on last row and ending with a WS row.",
+    ),
     row(
         "facing",
         rf",?\s*{_ENDING.replace('on|after', 'on')}\s+(?:the\s+)?(?:rs|right\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
@@ -183,7 +207,7 @@ LENGTHS: tuple[Synonym, ...] = (
     row(
         "beg",
         rf"\b((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{N}\s+rows)\s*"
-        rf"(?:,?\s*then|\s+and)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
+        rf"(?:,?\s*then|\s+and|,)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
         r"\1. \2 ",
         "Bind off 6 sts at beg of next 2 rows, then 4 sts at beg of foll 4 rows.",
         again=True,

@@ -63,7 +63,7 @@ LINES: tuple[Synonym, ...] = (
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
         r"divide\s+for|try\s+on|turn\s+inside\s+out|(?:do\s+not|don't)\s+(?:break|cut|turn|join)|"
-        r"change\s+to\s+(?:dpns?|double-pointed|circular)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
+        r"change\s+to\s+(?:(?:an?\s+)?(?:shorter|longer|\d+\s*(?:in|cm|\")(?:\s*\([^)]*\))?)\s+)?(?:dpns?|double-pointed|circular)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
         KEPT,
         "Weave in ends.",
     ),
@@ -71,7 +71,7 @@ LINES: tuple[Synonym, ...] = (
     row(
         "length",
         r",?\s*\bor\s+(?:to\s+|until\s+)?(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([^)]*\)\s*)?(?:less|short(?:er)?|more)\s+(?:than|of)\s+)?"
-        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))",
+        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))(?:\s+to\s+(?:the\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown)s?)?",
         KEPT,
         "Work until piece measures 30 cm or desired length.",
     ),
@@ -106,9 +106,7 @@ LINES: tuple[Synonym, ...] = (
         r". \1",
         "Repeat rounds 1 and 2 four more times (8 rounds).",
     ),
-    row(
-        "rnd|round|row", rf"\s*\(\s*\d+\s+{ROUND}[^)]*\)", KEPT, "Knit 8 rounds (8 rounds in stockinette)."
-    ),
+    row("rnd|round|row", rf"\s*\(\s*\d+\s+{ROUND}[^)]*\)", KEPT, "Knit 8 rounds (8 rounds in stockinette)."),
     row(
         "garter|st|stocking",
         r"\s*\((?:=\s*)?(?:garter|st(?:ockinette)?|stocking)\b[^)]*\)",

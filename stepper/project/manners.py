@@ -35,6 +35,11 @@ def is_even(tree: Any) -> bool:
     )
 
 
+def is_as_set(tree: Any) -> bool:
+    """Return whether a line names a fabric and says that it is established: `in seed st as established`."""
+    return tree is not None and len(tree.children) > 1
+
+
 def name_of(words: str) -> str:
     """Return the name of a pattern without what introduces it."""
     return re.sub(r"^in\s+|^the\s+", "", re.sub(r"^in\s+", "", words)).rstrip(".")

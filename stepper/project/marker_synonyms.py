@@ -10,6 +10,19 @@ _AS_MET = r"(?:\s+(?:as\s+you\s+(?:come|get|go)(?:\s+to\s+them)?|as\s+you\s+(?:r
 
 MARKERS: tuple[Synonym, ...] = (
     row(
+        "remove",
+        r"\bremove\s+(?:the\s+)?(?:next\s+|gusset\s+|thumb\s+|side\s+)?m\b(?!\s*\d)",
+        "remove marker",
+        "K to m, remove m, k to end.",
+    ),
+    row(
+        "remove",
+        r"\bremove\s+(?P<said>(?:the\s+)?(?:gusset|thumb|side|raglan|first|second|last))\s+marker\b",
+        "remove marker",
+        "K to marker, remove gusset marker, k to end.",
+        spelt_out=True,
+    ),
+    row(
         "place|pm",
         rf"\b(?=(?P<said>place\s+(?:an?\s+|the\s+)?{_NTH}\s+markers?\b))place\s+(?:an?\s+|the\s+)?{_NTH}\s+marker\b",
         "pm",

@@ -91,6 +91,10 @@ class Chart:
         return len(self.rounds[0])
 
 
+MOST_ROUNDS_OVER = 4
+"""Rounds over which the change at a switch is spread at most."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Switch:
     """Another size from a labelled line on."""
@@ -102,6 +106,8 @@ class Switch:
     reshape: bool = False
     """Whether the knitter allows that the line does the opposite of what it prints: a decrease where it says
     increase, if the counts of the two sizes come to that."""
+    over: int = 1
+    """Rounds over which the change of the line is spread. Range: 1 and up."""
 
 
 class RuleKind(StrEnum):

@@ -162,6 +162,13 @@ ASIDES: tuple[Synonym, ...] = (
         "Pick up and knit 18 sts down the zip.",
     ),
     row(
+        "underarm",
+        rf"\b((?:pick\s+up\s+and\s+(?:knit|k)|pu)\s+{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?cent(?:er|re)\s+of\s+(?:the\s+)?(?:underarm|gap|neck))(?=\s*[,;.]|\s*$)",
+        r"\1",
+        "Pick up and knit 4 sts to center of underarm.",
+        spelt_out=True,
+    ),
+    row(
         "about|approx",
         r"\s*\(\s*(?P<said>(?:about|approx\w*\.?|roughly)\s+\d\s+(?:sts\s+)?(?:for|in|out\s+of)\s+every\s+\d\s+rows?)\s*\)",
         "",

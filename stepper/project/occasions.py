@@ -89,6 +89,8 @@ class OccasionBuilder(ElementBuilder):
             return "cast-on"
         if word in ("underarm", "divide", "division") or word.startswith("divid"):
             return "divide"
+        if re.match(r"mark|colou?red", word):
+            return "marked"
         if word.startswith("pick"):
             return "picked up"
         place = self._place(token)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from stepper.project import outline
 from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration
 from stepper.project.draft import FileDraft, Pictures
-from stepper.project.even_spacing import read_spacing
+from stepper.project.even_spacing import read_rounds_over, read_spacing
 from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
@@ -210,10 +210,17 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...]]:
         label = entry.text("from", required=True)
         to = entry.text("size", required=True)
         reshape = read_yes(entry, "reshape", draft)
+        over = read_rounds_over(entry, draft)
         entry.close()
         if label is not None and to is not None:
             switches.append(
-                Switch(label=label.text.strip(), size=_size(to, draft), place=label.place, reshape=reshape)
+                Switch(
+                    label=label.text.strip(),
+                    size=_size(to, draft),
+                    place=label.place,
+                    reshape=reshape,
+                    over=over,
+                )
             )
     inner.close()
     return size, tuple(switches)

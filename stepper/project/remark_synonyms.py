@@ -41,6 +41,25 @@ REMARKS: tuple[Synonym, ...] = (
         "The yoke is worked in the round; k2tog, k to end.",
     ),
     row(
+        "needle",
+        r"((?:^|[.])\s*)(?=(?P<said>using\s+an?\s+(?:tapestry|yarn|sewing|darning|blunt)\s+needle\b))using\s+an?\s+[a-z]+\s+needle\s*,?\s*",
+        r"\1",
+        "Using a tapestry needle, weave in ends.",
+        spelt_out=True,
+    ),
+    row(
+        "fasten",
+        r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=fasten\s+off\s*(?:\.|$))",
+        r"\1. ",
+        "Break yarn and fasten off.",
+    ),
+    row(
+        "worked flat|worked back",
+        r"^\s*(?:the\s+)?(?:(?:left|right|front|back|body|sleeves?|yoke|collar|button|bands?|hood|pocket|flap)\s+){1,3}(?:is|are)\s+(?:now\s+)?worked\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?)\s*(?:\.|$)",
+        "work flat.",
+        "The sleeves are worked flat.",
+    ),
+    row(
         "for a",
         r"^\s*(?P<said>for\s+an?\s+(?:closer|looser|snugger|neater|tidier|better|firmer|tighter|softer|cleaner|stretchier)\s+(?:fit|edge|finish|corner|join|look|line|neckline|cuff))\s*,\s*",
         "",

@@ -61,6 +61,19 @@ ROWS: tuple[Synonym, ...] = (
         "*K8, k2tog; rep from *, end k2.",
     ),
     row(
+        "fit|possible",
+        r"\b(as\s+(?:many\s+times|often)\s+as\s+(?:(?:it|they|will|you|possible|can|fits?)\b\s*)+)\s*,?\s*end(?:ing)?(?:\s+with)?\s+(?=[a-z])",
+        r"\1, ",
+        "*K5, p2; rep from * as many times as fit, end k1.",
+    ),
+    row("rib", r"\brib\s+(?=to\s+(?:end|last|m\b|marker|within|\d))", "work in rib ", "K2, rib to end."),
+    row(
+        "patt",
+        r"(?<!in )(?<!the )\bpatt(?:ern)?\s+(?=to\s+(?:end|last|m\b|marker|within|\d))",
+        "work in pattern ",
+        "K2, patt to end.",
+    ),
+    row(
         "between",
         r"\brep(?:eat)?\s+(?=between\s+(?:the\s+)?markers\b)",
         "rep from * ",

@@ -24,6 +24,7 @@ from stepper.project.instructions import (
     Join,
     Leg,
     MarkEvery,
+    MarkRow,
     Needle,
     Phrase,
     Repeated,
@@ -39,7 +40,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.lengths import read_needle, us_number
-from stepper.project.manners import forms_name, is_even, manner_of
+from stepper.project.manners import forms_name, is_as_set, is_even, manner_of
 from stepper.project.occasions import side_of, type_of
 from stepper.project.part_references import PartBuilder
 from stepper.project.shapings import code_of
@@ -177,7 +178,13 @@ class Builder(PartBuilder):
         rounds = Rounds(self._numbers(number), more is not None)
         place, first = self._tree_place(tree), self._beginning(beginning)
         return WorkRounds(
-            manner_of(manner), rounds, place, bare=manner is None, even=is_even(manner), first=first
+            manner_of(manner),
+            rounds,
+            place,
+            bare=manner is None,
+            even=is_even(manner),
+            as_set=is_as_set(manner),
+            first=first,
         )
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
@@ -193,6 +200,7 @@ class Builder(PartBuilder):
             place,
             bare=manner is None,
             even=is_even(manner),
+            as_set=is_as_set(manner),
             first=first,
         )
 
@@ -231,6 +239,13 @@ class Builder(PartBuilder):
     def _do_rep_span_bare(self, tree: Any) -> Repeated:
         place = self._tree_place(tree)
         return Repeated(self._span(tree.children[2]), None, Times(self._one(place), True), True, place, True)
+
+    def _do_rep_bare(self, tree: Any) -> Repeated:
+        """Read "repeat 10 more times": the rows of the line itself, or those just written out."""
+        place = self._tree_place(tree)
+        token = tree.children[1]
+        number = self._numbers(token) if token.type == "NUMBERS" else self._often(token, place)
+        return Repeated((), None, Times(number, True), True, place, line=True)
 
     def _do_rep_last(self, tree: Any) -> Repeated:
         """Read "rep last round"; of several without a number, those just written out are meant."""
@@ -401,6 +416,9 @@ class Builder(PartBuilder):
         )
         number, name = self._number_in(name, tree)
         return Return(named(name), self._tree_place(tree), number)
+
+    def _do_mark_row(self, tree: Any) -> MarkRow:
+        return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree))
 
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))

@@ -13,7 +13,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
 from stepper.project.asides import label_times
-from stepper.project.explaining import Explained, explain, meant_words, misspelt_head
+from stepper.project.explaining import Explained, Trials, explain, meant_words, misspelt_head
 from stepper.project.instructions import (
     Assumed,
     Count,
@@ -87,6 +87,8 @@ class Words:
     inches: bool = False
     size_names: tuple[str, ...] = ()
     """The sizes by name, for lines that are for some of them."""
+    trials: Trials = field(default_factory=Trials)
+    """What is left of the search for words that were meant, in this file."""
 
 
 def reads(text: str) -> bool:
@@ -125,7 +127,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     if foreign:
         return LineReading(line=None, problems=(whole.problem(*foreign),))
     if isinstance(read.outcome, Stopped):
-        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES)
+        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES, words.trials)
         problems = tuple(
             place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
         )

@@ -56,9 +56,10 @@ def find_cautions(
 
 
 def find_unblended(tried: Iterable[Blend]) -> Iterator[str]:
-    """Name the sizes that cannot be blended with any other, if blends were tried at all."""
+    """Name the sizes that cannot be blended with any other, if a line could carry a switch at all."""
+    tried = tuple(tried)
     blended = [each for each in tried if each.label]
-    counts: dict[str, list[bool]] = {}
+    counts: dict[str, list[bool]] = {each.size: [] for each in tried if not each.label} if blended else {}
     for each in blended:
         for size in (each.size, each.then):
             counts.setdefault(size, []).append(each.works)
@@ -66,7 +67,9 @@ def find_unblended(tried: Iterable[Blend]) -> Iterator[str]:
         yield f"no two sizes can be blended: of {plural(len(blended), 'way')} tried, none can be knitted."
         return
     for size, works in counts.items():
-        if not any(works):
+        if not works:
+            yield f"no blend fits size {size}: no line that can be switched at is in it."
+        elif not any(works):
             yield (
                 f"no blend fits size {size}: of {plural(len(works), 'way')} to begin or to end with it, "
                 "none can be knitted."

@@ -135,7 +135,8 @@ def _yarn(yarns: Sequence[YarnRow], project: Project, drawn: dict[str, YarnLooks
     yield table(head, rows, named="yarn", class_="figures")
     yield tag(
         "p",
-        "What is likely, and from how little to how much it may be; the skeins last even then.",
+        "What is likely, and from how little to how much it may be; the skeins last even then, and hold at "
+        "least 15 % over what is likely, for a swatch and to spare.",
         class_="lead",
     )
 

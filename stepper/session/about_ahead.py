@@ -22,6 +22,9 @@ from stepper.session.tally import tally
 MOST_SIGHTS = 3
 """Things ahead that are named at once. Source: as `stepper.session.steps.BREATH`, less the length."""
 
+PUT_AWAY = 10
+"""Rounds without a yarn after which its ball no longer lies at hand. Chosen here."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellNextShaping(Effect):
@@ -337,9 +340,15 @@ def _begins_something(plan: Plan, index: int) -> bool:
     return (
         round_.section != before.section
         or round_.needle_mm not in (None, before.needle_mm)
-        or bool(set(yarns_of(round_)) - set(yarns_of(before)))
+        or bool(yarns_taken_up(plan, index))
         or any(run.stitch in ("hold", "pm") for run in round_.runs)
     )
+
+
+def yarns_taken_up(plan: Plan, index: int) -> tuple[str, ...]:
+    """Return the yarns of a round that have to be fetched: none of the last rounds had them in hand."""
+    lately = {yarn for round_ in plan.rounds[max(0, index - PUT_AWAY) : index] for yarn in yarns_of(round_)}
+    return tuple(yarn for yarn in yarns_of(plan.rounds[index]) if yarn not in lately)
 
 
 def tell_knitted_today(plan: Plan, state: State, at: str) -> Iterator[Effect]:

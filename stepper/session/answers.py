@@ -194,6 +194,8 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.Help: _help,
         cues.WhatHappened: inquiry.tell_causes,
         cues.Remedies: inquiry.tell_remedies,
+        cues.WhatElse: inquiry.tell_other_ways,
+        cues.CountAgain: inquiry.ask_again,
         cues.CountAloud: inquiry.tell_tally_so_far,
         cues.Respace: respacing.tell_rest,
     }

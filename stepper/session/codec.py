@@ -25,7 +25,7 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 8
+STATE_VERSION: Final = 9
 """Version of a state's form. It goes up with every change to `State`, to its contents or to how events are
 folded; a field with a default that only a new kind of event fills leaves it unchanged."""
 
@@ -43,11 +43,13 @@ KINDS: Final = types.MappingProxyType({kind_of(event): event for event in EVENTS
 """Class of each kind."""
 
 _SECOND: Final = ("advanced", "returned", "placed", "jumped")
-# Version 2 adds the stitches and the kind of knitting, for pace and days. Version 3 of a jump says whether
-# the last good count is left behind. Version 2 of a changed plan moves respacings and lifelines too.
+# Version 2 adds the stitches and the kind of knitting, for pace and days. Version 3 of a jump says
+# whether the last good count is left behind. Version 2 of a changed plan moves respacings and lifelines
+# too. Version 2 of counts between landmarks numbers every landmark; where there were very many, version 1
+# numbered some, so its answers are left and the counts made again.
 
 VERSIONS: Final = types.MappingProxyType(
-    dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed"), 2) | {"jumped": 3}
+    dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed", "searched"), 2) | {"jumped": 3}
 )
 """Version each kind is written in now."""
 
@@ -55,6 +57,7 @@ _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 _UPGRADES: Final[types.MappingProxyType[tuple[str, int], _Upgrade]] = types.MappingProxyType(
     {(kind, 1): lambda body: body for kind in _SECOND}
     | {("jumped", 2): lambda body: body, ("plan-changed", 1): lambda body: body}
+    | {("searched", 1): lambda body: {**body, "answers": []}}
 )
 # (kind, old version): the body in that version to the body in the next.
 

@@ -295,6 +295,26 @@ class Remedies(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class WhatElse(Cue):
+    """Say the other ways to mend the fault."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CountAgain(Cue):
+    """Take the last count for a slip, and count once more."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Yes(Cue):
+    """Answer what was asked with yes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class No(Cue):
+    """Answer what was asked with no."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Choose(Cue):
     """Take one of the remedies."""
 

@@ -17,7 +17,7 @@ from stepper.session.cues import Cue, HelpWith, View
 from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark
-from stepper.session.fault.remedies import Remedy, RemedyKind
+from stepper.session.fault.ways import Remedy, RemedyKind, Stretch
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
 
@@ -263,13 +263,9 @@ class TellStop(Effect):
 class AskSections(Effect):
     """Ask for a count between landmarks."""
 
-    kind: Landmark
-    first: int
-    """The landmark to count from, from 0 for the beginning of the round."""
-    end: int | None
-    """The landmark to count to; None for the end of the round."""
-    expect: int
-    """Stitches there should be. Unit: stitches."""
+    stretch: Stretch
+    again: bool = False
+    """Whether it is the first, and so begins to count once more, part by part."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -291,6 +287,10 @@ class TellFound(Effect):
     end: int | None = None
     difference: int = 0
     single: bool = True
+    index: int | None = None
+    """The round the landmarks were made in; None for markers."""
+    rest: int = 0
+    """Stitches off elsewhere, by another fault. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -303,12 +303,9 @@ class TellCauses(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellRemedies(Effect):
-    """Say how it can be mended, cheapest first."""
+    """Say the first way to mend it, and that there are others."""
 
     remedies: tuple[Remedy, ...]
-    exact_at: int | None
-    """The round before which it has to be mended; None if there is none."""
-    difference: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -320,6 +317,10 @@ class TellRemedied(Effect):
     """What comes off, last worked first, if it is undone stitch by stitch."""
     place: Position
     mend: Mend | None
+    stitches: int = 0
+    """How many come off. Unit: stitches."""
+    expect: int = 0
+    """Stitches to be counted then; 0 where no count is asked for. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

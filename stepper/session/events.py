@@ -13,7 +13,7 @@ from stepper.plan.absorb import Mend
 from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
-from stepper.session.fault.remedies import RemedyKind
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Reminder, Sight
 from stepper.session.steps import By
 

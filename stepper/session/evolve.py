@@ -48,6 +48,7 @@ from stepper.session.state import (
     Memento,
     Position,
     ReadingAlong,
+    Seen,
     State,
     Verified,
 )
@@ -147,8 +148,10 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
     """Learn from counts how often faults occur; what is taken back no longer counts."""
     if not isinstance(event, Counted):
         return replace(after, uncounted=max(0, before.uncounted + stitches))
-    # A count while a fault is being looked for is not another fault.
+    # Counting again while a fault is looked for finds no other; where it comes out, the first was a slip.
     fault = 0 if event.agrees or before.fault is not None else 1
+    if event.agrees and before.fault is not None and _was_a_slip(before.fault, event):
+        fault = -1 if before.faults else 0
     covered = before.covered + before.uncounted
     return replace(after, uncounted=0, covered=covered, faults=before.faults + fault)
 
@@ -204,15 +207,32 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
     return knitting
 
 
+def _was_a_slip(fault: Fault, event: Counted) -> bool:
+    """Return whether a count that comes out shows that the one before at the same place was wrong, no loop
+    having been caught in between."""
+    looped = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
+    return fault.place == event.place and bool(fault.difference) and not looped
+
+
 def _counted_off(before: Fault | None, event: Counted) -> Fault:
     """Begin looking for a fault; if a second count agrees, it was not a slip in counting."""
     off = event.stitches - event.expected
-    again = before is not None and (before.place, before.difference) == (event.place, off)
-    return Fault(place=event.place, difference=off, confirmed=again)
+    if before is None or before.place != event.place:
+        return Fault(place=event.place, difference=off)
+    # No loop hangs there now either; one that did has been caught since, or is asked after once more.
+    none_hangs = tuple(each for each in before.sights if each.seen is Seen.LOOP and not each.number)
+    if before.difference != off:
+        return Fault(place=event.place, difference=off, sights=none_hangs)
+    others = tuple(each for each in before.sights if each.seen is not Seen.LOOP)
+    return replace(before, confirmed=True, sights=(*none_hangs, *others))
 
 
-def _seen(fault: Fault | None, event: Observed) -> Fault:
-    """Add what was seen; if no fault was being looked for, the search begins."""
+def _seen(fault: Fault | None, event: Observed) -> Fault | None:
+    """Add what was seen; where no fault was looked for yet, looking begins."""
+    if fault is not None and event.sight is not None and event.sight.seen is Seen.LOOP:
+        hung = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
+        if hung and not event.sight.number:
+            return None  # caught; what is off then is counted anew
     fault = fault if fault is not None else Fault(place=event.place, difference=0)
     if event.sight is not None:
         new = (event.sight.seen, event.sight.index)

@@ -150,6 +150,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
         yield from tell_reminders(before, after)
+    yield from inquiry.ask_next(plan, after)
     yield step_at(plan, after, Lead.FULL)
 
 
@@ -201,6 +202,10 @@ def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> It
 
 
 def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterator[Effect]:
+    fault = before.knitting.fault
+    if event.agrees and fault is not None and fault.answers:
+        yield inquiry.TellSound(stitches=event.stitches)
+        return
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
     if not event.agrees:
         yield from inquiry.ask_next(plan, after)
@@ -273,6 +278,8 @@ def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[
 
 def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
     yield from inquiry.tell_remedied(plan, before, event, after)
+    if not event.remedy.settles:
+        return  # she looks or counts first; nothing is to be knitted yet
     yield from inquiry.tell_mends(after)
     yield step_at(plan, after, Lead.FULL)
 

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 
 from stepper.language.event_words import EVENT_WORDS, journal_words, notes_words
 from stepper.session import events
-from stepper.session.fault.remedies import RemedyKind
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.respond import TOLD
 from stepper.session.state import Position
 from tests.plans import final_increase

@@ -7,8 +7,8 @@ from stepper.language.fault_words import LINES, name_cause
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely
-from stepper.session.fault.remedies import RemedyKind
 from stepper.session.fault.symptoms import Cause
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Asking, Mend, Position, Seen
 from tests.plans import final_increase
 

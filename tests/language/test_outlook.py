@@ -50,7 +50,7 @@ def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: s
 def test_what_is_left_and_when() -> None:
     """The likely day and the range, with nothing said of guesses where there are none."""
     assert tell_time_left(SEEN) == (
-        "About 25 hours of knitting left. Done about 12 January; in 8 cases of 10 between 2 January and 25 January."
+        "About 25 hours of knitting left. Done about 12 January. In 8 cases of 10 between 2 January and 25 January."
     )
 
 
@@ -64,7 +64,7 @@ def test_a_guess_is_called_one() -> None:
 
 def test_too_little_to_say_how_surely() -> None:
     """No range is invented; evenings all alike need none."""
-    assert tell_time_left(replace(SEEN, late=None)).endswith("it is too early to say how sure that is.")
+    assert tell_time_left(replace(SEEN, late=None)).endswith("It is too early to say how sure that is.")
     assert tell_time_left(replace(SEEN, early=SEEN.likely, late=SEEN.likely)).endswith("Done about 12 January.")
     assert tell_time_left(replace(SEEN, likely=None)) == "About 25 hours of knitting left."
 

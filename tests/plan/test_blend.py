@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from stepper.plan.blend import blends, switch_labels, tried
+import pytest
+
+from stepper.plan.blend import blends, tried
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -35,8 +37,8 @@ def test_the_blend_of_the_scenario() -> None:
 def test_every_pair_is_tried_once_at_every_line_that_can_carry_it() -> None:
     """Six sizes alone, and 6 × 5 pairs at each of three lines."""
     project = switchback()
-    assert switch_labels(project) == ("First increase", "Second increase", "Final increase")
     found = [(each.size, each.then, each.label) for each in blends(project)]
+    assert {label for _, _, label in found} == {"", "First increase", "Second increase", "Final increase"}
     assert len(found) == len(set(found)) == 6 + 3 * 30
 
 
@@ -117,8 +119,8 @@ def test_a_switch_is_offered_at_a_plain_line_only_where_the_counts_meet() -> Non
     assert found == {("S", "M"), ("M", "S")}
 
 
-def test_a_blend_that_a_later_chart_does_not_carry_offers_the_nearest_counts_with_their_cost() -> None:
-    """22 stitches and 6 more are 28, a multiple of 4; 22 and 4 more are 26: 24 or 28 would do, 1 cm each at 20 to 10 cm."""
+def test_a_line_that_changes_by_an_amount_reaches_the_count_that_a_later_chart_divides() -> None:
+    """S alone goes from 20 to 24, a multiple of the chart's 4; M comes with 22, so it takes 2 and not 4."""
     work = """
         Cast on 20 (22, 24) sts.
         Join in the round.
@@ -129,6 +131,47 @@ def test_a_blend_that_a_later_chart_does_not_carry_offers_the_nearest_counts_wit
     project = read_project(project_text(work)).project
     assert project is not None
     blend = tried(project, 1, 0, "More")
-    assert not blend.works
-    assert 'chart "peak" has 4 stitches and does not divide 26' in blend.why_not
-    assert "24 is 2 fewer, 1 cm narrower; 28 is 2 more, 1 cm wider." in blend.why_not
+    assert (blend.why_not, blend.before, blend.after) == ("", 22, 24)
+
+
+@pytest.mark.parametrize(
+    ("line", "size", "then", "counts"),
+    [
+        # Source: the page itself; S, M and L alone come to these counts.
+        ("Inc: Knit, inc 8 (10, 12) sts evenly. 48 (54, 60) sts.", 0, 2, (40, 60)),
+        ("Inc: Knit, inc 8 (10, 12) sts evenly.", 2, 1, (48, 54)),
+        ("Inc: *K4, m1; rep from * to last 0 (4, 0) sts, k to end. 50 (54, 60) sts.", 0, 1, (40, 54)),
+        ("Inc: *K3, kfb; rep from * to end. 50 (55, 60) sts.", 0, 2, (40, 60)),
+        ("Dec: Knit, dec 8 (8, 10) sts evenly. 32 (36, 38) sts.", 2, 0, (48, 32)),
+        ("Dec: *K2, ssk; rep from * to end. 30 (33, 36) sts.", 1, 0, (44, 30)),
+    ],
+)
+def test_a_line_blends_by_whatever_words_it_changes_evenly(
+    line: str, size: int, then: int, counts: tuple[int, int]
+) -> None:
+    """By an amount, with a count or without, and written out between stars, up and down."""
+    work = f"Cast on 40 (44, 48) sts.\nJoin in the round.\n{line}\nKnit 2 rounds."
+    project = read_project(project_text(work)).project
+    assert project is not None
+    blend = tried(project, size, then, line.split(":")[0])
+    assert (blend.why_not, blend.before, blend.after) == ("", *counts)
+    listed = {(each.size, each.then) for each in blends(project) if each.label}
+    assert (blend.size, blend.then) in listed
+
+
+def test_why_a_line_cannot_carry_a_switch_is_told_with_those_that_can() -> None:
+    """She is sent to a line that works, not left with two counts that differ."""
+    work = """
+        Cast on 40 (44, 48) sts.
+        Join in the round.
+        Body: Knit 10 rounds.
+        Waist: K1, k2tog, k to last 3 sts, ssk, k1. 38 (42, 46) sts.
+        Flare: Knit, inc 8 (8, 10) sts evenly. 46 (50, 56) sts.
+    """
+    project = read_project(project_text(work)).project
+    assert project is not None
+    body, waist = (tried(project, 0, 1, label).why_not for label in ("Body", "Waist"))
+    assert '"Body" begins with 44 stitches in size M, 40 are on the needles, and it changes no stitches.' in body
+    assert "its shaping stands at places of its own" in waist
+    assert 'A size can be switched at "Flare".' in body
+    assert 'A size can be switched at "Flare".' in waist

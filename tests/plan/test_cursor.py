@@ -195,3 +195,20 @@ def test_a_chart_may_stand_between_plain_stitches() -> None:
     """Its repeats fill what is left of the round; one that is nowhere drawn is told."""
     assert rows("K14, work chart peak over 12 sts, k14.") == ["k14 MC, (k1 MC, k2 A, k1 MC) 3 times, k14 MC"]
     assert "chart" in faults(project("Cast on 14 sts.\nJoin in the round.\nK1, work chart fern over 12 sts, k1.\nBind off."))
+
+
+JOINED = (
+    "Cast on 20 sts.\nJoin in the round.\nPlace all sts on hold for sleeve.\nCast on 60 sts.\nPlace all sts on hold for body.\n"
+)
+
+
+def test_a_part_on_hold_is_worked_in_pieces_where_the_line_names_the_others() -> None:
+    """Front and back of one body, with the sleeves between: both come from the only part that is not named."""
+    plan = plan_of(project(f"{JOINED}K30 front sts, k20 sts from sleeve holder, k30 back sts. 80 sts.\nBind off."))
+    assert plan.rounds[-2].after == 80
+    assert plan.rounds[-2].held == {}
+
+
+def test_what_is_left_of_such_a_part_is_told() -> None:
+    """Stitches left on hold by a slip in the numbers would be missed rows later."""
+    assert "are not worked" in faults(project(f"{JOINED}K30 front sts, k20 sts from sleeve holder, k20 back sts.\nBind off."))

@@ -50,6 +50,21 @@ def test_a_place_that_nobody_can_find_is_refused(head: str, line: str, why: str)
     assert why in faults(project(f"{head}{line}\nBind off."))
 
 
+GUSSET = "Cast on 40 sts.\nJoin in the round.\nK20, pm, k to end.\nK to m, sm, k4, pm, m1l, k1, m1r, pm, k to end.\n"
+
+
+def test_the_gusset_markers_are_those_between_which_the_last_shaping_fell() -> None:
+    """A side marker stands before them; the gusset grew between its own two."""
+    rounds = plan_of(project(f"{GUSSET}K to gusset m, sm, p to m, sm, k to end.\nBind off.")).rounds
+    assert [(run.stitch, run.times) for run in rounds[-2].runs if run.uses] == [("k", 24), ("p", 3), ("k", 15)]
+
+
+def test_after_shaping_elsewhere_nobody_can_tell_which_they_are() -> None:
+    """A decrease in another section leaves no sign of which two belong together."""
+    work = f"{GUSSET}K2tog, k to end.\nK to gusset m, p to end.\nBind off."
+    assert "which is the gusset marker" in faults(project(work))
+
+
 @pytest.mark.parametrize(("name", "begins"), [("new bor", True), ("beg of rnd", True), ("raglan", False), ("beginning", True)])
 def test_a_marker_for_the_beginning_of_the_round_is_told_by_its_name(name: str, begins: bool) -> None:
     """The round begins there from then on."""

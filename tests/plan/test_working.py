@@ -84,3 +84,10 @@ def test_a_piece_made_twice_in_a_note_is_refused() -> None:
     """"Note: make 2" would be said, and the second sleeve never knitted."""
     told = faults(project("Cast on 8 sts.\nKnit 2 rows.\nBind off.\nNote: Make 2."))
     assert "made more than once" in told
+
+
+def test_what_is_said_of_two_things_that_are_no_pieces_stays_a_note() -> None:
+    """"Make two buttonholes" is advice; the hint for a piece made twice is a note that is read."""
+    notes = ("Make two buttonholes in the left band.", "Make 2 pompoms.", "The second sleeve is the same.")
+    for note in notes:
+        assert plan_of(project(f"Cast on 8 sts.\nBind off.\nNote: {note}")).rounds[-1].remarks

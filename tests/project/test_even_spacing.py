@@ -40,3 +40,25 @@ def test_another_word_is_told_with_the_legal_ones() -> None:
     (problem,) = found.problems
     assert '`spacing` is "randomly"' in problem.message
     assert "in two runs" in problem.hint
+
+
+def switched(words: str) -> FileReading:
+    """Read a small file with a switch and an `over` beside it."""
+    then = f"{{from: Inc, size: S{words}}}"
+    text = project("Cast on 20 (24, 28) sts.\nInc: Increase evenly to 28 (32, 36) sts.")
+    return read_project(text.replace("{size: M}", f"{{size: M, then: [{then}]}}"))
+
+
+@pytest.mark.parametrize(("words", "rounds"), [("", 1), (", over: 2 rounds", 2), (", over: 3", 3), (", over: 1 row", 1)])
+def test_a_change_is_spread_over_so_many_rounds(words: str, rounds: int) -> None:
+    """One, if nothing is said."""
+    project_ = switched(words).project
+    assert project_ is not None
+    assert project_.switches[0].over == rounds
+
+
+@pytest.mark.parametrize("words", ["9 rounds", "0", "two thirds"])
+def test_more_rounds_than_make_sense_are_refused(words: str) -> None:
+    """An increase spread over nine rounds is another garment."""
+    (problem,) = switched(f", over: {words}").problems
+    assert f'`over` is "{words}"' in problem.message

@@ -197,7 +197,6 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
         "Every other WS row: Purl.",
         "Row 2 and all alternate WS rows: Purl.",
         "Work dec round every 8th (decrease) round 6 times.",
-        "Knit until piece measures 10 cm from marker.",
         "Work in garter stitch to last 3 sts, k3.",
         "Chart peak a total of 3 times.",
         "Inc round, every 4th round: K1, m1, k to end.",

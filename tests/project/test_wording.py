@@ -239,10 +239,10 @@ def test_a_misspelt_word_is_answered_with_the_legal_one(line: str, wrong: str, r
     assert problem.column == line.index(wrong) + 1
 
 
-def test_what_no_word_mends_is_answered_with_a_line_that_can_be_read() -> None:
-    """There is always something to go on with."""
+def test_what_no_word_mends_gets_no_line_that_says_something_else() -> None:
+    """A line that only looks alike would send her astray; what is only to be said can be a note."""
     problem = read("Frobnicate the purple stitches sideways.").problems[0]
-    assert "A line that can be read" in problem.hint
+    assert "A line that can be read" not in problem.hint
     assert "Note:" in problem.hint
 
 

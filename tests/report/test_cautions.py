@@ -143,6 +143,10 @@ def test_a_size_that_no_blend_fits_is_named() -> None:
         "no two sizes can be blended: of 1 way tried, none can be knitted."
     ]
     assert list(find_unblended(found[2:])) == []
+    never = Blend(size="4", then="4", label="", rounds=())
+    assert list(find_unblended([*found, never]))[-1] == (
+        "no blend fits size 4: no line that can be switched at is in it."
+    )
 
 
 def test_a_chest_worn_very_stretched_names_the_nearest_size_that_is_not() -> None:

@@ -13,7 +13,7 @@ from stepper.plan.respace import Respacing
 from stepper.plan.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.fault.remedies import RemedyKind
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import (
     Adapted,
     Answer,

@@ -26,13 +26,9 @@ def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
         246, as it should be at the end.
         > i count 248
         248: that is 14 more than the 234 expected. At the end it should be 246.
-        14 too many; no markers here to tell where.
-        No single fault that I know explains this. Say: what can I do.
+        Count once more: hang a marker after every 58; behind the third are 60 more. Say: count is, and the number.
         > i have 233 stitches
         233: that is 1 fewer than the 234 expected. At the end it should be 246.
-        1 too few; no markers here to tell where.
-        Probably an increase was left out in yoke round 2, going by the count. Or a stitch was dropped in
-            yoke round 2, or a repeat was left out in yoke round 2.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         """,
     )
@@ -44,8 +40,7 @@ def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
     check(
         _at(8),
         "> count is 156\n156, as it should be.\n> count is 158\n158: that is 2 more than the 156 expected.\n"
-        "2 too many; no markers here to tell where.\n"
-        "No single fault that I know explains this. Say: what can I do.",
+        "Count once more: hang a marker after every 39; behind the third are 39 more. Say: count is, and the number.",
     )
 
 

@@ -260,6 +260,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "searched",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","answers":[{"first":0,"end":2,"stitches":61}]}',
+        events.Searched(at=AT, answers=()),  # its landmarks may have been numbered otherwise; counted anew
+    ),
+    (
+        "searched",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","answers":[{"first":0,"end":2,"stitches":61}]}',
         events.Searched(at=AT, answers=(Answer(first=0, end=2, stitches=61),)),
     ),
     (

@@ -24,7 +24,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.evolve import evolve, evolve_all
-from stepper.session.fault.remedies import RemedyKind
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import (
     UNDO_DEPTH,
     Knitting,

@@ -14,12 +14,11 @@ from dataclasses import dataclass
 from stepper.plan.model import Plan
 from stepper.session.fault.landmarks import Landmark, is_turned
 from stepper.session.fault.search import BREAK_ODDS, Search, search, window
-from stepper.session.fault.symptoms import Cause, Symptoms, list_symptoms
+from stepper.session.fault.symptoms import SPREAD, Cause, Symptoms, list_symptoms
 from stepper.session.state import Fault, Seen, Sight, State
 
-_LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
-SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
-"""What shifts a whole round or the rest of it, so that it can show far from where it happened."""
+LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
+"""What leaves a live loop hanging."""
 _UNMADE = (Cause.LEFT_OUT, Cause.YARN_OVER)
 
 
@@ -60,9 +59,11 @@ def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = No
         broken = BREAK_ODDS / stitches * sum(each.index == index for each in state.breaks)
         for told in list_symptoms(plan, index):
             if _fits(told, index, fault):
-                there = _there(told, looking, turned=is_turned(plan, index, fault.place.index))
+                turned = is_turned(plan, index, fault.place.index)
+                lone = is_lone(plan, told.cause, index, looking)
+                there = 1.0 if lone else _there(told, looking, turned=turned)
                 found.append((told.odds * there * (1 + broken), index, told))
-    found = _by_landmark(found, looking) or found
+    found = _by_landmark(plan, found, looking) or found
     total = sum(odds for odds, _, _ in found)
     if not total:
         return ()
@@ -80,11 +81,24 @@ def _likely(told: Symptoms, index: int, odds: float, fault: Fault) -> Likely:
         index=index,
         code=told.code,
         odds=odds,
-        known=tuple(each.seen for each in fault.sights if each.index in (None, index)),
+        known=tuple(
+            each.seen
+            for each in fault.sights
+            if each.index in (None, index) and (each.number or each.seen is not Seen.LOOP)
+        ),
         other=told.other,
         changes=told.changes,
         left=told.left,
     )
+
+
+def is_lone(plan: Plan, cause: Cause, index: int, looking: Search) -> bool:
+    """Return whether a change left out would be the only landmark there is: she has then counted to one of an
+    earlier round, and her counts do not tell where it is."""
+    sections = looking.sections
+    if sections is None or sections.kind is not Landmark.CHANGE or len(plan.rounds[index].shaping) != 1:
+        return False
+    return cause in _UNMADE and sections.index == index
 
 
 def _there(told: Symptoms, looking: Search, *, turned: bool) -> float:
@@ -105,7 +119,7 @@ def _there(told: Symptoms, looking: Search, *, turned: bool) -> float:
 
 
 def _by_landmark(
-    found: list[tuple[float, int, Symptoms]], looking: Search
+    plan: Plan, found: list[tuple[float, int, Symptoms]], looking: Search
 ) -> list[tuple[float, int, Symptoms]]:
     """Keep what agrees with the landmarks themselves: a change that was not made cannot be counted to."""
     if looking.sections is None or looking.sections.kind is not Landmark.CHANGE:
@@ -115,7 +129,9 @@ def _by_landmark(
         return [each for each in found if each[1] == made and each[2].cause in _UNMADE]
     if looking.landmark > 0:
         return [each for each in found if each[1] == made and each[2].cause is Cause.ONE_TOO_MANY]
-    if looking.found is None or looking.suspects[-1] == len(looking.sections.counts) - 1:
+    # The only change of its round may itself be the one left out.
+    lone = made is not None and len(plan.rounds[made].shaping) == 1
+    if looking.found is None or lone or looking.suspects[-1] == len(looking.sections.counts) - 1:
         return found
     return [each for each in found if not (each[1] == made and each[2].cause in _UNMADE)]
 
@@ -161,7 +177,7 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
 def shows(likely: Likely, seen: Seen, index: int) -> int:
     """Return what there is to see in a round if this is what happened; as `Seen` says."""
     if seen is Seen.LOOP:
-        return int(likely.cause in _LOOPED)
+        return int(likely.cause in LOOPED)
     if index != likely.index:
         return 0
     if seen is Seen.CHANGES:

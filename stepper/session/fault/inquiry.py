@@ -10,8 +10,9 @@ from dataclasses import dataclass, replace
 from stepper.plan.model import Plan
 from stepper.session.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
-from stepper.session.fault.remedies import Remedy, list_remedies
+from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import Search, search
+from stepper.session.fault.ways import Remedy
 from stepper.session.state import Fault, State
 
 

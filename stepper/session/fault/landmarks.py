@@ -25,10 +25,6 @@ class Landmark(StrEnum):
     REPEAT = "repeat"
 
 
-MOST_SECTIONS = 24
-"""Sections told apart at most; nobody counts to the fortieth increase. Source: chosen here."""
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sections:
     """The stitches on the needles, cut where they can be counted."""
@@ -36,10 +32,6 @@ class Sections:
     kind: Landmark
     edges: tuple[int, ...]
     """Where the sections begin and end. From 0 to all stitches. Unit: stitches on the needles."""
-    every: int = 1
-    """Every how manieth landmark is an edge; above 1 where there are very many."""
-    marks: tuple[int, ...] = ()
-    """Where all landmarks are, where not every one is an edge or one can be missing: changes."""
     index: int | None = None
     """The round the landmarks were made in; None for markers."""
     turned: bool = False
@@ -68,11 +60,7 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
             other_way = is_turned(plan, index, place.index)
             if other_way:
                 seen = [total - each for each in reversed(seen)]
-            every = -(-len(seen) // (MOST_SECTIONS - 1))
-            edges = (0, *seen[every - 1 :: every], total)
-            return Sections(
-                kind=kind, edges=edges, every=every, marks=tuple(seen), index=index, turned=other_way
-            )
+            return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=other_way)
         if round_.before != round_.after:
             return None
     return None
@@ -125,3 +113,19 @@ def _repeats(round_: Round) -> list[int]:
             places += [place + once * number for number in range(1, item.times + 1)]
         place += item.leaves
     return [each for each in places if 0 < each < place]
+
+
+def marked_off(total: int) -> tuple[int, int]:
+    """Return how plain fabric is counted, where nothing can be seen: into how many equal parts, with a marker
+    hung after each but the last, and how many stitches in each of these. One part where it is small.
+
+    Source: chosen here; a marker hung at the half or the quarters keeps a count that is broken off.
+    """
+    parts = 1 if total < HALVED_FROM else 2 if total < QUARTERED_FROM else 4
+    return parts, total // parts
+
+
+HALVED_FROM = 40
+"""Stitches from which a marker is hung at the half. Source: chosen here."""
+QUARTERED_FROM = 100
+"""Stitches from which markers are hung at the quarters. Source: chosen here."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.session.count_timing import due, lifeline_before
@@ -25,24 +26,88 @@ from stepper.session.effects import (
 )
 from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
 from stepper.session.fault.diagnosis import choose_question
-from stepper.session.fault.inquiry import inquire
-from stepper.session.fault.remedies import RemedyKind, find_exact_round
+from stepper.session.fault.inquiry import Inquiry, inquire
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.making_good import find_exact_round
+from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop, next_stretch
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
-from stepper.session.state import Position, State
-from stepper.session.tally import markers_in
+from stepper.session.fault.ways import Remedy, RemedyKind
+from stepper.session.state import Position, Seen, State
+from stepper.session.tally import count_at, markers_in
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AskAgain(Effect):
+    """Ask for the whole count once more."""
+
+    expect: int
+    """Stitches there should be. Unit: stitches."""
+    plain: bool
+    """Whether nothing tells one stitch from another, so that markers help to count."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSound(Effect):
+    """Say that every stretch is as it should be, so that the whole count was a slip."""
+
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellLadder(Effect):
+    """Say how to catch a live loop, before anything else is done."""
+
+    above: int
+    """Rounds worked since it fell, as far as is known. Unit: rounds."""
+    flat: bool
+    """Whether it is worked in rows, so that its bars are seen from either side."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellOtherWays(Effect):
+    """Say the other ways to mend it, in few words each."""
+
+    remedies: tuple[Remedy, ...]
+    """All, the first among them."""
+    exact_at: int | None
+    """The round before which it has to be mended; None if none asks for it."""
 
 
 def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
-    """Ask for the next count, or say where the fault is and what it probably was."""
+    """Ask the next question, after a loop or for a count, or say where the fault is and what it was."""
     inquiry = inquire(plan, state)
     if inquiry is None:
         return
+    fault, found = inquiry.fault, inquiry.search
+    stretch = next_stretch(found)
+    if hangs_a_loop(fault):
+        yield _ladder(plan, inquiry)
+    elif may_hang_a_loop(fault, inquiry.causes):
+        yield AskLook(seen=Seen.LOOP, index=max(0, fault.place.index - 1))
+    elif stretch is not None:
+        yield AskSections(stretch=stretch, again=not fault.answers and not fault.confirmed)
+    elif found.sections is None and fault.difference and not fault.confirmed and not _was_seen(inquiry):
+        yield AskAgain(expect=count_at(plan, fault.place.index, fault.place.stitch), plain=True)
+    else:
+        yield from _tell_found(inquiry)
+
+
+def _was_seen(inquiry: Inquiry) -> bool:
+    """Return whether something else than a count speaks of the fault."""
+    fault = inquiry.fault
+    return fault.index is not None or any(each.seen is not Seen.LOOP for each in fault.sights)
+
+
+def _ladder(plan: Plan, inquiry: Inquiry) -> Effect:
+    place = inquiry.fault.place
+    flat = plan.rounds[min(place.index, len(plan.rounds) - 1)].flat
+    return TellLadder(above=inquiry.remedies[0].above, flat=flat)
+
+
+def _tell_found(inquiry: Inquiry) -> Iterator[Effect]:
+    """Say where the fault is and what it probably was, and ask for what tells the likeliest apart."""
     found = inquiry.search
-    if found.single and found.next is not None and found.sections is not None:
-        first, end = _marks(found, *found.next.count)
-        yield AskSections(kind=found.sections.kind, first=first, end=end, expect=found.next.stitches)
-        return
     if inquiry.fault.difference:
         yield _found(found)
     if not found.single and not inquiry.causes:
@@ -54,18 +119,19 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
 
 
 def _found(found: Search) -> Effect:
-    if found.sections is None:
+    sections = found.sections
+    if sections is None:
         return TellFound(kind=None, difference=found.difference)
-    first, end = _marks(found, found.suspects[0], found.suspects[-1] + 1) if found.suspects else (0, None)
-    kind = found.sections.kind
-    return TellFound(kind=kind, first=first, end=end, difference=found.difference, single=found.single)
-
-
-def _marks(found: Search, first: int, end: int) -> tuple[int, int | None]:
-    """Turn sections into the landmarks at their ends."""
-    assert found.sections is not None
-    every, last = found.sections.every, len(found.sections.counts)
-    return first * every, None if end == last else end * every
+    first, end = (found.suspects[0], found.suspects[-1] + 1) if found.suspects else (0, None)
+    return TellFound(
+        kind=sections.kind,
+        first=first,
+        end=None if end == len(sections.counts) else end,
+        difference=found.difference,
+        single=found.single,
+        index=sections.index,
+        rest=found.rest,
+    )
 
 
 def tell_causes(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
@@ -79,11 +145,27 @@ def tell_remedies(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
     """Say how it can be mended."""
     inquiry = inquire(plan, state)
     if inquiry is not None:
-        yield TellRemedies(
-            remedies=inquiry.remedies,
-            exact_at=find_exact_round(plan, state.place, inquiry.fault.difference),
-            difference=inquiry.fault.difference,
-        )
+        yield TellRemedies(remedies=inquiry.remedies)
+
+
+def tell_other_ways(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
+    """Say how else it can be mended."""
+    inquiry = inquire(plan, state)
+    if inquiry is not None:
+        off = inquiry.fault.difference
+        exact_at = find_exact_round(plan, state.place, off) if off else None
+        yield TellOtherWays(remedies=inquiry.remedies, exact_at=exact_at)
+
+
+def ask_again(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
+    """Ask for a count once more, nothing being changed."""
+    yield _again(plan, state)
+
+
+def _again(plan: Plan, state: State) -> Effect:
+    place = state.place
+    expect = count_at(plan, place.index, place.stitch)
+    return AskAgain(expect=expect, plain=sections_at(plan, place) is None)
 
 
 def tell_tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
@@ -92,15 +174,43 @@ def tell_tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
 
 
 def tell_search(plan: Plan, before: State, event: Searched | Observed, after: State) -> Iterator[Effect]:
-    """Go on looking."""
+    """Go on looking; once a loop is caught, have the stitches counted."""
+    had, has = before.knitting.fault, after.knitting.fault
+    if has is None and had is not None and hangs_a_loop(had):
+        expect = count_at(plan, after.place.index, after.place.stitch)
+        yield AskCount(expect=expect, reason="now that the loop is caught")
     yield from ask_next(plan, after)
 
 
 def tell_remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
     """Say what to do."""
-    undone = reverse(plan, event.origin, event.stitches // 2) if event.remedy is RemedyKind.TINK else None
+    if not event.remedy.settles:
+        yield from _take_up(plan, after, event.remedy)
+        return
+    undone = reverse(plan, event.origin, event.undone) if event.remedy is RemedyKind.TINK else None
     runs = undone.runs if undone is not None else ()
-    yield TellRemedied(remedy=event.remedy, undone=runs, place=event.place, mend=event.mend)
+    place = event.place
+    ladder = event.remedy is RemedyKind.LADDER
+    yield TellRemedied(
+        remedy=event.remedy,
+        undone=runs,
+        place=place,
+        mend=event.mend,
+        stitches=event.undone,
+        expect=count_at(plan, place.index, place.stitch) if ladder else 0,
+    )
+
+
+def _take_up(plan: Plan, state: State, remedy: RemedyKind) -> Iterator[Effect]:
+    """Ask for what a remedy that changes nothing needs to know."""
+    inquiry = inquire(plan, state)
+    way = next((each for each in inquiry.remedies if each.kind is remedy), None) if inquiry else None
+    if way is None or remedy is RemedyKind.RECOUNT:
+        yield _again(plan, state)
+    elif way.look is not None:
+        yield AskLook(seen=way.look[0], index=way.look[1])
+    elif way.stretch is not None:
+        yield AskSections(stretch=way.stretch)
 
 
 def tell_tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.plan.model import Plan
 from stepper.session.checks import count
 from stepper.session.cues import (
@@ -12,31 +14,38 @@ from stepper.session.cues import (
     FaultIn,
     Lifeline,
     MarkerCounts,
+    No,
     Remedies,
     Saw,
     SectionCount,
     Ten,
     ThatIsAll,
     Tink,
+    WhatElse,
     WhatHappened,
+    Yes,
 )
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import (
     AskingSet,
+    Counted,
     LifelineLaid,
     Observed,
     Remedied,
+    Respaced,
     Searched,
     Tallied,
     Tinked,
 )
 from stepper.session.fault.diagnosis import choose_question
-from stepper.session.fault.inquiry import inquire
-from stepper.session.fault.landmarks import Sections
-from stepper.session.fault.search import most_counted
+from stepper.session.fault.inquiry import Inquiry, inquire
+from stepper.session.fault.landmarks import Sections, marked_off
+from stepper.session.fault.remedies import may_hang_a_loop
+from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
+from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
-from stepper.session.tally import count_at
+from stepper.session.tally import count_at, tally
 
 NO_FAULT = "No fault is being looked for; give a count first."
 
@@ -47,13 +56,47 @@ def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
     if inquiry is None:
         return Refusal(sentence=NO_FAULT)
     ask = inquiry.search.next
+    if ask is None and inquiry.search.sections is None and inquiry.fault.difference:
+        return _rest_counted(plan, state, cue)
     if ask is None:
         return Refusal(sentence="No count between landmarks is asked for now.")
     first, end = ask.count
     assert inquiry.search.sections is not None
     if not 0 <= cue.stitches <= most_counted(inquiry.search.sections, first, end):
         return Refusal(sentence=f"{cue.stitches} cannot be; {ask.stitches} are expected there.")
-    return (Searched(at=cue.at, answers=(Answer(first=first, end=end, stitches=cue.stitches),)),)
+    answers = (Answer(first=first, end=end, stitches=cue.stitches),)
+    return _answered(plan, state, inquiry.fault, cue.at, answers)
+
+
+def _rest_counted(plan: Plan, state: State, cue: SectionCount) -> Decision:
+    """Take a count for that of the last part of plain fabric, the others being marked off."""
+    whole = count_at(plan, state.place.index, state.place.stitch)
+    parts, size = marked_off(whole)
+    return count(plan, state, Count(at=cue.at, stitches=size * (parts - 1) + cue.stitches))
+
+
+def _answered(plan: Plan, state: State, fault: Fault, at: str, answers: tuple[Answer, ...]) -> Decision:
+    """Keep counts between landmarks; where with these every stretch is as it should be, so is the whole."""
+    looking = search(plan, state, replace(fault, answers=(*fault.answers, *answers)))
+    if not looking.sound:
+        return (Searched(at=at, answers=answers),)
+    whole = count_at(plan, fault.place.index, fault.place.stitch)
+    return (Counted(at=at, place=fault.place, stitches=whole, expected=whole, expected_end=whole),)
+
+
+def count_or_part(plan: Plan, state: State, cue: Count) -> Decision:
+    """Take a count for the answer to what was asked: that of a part, where it is nearer to it than to the
+    whole."""
+    inquiry = inquire(plan, state)
+    ask = inquiry.search.next if inquiry is not None else None
+    if inquiry is None or ask is None or may_hang_a_loop(inquiry.fault, inquiry.causes):
+        return count(plan, state, cue)
+    whole = count_at(plan, state.place.index, state.place.stitch)
+    counted_before = whole + inquiry.fault.difference
+    off = min(abs(cue.stitches - whole), abs(cue.stitches - counted_before))
+    if abs(cue.stitches - ask.stitches) < off:
+        return section_count(plan, state, SectionCount(at=cue.at, stitches=cue.stitches))
+    return count(plan, state, cue)
 
 
 def marker_counts(plan: Plan, state: State, cue: MarkerCounts) -> Decision:
@@ -64,27 +107,28 @@ def marker_counts(plan: Plan, state: State, cue: MarkerCounts) -> Decision:
     sections = inquiry.search.sections
     if sections is None:
         return Refusal(sentence="There are no markers to count between here.")
-    return _all_counted(cue, sections, inquiry.fault)
+    return _all_counted(plan, state, cue, sections, inquiry.fault)
 
 
-def _all_counted(cue: MarkerCounts, sections: Sections, fault: Fault) -> Decision:
+def _all_counted(plan: Plan, state: State, cue: MarkerCounts, sections: Sections, fault: Fault) -> Decision:
     """Compare the counts of all sections with what they should be and with the whole count."""
     if len(cue.counts) != len(sections.counts):
         return Refusal(sentence=f"{len(cue.counts)} counts were given for {len(sections.counts)} stretches.")
     if any(not 0 <= got <= 2 * max(1, want) for got, want in zip(cue.counts, sections.counts, strict=True)):
         return Refusal(sentence="One of these counts cannot be.")
     total = sections.edges[-1] + fault.difference
-    if sum(cue.counts) != total:
+    if sum(cue.counts) != total and cue.counts != sections.counts:
         return Refusal(sentence=f"These add up to {sum(cue.counts)}, but the whole count was {total}.")
     answers = tuple(Answer(first=at, end=at + 1, stitches=got) for at, got in enumerate(cue.counts))
-    return (Searched(at=cue.at, answers=answers),)
+    return _answered(plan, state, fault, cue.at, answers)
 
 
 def saw(plan: Plan, state: State, cue: Saw) -> Decision:
-    """Keep what is to be seen; stitches left over at the end begin the looking."""
+    """Keep what is to be seen; a live loop, and stitches left over at the end, begin the looking."""
     if cue.number < 0 or cue.number > 9999:
         return Refusal(sentence=f"{cue.number} cannot be.")
-    if state.knitting.fault is None and cue.seen is not Seen.LEFT:
+    begins = cue.seen is Seen.LEFT or (cue.seen is Seen.LOOP and cue.number)
+    if state.knitting.fault is None and not begins:
         return Refusal(sentence=NO_FAULT)
     if state.place == Position():
         return Refusal(sentence="Nothing has been knitted yet.")
@@ -97,13 +141,47 @@ def _looked_at(plan: Plan, state: State, seen: Seen) -> int | None:
 
     A loop hangs below all of them, and what is told of changes unasked may be of any round.
     """
-    inquiry = inquire(plan, state)
-    asked = choose_question(inquiry.fault, inquiry.causes) if inquiry is not None else None
+    asked = asked_look(plan, state)
     if asked is not None and asked[0] is seen:
         return None if seen is Seen.LOOP else asked[1]
     if seen is not Seen.LEFT:
         return None
     return state.place.index if state.place.stitch else state.place.index - 1
+
+
+def asked_look(plan: Plan, state: State) -> tuple[Seen, int] | None:
+    """Return what she is to look at, and in which round; None if nothing is asked, or a count is."""
+    inquiry = inquire(plan, state)
+    if inquiry is None:
+        return None
+    if may_hang_a_loop(inquiry.fault, inquiry.causes):
+        return Seen.LOOP, max(0, state.place.index - 1)
+    return choose_question(inquiry.fault, inquiry.causes)
+
+
+_IF_NOT = {
+    Seen.LEFT: "Then say how many were left over, or how many short.",
+    Seen.CHANGES: "Then say how many are too many, or too few.",
+}
+
+
+def yes(plan: Plan, state: State, cue: Yes) -> Decision:
+    """Answer what is asked with yes."""
+    asked = asked_look(plan, state)
+    if asked is None:
+        return Refusal(sentence="Nothing is asked.", aloud=False)
+    number = 0 if asked[0] in _IF_NOT else 1
+    return saw(plan, state, Saw(at=cue.at, seen=asked[0], number=number))
+
+
+def no(plan: Plan, state: State, cue: No) -> Decision:
+    """Answer what is asked with no; where that is not enough, ask for the number."""
+    asked = asked_look(plan, state)
+    if asked is None:
+        return Refusal(sentence="Nothing is asked.", aloud=False)
+    if asked[0] in _IF_NOT:
+        return Refusal(sentence=_IF_NOT[asked[0]])
+    return saw(plan, state, Saw(at=cue.at, seen=asked[0], number=0))
 
 
 def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
@@ -120,7 +198,7 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     return (Observed(at=cue.at, place=state.place, index=index),)
 
 
-def ask_about_fault(plan: Plan, state: State, cue: WhatHappened | Remedies) -> Decision:
+def ask_about_fault(plan: Plan, state: State, cue: WhatHappened | Remedies | WhatElse) -> Decision:
     """Change nothing; refuse where no fault is known."""
     return () if state.knitting.fault is not None else Refusal(sentence=NO_FAULT)
 
@@ -134,17 +212,39 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
         many = len(inquiry.remedies)
         return Refusal(sentence="There is 1 remedy." if many == 1 else f"There are {many} remedies.")
     way = inquiry.remedies[cue.number - 1]
+    if way.kind is RemedyKind.RESPACE:
+        return _respaced(plan, state, cue, way)
     return (
         Remedied(
             at=cue.at,
             origin=state.place,
             place=way.place,
             remedy=way.kind,
-            difference=inquiry.fault.difference,
+            difference=_mended_of(inquiry, way),
             stitches=way.stitches,
             minutes=round(way.minutes, 2),
             mend=way.mend,
             undone=way.undone,
+        ),
+    )
+
+
+def _mended_of(inquiry: Inquiry, way: Remedy) -> int:
+    """Return what of the difference a remedy mends: of several faults, the one that was found."""
+    return inquiry.fault.difference if way.mend is None else -way.mend.change
+
+
+def _respaced(plan: Plan, state: State, cue: Choose, way: Remedy) -> Decision:
+    assert way.respacing is not None
+    planned = tally(plan.rounds[state.place.index], state.place.stitch).shaped
+    return (
+        Respaced(
+            at=cue.at,
+            origin=state.place,
+            place=way.place,
+            made=way.made,
+            planned=planned,
+            respacing=way.respacing,
         ),
     )
 

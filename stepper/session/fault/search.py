@@ -1,21 +1,25 @@
 """Find a fault by counting between landmarks: what to count next, and where the fault must be.
 
 Theory of operation. The answers so far are folded over all sections: what was counted and is right is
-cleared, what is off is narrowed to. As long as one stretch of sections accounts for the whole difference the
-fault is taken for single and looked for with the least counting (`stepper.craft.fault_finding`); when an
-answer explains only a part of the difference, or a difference of another size, it cannot be single, which is
-said. One case looks like two and is not: where increases and decreases themselves are the landmarks, one left
-out makes its section run on to the next, one too many cuts it short. No I/O.
+cleared, what is off is narrowed to, and a count that later ones refute is left. As long as one stretch of
+sections accounts for the whole difference the fault is taken for single and looked for with the least
+counting (`stepper.craft.fault_finding`). A stretch is never only inferred: the last one is counted itself
+before it is called found, because the count of the whole may be the one that is wrong; where all are as
+they should be, it is. Where an answer explains another difference, either a whole round was worked for
+another, which shifts everything, or there are several faults, and these are looked for one after the
+other, each with its sign. One case looks like two and is not: where increases and decreases themselves
+are the landmarks, one left out makes its section run on to the next, one too many cuts it short. No I/O.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
 from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
-from stepper.session.fault.symptoms import list_symptoms
+from stepper.session.fault.symptoms import SPREAD, list_symptoms
 from stepper.session.state import Answer, Fault, Position, State, Verified
 from stepper.session.tally import tally
 
@@ -26,6 +30,10 @@ BREAK_ODDS = 40.0
 QUESTION_STITCHES = 8.0
 """Hearing a question, finding the landmarks and answering take as long as counting so many stitches, four
 seconds at the assumed half a second each. Assumption; no source found."""
+
+MOST_GROUPS = 24
+"""Stretches weighed against each other at most; where there are more sections, several are taken together
+until the fault is known to lie in one stretch. Source: chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,15 +47,23 @@ class Search:
     next: NextCount | None = None
     """What to count next; None if no count helps any more."""
     single: bool = True
-    """Whether the counts can still come from one fault."""
+    """Whether the counts can still come from one fault in one place."""
     difference: int = 0
     """Stitches off among the suspects. Unit: stitches."""
+    rest: int = 0
+    """Stitches off elsewhere, by another fault. Unit: stitches."""
     landmark: int = 0
     """-1 where an increase or decrease is missing among the landmarks, 1 where one is too many."""
+    spot: int | None = None
+    """Where the one too many was counted to. Unit: stitches on the needles."""
+    sound: bool = False
+    """Whether every section was counted and is as it should be, so that the whole count was a slip."""
+    counted: tuple[int, ...] = ()
+    """The sections of the last count that was off."""
 
     @property
     def found(self) -> tuple[int, int] | None:
-        """Stitches on the needles between which the fault lies, when no more need be counted."""
+        """Stitches on the needles between which the fault lies, known by a count of just these."""
         if self.sections is None or self.next is not None or not self.single or not self.suspects:
             return None
         return self.sections.edges[self.suspects[0]], self.sections.edges[self.suspects[-1] + 1]
@@ -59,28 +75,121 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
     off = fault.difference
     if sections is None or not off:
         return Search(sections=sections, difference=off)
-    suspects = tuple(range(len(sections.counts)))
-    for answer in fault.answers:
-        counted = range(answer.first, answer.end)
-        inside = answer.stitches - sum(sections.counts[answer.first : answer.end])
-        landmark = _landmark(sections, answer, off, suspects)
-        if landmark:
-            # One stitch from landmark to landmark and that one missing: the section before looked right.
-            hidden = landmark < 0 and sections.counts[answer.first] == -off and answer.first > 0
-            first = answer.first - 1 if hidden else answer.first
-            # Seen from the other side the stitch itself lies behind its landmark.
-            end = min(answer.end + sections.turned, len(sections.counts))
-            kept = tuple(range(first, end))
-            return Search(sections=sections, suspects=kept, difference=off, landmark=landmark)
-        kept = tuple(each for each in suspects if (each in counted) == bool(inside))
-        if inside not in (0, off) or not kept:
-            return Search(sections=sections, suspects=suspects, single=False, difference=off)
-        suspects = kept
-    rows = _weighed(plan, state, fault, sections)
     rounds = window(plan, fault, state.knitting.stands)
+    looking = _folded(sections, fault, shifted=_may_have_shifted(plan, rounds, off))
+    if looking.sound or not looking.single:
+        return looking
+    if looking.landmark:
+        return looking if len(looking.counted) < 2 else replace(looking, next=_half_of(looking))
+    if len(looking.suspects) == 1:
+        is_counted = looking.counted == looking.suspects
+        return looking if is_counted else replace(looking, next=_count_of(looking, looking.suspects))
+    rows = _weighed(plan, state, fault, sections)
     ordered = sections.kind is Landmark.CHANGE and sections.index in rounds
-    ask = next_count(rows, suspects, question=QUESTION_STITCHES, in_order=ordered)
-    return Search(sections=sections, suspects=suspects, next=ask, difference=off)
+    return replace(looking, next=_least_counting(sections, rows, looking.suspects, in_order=ordered))
+
+
+def _may_have_shifted(plan: Plan, rounds: Sequence[int], off: int) -> bool:
+    """Return whether a whole round, or the rest of one, can have been worked otherwise."""
+    told = (each for index in rounds for each in list_symptoms(plan, index))
+    return any(each.difference == off and each.cause in SPREAD for each in told)
+
+
+def _folded(sections: Sections, fault: Fault, *, shifted: bool) -> Search:
+    """Fold the answers over the sections."""
+    whole = fault.difference
+    right = {
+        at
+        for answer in fault.answers
+        if answer.stitches == sum(sections.counts[answer.first : answer.end])
+        for at in range(answer.first, answer.end)
+    }
+    suspects = tuple(at for at in range(len(sections.counts)) if at not in right)
+    if not suspects:
+        return Search(sections=sections, difference=whole, sound=True)
+    off, landmark, counted, spot = whole, 0, tuple[int, ...](), None
+    for answer in fault.answers:
+        inside = answer.stitches - sum(sections.counts[answer.first : answer.end])
+        shown = _landmark(sections, answer, off, suspects)
+        if shown:
+            landmark, suspects = shown, _around_landmark(sections, answer, off, shown)
+            counted = tuple(range(answer.first, answer.end))
+            spot = sections.edges[answer.first] + answer.stitches - 1 if shown > 0 else None
+            continue
+        kept = tuple(at for at in suspects if answer.first <= at < answer.end)
+        if landmark and not inside:
+            suspects = tuple(at for at in suspects if at >= answer.end) or suspects
+            counted = tuple(at for at in counted if at >= answer.end) or counted
+        if not inside or not kept:
+            continue  # as it should be, or refuted by later counts, or another fault's
+        if inside != off and shifted:
+            return Search(sections=sections, suspects=suspects, single=False, difference=off)
+        suspects, off, counted = kept, inside, tuple(range(answer.first, answer.end))
+    return Search(
+        sections=sections,
+        suspects=suspects,
+        difference=off,
+        rest=whole - off,
+        landmark=landmark,
+        spot=spot,
+        counted=counted,
+    )
+
+
+def _half_of(looking: Search) -> NextCount:
+    """Ask for the first half of the sections among whose landmarks one is missing or too many."""
+    return _count_of(looking, looking.counted[: len(looking.counted) // 2])
+
+
+def _count_of(looking: Search, asked: tuple[int, ...]) -> NextCount:
+    """Ask for neighbouring sections; for the one left, which is only inferred so far, too."""
+    assert looking.sections is not None
+    stitches = sum(looking.sections.counts[at] for at in asked)
+    return NextCount(
+        count=(asked[0], asked[-1] + 1),
+        if_wrong=asked,
+        if_right=tuple(at for at in looking.suspects if at not in asked),
+        stitches=stitches,
+        expected_counts=1.0,
+        expected_stitches=float(stitches),
+    )
+
+
+def _least_counting(
+    sections: Sections, rows: Sequence[CountedSection], suspects: tuple[int, ...], *, in_order: bool
+) -> NextCount | None:
+    """Choose the count that finds the fault with the least counting, several sections together where there
+    are very many."""
+    size = -(-len(suspects) // MOST_GROUPS)
+    if size == 1:
+        return next_count(rows, suspects, question=QUESTION_STITCHES, in_order=in_order)
+    groups = [suspects[at : at + size] for at in range(0, len(suspects), size)]
+    merged = [
+        CountedSection(
+            stitches=sum(rows[at].stitches for at in group), odds=sum(rows[at].odds for at in group)
+        )
+        for group in groups
+    ]
+    ask = next_count(merged, question=QUESTION_STITCHES, in_order=in_order)
+    if ask is None:
+        return None
+    first, end = groups[ask.count[0]][0], groups[ask.count[1] - 1][-1] + 1
+    return replace(
+        ask,
+        count=(first, end),
+        if_wrong=tuple(each for at in ask.if_wrong for each in groups[at]),
+        if_right=tuple(each for at in ask.if_right for each in groups[at]),
+        stitches=sum(sections.counts[first:end]),
+    )
+
+
+def _around_landmark(sections: Sections, answer: Answer, off: int, landmark: int) -> tuple[int, ...]:
+    """Return the sections in which a landmark is missing or too many."""
+    # One stitch from landmark to landmark and that one missing: the section before looked right.
+    hidden = landmark < 0 and sections.counts[answer.first] == -off and answer.first > 0
+    first = answer.first - 1 if hidden else answer.first
+    # Seen from the other side the stitch itself lies behind its landmark.
+    return tuple(range(first, min(answer.end + sections.turned, len(sections.counts))))
 
 
 def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int, ...]) -> int:
@@ -88,21 +197,15 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
 
     Only changes can be, and only counted from where all before are known to be there.
     """
-    first, end, marks = answer.first, answer.end, sections.marks
-    if (
-        sections.kind is not Landmark.CHANGE
-        or not suspects
-        or first > suspects[0]
-        or end not in range(len(sections.edges))
-    ):
+    first, end, edges = answer.first, answer.end, sections.edges
+    if sections.kind is not Landmark.CHANGE or first > suspects[0] or end >= len(sections.counts):
         return 0
-    start, right = sections.edges[first], sections.edges[end]
-    if answer.stitches in (right - start, right - start + off) or end == len(sections.counts):
+    start, wanted = edges[first], edges[end]
+    if answer.stitches in (wanted - start, wanted - start + off):
         return 0
-    following = marks[end * sections.every] if end * sections.every < len(marks) else sections.edges[-1]
-    if answer.stitches == following - start + off:
+    if answer.stitches == edges[end + 1] - start + off:
         return -1
-    return 1 if answer.stitches < min(right - start, right - start + off) else 0
+    return 1 if answer.stitches < min(wanted - start, wanted - start + off) else 0
 
 
 def most_counted(sections: Sections, first: int, end: int) -> int:

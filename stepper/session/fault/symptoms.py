@@ -44,6 +44,9 @@ ODDS = {
 """How often each comes about in a round that has room for it, against the others. Assumptions; no source was
 found. That the shaping is looked at first is common practice."""
 
+SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
+"""What shifts a whole round or the rest of it, so that it can show far from where it happened."""
+
 Spans = tuple[tuple[float, float, float], ...]
 """Where a fault can lie: from and to, as shares of the stitches after the round, and how many places."""
 
@@ -137,13 +140,16 @@ def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
         yield Symptoms(Cause.ONE_TOO_MANY, code, off, 1, 0, False, over, everywhere or tuple(spans))
     if plain:
         yield Symptoms(Cause.DROPPED, "", -1, 0, 0, True, ODDS[Cause.DROPPED], everywhere)
+        odds = ODDS[Cause.ONE_TOO_MANY] * BY_MISTAKE
         if not changes:
-            odds = ODDS[Cause.ONE_TOO_MANY] * BY_MISTAKE
             yield Symptoms(Cause.ONE_TOO_MANY, "yo", 1, 1, 0, False, odds, everywhere)
+        if not any(stitch(code).change == -1 for code in changes):
+            yield Symptoms(Cause.ONE_TOO_MANY, "k2tog", -1, 1, 0, False, odds, everywhere)
 
 
 BY_MISTAKE = 0.25
-"""How much rarer a yarn over is where nothing is shaped. Assumption."""
+"""How much rarer a yarn over, a split stitch or two worked together is where nothing is shaped that way.
+Assumption."""
 
 
 def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[Symptoms]:

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.session.fault.landmarks import MOST_SECTIONS, sections_at
+from stepper.session.fault.landmarks import marked_off, sections_at
 from stepper.session.state import Position
 from tests.plans import final_increase, plan
 
@@ -21,7 +21,6 @@ def test_without_markers_the_increases_are_counted_between() -> None:
     sections = sections_at(final_increase(), Position(index=4))
     assert sections is not None
     assert sections.kind == "change"
-    assert len(sections.counts) <= MOST_SECTIONS
     assert sum(sections.counts) == 246
     assert sections.counts[:2] == (6, 12)
 
@@ -67,12 +66,17 @@ def test_a_row_back_shows_the_landmarks_of_the_row_before_from_the_other_side() 
     assert sections.index == 1
 
 
-def test_more_landmarks_than_anyone_counts_to_are_taken_several_at_a_time() -> None:
-    """Forty increases: every second one is an edge, so that there are at most 24 sections. By hand: ceil(39/23)."""
+def test_every_increase_is_a_landmark() -> None:
+    """A repeat of lace is to be known before a stitch is made in it, however many there are."""
     wide = plan(("yoke", ["co80", "(k2 m1)x40", "k120"]))
     sections = sections_at(wide, Position(index=3))
     assert sections is not None
-    assert sections.every == 2
-    assert sections.edges[:3] == (0, 6, 12)
-    assert len(sections.counts) <= MOST_SECTIONS
-    assert len(sections.marks) == 39
+    assert set(sections.counts) == {3}
+    assert len(sections.counts) == 40
+
+
+def test_plain_fabric_is_marked_off_at_the_half_and_the_quarters() -> None:
+    """So that a count that is broken off is not lost; a sock needs no marker, a sweater three. By hand."""
+    assert marked_off(30) == (1, 30)
+    assert marked_off(80) == (2, 40)
+    assert marked_off(205) == (4, 51)

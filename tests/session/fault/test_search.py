@@ -39,8 +39,23 @@ def test_a_single_fault_is_always_found() -> None:
     assert sum(asked) / 8 >= math.log2(8)
     first = search(MARKED, state, Fault(place=Position(index=1), difference=-1)).next
     assert first is not None
-    assert first.expected_counts == sum(asked) / 8
+    # The stretch that is left is counted itself, unless the last count was of just that one.
+    assert first.expected_counts <= sum(asked) / 8 <= first.expected_counts + 1
     assert first.expected_stitches < 7 / 8 * 160
+
+
+def test_a_stretch_is_never_only_inferred() -> None:
+    """Where seven of eight stretches are as they should be the last is counted too: the whole count may have been a
+    slip, and then nothing is to be changed."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    right = tuple(Answer(first=at, end=at + 1, stitches=20) for at in range(7))
+    looking = search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=right))
+    assert looking.found is None
+    assert looking.next is not None
+    assert looking.next.count == (7, 8)
+    last = Answer(first=7, end=8, stitches=19)
+    off = search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=(*right, last)))
+    assert off.found == (140, 160)
 
 
 def test_an_interruption_is_looked_at_first() -> None:
@@ -57,11 +72,15 @@ def test_an_interruption_is_looked_at_first() -> None:
     assert first.count == (7, 8)
 
 
-def test_two_faults_are_said_to_be_two() -> None:
-    """An answer that explains only a part of the difference cannot come from a single fault."""
+def test_two_faults_are_looked_for_one_after_the_other() -> None:
+    """An answer that explains only a part of the difference is one fault of two; each has its own sign."""
     state = State(knitting=Knitting(place=Position(index=1)))
     fault = Fault(place=Position(index=1), difference=-2, answers=(Answer(first=0, end=4, stitches=79),))
-    assert not search(MARKED, state, fault).single
+    first = search(MARKED, state, fault)
+    assert (first.suspects, first.difference, first.rest) == ((0, 1, 2, 3), -1, -1)
+    one_more = Answer(first=0, end=1, stitches=21)
+    other = search(MARKED, state, Fault(place=Position(index=1), difference=-2, answers=(one_more,)))
+    assert (other.found, other.difference, other.rest) == ((0, 20), 1, -3)
 
 
 def test_all_counts_at_once_find_it_too() -> None:
@@ -75,11 +94,45 @@ def test_all_counts_at_once_find_it_too() -> None:
         assert search(MARKED, state, fault).suspects == (wrong,)
 
 
-def test_answers_that_contradict_each_other_are_not_one_fault() -> None:
-    """Every section right and the whole wrong."""
+def test_where_every_stretch_is_right_the_whole_count_was_a_slip() -> None:
+    """Every section right and the whole wrong: it is all there."""
     state = State(knitting=Knitting(place=Position(index=1)))
     right = tuple(Answer(first=at, end=at + 1, stitches=20) for at in range(8))
-    assert not search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=right)).single
+    assert search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=right)).sound
+
+
+def test_a_later_count_refutes_an_earlier_one() -> None:
+    """Four sections were one short together, and each of them alone is as it should be: the first count was a slip."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    each = tuple(Answer(first=at, end=at + 1, stitches=20) for at in range(4))
+    answers = (Answer(first=0, end=4, stitches=79), *each)
+    looking = search(MARKED, state, Fault(place=Position(index=1), difference=-1, answers=answers))
+    assert looking.suspects == (4, 5, 6, 7)
+
+
+def test_among_very_many_increases_the_one_left_out_is_narrowed_to_its_repeat() -> None:
+    """Forty increases, the thirtieth left out: counted in groups first, then one by one, until it is known which. The
+    counts are those of stitches that lie three apart, by hand."""
+    garment = plan(("yoke", ["co80", "(k2 m1)x40", "k120"]))
+    state = State(
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80))
+    )
+    made = [3 * at for at in range(1, 40) if at < 30] + [3 * at - 1 for at in range(31, 40)]
+    edges = [0, *made, 119]
+    fault = Fault(place=Position(index=2), difference=-1)
+    for _ in range(30):
+        looking = search(garment, state, fault)
+        if looking.next is None:
+            break
+        first, end = looking.next.count
+        stitches = (edges[end] if end < len(edges) else 119) - edges[first]
+        fault = Fault(
+            place=fault.place,
+            difference=-1,
+            answers=(*fault.answers, Answer(first=first, end=end, stitches=stitches)),
+        )
+    assert looking.next is None
+    assert looking.found == (87, 90)
 
 
 def test_increases_are_counted_off_from_the_beginning() -> None:

@@ -18,7 +18,8 @@ def test_what_each_kind_leads_to() -> None:
     """Worked out by hand for eighty stitches with ten increases, and for ninety with fifteen decreases."""
     assert told(1, Cause.LEFT_OUT) == [(-1, -1, 0, False)]
     assert told(3, Cause.LEFT_OUT) == [(1, -1, 0, False)]
-    assert told(1, Cause.ONE_TOO_MANY) == [(1, 1, 0, False)]
+    # An increase too many, or two stitches worked together by mistake.
+    assert told(1, Cause.ONE_TOO_MANY) == [(1, 1, 0, False), (-1, 1, 0, False)]
     assert told(1, Cause.DROPPED) == [(-1, 0, 0, True)]
     assert told(4, Cause.YARN_OVER) == [(-1, -1, 0, True)]
     assert told(1, Cause.REPEAT_LEFT_OUT) == [(-1, -1, 8, False)]

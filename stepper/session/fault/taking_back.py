@@ -1,0 +1,86 @@
+"""Take work back to a fault, stitch by stitch or by ripping: the last resort, with its cost. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.counting import RIP_SHARE
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.landmarks import is_turned
+from stepper.session.fault.search import Search
+from stepper.session.fault.symptoms import SPREAD
+from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.state import Fault, Knitting, Position
+from stepper.session.tally import count_between, tally
+
+
+def undo_stitches(
+    plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...], search: Search
+) -> list[Remedy]:
+    """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
+    # The earliest round it can have been: what is undone too little would leave the fault in.
+    index = min((each.index for each in causes), default=-2)
+    if index < now.index - 1:
+        return []
+    # Back to where the stretch begins that the fault is in; it is then worked anew as the plan has it.
+    start = 0 if any(each.cause in SPREAD for each in causes) else _sound_up_to(plan, index, fault, search)
+    if index == now.index and start >= now.stitch:
+        start = 0
+    place = Position(index=index, stitch=start)
+    if place >= now:  # she has gone back behind it since; what is not knitted cannot be undone
+        return []
+    undone = count_between(plan, place, now)
+    if not undone:
+        return []
+    return [costing(RemedyKind.TINK, 2 * undone, place, undone=undone, rounds=now.index - index)]
+
+
+def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
+    """Return the place in a round up to which the stitches are known to be right."""
+    if search.found is None or search.sections is None or search.rest:
+        return 0
+    first = search.found[0]
+    if is_turned(plan, index, fault.place.index):
+        first = search.sections.edges[-1] - search.found[1]
+    return _place_of(plan.rounds[index], first)
+
+
+def _place_of(round_: Round, column: int) -> int:
+    """Return the last whole stitch of a round at or before a column of the needles after it."""
+    place = 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            if place + entry.progress > column:
+                return place
+            place += entry.progress
+    return 0
+
+
+def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
+    """Rip to the last lifeline or good count that lies before the fault."""
+    now = knitting.place
+    index = min((each.index for each in causes), default=None)
+    here = fault.index if fault.index is not None else index
+    marks = [(each, True) for each in knitting.lifelines]
+    if knitting.stands is not None:
+        marks.append((knitting.stands.place, False))
+    before = [(p, line) for p, line in marks if p < now]
+    if here is not None:
+        before = [(p, line) for p, line in before if p.index <= here]
+    if not before and here is not None:
+        before = [(Position(index=here), False)] if Position(index=here) < now else []
+    if not before:
+        return []
+    found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
+    return [min(found, key=lambda each: each.stitches)]
+
+
+def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remedy:
+    """Cost ripping to one place."""
+    undone = count_between(plan, place, now)
+    # A stitch ripped where no lifeline holds it has to be picked up one by one.
+    pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
+    cost = undone * (1 + RIP_SHARE) + pick_up
+    rounds = now.index - place.index
+    return costing(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline, rounds=rounds)

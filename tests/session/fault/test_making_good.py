@@ -1,0 +1,96 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.session.fault.diagnosis import diagnose
+from stepper.session.fault.making_good import is_even, is_located, make_good, spread_left
+from stepper.session.fault.search import search
+from stepper.session.fault.ways import Remedy, RemedyKind
+from stepper.session.machine import Session
+from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from tests.plans import plan
+from tests.playbook import after, transcript
+
+NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+GUSSET = plan(
+    (
+        "hand",
+        [("co40", {"markers": (10, 13)}), ("k10 m1 k3 m1 k27", {"markers": (10, 15)}), ("k42", {"markers": (10, 15)}), "k42"],
+    )
+)
+YOKE = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "k90"]))
+
+
+def _state(index: int, stitch: int = 0) -> State:
+    place, verified = Position(index=index, stitch=stitch), Verified(place=Position(index=1), stitches=80)
+    return State(knitting=Knitting(place=place, verified=verified))
+
+
+def _ways(garment: object, state: State, fault: Fault) -> list[Remedy]:
+    looking = search(garment, state, fault)  # type: ignore[arg-type] # a plan
+    causes = diagnose(garment, state, fault)  # type: ignore[arg-type] # a plan
+    return make_good(garment, state.place, fault, looking, causes)  # type: ignore[arg-type] # a plan
+
+
+def test_an_increase_left_out_is_made_in_the_next_round_between_its_markers() -> None:
+    """In the gusset and not beside it: strictly behind the first marker and before the second. By hand: a gusset of
+    five from stitch 10 to 15, one of them missing, leaves 11 to 13."""
+    state = _state(2)
+    off = Answer(first=1, end=2, stitches=4)
+    fault = Fault(place=Position(index=2), difference=-1, answers=(off,), sights=(NO_LOOP,))
+    (way, *_) = _ways(GUSSET, state, fault)
+    assert way.kind is RemedyKind.PLAIN
+    assert way.mend is not None
+    assert way.mend.index == 2
+    assert 11 <= way.mend.stitch <= 13
+    assert way.above == 0
+
+
+def test_nothing_is_made_good_before_a_count_says_where() -> None:
+    """A count of the whole says nothing of the gusset."""
+    state = _state(2)
+    whole = Fault(place=Position(index=2), difference=-1, confirmed=True, sights=(NO_LOOP,))
+    assert _ways(GUSSET, state, whole) == []
+    assert not is_located(whole, search(GUSSET, state, whole), state.place)
+    moved_on = replace(whole, answers=(Answer(first=1, end=2, stitches=4),))
+    assert not is_located(moved_on, search(GUSSET, state, moved_on), Position(index=3))
+
+
+def test_an_increase_is_made_above_the_one_that_was_left_out() -> None:
+    """Counted from increase to increase the third runs on, so that its place is known to the stitch. By hand: after
+    26 stitches, the 27th being the increase."""
+    state = _state(2)
+    answers = (Answer(first=0, end=2, stitches=18), Answer(first=2, end=3, stitches=17))
+    fault = Fault(place=Position(index=2), difference=-1, answers=answers, sights=(NO_LOOP,))
+    (way, *_) = _ways(YOKE, state, fault)
+    assert way.mend is not None
+    assert way.mend.stitch == 26
+
+
+@pytest.mark.parametrize(("count", "made"), [(43, 4), (45, 6)])
+def test_in_the_middle_of_an_increase_round_the_rest_is_spaced_anew(count: int, made: int) -> None:
+    """Forty stitches were cast on and forty five are on the right needle by the plan: five increases; she has made one
+    more or fewer. Nothing is ripped, and the round comes out at ninety."""
+    garment = plan(("yoke", ["co80", "(k8 m1)x10", "k90"]))
+    state = replace(_state(1, stitch=45), seq=1)
+    session = Session(garment, state)
+    whole = 85 + made - 5
+    after(session, f"count is {whole}", *(["no loop"] if made < 5 else []), f"count is {whole}")
+    said = transcript(session, "> what can i do")
+    assert f"{made} of 10 are made" in said
+    after(session, "take remedy 1")
+    assert session.state.knitting.fault is None
+    round_ = session.plan.rounds[1]
+    assert round_.after == 90
+    assert session.state.place.stitch == 40 + made
+    assert count in (43, 45)
+
+
+def test_only_evenly_spread_changes_may_be_moved() -> None:
+    """A decrease at the edge has its place; ten increases in equal gaps have none."""
+    assert is_even(YOKE.rounds[1])
+    edge = plan(("front", ["co40", "k36 k2tog k2"]))
+    assert not is_even(edge.rounds[1])
+    assert spread_left(edge, Knitting(place=Position(index=1, stitch=20)), Fault(place=Position(index=1, stitch=20), difference=1), ()) == []

@@ -1,0 +1,54 @@
+"""A mistake of each kind in every construction, mended by what is said: nothing is spoilt."""
+
+from __future__ import annotations
+
+import random
+from functools import lru_cache
+
+import pytest
+
+from stepper.session.fault.ways import RemedyKind
+from tests import mending
+from tests.garments import NAMES, read_garment
+from tests.mending import KINDS, KNITTERS, Mender, Piece, mend
+
+DOSE = 2
+"""Mistakes of each kind for each knitter; `python -m tests.bench.faults` makes a thousand."""
+WORDS = 25
+
+
+@lru_cache
+def pieces() -> tuple[Piece, ...]:
+    """Knit some of the garments right, once."""
+    return tuple(mending.piece(name, read_garment(name)[1]) for name in NAMES[::2])
+
+
+@pytest.mark.parametrize("knitter", KNITTERS)
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_first_advice_never_harms(kind: str, knitter: str) -> None:
+    """However many of the questions she answers: no good knitting is changed, no loop is left to run, nothing is made in
+    another stretch than the mistake's, and in the end the fabric is that of one who made no mistake. Asking to count
+    for ever would not bring it there."""
+    dice = random.Random(f"test {kind}")
+    found = []
+    while len(found) < DOSE:
+        outcome = mend(dice.choice(pieces()), kind, knitter, dice)
+        if outcome is not None:
+            found.append(outcome)
+    assert [each.harm for each in found] == [""] * DOSE, found[0].log
+    assert all(each.first_right and each.right for each in found)
+
+
+def test_a_stitch_made_where_none_is_missing_is_called_harm() -> None:
+    """The judge is no friend of the advice: whoever makes a stitch good in sound knitting, or beside a loop that hangs, is
+    found out."""
+    for kind, harm in (("miscount", "good knitting changed"), ("dropped", "loop left")):
+        dice = random.Random(f"harm {kind}")
+        while True:
+            knitting = Mender(dice.choice(pieces()), kind, "at once", dice)
+            if knitting.begin():
+                break
+        way = mending.a_stitch_more(knitting)
+        assert way.kind is RemedyKind.PLAIN
+        knitting.carry_out(way)
+        assert knitting.outcome.harm.startswith(harm)
