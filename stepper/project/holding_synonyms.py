@@ -17,7 +17,7 @@ _SIDE = (
     r"cast-?on|bound-?off|bind-?off|cast-?off|opening|gap|corner|steek|slope|of|the|and|to)\b\s*)"
 )
 _EDGE = (
-    rf"(?:(?:evenly\s+)?(?:round|around|down|up|along|across|over|from|at|to)\s+(?:the\s+)?{_SIDE}{{1,8}}(?<!\bto\s)(?<!\band\s)(?<!\s)|evenly)"
+    rf"(?:(?:evenly\s+)?(?:round|around|down|up|along|across|over|from|at)\s+(?:the\s+)?{_SIDE}{{1,8}}(?<!\bto\s)(?<!\band\s)(?<!\s)|evenly)"
 )
 _PICK = r"pick\s+up\s+and\s+(?:knit|k)"
 _PICKED = rf"(?:{_PICK}|pu\s+and\s+k(?:nit)?|pick\s+up)"

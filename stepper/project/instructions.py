@@ -69,6 +69,22 @@ class UntilCount:
 
 
 @dataclass(frozen=True, slots=True)
+class UntilBetween:
+    """A duration by the stitches between two markers: `until there are 12 sts between markers`."""
+
+    number: Numbers
+
+
+@dataclass(frozen=True, slots=True)
+class UntilRows:
+    """A duration by all rows of the piece: `until 40 rows have been worked in all`."""
+
+    number: Numbers
+    in_all: bool
+    """Whether the words say that those before the line count."""
+
+
+@dataclass(frozen=True, slots=True)
 class UntilLike:
     """A duration by another part: `until front measures same as back to armhole`."""
 
@@ -79,7 +95,7 @@ class UntilLike:
     place: Span
 
 
-Duration = Rounds | UntilLength | Times | UntilCount | UntilLike
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,9 +23,11 @@ from stepper.project.remark_synonyms import REMARKS
 from stepper.project.row_synonyms import ROWS
 from stepper.project.shaping_synonyms import SHAPING
 from stepper.project.synonym import Synonym
+from stepper.project.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
+    *UNTIL,
     *NOTATION,
     *AGAIN,
     *HOLDING,
