@@ -27,6 +27,8 @@ from stepper.session.state import (
     Adapted,
     Answer,
     Asking,
+    Doubt,
+    DoubtKind,
     Mend,
     Position,
     Question,
@@ -221,6 +223,18 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246}',
         events.Counted(at=AT, place=Position(index=4), stitches=245, expected=246, expected_end=246),
+    ),
+    (
+        "counted",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246,"worked":21}',
+        events.Counted(at=AT, place=Position(index=4), stitches=245, expected=246, expected_end=246, worked=21),
+    ),
+    (
+        "doubted",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","doubt":{"kind":"count","place":{"index":4},"number":146}}',
+        events.Doubted(at=AT, doubt=Doubt(kind=DoubtKind.COUNT, place=Position(index=4), number=146)),
     ),
     (
         "measured",
