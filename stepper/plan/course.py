@@ -55,7 +55,7 @@ class Course:
             # A chart and the same without its bobbles bear one name: what was read of one is not the other.
             needles.caches.drawn, needles.caches.charted = {}, {}
         needles.begin_section(name, section.yarn)
-        needles.fabric = project.fabrics.get(section.gauge)
+        needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
         method = section.short_rows or turned_in(section.lines)
         needles.short_rows.method = method or needles.short_rows.method
         fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None

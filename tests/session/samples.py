@@ -69,6 +69,10 @@ CHOICES = st.builds(
     want=COUNTS,
     rounds_back=COUNTS,
     stitches_back=COUNTS,
+    places=st.lists(COUNTS, max_size=3).map(tuple),
+    made=COUNTS,
+    before=COUNTS,
+    after=COUNTS,
 )
 RESPACINGS = st.builds(
     Respacing,

@@ -147,6 +147,27 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         ),
     ),
     (
+        "place-asked",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","question":{"new_fingerprint":"b","choices":'
+        '[{"index":5,"stitch":7,"section":"yoke","number":4,"flat":false,"label":null,"have":20,"want":20,'
+        '"places":[3,6,9],"made":1,"before":18,"after":21}],"adapted":{}},"changes":[]}',
+        events.PlaceAsked(
+            at=AT,
+            old_fingerprint="a",
+            question=Question(
+                new_fingerprint="b",
+                choices=(
+                    PlaceChoice(
+                        index=5, stitch=7, section="yoke", number=4, flat=False, label=None, have=20, want=20,
+                        places=(3, 6, 9), made=1, before=18, after=21,
+                    ),
+                ),
+            ),
+            changes=(),
+        ),
+    ),
+    (
         "advanced",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18}',
