@@ -52,7 +52,8 @@ class Course:
         self.begun_in.setdefault(section.name, self.size)
         project = needles.project
         if own is not None and any(chart.endswith(PLAIN_CHART) for chart in project.charts):
-            # A chart and the same without its bobbles bear one name: what was read of one is not the other.
+            # A chart and its copy without bobbles share a name, so what was read of one must not be used for
+            # the other.
             needles.caches.drawn, needles.caches.charted = {}, {}
         needles.begin_section(name, section.yarn)
         needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
