@@ -23,6 +23,7 @@ def supplies_of(needles: Needles) -> Supplies:
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
         section=needles.section.name,
+        copied=needles.copied,
         held=needles.held,
         pair=lambda: _pair(needles),
         picked=lambda edge: picked(edge, needles),
