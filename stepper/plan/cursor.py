@@ -1,7 +1,7 @@
-"""The place in a round while it is worked: every element of the line moves it on. No I/O.
+"""The place in a round while it is worked; every element of the line moves it on. No I/O.
 
-Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; everything else takes its
-own number. All places are counted from where the row begins (`stepper.plan.row_facing`).
+Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; all others have their own
+number. All places are counted from where the row begins (`stepper.plan.row_facing`).
 """
 
 from __future__ import annotations
@@ -61,7 +61,7 @@ class Cursor(Places):
     ends: NeedleEnds = field(default_factory=NeedleEnds)
     """Where the needles of a sock end."""
     steps: int = 0
-    """Elements worked so far, every pass of a repeat counted."""
+    """Number of elements worked so far, counting every pass of a repeat."""
 
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
@@ -97,7 +97,7 @@ class Cursor(Places):
         return items
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
-        """Work elements one after the other; give what they come to.
+        """Work elements one after the other; return the resulting items.
 
         Raises:
             MisfitError: one of them does not fit.
@@ -137,7 +137,7 @@ class Cursor(Places):
             self._across(element, items)
 
     def _across(self, element: Across, items: list[Item]) -> None:
-        """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
+        """Work across held stitches, or across those on the needles if nothing of that name is on hold."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         section = self.supplies.section.lower()
         in_hand = bool(self.facing.end) and section not in held and not self.used
@@ -149,7 +149,7 @@ class Cursor(Places):
         if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
-        name, number = held_stitches(element, held, self.size, self.supplies.section)
+        name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 
@@ -219,7 +219,7 @@ class Cursor(Places):
         for run in drawn.before:
             self.advance(run, items)
         times = inner // drawn.uses if drawn.uses else 0
-        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats of it
+        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats
             (run,) = drawn.repeat
             self.advance(Run(run.stitch, run.times * times, run.yarn), items)
         elif times:
@@ -287,7 +287,7 @@ class Cursor(Places):
         self.advance(Run("hold", times, name), items)
 
     def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
-        """Take back a turn behind which all that is left goes on hold: the row ends there."""
+        """Take back a turn after which all that is left goes on hold: the row ends there."""
         left = self.facing.room - self.used
         if times != left:
             raise MisfitError(
@@ -365,7 +365,7 @@ class Cursor(Places):
         items.extend(condense(runs))
 
     def _around(self, element: Several, items: list[Item]) -> None:
-        """Work "k8, k2tog around": all of it to the end, or in the other reading its last stitch alone."""
+        """Work "k8, k2tog around": repeat all of it, or in the other reading only its last stitch."""
         last = element.elements[-1]
         assert isinstance(last, Work)
         place = element.place
@@ -416,7 +416,7 @@ class Cursor(Places):
         self._repeat(element, room // unit, items)
 
     def _times(self, element: Several, times: int) -> int:
-        """Return how often a repeat with a number is worked, and remember where that has two readings."""
+        """Return how often a numbered repeat is worked, and note if that has two readings."""
         if not element.reading or times < 2:
             return times
         place = element.place

@@ -1,4 +1,4 @@
-"""How long a pattern is worked: so many rounds, so many times, or to a length. No I/O."""
+"""How long a pattern is worked: a number of rounds or times, or to a length. No I/O."""
 
 from __future__ import annotations
 
@@ -21,9 +21,11 @@ from stepper.project.instructions import (
     Going,
     Rounds,
     Times,
+    UntilBetween,
     UntilCount,
     UntilLength,
     UntilLike,
+    UntilRows,
     WorkRounds,
 )
 from stepper.project.problems import Span, one_of
@@ -89,7 +91,7 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
     """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
-    A row that is knitted all along makes garter stitch, and is knitted on both sides.
+    A row knitted throughout makes garter stitch, and is knitted on both sides.
     """
     only = pattern[0]
     if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
@@ -121,7 +123,7 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
 
 
 def go_on_in(instruction: Going, needles: Needles) -> None:
-    """Take up the fabric in which the rows between and of a shaping are worked; no row is worked yet."""
+    """Take up the fabric for the rows of a shaping and those between; no row is worked yet."""
     place = instruction.place
     if needles.counting.lost or instruction.manner in ("pattern", "rib"):
         if not needles.counting.lost and needles.established is None:
@@ -149,7 +151,7 @@ def _is_figured(row: Template) -> bool:
 
 
 def _tell_row_alone(place: Span, needles: Needles) -> None:
-    """Tell where "in pattern" takes the last of two rows written one after the other without numbers."""
+    """Tell the knitter if "in pattern" takes the last of two successive rows written without numbers."""
     known = needles.established
     if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
         return
@@ -200,8 +202,10 @@ def last_for(
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
         repeat(cycle, rounds, needles, duration.number.place, start=at)
-    elif isinstance(duration, UntilCount):
+    elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)
+    elif isinstance(duration, UntilRows):
+        repeat(cycle, rows_left(duration, needles) - less, needles, place, start=at)
     elif isinstance(duration, UntilLike):
         repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
     else:
@@ -219,28 +223,59 @@ def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
     return worked
 
 
-def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
-    """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
-    wanted = duration.number.of(needles.size)
+def _to_count(
+    cycle: tuple[Template, ...], duration: UntilCount | UntilBetween, needles: Needles, *, start: int
+) -> None:
+    """Work a cycle until a number of stitches is left: the first round that leaves them is the last."""
+    wanted, between = duration.number.of(needles.size), isinstance(duration, UntilBetween)
     if needles.counting.lost:
-        needles.regain(wanted)
+        if not between:
+            needles.regain(wanted)
         return
-    begun = needles.count
+    begun = _counted(needles, duration)
     for number in range(MOST_ROUNDS):
-        if needles.count == wanted:
+        count = _counted(needles, duration)
+        if count is None or begun is None or count == wanted:
             return
-        before, findings = needles.count, len(needles.findings)
+        findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
-        if len(needles.findings) > findings:
+        now = _counted(needles, duration)
+        if len(needles.findings) > findings or now is None:
             return
-        passed = (begun - wanted) * (needles.count - wanted) < 0
-        stuck = number >= 2 * len(cycle) and needles.count == begun
-        away = number >= 4 * len(cycle) and (needles.count - begun) * (begun - wanted) > 0
+        passed = (begun - wanted) * (now - wanted) < 0
+        stuck = number >= 2 * len(cycle) and now == begun
+        away = number >= 4 * len(cycle) and (now - begun) * (begun - wanted) > 0
         if passed or stuck or away:
-            how = f"goes from {before} to {needles.count} stitches past it" if passed else "changes no count"
-            how = f"goes from {begun} to {needles.count} stitches, away from it" if away else how
-            needles.report(duration.number.place, f"the repeat never leaves {wanted} stitches: it {how}.")
+            how = f"goes from {count} to {now} stitches past it" if passed else "changes no count"
+            how = f"goes from {begun} to {now} stitches, away from it" if away else how
+            where = " between the markers" if between else ""
+            told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
+            needles.report(duration.number.place, told)
             return
+
+
+def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:
+    """Return the stitches that a repeat ends by: all, or those between the two markers; None, reported."""
+    if isinstance(duration, UntilCount):
+        return needles.count
+    if len(needles.markers) == 2:
+        return needles.markers[1] - needles.markers[0]
+    told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
+    needles.report(duration.number.place, told, "Say the stitches in all instead.")
+    return None
+
+
+def rows_left(duration: UntilRows, needles: Needles) -> int:
+    """Return the rows still to work until a piece has so many; tell those before this line that count."""
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    origin = max(needles.section.start, next(begun, 0))
+    before = sum(1 for draft in needles.drafts[origin:] if draft.before and draft.after)
+    rows, place = duration.number.of(needles.size) - before, duration.number.place
+    if rows < 1:
+        needles.report(place, f"{before} rows are worked already.")
+    elif before and not duration.in_all:
+        needles.warn(place, f"the {before} rows of this piece before the line count towards them.")
+    return rows
 
 
 def _to_length(
@@ -290,14 +325,14 @@ def _to_length(
 
 
 def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Return after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    """Return after how many rounds a repeat starts over; a chart row by row takes all of its rows."""
     charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
     parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
-    """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
+    """Return the numbers of the rounds of a cycle as printed, or from 1 if they have none."""
     if all(template.chart_round for template in cycle):
         return [template.chart_round for template in cycle]
     numbered = needles.section.numbered
@@ -321,7 +356,7 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
 
 
 def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
-    """Return the length with the side that ends it: a purl row of stockinette is a wrong-side row."""
+    """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
     if duration.ending_side not in ("k", "p"):
         return duration
     plain = all(

@@ -1,4 +1,4 @@
-"""Rounds worked once or over and over: written out, plain, or from a chart. No I/O."""
+"""Rounds worked once or repeatedly: written out, plain or from a chart. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.established import ground, keep_held
 from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import MOST_ROUNDS, Needles
+from stepper.plan.needles import MOST_ROUNDS, Needles, PartReachedError
 from stepper.plan.phrase import WorkedPhrase, work_phrase
 from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import face
@@ -24,6 +24,8 @@ def work_template(template: Template, needles: Needles) -> None:
     """Work one round of a pattern once, unless the count is not known."""
     if needles.counting.lost:
         return
+    if needles.reached:
+        raise PartReachedError
     if template.yarn:
         needles.yarn = template.yarn
     if template.evenly is not None:
@@ -84,7 +86,7 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
-    """Return whether the file has every yarn that a round is worked in; report one that it has not."""
+    """Return whether the file has every yarn that a round is worked in; report any it lacks."""
     known = {key.lower() for key in needles.project.yarns}
     for element in _with_yarn(template.elements):
         if (element.yarn or "").lower() not in known:
@@ -103,7 +105,7 @@ def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
-    """Tell what does not fit: where the round is written, or where it is asked for once more than it fits."""
+    """Report what does not fit, at the round itself or at the call that repeats it once too often."""
     if needles.section.shaky and _asks_markers(template.elements):
         needles.counting.lost = True
     place, message = misfit.place, misfit.message
@@ -116,7 +118,7 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
 
 
 def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
-    """Work out a round; where a printed count differed before, with that count if only that fits."""
+    """Work out a round; if a printed count differed before, use that count if only it fits."""
     try:
         return _worked(template, needles)
     except MisfitError:
@@ -158,11 +160,11 @@ _PASSING = {
 
 
 def _worked(template: Template, needles: Needles) -> WorkedPhrase:
-    """Work out a round, once for the same stitches: most rounds of a garment repeat the one before."""
+    """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before."""
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     purl = template.stockinette and wrong
     key = (
-        # Templates of one line hold the same elements, whichever pass made them; the value keeps them alive.
+        # Templates of one line share their elements, whichever pass made them; the value keeps them alive.
         id(template.elements),
         template.stockinette,
         needles.count,
@@ -175,6 +177,7 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
         needles.short_rows.slipped,
         needles.short_rows.method,
         needles.ends,
+        needles.section.name,
     )
     known = needles.caches.rounds.get(key)
     if known is not None:
@@ -219,14 +222,15 @@ def repeat(
         work_template(templates[(start + number) % len(templates)], needles)
         if len(needles.findings) > before:
             return
-        if number == 1 and len(templates) == 1 and _changes_nothing(needles):
+        alike = number == 1 and len(templates) == 1 and needles.limit is None
+        if alike and _changes_nothing(needles):
             # The rest are the same round: one draft stands for all of them, which is most of a garment.
             needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))
             return
 
 
 def _changes_nothing(needles: Needles) -> bool:
-    """Return whether the round last worked leaves everything as it met it."""
+    """Return whether the last round left everything as it was."""
     draft = needles.drafts[-1]
     if (
         draft.template is None

@@ -1,4 +1,4 @@
-"""Working the instructions of a line, one short helper for each kind. No I/O.
+"""Work the instructions of a line, with one short helper for each kind. No I/O.
 
 Each helper takes the knitting in hand and one instruction, and adds rounds to it. What does not fit is
 reported, and the work goes on as the line intended, so that one fault is told once.
@@ -146,7 +146,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line.start
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
-    until_count = isinstance(instruction.duration, UntilCount)  # only shaping reaches another count
+    until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     if going_on and needles.section.pattern and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return
@@ -161,8 +161,11 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if first is None:
         return
     less = int(instruction.but_last)
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first, less=less)
-    establish(cycle, needles, start=begin)
+    lasts, place = instruction.duration, instruction.place
+    try:
+        last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
+    finally:
+        establish(cycle, needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
 
@@ -196,8 +199,10 @@ def _(instruction: Repeated, needles: Needles) -> None:
                     'included; write "repeat" if they come on top.',
                 )
     begin = len(needles.drafts)
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    establish(cycle, needles, start=begin)
+    try:
+        last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+    finally:
+        establish(cycle, needles, start=begin)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
@@ -311,7 +316,7 @@ def _(instruction: Return, needles: Needles) -> None:
         needles.regain(0)
     try:
         name, number = held_stitches(
-            instruction, needles.held, needles.size, needles.section.name
+            instruction, needles.held, needles.size, needles.section.name, needles.copied
         )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)

@@ -9,7 +9,7 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
-from stepper.craft.stitches import Kind, find
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -41,8 +41,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, is_as_set, is_even, manner_of
-from stepper.project.needle_rounds import NeedleBuilder
 from stepper.project.occasions import side_of, type_of
+from stepper.project.part_references import PartBuilder
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -68,7 +68,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(NeedleBuilder):
+class Builder(PartBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -455,7 +455,7 @@ class Builder(NeedleBuilder):
         """Put a round like "k8, k2tog around" together as one group: its words have two readings."""
         end, before = elements[-1], elements[:-1]
         named = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
-        entries = [find(one.stitch) for one in before if isinstance(one, Work)]
+        entries = [find_stitch(one.stitch) for one in before if isinstance(one, Work)]
         counted = len(entries) == len(before) and all(entry and entry.kind in _WORKED for entry in entries)
         if not (named and before and counted and isinstance(end, Until) and end.goal == "end"):
             return tuple(elements)

@@ -12,7 +12,7 @@ from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommended
+from stepper.language.vocabulary import recommend_wordings
 from stepper.session import cues
 from stepper.session.state import State
 
@@ -59,8 +59,8 @@ class Key:
     def spoken(self) -> tuple[str, ...]:
         """How to say the same aloud."""
         if self.view is not None:
-            return (recommended(cues.Look, view=self.view)[0],)
-        return tuple(recommended(kind)[0] for kind in self.kinds)
+            return (recommend_wordings(cues.Look, view=self.view)[0],)
+        return tuple(recommend_wordings(kind)[0] for kind in self.kinds)
 
 
 def _key(keys: str, cue: type[cues.Cue], says: str, *, steps: bool = False) -> Key:
@@ -107,7 +107,7 @@ KEYS: Final[tuple[Key, ...]] = (
     _key("i", cues.Spacing, "where the increases or decreases are"),
     _key("f", cues.HowFar, "how far to go"),
     _key("m", cues.AtMarker, "I am at the next marker"),
-    _key("b", cues.Stride, "one step is a round, a repeat, a colour…"),
+    _key("b", cues.Stride, "how much one step reads"),
     Key(keys=("e",), says="close or open the ears", cue=_ears, kinds=(cues.Wait, cues.Listen)),
     Key(
         keys=("c",), says="count aloud; again to end it", cue=_tally, kinds=(cues.CountAloud, cues.ThatIsAll)

@@ -9,7 +9,7 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understand import NotUnderstood, bare, normal, understand
+from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
@@ -38,7 +38,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
             continue  # such a wording needs its slot, which hers lacks
-        phrases[normal(mine) or mine.casefold()] = meaning_of(row)
+        phrases[normalise(mine) or mine.casefold()] = meaning_of(row)
     return Wordings(
         phrases=phrases,
         frames=tuple(_frames(plan)),
@@ -89,7 +89,7 @@ def is_remark(text: str, plan: Plan) -> bool:
 
 
 def last_number(text: str) -> float | None:
-    """Return the number that a text ends with, or that only words which are no number follow.
+    """Return the number that a text ends with; one word may stand behind it, such as a unit.
 
     Args:
         text: As a recogniser writes it: "count is 246", "i have two hundred and forty six stitches".
@@ -98,7 +98,7 @@ def last_number(text: str) -> float | None:
         The number, or None if there is none or it cannot be read.
     """
     said = text.replace("-", " ").split()
-    for end in range(len(said), 0, -1):
+    for end in (len(said), len(said) - 1):
         found = [decimal(said[start:end]) for start in range(end)]
         if any(each is not None for each in found):
             return float(next(each for each in found if each is not None))
@@ -134,7 +134,7 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
                 yield _frame(phrase, meaning_of(row), _tens())
             elif slots == ["yarn", "weight"] and plan is not None:
                 for name in plan.yarns.values():
-                    said = phrase.replace("{yarn}", bare(normal(name)))
+                    said = phrase.replace("{yarn}", drop_articles(normalise(name)))
                     yield _frame(f"{said} grams", (*meaning_of(row), name))
             elif sorted(slots) == ["number", "place"] and plan is not None:
                 for place in _places(plan):
@@ -153,7 +153,7 @@ def _tens() -> dict[str, float]:
 
 def _places(plan: Plan) -> tuple[str, ...]:
     labels = (round_.label for round_ in plan.rounds if round_.label)
-    return tuple(dict.fromkeys(bare(normal(name)) for name in (*plan.sections, *labels)))
+    return tuple(dict.fromkeys(drop_articles(normalise(name)) for name in (*plan.sections, *labels)))
 
 
 def meaning_of(row: Wording) -> tuple[Hashable, ...]:
