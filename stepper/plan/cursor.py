@@ -313,6 +313,9 @@ class Cursor(RowRepeats):
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
+        if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
+            told = "no rib stands under these stitches, so nobody can tell which are knitted."
+            raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
         try:
             worked = recrossed(cells)
         except ValueError as broken:

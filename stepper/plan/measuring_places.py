@@ -110,6 +110,10 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     return origin
 
 
+_SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
+"""Places that are made by shaping: rows that change no stitches are none of them."""
+
+
 def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:
     """Find the first stretch of rows that belongs to what a name means.
 
@@ -134,8 +138,12 @@ def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int]
             or (rib and _is_rib(needles.drafts[at]))
         )
     ]
-    if not own and _stem(name) in ("armhole", "underarm"):
-        own = [at for at in drafts if _opens_armhole(needles.drafts[at])]
+    if _stem(name) in _SHAPED:  # a line may speak of the armhole that comes after it, and shape none
+        opened = [at for at in drafts if _opens_armhole(needles.drafts[at])]
+        own = [at for at in own if needles.drafts[at].before != needles.drafts[at].after]
+        own = [at for at in own if at in opened] or own
+        if not own and _stem(name) in ("armhole", "underarm"):
+            own = opened
     if not own:
         return None
     end = own[0]
