@@ -20,6 +20,7 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.materials import float_limit
 from stepper.plan.model import Plan
 from stepper.project.model import Project
+from stepper.project.reader import read_project
 from stepper.report.fit_report import FitReport, report_fit
 from stepper.report.measurements import measure_garment
 from stepper.report.measuring import Measurement
@@ -28,6 +29,8 @@ from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load
 from tests.fixtures import plans_of, project_of
 from tests.invariants import broken_invariants
+from tests.project.printing import printed
+from tests.project.test_written import assert_it_stands_there, shape
 from tests.report.test_yarn import area_rule_m
 
 FOLDER = Path(__file__).parents[1] / "sample_projects"
@@ -99,6 +102,19 @@ def test_every_round_can_be_read_and_said(path: Path) -> None:
     for round_ in plan.rounds:
         assert round_.instruction
         assert re.fullmatch(r"[a-z ,;:'-]+", spoken(round_, plan)), spoken(round_, plan)
+
+
+@every_sample
+@pytest.mark.parametrize("width", [None, 56])
+def test_printed_and_pasted_back_it_gives_the_same_rounds(path: Path, width: int | None) -> None:
+    """It reads as a printed pattern does, at full width and in a column, and what is read of the page is the garment."""
+    project = replace(project_of(path), switches=(), alterations=())
+    made = assert_it_stands_there(printed(project, width=width, shout=width is None))
+    text = re.sub(r"^  size: .*$", f"  size: {project.sizes[project.size]}", made.text, flags=re.M)
+    again, own = (compile_plan(each).plan for each in (read_project(text).project, project) if each is not None)
+    assert again is not None
+    assert own is not None
+    assert [shape(round_) for round_ in again.rounds] == [shape(round_) for round_ in own.rounds]
 
 
 @every_sample

@@ -18,6 +18,8 @@ class Candidate:
     """Log-probability of its sounds above that of the likeliest sounds of any kind. Natural logarithm."""
     words: float
     """Log-probability of its words above that of the free transcript. Natural logarithm."""
+    number: float | None = None
+    """The number in it, if it has one."""
 
 
 def total_score(scored: Candidate, thresholds: Thresholds) -> float:
@@ -38,5 +40,6 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
     score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
+    clear = thresholds.clear if best.number is None else thresholds.clear_number
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
-    return best if not rivals or score - max(rivals) >= thresholds.clear else None
+    return best if not rivals or score - max(rivals) >= clear else None

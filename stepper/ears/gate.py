@@ -95,6 +95,11 @@ class Gate:
         return None
 
     @property
+    def is_open(self) -> bool:
+        """Whether an utterance is under way."""
+        return bool(self._utterance)
+
+    @property
     def amid_talk(self) -> bool:
         """Whether the last utterance goes on with what was about as loud in the 0.7 s before it.
 

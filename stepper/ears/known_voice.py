@@ -106,8 +106,8 @@ class KnowingRecogniser:
     def recognise(self, segment: bytes) -> Heard | None:
         """Return the words a stretch of sound holds, or None if somebody else says them."""
         heard = self._recogniser.recognise(segment)
-        if heard is None or heard.goes_on:  # one word is too little to know a voice by; what follows is tried
-            return heard
+        if heard is None or (heard.goes_on and not heard.text):
+            return heard  # one word is too little to know a voice by; what follows is tried
         alike = likeness(self._encoder.vector(segment), self._voice.vector)
         return heard if alike >= self._voice.threshold else None
 

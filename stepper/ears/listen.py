@@ -7,7 +7,7 @@ import math
 from array import array
 from collections import deque
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
@@ -18,7 +18,11 @@ from stepper.errors import SurroundingsError
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5
 _CALL_CHUNKS = round(1.5 / CHUNK_S)
-# Whoever calls somebody by name often waits a moment before going on.
+# Whoever calls somebody by name, or begins to say a count, often waits a moment before going on.
+_NUMBER_CHUNKS = round(0.5 / CHUNK_S)
+# "Two hundred", a breath, "forty six": so long after the gate closed, which takes 0.4 s itself. Waiting
+# longer would delay each count that is one already.
+_NOT_UNDERSTOOD = Heard(text="", score=0.0)
 _WARM_UP_CHUNKS = 8
 """What the detector hears of a quiet stretch before it is asked: a quarter of a second."""
 
@@ -49,13 +53,15 @@ def listen(
         recogniser: What makes words of it.
         speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
     """
-    gate, rest, call = Gate(), b"", _Call()
+    gate, rest = Gate(), b""
+    attention = _Attention(gate, recogniser)
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
+            yield from attention.torn()
             gate.reset()
             passed_over.clear()
-            rest, call = b"", _Call()
+            rest = b""
         rest += block
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
@@ -68,33 +74,100 @@ def listen(
                 is_speech = speech(chunk) >= _SPEECH
             else:
                 passed_over.append(chunk)
-            utterance = gate.take(chunk, speech=is_speech, level_db=level)
-            call.passed += 1
-            if not utterance:
-                continue
-            heard = recogniser.recognise(call.followed_by(utterance))
-            call = _Call(utterance) if heard is not None and heard.goes_on else _Call()
-            if heard is None:
-                gate.refuse()
-            elif heard.text and gate.amid_talk and not heard.addressed:
-                gate.refuse()
-                yield Heard(text="", score=0.0)
-            elif not heard.goes_on:
-                yield heard
+            yield from attention.take(gate.take(chunk, speech=is_speech, level_db=level))
+    yield from attention.ended()
 
 
-@dataclass(slots=True)
-class _Call:
-    """The program's name, said with nothing behind it yet; empty if nobody called."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Begun:
+    """What may go on: the program's name, the beginning of a count, or a count that is one already."""
 
-    sound: bytes = b""
-    passed: int = 0
-    """Number of chunks since."""
+    sound: bytes
+    heard: Heard
 
-    def followed_by(self, utterance: bytes) -> bytes:
-        """Put the name in front of an utterance that begins soon enough behind it."""
-        pause = self.passed - len(utterance) // _CHUNK_BYTES
-        return self.sound + utterance if pause <= _CALL_CHUNKS else utterance
+    @property
+    def most_chunks(self) -> int:
+        """How long to wait for the rest to begin. Unit: chunks."""
+        return _NUMBER_CHUNKS if self.heard.text else _CALL_CHUNKS
+
+
+class _Attention:
+    """Waits for the rest of what was begun, joins it, and gives what was said once nothing is added to it."""
+
+    def __init__(self, gate: Gate, recogniser: Recogniser) -> None:
+        """Wait for nothing yet."""
+        self._gate, self._recogniser = gate, recogniser
+        self._begun: _Begun | None = None
+        self._passed = 0
+
+    def take(self, utterance: bytes | None) -> Iterator[Heard]:
+        """Take one more chunk's time, and the utterance that ended with it, if one did."""
+        self._passed += 1
+        begun = self._begun
+        if utterance:
+            pause = self._passed - len(utterance) // _CHUNK_BYTES
+            self._begun = None
+            if begun is None:
+                yield from self._heard_alone(utterance)
+            elif pause > begun.most_chunks:
+                yield from self._counted(begun)
+                yield from self._heard_alone(utterance)
+            else:
+                yield from self._heard_together(begun, utterance)
+        elif begun is not None and self._passed > begun.most_chunks and not self._gate.is_open:
+            yield from self.ended()
+
+    def torn(self) -> Iterator[Heard]:
+        """Stop waiting where sound is missing: a count may have gone on there, so it is none."""
+        if self._begun is not None and self._begun.heard.text:
+            yield _NOT_UNDERSTOOD
+        self._begun = None
+
+    def ended(self) -> Iterator[Heard]:
+        """Stop waiting: nothing follows."""
+        begun, self._begun = self._begun, None
+        if begun is not None:
+            yield from self._counted(begun)
+
+    def _counted(self, begun: _Begun) -> Iterator[Heard]:
+        if begun.heard.text:
+            yield replace(begun.heard, goes_on=False)
+
+    def _heard_alone(self, utterance: bytes) -> Iterator[Heard]:
+        yield from self._settled(utterance, self._recogniser.recognise(utterance))
+
+    def _heard_together(self, begun: _Begun, utterance: bytes) -> Iterator[Heard]:
+        """Hear what was begun and what followed as one; if that is nothing, each for itself.
+
+        Where a count was heard and what followed is no cue of its own, nobody knows whether it belonged to
+        the count: it has to be said again.
+        """
+        sound = begun.sound + utterance
+        heard = self._recogniser.recognise(sound)
+        if heard is not None and heard.text.startswith(begun.heard.text) and (heard.text or heard.goes_on):
+            yield from self._settled(sound, heard, joined=True)
+            return
+        alone = self._recogniser.recognise(utterance)
+        if alone is not None and alone.text:
+            yield from self._counted(begun)
+            yield from self._settled(utterance, alone)
+        elif begun.heard.text:
+            yield _NOT_UNDERSTOOD
+        else:
+            yield from self._settled(utterance, heard, joined=True)
+
+    def _settled(self, sound: bytes, heard: Heard | None, *, joined: bool = False) -> Iterator[Heard]:
+        """Wait for more if more may come, or give what was heard."""
+        amid_talk = self._gate.amid_talk and not joined  # what is joined goes on with her own words
+        if heard is None:
+            self._gate.refuse()
+        elif heard.text and amid_talk and not heard.addressed:
+            self._gate.refuse()
+            yield _NOT_UNDERSTOOD
+        elif heard.goes_on:
+            self._begun, self._passed = _Begun(sound=sound, heard=heard), 0
+        else:
+            yield heard
 
 
 def measure_level_db(chunk: bytes) -> float:

@@ -13,7 +13,16 @@ from stepper.ears.ports import Heard
 from stepper.ears.sound_distance import similar_phrases
 from stepper.ears.sound_model import SoundModel
 from stepper.ears.spotting import PhraseMatch, Spotter
-from stepper.ears.thresholds import ALIKE_WITHIN, CALLED, LOOSE, STRICT, TOKEN_DUE, UNWEIGHED, Thresholds
+from stepper.ears.thresholds import (
+    ALIKE_WITHIN,
+    BEGUN,
+    CALLED,
+    LOOSE,
+    STRICT,
+    TOKEN_DUE,
+    UNWEIGHED,
+    Thresholds,
+)
 from stepper.ears.token_tree import as_model_writes, build_token_tree
 from stepper.ears.wordings import Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
@@ -57,6 +66,7 @@ class MoonshineRecogniser:
         address: str = "",
         is_addressed: Callable[[], bool] = lambda: True,
         model: MoonshineModel | None = None,
+        sounds: SoundModel | None = None,
         loose: Thresholds = LOOSE,
         strict: Thresholds = STRICT,
     ) -> None:
@@ -67,13 +77,14 @@ class MoonshineRecogniser:
             address: The word that stands in front of it while that is asked for; empty for never.
             is_addressed: Whether that is asked for now.
             model: What encodes sound and weighs words; None for the one of the wheel.
+            sounds: What tells the sounds of what the model encoded; None for the packaged one.
             loose: How sure to be behind the address word.
             strict: How sure to be without it.
 
         Raises:
             SurroundingsError: The models or the pronunciations cannot be loaded.
         """
-        self._model, self._sound_model = model or MoonshineModel(), SoundModel()
+        self._model, self._sound_model = model or MoonshineModel(), sounds or SoundModel()
         self._wordings, self._is_addressed = wordings, is_addressed
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
@@ -93,16 +104,15 @@ class MoonshineRecogniser:
         for manner in dict.fromkeys((self.manner, self._behind)):
             found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
-                sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
-                score, addressed = min(1.0, max(0.0, sure)), bool(manner.address)
-                return Heard(text=found.text, score=score, addressed=addressed)
+                return self._heard(found, manner, utterance)
         address = self.manner.address
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
         for rest in said_behind(utterance.transcript, address, is_called):
             if self._is_open(rest):
                 return Heard(text=rest, score=0.5, addressed=bool(address))
-        return Heard(text="", score=0.0, goes_on=called_alone >= CALLED) if is_called else None
+        goes_on = called_alone >= CALLED or self._is_begun(utterance)
+        return Heard(text="", score=0.0, goes_on=goes_on) if is_called or goes_on else None
 
     @property
     def manner(self) -> Manner:
@@ -132,6 +142,7 @@ class MoonshineRecogniser:
                 means=fit.means,
                 sounds=fit.score,
                 words=weights.get(fit.text, UNWEIGHED),
+                number=fit.number,
             )
             for fit in fits
         ]
@@ -147,6 +158,22 @@ class MoonshineRecogniser:
 
     def close(self) -> None:
         """Do nothing; the models go with the object."""
+
+    def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
+        """Return what was decided on; no text if the transcript ends in another number."""
+        addressed = bool(manner.address)
+        if found.number is not None:
+            written = self._wordings.last_number(utterance.transcript)
+            if written is not None and written != found.number:
+                return Heard(text="", score=0.0, addressed=addressed)
+        sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
+        goes_on = found.number is not None and self._wordings.may_go_on(found.text)
+        return Heard(text=found.text, score=min(1.0, max(0.0, sure)), addressed=addressed, goes_on=goes_on)
+
+    def _is_begun(self, utterance: Utterance) -> bool:
+        """Return whether an utterance is the beginning of a cue with a number, the number still to come."""
+        ways = {bool(manner.address) for manner in (self.manner, self._behind)}
+        return any(self._spotter.begun(utterance.likely, addressed=way) >= BEGUN for way in ways)
 
     def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""

@@ -81,11 +81,12 @@ def packaged_folder() -> Path:
 class MoonshineModel:
     """Encodes a stretch of sound and tells how likely a text is for it."""
 
-    def __init__(self, folder: Path | None = None) -> None:
+    def __init__(self, folder: Path | None = None, *, encoder: Path | None = None) -> None:
         """Load the model; takes about a third of a second.
 
         Args:
             folder: Where its files are; None for those of the wheel.
+            encoder: Another encoder, whose states mean the same; None for its own.
 
         Raises:
             SurroundingsError: The packages it needs are not installed, or a file is missing or damaged.
@@ -96,7 +97,8 @@ class MoonshineModel:
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
         except (ImportError, OSError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
-        self._encoder = load_network(folder / "encoder_model.ort", "The recogniser's model")
+        self._encoder = load_network(encoder or folder / "encoder_model.ort", "The recogniser's model")
+        self._wants_mask = len(self._encoder.get_inputs()) > 1
         self._decoder = load_network(folder / "decoder_model_merged.ort", "The recogniser's model")
         self._ids = {token: number for number, token in enumerate(self._tokens)}
         self._words: dict[str, tuple[int, ...]] = {}
@@ -109,8 +111,10 @@ class MoonshineModel:
         np = self._np
         sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
         sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
-        mask = np.ones((1, len(sound)), np.int64)
-        states = self._encoder.run(None, {"input_values": sound[None], "attention_mask": mask})[0]
+        feed: dict[str, Any] = {"input_values": sound[None]}
+        if self._wants_mask:
+            feed["attention_mask"] = np.ones((1, len(sound)), np.int64)
+        states = self._encoder.run(None, feed)[0]
         nothing = np.zeros((1, _HEADS, 0, _WIDTH), np.float32)
         empty = {name.replace("present", "past_key_values"): nothing for name in self._outputs[1:]}
         logits, memory = self._run(states, np.array([[_BEGIN]]), empty, fresh=True)

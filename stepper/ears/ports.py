@@ -18,7 +18,8 @@ class Heard:
     addressed: bool = False
     """The program's name stood in front of it."""
     goes_on: bool = False
-    """The program was called and nothing was said behind its name yet: what follows at once belongs to it."""
+    """What follows at once belongs to it. Without text: the program was called, or a cue with a number was
+    begun, and the rest is still to come. With text: it counts if nothing follows ("count is two hundred")."""
 
 
 class Recogniser(Protocol):

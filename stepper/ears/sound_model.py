@@ -22,13 +22,16 @@ WEIGHTS = Path(__file__).parent / "sounds.onnx"
 class SoundModel:
     """Estimates how likely each sound is in each frame."""
 
-    def __init__(self) -> None:
+    def __init__(self, weights: Path | None = None) -> None:
         """Load the model.
+
+        Args:
+            weights: Its file; None for the packaged one.
 
         Raises:
             SurroundingsError: onnxruntime is not installed, or the weights are damaged.
         """
-        self._network = load_network(WEIGHTS, "The recogniser's model of sounds")
+        self._network = load_network(weights or WEIGHTS, "The recogniser's model of sounds")
 
     def likely(self, states: Any) -> Any:
         """Return the natural log-probability of each sound in each frame.

@@ -34,6 +34,8 @@ class PhraseMatch:
     means: Hashable
     score: float
     """Natural log-probability of its sounds, above that of the likeliest sounds of any kind; 0 or less."""
+    number: float | None = None
+    """The number in it, if it has one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,6 +122,33 @@ class Spotter:
         above = self._address.points(likely)[:, 0] - log_anything(likely)
         return float(above.max()), float(above[-1])
 
+    def begun(self, likely: Any, *, addressed: bool = False) -> float:
+        """Return how well an utterance fits as the beginning of a cue with a number, which is still to come.
+
+        That is an opening alone ("count is"), or one with a number that needs more words behind it ("i have
+        forty"). Openings without a word before the number are none.
+
+        Args:
+            likely: As in `best`.
+            addressed: As in `best`.
+
+        Returns:
+            A natural log-probability, above that of the likeliest sounds of any kind: 0 or less, minus
+            infinity if there is no opening.
+        """
+        if not self._befores:
+            return -math.inf
+        start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
+        points, free = self._before_tree.points(likely, start), log_anything(likely)
+        best = float(points[-1].max() - free[-1])
+        nearest = (points - free[:, None]).max(0).argsort(kind="stable")[::-1][:_MOST_OPENINGS]
+        for at in nearest:
+            opening = self._openings[self._befores[at]]
+            if all(frame.after for frame in opening.frames):
+                numbers = opening.tree.points(likely, points[:, at])
+                best = max(best, float(numbers[-1].max() - free[-1]))
+        return best
+
     def _with_numbers(
         self, likely: Any, start: Any, free: Any, after: Any, least: float
     ) -> list[PhraseMatch]:
@@ -166,6 +195,7 @@ class _Opening:
             figures=frame.around(_figures(said, value)),
             means=(frame.means, value),
             score=score,
+            number=value,
         )
 
 

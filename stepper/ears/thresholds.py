@@ -29,10 +29,13 @@ class Thresholds:
     sounds were learnt from synthetic voices alone, and people differ more. A natural logarithm."""
     clear: float
     """And when what means something else is so much less likely. A natural logarithm."""
+    clear_number: float
+    """The same for a text with a number in it: being asked again costs a second, a wrong count a hunt for a
+    fault that is not there. A natural logarithm."""
 
 
-STRICT: Final = Thresholds(words=0.25, least=-4.0, agreed=-20.0, clear=3.0)
-LOOSE: Final = Thresholds(words=0.25, least=-16.0, agreed=-20.0, clear=3.0)
+STRICT: Final = Thresholds(words=0.25, least=-4.0, agreed=-20.0, clear=3.0, clear_number=5.0)
+LOOSE: Final = Thresholds(words=0.25, least=-16.0, agreed=-20.0, clear=3.0, clear_number=5.0)
 
 TOKEN_DUE: Final = 0.7
 """What a text is given for each of its tokens, since each costs it some likelihood whatever was said."""
@@ -41,5 +44,7 @@ UNWEIGHED: Final = -40.0
 finds less likely than this, counts as so unlikely."""
 CALLED: Final = -6.0
 """The address word is taken to be there, with nothing or no cue behind it, when it fits this well."""
+BEGUN: Final = -6.0
+"""A cue with a number is taken to be begun, and waited for, when its beginning fits this well."""
 ALIKE_WITHIN: Final = 0.3
 """Two wordings of different meaning that are no farther apart in sound are warned of."""

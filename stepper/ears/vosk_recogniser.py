@@ -121,5 +121,8 @@ def read_result(result: dict[str, Any], wordings: Wordings, address: str) -> Hea
         return None
     sure = min((float(word["conf"]) for word in result.get("result", ())), default=0.0)
     if rest in wordings.phrases or wordings.known(rest):
-        return Heard(text=wordings.english(rest), score=min(1.0, sure), addressed=bool(address))
+        goes_on, score = wordings.may_go_on(rest), min(1.0, sure)
+        return Heard(text=wordings.english(rest), score=score, addressed=bool(address), goes_on=goes_on)
+    if wordings.is_begun(rest):
+        return Heard(text="", score=0.0, goes_on=True)
     return Heard(text="", score=0.0) if address else None

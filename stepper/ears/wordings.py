@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field
+from functools import cache
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,12 +41,32 @@ class Wordings:
     """Whether a text is a cue just as it stands, slots and all."""
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
+    last_number: Callable[[str], float | None] = lambda text: None
+    """The number that a text ends with, or that only other words follow; None if there is none."""
     english: Callable[[str], str] = lambda text: text
     """What a cue said in another language is handed on as."""
 
     def numbers_of(self, frame: Frame) -> Mapping[str, float]:
         """Return the numbers that may stand in a frame."""
         return self.numbers if frame.numbers is None else frame.numbers
+
+    def may_go_on(self, text: str) -> bool:
+        """Return whether more words behind a cue with a number make another number of it, or give it a unit.
+
+        "count is two hundred" may go on, "i have two hundred stitches" may not.
+        """
+        for frame in self.frames:
+            said = text.removeprefix(frame.before).strip()
+            if not frame.after and text.startswith(f"{frame.before} ") and said in self.numbers_of(frame):
+                alike = (each for each in self.frames if each.before == frame.before)
+                has_unit = any(each.after and said in self.numbers_of(each) for each in alike)
+                if has_unit or said in _beginnings(tuple(self.numbers_of(frame))):
+                    return True
+        return False
+
+    def is_begun(self, text: str) -> bool:
+        """Return whether a text is a cue with a number up to the number, which is still to come."""
+        return any(frame.before == text for frame in self.frames if frame.before)
 
     def spoken_numbers(self) -> tuple[str, ...]:
         """List every way to say any number."""
@@ -60,6 +81,13 @@ class Wordings:
         """List every word that can occur."""
         texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.spoken_numbers())
         return frozenset(word for text in texts for word in text.split())
+
+
+@cache
+def _beginnings(numbers: tuple[str, ...]) -> frozenset[str]:
+    """Return every text that some number begins with and goes on from."""
+    split = (said.split() for said in numbers)
+    return frozenset(" ".join(words[:count]) for words in split for count in range(1, len(words)))
 
 
 def strip_address(text: str, address: str) -> str | None:

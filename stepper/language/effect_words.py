@@ -67,7 +67,7 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     part, lead = effect.part, effect.lead
     inside = ""
     if part.repeat is not None:
-        inside = f"repeat {part.repeat[0]} of {part.repeat[1]}"
+        inside = f"{'change' if part.change else 'repeat'} {part.repeat[0]} of {part.repeat[1]}"
     elif part.start:
         inside = f"at stitch {part.start}"
     if lead is Lead.RUN:

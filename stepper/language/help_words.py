@@ -48,6 +48,7 @@ GROUPS: Final[Mapping[HelpWith, tuple[str, ...]]] = MappingProxyType(
     }
 )
 """Wordings of the vocabulary that are named together: about eight seconds of speech for each."""
+_DIGITS: Final = "Surest in noise: count is two four six."
 
 
 def tell_help(effect: TellHelp, plan: Plan) -> str:
@@ -56,7 +57,8 @@ def tell_help(effect: TellHelp, plan: Plan) -> str:
         named = [phrase for cue in effect.cues for phrase in recommended(cue)[:1]]
         groups = ", ".join(group.value for group in GROUPS)
         return f"Say: {_shown(named, plan)}. For more, say help with: {groups}."
-    return f"Say: {_shown(GROUPS[effect.about], plan)}."
+    said = f"Say: {_shown(GROUPS[effect.about], plan)}."
+    return f"{said} {_DIGITS}" if effect.about is HelpWith.COUNTS else said
 
 
 def _shown(phrases: list[str] | tuple[str, ...], plan: Plan) -> str:

@@ -113,6 +113,18 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         spoken=("by colour", "go by colour", "colour by colour"),
     ),
     Wording(
+        cue=cues.Stride,
+        fixed={"by": By.MARKER},
+        says="reads up to the next marker",
+        spoken=("by marker", "go by marker", "marker by marker"),
+    ),
+    Wording(
+        cue=cues.Stride,
+        fixed={"by": By.GAP},
+        says="reads up to and with the next increase or decrease, and which one it is",
+        spoken=("by gap", "go by gap", "gap by gap"),
+    ),
+    Wording(
         cue=cues.HowFar,
         says="says what is left",
         spoken=("how far to go", "how much is left", "how many rounds to go"),

@@ -16,7 +16,7 @@ from stepper.plan.yoke import yoke_of
 from stepper.project.model import Fabric, Project
 from stepper.report.fit_lines import signed_length
 from stepper.report.markup import figure, table, tag, text
-from stepper.report.measurements import measure_garment
+from stepper.report.measurements import measure_fully
 from stepper.report.measuring import Measurement
 from stepper.report.page_charts import draw_chart, list_signs
 from stepper.report.page_rounds import write_rounds
@@ -88,12 +88,15 @@ def _measurements(plan: Plan, project: Project) -> Iterator[str]:
     if found:
         drawing = draw_schematic(found, title=plan.title, units=plan.units)
         yield figure(drawing, "Laid flat, to scale. What is worked in the round is measured all around.")
-    measured = measure_garment(plan.rounds, project)
+    whole = measure_fully(plan.rounds, project)
+    measured = whole.lines
     worn = any(line.body_mm is not None for line in measured)
     head = ["Where", "On the needles", "Blocked", *(("Wearer", "Ease") if worn else ())]
     if measured:
         rows = (_measured(line, plan.units, worn=worn) for line in measured)
         yield table(head, rows, named="measurements", class_="figures")
+    for said in whole.left_out:
+        yield tag("p", text(said), class_="lead")
     yield tag("h3", "Gauge", id="gauge")
     yield table(
         ("Fabric", "Needle", "On the needles", "Blocked"),

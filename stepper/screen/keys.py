@@ -15,7 +15,6 @@ from typing import Final
 from stepper.language.vocabulary import recommended
 from stepper.session import cues
 from stepper.session.state import State
-from stepper.session.steps import By
 
 
 class Page(Enum):
@@ -83,13 +82,6 @@ def _shows(key: str, view: cues.View, says: str) -> Key:
     return Key(keys=(key,), says=says, page=PAGES[view], view=view, kinds=(cues.Look,))
 
 
-_STRIDES: Final = (By.ROUND, By.REPEAT, By.COLOUR)
-
-
-def _next_stride(state: State) -> cues.Cue:
-    return cues.Stride(by=_STRIDES[(_STRIDES.index(state.knitting.by) + 1) % len(_STRIDES)])
-
-
 def _ears(state: State) -> cues.Cue:
     return cues.Listen() if state.asleep else cues.Wait()
 
@@ -115,7 +107,7 @@ KEYS: Final[tuple[Key, ...]] = (
     _key("i", cues.Spacing, "where the increases or decreases are"),
     _key("f", cues.HowFar, "how far to go"),
     _key("m", cues.AtMarker, "I am at the next marker"),
-    Key(keys=("b",), says="one step is a round, a repeat, a colour", cue=_next_stride, kinds=(cues.Stride,)),
+    _key("b", cues.Stride, "one step is a round, a repeat, a colour…"),
     Key(keys=("e",), says="close or open the ears", cue=_ears, kinds=(cues.Wait, cues.Listen)),
     Key(
         keys=("c",), says="count aloud; again to end it", cue=_tally, kinds=(cues.CountAloud, cues.ThatIsAll)

@@ -36,7 +36,8 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
     """Return what is left of the current step; None if no round is in hand."""
     if state.place.index >= len(course.rounds):
         return None
-    round_, by = course.rounds[state.place.index], state.knitting.by
+    round_ = course.rounds[state.place.index]
+    by = state.knitting.by_of(round_)
     part = parts(round_, by)[part_at(round_, by, state.place.stitch)]
     return rest_of(part, state.place.stitch)
 

@@ -131,8 +131,9 @@ def tell_step(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effe
 
 
 def _steps_after(plan: Plan, state: State) -> Iterator[TellStep]:
-    place, by = state.place, state.knitting.by
+    place = state.place
     for round_ in plan.rounds[place.index :]:
+        by = state.knitting.by_of(round_)
         cut = parts(round_, by)
         first = part_at(round_, by, place.stitch) + 1 if round_.index == place.index else 0
         for number, part in enumerate(cut[first:], start=first):
@@ -141,8 +142,9 @@ def _steps_after(plan: Plan, state: State) -> Iterator[TellStep]:
 
 
 def _steps_before(plan: Plan, state: State) -> Iterator[TellStep]:
-    place, by = state.place, state.knitting.by
+    place = state.place
     for round_ in reversed(plan.rounds[: place.index + 1]):
+        by = state.knitting.by_of(round_)
         reached = place.stitch if round_.index == place.index else round_.progress
         for part in reversed(parts(round_, by)):
             if part.end <= reached and (part.end or round_.index < place.index):

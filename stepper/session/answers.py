@@ -96,7 +96,8 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Ef
     place = state.place
     if place.index >= len(plan.rounds):
         return TellFinished()
-    round_, by = plan.rounds[place.index], state.knitting.by
+    round_ = plan.rounds[place.index]
+    by = state.knitting.by_of(round_)
     part = parts(round_, by)[part_at(round_, by, place.stitch)]
     return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
 

@@ -47,9 +47,12 @@ _SECOND: Final = ("advanced", "returned", "placed", "jumped")
 # whether the last good count is left behind. Version 2 of a changed plan moves respacings and lifelines
 # too. Version 2 of counts between landmarks numbers every landmark; where there were very many, version 1
 # numbered some, so its answers are left and the counts made again.
+# Version 2 of a stride says for which rounds.
 
 VERSIONS: Final = types.MappingProxyType(
-    dict.fromkeys(KINDS, 1) | dict.fromkeys((*_SECOND, "plan-changed", "searched"), 2) | {"jumped": 3}
+    dict.fromkeys(KINDS, 1)
+    | dict.fromkeys((*_SECOND, "plan-changed", "searched", "stride-set"), 2)
+    | {"jumped": 3}
 )
 """Version each kind is written in now."""
 
@@ -57,6 +60,7 @@ _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 _UPGRADES: Final[types.MappingProxyType[tuple[str, int], _Upgrade]] = types.MappingProxyType(
     {(kind, 1): lambda body: body for kind in _SECOND}
     | {("jumped", 2): lambda body: body, ("plan-changed", 1): lambda body: body}
+    | {("stride-set", 1): lambda body: body}
     | {("searched", 1): lambda body: {**body, "answers": []}}
 )
 # (kind, old version): the body in that version to the body in the next.

@@ -86,9 +86,10 @@ class AtMarker(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stride(Cue):
-    """Set how much one step reads out."""
+    """Set how much one step reads out, of rounds like the one in hand."""
 
-    by: By
+    by: By | None = None
+    """None for the next one in turn."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

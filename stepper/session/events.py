@@ -15,7 +15,7 @@ from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Reminder, Sight
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -130,6 +130,8 @@ class StrideSet(Event):
     """How much one step reads out was changed."""
 
     by: By
+    sort: RoundSort | None = None
+    """The rounds it was chosen for; None for all, as in a journal of before."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

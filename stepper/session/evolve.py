@@ -50,6 +50,7 @@ from stepper.session.state import (
     ReadingAlong,
     Seen,
     State,
+    Stride,
     Verified,
 )
 
@@ -164,7 +165,10 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Advanced() | Returned() | Placed() | Jumped():
             return replace(knitting, place=event.place)
         case StrideSet():
-            return replace(knitting, by=event.by)
+            if event.sort is None:
+                return replace(knitting, by=event.by, strides=())
+            kept = [each for each in knitting.strides if each.sort is not event.sort]
+            return replace(knitting, strides=(*kept, Stride(sort=event.sort, by=event.by)))
         case Counted() if event.agrees:
             verified = Verified(place=event.place, stitches=event.stitches)
             return replace(knitting, verified=verified, fault=None, tens=None)

@@ -18,7 +18,7 @@ from stepper.session.cues import (
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
-from stepper.session.steps import part_at, parts
+from stepper.session.steps import By, part_at, parts, sort_of
 from stepper.session.tally import count_between, markers_in
 
 MOST_UNTOLD = 8
@@ -33,7 +33,8 @@ practice."""
 def advance(plan: Plan, state: State, cue: Next) -> Decision:
     """Finish the current step."""
     origin, round_ = state.place, plan.rounds[state.place.index]
-    part = parts(round_, state.knitting.by)[part_at(round_, state.knitting.by, origin.stitch)]
+    by = state.knitting.by_of(round_)
+    part = parts(round_, by)[part_at(round_, by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
     stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
@@ -45,7 +46,7 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1
-    cut = parts(plan.rounds[index], state.knitting.by)
+    cut = parts(plan.rounds[index], state.knitting.by_of(plan.rounds[index]))
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
     place = Position(index=index, stitch=start)
@@ -130,10 +131,14 @@ def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
 
 
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
-    """Change how much one step reads out."""
-    if cue.by is state.knitting.by:
-        return Refusal(sentence=f"It is by {cue.by.value} already.")
-    return (StrideSet(at=cue.at, by=cue.by),)
+    """Change how much one step reads out, of rounds like the one in hand."""
+    round_ = plan.rounds[state.place.index] if state.place.index < len(plan.rounds) else None
+    now = state.knitting.by if round_ is None else state.knitting.by_of(round_)
+    turn = tuple(By)
+    by = cue.by or turn[(turn.index(now) + 1) % len(turn)]
+    if by is now:
+        return Refusal(sentence=f"It is by {by.value} already.")
+    return (StrideSet(at=cue.at, by=by, sort=None if round_ is None else sort_of(round_)),)
 
 
 def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:

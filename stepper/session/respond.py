@@ -245,8 +245,8 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
     yield TellUndone(event=_KINDS.get(kind), again=bool(before.redo) and before.redo[-1].seq == event.seq)
     was, now = before.knitting, after.knitting
-    moved = (was.place, was.by, was.corrections, was.respacings, was.mends)
-    if moved != (now.place, now.by, now.corrections, now.respacings, now.mends):
+    moved = (was.place, was.by, was.strides, was.corrections, was.respacings, was.mends)
+    if moved != (now.place, now.by, now.strides, now.corrections, now.respacings, now.mends):
         yield step_at(plan, after, Lead.FULL)
 
 

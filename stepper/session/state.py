@@ -16,9 +16,10 @@ from enum import Enum
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.absorb import Mend
 from stepper.plan.lengthen import LengthCorrection
+from stepper.plan.model import Round
 from stepper.plan.respace import Respacing
 from stepper.plan.resuming import PlaceChoice
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort, sort_of
 
 UNDO_DEPTH = 100
 """Number of latest events that can be taken back. Bounded so that a snapshot stays small."""
@@ -123,11 +124,22 @@ class Reminder:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Stride:
+    """How much one step reads out of rounds of one sort."""
+
+    sort: RoundSort
+    by: By
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo restores."""
 
     place: Position = Position()
     by: By = By.ROUND
+    """How much one step reads out of a round of a sort for which nothing was chosen."""
+    strides: tuple[Stride, ...] = ()
+    """What was chosen for each sort of rounds, at most one for each."""
     corrections: tuple[LengthCorrection, ...] = ()
     """What measuring changed, at most one for each stretch."""
     respacings: tuple[Respacing, ...] = ()
@@ -150,6 +162,11 @@ class Knitting:
     """Stitches her counts have covered. Unit: stitches."""
     faults: int = 0
     """Faults her counts have found."""
+
+    def by_of(self, round_: Round) -> By:
+        """Return how much one step reads out of a round."""
+        sort = sort_of(round_)
+        return next((stride.by for stride in self.strides if stride.sort is sort), self.by)
 
     @property
     def stands(self) -> Verified | None:

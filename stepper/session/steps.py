@@ -16,7 +16,9 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
 
+from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.kinds import kind_of
 from stepper.plan.model import Group, Item, Round, Run, flatten
 from stepper.session.speech_length import MOST_WORDS, names_yarns, words_of
 
@@ -24,6 +26,12 @@ BREATH = 4
 """Most items read out in one breath; a repeat counts as its contents, a plain end not at all.
 Source: about four things fit in working memory (Cowan 2001, "The magical number 4 in short-term memory"),
 from memory."""
+
+
+MARKS = ("pm", "sm")
+"""Codes of what stands for a marker in a round. Both are common practice."""
+_BOUNDARY = Run("sm", 1, "")
+# Stands for a marker that the round does not name.
 
 
 class By(Enum):
@@ -35,6 +43,32 @@ class By(Enum):
     """One repeat of a chart or of what is between the asterisks."""
     COLOUR = "colour"
     """The stitches up to the next change of yarn."""
+    MARKER = "marker"
+    """The stitches up to the next marker."""
+    GAP = "gap"
+    """The stitches up to and with the next increase or decrease."""
+
+
+class RoundSort(Enum):
+    """Rounds that are read out alike: how much one step reads is chosen for each sort of its own."""
+
+    COLOURS = "colours"
+    """Of two yarns or more."""
+    TEXTURE = "texture"
+    """Lace and cables."""
+    SHAPED = "shaped"
+    """With increases or decreases."""
+    PLAIN = "plain"
+
+
+def sort_of(round_: Round) -> RoundSort:
+    """Return which rounds a round is read out like."""
+    kind = kind_of(round_)
+    if kind is KnittingKind.COLOURWORK:
+        return RoundSort.COLOURS
+    if kind is KnittingKind.TEXTURE and not round_.evenly:
+        return RoundSort.TEXTURE
+    return RoundSort.SHAPED if round_.shaping else RoundSort.PLAIN
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,6 +85,8 @@ class StepPart:
     """Which repeat it is, from 1, and of how many; None if it is not one."""
     again: bool = False
     """Whether it is a long repeat, already read out in parts, to be worked several more times."""
+    change: bool = False
+    """Whether `repeat` numbers the increase or decrease that ends it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,6 +96,7 @@ class _Piece:
     items: tuple[Item, ...]
     repeat: tuple[int, int] | None = None
     again: bool = False
+    change: bool = False
 
 
 def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
@@ -68,17 +105,22 @@ def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
     Returns:
         At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
     """
-    return _cut(round_.phrase, by, round_.evenly)
+    markers = round_.markers if by is By.MARKER else ()
+    return _cut(round_.phrase, by, round_.evenly, markers)
 
 
 @lru_cache(maxsize=256)
-def _cut(phrase: tuple[Item, ...], by: By, evenly: bool) -> tuple[StepPart, ...]:
+def _cut(phrase: tuple[Item, ...], by: By, evenly: bool, markers: tuple[int, ...]) -> tuple[StepPart, ...]:
     """Cut a phrase into its steps; cached, since it is needed several times for each cue."""
     measure = _Measure(evenly, names_yarns(phrase))
     if by is By.ROUND:
         pieces = _breaths(phrase, measure)
     elif by is By.REPEAT:
         pieces = _repeats(phrase, measure)
+    elif by is By.MARKER:
+        pieces = _sections(phrase, markers, measure)
+    elif by is By.GAP:
+        pieces = _gaps(phrase, measure)
     else:
         pieces = _colours(phrase, measure)
     return _laid_out(list(pieces))
@@ -148,7 +190,7 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
     again = part.again and all(isinstance(item, Group) for item in items)
-    return StepPart(start=stitches, end=part.end, items=items, repeat=part.repeat, again=again)
+    return replace(part, start=stitches, items=items, again=again)
 
 
 def _breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
@@ -235,6 +277,63 @@ def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
     yield from _breaths(_joined(held), measure)
 
 
+def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Measure) -> Iterator[_Piece]:
+    """Yield the stitches up to each marker, in breaths.
+
+    A round that names no marker leaves those that are there where they are: after its stitches, as `markers`
+    tells.
+    """
+    runs = tuple(flatten(phrase))
+    if not any(run.stitch in MARKS for run in runs):
+        runs = tuple(_split(runs, frozenset(markers)))
+    held: list[Item] = []
+    for run in runs:
+        held.append(run)
+        if run.stitch in MARKS:
+            yield from _breaths(_joined(each for each in held if each != _BOUNDARY), measure)
+            held = []
+    yield from _breaths(_joined(held), measure)
+
+
+def _split(runs: Iterable[Run], places: frozenset[int]) -> Iterator[Run]:
+    """Cut runs at places in the round, with a boundary there, which is nothing to be worked."""
+    place = 0
+    for run in runs:
+        each = stitch(run.stitch).progress
+        times = 0
+        for _ in range(run.times):
+            times, place = times + 1, place + each
+            if place in places and each:
+                yield Run(run.stitch, times, run.yarn)
+                yield _BOUNDARY
+                times = 0
+        if times:
+            yield Run(run.stitch, times, run.yarn)
+
+
+def _gaps(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
+    """Yield the stitches up to and with each increase or decrease, numbered."""
+    runs = [
+        run
+        for run in flatten(phrase)
+        for run in ([Run(run.stitch, 1, run.yarn)] * run.times if _is_change(run) else [run])
+    ]
+    total = sum(_is_change(run) for run in runs)
+    held: list[Item] = []
+    number = 0
+    for run in runs:
+        held.append(run)
+        if _is_change(run):
+            number += 1
+            yield _Piece(items=tuple(_joined(held)), repeat=(number, total), change=True)
+            held = []
+    yield from _breaths(_joined(held), measure)
+
+
+def _is_change(run: Run) -> bool:
+    return stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE)
+
+
 def _joined(items: Iterable[Item]) -> Iterator[Item]:
     """Join neighbours that are the same stitch in the same yarn."""
     last: Run | None = None
@@ -265,7 +364,8 @@ def _laid_out(pieces: list[_Piece]) -> tuple[StepPart, ...]:
         else:
             items = waiting + piece.items
             end = place + progress
-            laid.append(StepPart(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again))
+            part = StepPart(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again)
+            laid.append(replace(part, change=piece.change))
             waiting = ()
             place += progress
     if not laid:

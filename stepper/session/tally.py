@@ -11,9 +11,9 @@ from itertools import pairwise
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.state import Position
+from stepper.session.steps import MARKS
 
 _SHAPING = (Kind.INCREASE, Kind.DECREASE)
-_MARKS = ("pm", "sm")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,7 +116,7 @@ def markers_in(round_: Round) -> tuple[int, ...]:
     """
     places, place = [], 0
     for run in round_.runs:
-        if run.stitch in _MARKS:
+        if run.stitch in MARKS:
             places.append(place)
         place += run.progress
     inside = {each for each in (places or round_.markers) if 0 < each < place}

@@ -8,7 +8,7 @@ from functools import cache
 from typing import Final
 
 from stepper.ears.wordings import Frame, Wordings
-from stepper.language.numbers import digits_words, words
+from stepper.language.numbers import decimal, digits_words, words
 from stepper.language.understand import NotUnderstood, bare, normal, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
@@ -45,6 +45,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         numbers=list_numbers(),
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
+        last_number=last_number,
     )
 
 
@@ -85,6 +86,23 @@ def is_remark(text: str, plan: Plan) -> bool:
     """Return whether a transcript is a note with content."""
     cue = understand(text, plan)
     return isinstance(cue, Note) and bool(cue.text.strip())
+
+
+def last_number(text: str) -> float | None:
+    """Return the number that a text ends with, or that only words which are no number follow.
+
+    Args:
+        text: As a recogniser writes it: "count is 246", "i have two hundred and forty six stitches".
+
+    Returns:
+        The number, or None if there is none or it cannot be read.
+    """
+    said = text.replace("-", " ").split()
+    for end in range(len(said), 0, -1):
+        found = [decimal(said[start:end]) for start in range(end)]
+        if any(each is not None for each in found):
+            return float(next(each for each in found if each is not None))
+    return None
 
 
 def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:

@@ -56,3 +56,12 @@ def test_behind_the_address_word_less_is_asked_for() -> None:
     doubtful = [scored("next", (LOOSE.least + STRICT.least) / 2)]
     assert decide(doubtful, STRICT) is None
     assert decide(doubtful, LOOSE) is not None
+
+
+def test_a_number_has_to_be_clearer_than_a_cue() -> None:
+    """To ask again costs a second, a wrong count a hunt for a fault that is not there."""
+    between = (STRICT.clear + STRICT.clear_number) / 2
+    assert STRICT.clear_number > STRICT.clear
+    rival = scored("count is six", 9.0 - between)
+    assert decide([scored("next", 9.0), rival], STRICT) is not None
+    assert decide([replace(scored("count is sixteen", 9.0), number=16), rival], STRICT) is None

@@ -104,3 +104,16 @@ def test_what_is_kept_comes_back_and_what_is_broken_is_named(tmp_path: Path) -> 
     path.write_text("{")
     with pytest.raises(SurroundingsError, match="stepper voice enrol"):
         kept_voice(path)
+
+
+def test_a_count_that_may_go_on_is_no_exception() -> None:
+    """Somebody else's "count is forty" does not count, though more might follow."""
+
+    class Open(Parrot):
+        def recognise(self, segment: bytes) -> Heard | None:
+            return Heard(text="count is forty", score=0.9, goes_on=True)
+
+    voice = enrol(HER * 16_000 * 15, ByFirstSample()).voice  # type: ignore[arg-type]
+    knowing = KnowingRecogniser(Open(), voice, ByFirstSample())  # type: ignore[arg-type]
+    assert knowing.recognise(OTHER * 16_000) is None
+    assert knowing.recognise(HER * 16_000) is not None

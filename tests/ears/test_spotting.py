@@ -140,3 +140,21 @@ def test_what_has_no_sound_is_named_and_harms_nothing() -> None:
     assert spotter.unspeakable == ("",)
     assert "" not in [each.text for each in spotter.phrases]
     assert Spotter(Wordings(phrases={}), "", Dictionary()).best(said("go back"), 8, 1.0) == []
+
+
+def test_a_count_of_which_only_the_beginning_was_said_is_begun() -> None:
+    """The opening alone, or a number that needs more words behind it; not a whole cue, and not other words."""
+    spotter = Spotter(WORDINGS, "stepper", Dictionary())
+    for begun in ("count is", "i have", "i have forty six"):
+        assert spotter.begun(said(begun)) == pytest.approx(0, abs=1e-4)
+        assert spotter.begun(said(f"stepper {begun}"), addressed=True) == pytest.approx(0, abs=1e-4)
+    for other in ("count is six", "next step", "i have six stitches"):
+        assert spotter.begun(said(other)) < -4
+    assert Spotter(Wordings(phrases={"next step": 1}), "", Dictionary()).begun(said("next step")) == -math.inf
+
+
+def test_what_has_a_number_in_it_says_which() -> None:
+    """So that it can be held against what else was understood."""
+    spotter = Spotter(LENGTHS, "", Dictionary())
+    assert spotter.best(said("it is forty point six"), 1, 0.0)[0].number == 40.6
+    assert Spotter(WORDINGS, "", Dictionary()).best(said("next step"), 1, 0.0)[0].number is None

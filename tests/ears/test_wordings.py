@@ -20,7 +20,9 @@ def test_every_word_that_can_occur_is_listed_once() -> None:
 
 def test_a_frame_may_have_numbers_of_its_own() -> None:
     """A length takes halves, a count does not; each way to say a number is listed once."""
-    length = Frame(before="it measures", after="", means="length", numbers={"ten": 10, "ten and a half": 10.5})
+    length = Frame(
+        before="it measures", after="", means="length", numbers={"ten": 10, "ten and a half": 10.5}
+    )
     count = Frame(before="count is", after="", means="count")
     wordings = Wordings(phrases={}, frames=(length, count), numbers={"ten": 10})
     assert wordings.numbers_of(length) == {"ten": 10, "ten and a half": 10.5}
@@ -43,3 +45,30 @@ def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() ->
     """ "And" stands in many a cue that holds no number."""
     wordings = Wordings(phrases={"knit and purl": 1}, numbers={"one hundred and six": 106})
     assert wordings.number_words() == {"one", "hundred", "six"}
+
+
+def test_a_number_may_go_on_when_more_words_make_another_of_it() -> None:
+    """ "Two hundred" is the beginning of others, "two hundred six" is not; what stands in front has to be there."""
+    halves = {"six": 6, "six and a half": 6.5, "sixty": 60}
+    wordings = Wordings(
+        phrases={"next step": 1},
+        frames=(
+            Frame(before="count is", after="", means=2),
+            Frame(before="i have", after="stitches", means=2),
+            Frame(before="it measures", after="", means=3, numbers=halves),
+            Frame(before="it measures", after="inches", means=4, numbers=halves),
+        ),
+        numbers={"two hundred": 200, "two hundred six": 206, "two six": 26, "six": 6, "two": 2},
+    )
+    for text in ("count is two hundred", "count is two", "it measures six", "it measures sixty"):
+        assert wordings.may_go_on(text), text
+    for text in (
+        "count is six",
+        "count is two hundred six",
+        "i have two stitches",
+        "next step",
+        "two hundred",
+    ):
+        assert not wordings.may_go_on(text), text
+    assert wordings.is_begun("count is")
+    assert not wordings.is_begun("count")

@@ -19,11 +19,20 @@ def test_every_group_names_wordings_of_the_vocabulary() -> None:
 
 @pytest.mark.parametrize("group", GROUPS, ids=lambda group: group.value)
 def test_what_the_help_says_can_be_said_as_it_stands(group: HelpWith) -> None:
-    """With its examples filled in, each wording is understood."""
+    """With its examples filled in, each wording is understood; so is the example behind them."""
     line = tell_help(TellHelp(about=group, cues=()), GARMENT)
+    named, _, example = line.removeprefix("Say: ").removesuffix(".").partition(". ")
 
-    for said in line.removeprefix("Say: ").removesuffix(".").split("; "):
+    for said in filter(None, [*named.split("; "), example.rpartition(": ")[2]]):
         assert not isinstance(understand(said, GARMENT), NotUnderstood), said
+
+
+def test_the_help_on_counts_says_how_a_count_is_heard_best() -> None:
+    """Digit by digit each word is one of ten, so it is the way for a noisy room."""
+    line = tell_help(TellHelp(about=HelpWith.COUNTS, cues=()), GARMENT)
+
+    assert line.endswith("Surest in noise: count is two four six.")
+    assert understand("count is two four six", GARMENT) == understand("count is 246", GARMENT)
 
 
 @pytest.mark.parametrize("group", GROUPS, ids=lambda group: group.value)

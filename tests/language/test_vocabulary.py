@@ -80,9 +80,15 @@ def test_no_wording_is_there_twice() -> None:
 
 
 def test_a_wording_is_recommended_for_every_cue() -> None:
-    """The help names the first of each row: by round, by repeat and by colour are three."""
+    """The help names the first of each row: each stride has one of its own."""
     assert all(recommended(cue) for cue in cues.CUES)
-    assert recommended(cues.Stride) == ("by round", "by repeat", "by colour")
+    assert recommended(cues.Stride) == (
+        "by round",
+        "by repeat",
+        "by colour",
+        "by marker",
+        "by gap",
+    )
 
 
 def test_every_slot_of_a_wording_fills_a_field_of_its_cue() -> None:

@@ -75,6 +75,11 @@ def test_everything_of_the_plan_is_on_it() -> None:
     assert "From the next round on 3 yarns at once" in seen.data or "3 yarns in one round" in seen.data
 
 
+def test_how_a_cardigan_is_measured_is_said_beside_its_table() -> None:
+    """Its chest holds a band that the drawing of the pieces does not; two figures without a word would be doubted."""
+    assert "The chest counts one band" in written(next(path for path in SAMPLES if path.stem == "cardigan"))
+
+
 @pytest.mark.parametrize("path", SAMPLES, ids=IDS)
 def test_a_yoke_from_above_is_drawn_of_a_yoke_alone(path: Path) -> None:
     """Stitches go on hold for the thumb of a mitten and the instep of a sock, too; neither is a neck with rings around it."""

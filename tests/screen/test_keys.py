@@ -32,7 +32,7 @@ DESK = Desk().do("next", "next")
         ("i", cues.Spacing()),
         ("f", cues.HowFar()),
         ("m", cues.AtMarker()),
-        ("b", cues.Stride(by=cues.By.REPEAT)),
+        ("b", cues.Stride()),
         ("e", cues.Wait()),
         ("c", cues.CountAloud()),
         ("+", cues.Ten(stitches=10)),

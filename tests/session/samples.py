@@ -25,7 +25,7 @@ from stepper.session.state import (
     Seen,
     Sight,
 )
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort
 
 COUNTS = st.integers(0, 9999)
 PLACES = st.builds(Position, index=st.integers(0, 900), stitch=COUNTS)
@@ -105,6 +105,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "stitches": COUNTS,
     "work": st.sampled_from(["", "plain", "rib", "colourwork"]),
     "by": st.sampled_from(By),
+    "sort": st.none() | st.sampled_from(RoundSort),
     "expected": COUNTS,
     "expected_end": COUNTS,
     "length_mm": POSITIVE,

@@ -36,7 +36,7 @@ from stepper.session.state import (
     Sight,
     State,
 )
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort
 from tests.session.samples import EVENTS, of_kind
 
 AT = "2025-03-03T20:15:00+01:00"
@@ -203,6 +203,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         2,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4},"place":{},"stitches":700}',
         events.Jumped(at=AT, origin=Position(index=4), place=Position(), stitches=700),
+    ),
+    (
+        "stride-set",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","by":"gap","sort":"shaped"}',
+        events.StrideSet(at=AT, by=By.GAP, sort=RoundSort.SHAPED),
     ),
     (
         "stride-set",

@@ -7,6 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.session.cues import Back, Next
+from stepper.session.events import StrideSet
+from stepper.session.evolve import evolve
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
@@ -205,3 +207,39 @@ def test_an_empty_file_is_refused_politely() -> None:
         opened(empty),
         "> go to round 1\nThere is nothing to knit in this file.\n> go back\nThis is the very beginning.",
     )
+
+
+def test_a_stride_is_chosen_once_for_each_sort_of_round() -> None:
+    """Colour by colour in the chart, gap by gap in the increase round; a plain round stays a step."""
+    check(
+        final_increase(),
+        """
+        > go to round 2 of yoke
+        Taken as done: up to Yoke, round 1 of 6.
+        Yoke, round 2 of 6, Final increase: knit five, make one; then knit eleven, make one, eight times.
+        > by gap
+        By gap.
+        Change 1 of 21: knit five, make one.
+        > go to round 4
+        Taken as done: up to Yoke, round 3 of 6, chart cairn round 1.
+        Yoke, round 4 of 6, chart cairn round 2: one chalk, four ember, one chalk, forty one times.
+        > by colour
+        By colour.
+        Round 4, chart cairn round 2: one chalk.
+        > go to round 2
+        Yoke, round 2 of 6, Final increase, change 1 of 21: knit five, make one.
+        > go to round 3
+        Taken as done: up to Yoke, round 2 of 6, Final increase.
+        Yoke, round 3 of 6, chart cairn round 1: two chalk.
+        > go to body
+        Taken as done: up to Yoke, round 6 of 6, Divide.
+        Body, round 1 of 15: knit all one hundred fifty six.
+        """,
+    )
+
+
+def test_a_stride_of_a_journal_of_before_holds_for_all_rounds() -> None:
+    """It was chosen for everything then."""
+    knitting = evolve(State(), StrideSet(at=AT, by=By.COLOUR)).knitting
+
+    assert all(knitting.by_of(round_) is By.COLOUR for round_ in final_increase().rounds)

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -7,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Group, Item, Plan, Run, flatten
-from stepper.session.steps import BREATH, By, StepPart, part_at, parts, rest_of
+from stepper.session.steps import BREATH, By, RoundSort, StepPart, part_at, parts, rest_of, sort_of
 from stepper.sitting.project_file import load
 from tests.plans import final_increase, phrase, plan
 
@@ -92,6 +93,52 @@ def test_by_colour_a_step_ends_where_the_yarn_changes() -> None:
         (4, 8, phrase("k4")),
         (8, 10, phrase("k2:A")),
         (10, 12, phrase("k2")),
+    ]
+
+
+def test_by_marker_a_step_ends_at_each_marker() -> None:
+    """Raglan lines: up to and with the marker, also a new one; what follows the last is a step."""
+    assert _shown("k3 m1 pm k2 sm k4", By.MARKER) == [
+        (0, 4, phrase("k3 m1 pm")),
+        (4, 6, phrase("k2 sm")),
+        (6, 10, phrase("k4")),
+    ]
+
+
+def test_by_marker_a_plain_round_is_cut_at_the_markers_it_leaves_alone() -> None:
+    """A knit round between two raglan rounds names no marker; they hang there all the same."""
+    raglan = plan(("yoke", ["co9", "k9"])).rounds[1]
+    round_ = replace(raglan, markers=(2, 7))
+
+    assert [(part.start, part.end) for part in parts(round_, By.MARKER)] == [(0, 2), (2, 7), (7, 9)]
+    assert all(flatten(part.items) for part in parts(round_, By.MARKER))
+
+
+def test_by_gap_each_increase_or_decrease_ends_a_numbered_step() -> None:
+    """So many are left: three changes, a double one counted twice, then the plain end."""
+    cut = parts(_one("k5 m1 k3 k2tog k2tog k4").rounds[1], By.GAP)
+
+    assert [(part.start, part.end, part.repeat) for part in cut] == [
+        (0, 6, (1, 3)),
+        (6, 10, (2, 3)),
+        (10, 11, (3, 3)),
+        (11, 15, None),
+    ]
+    assert [part.change for part in cut] == [True, True, True, False]
+
+
+def test_a_round_is_read_out_like_those_of_its_sort() -> None:
+    """Two yarns, lace, shaping, or none of these."""
+    made = plan(
+        ("body", ["co40", "k40", "(k1 k1:A)x20", "(k2tog yo)x20", "k2tog k36 ssk", "k38"]),
+    )
+
+    assert [sort_of(round_) for round_ in made.rounds[1:]] == [
+        RoundSort.PLAIN,
+        RoundSort.COLOURS,
+        RoundSort.TEXTURE,
+        RoundSort.SHAPED,
+        RoundSort.PLAIN,
     ]
 
 

@@ -9,7 +9,7 @@ from stepper.language.numbers import number
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Length
 from stepper.sitting.project_file import load
-from stepper.sitting.recogniser_wordings import is_cue, list_lengths, list_numbers, list_wordings
+from stepper.sitting.recogniser_wordings import is_cue, last_number, list_lengths, list_numbers, list_wordings
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
@@ -66,15 +66,17 @@ def test_every_length_is_listened_for_as_it_is_said() -> None:
 def test_numbers_stand_in_frames_of_the_plans_own_names(text: str, is_heard: bool) -> None:
     """Yarns and places of the sample; what any talk may hold is no frame."""
     wordings = list_wordings(load(SAMPLE).plan)
-    said = {
-        frame.around(number) for frame in wordings.frames for number in wordings.numbers_of(frame)
-    }
+    said = {frame.around(number) for frame in wordings.frames for number in wordings.numbers_of(frame)}
     assert (text in said) == is_heard
 
 
 def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
     """A length without a unit means the plan's: centimetres in the sample."""
-    means = {frame.after: frame.means for frame in list_wordings(load(SAMPLE).plan).frames if frame.before == "it measures"}
+    means = {
+        frame.after: frame.means
+        for frame in list_wordings(load(SAMPLE).plan).frames
+        if frame.before == "it measures"
+    }
     assert means[""] == means["centimeters"] != means["inches"]
 
 
@@ -101,3 +103,19 @@ def test_a_single_word_is_never_heard_as_a_cue() -> None:
     assert is_cue("count is 246", plan)
     assert not is_cue("who put that there", plan)
     assert all(len(phrase.split()) > 1 for phrase in list_wordings(plan).phrases)
+
+
+@pytest.mark.parametrize("value", [0, 6, 46, 100, 206, 246, 999])
+def test_the_number_at_the_end_of_a_transcript_is_read_however_it_is_written(value: int) -> None:
+    """In figures, in words of an independent library, num2words, digit by digit, and with words behind it."""
+    ways = (str(value), num2words(value), " ".join(str(value)), ", ".join(str(value)), "-".join(str(value)))
+    for way in ways:
+        assert last_number(f"count is {way}") == value, way
+        assert last_number(f"i have {way} stitches") == value, way
+
+
+def test_without_a_number_that_can_be_read_there_is_none() -> None:
+    """A text without any, and none at all; a length with its half is one number."""
+    assert last_number("next step") is None
+    assert last_number("") is None
+    assert last_number("it measures 12 and a half") == 12.5

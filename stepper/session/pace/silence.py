@@ -31,7 +31,8 @@ def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
     place = state.place
     if place.index >= len(plan.rounds):
         return silence_s
-    round_, by = plan.rounds[place.index], state.knitting.by
+    round_ = plan.rounds[place.index]
+    by = state.knitting.by_of(round_)
     left = parts(round_, by)[part_at(round_, by, place.stitch)].end - place.stitch
     return silence_s + 60 * max(0, left) / stitches_per_minute(state)
 

@@ -34,7 +34,7 @@ def make_twin(folder: Path) -> Path:
     folder.mkdir(parents=True, exist_ok=True)
     shutil.copy(packaged_folder() / "tokenizer.bin", folder)
     for name in NETWORKS:
-        model = _as_onnx((packaged_folder() / name).read_bytes())
+        model = as_onnx((packaged_folder() / name).read_bytes())
         weights: dict[str, Any] = {}
         _without_steps(model.graph, {}, {}, weights)
         model.graph.initializer.extend(weights.values())  # once, for the graphs inside too
@@ -96,7 +96,7 @@ def _product(node: Any, known: Mapping[str, Any], rounded: Mapping[str, str], we
     return [*nodes, helper.make_node("Add", [product, bias], [node.output[0]])] if bias else nodes
 
 
-def _as_onnx(content: bytes) -> Any:
+def as_onnx(content: bytes) -> Any:
     """Read a network in ORT format as one of ONNX."""
     import onnx
     import onnxruntime.tools

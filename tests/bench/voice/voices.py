@@ -144,7 +144,7 @@ def _piper_voice():
     return voice, voice.config.sample_rate
 
 
-_KOKORO_SOUNDS = [
+KOKORO_SOUNDS = [
     ("aɪ", "I"), ("aʊ", "W"), ("dʒ", "ʤ"), ("eɪ", "A"), ("tʃ", "ʧ"), ("ɔɪ", "Y"), ("oʊ", "O"), ("əʊ", "Q"),
     ("ɚ", "əɹ"), ("ʲ", ""), ("ɬ", "l"), ("r", "ɹ"), ("x", "k"), ("ç", "k"), ("ɐ", "ə"), ("ɜːɹ", "ɜɹ"),
     ("ɜː", "ɜɹ"), ("ɪə", "iə"), ("ː", ""), ("e", "A"), ("o", "ɔ"), ("ɾ", "T"), ("ʔ", "t"),
@@ -172,7 +172,7 @@ def kokoro_say(text: str, british: bool, speed: float, styles: np.ndarray) -> tu
         capture_output=True, check=True, text=True,
     ).stdout  # fmt: skip
     sounds = re.sub(r"\([a-z-]+\)", "", sounds.strip().replace("\n", ", "))
-    for old, new in _KOKORO_SOUNDS:
+    for old, new in KOKORO_SOUNDS:
         sounds = sounds.replace(old, new)
     tokens = [table[sound] for sound in sounds + "." if sound in table]
     given = {

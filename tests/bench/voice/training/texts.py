@@ -10,6 +10,7 @@ from pathlib import Path
 
 from stepper.sitting.recogniser_wordings import list_lengths
 from stepper.language.numbers import digits_words, words
+from stepper.language.vocabulary import VOCABULARY
 from tests.bench.voice.material import CLOSED, FRAMES
 
 FRONTS = (*["stepper"] * 6, "computer", "workbench", "okay stepper", "lighthouse", "hey stepper", "partner", "basket")
@@ -39,13 +40,21 @@ _HARD = (
 ).split(";")
 _YARNS = "chalk;pine;ember;cream;navy;heather grey;main colour;blue;charcoal;sand".split(";")
 _PLACES = "yoke;body;left sleeve;right sleeve;neckband;final increase;cuff;hem;heel;thumb".split(";")
+_OPEN = tuple(phrase for row in VOCABULARY for phrase in row.spoken if "{" in phrase)
+_SHORT_ANSWERS = (
+    "yes;no;up;down;left;right;on;off;stop;go;forward;backward;follow;learn;marvin;sheila;yes please;no thanks"
+).split(";")
 _FORTUNES = Path("/usr/share/games/fortunes")
 
 
 def draw(source: random.Random) -> tuple[str, str]:
-    """Draw a text, and of which kind it is: cue, count, measure, salad, hard or plain."""
-    kinds = ("cue", "count", "measure", "salad", "hard", "plain")
-    kind = source.choices(kinds, (38, 21, 11, 7, 9, 14))[0]
+    """Draw a text, and of which kind it is: cue, count, slots, measure, salad, answer, hard or plain."""
+    kinds = ("cue", "count", "slots", "measure", "salad", "answer", "hard", "plain")
+    kind = source.choices(kinds, (33, 22, 8, 9, 7, 2, 7, 12))[0]
+    if kind == "slots":
+        return _behind(source, _filled(source, source.choice(_OPEN)), 0.4), kind
+    if kind == "answer":
+        return _behind(source, source.choice(_SHORT_ANSWERS), 0.5), kind
     if kind == "measure":
         return _behind(source, measure(source), 0.4), kind
     if kind == "cue":
@@ -68,7 +77,18 @@ def number(source: random.Random) -> str:
     spoken = words(value)
     if value > 100 and value % 100 and source.random() < 0.4:
         return spoken.replace(" hundred ", " hundred and ")
-    return digits_words(value) if value > 9 and source.random() < 0.12 else spoken
+    return digits_words(value) if value > 9 and source.random() < 0.25 else spoken
+
+
+def _filled(source: random.Random, phrase: str) -> str:
+    """Put something into every slot of a wording."""
+    fills = {
+        "length": lambda: source.choice(list(list_lengths())), "yarn": lambda: source.choice(_YARNS),
+        "weight": lambda: f"{words(source.randrange(1, 300))} grams", "place": lambda: source.choice(_PLACES),
+        "text": lambda: source.choice(sentences()).rstrip(".!?;:"), "tens": lambda: words(source.randrange(1, 21)),
+        "numbers": lambda: " ".join(number(source) for _ in range(source.randint(2, 4))),
+    }  # fmt: skip
+    return re.sub(r"\{(\w+)\}", lambda slot: fills.get(slot[1], lambda: number(source))(), phrase)
 
 
 def measure(source: random.Random) -> str:
