@@ -263,6 +263,23 @@ def test_the_records_are_still_there() -> None:
     assert {path.relative_to(ROOT).as_posix() for path in modules()} >= RECORDS
 
 
+MOST_LINES = 60
+"""Lines of the longest function, its docstring among them."""
+
+
+def long_functions(source: str) -> list[str]:
+    """List the functions that nobody takes in at a glance."""
+    functions = (node for node in ast.walk(ast.parse(source)) if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef))
+    return [node.name for node in functions if (node.end_lineno or 0) - node.lineno >= MOST_LINES]
+
+
+def test_no_function_is_longer_than_a_page() -> None:
+    """What is longer does more than one thing, and its parts have names."""
+    found = {dotted(path): long for path in modules() if (long := long_functions(path.read_text(encoding="utf-8")))}
+    assert found == {}
+    assert long_functions("def endless():\n" + "    pass\n" * MOST_LINES) == ["endless"]
+
+
 def find_circle(graph: dict[str, set[str]]) -> tuple[str, ...]:
     """Return the first circle of a graph of imports, with its first module again at the end; empty if none."""
     done: set[str] = set()

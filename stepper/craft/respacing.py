@@ -113,6 +113,12 @@ def avoid_places(
         )
     if within is not None and not search.can(within):
         raise ValueError(f"no places off the forbidden ones have gaps within {within}.")
+    _, places = min(search.cheapest(*window) for window in search.windows(_least_difference(search)))
+    return places
+
+
+def _least_difference(search: _Search) -> int:
+    """Return the least difference between gaps that any arrangement has."""
     least, most = 0, 1
     while not search.can(most):  # 1 is usually enough, so bisection starts from small differences
         least, most = most + 1, 2 * most
@@ -122,8 +128,7 @@ def avoid_places(
             most = middle
         else:
             least = middle + 1
-    _, places = min(search.cheapest(*window) for window in search.windows(least))
-    return places
+    return least
 
 
 def places_touching(stitch_numbers: Collection[int], *, uses: int = 0) -> frozenset[int]:

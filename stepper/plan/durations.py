@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from math import lcm
 
+from stepper.craft.gauge import half_up
 from stepper.plan.columns import KNIT
 from stepper.plan.drafts import Template
 from stepper.plan.established import asks_pattern, establish, even, ground
@@ -254,10 +255,10 @@ def _to_length(
 ) -> None:
     origin = measured_from(duration, needles) if duration.measured else start
     shift, first = first - start, len(needles.drafts)
-    rounds, target = needles.rounds_for(
+    exact, target = needles.length_in_rounds(
         duration.length, origin=origin, measured=True, blocked=duration.blocked
     )
-    if rounds <= 0:
+    if half_up(exact) <= 0:
         inches = needles.project.units == "in"
         reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
         needles.report(
@@ -270,7 +271,7 @@ def _to_length(
     if not _has_ending(cycle, duration, needles):
         return
     duration = _with_side(cycle, duration, needles)
-    rounds = _ended(rounds, cycle, duration, needles, first + shift) - less
+    rounds = _ended(exact, cycle, duration, needles, first + shift) - less
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
     if last < first or needles.fabric is None or target <= 0:
@@ -337,18 +338,30 @@ def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Need
 
 
 def _ended(
-    rounds: int, cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, done: int
+    exact: float, cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, done: int
 ) -> int:
-    """Move the end to the round or side that the line asks for: the nearest, never none."""
+    """Round a length in rounds once: to the nearest end of those that the line allows, never to none.
+
+    Rounded to a whole number first and to the side asked for after that, 71.5 rows would become 73.
+    """
     if duration.ending is not None and len(cycle) > 1:
         wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
-        near = [rounds + shift for shift in range(-len(cycle) // 2, len(cycle) + 1)]
-        fits = [value for value in near if value >= 1 and (done + value) % len(cycle) == wanted]
-        return min(fits, key=lambda value: abs(value - rounds))
-    if duration.ending_side and needles.flat:
+        return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
+    if duration.ending_side and needles.flat and needles.project.spacing is None:
+        rounds = half_up(exact)  # as plans did before, for a journal knitted then
         last_side = needles.side if rounds % 2 else ("WS" if needles.side == "RS" else "RS")
         return rounds if last_side == duration.ending_side else rounds + 1
-    return rounds
+    if duration.ending_side and needles.flat:
+        return _nearest(exact, 2, 1 if needles.side == duration.ending_side else 0)
+    return half_up(exact)
+
+
+def _nearest(exact: float, every: int, over: int) -> int:
+    """Return the nearest number from 1 up that leaves `over` when divided by `every`; midway the larger."""
+    fits = half_up((exact - over) / every) * every + over
+    while fits < 1:
+        fits += every
+    return fits
 
 
 def _blocking_caution(duration: UntilLength, needles: Needles) -> None:

@@ -6,6 +6,7 @@ from stepper.craft.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.abbreviate import instruction
 from stepper.plan.drafts import DraftRound
+from stepper.plan.flat_or_round import settle_flat
 from stepper.plan.floats import longest_floats
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
@@ -18,6 +19,7 @@ from stepper.project.model import Project
 def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) -> Plan:
     """Number the rounds of the worked pattern and add what is derived from them."""
     drafts = needles.drafts
+    settle_flat(drafts)
     of = {name: sum(1 for draft in drafts if draft.section == name) for name in {d.section for d in drafts}}
     number: dict[str, int] = {}
     seen: dict[int, _Flat] = {}

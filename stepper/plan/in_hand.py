@@ -59,6 +59,8 @@ class LineInHand:
     """Index of its first draft."""
     side: str = ""
     """`RS` or `WS` where it is for rows of that side."""
+    around: bool = False
+    """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
 
 
 @dataclass(slots=True, kw_only=True)

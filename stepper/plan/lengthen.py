@@ -104,9 +104,8 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
 
     Source: count per length, common practice.
     """
-    total = half_up(stretch.target_mm * rounds_per_10cm / SPAN_MM)
-    rounds = max(total - (stretch.first - stretch.origin), at_least)
-    return _whole_repeats(rounds, stretch.cycle, at_least)
+    exact = stretch.target_mm * rounds_per_10cm / SPAN_MM - (stretch.first - stretch.origin)
+    return _whole_repeats(max(exact, at_least), stretch.cycle, at_least)
 
 
 def renumbered(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
@@ -153,11 +152,9 @@ def _with_checkpoint_of(round_: Round, last: Round) -> Round:
     return replace(round_, checkpoint=last.checkpoint)
 
 
-def _whole_repeats(rounds: int, cycle: int, at_least: int) -> int:
+def _whole_repeats(rounds: float, cycle: int, at_least: int) -> int:
     """Round to the nearest whole repeat that does not undo what is knitted; midway the longer."""
-    if cycle <= 1:
-        return rounds
-    whole = (rounds + cycle // 2) // cycle * cycle
+    whole = half_up(rounds / cycle) * cycle
     while whole < at_least:
         whole += cycle
     return whole

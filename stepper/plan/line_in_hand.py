@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from stepper.plan.in_hand import LineInHand
@@ -10,11 +11,17 @@ from stepper.plan.rounds import repeat
 from stepper.project.instructions import Line, Phrase
 from stepper.project.stitchwork import Element, Several, TurnHere
 
+_ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
+
 
 def begin_line(line: Line, needles: Needles) -> None:
     """Take up a line, and tell what it leaves open."""
     needles.line = LineInHand(
-        number=line.place.line, place=line.place, start=len(needles.drafts), side=line.side
+        number=line.place.line,
+        place=line.place,
+        start=len(needles.drafts),
+        side=line.side,
+        around=bool(_ROUND.match(line.text)),
     )
     for assumed in line.assumed:
         needles.warn(assumed.place, assumed.text)

@@ -138,7 +138,8 @@ class Needles:
         `altered` is what of it is the knitter's own besides the line and the needle; the rest is told as
         `DraftRound` keeps it.
         """
-        flat = self.flat or turned or bool(self.short_rows.gap)  # a gap at 0 is the beginning of the round
+        # A gap at 0 is the beginning of the round; from one on the right side the rest of it is worked.
+        flat = self.flat or turned or (bool(self.short_rows.gap) and self.side == "WS")
         if not flat:
             self.side = "RS"
         if self.section.own_yarn_again:
@@ -169,21 +170,25 @@ class Needles:
             shaping=shaping,
             bound_off=bound_off,
         )
+        self._next_side(phrase, turned=turned)
+        self._add(draft)
+        return draft
+
+    def _add(self, draft: DraftRound) -> None:
+        """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self.section.label = None
         self.remarks = []
-        self._next_side(phrase, turned=turned)
         self.short_rows.gap = None
         self.free = False
-        self.ends = self.ends if after == self.count else ()
-        self.count = after
+        self.ends = self.ends if draft.after == self.count else ()
+        self.count = draft.after
         self.drafts.append(draft)
         if len(self.drafts) > MOST_ROUNDS:
             place = Span(line=max(1, self.line.number), column=1)
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
-        return draft
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work where the row was worked from end to end; a cast-on leaves the right side next."""
@@ -205,7 +210,14 @@ class Needles:
         return self.fabric.gauge
 
     def rounds_for(self, length: Length, *, origin: int, measured: bool, blocked: bool) -> tuple[int, float]:
-        """Turn a length into rounds still to work.
+        """Turn a length into the nearest whole number of rounds still to work, as `length_in_rounds` does."""
+        exact, target = self.length_in_rounds(length, origin=origin, measured=measured, blocked=blocked)
+        return half_up(exact), target
+
+    def length_in_rounds(
+        self, length: Length, *, origin: int, measured: bool, blocked: bool
+    ) -> tuple[float, float]:
+        """Turn a length into rounds still to work, not yet rounded.
 
         Args:
             length: The length as printed.
@@ -214,19 +226,18 @@ class Needles:
             blocked: Whether the length is meant after blocking.
 
         Returns:
-            Rounds still to work, and the length to reach on the needles in mm.
+            Rounds still to work, at least one where nothing is worked yet, and the length to reach on the
+            needles in mm.
         """
         gauge = self.gauge(length.place)
         if gauge is None or self.fabric is None:
-            return 1, 0.0
+            return 1.0, 0.0
         target = length.of(self.size)
         if blocked and self.fabric.blocked is not None:
             target = target * self.fabric.blocked.rounds / self.fabric.gauge.rounds
         done = self.height_mm(origin) if measured else 0.0
-        rounds = half_up((target - done) * gauge.rounds / 100)
-        if rounds < 1 and done == 0.0:
-            rounds = 1
-        return rounds, target
+        rounds = (target - done) * gauge.rounds / 100
+        return (1.0 if half_up(rounds) < 1 and done == 0.0 else rounds), target
 
 
 def _is_worked(item: Item) -> bool:

@@ -83,25 +83,7 @@ def work_phrase(
     cursor.check_taken(place)
     used, made = cursor.used, cursor.made
     worked = tuple(items)
-    rest = met.room - used
-    if rest:
-        done = cursor.turned or (met.around and used == met.end)
-        if not done and _works(worked):
-            raise MisfitError(
-                place,
-                f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
-                _leftover_hint(count, used),
-            )
-        off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
-        if off and not done:
-            raise MisfitError(
-                place,
-                f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
-                "worked.",
-                'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
-                'written "at the beginning of the next 2 rows".',
-            )
-        cursor.advance(Run("rest", rest, yarn), items)
+    _leave_rest(cursor, items, count, place)
     cursor.pass_markers()
     after = count - used + made
     left = leave(met, worked, used=used, made=made, placed=tuple(cursor.placed), turned=cursor.turned)
@@ -122,6 +104,40 @@ def work_phrase(
         begins=cursor.begins if plain and cursor.begins < after else 0,
         ends=cursor.ends.left(used, made) if ends and plain and used == met.end and not cursor.held else (),
     )
+
+
+def _leave_rest(cursor: Cursor, items: list[Item], count: int, place: Span) -> None:
+    """Leave on the needle what the round does not reach, where it says so."""
+    met, used = cursor.facing, cursor.used
+    rest = met.room - used
+    if not rest:
+        return
+    if not (cursor.turned or (met.around and used == met.end)):
+        _require_nothing_left(tuple(items), count, used, rest, place)
+    cursor.advance(Run("rest", rest, cursor.yarn), items)
+
+
+def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest: int, place: Span) -> None:
+    """Refuse a round that ends before its last stitch and does not say why.
+
+    Raises:
+        MisfitError: stitches were worked or bound off, and others are left over.
+    """
+    if _works(worked):
+        raise MisfitError(
+            place,
+            f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
+            _leftover_hint(count, used),
+        )
+    off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
+    if off:
+        raise MisfitError(
+            place,
+            f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
+            "worked.",
+            'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
+            'written "at the beginning of the next 2 rows".',
+        )
 
 
 def _works(items: tuple[Item, ...]) -> bool:

@@ -18,6 +18,7 @@ from stepper.plan.durations import cycle_of, go_on_in, last_for, times_in_words,
 from stepper.plan.edge_shaping import work_at_edge
 from stepper.plan.established import establish
 from stepper.plan.even_change import work_evenly
+from stepper.plan.flat_or_round import closes
 from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
 from stepper.plan.model import Run
 from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
@@ -103,8 +104,16 @@ def _(instruction: Phrase, needles: Needles) -> None:
     if work_blended_phrase(instruction, needles):
         return
     work_template(template, needles)
+    _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
+
+
+def _close_round(instruction: Phrase, needles: Needles) -> None:
+    """Go on around behind a line that calls itself a round and works across what rows had left aside."""
+    if needles.line.around and needles.flat and needles.drafts and closes(needles.drafts[-1]):
+        needles.flat, needles.side = False, "RS"
+        needles.warn(instruction.place, "a round behind rows: taken as joined in the round with this line.")
 
 
 def _brings_stitches(elements: tuple[Element, ...]) -> bool:

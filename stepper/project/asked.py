@@ -121,11 +121,14 @@ def first_file(answers: Answers) -> str:
     Returns:
         The whole file. Always: it passes every check.
     """
+    return "\n".join((*_head_rows(answers), *_gauge_rows(answers), *_work_rows(answers))) + "\n"
+
+
+def _head_rows(answers: Answers) -> list[str]:
+    """Write the title, the sizes, the size that is knitted, and the yarn."""
     inches = answers["units"].lower() == "in"
     names = read_sizes(answers["sizes"])
-    size = answers.get("size", "")
-    found = find_size(size, names)
-    over = "4 in" if inches else "10 cm"
+    found = find_size(answers.get("size", ""), names)
     rows = [
         "# One garment. Type the pattern below as it is printed; `stepper check` tells what cannot be read,",
         "# `stepper wording` prints every wording that can.",
@@ -147,6 +150,14 @@ def first_file(answers: Answers) -> str:
         f"  MC: {{name: {value(answers['yarn'])}}}",
         '  # A: {name: pine, colour: "#1f4d3a", skein: {grams: 50, metres: 175}, bought: 1}',
         "",
+    ]
+    return rows
+
+
+def _gauge_rows(answers: Answers) -> list[str]:
+    """Write the gauge, and how charts and alterations would be written."""
+    over = "4 in" if answers["units"].lower() == "in" else "10 cm"
+    return [
         f"gauge:                          # stitches and rounds over {over}; blocked: after washing",
         f"  stockinette: {{needle: {format_number(_mm(answers['needle']) or 4)} mm, "
         f"stitches: {format_number(read_number(answers['stitches']) or 22)}, "
@@ -163,15 +174,21 @@ def first_file(answers: Answers) -> str:
         "# alterations:                  # what you do differently",
         "#   - note: two rounds more of ribbing",
         "",
+    ]
+
+
+def _work_rows(answers: Answers) -> list[str]:
+    """Write the first section, with a first line and a last."""
+    in_rounds = answers["shape"].lower() == "round"
+    return [
         "sections:                       # parts in the order they are knitted",
         f"  - name: {value(answers['section'])}",
         "    work: |",
         f"      Cast on {listed(read_sizes(answers['cast_on']))} sts.",
-        "      Join in the round." if answers["shape"].lower() == "round" else "      Work flat.",
+        "      Join in the round." if in_rounds else "      Work flat.",
         "      # Type the pattern's own lines here, for example:",
         "      #   *K2, p2; rep from * to end. Work for 5 cm.",
         "      #   First increase: increase evenly to 96 sts.",
-        f"      {'Knit 1 round' if answers['shape'].lower() == 'round' else 'Knit 1 row'}.",
+        f"      Knit 1 {'round' if in_rounds else 'row'}.",
         "      Bind off.",
     ]
-    return "\n".join(rows) + "\n"

@@ -92,8 +92,7 @@ def draw_chart(
         rounds.append(_crossed(name, number, cells, where, problems))
     if problems:
         return None, problems
-    places = tuple(where for _, where in reversed(drawn))
-    return Chart(name=name, rounds=tuple(rounds), place=place, row_places=places), []
+    return Chart(name=name, rounds=tuple(rounds), place=place), []
 
 
 def _crossed(

@@ -74,8 +74,6 @@ class Chart:
     name: str
     rounds: tuple[tuple[Cell, ...], ...]
     place: Span
-    row_places: tuple[Span, ...] = ()
-    """Where each round stands in the file, bottom first."""
     edge_left: int = 0
     """Squares at the left that are worked once. Unit: squares."""
     edge_right: int = 0

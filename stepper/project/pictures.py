@@ -83,14 +83,13 @@ def chart_of_picture(
     if pixels.width // known > MAX_WIDTH or pixels.height // known > MAX_ROUNDS:
         return None, [place.problem(f"the picture is larger than {MAX_WIDTH} by {MAX_ROUNDS} stitches.")]
     rounds = tuple(row[::known] for row in reversed(cells[::known]))
-    places = (place,) * len(rounds)
     caution = ""
     if known > 1 and not block:
         caution = (
             f'the picture of chart "{name}" is read as {len(rounds[0])} stitches by {len(rounds)} rounds, '
             f"{known} pixels each; write `stitches:` and how many it is wide if that is wrong."
         )
-    return Chart(name=name, rounds=rounds, place=place, row_places=places, caution=caution), []
+    return Chart(name=name, rounds=rounds, place=place, caution=caution), []
 
 
 _Rows = tuple[tuple[Cell, ...], ...]

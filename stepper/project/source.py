@@ -36,7 +36,6 @@ class Scalar:
     """Whether it is a block whose lines keep their ends (`|`)."""
     folded: bool = False
     """Whether it is a block whose lines were run together (`>`)."""
-    quoted: bool = False
 
 
 @dataclass(slots=True, kw_only=True)
@@ -273,7 +272,6 @@ class _Composer:
             else Span(line=place.line, column=place.column, length=length),
             block=style == "|",
             folded=style == ">",
-            quoted=style in ("'", '"'),
         )
 
     def _open(self, node: Mapping | Sequence, event: Any, place: Span) -> None:

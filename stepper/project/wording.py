@@ -27,7 +27,7 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.parsing import NOTE, Stopped, made_plain, stop_of, understood
+from stepper.project.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
 from stepper.project.problems import Problem, Span
 from stepper.project.row_ends import joined_stops, on_rows, with_open_edge
 from stepper.project.sentences import Builder, Head
@@ -123,25 +123,9 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
         return _for_sizes(text, only, place_of, words)
     read = understood(plain)
     label, side = read.label, read.side
-    foreign = _foreign(label, words)
-    if foreign:
-        return LineReading(line=None, problems=(whole.problem(*foreign),))
-    if isinstance(read.outcome, Stopped):
-        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES, words.trials)
-        problems = tuple(
-            place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
-        )
-        return LineReading(line=None, problems=problems, meant=_meant(told, place_of, words))
-    head_slip = misspelt_head(label)
-    if head_slip is not None:
-        place = place_of(plain.index(head_slip.word), len(head_slip.word))
-        hint = meant_words(head_slip)
-        mended = plain.replace(head_slip.word, head_slip.twins[0], 1)
-        return LineReading(
-            line=None,
-            problems=(place.problem(f'"{head_slip.word}" is not understood here.', hint),),
-            meant=read_line(mended, lambda _offset, _length: whole, words).line,
-        )
+    refused = _refused(read, plain, whole, place_of, words)
+    if refused is not None:
+        return refused
     said = tuple(read.recast.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
@@ -163,12 +147,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
         builder.problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
     sentences = placed or sentences
     if head.times is not None and not _one_row(sentences):
-        builder.problems.append(
-            whole.problem(
-                "a line for several rows gives what each of them is: one row.",
-                'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
-            )
-        )
+        builder.problems.append(whole.problem(*_SEVERAL_ROWS))
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
     side = side or builder.picked_from
@@ -180,6 +159,35 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
 
 
+def _refused(
+    read: Understood, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
+) -> LineReading | None:
+    """Say why a line cannot be read; None if the grammar read all of it."""
+    foreign = _foreign(read.label, words)
+    if foreign:
+        return LineReading(line=None, problems=(whole.problem(*foreign),))
+    if isinstance(read.outcome, Stopped):
+        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES, words.trials)
+        problems = tuple(
+            place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
+        )
+        return LineReading(line=None, problems=problems, meant=_meant(told, place_of, words))
+    head_slip = misspelt_head(read.label)
+    if head_slip is None:
+        return None
+    place = place_of(plain.index(head_slip.word), len(head_slip.word))
+    mended = plain.replace(head_slip.word, head_slip.twins[0], 1)
+    return LineReading(
+        line=None,
+        problems=(place.problem(f'"{head_slip.word}" is not understood here.', meant_words(head_slip)),),
+        meant=read_line(mended, lambda _offset, _length: whole, words).line,
+    )
+
+
+_SEVERAL_ROWS = (
+    "a line for several rows gives what each of them is: one row.",
+    'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
+)
 _ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
 _NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
 _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'

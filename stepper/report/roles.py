@@ -44,7 +44,6 @@ class SleevePart:
 class Yoke:
     """Where body and sleeves meet."""
 
-    strand: int
     at: int
     """Index of the round that divides or joins them."""
     upward: bool
@@ -118,7 +117,6 @@ def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
             continue
         strand = flow.strands[held[0].source]
         return Yoke(
-            strand=strand.number,
             at=at,
             upward=False,
             yoke=tuple(index for index in strand.rounds if index < at),
@@ -161,7 +159,6 @@ def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
         at = joins[-1].taken_at
         widest = max(members, key=lambda member: member[0])
         return Yoke(
-            strand=strand.number,
             at=at,
             upward=True,
             yoke=tuple(index for index in strand.rounds if index >= at),

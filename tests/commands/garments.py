@@ -6,9 +6,11 @@ import contextlib
 import os
 import signal
 import subprocess
-import sys
 from pathlib import Path
+from tempfile import TemporaryFile
 from textwrap import dedent
+
+from tests.commands.warm import WarmProcess
 
 ROOT = Path(__file__).resolve().parents[2]
 """Where the package lies, so that a process started elsewhere finds it."""
@@ -58,16 +60,16 @@ def environment() -> dict[str, str]:
 
 def stepper(*words: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:
     """Run a command to its end."""
-    return subprocess.run(
-        [sys.executable, "-m", "stepper", *map(str, words)],
-        input=typed,
-        capture_output=True,
-        text=True,
-        encoding="utf-8",
-        env=environment(),
-        timeout=60,
-        check=False,
-    )
+    with TemporaryFile() as stdin, TemporaryFile() as stdout, TemporaryFile() as stderr:
+        stdin.write(typed.encode())
+        stdin.seek(0)
+        arguments = [*map(str, words)]
+        code = WarmProcess(arguments, stdin, stdout, stderr, environment()).wait(timeout=60)
+        told = []
+        for each in (stdout, stderr):
+            each.seek(0)
+            told.append(each.read().decode())
+        return subprocess.CompletedProcess(arguments, code, *told)
 
 
 MARK = "xyzzy"
@@ -79,22 +81,20 @@ class Sitting:
 
     def __init__(self, path: Path) -> None:
         """Start it and read what it says at the beginning."""
-        self.process = subprocess.Popen(
-            [sys.executable, "-m", "stepper", "knit", str(path), "--plain", "--mute"],
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            text=True,
-            encoding="utf-8",
-            env=environment(),
-        )
+        reading, writing = os.pipe()
+        heard, said = os.pipe()
+        with os.fdopen(reading, "rb") as stdin, os.fdopen(said, "wb") as stdout, os.fdopen(os.dup(2), "wb") as stderr:
+            words = ["knit", str(path), "--plain", "--mute"]
+            self.process = WarmProcess(words, stdin, stdout, stderr, environment())
+        self.stdin = os.fdopen(writing, "w", encoding="utf-8")
+        self.stdout = os.fdopen(heard, encoding="utf-8")
         self.opening = self.say()
 
     def say(self, *cues: str) -> list[str]:
         """Type cues and read their answers."""
         self.send(*cues, MARK)
-        assert self.process.stdout is not None
         lines = []
-        for line in self.process.stdout:
+        for line in self.stdout:
             if MARK in line:
                 return lines
             lines.append(line.rstrip("\n"))
@@ -102,9 +102,8 @@ class Sitting:
 
     def send(self, *cues: str) -> None:
         """Type cues without waiting for an answer."""
-        assert self.process.stdin is not None
-        self.process.stdin.write("".join(f"{cue}\n" for cue in cues))
-        self.process.stdin.flush()
+        self.stdin.write("".join(f"{cue}\n" for cue in cues))
+        self.stdin.flush()
 
     def kill(self, signal_number: int = signal.SIGKILL) -> int:
         """Stop it; unless told otherwise as a power cut would, by what no program can catch.
@@ -114,8 +113,7 @@ class Sitting:
         """
         self.process.send_signal(signal_number)
         code = self.process.wait(timeout=30)
-        for stream in (self.process.stdin, self.process.stdout):
-            if stream is not None:
-                with contextlib.suppress(BrokenPipeError):
-                    stream.close()
+        for stream in (self.stdin, self.stdout):
+            with contextlib.suppress(BrokenPipeError):
+                stream.close()
         return code

@@ -20,9 +20,10 @@ STEPS = 17
 """Cues of "next" from the cast-on to the end: one a round."""
 
 
-def _uninterrupted(folder: Path) -> list[list[str]]:
+@pytest.fixture(scope="module")
+def unbroken(tmp_path_factory: pytest.TempPathFactory) -> list[list[str]]:
     """Knit the whole garment in one sitting and give the answers."""
-    sitting = Sitting(garment(folder, name="whole.yaml"))
+    sitting = Sitting(garment(tmp_path_factory.mktemp("unbroken")))
     answers = [sitting.say("next step") for _ in range(STEPS)]
     sitting.kill()
     return answers
@@ -42,9 +43,10 @@ def test_the_first_lines_are_title_start_and_instruction(tmp_path: Path) -> None
 
 
 @pytest.mark.parametrize("every", [1, 2, 3, 5, 7])
-def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(tmp_path: Path, every: int) -> None:
+def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(
+    tmp_path: Path, every: int, unbroken: list[list[str]]
+) -> None:
     """A whole garment with the power cut again and again tells the same steps as one knitted in peace."""
-    expected = _uninterrupted(tmp_path)
     path = garment(tmp_path)
     answers: list[list[str]] = []
     while len(answers) < STEPS:
@@ -54,7 +56,7 @@ def test_killed_after_every_so_many_cues_nothing_is_lost_or_doubled(tmp_path: Pa
         answers += [sitting.say("next step") for _ in range(min(every, STEPS - len(answers)))]
         sitting.kill()
 
-    assert answers == expected
+    assert answers == unbroken
     with Journal.read_only(journal_path(path)) as journal:
         steps = [event for _, event in read_events(journal) if isinstance(event, Advanced)]
         assert len(steps) == STEPS
@@ -71,9 +73,8 @@ def test_killed_at_any_moment_what_was_answered_is_kept(tmp_path: Path) -> None:
         sitting = Sitting(path)
         sitting.send(*["next step", "undo that"] * 100)
         time.sleep(0.004 * attempt)
-        sitting.process.kill()
-        assert sitting.process.stdout is not None
-        seen = sum(line.startswith("Taken back") for line in sitting.process.stdout)
+        sitting.process.send_signal(signal.SIGKILL)
+        seen = sum(line.startswith("Taken back") for line in sitting.stdout)
         sitting.kill()
 
         kept = _events(path) - before - 1  # the opening is an event too
@@ -141,8 +142,8 @@ def test_a_length_measured_is_remembered_in_the_next_sitting(tmp_path: Path) -> 
     second = stepper("knit", path, "--plain", "--mute", typed="go to round 99\n").stdout.splitlines()
 
     # Eleven rounds are 3.3 cm, so 5 cm are 16 or 17 and the bind-off: 11 * 50 / 33 = 16.7, rounded.
-    assert first[4] == "3.3 cm: 33.3 rounds to 10 cm. 6 rounds left, 1 more than planned."
-    assert second[3] == "Cuff has 18 rounds."
+    assert "3.3 cm: 33.3 rounds to 10 cm. 6 rounds left, 1 more than planned." in first
+    assert "Cuff has 18 rounds." in second
 
 
 def test_a_problem_in_the_file_ends_with_1_and_a_busy_journal_with_4(tmp_path: Path) -> None:

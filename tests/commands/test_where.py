@@ -33,17 +33,17 @@ FIELDS = {
 
 
 def test_the_document_says_where_it_stands(tmp_path: Path) -> None:
-    """In the increase round after three stitches and one made: 25 on the needles, four rounds of 24 done."""
+    """In the increase round after six stitches and one made: 25 on the needles, four rounds of 24 done."""
     path = garment(tmp_path)
-    stepper("knit", path, "--plain", "--mute", typed="go to first increase\nstitch 4\n")
+    stepper("knit", path, "--plain", "--mute", typed="go to first increase\nstitch 7\n")
 
     found = json.loads(stepper("where", path, "--json").stdout)
 
     assert set(found) >= FIELDS
     assert (found["title"], found["section"], found["label"]) == ("Cuff", "cuff", "First increase")
-    assert (found["round"], found["of"], found["stitch"], found["stitches"]) == (5, 17, 4, 25)
+    assert (found["round"], found["of"], found["stitch"], found["stitches"]) == (5, 17, 7, 25)
     assert (found["rounds_done"], found["rounds_left"], found["finished"]) == (4, 13, False)
-    assert found["stitches_done"] == 4 * 24 + 4
+    assert found["stitches_done"] == 4 * 24 + 7
     assert found["stitches_done"] + found["stitches_left"] == 4 * 24 + 13 * 28
     assert found["last_cue_at"][:2] == "20"
 

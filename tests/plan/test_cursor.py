@@ -191,6 +191,13 @@ def test_a_gusset_marker_among_others_is_refused() -> None:
     assert plan_of(project(two)).rounds[2].after == 41
 
 
+def test_where_a_chart_does_not_fit_the_counts_beside_are_told() -> None:
+    """One repeat fewer or one more: one of the two is what the page means."""
+    told = faults(project("Cast on 14 sts.\nJoin in the round.\nK1, chart peak to last 2 sts, k2.\nBind off."))
+    assert 'chart "peak" repeats 4 stitches and does not fit the 11 it has here' in told
+    assert "It would fit on 8 or 12." in told
+
+
 def test_a_chart_may_stand_between_plain_stitches() -> None:
     """Its repeats fill what is left of the round; one that is nowhere drawn is told."""
     assert rows("K14, work chart peak over 12 sts, k14.") == ["k14 MC, (k1 MC, k2 A, k1 MC) 3 times, k14 MC"]

@@ -7,7 +7,7 @@ import time
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 
 def test_stockinette_is_knit_on_the_right_side_and_purled_on_the_wrong() -> None:
@@ -154,10 +154,19 @@ def test_a_repeat_that_goes_away_from_its_count_is_refused_soon() -> None:
 
 @pytest.mark.parametrize("ending", ["RS", "WS"])
 @pytest.mark.parametrize("mm", range(20, 36))
-def test_a_length_ends_on_the_side_it_asks_for_and_not_a_row_later(ending: str, mm: int) -> None:
-    """Whatever the length comes to, one row is added where the last would be of the other side, and only there."""
+def test_a_length_ends_on_the_side_it_asks_for_at_the_nearest_row(ending: str, mm: int) -> None:
+    """Of the rows that end on that side the one nearest to the length, midway the longer: it is rounded once."""
     ends = f"Cast on 8 sts.\nWork flat.\nWork in St st for {mm} mm, ending with a {ending} row.\nBind off."
-    free = f"Cast on 8 sts.\nWork flat.\nWork in St st for {mm} mm.\nBind off."
-    ended, as_long = plan_of(project(ends)).rounds[1:-1], plan_of(project(free)).rounds[1:-1]
+    ended = plan_of(project(ends)).rounds[1:-1]
     assert ended[-1].side == ending
-    assert len(ended) - len(as_long) == (as_long[-1].side != ending)
+    exact = mm * 28 / 100
+    fits = [rows for rows in range(1, 40) if (rows % 2 == 1) is (ending == "RS")]
+    assert len(ended) == min(fits, key=lambda rows: (round(abs(rows - exact), 6), -rows))
+
+
+@pytest.mark.parametrize(("ending", "rows"), [("", 72), (", ending with a WS row", 72), (", ending with a RS row", 71)])
+def test_a_length_is_rounded_once(ending: str, rows: int) -> None:
+    """27.5 cm at 26 rows are 71.5: 72, and 71 where the last is to be a right-side row, not 73 by way of 72."""
+    head = HEAD.replace("rounds: 28", "rounds: 26")
+    work = f"Cast on 8 sts.\nWork flat.\nWork in St st until piece measures 27.5 cm{ending}.\nBind off."
+    assert len(plan_of(project(work, head=head)).rounds[1:-1]) == rows

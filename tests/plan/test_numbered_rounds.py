@@ -52,3 +52,22 @@ def test_the_rows_of_a_chart_come_to_those_that_are_numbered() -> None:
     """A chart of two rounds worked twice is four; where the numbers say two, either may be meant."""
     assert "its chart comes to others" in faults(project("Cast on 12 sts.\nRows 1-2: Chart peak, 2 times.\nBind off."))
     assert len(plan_of(project("Cast on 12 sts.\nRows 1-4: Chart peak, 2 times.\nBind off.")).rounds) == 6
+
+
+def test_the_count_of_a_line_for_many_rounds_is_that_of_its_last() -> None:
+    """"Rnds 1-3: K1, k2tog, k to end. 17 sts": the first of them leaves 19, and nobody says otherwise."""
+    plan = plan_of(project("Cast on 20 sts.\nJoin in the round.\nRnds 1-3: K1, k2tog, k to end. 17 sts.\nBind off.", sizes="S", size="S"))
+    assert [round_.after for round_ in plan.rounds[1:-1]] == [19, 18, 17]
+
+
+def test_what_a_line_for_many_rounds_says_besides_is_said_once() -> None:
+    """She hears it when the first of them begins, as she would read it on the page."""
+    plan = plan_of(project("Cast on 20 sts.\nJoin in the round.\nRnds 1-3: Sl1 kwise wyib, k to end.\nBind off.", sizes="S", size="S"))
+    assert [any("wyib" in remark for remark in round_.remarks) for round_ in plan.rounds] == [False, True, False, False, False]
+
+
+def test_a_line_for_all_even_rounds_may_be_a_round_of_a_chart() -> None:
+    """Every other round of a mosaic is drawn once and worked again and again."""
+    lines = "Rnd 1: Knit.\nRnd 2 and all even rnds: Chart peak, round 2.\nRnd 3: Purl."
+    plan = plan_of(project(f"Cast on 12 sts.\nJoin in the round.\n{lines}\nBind off.", sizes="S", size="S"))
+    assert [round_.chart_round for round_ in plan.rounds[1:-1]] == [None, 2, None, 2]

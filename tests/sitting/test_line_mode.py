@@ -136,8 +136,7 @@ def test_notes_survive_any_bytes(tmp_path: Path) -> None:
     """A line that is no UTF-8 must not end the session."""
     path = garment(tmp_path)
     sitting = Sitting(path)
-    assert sitting.process.stdin is not None
-    sitting.process.stdin.buffer.write(b"make a note \xff\xfe caf\xe9\n")
+    sitting.stdin.buffer.write(b"make a note \xff\xfe caf\xe9\n")
 
     assert sitting.say()[0].startswith("Noted: ")
     sitting.kill()

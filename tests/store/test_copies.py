@@ -10,7 +10,7 @@ import pytest
 
 from stepper.store.copies import COPY_EVERY, DAYS_KEPT, NEWEST_KEPT, Copies, kept
 from stepper.store.journal import Journal
-from stepper.store.records import JournalEntry
+from stepper.store.records import JournalEntry, Newest
 
 MakeEntry = Callable[[int], JournalEntry]
 
@@ -80,6 +80,16 @@ def test_a_journal_does_not_delete_anothers_copies(path: Path, entry: MakeEntry)
         knit(path, entry, first, first)
 
     assert others <= set(Copies(path).listed())
+
+
+def test_a_mark_written_by_a_version_of_before_is_still_one(path: Path) -> None:
+    """Word for word as it was kept once: a mark that is not believed would let an older journal pass in silence."""
+    copies = Copies(path)
+    copies.folder.mkdir()
+    (copies.folder / "newest").write_text(
+        '{"journal":"a1","entry":5,"digest":"00ff","plan":1,"plan_digest":"11","check":"c0bdb9f23c769537"}'
+    )
+    assert copies.mark() == Newest(journal="a1", seq=5, digest=b"\x00\xff", plan=1, plan_digest=b"\x11")
 
 
 def test_a_mark_that_is_damaged_is_no_mark(path: Path, entry: MakeEntry) -> None:

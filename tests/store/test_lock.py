@@ -213,3 +213,12 @@ def test_the_lock_is_no_program_and_nobody_else_can_write_it(path: Path) -> None
     mode = lock_path(path).stat().st_mode & 0o777
     lock.release()
     assert mode == 0o644
+
+
+def test_who_holds_it_is_told_whatever_stood_in_the_file_before(path: Path) -> None:
+    """A killed session leaves its note behind; the rest of a longer one must not spoil the new."""
+    lock_path(path).write_text('{"process": 1234567890, "since": "2025-03-03T20:15:00+01:00"}' + " and more" * 9)
+    lock = GarmentLock(path)
+    with pytest.raises(SurroundingsError, match=rf"\(process {os.getpid()}, since "):
+        GarmentLock(path)
+    lock.release()

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import os
 from contextlib import closing
 from pathlib import Path
 
@@ -54,3 +55,16 @@ def test_nothing_is_overwritten_when_a_journal_is_put_in_place(path: Path) -> No
     assert sorted(listing(path.parent).values()) == sorted(
         [b"journal", b"something", *(each.name.encode() for each in log_paths(path))]
     )
+
+
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="this system has no links")
+def test_a_link_is_put_aside_as_the_link_it_is(path: Path, tmp_path: Path) -> None:
+    """What it points to lies on her other drive and stays there alone; a second name for it here would be a surprise."""
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.write_bytes(b"something")
+    path.symlink_to(elsewhere)
+    aside = put_in_place(path, b"journal", "old")
+
+    assert aside is not None
+    assert aside.is_symlink()
+    assert (aside.read_bytes(), path.read_bytes(), elsewhere.stat().st_nlink) == (b"something", b"journal", 1)

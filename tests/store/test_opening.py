@@ -155,20 +155,21 @@ def test_an_earlier_journal_put_in_its_place_is_noticed(path: Path, entry: MakeE
     assert [each.read_bytes() for each in path.parent.glob("*-earlier-*")] == [earlier]
 
 
-def test_what_no_copy_has_is_said_to_be_missing(path: Path, entry: MakeEntry) -> None:
+@pytest.mark.parametrize(
+    ("lost", "words"), [(1, "1 entry kept after it is missing"), (3, "3 entries kept after it are missing")]
+)
+def test_what_no_copy_has_is_said_to_be_missing(path: Path, entry: MakeEntry, lost: int, words: str) -> None:
     """Where only the mark knows of more, the number of what is missing is told, once."""
     with Journal.open(path, title="A") as journal:
         journal.append([entry(1), entry(2)])
     earlier = path.read_bytes()
     with Journal.open(path, title="A") as journal:
-        journal.append([entry(3), entry(4), entry(5)])
+        journal.append([entry(3 + each) for each in range(lost)])
     for each in Copies(path).listed():
         each.unlink()
     path.write_bytes(earlier)
     with Journal.open(path, title="A") as journal:
-        assert journal.take_remarks()[0].startswith(
-            "switchback.journal ends at entry 2: 3 entries kept after it are missing"
-        )
+        assert journal.take_remarks()[0].startswith(f"switchback.journal ends at entry 2: {words}")
     with Journal.open(path, title="A") as journal:
         assert journal.take_remarks() == ()
 

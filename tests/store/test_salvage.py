@@ -44,6 +44,20 @@ def test_what_comes_before_the_damage_is_read(whole: Original) -> None:
     assert salvaged.lost == len(whole.bodies) - len(found)
 
 
+def test_a_journal_put_together_again_keeps_its_title(whole: Original) -> None:
+    """Where nobody says how the garment is called, what is left of its own journal does."""
+    findings = Findings()
+    findings.look_through(whole.path, spoilt(whole, 12, 14))
+    salvaged = salvage(whole.path, findings, [], "")
+
+    assert salvaged is not None
+    own, found = (
+        open_image(whole.path, image).execute("SELECT title FROM garment").fetchone()
+        for image in (whole.path.read_bytes(), salvaged.image)
+    )
+    assert found == own != (whole.path.stem,)
+
+
 def test_a_copy_and_what_is_behind_the_damage_make_the_whole(whole: Original) -> None:
     """A page spoilt early costs nothing: a copy bridges it, and the entries after the copy are still there."""
     findings, copies = Findings(), Copies(whole.path).listed()
