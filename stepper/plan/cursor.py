@@ -15,7 +15,7 @@ from stepper.plan.cable_cells import recrossed
 from stepper.plan.evenly import even_round, in_fabric, usual_change
 from stepper.plan.inline_repeats import run_together, said_so_often
 from stepper.plan.model import Group, Item, Run
-from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, NeedleEnds, in_order, left_over, parts_of
+from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.places import begins_round
 from stepper.plan.row_elements import MisfitError, held_stitches, is_short
 from stepper.plan.row_repeats import RowRepeats
@@ -57,8 +57,6 @@ class Cursor(RowRepeats):
     """Whether the row ended at a turn with the rest put on hold."""
     begins: int = 0
     """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
-    ends: NeedleEnds = field(default_factory=NeedleEnds)
-    """Where the needles of a sock end."""
     steps: int = 0
     """Elements worked so far, every pass of a repeat counted."""
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.inline_repeats import goes_by_markers, no_division, said_so_often
 from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.needle_by_needle import NeedleEnds
 from stepper.plan.places import Places
 from stepper.plan.round_sources import Choice, Supplies
 from stepper.plan.row_elements import MisfitError, fixed_uses
@@ -20,6 +21,8 @@ class RowRepeats(Places):
 
     yarn: str
     supplies: Supplies
+    ends: NeedleEnds = field(default_factory=NeedleEnds)
+    """Where the needles of a sock end."""
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work elements one after the other; give what they come to."""
