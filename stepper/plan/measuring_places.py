@@ -176,9 +176,13 @@ def _is_rib(draft: DraftRound) -> bool:
 
 
 def _opens_armhole(draft: DraftRound) -> bool:
-    """Return whether a row binds off at an edge, or puts stitches on hold for other parts."""
+    """Return whether a row binds off at an edge, or puts stitches on hold for both sleeves.
+
+    In rows one stretch on hold is the other side of the neck.
+    """
     first = next((run for run in flatten(draft.phrase) if run.uses), None)
-    return draft.divide or (first is not None and first.stitch == "bo" and draft.after > 0)
+    held = sum(run.stitch == "hold" for run in flatten(draft.phrase))
+    return held > (1 if draft.flat else 0) or (first is not None and first.stitch == "bo" and draft.after > 0)
 
 
 def like_another(duration: UntilLike, needles: Needles) -> int:
