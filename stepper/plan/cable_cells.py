@@ -51,20 +51,26 @@ def uncrossed(code: str) -> str:
     return looks_of(Run(cable, 1, ""))[int(place)] if mark else code
 
 
-def recrossed(cells: Sequence[_Cell]) -> list[_Cell]:
+def recrossed(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
     """Return cells with a cable, and nothing behind it, wherever all its columns stand side by side.
 
-    Raises:
-        ValueError: only some columns of a cable stand there, so that nobody can tell how it goes on.
+    Of a cable that was cut into, what is left is worked as it looks, as decreases eat it up.
+
+    Returns:
+        The cells, and the cables of which not all columns stand there.
     """
     made: list[_Cell] = []
+    broken: dict[str, None] = {}
     at = 0
     while at < len(cells):
         cable, mark, _ = cells[at][0].partition("#")
         width = stitch(cable).uses if mark else 1
         whole = [f"{cable}#{number}" for number in range(width)]
-        if mark and [cell[0] for cell in cells[at : at + width]] != whole:
-            raise ValueError(f"{cable} would cross here, and not all of its stitches stand together")
-        made.append((cable, cells[at][1]))
-        at += width
-    return made
+        if not mark or [cell[0] for cell in cells[at : at + width]] == whole:
+            made.append((cable, cells[at][1]))
+            at += width
+            continue
+        broken[cable] = None
+        made.append((uncrossed(cells[at][0]), cells[at][1]))
+        at += 1
+    return made, tuple(broken)

@@ -314,11 +314,11 @@ class Cursor(RowRepeats):
         if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
-        try:
-            worked = recrossed(cells)
-        except ValueError as broken:
-            told = f"nobody can tell how the pattern goes on here: {broken}."
-            raise MisfitError(element.place, told, "Write the round out.") from broken
+        worked, broken = recrossed(cells)
+        for cable in broken if self.supplies.tell is not None else ():
+            assert self.supplies.tell is not None
+            told = f"{cable} does not cross here: not all of its stitches stand together."
+            self.supplies.tell(element.place, told)
         runs = joined(
             Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
             for (code, yarn), alike in groupby(worked)

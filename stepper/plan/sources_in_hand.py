@@ -24,6 +24,7 @@ def supplies_of(needles: Needles) -> Supplies:
         look=lambda place: _look(place, needles),
         section=needles.section.name,
         held=needles.held,
+        tell=needles.warn,
         pair=lambda: _pair(needles),
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.plan.cable_cells import crossings, recrossed, uncrossed
 from stepper.plan.model import Run
-from tests.plan.test_compile import faults, plan_of
+from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 
 CABLE = (
@@ -22,10 +20,11 @@ def test_a_cable_crosses_again_in_its_row_after_shaping_beside_it() -> None:
     assert all(round_.after == 21 for round_ in rounds)
 
 
-def test_a_cable_that_was_cut_into_is_not_guessed() -> None:
-    """A decrease takes one of its stitches; how it goes on is the pattern's to say."""
-    work = f"{CABLE}P7, k2tog, k6, p6. 20 sts.\nWork 4 rounds even in pattern.\nBind off."
-    assert "not all of its stitches stand together" in faults(project(work))
+def test_a_cable_that_decreases_eat_into_crosses_no_more_and_that_is_told() -> None:
+    """Decreases eat columns; what is left of the cable is knitted."""
+    plan = plan_of(project(f"{CABLE}P7, k2tog, k6, p6. 20 sts.\nWork 4 rounds even in pattern.\nBind off."))
+    assert all("rc" not in run.stitch for round_ in plan.rounds[7:] for run in round_.runs)
+    assert any("4/4 rc does not cross here" in warning.text for warning in plan.warnings)
 
 
 def test_the_columns_of_a_cable_are_its_stitches() -> None:
@@ -33,6 +32,5 @@ def test_the_columns_of_a_cable_are_its_stitches() -> None:
     cells = crossings((Run("k", 2, "MC"), Run("2/2 rc", 1, "MC")))
     assert cells == {2: ("2/2 rc#0", ""), 3: ("2/2 rc#1", ""), 4: ("2/2 rc#2", ""), 5: ("2/2 rc#3", "")}
     assert [uncrossed(code) for code, _ in cells.values()] == ["k"] * 4
-    assert recrossed([("p", ""), *cells.values()]) == [("p", ""), ("2/2 rc", "")]
-    with pytest.raises(ValueError, match="would cross here"):
-        recrossed([("2/2 rc#1", ""), ("2/2 rc#2", "")])
+    assert recrossed([("p", ""), *cells.values()]) == ([("p", ""), ("2/2 rc", "")], ())
+    assert recrossed([("2/2 rc#1", ""), ("2/2 rc#2", "")]) == ([("k", ""), ("k", "")], ("2/2 rc",))
