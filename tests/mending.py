@@ -65,6 +65,8 @@ class Outcome:
     """Counted, after the count that began it."""
     words: list[int] = field(default_factory=list)
     """Of each answer, before what she may choose from."""
+    said: list[tuple[int, str]] = field(default_factory=list)
+    """The same with what was said."""
     log: list[str] = field(default_factory=list)
 
 
@@ -229,7 +231,9 @@ class Mender:
         self.effects = considered.effects
         lines = [tell_effect(each, self.session.plan) for each in self.effects if not isinstance(each, TellStep)]
         said = aloud(" ".join(line for line in lines if line))
-        self.outcome.words.append(len(said.partition("Say:")[0].replace(",", " ").split()))
+        before = said.partition("Say:")[0].partition("Then say:")[0]
+        self.outcome.words.append(len(before.replace(",", " ").split()))
+        self.outcome.said.append((self.outcome.words[-1], said))
         self.outcome.log += [f"> {cue}", *lines]
         refused = [each for each in self.effects if isinstance(each, Refuse)]
         assert not refused, (self.outcome.log, self.kind, self.index)

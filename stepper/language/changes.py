@@ -87,7 +87,9 @@ def _offer(choice: PlaceChoice) -> str:
     else:
         where = f"the end of {choice.section}"
     fits = f"{plural(choice.have, 'stitch', 'stitches')}, as it wants"
-    if choice.have != choice.want:
+    if choice.places:
+        fits = f"the rest spread anew, {choice.made} of {len(choice.places)} made"
+    elif choice.have != choice.want:
         fits = f"you have {plural(choice.have, 'stitch', 'stitches')} and it wants {choice.want}"
     back = _taken_back(choice, "take back")
     return f"{where}; {fits}{'; ' + back.rstrip('.') if back else ''}."

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import about_words, fault_words, outlook, remedy_words
+from stepper.language import about_words, doubt_words, fault_words, outlook, remedy_words
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
@@ -180,8 +180,7 @@ def _counted(effect: effects.TellCounted, plan: Plan) -> str:
         return f"{effect.counted}, as it should be at the end."
     difference = effect.counted - effect.now
     side = "more" if difference > 0 else "fewer"
-    line = f"{effect.counted}: that is {abs(difference)} {side} than the {effect.now} expected."
-    return line if effect.end == effect.now else f"{line} At the end it should be {effect.end}."
+    return f"{effect.counted}: {abs(difference)} {side} than {effect.now}."
 
 
 def _ask_count(effect: effects.AskCount, plan: Plan) -> str:
@@ -352,6 +351,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
         **about_words.LINES,
+        **doubt_words.LINES,
         **fault_words.LINES,
         **remedy_words.LINES,
     }

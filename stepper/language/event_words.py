@@ -178,6 +178,10 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
             name="how much a step reads", journal=lambda event, plan: f"steps by {event.by.value}"
         ),
         events.Counted: EventWords(name="the count", journal=_counted, notes=_counted_off),
+        events.Doubted: EventWords(
+            name="what was asked back",
+            journal=lambda event, plan: "asked back" if event.doubt is not None else "not so; dropped",
+        ),
         events.Measured: EventWords(
             name="the measurement",
             journal=lambda event, plan: f"measured {length(event.length_mm, plan.units)}",

@@ -35,13 +35,14 @@ again. Source: chosen here."""
 def stretch_words(kind: Landmark, first: int, end: int | None, seen: Round | None) -> str:
     """Say what lies between two landmarks, which of them belongs to it, and what they are."""
     name = _landmark(kind, seen)
-    start = f"the {ordinal_words(first)} {name}" if first else "the beginning of the round"
     if kind is Landmark.MARKER:
-        return f"from {start} to {f'the {ordinal_words(end)} marker' if end is not None else 'the end'}"
-    start = f"after {start}" if first else f"from {start}"
+        start = f"the {ordinal_words(first)} {name}" if first else "the beginning"
+        return f"from {start} to {f'the {ordinal_words(end)} {name}' if end is not None else 'the end'}"
+    start = f"after the {ordinal_words(first)} {name}" if first else ""
     if end is None:
-        return f"{start} to the end"
-    return f"{start} up to and including the {ordinal_words(end)}{'' if first else ' ' + name}"
+        return f"{start} to the end" if first else "all of it"
+    goal = f"up to and including the {ordinal_words(end)}"
+    return f"{start} {goal}" if first else f"{goal} {name}"
 
 
 def _landmark(kind: Landmark, seen: Round | None) -> str:
@@ -68,7 +69,7 @@ def ask_stretch(stretch: Stretch, plan: Plan) -> str:
 
 
 def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
-    again = "Once more, in parts: " if effect.again else ""
+    again = "Once more in parts: " if effect.again else ""
     asked = ask_stretch(effect.stretch, plan)
     return f"{again}{asked if again else sentence_case(asked)}. Say: there are, and the number."
 
@@ -79,9 +80,9 @@ def ask_again(expect: int, *, plain: bool) -> str:
     if parts == 1:
         return f"count once more: {expect} expected. Say: count is, and the number"
     rest = expect - size * (parts - 1)
-    how = f"hang a marker after {size}, the half; then {rest} more"
+    how = f"a marker after {size}, the half; {rest} more behind it"
     if parts > 2:
-        how = f"hang a marker after every {size}; behind the third are {rest} more"
+        how = f"a marker every {size}; {rest} more behind the third"
     return f"count once more: {how}. Say: count is, and the number"
 
 
@@ -119,15 +120,15 @@ def look_words(seen: Seen, index: int, plan: Plan) -> str:
 def _found(effect: effects.TellFound, plan: Plan) -> str:
     many = f"{abs(effect.difference)} {'too many' if effect.difference > 0 else 'too few'}"
     if effect.kind is None:
-        return f"{sentence_case(many)}, in plain fabric without a landmark."
+        return f"{sentence_case(many)}, in plain fabric. Say: what can I do."
     seen = plan.rounds[effect.index] if effect.index is not None else None
     where = stretch_words(effect.kind, effect.first, effect.end, seen)
     if not effect.single:
         return f"It is off in more than one place, {where}."
     if effect.rest:
         rest = f"{abs(effect.rest)} {'too many' if effect.rest > 0 else 'too few'}"
-        return f"There are two faults. The first lies {where}: {many}; elsewhere {rest}."
-    return f"The fault lies {where}: {many}."
+        return f"Two faults: {many} {where}; {rest} elsewhere, looked for after it. Say: what can I do."
+    return f"The fault lies {where}: {many}. Say: what can I do."
 
 
 def _causes(effect: effects.TellCauses, plan: Plan) -> str:

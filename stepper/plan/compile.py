@@ -242,7 +242,7 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
         # A chart and the same without its bobbles bear one name: what was read of one is not the other.
         needles.caches.drawn, needles.caches.charted = {}, {}
     needles.begin_section(section.name, section.yarn)
-    needles.fabric = project.fabrics.get(section.gauge)
+    needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
     needles.short_rows.method = section.short_rows or turned_in(section.lines) or needles.short_rows.method
     fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
     mine = own.needles.get(section.name) if own is not None else None

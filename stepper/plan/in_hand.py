@@ -14,6 +14,7 @@ from stepper.plan.phrase import WorkedPhrase
 from stepper.plan.round_sources import ChartRound
 from stepper.plan.size_alone import AloneIn, LinesAlone
 from stepper.project.instructions import Line
+from stepper.project.model import Fabric
 from stepper.project.problems import Span
 
 
@@ -26,6 +27,8 @@ class SectionInHand:
     """Index of its first draft."""
     yarn: str = ""
     """Key of its yarn, with which the rounds go on that name none."""
+    fabric: Fabric | None = None
+    """The fabric it names; on another needle the rounds may be another one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
     label: str | None = None

@@ -7,7 +7,11 @@ import re
 from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES
 from stepper.plan.needles import Needles
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
+from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span, nearest, one_of
+
+_SAME_MM = 0.01
+# Needles nearer than this are one needle, printed twice.
 
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
@@ -19,8 +23,33 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     if not mm:
         return
     needles.needle_mm = mm
+    needles.fabric = fabric_on(mm, needles.section.fabric, needles.project)
     needles.alterations.needle = (instruction.own,) if instruction.own else ()
     needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric | None:
+    """Return the fabric that a section is on a needle: lengths become rounds by its gauge.
+
+    Args:
+        needle_mm: The needle in hand. Unit: mm.
+        own: The fabric that the section names; None if it names none.
+        project: The checked file.
+
+    Returns:
+        The one fabric of the file with that needle. The section's own if it has that needle or names none, or
+        if the file has no other for it, or several, among which the needle does not choose.
+    """
+    if own is None or own.needle_mm is None or project.spacing is None:
+        return own  # without a spacing the plan is made as it was before, for a journal knitted then
+    if abs(own.needle_mm - needle_mm) < _SAME_MM:
+        return own
+    on_it = [
+        fabric
+        for fabric in project.fabrics.values()
+        if fabric.needle_mm is not None and abs(fabric.needle_mm - needle_mm) < _SAME_MM
+    ]
+    return on_it[0] if len(on_it) == 1 else own
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:

@@ -89,10 +89,8 @@ def work_phrase(
     left = leave(met, worked, used=used, made=made, placed=tuple(cursor.placed), turned=cursor.turned)
     if met.begins_at_turn and method == "german":
         items = _with_double_stitch(items)
-    if met.lead:
-        items = [Run("rest", met.lead, yarn), *items]
     return WorkedPhrase(
-        items=tuple(items),
+        items=(Run("rest", met.lead, yarn), *items) if met.lead else tuple(items),
         after=after,
         markers=left.markers,
         held=tuple(cursor.held),

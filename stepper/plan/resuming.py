@@ -17,13 +17,15 @@ Theory of operation. What is knitted is a sequence of rounds; names, labels and 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from stepper.craft.stitches import Stitch
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.aligning import common_lengths, renamed_sections, seams, skipped_or_doubled
 from stepper.plan.fingerprint import Knitted, knitted, placed_alike
 from stepper.plan.labelled import same_distance
 from stepper.plan.model import Plan, Round
+from stepper.plan.respace import NoRoomError, respace, spread_of
 
 MOST_CHOICES = 4
 """Places offered at most: about as many as can be kept in mind while they are read out (Cowan 2001, from
@@ -57,6 +59,15 @@ class PlaceChoice:
     """Rounds that come off first, the one in hand apart."""
     stitches_back: int = 0
     """Stitches of the round in hand that come off first. Unit: stitches."""
+    places: tuple[int, ...] = ()
+    """Where the increases or decreases of the round then lie, those made already among them; empty unless the
+    rest of them is spread anew. Unit: stitches of the old round before each."""
+    made: int = 0
+    """How many of them are made."""
+    before: int = 0
+    """Stitches the round begins with where it is spread anew. Unit: stitches."""
+    after: int = 0
+    """Stitches it then ends with. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -203,7 +214,7 @@ def _asked(both: _Both, best: list[int]) -> Resumed:
     kept = [seam for seam in ranked if seam == by_name or seam in fitting]
     back = _ripped_back(both)
     offers = [choice for seam in kept for choice in _at_seam(both, seam)]
-    unlike = {(each.index, each.stitch): each for each in (*offers[: MOST_CHOICES - 1], back)}
+    unlike = {(each.index, each.stitch, each.places): each for each in (*offers[: MOST_CHOICES - 1], back)}
     choices = tuple(unlike.values())
     first = choices[0]
     same = first.stitch == both.stitch and _same_ahead(both, first.index)
@@ -226,11 +237,51 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
         yield _choice(both, seam, 0, have=_count(both.old, both.index))
         return
     alike = _worked_alike(both, seam)
+    if alike < stitch and seam < len(both.after):
+        yield from _spread_anew(both, hand, seam)
     if alike < stitch and seam < len(both.after) and both.new.rounds[seam].before == hand.before:
         have = _on_needles(hand, alike)
         yield _choice(both, seam, alike, have=have, stitches_back=stitch - alike)
     last = both.new.rounds[seam].progress - 1 if seam < len(both.after) else 0
     yield _choice(both, seam, max(0, min(stitch, last)), have=_on_needles(hand, stitch))
+
+
+def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
+    """Offer to keep what is worked and spread the rest of the increases or decreases anew, so that the new
+    count is met; not where they have places of their own."""
+    new = both.new.rounds[seam]
+    was, now = spread_of(hand), spread_of(new)
+    if was is None or now is None or was.change != now.change or new.before != hand.before or not new.evenly:
+        return
+    made, used = _changes_made(hand, both.stitch, now.change)
+    try:
+        places = respace(new, used=used, made=made)
+    except NoRoomError:
+        return
+    have = _on_needles(hand, both.stitch)
+    stitch = used + made * now.change.change
+    yield replace(
+        _choice(both, seam, stitch, have=have),
+        want=have,
+        places=(*hand.shaping[:made], *places[made:]),
+        made=made,
+        before=new.before,
+        after=new.after,
+    )
+
+
+def _changes_made(round_: Round, worked: int, change: Stitch) -> tuple[int, int]:
+    """Count the changes made in the stitches worked of a round, and the old stitches they took up."""
+    made, used, left = 0, 0, worked
+    for code, _, times in knitted(round_)[4]:
+        entry = stitch_of(code)
+        done = times if times * entry.progress <= left else left // max(1, entry.progress)
+        made += done * (entry.code == change.code)
+        used += done * entry.uses
+        left -= done * entry.progress
+        if done < times:
+            break
+    return made, used
 
 
 def _ripped_back(both: _Both) -> PlaceChoice:

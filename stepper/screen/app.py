@@ -81,9 +81,9 @@ class Screen:
         """Take a line the session tells; called on the thread that works off the cues."""
         self._lines.append(line)
 
-    def hear(self, text: str) -> None:
+    def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the ears."""
-        self._hand_over(lambda: self._words(text, by_ear=True))
+        self._hand_over(lambda: self._words(text, by_ear=True, score=score))
 
     def schedule(self, seconds: float, cue: Cue) -> None:
         """Offer a cue to the session after a delay."""
@@ -241,12 +241,12 @@ class Screen:
             self._heard = None
             self._work(way)
 
-    def _words(self, text: str, *, by_ear: bool) -> None:
+    def _words(self, text: str, *, by_ear: bool, score: float = 1.0) -> None:
         assert self._sitting is not None
         before = self._sitting.session.state.seq
         self._lines = []
         self._turned = False
-        self._sitting.offer_words(text, heard=by_ear)
+        self._sitting.offer_words(text, heard=by_ear, score=score)
         self._worked()
         session = self._sitting.session
         did = describe_result(self._lines, text, session, changed=session.state.seq != before)

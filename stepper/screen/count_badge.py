@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.measures import plural
+from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
 from stepper.screen.rows import Row, Span, clean
 from stepper.screen.style import Badge, Depth, badge
@@ -14,7 +14,7 @@ from stepper.session.checks import expected_at_end
 from stepper.session.count_timing import due
 from stepper.session.fault.inquiry import inquire
 from stepper.session.plan_question import first_say
-from stepper.session.state import Position, State
+from stepper.session.state import Doubt, DoubtKind, Position, State
 from stepper.session.tally import count_at
 
 
@@ -32,6 +32,8 @@ def judge_count(plan: Plan, state: State) -> CountVerdict:
     knitting = state.knitting
     if state.question is not None:
         return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
+    if knitting.doubt is not None:
+        return CountVerdict(badge=Badge.ASKS, word="is it so", detail=_asked_back(knitting.doubt, plan))
     if knitting.tens is not None:
         so_far = f"{sum(knitting.tens)} so far"
         return CountVerdict(badge=Badge.ASKS, word="counting", detail=so_far)
@@ -44,6 +46,14 @@ def judge_count(plan: Plan, state: State) -> CountVerdict:
         worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
         return CountVerdict(badge=Badge.CALM, word="not counted", detail=worked)
     return _stands(plan, state, knitting.stands.place, knitting.stands.stitches)
+
+
+def _asked_back(doubt: Doubt, plan: Plan) -> str:
+    """Return what is asked back, in figures."""
+    if doubt.kind is DoubtKind.LENGTH:
+        return f"{length(doubt.length_mm, plan.units)}?"
+    end = " and the round finished" if doubt.kind is DoubtKind.FINISHED else ""
+    return f"{doubt.number}{end}?"
 
 
 def count_expected(plan: Plan, state: State) -> tuple[int, int]:

@@ -31,7 +31,7 @@ class Sitting(Protocol):
         """Put a cue into the queue."""
         ...
 
-    def offer_words(self, text: str, *, heard: bool = False) -> None:
+    def offer_words(self, text: str, *, heard: bool = False, score: float = 1.0) -> None:
         """Put words into the queue."""
         ...
 

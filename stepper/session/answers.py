@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, respacing
+from stepper.session import cues, doubts, respacing
 from stepper.session.about import tell_about, tell_how_far_to, tell_meaning
 from stepper.session.checks import expected_at_end
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
@@ -103,6 +103,7 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Ef
 
 
 def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
+    yield from doubts.ask_back(plan, state)
     yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
 
 

@@ -46,12 +46,13 @@ _SECOND: Final = ("advanced", "returned", "placed", "jumped")
 # Version 2 adds the stitches and the kind of knitting, for pace and days. Version 3 of a jump says
 # whether the last good count is left behind. Version 2 of a changed plan moves respacings and lifelines
 # too. Version 2 of counts between landmarks numbers every landmark; where there were very many, version 1
-# numbered some, so its answers are left and the counts made again.
-# Version 2 of a stride says for which rounds.
+# numbered some, so its answers are left and the counts made again. Version 2 of a count says whether the
+# round is finished with it. Version 2 of a stride says for which rounds. Version 2 of a question for the
+# place may spread a round anew.
 
 VERSIONS: Final = types.MappingProxyType(
     dict.fromkeys(KINDS, 1)
-    | dict.fromkeys((*_SECOND, "plan-changed", "searched", "stride-set"), 2)
+    | dict.fromkeys((*_SECOND, "plan-changed", "searched", "counted", "stride-set", "place-asked"), 2)
     | {"jumped": 3}
 )
 """Version each kind is written in now."""
@@ -60,6 +61,7 @@ _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 _UPGRADES: Final[types.MappingProxyType[tuple[str, int], _Upgrade]] = types.MappingProxyType(
     {(kind, 1): lambda body: body for kind in _SECOND}
     | {("jumped", 2): lambda body: body, ("plan-changed", 1): lambda body: body}
+    | {("counted", 1): lambda body: body, ("place-asked", 1): lambda body: body}
     | {("stride-set", 1): lambda body: body}
     | {("searched", 1): lambda body: {**body, "answers": []}}
 )

@@ -8,10 +8,12 @@ increase or decrease weighs as so many plain stitches, because it goes wrong mor
 the end of the round in which the interval is passed; if it is not made, it falls due again after twice, four
 times, eight times as much, so that nobody is nagged and nothing about asking has to be remembered.
 
-A count is always due, whatever the figures say, before the first shaping of a section, a chart, a division or
-a bind-off, and after what the plan itself marks (a cast-on, stitches picked up, an increase spread evenly); a
-good count one plain round earlier serves. Within a run of shaping rounds, such as a raglan, every round would
-lock a fault in; there half the interval has to have passed. No I/O, no clock.
+A count is always due, whatever the figures say, before the first shaping of a section, a chart, a
+division or a bind-off, and after what the plan itself marks (a cast-on, stitches picked up, an increase
+spread evenly); a good count one plain round earlier serves, and so does one less than half an interval
+back, except before what ends or divides the piece and after an even increase. Within a run of shaping
+rounds, such as a raglan, every round would lock a fault in; there half the interval has to have passed.
+Within short rows nothing is asked for, since part of the stitches wait on either side. No I/O, no clock.
 """
 
 from __future__ import annotations
@@ -29,6 +31,7 @@ from stepper.session.state import Asking, Position, State
 _DIVIDING = frozenset(("hold", "co"))
 _ENDING = frozenset(("bo", "graft", "draw"))
 _LACE = frozenset(("yo", "yo2"))
+_SHORT = frozenset(("rest", "turn", "w&t"))
 
 MORE_SHARE = 0.5
 """With "ask more" the interval is this share of the best one, as if there were four times as many faults."""
@@ -76,21 +79,24 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     if asking is Asking.PATTERN:
         return check
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
+    if ahead is not None and is_short_row(round_) and is_short_row(ahead):
+        return None  # some stitches wait on either side; the row that takes all in again is counted
     lock = None if ahead is None else locks(round_, ahead)
-    if lock == SHAPING and _shaped_before(plan, done):
+    lately, soft = _counted_lately(plan, state, done), None
+    if lock is not None and not _ends(lock) and (lately or _goes_on(lock, plan, done)):
         lock, soft = None, lock
-    else:
-        soft = None
     if lock is not None and _just_counted(state, done) and is_tolerant(round_):
         lock = None  # it was right one plain round ago
     if asking is Asking.LESS:
         return lock
-    if check is not None and (lock or asking is Asking.MORE or not round_.shaping or round_.evenly):
+    plain = not round_.shaping and not lately
+    if check is not None and (lock or asking is Asking.MORE or plain or round_.evenly):
         return check
     return lock or _by_cost(plan, state, done, soft or check)
 
 
 SHAPING = "before the shaping"
+CHART = "before chart "
 
 
 def locks(done: Round, ahead: Round) -> str | None:
@@ -101,8 +107,33 @@ def locks(done: Round, ahead: Round) -> str | None:
     if codes & _DIVIDING:
         return "before the division" if "hold" in codes else None
     if ahead.chart is not None and ahead.chart != done.chart:
-        return f"before chart {ahead.chart}"
+        return f"{CHART}{ahead.chart}"
     return SHAPING if ahead.shaping and not done.shaping else None
+
+
+def is_short_row(round_: Round) -> bool:
+    """Return whether a row turns before its end or leaves stitches unworked."""
+    return bool({run.stitch for run in round_.runs} & _SHORT)
+
+
+def _ends(lock: str) -> bool:
+    """Return whether what a fault would be locked in by ends or divides the piece."""
+    return lock != SHAPING and not lock.startswith(CHART)
+
+
+def _goes_on(lock: str, plan: Plan, done: int) -> bool:
+    """Return whether the shaping ahead only goes on with that of its section."""
+    return lock == SHAPING and _shaped_before(plan, done)
+
+
+def _counted_lately(plan: Plan, state: State, done: int) -> bool:
+    """Return whether a good count lies less than half an interval back, so that another would cost more than
+    it saves: in a stranded yoke a chart or an increase follows the other every few rounds."""
+    verified = state.knitting.stands
+    if verified is None:
+        return False
+    risk = _risk_of(plan.rounds[verified.place.index : done + 1]) - verified.place.stitch
+    return risk < SHAPED_SHARE * interval_at(plan, state, done)
 
 
 def _just_counted(state: State, done: int) -> bool:

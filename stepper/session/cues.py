@@ -21,6 +21,8 @@ class Cue:
 
     at: str = ""
     """When it was given. ISO 8601 with the offset from UTC; filled in by the part that has a clock."""
+    heard: float | None = None
+    """How well it was heard; None where it was typed, keyed or pressed. Range: 0 (a guess) to 1 (certain)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

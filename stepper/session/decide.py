@@ -6,6 +6,7 @@ from stepper.plan.model import Plan
 from stepper.session import read_along
 from stepper.session.cues import Beat, Cue, Silence
 from stepper.session.decision import Decision
+from stepper.session.doubts import hold
 from stepper.session.rules import RULES, mode_of
 from stepper.session.state import State
 
@@ -26,4 +27,5 @@ def decide(plan: Plan, state: State, cue: Cue) -> Decision:
         return read_along.beat(plan, state, cue)
     if isinstance(cue, Silence):
         return ()
-    return RULES[mode_of(plan, state), type(cue)](plan, state, cue)
+    decision = RULES[mode_of(plan, state), type(cue)](plan, state, cue)
+    return hold(plan, state, cue, decision)

@@ -14,7 +14,7 @@ from stepper.plan.carry import Change
 from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.respace import Respacing
 from stepper.session.fault.ways import RemedyKind
-from stepper.session.state import Answer, Asking, Position, Question, ReadingAlong, Reminder, Sight
+from stepper.session.state import Answer, Asking, Doubt, Position, Question, ReadingAlong, Reminder, Sight
 from stepper.session.steps import By, RoundSort
 
 
@@ -146,10 +146,22 @@ class Counted(Event):
     expected_end: int
     """What there should be at the end of this round. Unit: stitches."""
 
+    worked: int = 0
+    """Stitches worked from the place to the end of the round, where she said that it is finished with this
+    count; 0 where it is not. Always 0 in entries of version 1. Unit: stitches."""
+
     @property
     def agrees(self) -> bool:
         """Whether the count is right here or for the end of the round."""
         return self.stitches in (self.expected, self.expected_end)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doubted(Event):
+    """A number was asked back before it moves anything, or dropped."""
+
+    doubt: Doubt | None
+    """What is asked back; None where she said no."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

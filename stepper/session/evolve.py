@@ -15,6 +15,7 @@ from stepper.session.events import (
     AskingSet,
     Closed,
     Counted,
+    Doubted,
     Event,
     FellAsleep,
     Jumped,
@@ -141,7 +142,8 @@ def _done(state: State, event: Event) -> State:
         seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
-    knitting = _covered(state.knitting, _knitted(state.knitting, event), event, stitches)
+    asked = replace(state.knitting, doubt=None)  # whatever happens settles what was asked back
+    knitting = _covered(state.knitting, _knitted(asked, event), event, stitches)
     return replace(state, knitting=knitting, undo=undo, redo=())
 
 
@@ -170,10 +172,14 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             kept = [each for each in knitting.strides if each.sort is not event.sort]
             return replace(knitting, strides=(*kept, Stride(sort=event.sort, by=event.by)))
         case Counted() if event.agrees:
-            verified = Verified(place=event.place, stitches=event.stitches)
-            return replace(knitting, verified=verified, fault=None, tens=None)
+            place = Position(index=event.place.index + 1) if event.worked else event.place
+            verified = Verified(place=place, stitches=event.stitches)
+            here = place if event.worked else knitting.place
+            return replace(knitting, place=here, verified=verified, fault=None, tens=None)
         case Counted():
             return replace(knitting, fault=_counted_off(knitting.fault, event), tens=None)
+        case Doubted():
+            return replace(knitting, doubt=event.doubt)
         case Searched() if knitting.fault is not None:
             answers = (*knitting.fault.answers, *event.answers)
             return replace(knitting, fault=replace(knitting.fault, answers=answers))
@@ -317,6 +323,7 @@ def _carried(state: State, event: PlanChanged) -> State:
         mends=event.mends,
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
         verified=None,
+        doubt=None,
     )
     if event.lifelines is not None:  # an old journal does not say where these went
         lifelines = tuple(each for each in event.lifelines if each <= event.place)

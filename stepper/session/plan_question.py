@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
+from stepper.plan.respace import Respacing
+from stepper.plan.resuming import PlaceChoice
 from stepper.session.cues import Choose, Cue
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import PlanChanged
@@ -17,6 +19,7 @@ def answer(plan: Plan, state: State, cue: Choose) -> Decision:
     if not 1 <= cue.number <= len(question.choices):
         return Refusal(sentence=first_say(state))
     choice, adapted = question.choices[cue.number - 1], question.adapted
+    anew = _spread_anew(choice)
     return (
         PlanChanged(
             at=cue.at,
@@ -29,9 +32,24 @@ def answer(plan: Plan, state: State, cue: Choose) -> Decision:
             have=choice.have,
             want=choice.want,
             mends=adapted.mends,
-            respacings=adapted.respacings,
+            respacings=(*adapted.respacings, *anew),
             lifelines=adapted.lifelines,
             answer=cue.number,
+        ),
+    )
+
+
+def _spread_anew(choice: PlaceChoice) -> tuple[Respacing, ...]:
+    """Return the spacing of the round in hand where the rest of its changes is spread anew."""
+    if not choice.places:
+        return ()
+    return (
+        Respacing(
+            index=choice.index,
+            section=choice.section,
+            before=choice.before,
+            after=choice.after,
+            places=choice.places,
         ),
     )
 

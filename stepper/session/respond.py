@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, read_along, respacing
+from stepper.session import cues, doubts, read_along, respacing
 from stepper.session.answers import ANSWERS, step_at
 from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
@@ -44,6 +44,7 @@ from stepper.session.events import (
     AskingSet,
     Closed,
     Counted,
+    Doubted,
     Event,
     FellAsleep,
     Jumped,
@@ -150,8 +151,16 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         done = before.place if before.place != Position() else None
         yield TellRecap(done=done, at=before.last_cue_at)
         yield from tell_reminders(before, after)
-    yield from inquiry.ask_next(plan, after)
+    yield from ask_open(plan, after)
     yield step_at(plan, after, Lead.FULL)
+
+
+def ask_open(plan: Plan, state: State) -> Iterator[Effect]:
+    """Ask once more what is open: what was asked back, or else what a search asks."""
+    if state.knitting.doubt is not None:
+        yield from doubts.ask_back(plan, state)
+    else:
+        yield from inquiry.ask_next(plan, state)
 
 
 def _place_asked(plan: Plan, before: State, event: PlaceAsked, after: State) -> Iterator[Effect]:
@@ -207,6 +216,9 @@ def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterato
         yield inquiry.TellSound(stitches=event.stitches)
         return
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
+    if event.worked:  # with this count the round is finished
+        done = Placed(at=event.at, origin=event.place, place=after.place)
+        yield from _moved_on(plan, before, done, after)
     if not event.agrees:
         yield from inquiry.ask_next(plan, after)
 
@@ -248,6 +260,7 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     moved = (was.place, was.by, was.strides, was.corrections, was.respacings, was.mends)
     if moved != (now.place, now.by, now.strides, now.corrections, now.respacings, now.mends):
         yield step_at(plan, after, Lead.FULL)
+    yield from doubts.ask_back(plan, after)
 
 
 def _fell_asleep(plan: Plan, before: State, event: FellAsleep, after: State) -> Iterator[Effect]:
@@ -263,6 +276,7 @@ def _woke_up(plan: Plan, before: State, event: WokeUp, after: State) -> Iterator
         return
     if after.place.stitch:
         yield from inquiry.tell_spot(plan, after)
+    yield from doubts.ask_back(plan, after)
     yield step_at(plan, after, Lead.PART if after.place.stitch else Lead.FULL)
 
 
@@ -277,7 +291,9 @@ def _closed(plan: Plan, before: State, event: Closed, after: State) -> Iterator[
 
 
 def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Iterator[Effect]:
-    yield from inquiry.tell_remedied(plan, before, event, after)
+    here = event.mend is not None and event.mend.index == after.place.index and not event.mend.spread
+    if not here:  # else the reminder that follows says it
+        yield from inquiry.tell_remedied(plan, before, event, after)
     if not event.remedy.settles:
         return  # she looks or counts first; nothing is to be knitted yet
     yield from inquiry.tell_mends(after)
@@ -300,6 +316,7 @@ TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         Jumped: _moved,
         StrideSet: _stride_set,
         Counted: _counted,
+        Doubted: doubts.tell_doubted,
         Measured: _measured,
         Weighed: _weighed,
         Noted: _noted,

@@ -11,7 +11,18 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import about, checks, control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import (
+    about,
+    checks,
+    control,
+    cues,
+    doubts,
+    due,
+    moves,
+    plan_question,
+    read_along,
+    respacing,
+)
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.state import State
@@ -83,8 +94,8 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Remedies: (faults.ask_about_fault, faults.ask_about_fault, control.sleeping, control.over),
     cues.WhatElse: (faults.ask_about_fault, faults.ask_about_fault, control.sleeping, control.over),
     cues.CountAgain: (control.ask, control.ask, control.sleeping, control.over),
-    cues.Yes: (faults.yes, faults.yes, control.sleeping, control.over),
-    cues.No: (faults.no, faults.no, control.sleeping, control.over),
+    cues.Yes: (doubts.yes, doubts.yes, control.sleeping, control.over),
+    cues.No: (doubts.no, doubts.no, control.sleeping, control.over),
     cues.Choose: (faults.choose, faults.choose, control.sleeping, control.over),
     cues.Tink: (faults.tink, faults.tink, control.sleeping, control.over),
     cues.Respace: (respacing.respace_rest, control.all_done, control.sleeping, control.over),

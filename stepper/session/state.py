@@ -113,6 +113,32 @@ class Fault:
     """Whether a second count at the same place gave the same number."""
 
 
+class DoubtKind(Enum):
+    """What was asked back."""
+
+    COUNT = "count"
+    PART = "part"
+    """A count between two landmarks."""
+    LENGTH = "length"
+    LEFT = "left"
+    """Stitches left over at the end of the round; below 0 where it came out short."""
+    FINISHED = "finished"
+    """Whether the round is finished, since the count is that of its end."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doubt:
+    """A number that moves nothing before she says that it is so."""
+
+    kind: DoubtKind
+    place: Position
+    """Where it was said."""
+    number: int = 0
+    """Unit: stitches."""
+    length_mm: float = 0.0
+    """Unit: mm."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reminder:
     """What she asked to be reminded of."""
@@ -146,6 +172,8 @@ class Knitting:
     """Respacings of rounds, at most one for each."""
     verified: Verified | None = None
     fault: Fault | None = None
+    doubt: Doubt | None = None
+    """What was asked back, while that is open; None most of the time."""
     mends: tuple[Mend, ...] = ()
     """Counts that are off and where each is made good, in the order in which they were chosen."""
     lifelines: tuple[Position, ...] = ()

@@ -45,6 +45,8 @@ class _Words:
     text: str
     heard: bool
     """Whether they came through the microphone."""
+    score: float
+    """How well they were heard. Range: 0 to 1."""
 
 
 class Conductor:
@@ -86,15 +88,16 @@ class Conductor:
         """Put a cue into the queue. A cue without a time gets the time at which it is worked off."""
         self._queue.put(cue)
 
-    def offer_words(self, text: str, *, heard: bool = False) -> None:
+    def offer_words(self, text: str, *, heard: bool = False, score: float = 1.0) -> None:
         """Put words into the queue.
 
         Args:
             text: As typed or recognised.
             heard: Whether they came through the microphone; while the ears are closed, all such words but
                 "start listening" are silently ignored, because they may come from the film.
+            score: How well they were heard. Range: 0 (a guess) to 1 (certain).
         """
-        self._queue.put(_Words(text, heard))
+        self._queue.put(_Words(text, heard, score))
 
     # The consumer's thread
 
@@ -138,6 +141,8 @@ class Conductor:
             cue = understand(item.text, session.plan, at=now, own=own, counting=counting, nearly=nearly)
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
+            if heard and isinstance(cue, Cue):
+                cue = replace(cue, heard=item.score)
         else:
             cue = item if item.at else replace(item, at=now)
         if isinstance(cue, Silence):

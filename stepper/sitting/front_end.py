@@ -54,7 +54,7 @@ class FrontEnd(Protocol):
         """Offer a cue to the conductor after a delay."""
         ...
 
-    def hear(self, text: str) -> None:
+    def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the microphone, on any thread."""
         ...
 

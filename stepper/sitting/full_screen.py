@@ -81,9 +81,9 @@ class FullScreen:
         """Offer a cue after a delay, on the terminal's thread."""
         self._screen.schedule(seconds, cue)
 
-    def hear(self, text: str) -> None:
+    def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the microphone."""
-        self._screen.hear(text)
+        self._screen.hear(text, score)
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Show whether the ears are open, and why not."""

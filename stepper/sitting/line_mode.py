@@ -49,10 +49,10 @@ class LineMode:
         timer.daemon = True
         timer.start()
 
-    def hear(self, text: str) -> None:
+    def hear(self, text: str, score: float = 1.0) -> None:
         """Print on standard error what was heard, and hand it over."""
         complain(f'Heard "{text}".' if text else "Heard something that is no cue.")
-        self._conductor.offer_words(text, heard=True)
+        self._conductor.offer_words(text, heard=True, score=score)
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Print a sentence about the ears on standard error."""

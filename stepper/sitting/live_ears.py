@@ -43,7 +43,7 @@ class LiveEars:
         speaker: Speaker | None,
         mine: Preferences,
         *,
-        hear: Callable[[str], None],
+        hear: Callable[[str, float], None],
         tell: Callable[[bool, str], None],
         is_addressed: Callable[[], bool] | None = None,
     ) -> None:
@@ -53,7 +53,7 @@ class LiveEars:
             plan: What is knitted, for the names a cue may hold.
             speaker: The voice that must not be heard; None if nothing is said.
             mine: The knitter's settings: microphone, hearing, and her own words for cues.
-            hear: Called from a thread with the words of a cue.
+            hear: Called from a thread with the words of a cue and how well they were heard, 0 to 1.
             tell: Called from a thread with whether the ears are open now and a sentence about it: that they
                 listen, which setting could not be followed, or why nothing is heard.
             is_addressed: Whether the address word is required now; if None, as the settings say.
@@ -119,7 +119,7 @@ class LiveEars:
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")
             for heard in listen(microphone, recogniser, speech):
-                self._hear(heard.text)
+                self._hear(heard.text, heard.score)
         finally:
             microphone.close()
         return "The microphone has been closed."

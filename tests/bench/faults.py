@@ -2,17 +2,24 @@
 
 Prints figures; fails never. `python -m tests.bench.faults [places]`, 200 places for each kind and garment
 unless told otherwise. What the knitter answers stands in `tests.hunt`.
+
+`python -m tests.bench.faults mend [mistakes]`: a thousand mistakes, unless told otherwise, made and mended by what is
+said, with three knitters (`tests.mending`), over the fixtures and one garment of each construction. Prints as it goes.
 """
 
 from __future__ import annotations
 
 import sys
+from collections import Counter
 from collections.abc import Iterable
 from pathlib import Path
+from statistics import median
 
 from stepper.sitting.project_file import load
-from tests import fabric, hunt
+from tests import fabric, hunt, mending
+from tests.garments import NAMES, read_garment
 from tests.hunt import Trial
+from tests.mending import WORDS_A_SECOND, Outcome
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
@@ -45,8 +52,49 @@ def line(name: str, trials: list[Trial]) -> str:
     )
 
 
+def mended(made: int) -> None:
+    """Make and mend so many mistakes with each knitter."""
+    pieces = [mending.piece(path.stem, load(path).plan) for path in SAMPLES]
+    pieces += [mending.piece(name, read_garment(name)[1]) for name in NAMES]
+    for knitter in mending.KNITTERS:
+        found: list[Outcome] = []
+        for outcome in mending.outcomes(pieces, made, 1, knitter):
+            found.append(outcome)
+            if len(found) % 100 == 0:
+                print(outcome_line(f"answers {knitter}", found), flush=True)
+        for kind in mending.KINDS:
+            print(outcome_line(f"  {kind}", [each for each in found if each.kind == kind]))
+        firsts = Counter(each.first for each in found)
+        print("  first:", ", ".join(f"{kind} {many}" for kind, many in firsts.most_common()), flush=True)
+        for each in [each for each in found if each.harm or not each.right][:SHOWN]:
+            print(f"--- {each.kind}, {each.garment}: {each.harm or 'not right'}", *each.log, sep="\n")
+
+
+SHOWN = 4
+"""Conversations that went wrong printed in full for each knitter."""
+
+
+def outcome_line(name: str, found: list[Outcome]) -> str:
+    """Sum outcomes up: first remedy, harm, right in the end, questions, stitches, words."""
+    if not found:
+        return f"{name}: none"
+    many = len(found)
+    words = sorted(each for outcome in found for each in outcome.words)
+    longest, late = words[-1], words[int(0.95 * (len(words) - 1))]
+    return (
+        f"{name:22} {many:5}  first {100 * sum(each.first_right for each in found) / many:5.1f} %"
+        f"  harm {sum(bool(each.harm) for each in found):3}  right {100 * sum(each.right for each in found) / many:5.1f} %"
+        f"  questions {median(each.questions for each in found):g}  stitches {median(each.stitches for each in found):g}"
+        f"  words {median(words):g}, 95 % {late}, most {longest}"
+        f"  seconds {median(words) / WORDS_A_SECOND:.1f}, {late / WORDS_A_SECOND:.1f}, {longest / WORDS_A_SECOND:.1f}"
+    )
+
+
 def main() -> None:
     """Print one line for each kind in each garment, and the sums."""
+    if sys.argv[1:2] == ["mend"]:
+        mended(int(sys.argv[2]) if len(sys.argv) > 2 else 1000)
+        return
     places = int(sys.argv[1]) if len(sys.argv) > 1 else 200
     print("first and among three, in percent, by: the count alone; and counts between landmarks; and looks")
     everything: list[Trial] = []

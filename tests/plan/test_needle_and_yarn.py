@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from typing import Any
+
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -31,3 +34,46 @@ def test_after_a_yarn_is_broken_the_section_goes_on_in_its_own() -> None:
     assert plan.rounds[-1].remarks == ("break moss", "with oat")
     joined = plan_of(project(f"{start}Break A.\nWith MC, knit 1 round."))
     assert joined.rounds[-1].remarks == ("break moss", "with oat")
+
+
+def rounds_on(work: str, gauges: str) -> list[tuple[str, int]]:
+    """Give the gauge of each stretch of rounds and how many it has."""
+    head = re.sub(r"  plain: .*\n", gauges, HEAD)
+    found: list[list[Any]] = []
+    for round_ in plan_of(project(work, head=head)).rounds[1:]:
+        if found and found[-1][0] == round_.gauge:
+            found[-1][1] += 1
+        else:
+            found.append([round_.gauge, 1])
+    return [(name, rounds) for name, rounds in found]
+
+
+BOTH = """\
+  plain: {{needle: 4 mm, stitches: 20, rounds: 28}}
+  rib: {{needle: 3.5 mm, stitches: 24, rounds: 40}}
+"""
+HEM = "Cast on 40 sts.\nJoin in the round.\nKnit for 10 cm.\nChange to 3.5 mm needles.\n*K2, p2; rep from * to end. Work for 5 cm."
+
+
+def test_a_length_becomes_rounds_by_the_gauge_of_the_needle_in_hand() -> None:
+    """10 cm at 28 to 10 cm are 28 rounds, 5 cm at 40 are 20; by the section's own gauge they would be 14."""
+    assert rounds_on(HEM, BOTH) == [("plain", 28), ("rib", 20)]
+
+
+def test_back_on_the_first_needle_the_first_gauge_holds() -> None:
+    """The needle says which fabric it is, there and back."""
+    back = HEM + "\nChange to 4 mm needles.\nKnit for 5 cm."
+    assert rounds_on(back, BOTH) == [("plain", 28), ("rib", 20), ("plain", 14)]
+
+
+def test_a_needle_without_one_gauge_of_its_own_leaves_the_section_its_gauge() -> None:
+    """None for it, or two between which it does not choose."""
+    assert rounds_on(HEM, BOTH.replace("3.5 mm", "3 mm")) == [("plain", 28 + 14)]
+    third = "  lace: {{needle: 3.5 mm, stitches: 18, rounds: 26}}\n"
+    assert rounds_on(HEM, BOTH + third) == [("plain", 28 + 14)]
+
+
+def test_what_is_measured_as_one_piece_adds_up_over_both_gauges() -> None:
+    """15 cm from the beginning: 28 rounds are 10 cm, so 5 cm are left, 20 rounds on the smaller needle."""
+    work = HEM.replace("Work for 5 cm", "Work until piece measures 15 cm")
+    assert rounds_on(work, BOTH) == [("plain", 28), ("rib", 20)]

@@ -56,11 +56,19 @@ def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
 
 
 def test_a_count_made_ahead_of_the_end_is_not_asked_for_again() -> None:
-    """70 counted on the last increase: the count after the increases is that one."""
-    desk = Desk().do("go to yoke round 2", "stitch 69", "count is 70", "next")
+    """70 counted on the last increase, the round being finished with it: the count after the increases is that one."""
+    desk = Desk().do("go to yoke round 2", "stitch 69", "count is 70", "yes")
 
     assert desk.state.place.index == 5
     assert judge_count(desk.plan, desk.state).badge is Badge.STANDS
+
+
+def test_what_is_asked_back_is_shown_until_it_is_answered() -> None:
+    """She looks up and sees what waits for her yes."""
+    desk = Desk().do("go to yoke round 2", "stitch 69", "count is 70")
+
+    verdict = judge_count(desk.plan, desk.state)
+    assert (verdict.badge, verdict.detail) == (Badge.ASKS, "70 and the round finished?")
 
 
 def test_stitches_expected_are_those_worked_out_by_hand() -> None:

@@ -18,6 +18,8 @@ from stepper.session.state import (
     Adapted,
     Answer,
     Asking,
+    Doubt,
+    DoubtKind,
     Position,
     Question,
     ReadingAlong,
@@ -67,6 +69,10 @@ CHOICES = st.builds(
     want=COUNTS,
     rounds_back=COUNTS,
     stitches_back=COUNTS,
+    places=st.lists(COUNTS, max_size=3).map(tuple),
+    made=COUNTS,
+    before=COUNTS,
+    after=COUNTS,
 )
 RESPACINGS = st.builds(
     Respacing,
@@ -103,6 +109,15 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "found": st.booleans(),
     "comparable": st.booleans(),
     "stitches": COUNTS,
+    "worked": COUNTS,
+    "doubt": st.none()
+    | st.builds(
+        Doubt,
+        kind=st.sampled_from(DoubtKind),
+        place=PLACES,
+        number=st.integers(-99, 999),
+        length_mm=st.floats(0, 900, allow_nan=False),
+    ),
     "work": st.sampled_from(["", "plain", "rib", "colourwork"]),
     "by": st.sampled_from(By),
     "sort": st.none() | st.sampled_from(RoundSort),

@@ -23,12 +23,12 @@ def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
         > count is two hundred thirty four
         234, as it should be.
         > count is two hundred forty six
-        246, as it should be at the end.
+        246 is what the whole round leaves. Is it finished? Say: yes it is, or: no it is not.
         > i count 248
-        248: that is 14 more than the 234 expected. At the end it should be 246.
-        Count once more: hang a marker after every 58; behind the third are 60 more. Say: count is, and the number.
+        248: 14 more than 234.
+        Count once more: a marker every 58; 60 more behind the third. Say: count is, and the number.
         > i have 233 stitches
-        233: that is 1 fewer than the 234 expected. At the end it should be 246.
+        233: 1 fewer than 234.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         """,
     )
@@ -39,8 +39,8 @@ def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
     """Where nothing is shaped the end of the round need not be mentioned."""
     check(
         _at(8),
-        "> count is 156\n156, as it should be.\n> count is 158\n158: that is 2 more than the 156 expected.\n"
-        "Count once more: hang a marker after every 39; behind the third are 39 more. Say: count is, and the number.",
+        "> count is 156\n156, as it should be.\n> count is 158\n158: 2 more than 156.\n"
+        "Count once more: a marker every 39; 39 more behind the third. Say: count is, and the number.",
     )
 
 

@@ -27,6 +27,8 @@ from stepper.session.state import (
     Adapted,
     Answer,
     Asking,
+    Doubt,
+    DoubtKind,
     Mend,
     Position,
     Question,
@@ -145,6 +147,27 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         ),
     ),
     (
+        "place-asked",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","question":{"new_fingerprint":"b","choices":'
+        '[{"index":5,"stitch":7,"section":"yoke","number":4,"flat":false,"label":null,"have":20,"want":20,'
+        '"places":[3,6,9],"made":1,"before":18,"after":21}],"adapted":{}},"changes":[]}',
+        events.PlaceAsked(
+            at=AT,
+            old_fingerprint="a",
+            question=Question(
+                new_fingerprint="b",
+                choices=(
+                    PlaceChoice(
+                        index=5, stitch=7, section="yoke", number=4, flat=False, label=None, have=20, want=20,
+                        places=(3, 6, 9), made=1, before=18, after=21,
+                    ),
+                ),
+            ),
+            changes=(),
+        ),
+    ),
+    (
         "advanced",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","origin":{"index":4,"stitch":2},"place":{"index":5},"stitches":18}',
@@ -221,6 +244,18 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246}',
         events.Counted(at=AT, place=Position(index=4), stitches=245, expected=246, expected_end=246),
+    ),
+    (
+        "counted",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"stitches":245,"expected":246,"expected_end":246,"worked":21}',
+        events.Counted(at=AT, place=Position(index=4), stitches=245, expected=246, expected_end=246, worked=21),
+    ),
+    (
+        "doubted",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","doubt":{"kind":"count","place":{"index":4},"number":146}}',
+        events.Doubted(at=AT, doubt=Doubt(kind=DoubtKind.COUNT, place=Position(index=4), number=146)),
     ),
     (
         "measured",

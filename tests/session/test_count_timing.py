@@ -236,3 +236,24 @@ def test_an_increase_spread_evenly_is_no_beginning_of_a_run_of_shaping() -> None
     raglan = replace(yoke, rounds=(yoke.rounds[0], spread, *yoke.rounds[2:]))
     assert due(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
     assert due(yoke, _state(Asking.LESS, 2), 2) is None
+
+
+def test_nothing_is_asked_for_inside_short_rows() -> None:
+    """A heel of short rows: its stitches wait on either side, and counting them in the middle tells nothing. The row
+    that takes all of them in again is counted as any other."""
+    heel = plan(
+        ("heel", ["co40", "k40", "k36 turn rest4", "rest4 p32 turn rest4", "rest4 k28 turn rest8", "k40", "k40"]),
+    )
+    for asking in (Asking.COST, Asking.MORE, Asking.LESS):
+        assert [due(heel, _state(asking, done), done) for done in (2, 3)] == [None, None]
+
+
+def test_in_a_stranded_yoke_a_count_that_costs_more_than_it_saves_is_not_asked_for() -> None:
+    """Charts and even increases follow each other every few rounds; a good count less than half an interval back
+    serves. `python -m tests.bench.yoke` prints the sum behind each."""
+    yoke = load(SAMPLE).plan
+    first = next(round_.index for round_ in yoke.rounds if round_.chart)
+    before = Verified(place=Position(index=first), stitches=yoke.rounds[first].before)
+    state = State(knitting=Knitting(place=Position(index=first + 1), verified=before))
+    at_once = due(yoke, state, first)
+    assert at_once is None

@@ -3,7 +3,7 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.effect_words import LINES
-from stepper.session import about, about_ahead, about_round, answers, due, effects
+from stepper.session import about, about_ahead, about_round, answers, doubts, due, effects
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
 
@@ -12,7 +12,7 @@ def test_every_effect_has_words() -> None:
     """An effect that nobody puts into words would be silence."""
     defined = {
         each
-        for module in (about, about_ahead, about_round, answers, due, effects, faults)
+        for module in (about, about_ahead, about_round, answers, doubts, due, effects, faults)
         for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect
     }

@@ -1,5 +1,8 @@
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import pairwise
+
 import pytest
 
 from stepper.plan.model import Plan
@@ -8,7 +11,7 @@ from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
 from stepper.session.plan_question import first_say
 from stepper.session.replay import replay_entries
-from stepper.session.state import Position, State
+from stepper.session.state import Knitting, Position, State
 from tests.plans import plan
 from tests.playbook import AT, check, opened, tell
 from tests.session.test_machine import MemoryJournal
@@ -152,3 +155,27 @@ def test_a_pattern_that_is_sure_asks_nothing() -> None:
 
     assert (session.state.place, session.state.question) == (Position(index=4), None)
     assert State().question is None
+
+
+def test_in_the_middle_of_an_increase_round_the_rest_is_offered_to_be_spread_anew() -> None:
+    """Five of ten increases are made and the file now wants twenty: beside going back to where both are the same, the
+    fifteen to come are spread over the forty stitches left, and the new count is met without ripping."""
+    was, now = (
+        plan(("yoke", ["co80", line, end])) for line, end in (("(k8 m1)x10", "k90"), ("(k4 m1)x20", "k100"))
+    )
+    was, now = (
+        replace(each, rounds=(each.rounds[0], replace(each.rounds[1], evenly=True), each.rounds[2])) for each in (was, now)
+    )
+    session = Session(was, State(seq=1, fingerprint="first", knitting=Knitting(place=Position(index=1, stitch=45))))
+    lines = tell(session, session.consider_plan(now, AT, "second"))
+    assert "1: Yoke, round 2, stitch 45; the rest spread anew, 5 of 20 made." in lines[1]
+    assert "take back" in lines[1]
+
+    tell(session, session.consider(Choose(at=AT, number=1)))
+
+    round_ = session.plan.rounds[1]
+    assert session.state.place == Position(index=1, stitch=45)
+    assert (round_.before, round_.after, len(round_.shaping)) == (80, 100, 20)
+    assert round_.shaping[:5] == (8, 16, 24, 32, 40), "those she has made lie where she made them"
+    ahead = [after - before for before, after in pairwise(round_.shaping[5:])]
+    assert max(ahead) - min(ahead) <= 1

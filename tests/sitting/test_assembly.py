@@ -48,7 +48,7 @@ class Notepad:
     def schedule(self, seconds: float, cue: Cue) -> None:
         """Let it be."""
 
-    def hear(self, text: str) -> None:
+    def hear(self, text: str, score: float = 1.0) -> None:
         """Nothing is heard here."""
         raise AssertionError(text)
 

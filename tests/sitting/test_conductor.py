@@ -422,3 +422,20 @@ def test_her_own_wordings_reach_the_session() -> None:
     conductor.drain()
 
     assert log.lines[0] == "kept Advanced 1"
+
+
+def test_a_number_carries_how_well_it_was_heard_and_a_typed_one_does_not() -> None:
+    """What the ears doubt is read back; what she typed herself is not."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer_words("next step")
+    conductor.offer_words("count is 225", heard=True, score=0.2)
+    conductor.drain()
+    assert conductor.session.state.knitting.doubt is not None
+    conductor.offer_words("count is 225", heard=True, score=0.9)
+    conductor.drain()
+    assert conductor.session.state.knitting.verified is not None
+    conductor.offer_words("count is 224")
+    conductor.drain()
+    assert conductor.session.state.knitting.doubt is None
+    assert conductor.session.state.knitting.fault is not None

@@ -49,7 +49,7 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
         load(garment(tmp_path)).plan,
         None,
         Preferences(),
-        hear=lambda text: None,
+        hear=lambda text, score: None,
         tell=lambda is_open, sentence: told.append((is_open, sentence)),
     )
     ends_at = time.monotonic() + 30

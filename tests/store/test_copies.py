@@ -82,6 +82,11 @@ def test_a_journal_does_not_delete_anothers_copies(path: Path, entry: MakeEntry)
     assert others <= set(Copies(path).listed())
 
 
+def test_where_there_is_no_copy_none_reaches_any_entry(path: Path) -> None:
+    """Nought entries, as of a journal that is empty; below nought would be fewer than none."""
+    assert Copies(path).reach("a1") == 0
+
+
 def test_a_mark_written_by_a_version_of_before_is_still_one(path: Path) -> None:
     """Word for word as it was kept once: a mark that is not believed would let an older journal pass in silence."""
     copies = Copies(path)

@@ -168,6 +168,8 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
     first, second = likely[0], others[0]
     for seen in (Seen.LOOP, Seen.LEFT, Seen.WHOLE, Seen.CHANGES):
         for index in (first.index, second.index):
+            if index == fault.place.index and seen in (Seen.LEFT, Seen.WHOLE):
+                continue  # the round in hand has no end yet
             new = (seen, None if seen is Seen.LOOP else index) not in asked and (seen, None) not in asked
             if new and shows(first, seen, index) != shows(second, seen, index):
                 return seen, index

@@ -196,9 +196,10 @@ def _spot(
             low, high = 0, total
     wanted = search.spot if search.spot is not None else _change_in(plan, causes, round_, low, high)
     short = max(0, -search.difference)
-    if short and search.sections is not None and search.sections.kind is Landmark.MARKER:
-        # A stitch made right at a marker may come to lie on the wrong side of it.
-        low, high = low + 1, high - short
+    if short and search.sections is not None:
+        # A stitch made right at a marker, or at the join, may come to lie on the wrong side of it.
+        hung = search.sections.kind is Landmark.MARKER
+        low, high = low + (hung or not low), high - short * (hung or high == total)
     room = [(column, place) for column, place in _plain_places(round_) if low <= column < high]
     needed = 2 * abs(search.difference) - 1
     if len(room) < needed:

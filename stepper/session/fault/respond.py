@@ -106,16 +106,15 @@ def _ladder(plan: Plan, inquiry: Inquiry) -> Effect:
 
 
 def _tell_found(inquiry: Inquiry) -> Iterator[Effect]:
-    """Say where the fault is and what it probably was, and ask for what tells the likeliest apart."""
-    found = inquiry.search
-    if inquiry.fault.difference:
-        yield _found(found)
-    if not found.single and not inquiry.causes:
-        return
-    yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
+    """Ask for what tells the likeliest apart; then say where the fault is, or what it was where that is all
+    there is to say."""
     look = choose_question(inquiry.fault, inquiry.causes)
     if look is not None:
         yield AskLook(seen=look[0], index=look[1])
+    elif inquiry.fault.difference and (inquiry.search.single or not inquiry.causes):
+        yield _found(inquiry.search)
+    else:
+        yield TellCauses(causes=inquiry.causes, difference=inquiry.fault.difference)
 
 
 def _found(found: Search) -> Effect:

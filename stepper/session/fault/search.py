@@ -198,6 +198,9 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
     Only changes can be, and only counted from where all before are known to be there.
     """
     first, end, edges = answer.first, answer.end, sections.edges
+    if sections.kind is Landmark.CHANGE and end == len(sections.counts) and first and not answer.stitches:
+        # Nothing lies behind the last landmark: it is not there, and she counted on to the end before it.
+        return -1 if sections.counts[first] == -off and first + 1 == end else 0
     if sections.kind is not Landmark.CHANGE or first > suspects[0] or end >= len(sections.counts):
         return 0
     start, wanted = edges[first], edges[end]

@@ -80,6 +80,8 @@ def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
     match event:
         case Advanced() | Placed():
             return event.stitches, event.work
+        case Counted():
+            return event.worked, KnittingKind.UNKNOWN
         case Returned() | Jumped() | Tinked():
             return -event.stitches, KnittingKind.UNKNOWN
         case Remedied() if event.place < event.origin:

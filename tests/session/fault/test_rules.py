@@ -50,11 +50,10 @@ def test_a_fault_is_found_named_and_mended() -> None:
         session,
         """
         > count is 79
-        79: that is 1 fewer than the 80 expected.
+        79: 1 fewer than 80.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > no loop
-        Once more, in parts: count from the beginning of the round to the first marker: 20 expected. Say: there are,
-            and the number.
+        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
         > there are 20
         Count from the first marker to the second marker: 20 expected. Say: there are, and the number.
         > there are 20
@@ -62,7 +61,8 @@ def test_a_fault_is_found_named_and_mended() -> None:
         > count is 20
         Count from the third marker to the end: 20 expected. Say: there are, and the number.
         > there are 19
-        The fault lies from the third marker to the end: 1 too few.
+        The fault lies from the third marker to the end: 1 too few. Say: what can I do.
+        > what happened
         Probably two stitches were worked together by mistake in yoke round 2, going by the count.
         > what can i do
         Make one after stitch 70 of yoke round 3; it hardly shows. Say: take remedy 1, or: what else.
@@ -70,7 +70,6 @@ def test_a_fault_is_found_named_and_mended() -> None:
         2, undo 20 stitches back to stitch 60 of yoke round 2, about 1 minute; 3, go on as it is, with 79 stitches to
             the end of yoke; 4, rip 1 round back to the beginning of yoke round 2, about 6 minutes.
         > take remedy 1
-        Make one after stitch 70 of yoke round 3; I will say so there.
         Mend in this round: at stitch 70, make one for the stitch that is missing.
         Yoke, round 3 of 4: knit seventy, make one, knit nine.
         > how many stitches
@@ -95,13 +94,12 @@ def test_counting_once_more_changes_nothing_and_is_offered_once() -> None:
         session,
         """
         > count is 79
-        79: that is 1 fewer than the 80 expected.
+        79: 1 fewer than 80.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > what can i do
         Look first: is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > no
-        Once more, in parts: count from the beginning of the round to the first marker: 20 expected. Say: there are,
-            and the number.
+        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
         > take remedy 1
         Count once more: 80 expected. Say: count is, and the number.
         > count is 80
