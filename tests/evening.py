@@ -23,7 +23,7 @@ from pathlib import Path
 from typing import Any
 
 from stepper.devices.resample import resample
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.numbers import number, words
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
@@ -249,7 +249,7 @@ class SecondEars:
 
 def plain_words(lines: Sequence[str]) -> str:
     """Give lines as bare words in lower case, as they are said."""
-    said = " ".join(aloud(line) for line in lines)
+    said = " ".join(spell_out(line) for line in lines)
     return " ".join(re.findall(r"[a-z]+", said.casefold()))
 
 

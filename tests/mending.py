@@ -14,7 +14,7 @@ import random
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.plan.absorb import Mend
 from stepper.plan.model import Plan
@@ -230,7 +230,7 @@ class Mender:
         self.session.adopt(considered)
         self.effects = considered.effects
         lines = [tell_effect(each, self.session.plan) for each in self.effects if not isinstance(each, TellStep)]
-        said = aloud(" ".join(line for line in lines if line))
+        said = spell_out(" ".join(line for line in lines if line))
         before = said.partition("Say:")[0].partition("Then say:")[0]
         self.outcome.words.append(len(before.replace(",", " ").split()))
         self.outcome.said.append((self.outcome.words[-1], said))

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from itertools import groupby
 
-from stepper.craft.stitches import Kind, find, stitch
+from stepper.craft.stitches import Kind, find_stitch, stitch
 from stepper.plan.lengthen import renumbered
 from stepper.plan.model import Checkpoint, Group, Item, Plan, Round, Run, Stretch, flatten
 
@@ -37,11 +37,11 @@ def _run(token: str, yarn: str) -> Run:
     code, _, named = token.partition(":")
     code = code.replace("_", " ")
     named = named.replace("_", " ") or yarn
-    if find(code) is not None:
+    if find_stitch(code) is not None:
         return Run(code, 1, named)
     match = re.fullmatch(r"(.*?)(\d+)", code)
     assert match is not None, token
-    assert find(match.group(1)) is not None, token
+    assert find_stitch(match.group(1)) is not None, token
     return Run(match.group(1), int(match.group(2)), named)
 
 

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from stepper.language.phrasing import spoken
+from stepper.language.phrasing import say_round
 from stepper.plan.blend import Blend, blends
 from stepper.plan.export import plan_document
 from stepper.sitting.project_file import load_sizes, plan_of_text
@@ -29,7 +29,7 @@ def document(page: str, knit_line: str) -> dict[str, Any]:
     """Compile a page with another way to knit it, and read the plan back from its JSON."""
     old = next(line for line in page.splitlines() if line.startswith("knit:"))
     plan = plan_of_text(page.replace(old, knit_line, 1), "blend", ROOT)
-    found: dict[str, Any] = json.loads(json.dumps(plan_document(plan, spoken=lambda each: spoken(each, plan))))
+    found: dict[str, Any] = json.loads(json.dumps(plan_document(plan, spoken=lambda each: say_round(each, plan))))
     return found
 
 

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.language.phrasing import spoken
+from stepper.language.phrasing import say_round
 from tests.fixtures import SAMPLES, plan_named, plans_of
 from tests.invariants import broken_invariants
 
@@ -28,7 +28,7 @@ def test_every_round_can_be_read_and_said(path: Path) -> None:
     plan = plans_of(path)[0]
     for round_ in plan.rounds:
         assert round_.instruction
-        assert re.fullmatch(r"[a-z ,;:'-]+", spoken(round_, plan)), spoken(round_, plan)
+        assert re.fullmatch(r"[a-z ,;:'-]+", say_round(round_, plan)), say_round(round_, plan)
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
@@ -100,4 +100,4 @@ def test_a_new_yarn_is_named_once() -> None:
     plan = plan_named("socks")
     heel = next(round_ for round_ in plan.rounds if round_.section == "first heel")
     assert "with clover" in heel.remarks
-    assert spoken(heel, plan) == "knit all sixty"
+    assert say_round(heel, plan) == "knit all sixty"

@@ -14,7 +14,7 @@ import pytest
 
 from stepper.craft.body_sizes import sizes_for_bust
 from stepper.craft.fit import fit_word
-from stepper.language.phrasing import spoken
+from stepper.language.phrasing import say_round
 from stepper.plan.blend import blends
 from stepper.plan.compile import compile_plan
 from stepper.plan.materials import float_limit
@@ -26,7 +26,7 @@ from stepper.report.measurements import measure_garment
 from stepper.report.measuring import Measurement
 from stepper.report.ranking import find_present
 from stepper.report.yarn import list_yarns
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.fixtures import plans_of, project_of
 from tests.invariants import broken_invariants
 from tests.project.printing import printed
@@ -74,7 +74,7 @@ def test_there_is_one_garment_of_each_kind() -> None:
 @every_sample
 def test_check_has_nothing_to_say(path: Path) -> None:
     """A sample that needs excuses teaches them."""
-    assert load(path).plan.warnings == ()
+    assert load_project(path).plan.warnings == ()
 
 
 @every_sample
@@ -101,7 +101,7 @@ def test_every_round_can_be_read_and_said(path: Path) -> None:
     plan = plans_of(path)[0]
     for round_ in plan.rounds:
         assert round_.instruction
-        assert re.fullmatch(r"[a-z ,;:'-]+", spoken(round_, plan)), spoken(round_, plan)
+        assert re.fullmatch(r"[a-z ,;:'-]+", say_round(round_, plan)), say_round(round_, plan)
 
 
 @every_sample

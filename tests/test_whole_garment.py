@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 SWITCHBACK = Path(__file__).parent / "fixtures" / "switchback.yaml"
 COMMAND = [sys.executable, "-m", "stepper", "knit", "--plain", "--mute"]
@@ -86,7 +86,7 @@ def test_every_checkpoint_is_asked_with_its_count(unbroken: list[str]) -> None:
     """From cast-on to the last bind-off by `next` alone, each count asked for is the plan's at that round, and
     none of the places where a fault would be locked in is left out."""
     asked = [line for line in unbroken if "Count now" in line]
-    rounds = load(SWITCHBACK).plan.rounds
+    rounds = load_project(SWITCHBACK).plan.rounds
     reasons = [r.checkpoint.reason for r in rounds if r.checkpoint and (r.evenly or not r.shaping)]
     told = [found[2] for line in asked if (found := re.search(r"Count now: (\d+) expected, (.*)\.$", line))]
     assert [reason for reason in told if reason in set(reasons)] == reasons

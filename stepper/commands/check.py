@@ -7,7 +7,7 @@ from pathlib import Path
 
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import read_preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,7 +24,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read.
     """
-    loaded = load(args.file)
+    loaded = load_project(args.file)
     plan = loaded.plan
     # Words that mean one thing here and another in her settings are a problem.
     add_own_cues(loaded, read_preferences())

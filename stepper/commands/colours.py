@@ -17,12 +17,12 @@ from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colour_picture import draw_colours
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
-from stepper.screen.ansi import ansi
-from stepper.screen.fitness import assess_terminal
-from stepper.screen.panels import panel, put_side_by_side
+from stepper.screen.ansi import write_ansi
+from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.style import Depth
+from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 PIPED_COLUMNS = 92
 """Columns to fill if the output does not go to a terminal."""
@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or the picture cannot be written.
     """
-    loaded = load(args.file)
+    loaded = load_project(args.file)
     found = compare_colours(loaded.project, loaded.plan)
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
@@ -103,11 +103,11 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquar
     for chart in charts:
         yield f"chart {chart.name}"
         panels = [
-            panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
+            draw_panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
             for name, shade in list_views(found)
         ]
         for line in put_side_by_side(panels, columns):
-            yield ansi(line, depth)
+            yield write_ansi(line, depth)
         yield ""
 
 

@@ -13,10 +13,10 @@ from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
 from stepper.report import fit_lines
 from stepper.report.fit_report import FitReport, fit_document, report_fit
-from stepper.report.fit_table import ROWS, Present, table_lines
+from stepper.report.fit_table import ROWS, PresentChoice, table_lines
 from stepper.report.ranking import find_nearest, find_present
 from stepper.report.yoke_picture import draw_yoke_of
-from stepper.sitting.project_file import Sized, load_sizes
+from stepper.sitting.project_file import PrintedSizes, load_sizes
 
 REFUSED = 3
 """Number of blends that cannot be knitted to list with their reason, unless all are asked for."""
@@ -61,7 +61,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _draw(path: Path, sized: Sized, tried: Sequence[Blend]) -> None:
+def _draw(path: Path, sized: PrintedSizes, tried: Sequence[Blend]) -> None:
     """Write the yoke's profile to a file."""
     drawing = draw_yoke_of(sized.project, sized.plan, tried, trouble=sized.trouble)
     if drawing is None:
@@ -101,7 +101,7 @@ def _choices(found: FitReport, trouble: str, *, everything: bool) -> Iterator[st
     """List what can be knitted, with the present choice and the first in full, or every one."""
     project = found.project
     now = find_present(project, found.ranked, alone=bool(trouble))
-    present = Present(name=fit_lines.name_sizes(project, trouble), lines=found.now, blend=now)
+    present = PresentChoice(name=fit_lines.name_sizes(project, trouble), lines=found.now, blend=now)
     yield from table_lines(found.ranked, project, present, most=None if everything else ROWS)
     for number, one in enumerate(found.ranked, start=1):
         if not everything and ((number > 1 and one is not now) or (one is now and not one.blend.label)):

@@ -14,7 +14,7 @@ from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences, read_preferences
-from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.project_file import LoadedProject, load_project
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -50,7 +50,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    loaded = load(args.file)
+    loaded = load_project(args.file)
     if args.picture is not None:
         from stepper.sitting.screen_picture import write_picture
 
@@ -64,7 +64,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _choose_front_end(loaded: Loaded, mine: Preferences, *, plain: bool) -> FrontEnd:
+def _choose_front_end(loaded: LoadedProject, mine: Preferences, *, plain: bool) -> FrontEnd:
     """Return the full screen if it can be shown, else line mode, and say why."""
     if plain or not sys.stdin.isatty():
         return LineMode(prompts=False)

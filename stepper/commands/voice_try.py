@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
-from stepper.language.understand import normal
+from stepper.language.understand import normalise
 from stepper.sitting.preferences import Preferences, read_preferences
 from stepper.sitting.recognisers import load_recogniser
 
@@ -59,7 +59,7 @@ def run(args: argparse.Namespace) -> int:
             if args.hear is None:
                 print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
                 threading.Timer(min(60.0, args.seconds), microphone.close).start()
-            listen_and_tell(microphone, Telling(recogniser, _say, everything=args.all), _say)
+            listen_and_tell(microphone, ReportingRecogniser(recogniser, _say, everything=args.all), _say)
         finally:
             recogniser.close()
     finally:
@@ -74,7 +74,7 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
         recogniser: Which recogniser listens.
         mine: Her settings.
     """
-    own = {normal(wording) or wording.casefold(): wording for wording in mine.wordings}
+    own = {normalise(wording) or wording.casefold(): wording for wording in mine.wordings}
     for wording in mine.wordings:
         if len(wording.split()) < 2:
             yield f'"{wording}" is a single word, which is easily heard when nobody said it.'
@@ -94,7 +94,7 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
             yield f'The model does not know all words of "{own[phrase]}", so it is never heard.'
 
 
-class Telling:
+class ReportingRecogniser:
     """A recogniser that reports what it makes of each utterance."""
 
     def __init__(self, recogniser: Recogniser, tell: Callable[[str], None], *, everything: bool) -> None:
@@ -130,7 +130,9 @@ class Telling:
         self._recogniser.close()
 
 
-def listen_and_tell(microphone: Microphone, recogniser: Telling, tell: Callable[[str], None]) -> None:
+def listen_and_tell(
+    microphone: Microphone, recogniser: ReportingRecogniser, tell: Callable[[str], None]
+) -> None:
     """Listen until the microphone ends.
 
     Args:

@@ -26,8 +26,8 @@ from stepper.session.pace.outlook import look_ahead
 from stepper.session.progress import measure_progress
 from stepper.session.respond import respond
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import load
-from stepper.sitting.session_journal import open_to_read, take_up
+from stepper.sitting.project_file import load_project
+from stepper.sitting.session_journal import open_to_read, resume_session
 from stepper.store.location import journal_path
 
 ENDINGS = (".yaml", ".yml")
@@ -71,12 +71,12 @@ def run(args: argparse.Namespace) -> int:
 
 def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
     """Return where a garment stands, without writing anything."""
-    loaded = load(path)
+    loaded = load_project(path)
     with ExitStack() as stack:
         journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
             stack.enter_context(journal)
-        taken = take_up(loaded, journal, at)
+        taken = resume_session(loaded, journal, at)
     session = taken.session
     if taken.changed is not None:
         session.adopt(taken.changed)  # in memory only: the next sitting will keep it

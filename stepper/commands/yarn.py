@@ -26,9 +26,9 @@ from stepper.report.leftovers import (
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.project_file import LoadedProject, load_project
 from stepper.store.location import journal_path
-from stepper.store.reader import there_is_one
+from stepper.store.reader import journal_exists
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The project file, the journal or the leftovers cannot be read or written.
     """
-    loaded = load(args.file)
+    loaded = load_project(args.file)
     plan, rows = list_rows(loaded)
     beside = loaded.path.resolve().with_name(FILE_NAME)
     entries = _leftovers(beside)
@@ -71,7 +71,7 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
+def list_rows(loaded: LoadedProject) -> tuple[Plan, tuple[YarnRow, ...]]:
     """Return the plan as knitted and its yarns, using the weighings in the journal if there is one.
 
     Raises:
@@ -79,17 +79,17 @@ def list_rows(loaded: Loaded) -> tuple[Plan, tuple[YarnRow, ...]]:
     """
     colours = {key: yarn.colour for key, yarn in loaded.project.yarns.items()}
     path = journal_path(loaded.path)
-    if not there_is_one(path):
+    if not journal_exists(path):
         return loaded.plan, list_yarns(loaded.plan, colours)
     # The session is loaded only if something was knitted.
-    from stepper.sitting.session_journal import open_to_read, read_events, take_up
+    from stepper.sitting.session_journal import open_to_read, read_events, resume_session
 
     with ExitStack() as stack:
         journal = open_to_read(path)
         if journal is None:  # it has just vanished
             return loaded.plan, list_yarns(loaded.plan, colours)
         stack.enter_context(journal)
-        taken = take_up(loaded, journal, now())
+        taken = resume_session(loaded, journal, now())
         events = read_events(journal)
     if taken.changed is not None:
         taken.session.adopt(taken.changed)  # in memory only

@@ -142,7 +142,7 @@ class GaugeCorrection:
     """Rounds from here to the target; 0 once it is reached. Unit: rounds."""
 
 
-def correct(*, worked: int, measured_mm: float, target_mm: float) -> GaugeCorrection:
+def correct_gauge(*, worked: int, measured_mm: float, target_mm: float) -> GaugeCorrection:
     """Work out the real gauge from a measurement, and the rounds left to a length.
 
     Args:

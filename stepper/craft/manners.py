@@ -29,11 +29,11 @@ from itertools import pairwise
 from math import gcd
 
 from stepper.craft import spacing
+from stepper.craft.ordered_gaps import write_gaps
 from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, unfold, words_in
 from stepper.craft.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
-from stepper.craft.written import written
 
 MOST_GAPS_OFF = 2
 """How far a change may stand from its even place in a sayable round. Unit: gaps."""
@@ -106,7 +106,7 @@ def spaced(
     # No phrase of four stretches stays near the even places: the most even order does.
     if flat:
         return min((job.made(each, half=True) for each in _mixed(job, mixed)), key=_length)
-    return job.made(written(spacing.gaps(job.plain, changes), change), half=False)
+    return job.made(write_gaps(spacing.gaps(job.plain, changes), change), half=False)
 
 
 def _length(round_: Spaced) -> tuple[int, Fraction]:
@@ -159,8 +159,8 @@ def _mixed(job: _Job, positions: tuple[int, ...]) -> Iterator[Phrase]:
         rest = job.plain // times - lead - sum(inner)
         tail = (Plain(rest),) if rest else ()
         for period in (
-            (Stretch(lead), *written(tuple(inner), job.change), *tail),
-            (*written((lead, *inner), job.change), *tail),
+            (Stretch(lead), *write_gaps(tuple(inner), job.change), *tail),
+            (*write_gaps((lead, *inner), job.change), *tail),
         ):
             yield (Repeat(period, times),) if times > 1 else period
 

@@ -19,7 +19,7 @@ from collections.abc import Iterator, Sequence
 from math import gcd
 
 from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, stretch_words, times_words, words_in
-from stepper.craft.window import Gaps, Task, Window, divisors, fitting
+from stepper.craft.window import Gaps, Task, Window, divisors, find_multipliers
 
 _BUDGETS = (*range(12, 28), 30, 35, 50)
 """Words a phrase may take, tried one after the other."""
@@ -186,7 +186,7 @@ class _Search:
         most = task.larger if larger else task.smaller
         if spare < floor + 2:  # no words left for "so many times"
             most = min(most, 1)
-        for times in fitting(self.step[larger], task.low - task.at, task.high - task.at, most):
+        for times in find_multipliers(self.step[larger], task.low - task.at, task.high - task.at, most):
             more, fewer = (times, 0) if larger else (0, times)
             left = spare - times_words(times)
             if left >= self._least(stretches, task.larger - more, task.smaller - fewer):
@@ -238,14 +238,14 @@ class _Search:
             behind = smaller * self.step[False]
             low, high = self._room(times, task)
             most = min(task.larger // times, 1 if simple else task.larger)
-            for larger in fitting(self.step[True], low - behind, high - behind, most):
+            for larger in find_multipliers(self.step[True], low - behind, high - behind, most):
                 yield times, larger, smaller
 
     def _balancing(self, larger: int, times: int, task: Task, *, simple: bool) -> range:
         """Return how many smaller gaps a repeat with so many larger ones may have."""
         low, high = self._room(times, task)
         ahead, most = larger * self.step[True], task.smaller // times
-        return fitting(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
+        return find_multipliers(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
 
     def _room(self, times: int, task: Task) -> tuple[int, int]:
         """Return how far one time of a repeat may take the work behind and ahead."""

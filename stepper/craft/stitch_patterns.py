@@ -140,7 +140,7 @@ KNOWN = (
 _SMALL = {"one": 1, "two": 2, "three": 3, "four": 4}
 
 
-def find(words: str, *, american: bool = False) -> StitchPattern | None:
+def find_pattern(words: str, *, american: bool = False) -> StitchPattern | None:
     """Return the pattern that a name means.
 
     Args:

@@ -217,7 +217,7 @@ def _into_one(code: str) -> Stitch | None:
     )
 
 
-def find(code: str) -> Stitch | None:
+def find_stitch(code: str) -> Stitch | None:
     """Find a stitch by any printed form of its abbreviation.
 
     Args:
@@ -237,13 +237,13 @@ def stitch(code: str) -> Stitch:
     Raises:
         KeyError: the code is not in the table.
     """
-    found = STITCHES.get(code) or find(code)
+    found = STITCHES.get(code) or find_stitch(code)
     if found is None:
         raise KeyError(code)
     return found
 
 
-def codes() -> tuple[str, ...]:
+def list_codes() -> tuple[str, ...]:
     """List every printed form the table knows, for suggestions."""
     return tuple(STITCHES) + tuple(ALIASES)
 

@@ -66,7 +66,7 @@ class Task:
         return Task(self.larger // times, self.smaller // times, self.at, low, high)
 
 
-def fitting(step: int, low: int, high: int, most: int) -> range:
+def find_multipliers(step: int, low: int, high: int, most: int) -> range:
     """Return the numbers from 1 to `most` that times a step lie between two bounds."""
     if step == 0:
         return range(1, most + 1) if low <= 0 <= high else range(0)

@@ -46,12 +46,12 @@ def open_output(rate_hz: int, device: str = "") -> OutputStream:
     return _first(ways, "no sound device", NoOutputError)
 
 
-def microphones() -> tuple[str, ...]:
+def list_microphones() -> tuple[str, ...]:
     """Return the names of the microphones as `open_input` takes them; none without sound."""
     return portaudio_names("input") or miniaudio_names("input")
 
 
-def loudspeakers() -> tuple[str, ...]:
+def list_loudspeakers() -> tuple[str, ...]:
     """Return the names of the output devices as `open_output` takes them; none without sound."""
     return portaudio_names("output") or miniaudio_names("output")
 

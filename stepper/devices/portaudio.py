@@ -23,7 +23,7 @@ _USUAL = Path("/usr/share/alsa/alsa.conf")
 _PROBE_TIMEOUT_S = 20.0
 
 
-def load() -> Any:
+def load_portaudio() -> Any:
     """Return the module `sounddevice` with its library loaded and ready.
 
     Raises:

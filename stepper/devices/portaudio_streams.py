@@ -98,7 +98,7 @@ def portaudio_names(side: _Side) -> tuple[str, ...]:
     """Return the names of the microphones or loudspeakers; none if PortAudio is not installed."""
     with quiet_stderr():
         try:
-            sounddevice = portaudio.load()
+            sounddevice = portaudio.load_portaudio()
         except NoDeviceError:
             return ()
         return tuple(each["name"] for each in sounddevice.query_devices() if each[f"max_{side}_channels"] > 0)
@@ -121,7 +121,7 @@ def _opened(
 
     with quiet_stderr():
         try:
-            sounddevice = portaudio.load()
+            sounddevice = portaudio.load_portaudio()
         except NoDeviceError as error:
             raise refusal(str(error)) from error
         try:

@@ -10,7 +10,7 @@ import re
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.stitches import STITCHES, find
+from stepper.craft.stitches import STITCHES, find_stitch
 
 _WORDS: Final = MappingProxyType(
     {
@@ -54,7 +54,7 @@ def _counted(match: re.Match[str]) -> str:
     letters = match.group(1).strip()
     if letters.lower() in ("co", "bo") and not letters.isupper():
         return match.group()
-    entry = find(letters.lower() + (match.group(3) or "").lower())
+    entry = find_stitch(letters.lower() + (match.group(3) or "").lower())
     if entry is None:
         return match.group()
     count = match.group(2)

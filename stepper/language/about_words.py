@@ -16,7 +16,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.measures import length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import marks, place_name, round_word, sentence_case
+from stepper.language.places import list_marks, place_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session import about, about_ahead, about_round
 from stepper.session.effects import Effect, Lead, TellFinished
@@ -48,7 +48,7 @@ def _near(effect: about_round.TellNear, plan: Plan) -> str:
 
 
 def _round_name(round_: Round) -> str:
-    return ", ".join([f"{round_word(round_)} {round_.number}", *marks(round_)])
+    return ", ".join([f"{round_word(round_)} {round_.number}", *list_marks(round_)])
 
 
 def _round(effect: about_round.TellRound, plan: Plan) -> str:

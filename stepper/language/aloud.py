@@ -32,7 +32,7 @@ _FRACTION = re.compile(
 )
 
 
-def aloud(line: str) -> str:
+def spell_out(line: str) -> str:
     """Return a line with its abbreviations, figures and units in words.
 
     "32.5 cm" is "thirty two point five centimetres", "10½" "ten and a half", "k2tog" "knit two together".

@@ -17,7 +17,7 @@ from stepper.language.help_words import tell_help
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import done_name, marks, on_day, place_name, round_word, sentence_case
+from stepper.language.places import done_name, list_marks, on_day, place_name, round_word, sentence_case
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
@@ -77,7 +77,7 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     if lead is Lead.FULL:
         name = place_name(round_)
     else:
-        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *marks(round_)])
+        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *list_marks(round_)])
     return f"{name}, {inside}" if inside else name
 
 
@@ -127,7 +127,7 @@ def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
     if effect.next_index is None:
         return f"{none}, and none follow."
     coming = plan.rounds[effect.next_index]
-    name = ", ".join([f"{round_word(coming)} {coming.number}", *marks(coming)])
+    name = ", ".join([f"{round_word(coming)} {coming.number}", *list_marks(coming)])
     ahead = plural(effect.next_index - round_.index, round_word(coming))
     return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {name}."
 
@@ -209,12 +209,12 @@ def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
     if not effect.all_s:
         return "Nothing has been knitted yet."
     guess = "" if effect.her_pace else ", at a usual pace until yours is known"
-    evening = f"{outlook.hours(effect.evening_s)} of knitting this evening"
+    evening = f"{outlook.say_hours(effect.evening_s)} of knitting this evening"
     if not effect.evening_s:
         evening = "nothing this evening yet"
     elif effect.evening_s == effect.all_s:
         return f"{sentence_case(evening)}, the first{guess}."
-    return f"{sentence_case(evening)}, {outlook.hours(effect.all_s)} in all{guess}."
+    return f"{sentence_case(evening)}, {outlook.say_hours(effect.all_s)} in all{guess}."
 
 
 def _remind(effect: due.Remind, plan: Plan) -> str:

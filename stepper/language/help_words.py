@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommended
+from stepper.language.vocabulary import recommend_wordings
 from stepper.plan.model import Plan
 from stepper.session.cues import HelpWith
 from stepper.session.effects import TellHelp
@@ -54,7 +54,7 @@ _DIGITS: Final = "Surest in noise: count is two four six."
 def tell_help(effect: TellHelp, plan: Plan) -> str:
     """Say what can be said: a handful that fits now and how to hear more, or one group of it."""
     if effect.about is HelpWith.NOW:
-        named = [phrase for cue in effect.cues for phrase in recommended(cue)[:1]]
+        named = [phrase for cue in effect.cues for phrase in recommend_wordings(cue)[:1]]
         groups = ", ".join(group.value for group in GROUPS)
         return f"Say: {_shown(named, plan)}. For more, say help with: {groups}."
     said = f"Say: {_shown(GROUPS[effect.about], plan)}."

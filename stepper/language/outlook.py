@@ -17,16 +17,16 @@ FAR_DAYS = 300
 def tell_time_left(seen: Outlook) -> str:
     """Say how much knitting is left and when it will be done, and which of that is a guess."""
     guess = "" if seen.paces.measured else ", at a usual pace until yours is known"
-    line = f"{hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
+    line = f"{say_hours(seen.seconds_left)} of knitting left{guess}.".capitalize()
     if seen.likely is None:
         return line
     usual = ", with usual evenings until yours are known" if seen.assumed_days else ""
-    likely = f"Done about {day(seen.likely, seen.today)}{usual}"
+    likely = f"Done about {say_day(seen.likely, seen.today)}{usual}"
     if seen.late is None or seen.early is None:
         return f"{line} {likely}. It is too early to say how sure that is."
     if seen.early == seen.late:
         return f"{line} {likely}."
-    between = f"between {day(seen.early, seen.today)} and {day(seen.late, seen.today)}"
+    between = f"between {say_day(seen.early, seen.today)} and {say_day(seen.late, seen.today)}"
     return f"{line} {likely}. In 8 cases of 10 {between}."
 
 
@@ -34,10 +34,10 @@ def tell_evenings_due(seen: Outlook) -> str:
     """Say how much to knit each evening to be done in time; empty if the file names no date."""
     if seen.finish_by is None or seen.evenings is None:
         return ""
-    name = day(seen.finish_by, seen.today)
+    name = say_day(seen.finish_by, seen.today)
     if seen.rounds_each is None or seen.seconds_each is None:
         return f"{name}, the date in the file, has passed."
-    each = f"{plural(seen.rounds_each, 'round')}, {hours(seen.seconds_each)}"
+    each = f"{plural(seen.rounds_each, 'round')}, {say_hours(seen.seconds_each)}"
     when = "tonight" if seen.evenings == 1 else f"on each of {seen.evenings} evenings"
     return f"To be done by {name}: {each}, {when}."
 
@@ -52,7 +52,7 @@ def tell_film(seen: Outlook, plan: Plan) -> str:
     return f"A two-hour film brings {plural(seen.film_rounds, 'round')}: done to {to}."
 
 
-def hours(seconds: float) -> str:
+def say_hours(seconds: float) -> str:
     """Say how long something takes, no more precisely than anyone can foresee: "about 3 hours 20 minutes".
 
     Args:
@@ -69,7 +69,7 @@ def hours(seconds: float) -> str:
     return f"about {plural(whole, 'hour')}{f' {rest} minutes' if rest else ''}"
 
 
-def day(iso: str, today: str | None) -> str:
+def say_day(iso: str, today: str | None) -> str:
     """Say a date: "12 March", with its year if it is far off.
 
     Args:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
 from typing import NamedTuple
 
-from stepper.language.understand import NotUnderstood, bare, normal, phrases, understand
+from stepper.language.understand import NotUnderstood, drop_articles, list_phrases, normalise, understand
 from stepper.plan.model import Plan
 
 
@@ -21,7 +21,7 @@ class WordingFault(NamedTuple):
     hint: str
 
 
-def faults(own: Mapping[str, str], plan: Plan) -> Iterator[WordingFault]:
+def find_faults(own: Mapping[str, str], plan: Plan) -> Iterator[WordingFault]:
     """Find what is wrong with her own words for cues.
 
     Args:
@@ -31,17 +31,17 @@ def faults(own: Mapping[str, str], plan: Plan) -> Iterator[WordingFault]:
     Yields:
         At most one for each wording, in their order.
     """
-    known = phrases()
+    known = list_phrases()
     earlier: dict[str, str] = {}
     for words, meant in own.items():
         found = _fault(words, meant, known, plan) or _said_before(words, meant, earlier, own, plan)
         if found is not None:
             yield found
-        earlier.setdefault(bare(normal(words)), words)
+        earlier.setdefault(drop_articles(normalise(words)), words)
 
 
 def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> WordingFault | None:
-    if not bare(normal(words)):
+    if not drop_articles(normalise(words)):
         return WordingFault(
             words, False, f'"{words}" has no word in it that counts.', "Write words to be said."
         )
@@ -61,16 +61,16 @@ def _fault(words: str, meant: str, known: tuple[str, ...], plan: Plan) -> Wordin
 def _said_before(
     words: str, meant: str, earlier: Mapping[str, str], own: Mapping[str, str], plan: Plan
 ) -> WordingFault | None:
-    first = earlier.get(bare(normal(words)))
+    first = earlier.get(drop_articles(normalise(words)))
     if first is None or means_the_same(own[first], meant, plan):
         return None
     sentence = f'"{words}" and "{first}" sound the same and stand for different cues.'
     return WordingFault(words, False, sentence, "Choose other words for one of them.")
 
 
-def said_alike(one: str, other: str) -> bool:
+def sound_alike(one: str, other: str) -> bool:
     """Return whether two wordings are the same apart from words that do not matter."""
-    return bare(normal(one)) == bare(normal(other))
+    return drop_articles(normalise(one)) == drop_articles(normalise(other))
 
 
 def means_the_same(one: str, other: str, plan: Plan) -> bool:
@@ -78,7 +78,7 @@ def means_the_same(one: str, other: str, plan: Plan) -> bool:
     return understand(one, plan) == understand(other, plan)
 
 
-def told_own_words(own: Mapping[str, str]) -> str:
+def list_own_words(own: Mapping[str, str]) -> str:
     """List her own words for the help; empty if there are none."""
     if not own:
         return ""

@@ -14,7 +14,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.abbreviate import shown
@@ -23,8 +23,8 @@ from stepper.plan.model import Group, Item, Plan, Round, Run
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 
-def spoken(round_: Round, plan: Plan) -> str:
-    """Say a whole round, without its place: the `spoken` of the plan's JSON.
+def say_round(round_: Round, plan: Plan) -> str:
+    """Say a whole round, without its place: the `say_round` of the plan's JSON.
 
     Returns:
         Lower case, words only, no full stop.
@@ -71,7 +71,7 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
     said = said_evenly(items, round_) if round_.evenly and round_.shaping else None
     if said is None:
         said = _said_parts(items, _Manner.of(round_, plan))
-    return aloud(said or round_.instruction or "nothing to work")
+    return spell_out(said or round_.instruction or "nothing to work")
 
 
 @dataclass(frozen=True, slots=True)

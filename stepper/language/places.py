@@ -27,7 +27,7 @@ _MONTHS: Final = (
 def place_name(round_: Round) -> str:
     """Say where a round is: section, round of how many, label, side."""
     parts = [sentence_case(round_.section), f"{round_word(round_)} {round_.number} of {round_.of}"]
-    return ", ".join(parts + marks(round_))
+    return ", ".join(parts + list_marks(round_))
 
 
 def round_word(round_: Round) -> str:
@@ -35,7 +35,7 @@ def round_word(round_: Round) -> str:
     return "row" if round_.flat else "round"
 
 
-def marks(round_: Round) -> list[str]:
+def list_marks(round_: Round) -> list[str]:
     """Return what else identifies a round."""
     found = []
     if round_.label:

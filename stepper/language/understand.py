@@ -17,7 +17,7 @@ from functools import cache
 from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
-from stepper.craft.stitches import STITCHES, find
+from stepper.craft.stitches import STITCHES, find_stitch
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
@@ -60,10 +60,10 @@ def understand(
     Returns:
         The cue, or a sentence with the nearest known wording.
     """
-    said = normal(text)
+    said = normalise(text)
     for mine, known in (own or {}).items():
-        if bare(said) == bare(normal(mine)):
-            said = normal(known)
+        if drop_articles(said) == drop_articles(normalise(mine)):
+            said = normalise(known)
     complaint = ""
     for frame in _frames():
         match = frame.pattern.fullmatch(said)
@@ -112,7 +112,7 @@ _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
 # Signs for fractions, as used when typing inches.
 
 
-def normal(text: str) -> str:
+def normalise(text: str) -> str:
     """Reduce a text to the words that matter, each in one form, with one space between them."""
     if text.strip() == "?":
         return "?"
@@ -129,12 +129,12 @@ def normal(text: str) -> str:
     return " ".join(words)
 
 
-def bare(normal_text: str) -> str:
+def drop_articles(normal_text: str) -> str:
     """Leave out the articles too, though not in text still to be read: a yarn may be called "A"."""
     return " ".join(word for word in normal_text.split() if word not in ARTICLES)
 
 
-def phrases() -> tuple[str, ...]:
+def list_phrases() -> tuple[str, ...]:
     """List every wording of the vocabulary as written there, with slots in braces."""
     return tuple(phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed))
 
@@ -163,7 +163,7 @@ def _frames() -> tuple[_Frame, ...]:
 
 def _frame(phrase: str, wording: Wording) -> _Frame:
     """Turn a wording into a pattern that allows an article before each of its words."""
-    words = normal(_SLOT.sub(r" slot\1 ", phrase)).split()
+    words = normalise(_SLOT.sub(r" slot\1 ", phrase)).split()
     pattern = []
     for word in words:
         slot = word.removeprefix("slot")
@@ -252,7 +252,10 @@ def _read_weight(said: str, heard: _Heard) -> float | _Unread:
 
 def _read_yarn(said: str, heard: _Heard) -> str:
     for key, name in heard.plan.yarns.items():
-        if bare(said) in (bare(normal(name)), bare(normal(f"{name} yarn"))) or said == normal(key):
+        if drop_articles(said) in (
+            drop_articles(normalise(name)),
+            drop_articles(normalise(f"{name} yarn")),
+        ) or said == normalise(key):
             return key
     return said  # the session says which names exist
 
@@ -260,9 +263,9 @@ def _read_yarn(said: str, heard: _Heard) -> str:
 def _read_place(said: str, heard: _Heard) -> str | _Unread:
     names = tuple(_places(heard.plan))
     for name in names:
-        if bare(said) == bare(normal(name)):
+        if drop_articles(said) == drop_articles(normalise(name)):
             return name
-    near = get_close_matches(said, [normal(name) for name in names], n=1, cutoff=0.5)
+    near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')
 
@@ -274,7 +277,9 @@ def _places(plan: Plan) -> Iterator[str]:
 
 def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
     code = said.removeprefix("to ")
-    entry = find(code) or next((each for each in STITCHES.values() if normal(each.said) == code), None)
+    entry = find_stitch(code) or next(
+        (each for each in STITCHES.values() if normalise(each.said) == code), None
+    )
     return _Unread(f'I do not know a stitch "{said}".') if entry is None else entry.code
 
 
@@ -303,9 +308,15 @@ _SLOTS: Final[Mapping[str, Callable[[str, _Heard], Any]]] = {
 
 def _near(said: str, own: Mapping[str, str], cutoff: float) -> tuple[tuple[float, str], ...]:
     """Return the wordings that are near, the nearest first, each with how near it is."""
-    known = {bare(normal(phrase)): phrase for phrase in (*phrases(), *own) if "{" not in phrase}
-    known |= {bare(normal(_SLOT.split(phrase)[0])): phrase for phrase in phrases() if phrase.find("{") > 1}
-    wanted = bare(said)
+    known = {
+        drop_articles(normalise(phrase)): phrase for phrase in (*list_phrases(), *own) if "{" not in phrase
+    }
+    known |= {
+        drop_articles(normalise(_SLOT.split(phrase)[0])): phrase
+        for phrase in list_phrases()
+        if phrase.find("{") > 1
+    }
+    wanted = drop_articles(said)
     close = get_close_matches(wanted, known, n=5, cutoff=cutoff)
     return tuple((SequenceMatcher(None, each, wanted).ratio(), known[each]) for each in close)
 

@@ -339,7 +339,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
 """Every wording, in the order of the help."""
 
 
-def recommended(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
+def recommend_wordings(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
     """Return the wordings to recommend for a cue: the first of each of its rows.
 
     Args:

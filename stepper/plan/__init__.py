@@ -1,1 +1,1 @@
-"""A checked project to the rounds that are knitted."""
+"""From a checked project to the rounds that are knitted."""

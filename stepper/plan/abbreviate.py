@@ -22,7 +22,7 @@ def instruction(
         phrase: The round, repeats kept as groups.
         chart: Name of the chart it is from.
         chart_round: Round of the chart, from 1.
-        manner: How the stitches are bound off, where they all are; empty for plainly.
+        manner: How the stitches are bound off, if they all are; empty if plainly.
         evenly: Whether it is one of even changes, of which every repeat says how often it is worked.
     """
     if manner is not None and not (isinstance(phrase[0], Run) and phrase[0].stitch in ("graft", "draw")):
@@ -41,10 +41,10 @@ def instruction(
 
 
 def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
-    """Write a round with its yarn, where it has only one and that need not be the one anybody would take.
+    """Write a round with its yarn, if it has only one and that is not the obvious one.
 
-    A round in one colour names no yarn at its stitches. It is named behind the round where it is not the main
-    one, the first of the file, and where it changes with nobody saying so, as after a round of a chart.
+    A round in one colour names no yarn at its stitches. The yarn is named after the round if it is not the
+    main one, the first of the file, or if it changes without a remark, as after a round of a chart.
 
     Args:
         round_: The round.
@@ -69,9 +69,9 @@ def yarns_of(round_: Round) -> set[str]:
 
 
 def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
-    """Leave out the stitches that rest before a row goes on from a turn, or after it reached its end.
+    """Leave out the stitches that rest before a row goes on from a turn or after it has reached its end.
 
-    They belong to the count of the row, but nobody works them; after a turn they are named.
+    They belong to the row's count but are not worked; after a turn they are named.
     """
     kept: list[Item] = []
     for item in phrase:
@@ -83,7 +83,7 @@ def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
 
 
 def _is_shift(phrase: tuple[Item, ...]) -> bool:
-    """Return whether stitches are moved only, so that those left alone are worth naming."""
+    """Return whether stitches are only moved, so that those left alone are worth naming."""
     return all(isinstance(item, Run) and item.stitch in ("rest", "return", "hold") for item in phrase)
 
 

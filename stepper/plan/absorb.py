@@ -1,10 +1,10 @@
 """Go on with a count that is off: the rounds to come follow it until one of them makes it good. Pure.
 
-A plan in, a plan out, as in `stepper.plan.lengthen` and `stepper.plan.respace`. From the round on in which
-the count was found to be off every round is worked over what is really on the needles: a plain one over more
-or fewer stitches, a rib or a chart over more or fewer repeats where they divide. The round that makes it good
-spreads its increases or decreases anew, or makes a stitch, or works two together, where it is told to. So the
-instructions and the counts expected of all later rounds are those of the fabric in hand.
+A plan in, a plan out, as in `stepper.plan.lengthen` and `stepper.plan.respace`. From the round in which the
+count was found to be off, every round is worked over what is actually on the needles: a plain one over more
+or fewer stitches, a rib or a chart over more or fewer repeats if they divide. The round that makes it good
+respaces its increases or decreases, or makes a stitch or works two together at the given place. So the
+instructions and expected counts of all later rounds fit the fabric in hand.
 """
 
 from __future__ import annotations
@@ -31,19 +31,19 @@ class Mend:
     """A count that is off, and where it is made good."""
 
     index: int
-    """The round that makes it good; the one after the last that is off where none does."""
+    """The round that makes it good; if none does, the one after the last that is off."""
     stitch: int
     """Where in it. Unit: stitches of the round."""
     change: int
     """Stitches to gain; below 0 to lose. Unit: stitches."""
     origin: int = -1
-    """The first round whose count is off; -1 where an old journal does not tell."""
+    """The first round whose count is off; -1 if an old journal does not say."""
     spread: bool = False
-    """Whether the shaping of the round is spread anew to take it up."""
+    """Whether the shaping of the round is respaced to absorb it."""
 
 
 def absorbed(plan: Plan, mends: Iterable[Mend]) -> Plan:
-    """Lay mends on a plan, in the order in which they were chosen."""
+    """Apply mends to a plan, in the order in which they were chosen."""
     for mend in mends:
         plan = _laid(plan, mend)
     return plan
@@ -53,7 +53,7 @@ def _laid(plan: Plan, mend: Mend) -> Plan:
     rounds, off = list(plan.rounds), -mend.change
     start = mend.origin if mend.origin >= 0 else mend.index
     for index in range(start, min(mend.index, len(rounds))):
-        # A round half worked when the count was made is left as it is; its count is off all the same.
+        # A round half worked when the count was made is left as it is, though its count is off.
         rounds[index] = refitted(rounds[index], off, at=mend.stitch) or _off(rounds[index], off)
     if mend.index < len(rounds) and rounds[mend.index].before:
         rounds[mend.index] = made_good(rounds[mend.index], mend) or rounds[mend.index]
@@ -65,12 +65,12 @@ def refitted(round_: Round, off: int, *, at: int = 0) -> Round | None:
 
     Args:
         round_: A round of the plan.
-        off: Stitches more; below 0 for fewer.
+        off: Number of extra stitches; below 0 for fewer.
         at: Where they are, for the markers behind them. Unit: stitches.
 
     Returns:
-        The round over the other count; None if it does not work out: a repeat that does not divide, or
-        shaping, which has its places.
+        The round over the other count; None if that is impossible: a repeat that does not divide, or shaping,
+        whose places are fixed.
     """
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
     kinds = {run.stitch for run in worked}
@@ -86,7 +86,7 @@ def refitted(round_: Round, off: int, *, at: int = 0) -> Round | None:
 
 
 def _plain_over(runs: tuple[Run, ...], off: int, at: int) -> tuple[Item, ...] | None:
-    """Return the same stitch all along over more or fewer, in the stretch between markers they are in."""
+    """Return one stitch throughout over more or fewer stitches, in the stretch between markers concerned."""
     place = 0
     for number, run in enumerate(runs):
         place += run.progress
@@ -98,7 +98,7 @@ def _plain_over(runs: tuple[Run, ...], off: int, at: int) -> tuple[Item, ...] | 
 
 
 def _repeats_over(phrase: tuple[Item, ...], off: int) -> tuple[Item, ...] | None:
-    """Return the same repeats more or fewer times, where they divide what is off and shape nothing."""
+    """Return the same repeats more or fewer times, if they divide what is off and do not shape."""
     groups = [at for at, item in enumerate(phrase) if isinstance(item, Group)]
     if len(groups) != 1:
         return None
@@ -117,7 +117,7 @@ def made_good(round_: Round, mend: Mend) -> Round | None:
     """Work a round over a count that is off, leaving the stitches the pattern has after it.
 
     Returns:
-        Nothing where it cannot: too few changes to spread, or no plain stitch to make or save one at.
+        None if impossible: too few changes to spread, or no plain stitch at which to make or lose one.
     """
     off = -mend.change
     if mend.spread:
@@ -145,12 +145,12 @@ def _spread_anew(round_: Round, off: int) -> tuple[Item, ...] | None:
 
 
 def _at_spot(runs: tuple[Run, ...], mend: Mend) -> tuple[Run, ...] | None:
-    """Make stitches, or work two together, from a place on; the stitches around stay those of the pattern."""
+    """Make stitches or work two together from a place on; the stitches around keep to the pattern."""
     todo = [run for run in runs for run in [replace(run, times=1)] * run.times]
     order = _from_spot(todo, mend.stitch)
     if len(order) < abs(mend.change):
         return None
-    # Not side by side, where there is room: two neighbours would make a hole or a pucker.
+    # Not side by side if there is room: two neighbours would make a hole or a pucker.
     apart = order[:: 2 if len(order) >= 2 * abs(mend.change) else 1]
     for at in apart[: abs(mend.change)]:
         made, together = _PURLED.get(todo[at].stitch, ("m1", "k2tog"))
@@ -159,7 +159,7 @@ def _at_spot(runs: tuple[Run, ...], mend: Mend) -> tuple[Run, ...] | None:
 
 
 def _from_spot(todo: list[Run], place: int) -> list[int]:
-    """List the plain stitches from a place to the end, then those before it, the nearest first."""
+    """List the plain stitches from a place to the end, then those before it, nearest first."""
     behind: list[int] = []
     ahead: list[int] = []
     reached = 0
@@ -171,7 +171,7 @@ def _from_spot(todo: list[Run], place: int) -> list[int]:
 
 
 def _off(round_: Round, off: int) -> Round:
-    """Leave a round as it is, its counts off."""
+    """Leave a round as it is, with its counts off."""
     check = round_.checkpoint
     return replace(
         round_,
@@ -182,7 +182,7 @@ def _off(round_: Round, off: int) -> Round:
 
 
 def _rewritten(round_: Round, phrase: tuple[Item, ...], off: int, *, left: int, at: int = 0) -> Round:
-    """Write a round anew over another count."""
+    """Rewrite a round over another count."""
     runs, manner = laid_flat(phrase), None
     used, shaping = 0, []
     for run in runs:

@@ -1,9 +1,9 @@
-"""Lay the rounds of two plans beside each other by what is knitted in them. Pure.
+"""Align the rounds of two plans by what is knitted in them. Pure.
 
-How well a seam (a place between two rounds) of one plan goes with a seam of another is measured by the rounds
-that come out alike, in order, before both and after both: the longest common subsequence of what lies before,
-and that of what lies after. Both are worked out for all seams of the other plan at once with one machine word
-a plan, after Crochemore, Iliopoulos, Pinzon and Reid 2001, "A fast and practical bit-vector algorithm for the
+How well a seam (a place between two rounds) of one plan matches a seam of another is measured by the rounds
+that agree, in order, before both and after both: the longest common subsequence of what comes before, and
+that of what comes after. Both are worked out for all seams of the other plan at once with one machine word a
+plan, after Crochemore, Iliopoulos, Pinzon and Reid 2001, "A fast and practical bit-vector algorithm for the
 longest common subsequence problem" (from memory; the tests compare it with the table of the textbooks).
 """
 
@@ -16,7 +16,7 @@ from stepper.plan.fingerprint import Knitted, placed_alike
 from stepper.plan.model import Plan
 
 ALIKE = 0.5
-"""Share of the rounds of a section that are to be found in another for it to be the same one under another
+"""Share of the rounds of a section that must be found in another for it to be the same one under another
 name. Source: chosen here."""
 
 
@@ -58,10 +58,10 @@ def seams(before: Sequence[Hashable], after: Sequence[Hashable], other: Sequence
 def skipped_or_doubled(
     done: Sequence[Hashable], ahead: Sequence[Hashable], new: Sequence[Hashable], seam: int
 ) -> bool:
-    """Return whether something would be left out, or worked twice, by going on at a seam of another plan.
+    """Return whether going on at a seam of another plan would skip something or work it twice.
 
-    Left out is what was still to come, and would now count as done; worked twice is the opposite. What is in
-    one of the two plans alone is neither.
+    Skipped is what was still to come but would now count as done; worked twice is the opposite. What is only
+    in one of the two plans is neither.
     """
     new_done, new_ahead = Counter(new[:seam]), Counter(new[seam:])
     old_done, old_ahead = Counter(done), Counter(ahead)
@@ -74,7 +74,7 @@ def renamed_sections(old: Plan, new: Plan) -> dict[str, str]:
     """Find the sections that have another name in the new plan, by what is knitted in them.
 
     Returns:
-        Old name to new name, of those that differ.
+        Old names with the new ones, for those that differ.
     """
     gone = [name for name in old.sections if name not in new.sections]
     come = [name for name in new.sections if name not in old.sections]

@@ -1,4 +1,4 @@
-"""Consecutive rounds that are worked alike, put together for reading. No I/O."""
+"""Runs of consecutive rounds that are worked alike, for reading. No I/O."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from stepper.plan.model import Round
 
 
 def fold_alike(rounds: Sequence[Round]) -> Iterator[tuple[Round, Round]]:
-    """Put consecutive rounds together that are worked exactly alike, with nothing to say or count in between.
+    """Group consecutive rounds that are worked exactly alike, with nothing to say or count in between.
 
     Yields:
         First and last round of each stretch, in order. Always: every round is in one stretch.

@@ -1,4 +1,4 @@
-"""The knitter's alterations applied to the pattern, each marked where it changes something. No I/O.
+"""Apply the knitter's alterations to the pattern, marking each where it changes something. No I/O.
 
 Only the garment as it is knitted is altered; the printed sizes are checked as the pattern prints them.
 """
@@ -27,7 +27,7 @@ from stepper.project.sizes import find_size
 from stepper.project.stitchwork import Length, Numbers
 
 PLAIN_CHART: Final = " without bobbles"
-"""What the key of a chart ends with that was made of another one."""
+"""Ending of the key of a chart that was made from another one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +38,7 @@ class Altered:
     marks: dict[int, tuple[str, ...]]
     """Line of the file to what is altered in it, in the knitter's words."""
     unfit: tuple[tuple[Span, str], ...]
-    """Rules that found nothing to alter: where they stand and why."""
+    """Rules that found nothing to alter: where they are written, and why."""
     needles: dict[str, OwnNeedle]
     """Sections that begin with a needle of the knitter's own."""
 
@@ -46,8 +46,8 @@ class Altered:
 def altered(project: Project) -> Altered:
     """Apply the rules that change lines.
 
-    A rule of length, count, bind-off or rib that finds nothing to alter is reported; one about bobbles or
-    needles may find none, because it is often meant for whatever comes.
+    A rule about length, count, bind-off or rib that finds nothing to alter is reported; one about bobbles or
+    needles may find none, because it is often written just in case.
     """
     marks: dict[int, tuple[str, ...]] = {}
     unfit = []
@@ -82,7 +82,7 @@ def _with_plain_charts(project: Project, rule: Alteration) -> tuple[Project, dic
     for name, chart in project.charts.items():
         plain = chart_without_bobbles(chart)
         if plain is not None:
-            # It keeps the name it is called by; only its key in the file is another.
+            # It keeps its printed name; only its key in the file differs.
             charts[f"{name}{PLAIN_CHART}"] = plain
             names[name.lower()] = f"{name}{PLAIN_CHART}"
     return (replace(project, charts=charts) if names else project), names
@@ -167,7 +167,7 @@ def _resized(
 
 
 def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRounds | None:
-    """Make a stretch longer or shorter; None if that leaves nothing of it."""
+    """Make a stretch longer or shorter; None if nothing of it would be left."""
     if not round_mm:
         return None
     duration = sentence.duration

@@ -1,4 +1,4 @@
-"""Alterations of needles: another one for a printed one, or no change at all. No I/O."""
+"""Alterations of needles: a different one in place of a printed one, or no change of needle. No I/O."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from stepper.project.model import Alteration, Project, RuleKind, Section
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OwnNeedle:
-    """The needle a section begins with, where it is not the one of its gauge."""
+    """The needle a section begins with if it is not that of its gauge."""
 
     mm: float | None
     """Unit: mm; None to keep the needle in hand."""
@@ -21,7 +21,7 @@ class OwnNeedle:
 
 
 def own_needles(project: Project) -> dict[str, OwnNeedle]:
-    """Say which sections begin with a needle of the knitter's own, by their names."""
+    """Return the sections that begin with a needle of the knitter's own, by name."""
     own: dict[str, OwnNeedle] = {}
     for section in project.sections:
         fabric = project.fabrics.get(section.gauge)

@@ -77,7 +77,7 @@ def with_rib(sentence: Sentence, rule: Alteration, side: str = "") -> Sentence:
     Args:
         sentence: Of a line.
         rule: The ribs as seen from the right side.
-        side: `WS` where the line is for rows of the wrong side, which are worked the other way round.
+        side: `WS` if the line is for wrong-side rows, which are worked the other way round.
     """
     if side == "WS":
         rule = replace(rule, rib=_behind(rule.rib), rib_printed=_behind(rule.rib_printed))
@@ -110,7 +110,7 @@ def _behind(rib: Ribbing) -> Ribbing:
 
 
 def _turned_alike(rule: Alteration, printed: Ribbing) -> Ribbing:
-    """Return the new rib, begun with the stitch that the printed one begins with; None for another rib."""
+    """Return the new rib, beginning with the same stitch as the printed one; None for a different rib."""
     if not printed:
         return ()
     for turn in range(len(printed)):
@@ -136,7 +136,7 @@ def _named_rib(sentence: WorkRounds, rule: Alteration) -> Sentence:
 
 
 def _ribbing(group: Several) -> Ribbing:
-    """Return the stitches of a group that is a rib; None if it is none."""
+    """Return the stitches of a group that is a rib; None if it is not."""
     found = tuple(
         (one.stitch, one.times.values[0])
         for one in group.elements

@@ -1,9 +1,10 @@
-"""Carry a place from the plan knitted so far into the plan of a changed project file, and say what changed.
+"""Carry a place from the plan knitted so far over to the plan of a changed project file, and list what
+changed.
 
-Pure: two plans and a place in, a place (or the choice of one) and a list of changes out. The place goes with
-what is knitted (`stepper.plan.resuming`). For what is told, sections are matched by name, those with another
-name by what is knitted in them; within a section rounds are aligned by what is worked in them, so a round put
-in or left out is told as that and not as a change of every round after it. Nothing is silent: the caller
+Pure: two plans and a place in, a place (or the choice of one) and a list of changes out. The place follows
+what is knitted (`stepper.plan.resuming`). For the list of changes, sections are matched by name, renamed ones
+by what is knitted in them; within a section rounds are aligned by what is worked in them, so a round inserted
+or removed is reported as such and not as a change of every round after it. Nothing is silent: the caller
 tells `changes`, which of them are already knitted, and a count that no longer fits.
 """
 
@@ -64,18 +65,18 @@ class Carried:
     """A place in the new plan, and all there is to say about it."""
 
     index: int
-    """Round to go on with, from 0; the number of rounds when the new plan has none left. The likeliest where
-    she has to choose."""
+    """Round to go on with, from 0; the number of rounds if the new plan has none left. The likeliest if she
+    has to choose."""
     stitch: int
     """Stitches of it worked."""
     found: bool
     """Whether the place is sure."""
     same: bool
-    """Whether the round in hand is in the new plan there, with the same stitches in it."""
+    """Whether the new plan has the current round there, with the same stitches in it."""
     choices: tuple[PlaceChoice, ...]
-    """Places to choose from, the likeliest first; empty where the place is sure."""
+    """Places to choose from, likeliest first; empty if the place is sure."""
     have: int
-    """Stitches on the needles at the beginning of the round in hand, by the old plan. Unit: stitches."""
+    """Stitches on the needles at the beginning of the current round, by the old plan. Unit: stitches."""
     want: int
     """Stitches the new plan has at the beginning of the round to go on with. Unit: stitches."""
     changes: tuple[Change, ...]
@@ -88,7 +89,7 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
     Args:
         old: The plan knitted so far, with its lengths corrected.
         new: The plan to go on with, its lengths corrected too.
-        index: Round in hand in the old plan, from 0; the number of rounds when all are done.
+        index: Current round in the old plan, from 0; the number of rounds if all are done.
         stitch: Stitches of it worked.
     """
     place = resume(old, new, index=index, stitch=stitch)
@@ -100,7 +101,7 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
         same=place.same,
         choices=place.choices,
         have=have,
-        # A place that is sure fits what is on the needles, or it would not be.
+        # A place that is sure fits what is on the needles; otherwise it would not be sure.
         want=_count_before(new, place.index) if place.choices else have,
         changes=tuple(_changes(old, new, old_index=index, new_index=place.index)),
     )
@@ -111,8 +112,8 @@ def carry_corrections(
 ) -> tuple[LengthCorrection, ...]:
     """Move corrections of lengths to the stretches of another plan.
 
-    A stretch is matched by its section and its place among that section's stretches. Where the new plan wants
-    another length, the gauge as knitted says how many rounds that is.
+    A stretch is matched by its section and its place among that section's stretches. If the new plan wants
+    another length, the gauge as knitted gives the number of rounds.
 
     Args:
         old: The old plan as compiled, without corrections.
@@ -164,7 +165,7 @@ def _work(round_: Round) -> _Work:
 
 
 def _told_of(round_: Round) -> tuple[str | None, Knitted, float | None, tuple[str, ...]]:
-    """Return what is told of a round that is done: where its even changes stand is past changing."""
+    """Return what matters of a round that is done: where its even changes are can no longer change."""
     return round_.label, placed_alike(round_), round_.needle_mm, round_.remarks
 
 
@@ -187,7 +188,7 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
         for tag, b1, b2, a1, a2 in matcher.get_opcodes():
             if tag == "equal":
                 continue
-            # What is knitted is told apart from what is to come, where round stands for round.
+            # If rounds correspond one to one, what is knitted is reported apart from what is to come.
             knitted = min(max(old_index - before[b1].index, 0), b2 - b1) if b2 - b1 == a2 - a1 else 0
             done = zip(before[b1 : b1 + knitted], after[a1 : a1 + knitted], strict=True)
             if any(_told_of(one) != _told_of(other) for one, other in done):

@@ -1,7 +1,7 @@
 """Rounds of a chart in the order in which they are knitted. No I/O.
 
 Source of the reading: chart conventions; every row in the round, and right-side rows, from right to left;
-wrong-side rows from left to right, each stitch as its opposite. Squares of no stitch are passed over.
+wrong-side rows from left to right, each stitch as its opposite. Squares without a stitch are skipped.
 """
 
 from __future__ import annotations
@@ -49,7 +49,7 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
 
 
 def following(chart: Chart, needles: Needles) -> int:
-    """Return the round of a chart after the one last worked, from 1; behind the last comes the first."""
+    """Return the round of a chart after the one last worked, from 1; after the last comes the first."""
     return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
 
 
@@ -83,7 +83,7 @@ def chart_round(template: Template, needles: Needles) -> None:
 
 
 def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
-    """Read one round of a chart of the garment in hand, once for all sizes."""
+    """Read one round of a chart of this garment, once for all sizes."""
     key = (chart.name, number, needles.yarn, wrong_side)
     drawn = needles.caches.drawn.get(key)
     if drawn is None:

@@ -1,4 +1,4 @@
-"""A chart worked for some of its rounds, all of them, a number of times or a length. No I/O."""
+"""Work a chart: some of its rounds, all of them, a number of times or to a length. No I/O."""
 
 from __future__ import annotations
 
@@ -40,7 +40,7 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
     else:
         repeat(cycle, times * len(cycle), needles, instruction.place)
-    if times == 1 and instruction.lasts is None:  # some rounds worked once: the chart goes on behind them
+    if times == 1 and instruction.lasts is None:  # some rounds worked once: the chart goes on after them
         whole = (*range(first, len(chart.rounds) + 1), *range(1, first))
         establish(_rounds(whole, chart, instruction, needles), needles, start=begin)
         needles.section.pattern = cycle
@@ -51,7 +51,7 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
 def _rounds(
     numbers: Iterable[int], chart: Chart, instruction: ChartWork, needles: Needles
 ) -> tuple[Template, ...]:
-    """Return rounds of a chart, with the rows back between them where it shows the right side alone."""
+    """Return rounds of a chart, with the rows back between them if it shows only the right side."""
     drawn = (
         Template((), instruction.place, chart=instruction.name, chart_round=number) for number in numbers
     )

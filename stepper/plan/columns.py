@@ -1,11 +1,11 @@
-"""Columns of the fabric: what each stitch on the needles stands on, and what a row makes of them. No I/O.
+"""Columns of the fabric: what lies below each stitch on the needles, and what a row makes of it. No I/O.
 
 Theory of operation. A column is what one stitch of the fabric is on each row of the repeat, as seen from the
-right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease eats
-columns: of those below it the one stays that it looks like (k2tog over a knit and a purl column leaves the
-knit one), else the one farther from the edge. What makes up for itself at one place (yo, k2tog) leaves every
-column where it was. An increase brings a new column, which goes on with the repeat beside it, from the side
-away from the edge; where there is no repeat it is stockinette.
+right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease removes
+columns: of those below it, the one it looks like stays (k2tog over a knit and a purl column leaves the knit
+one), or else the one farther from the edge. Changes that cancel out at one place (yo, k2tog) leave every
+column where it was. An increase adds a new column, which continues the repeat beside it, on the side away
+from the edge; without a repeat it is stockinette.
 Cables are told by `stepper.plan.cable_cells`.
 """
 
@@ -30,7 +30,7 @@ _SELVEDGE = 3
 
 
 class UnknownFabricError(Exception):
-    """The columns cannot be told; the text says why."""
+    """The columns cannot be worked out; the message says why."""
 
 
 class StandingColumns(NamedTuple):
@@ -43,7 +43,7 @@ class StandingColumns(NamedTuple):
     held: str = ""
     """Name of the held stitches it comes from."""
     look: Cell | None = None
-    """What it looks like where its column is another matter."""
+    """What it looks like if that does not follow its column."""
 
 
 def laid(draft: DraftRound) -> list[StandingColumns]:
@@ -88,7 +88,7 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
 def _plain(
     run: Run, entry: Stitch, at: int, made: list[StandingColumns], *, wrong: bool, coloured: bool
 ) -> int:
-    """Lay out stitches that stay one each, come or go; give the place after them."""
+    """Lay out stitches that stay, come or go one by one; return the place after them."""
     if not entry.uses:
         held = run.yarn if run.stitch == "return" else ""
         made += [StandingColumns((), KNIT if run.stitch == "pu" else None, held)] * run.times
@@ -101,7 +101,7 @@ def _plain(
 
 
 def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong: bool) -> int:
-    """Lay out neighbouring increases and decreases; those that make up for each other leave the columns."""
+    """Lay out neighbouring increases and decreases; those that cancel out leave the columns as they were."""
     uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
     looks = "".join(_look(each, wrong=wrong) * each.leaves for each in chunk)
     if uses == leaves:
@@ -127,13 +127,13 @@ def _look(entry: Stitch, *, wrong: bool) -> str:
 
 
 def as_seen(code: str, *, wrong: bool) -> str:
-    """Return what a stitch looks like from the other side of the work; the same from this one."""
+    """Return what a stitch looks like from the right side: its opposite if it is worked on the wrong side."""
     entry = STITCHES.get(code)
     return (entry.wrong_side or code) if wrong and entry is not None else code
 
 
 def agrees(draft: DraftRound, cell: Cell) -> bool:
-    """Return whether a row works every stitch that it works at all as one cell has it."""
+    """Return whether a row works every stitch, of those it works at all, as one cell does."""
     told = (
         run
         for run in flatten(draft.phrase)
@@ -144,7 +144,7 @@ def agrees(draft: DraftRound, cell: Cell) -> bool:
 
 
 def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
-    """Return the one column of rows that each work one stitch all along; None if one of them does not."""
+    """Return the single column of rows that each work one stitch throughout; None if any does not."""
     cells: list[Cell] = []
     for draft in drafts:
         first = draft.phrase[0]
@@ -178,7 +178,7 @@ def carried(
         phase: Which cell the row works.
         held: Returns the columns of held stitches by name, the cell that comes next first; None if they
             are not known.
-        strictly: Whether a row that works a stitch another way than its column has it is refused.
+        strictly: Whether to refuse a row that works a stitch in another way than its column.
 
     Raises:
         UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
@@ -241,7 +241,7 @@ def _near(place: int, edges: list[int]) -> bool:
 def _kept(
     columns: Sequence[Column], each: StandingColumns, phase: int, place: int, edges: list[int]
 ) -> Column:
-    """Return the column that stays of those a stitch was worked from."""
+    """Return which of the columns that a stitch was worked from stays."""
     below = [columns[place] for place in each.below]
     if each.cell is not None:
         below = [
@@ -251,7 +251,7 @@ def _kept(
 
 
 def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
-    """Return the column after a stitch that was worked another way than it would be."""
+    """Return the column after a stitch that was worked in another way than the column asks."""
     if cell[0].startswith("sl"):
         return column  # a slipped stitch says nothing about its column
     if near or (len(column) == 1 and not strictly):
@@ -260,10 +260,10 @@ def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
 
 
 def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> list[Column]:
-    """Put the repeat beside it in the place of every new column, else stockinette.
+    """Fill every new column from the repeat beside it, or else with stockinette.
 
     Args:
-        columns: Nothing where a column is new.
+        columns: None for each new column.
         edges: Edges and markers between which columns belong together.
         period: Cells of a column.
     """
@@ -297,7 +297,7 @@ def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[
 
 
 def traced(drafts: Sequence[DraftRound]) -> list[Column]:
-    """Return the columns that rows made, each with one cell for each of the rows, the first one first.
+    """Return the columns that rows made, each with one cell per row, first row first.
 
     Raises:
         UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
@@ -326,11 +326,11 @@ def traced(drafts: Sequence[DraftRound]) -> list[Column]:
 
 
 _Told = tuple[Cell | None, bool]
-"""What a column was on a row, and whether one stitch was worked there into one, so that it says so."""
+"""What a column was on a row, and whether a stitch was worked one into one there, which makes it certain."""
 
 
 def _whole(history: list[_Told], period: int) -> Column | None:
-    """Return the column of a history; None if it is new, or a decrease in it unlike its other rows."""
+    """Return the column of a history; None if it is new or a decrease in it differs from its other rows."""
     cells = tuple(cell for cell, _ in history if cell is not None)
     if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
         return None
@@ -345,7 +345,7 @@ def _is_lace(draft: DraftRound) -> bool:
 
 
 def shortest(columns: Sequence[Column]) -> list[Column]:
-    """Return the columns with the fewest cells that say the same."""
+    """Return the same columns with the fewest cells."""
     period = len(columns[0]) if columns else 1
     for cells in range(1, period):
         if period % cells == 0 and all(column == column[:cells] * (period // cells) for column in columns):

@@ -1,4 +1,4 @@
-"""A checked project to the plan of every round.
+"""From a checked project to the plan of every round.
 
 The pattern is worked once for each printed size, which checks every printed count, and once as it is knitted,
 with its switches of size. Only the last becomes the plan. No I/O.
@@ -24,7 +24,8 @@ from stepper.project.model import Project, Section
 from stepper.project.problems import Problem
 
 _MOST_CHOICES = 12
-"""Ambiguous words that are tried both ways; each costs working the garment once more in every size."""
+"""Most ambiguous wordings that are tried both ways; each costs working the garment once more in every
+size."""
 
 SecondReading = tuple[int, int]
 """Line and column of words that are taken in their second reading."""
@@ -47,7 +48,7 @@ def compile_plan(project: Project) -> Compiled:
         project: The checked file.
 
     Returns:
-        The plan of the garment as it is knitted; or every place where the arithmetic of some printed size, or
+        The plan of the garment as it is knitted, or every place where the arithmetic of some printed size, or
         of the blend, does not come out.
     """
     tried = _try(project, frozenset())
@@ -71,7 +72,7 @@ def faults_of(partial: Project) -> tuple[Problem, ...]:
         partial: As much of the project as there is (`stepper.project.reader.Reading`).
 
     Returns:
-        The faults of the rest, in the order of the file; none that may come from the lines not read.
+        The faults of the rest, in the order of the file, without any that may be due to the lines not read.
     """
     tried = _try(partial, frozenset())
     if tried.knitted.choices:
@@ -91,7 +92,7 @@ def work_as_knitted(
     like: Needles | None = None,
     own: Altered | None = None,
 ) -> Needles:
-    """Work the garment once, as it is knitted, for trying one blend after another; look at no printed size.
+    """Work the garment once, as knitted, to try one blend after another, without checking the printed sizes.
 
     Args:
         project: The checked file; its printed sizes are known to come out.
@@ -110,7 +111,7 @@ def work_as_knitted(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Tried:
-    """The garment worked in every size, with some words taken in their second reading."""
+    """The garment worked in every size, with some wordings taken in their second reading."""
 
     knitted: Needles
     findings: tuple[Finding, ...]
@@ -127,10 +128,10 @@ def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
 
 
 def _settled(project: Project, tried: _Tried) -> _Tried:
-    """Choose between the readings of ambiguous words by what fits, and tell both with their counts.
+    """Choose between the readings of ambiguous wordings by what fits, and tell both with their counts.
 
-    Words are settled in the order of the file, the first dozen of them. The second reading is taken where it
-    leaves fewer misfits; where both fit, the first stands and the knitter is told.
+    Words are settled in the order of the file, the first dozen of them. The second reading is taken if it
+    leaves fewer misfits; if both fit, the first stands and the knitter is told.
     """
     readings: frozenset[SecondReading] = frozenset()
     told: list[Finding] = []
@@ -159,14 +160,14 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
 
 
 def _untried(choice: Choice, project: Project) -> Finding:
-    """Tell an ambiguous word behind the dozen that are tried."""
+    """Report an ambiguous wording beyond the dozen that are tried."""
     both = f'"{choice.words}" can mean {choice.first} or {choice.second}'
     text = f"{both}; read as {choice.first}, the other not tried."
     return Finding(place=choice.place, message=text, size=project.size)
 
 
 def _count_after(needles: Needles, choice: Choice) -> str:
-    """Say the stitches after the last round of the line in one reading."""
+    """Say how many stitches there are after the last round of the line in one reading."""
     found = [draft.after for draft in needles.drafts if draft.line == choice.line]
     return f"with {found[-1]} stitches after the line" if found else "which its stitches do not allow"
 
@@ -239,7 +240,8 @@ def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
     """Take up a section: its gauge, its needle, its yarn."""
     project = needles.project
     if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
-        # A chart and the same without its bobbles bear one name: what was read of one is not the other.
+        # A chart and its copy without bobbles share a name, so what was read of one must not be used for the
+        # other.
         needles.caches.drawn, needles.caches.charted = {}, {}
     needles.begin_section(section.name, section.yarn)
     needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)

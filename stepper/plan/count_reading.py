@@ -1,4 +1,4 @@
-"""How a line was read, for a printed count that differs: round by round, stitch by stitch. No I/O."""
+"""How a line was read, round by round and stitch by stitch, for a printed count that differs. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Item, Run
 
 _MOST_ROUNDS = 5
-"""Most different rounds that are told; of more, the first two and the last two."""
+"""Most different rounds that are told; if there are more, the first two and the last two."""
 _MOST_ITEMS = 14
 
 
@@ -47,7 +47,7 @@ def _told(drafts: list[DraftRound]) -> str:
 
 
 def _items(phrase: tuple[Item, ...]) -> str:
-    """Write the items of a round, each that changes the count with what it makes of it."""
+    """Write the items of a round, each with its effect on the count if it has one."""
     told = [_item(item) for item in phrase]
     if len(told) > _MOST_ITEMS:
         told = [*told[: _MOST_ITEMS - 2], f"… {len(told) - _MOST_ITEMS + 1} more …", told[-1]]
@@ -55,7 +55,7 @@ def _items(phrase: tuple[Item, ...]) -> str:
 
 
 def _item(item: Item) -> str:
-    """Write one item; `instruction` writes a round, so that a lone one must be kept from saying "knit"."""
+    """Write one item; `instruction` writes a round, so a single item must be kept from saying just "knit"."""
     if isinstance(item, Run):
         words = f"{item.stitch}{item.times}" if item.stitch in ("k", "p") else instruction((item,))
     else:

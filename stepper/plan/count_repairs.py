@@ -1,7 +1,7 @@
-"""Where a printed count that differs would come right: one number of its line or of those before. No I/O.
+"""Which single number, in its line or those before, would bring a differing printed count right. No I/O.
 
-One number after the other is made one larger and the pattern worked again; how far that moves the count tells
-which value would bring it to the printed one, and working the pattern with that value proves it.
+Each number in turn is made one larger and the pattern worked again; how far that moves the count shows which
+value would bring it to the printed one, and working the pattern with that value proves it.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ _MOST_NUMBERS = 12
 _MOST_TOLD = 3
 
 Findings = Callable[[Project, int], tuple[Finding, ...]]
-"""Works a project in one printed size and gives what does not fit."""
+"""Works a project in one printed size and returns what does not fit."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -30,12 +30,13 @@ class Righting:
     project: Project
     findings: Findings
     trials: int = 60
-    """How often the pattern may still be worked to find one; a file full of faults is answered at once."""
+    """How often the pattern may still be worked in the search, so that a file full of faults is answered at
+    once."""
     known: dict[tuple[int, int, int], int] = field(default_factory=dict)
-    """How many faults stand before a place as the file is, by place and size."""
+    """How many faults come before a place in the file as it is, by place and size."""
 
     def __call__(self, finding: Finding) -> str:
-        """Say which number would bring a count right; empty where no one number does."""
+        """Say which number would bring a count right; empty if no single number does."""
         found: list[str] = []
         for numbers in list(self._numbers(finding))[:_MOST_NUMBERS]:
             if len(found) == _MOST_TOLD or self.trials < 2:
@@ -46,7 +47,7 @@ class Righting:
         return f"It would come right with {one_of(found)}." if found else ""
 
     def _numbers(self, finding: Finding) -> Iterator[Numbers]:
-        """List the numbers that lead up to a count, the nearest first, back to the count before it."""
+        """List the numbers that lead up to a count, nearest first, back to the count before it."""
         for section in self.project.sections:
             lines = [line for line in section.lines if line.place.line <= finding.place.line]
             inside = section.lines and section.lines[0].place.line <= finding.place.line
@@ -93,7 +94,7 @@ class Righting:
         return self.known[key]
 
     def _up_to(self, finding: Finding) -> Project:
-        """Leave out the sections behind a count, and the switches of size."""
+        """Leave out the sections after a count, and the switches of size."""
         kept = tuple(section for section in self.project.sections if section.place.line <= finding.place.line)
         return replace(self.project, sections=kept, switches=(), alterations=())
 
@@ -125,7 +126,7 @@ def _inside(record: object) -> Iterator[Numbers]:
 
 
 def _with(record: Any, old: Numbers, new: Numbers) -> Any:
-    """Put another number in the place of one, wherever in a record it is."""
+    """Replace a number wherever it is in a record."""
     if record is old:
         return new
     if isinstance(record, tuple):

@@ -1,4 +1,4 @@
-"""Printed counts compared with the arithmetic. No I/O."""
+"""Compare printed counts with the arithmetic. No I/O."""
 
 from __future__ import annotations
 
@@ -67,7 +67,7 @@ def _check_sections(instruction: Count, printed: int, needles: Needles) -> None:
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
-    """Take the printed count where stitches were picked up by the rows of an edge, which is a rule of thumb.
+    """Accept the printed count if stitches were picked up by the rows of an edge, which is a rule of thumb.
 
     Returns:
         Whether that was done: the count is near enough, and the knitter is told both.
@@ -95,7 +95,7 @@ def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
 def check_promised(counts: tuple[Count, ...], needles: Needles, *, first: bool) -> None:
     """Compare the counts printed with a round that is written out before it is worked.
 
-    What it gains or loses holds each time, the stitches after it only the first time.
+    What it gains or loses applies each time, the stitches after it only the first time.
     """
     for count in counts:
         if first or count.change:

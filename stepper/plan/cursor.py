@@ -1,7 +1,7 @@
-"""The place in a round while it is worked: every element of the line moves it on. No I/O.
+"""The place in a round while it is worked; every element of the line moves it on. No I/O.
 
-Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; everything else takes its
-own number. All places are counted from where the row begins (`stepper.plan.row_facing`).
+Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; all others have their own
+number. All places are counted from where the row begins (`stepper.plan.row_facing`).
 """
 
 from __future__ import annotations
@@ -58,7 +58,7 @@ class Cursor(RowRepeats):
     begins: int = 0
     """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
     steps: int = 0
-    """Elements worked so far, every pass of a repeat counted."""
+    """Number of elements worked so far, counting every pass of a repeat."""
 
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
@@ -94,7 +94,7 @@ class Cursor(RowRepeats):
         return items
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
-        """Work elements one after the other; give what they come to.
+        """Work elements one after the other; return the resulting items.
 
         Raises:
             MisfitError: one of them does not fit.
@@ -134,7 +134,7 @@ class Cursor(RowRepeats):
             self._across(element, items)
 
     def _across(self, element: Across, items: list[Item]) -> None:
-        """Work across held stitches; or across those in hand, where nothing is on hold by such a name."""
+        """Work across held stitches, or across those on the needles if nothing of that name is on hold."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         section = self.supplies.section.lower()
         in_hand = bool(self.facing.end) and section not in held and not self.used
@@ -216,7 +216,7 @@ class Cursor(RowRepeats):
         for run in drawn.before:
             self.advance(run, items)
         times = inner // drawn.uses if drawn.uses else 0
-        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats of it
+        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats
             (run,) = drawn.repeat
             self.advance(Run(run.stitch, run.times * times, run.yarn), items)
         elif times:
@@ -260,7 +260,7 @@ class Cursor(RowRepeats):
         self.advance(Run("hold", times, name), items)
 
     def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
-        """Take back a turn behind which all that is left goes on hold: the row ends there."""
+        """Take back a turn after which all that is left goes on hold: the row ends there."""
         left = self.facing.room - self.used
         if times != left:
             raise MisfitError(

@@ -23,17 +23,17 @@ class Template:
     stockinette: bool = False
     """Knit on the right side and, in rows, purl on the wrong side."""
     side: str = ""
-    """`RS` or `WS` where the line is for rows of that side only."""
+    """`RS` or `WS` if the line is only for rows of that side."""
     counts: tuple[Count, ...] = ()
-    """Counts printed with it, where it is written out before it is worked."""
+    """Counts printed with it, if it is written out before it is worked."""
     evenly: Evenly | None = None
-    """The change spread evenly over it, where that is all the line says."""
+    """The change spread evenly over it, if that is all the line says."""
     yarn: str = ""
-    """Key of the yarn that the line takes up; empty where it goes on with the one in hand."""
+    """Key of the yarn that the line takes up; empty if it goes on with the current one."""
 
     @property
     def asks(self) -> bool:
-        """Whether what it comes to depends on more than the stitches: on charts, or on the rows below."""
+        """Whether its outcome depends on more than the stitches: on charts or on the rows below."""
         return any(_asks(element) for element in self.elements)
 
 
@@ -68,18 +68,18 @@ class DraftRound:
     remarks: tuple[str, ...] = ()
     evenly: bool = False
     shaping: tuple[int, ...] | None = None
-    """Places of the changes where they are known; else they are found from the runs."""
+    """Places of the changes if known; otherwise they are found from the runs."""
     chart: str | None = None
     chart_round: int | None = None
     divide: bool = False
     bound_off: str | None = None
-    """How the stitches are bound off, where they are."""
+    """How the stitches are bound off, if they are."""
     altered: tuple[str, ...] = ()
     template: Template | None = None
     from_turn: bool = False
-    """Whether it goes on from a turn in the round, so that it does not begin where the round does."""
+    """Whether it goes on from a turn in the round, and so does not begin where the round does."""
     whole: bool | None = None
-    """Whether it adds a whole round to the length; found when it is first asked."""
+    """Whether it adds a whole round to the length; None until first asked."""
 
     @property
     def gauge(self) -> str:
@@ -90,7 +90,7 @@ class DraftRound:
     def height_mm(self) -> float:
         """What the round adds to the length, on the needles. Unit: mm.
 
-        A short row adds nothing to the places where it was not worked, so it is left out.
+        A short row adds nothing where it was not worked, so it does not count.
         """
         if self.whole is None:
             short = any(isinstance(item, Run) and item.stitch == "rest" for item in self.phrase)
@@ -100,7 +100,7 @@ class DraftRound:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Finding:
-    """Something wrong in one size, or worth a word."""
+    """Something wrong in one size, or worth mentioning."""
 
     place: Span
     message: str
@@ -111,6 +111,6 @@ class Finding:
     printed: int = 0
     """`count`: the stitches that the pattern prints."""
     counted: int = 0
-    """`count`: the stitches that the lines come to."""
+    """`count`: the stitches that result from the lines."""
     read: str = ""
     """`count`: how the line was read, round by round."""

@@ -1,4 +1,4 @@
-"""How long a pattern is worked: so many rounds, so many times, or to a length. No I/O."""
+"""How long a pattern is worked: a number of rounds or times, or to a length. No I/O."""
 
 from __future__ import annotations
 
@@ -89,7 +89,7 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
     """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
 
-    A row that is knitted all along makes garter stitch, and is knitted on both sides.
+    A row knitted throughout makes garter stitch, and is knitted on both sides.
     """
     only = pattern[0]
     if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
@@ -121,7 +121,7 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
 
 
 def go_on_in(instruction: Going, needles: Needles) -> None:
-    """Take up the fabric in which the rows between and of a shaping are worked; no row is worked yet."""
+    """Take up the fabric for the rows of a shaping and those between; no row is worked yet."""
     place = instruction.place
     if needles.counting.lost or instruction.manner in ("pattern", "rib"):
         if not needles.counting.lost and needles.established is None:
@@ -149,7 +149,7 @@ def _is_figured(row: Template) -> bool:
 
 
 def _tell_row_alone(place: Span, needles: Needles) -> None:
-    """Tell where "in pattern" takes the last of two rows written one after the other without numbers."""
+    """Tell the knitter if "in pattern" takes the last of two successive rows written without numbers."""
     known = needles.established
     if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
         return
@@ -220,7 +220,7 @@ def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
 
 
 def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
-    """Work a cycle until so many stitches are left: the first round that leaves them is the last."""
+    """Work a cycle until a number of stitches is left: the first round that leaves them is the last."""
     wanted = duration.number.of(needles.size)
     if needles.counting.lost:
         needles.regain(wanted)
@@ -290,14 +290,14 @@ def _to_length(
 
 
 def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Return after how many rounds a repeat is as it was; the next row of a chart goes through all of it."""
+    """Return after how many rounds a repeat starts over; a chart row by row takes all of its rows."""
     charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
     parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
-    """Return the numbers of the rounds of a cycle as printed; from 1 where they have none."""
+    """Return the numbers of the rounds of a cycle as printed, or from 1 if they have none."""
     if all(template.chart_round for template in cycle):
         return [template.chart_round for template in cycle]
     numbered = needles.section.numbered
@@ -321,7 +321,7 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
 
 
 def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
-    """Return the length with the side that ends it: a purl row of stockinette is a wrong-side row."""
+    """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
     if duration.ending_side not in ("k", "p"):
         return duration
     plain = all(

@@ -1,10 +1,10 @@
 """Shaping at one edge of a piece that the words name: neck, armhole, front or side. No I/O.
 
 Theory of operation. Which end of the row the neck is at follows from what was shaped before: the rows since
-the piece began, or since it was divided, that changed stitches at one end alone. A row whose words name the
-edge settles it; one that names the edge across from it does too; a row that names neither is taken for it,
-and told. Where rows point both ways, nobody can tell, and the line is refused. Stitches are bound off and
-cast on in rows that begin at the edge; others change at their beginning or their end, whichever lies there.
+the piece began, or since it was divided, that changed stitches at one end only. A row that names this edge,
+or the opposite one, settles it; a row that names neither is taken for this edge, and the knitter is told. If
+rows point both ways, it cannot be known and the line is refused. Stitches are bound off and cast on in rows
+that begin at the edge; other changes are made at the beginning or end of the row, whichever is at the edge.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from stepper.project.instructions import EdgeShaping, Leg
 from stepper.project.stitchwork import Element, Numbers, Until, Work
 
 _NEAR = 6
-"""Stitches from its end within which a change is one at that end of the row."""
+"""A change within this many stitches of an end of the row is one at that end."""
 _INNER = re.compile(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
 _OUTER = re.compile(
     r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
@@ -68,7 +68,7 @@ def _rows(instruction: EdgeShaping, needles: Needles) -> tuple[Template, Templat
 
 
 def _side_beginning_at(instruction: EdgeShaping, needles: Needles) -> str:
-    """Return the side of the rows that begin at the edge; empty, reported, if nobody can tell."""
+    """Return the side of the rows that begin at the edge; empty, and reported, if that cannot be known."""
     edge, place = instruction.edge, instruction.place
     own, across = (_INNER, _OUTER) if edge in ("neck", "front") else (_OUTER, _INNER)
     texts = {
@@ -119,7 +119,7 @@ def _shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
             continue
         where = _end_of(draft)
         if draft.divide and draft.flat:
-            found = []  # the edge where it was divided is the inner one, whatever was shaped before
+            found = []  # where it was divided is the inner edge, whatever was shaped before
         if where and draft.after:
             begins = draft.side if where == "start" else _other(draft.side)
             found.append((begins, draft))

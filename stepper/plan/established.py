@@ -1,11 +1,11 @@
 """The established fabric: what "even", "straight" and "in pattern" go on with. No I/O.
 
-Theory of operation. A line that sets up a pattern leaves its rounds (`establish`). While nothing was shaped
-since, they are worked again from where they stand. After shaping, and for a part of a row, the fabric is a
-row of columns (`stepper.plan.columns`): read off the last rounds of the pattern, and carried through every
-row worked since, but only once somebody asks, since few do. Lines that go on "in pattern" set nothing up, nor
-does a row that agrees with the columns, nor one that shapes; rounds that are repeated and shape tell the
-columns, but not the shaping.
+Theory of operation. A line that sets up a pattern leaves its rounds (`establish`). If nothing was shaped
+since, they are worked again from where they stopped. After shaping, and for part of a row, the fabric is a
+row of columns (`stepper.plan.columns`): read off the last rounds of the pattern and carried through every row
+worked since, but only on request, since that is rare. Lines that go on "in pattern" set nothing up, nor does
+a row that agrees with the columns, nor one that shapes; repeated rounds that shape give the columns but not
+the shaping.
 """
 
 from __future__ import annotations
@@ -39,13 +39,13 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     """Take up the rounds just worked as the pattern of the fabric, if they are one.
 
     Args:
-        cycle: The rounds that were worked, once or over and over.
+        cycle: The rounds that were worked, once or repeatedly.
         needles: The knitting in hand.
         start: Index of the first draft worked of them.
     """
     needles.section.pattern = cycle
     if any(template.evenly is not None for template in cycle):
-        return  # a change spread over the round is no fabric; the one before it goes on
+        return  # a round with a spread change is not a fabric; the one before it goes on
     worked, known = needles.drafts[start:], needles.established
     if not cycle or not worked or needles.counting.lost or not _sets_up(cycle, worked):
         return
@@ -71,7 +71,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
 
 
 def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
-    """Return whether rounds tell a pattern themselves: not if they go on with one, or shape while they do.
+    """Return whether rounds set up a pattern themselves, rather than going on with one or shaping within it.
 
     Rows of lace with "work in pattern" on the wrong side between are told by the others.
     """
@@ -105,7 +105,7 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
 
 
 def _is_single(draft: DraftRound) -> bool:
-    """Return whether a row is a buttonhole row or the like: its changes are no repeat that fills it."""
+    """Return whether a row is a buttonhole row or the like, whose changes do not form a repeat across it."""
     changed = [item for item in draft.phrase if _changes(item)]
     fills = any(isinstance(item, Group) and 2 * item.uses >= draft.before for item in changed)
     return bool(changed) and (not fills or "buttonhole" in (draft.label or "").lower())
@@ -125,7 +125,7 @@ def _changes(item: Item) -> bool:
 def _agrees(known: Established, needles: Needles) -> bool:
     """Return whether the row just worked is what the fabric has there anyway."""
     if not known.cycle or known.cycle[0].chart or not (needles.drafts[-1].flat or known.rounds > 1):
-        return False  # in the round one row repeated is the same fabric, whichever line it is taken from
+        return False  # in the round, one row repeated is the same fabric whichever line it comes from
     _carry(known, needles, end=len(needles.drafts) - 1)
     if not known.columns:
         return False
@@ -161,12 +161,12 @@ def _tell(known: Established, needles: Needles) -> None:
     side = "k" if drafts[-1].side == "RS" else "p"
     if plain and {column[0][0] for column in columns} == {side}:
         other: Cell = ("p" if side == "k" else "k", "")
-        columns = [(other, column[0]) for column in columns]  # a row knitted all along makes garter stitch
+        columns = [(other, column[0]) for column in columns]  # a row knitted throughout makes garter stitch
     known.columns = shortest(columns)
 
 
 def _carry(known: Established, needles: Needles, *, end: int | None = None) -> None:
-    """Carry the columns through the rows worked since somebody last asked, up to a draft or the last."""
+    """Carry the columns through the rows worked since the last request, up to a given draft or the last."""
     if known.columns is None and not known.why:
         _tell(known, needles)
     known.reached = max(known.reached, known.end)
@@ -181,7 +181,7 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     draft = needles.drafts[number]
     known.since += 1
     if number > known.end and needles.drafts[number - 1] is draft:
-        known.phase += 1  # one draft stands for rounds that are all alike and change nothing
+        known.phase += 1  # one draft stands for identical rounds that change nothing
         return
     changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
     if changes or draft.evenly or _is_short(draft):
@@ -216,7 +216,7 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
     """Return the columns on the needles, from the right side, and which cell of each comes next.
 
     Raises:
-        UnknownFabricError: they cannot be told.
+        UnknownFabricError: they cannot be worked out.
     """
     known = needles.established
     if known is None:
@@ -240,7 +240,7 @@ def _comes_back(known: Established, needles: Needles) -> bool:
 
 
 def _as_many(columns: list[Column], count: int) -> list[Column]:
-    """Return so many columns: a printed count may have been taken that the rows do not come to."""
+    """Return a given number of columns: a printed count may have been accepted that differs from the rows."""
     if len(columns) == count:
         return columns
     period = len(columns[0]) if columns else 1
@@ -250,10 +250,10 @@ def _as_many(columns: list[Column], count: int) -> list[Column]:
 def look(needles: Needles) -> tuple[Cell, ...]:
     """Return how the stitches are worked to go on in pattern, from where the next row begins.
 
-    Each is a stitch, as it is worked on the side that comes next, and a yarn or none for the one in hand.
+    Each is a stitch, as worked on the next side, and a yarn, or none for the current one.
 
     Raises:
-        UnknownFabricError: the pattern cannot be told.
+        UnknownFabricError: the pattern cannot be worked out.
     """
     columns, phase = columns_of(needles)
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
@@ -274,7 +274,7 @@ def look(needles: Needles) -> tuple[Cell, ...]:
 
 
 def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
-    """Keep the fabric of the stitches that a row, not yet taken up, puts on hold, for when they come back."""
+    """Keep, for when they come back, the fabric of the stitches that the next row puts on hold."""
     known, at = needles.established, 0
     if known is None:
         return
@@ -306,7 +306,7 @@ def _kept(name: str, needles: Needles) -> list[Column] | None:
 def ground(needles: Needles) -> str:
     """Say what the fabric is: `plain` (stockinette), `garter` (rows each of one stitch) or `pattern`.
 
-    Empty where nothing is established or it cannot be told.
+    Empty if nothing is established or it cannot be worked out.
     """
     if needles.established is None or needles.counting.lost:
         return ""
@@ -320,7 +320,7 @@ def ground(needles: Needles) -> str:
 
 
 def spread_since(needles: Needles) -> bool:
-    """Return whether a change was spread over the fabric since, so that it can only begin anew."""
+    """Return whether a change has since been spread over the fabric, so that it can only start over."""
     known = needles.established
     if known is None:
         return False

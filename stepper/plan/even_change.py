@@ -1,4 +1,4 @@
-"""A round that increases or decreases evenly, worked on the stitches in hand. No I/O."""
+"""Work a round that increases or decreases evenly on the stitches in hand. No I/O."""
 
 from __future__ import annotations
 

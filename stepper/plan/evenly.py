@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from stepper.craft.manners import Manner, Spaced, spaced
+from stepper.craft.ordered_gaps import write_gaps
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import stitch
-from stepper.craft.written import written
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.run_repeats import condense, joined
 
@@ -96,7 +96,7 @@ def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
     for place in places:
         gaps.append(place - worked)
         worked = place + change.uses
-    phrase: list[Part] = list(written(tuple(gaps), change.code))
+    phrase: list[Part] = list(write_gaps(tuple(gaps), change.code))
     if before > worked:
         phrase.append(Plain(before - worked))
     return EvenRound(items=_items(phrase, change), places=_worked_before(places, change))

@@ -8,7 +8,7 @@ from typing import Any
 from stepper.plan.model import Plan, Round
 
 FORMAT = 1
-"""Version of the document. A change that breaks a reader raises it."""
+"""Version of the document; raised by every change that breaks readers."""
 
 
 def plan_document(plan: Plan, *, spoken: Callable[[Round], str]) -> dict[str, Any]:
@@ -16,10 +16,10 @@ def plan_document(plan: Plan, *, spoken: Callable[[Round], str]) -> dict[str, An
 
     Args:
         plan: The plan.
-        spoken: Gives the words for the ear of a round.
+        spoken: Returns a round in words for the ear.
 
     Returns:
-        Plain values only: text, whole numbers, numbers, lists, tables and nothing.
+        Plain values only: text, integers, numbers, lists, tables and None.
     """
     return {
         "format": FORMAT,

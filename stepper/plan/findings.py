@@ -1,4 +1,4 @@
-"""What did not fit, size by size, told once for each place as problems of the file. No I/O."""
+"""Turn what did not fit, size by size, into problems of the file, one for each place. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 
 Right = Callable[[Finding], str]
-"""Says where a count that differs would come right."""
+"""Says which number would bring a differing count right."""
 
 
 def problems_of(
@@ -20,13 +20,13 @@ def problems_of(
     right: Right | None = None,
     unmet: str = "",
 ) -> tuple[Problem, ...]:
-    """Put the findings of all sizes together, in the order of the file.
+    """Combine the findings of all sizes, in the order of the file.
 
     Args:
         findings: What was found in every size and in the blend.
-        blended: Those of them met on the way that is knitted.
+        blended: Those found in the garment as knitted.
         project: The checked file, for the names of the sizes.
-        right: Says where a count that differs would come right; None if nobody has to know.
+        right: Says which number would bring a differing count right; None to leave that out.
         unmet: Why the line of a switch cannot carry it, and which lines can; empty where it can.
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
@@ -70,7 +70,7 @@ def _difference(first: Finding) -> str:
 def _taught(
     first: Finding, group: list[Finding], project: Project, right: Right | None, *, only_blend: bool
 ) -> str:
-    """Say how the line was read, where the count would come right, and what most often lies behind it."""
+    """Say how the line was read, what would bring the count right, and what the usual cause is."""
     told = [f"Read as: {first.read}."] if first.read else []
     found = right(first) if right is not None and not only_blend else ""
     told += [found] if found else []
@@ -78,7 +78,7 @@ def _taught(
 
 
 def _likely_cause(first: Finding, group: list[Finding], project: Project, *, only_blend: bool) -> str:
-    """Say what most often lies behind such a difference."""
+    """Name the usual cause of such a difference."""
     if only_blend:
         return (
             "The count belongs to the size alone; the blend comes here with other stitches. Switch at a line "

@@ -1,4 +1,4 @@
-"""What makes a plan, and a round of it, the same to knit: to notice that they changed. No I/O."""
+"""What makes a plan, or a round of it, the same to knit, so that changes are noticed. No I/O."""
 
 from __future__ import annotations
 
@@ -30,9 +30,9 @@ def knitted(round_: Round) -> Knitted:
 
 
 def placed_alike(round_: Round) -> Knitted:
-    """Return the same for a round whose changes are spread evenly, wherever they stand.
+    """Return the same, but regardless of the places of changes that are spread evenly.
 
-    Where they stand depends on a manner and on what is to be kept clear; it is the same round of the garment.
+    Those depend on the manner and on what is to be kept clear; it is the same round of the garment.
     """
     before, after, flat, side, work = knitted(round_)
     if not round_.evenly:

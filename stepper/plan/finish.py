@@ -50,7 +50,7 @@ class _Flat:
     __slots__ = ("floats", "instruction", "phrase", "runs", "shaping")
 
     def __init__(self, draft: DraftRound) -> None:
-        self.phrase = draft.phrase  # held, so that its identity stays its own
+        self.phrase = draft.phrase  # kept alive, so that no other phrase gets its id
         self.runs = laid_flat(draft.phrase)
         self.shaping = shaping_places(self.runs)
         self.floats = longest_floats(self.runs, flat=draft.flat)

@@ -1,4 +1,4 @@
-"""Counts that would do instead, and what each costs in width. No I/O."""
+"""Counts that would fit instead, and what each costs in width. No I/O."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ _OFFER = re.compile(
 
 
 def nearest_counts(count: int, multiple: int, plus: int = 0) -> tuple[int, ...]:
-    """Return the counts nearest to a count that are a multiple and so many over, the smaller first.
+    """Return the nearest counts that are a multiple plus a number over, the smaller first.
 
     Args:
         count: Range: 0 and up. Unit: stitches.
@@ -21,7 +21,7 @@ def nearest_counts(count: int, multiple: int, plus: int = 0) -> tuple[int, ...]:
         plus: Stitches besides the repeats. Range: 0 and up.
 
     Returns:
-        The count itself where it fits; else the next below, where it holds a repeat, and the next above.
+        The count itself if it fits; otherwise the next below, if it holds a repeat, and the next above.
 
     Raises:
         ValueError: A number is out of range.
@@ -39,12 +39,12 @@ def nearest_counts(count: int, multiple: int, plus: int = 0) -> tuple[int, ...]:
 
 
 def priced(hint: str, count: int, gauge: Gauge | None, units: str) -> str:
-    """Add to a hint of counts that would fit what each of them costs.
+    """Add to a hint about counts that would fit what each of them costs.
 
     Args:
-        hint: As it stands; one that offers no counts is given back.
+        hint: The hint so far; one that offers no counts is returned unchanged.
         count: Stitches on the needles now.
-        gauge: Of the section; without one no width is known.
+        gauge: That of the section; without one no width is known.
         units: `cm` or `in`.
     """
     match = _OFFER.search(hint)

@@ -1,4 +1,4 @@
-"""Floats: every strand that passes behind stitches of another yarn, and where a long one is caught. No I/O.
+"""Floats: every strand that passes behind stitches of another yarn, and where long ones are caught. No I/O.
 
 Source: a float is caught when it is over an inch (J. Richards, "Stranding and catching in the back"); in the
 round it can cross the beginning of the round (common practice).
@@ -14,7 +14,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Run
 
 _SHIFTS: Final = (0, 1, -1, 2, -2)
-"""Stitches by which catches are moved off those of the round below, the least first."""
+"""Stitches by which catches are moved off those of the round below, smallest first."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,14 +29,14 @@ class Float:
 
 
 def floats(runs: Sequence[Run], *, flat: bool) -> tuple[Float, ...]:
-    """Find every float of a round, also the ones that go around the join.
+    """Find every float of a round, including those across the join.
 
     Args:
         runs: The round, laid out flat.
         flat: Whether the row has ends, which no float crosses.
 
     Returns:
-        In the order of the yarns and of the round; one around the join begins before the end of the round.
+        In the order of the yarns and of the round; one across the join begins before the end of the round.
     """
     segments: dict[str, list[tuple[int, int]]] = {}
     worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
@@ -68,7 +68,7 @@ def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int],
         flat: Whether the row has ends, which no float crosses.
 
     Returns:
-        Yarn and stitches, in the order in which the yarns first appear; nothing with fewer than two yarns.
+        Yarn and stitches, in the order in which the yarns first appear; empty with fewer than two yarns.
         Unit: stitches.
     """
     worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
@@ -87,7 +87,7 @@ def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ..
         one: The float.
         limit: Longest part left free. Range: 1 and up. Unit: stitches.
         total: Stitches in the round.
-        shift: Stitches by which all places are moved, as far as the limit allows.
+        shift: Stitches by which to move all places, as far as the limit allows.
 
     Returns:
         Numbers of stitches in the round, from 1, as far apart as can be; empty if it need not be caught.
@@ -95,7 +95,7 @@ def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ..
     parts = -(-one.stitches // limit)
     steps = [(part * one.stitches + parts // 2) // parts for part in range(1, parts)]
     if steps:
-        # The first part grows by what the last one loses; neither goes over the limit, or to nothing.
+        # The first part grows by what the last one loses; neither exceeds the limit or vanishes.
         most = min(limit - steps[0], one.stitches - steps[-1] - 1)
         least = max(1 - steps[0], one.stitches - steps[-1] - limit)
         steps = [step + max(least, min(most, shift)) for step in steps]
@@ -108,7 +108,7 @@ def places_to_catch(
     """Return the places where the floats of one yarn are caught, away from those of the round below.
 
     A catch right above another shows through (common practice). All places of a round move alike, so that a
-    repeat stays a repeat; where the limit leaves no room they stay.
+    repeat stays a repeat; if the limit leaves no room they stay.
     """
     tried = [
         sorted({place for one in found for place in catches(one, limit, total, shift)}) for shift in _SHIFTS

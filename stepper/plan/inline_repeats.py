@@ -1,4 +1,4 @@
-"""What a repeat inside a round comes to, and how it is said where it does not fit. Pure functions; no I/O."""
+"""Repeats inside a round: how they are worked, and what to say if they do not fit. Pure functions; no I/O."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ def _alike(one: Run, other: Run) -> bool:
 
 
 def run_together(items: list[Item]) -> list[Item]:
-    """Make one run of equal stitches side by side: the plain row of a chart is read as one stretch."""
+    """Join equal stitches side by side into one run: a plain row of a chart is read as one stretch."""
     made: list[Item] = []
     for item in items:
         last = made[-1] if made else None
@@ -23,13 +23,13 @@ def run_together(items: list[Item]) -> list[Item]:
 
 
 def goes_by_markers(element: Several) -> bool:
-    """Return whether a repeat works up to a marker and takes it: then it goes from marker to marker."""
+    """Return whether a repeat works up to a marker and passes it, and so goes from marker to marker."""
     to = any(isinstance(inner, Until) and inner.goal == "marker" for inner in element.elements)
     return to and any(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
 
 
 def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
-    """Say that a repeat does not divide the stitches it has, and on how many it would. Unit: stitches."""
+    """Say that a repeat does not divide the stitches it has, and which counts it would. Unit: stitches."""
     fits, over = divmod(max(room, 0), unit)
     below, above = count - over, count + unit - over
     message = (
@@ -40,5 +40,5 @@ def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
 
 
 def said_so_often(code: str, times: int) -> str:
-    """Quote a stitch worked so often as it is printed: `k8`, `k2tog`, `k2tog × 3`."""
+    """Quote a stitch worked a number of times as printed: `k8`, `k2tog`, `k2tog × 3`."""
     return f"{code}{times}" if len(code) == 1 else f"{code} × {times}" if times > 1 else code

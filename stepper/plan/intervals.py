@@ -1,8 +1,8 @@
 """Named rounds worked at intervals, alone or two side by side, and stitches changed at the edges. No I/O.
 
-Common practice: "every 8th round" works seven plain rounds and then the named one. A named row of the right
-side that would fall on the wrong side is worked one row sooner. Two shapings side by side share the rows on
-which both fall: one changes the beginning of the row, the other its end.
+Common practice: "every 8th round" works seven plain rounds and then the named one. A named right-side row
+that would fall on the wrong side is worked one row sooner. Two shapings side by side share the rows on which
+both fall: one changes the beginning of the row, the other its end.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
-    """Find a round by the name it was written out under; None, reported, if there is none."""
+    """Find a round by the name under which it was written out; None, and reported, if there is none."""
     template = needles.section.named.get(label)
     if template is None:
         hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
@@ -33,7 +33,7 @@ def named_round(label: str, place: Span, needles: Needles) -> Template | None:
 
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
-    """Work a named round every so many rounds, plain rounds between."""
+    """Work a named round at intervals, with plain rounds between."""
     template = _round_of(instruction, needles)
     if template is None:
         return
@@ -69,7 +69,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
 
 
 def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
-    """Return the rounds already worked of the first interval: those since the last such shaping, if any.
+    """Return how many rounds of the first interval are already worked: those since the last such shaping.
 
     "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
     """
@@ -113,7 +113,7 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
 
 
 def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
-    """Work the rounds between two shapings: as the fabric is, if the shaping goes on with it, else plain."""
+    """Work the rounds between two shapings: in the fabric if the shaping goes on with it, otherwise plain."""
     if not rounds:
         return
     going = even(needles, place) if goes_on else None
@@ -147,7 +147,7 @@ def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
 
 
 def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
-    """Return the legs; where "next and every 4th row 5 times" counts the next one too, one time less."""
+    """Return the legs; one time less if "next and every 4th row 5 times" includes the next one."""
     if instruction.label in needles.section.in_all:
         needles.section.in_all.discard(instruction.label)
         return _once_less(instruction.legs, needles)
@@ -171,7 +171,7 @@ def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
 
 
 def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
-    """Return legs of which the first is worked one time less, as it was worked once before."""
+    """Return legs with the first worked one time less, since it was worked once before."""
     first, *rest = legs
     if first.times is None:
         return legs
@@ -180,7 +180,7 @@ def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
-    """Return whether the row after so many plain ones is of another side than the named row is for."""
+    """Return whether the row after a number of plain ones is on the wrong side for the named row."""
     if not template.side or not needles.flat:
         return False
     same = needles.side == template.side
@@ -282,7 +282,7 @@ def _uses(element: Element, size: int) -> int:
 
 
 def work_edge_rows(instruction: EdgeRows, needles: Needles) -> None:
-    """Bind off or cast on so many stitches at the beginning of each of several rows."""
+    """Bind off or cast on a number of stitches at the beginning of each of several rows."""
     place = instruction.place
     change = Work(instruction.stitch, instruction.number, None, place)
     rest = Until("pattern", "end", None, None, place)

@@ -1,4 +1,4 @@
-"""What kind of knitting a round is, for its pace: the kinds of `stepper.craft.pace_by_kind`. No I/O."""
+"""What kind of knitting a round is, for the pace: the kinds of `stepper.craft.pace_by_kind`. No I/O."""
 
 from __future__ import annotations
 
@@ -10,16 +10,16 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Round, Run
 
 TEXTURE_SHARE = 0.1
-"""Share of stitches that are more than knit and purl from which a round is slow. This project's choice."""
+"""From this share of stitches other than knit and purl, a round is slow. This project's choice."""
 RIB_SHARE = 0.2
-"""Share of the rarer of knit and purl from which a round is rib. This project's choice."""
+"""From this share of the rarer of knit and purl, a round is rib. This project's choice."""
 
 _KNITS = frozenset({"k", "k tbl"})
 _PURLS = frozenset({"p", "p tbl"})
 
 
 def kind_of(round_: Round) -> KnittingKind:
-    """Tell what kind of knitting a round is; never `UNKNOWN`."""
+    """Return what kind of knitting a round is; never `UNKNOWN`."""
     return _kind(round_.runs)
 
 

@@ -1,4 +1,4 @@
-"""Find a round of another plan by names: as far into the same section and label. Pure, and only a hint."""
+"""Find a round of another plan by names, equally far into the same section and label. Pure; only a hint."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from stepper.plan.model import Plan
 
 
 def same_distance(old: Plan, new: Plan, index: int, renamed: Mapping[str, str]) -> int:
-    """Find the round that is as far from its label, or the beginning of its section, as one of the old plan.
+    """Find the round as far from its label, or the beginning of its section, as one of the old plan.
 
     Args:
         old: The old plan.
@@ -17,8 +17,8 @@ def same_distance(old: Plan, new: Plan, index: int, renamed: Mapping[str, str]) 
         renamed: Sections that have another name in the new plan, old to new.
 
     Returns:
-        Its index, or the nearest there is in its stretch; where its section is gone, the first round of the
-        next section that is there; else as far along as the plan allows.
+        Its index, or the nearest in its stretch; if its section is gone, the first round of the next section
+        that is left; otherwise as far along as the plan allows.
     """
     if index >= len(old.rounds) or not new.rounds:
         return len(new.rounds) if index >= len(old.rounds) else 0
@@ -37,7 +37,7 @@ def same_distance(old: Plan, new: Plan, index: int, renamed: Mapping[str, str]) 
     if nth < len(found):
         stretch = _from(new, found[nth])
         return min(stretch.start + index - start, stretch.stop - 1)
-    # What the label stood at may still be there without it.
+    # What was labelled may still be there without its label.
     return min(inside.start + old.rounds[index].number - 1, inside.stop - 1)
 
 
@@ -71,7 +71,7 @@ def _same_name(one: str | None, other: str | None) -> bool:
 
 
 def _after_lost_section(old: Plan, new: Plan, index: int, renamed: Mapping[str, str]) -> int:
-    """Find where to go on when the section in hand is gone: with the next section that is still there."""
+    """Find where to go on if the current section is gone: with the next section that is still there."""
     names = old.sections
     for name in names[names.index(old.rounds[index].section) + 1 :]:
         inside = _section(new, renamed.get(name, name))

@@ -1,8 +1,8 @@
-"""Give a length-driven stretch another number of rounds, once the work itself has been measured.
+"""Change the number of rounds of a stretch worked to a length, once the work itself has been measured.
 
-Pure: a plan in, a plan out. Corrections are always laid on the plan as it was compiled, never on one
-corrected before, so the same list of corrections gives the same plan whenever a session is replayed, and a
-stretch that was cut short can be taken up again.
+Pure: a plan in, a plan out. Corrections are always applied to the plan as compiled, never to one already
+corrected, so the same list of corrections gives the same plan whenever a session is replayed, and a stretch
+that was cut short can be continued.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.craft.gauge import SPAN_MM, correct, half_up
+from stepper.craft.gauge import SPAN_MM, correct_gauge, half_up
 from stepper.plan.model import Plan, Round, Stretch
 
 
@@ -23,11 +23,11 @@ class LengthCorrection:
     rounds: int
     """Rounds the stretch has now. Range: 0 and up."""
     rounds_per_10cm: float
-    """The gauge as really knitted. Unit: rounds per 10 cm."""
+    """The gauge as actually knitted. Unit: rounds per 10 cm."""
 
 
 def corrected(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
-    """Lay every correction on a plan as compiled; one that names no stretch of it is left out."""
+    """Apply every correction to a plan as compiled; one that names no stretch of it is ignored."""
     for correction in sorted(corrections, key=lambda each: each.stretch):
         if 0 <= correction.stretch < len(plan.stretches):
             plan = with_rounds(plan, correction.stretch, correction.rounds)
@@ -37,8 +37,8 @@ def corrected(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
 def with_rounds(plan: Plan, stretch: int, rounds: int) -> Plan:
     """Make a stretch longer or shorter.
 
-    Added rounds go on with the pattern the stretch repeats. Rounds are numbered anew, later stretches move,
-    and a count asked for at the end of the stretch stays at its end.
+    Added rounds go on with the pattern the stretch repeats. Rounds are renumbered, later stretches move, and
+    a count asked for at the end of the stretch stays at its end.
 
     Args:
         plan: The plan to change.
@@ -76,15 +76,15 @@ def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_lea
         at_least: Rounds of the stretch that are begun and cannot be taken back. Range: 0 and up.
 
     Returns:
-        The correction, its `stretch` still 0. A piece already long enough ends with the round in hand; else
-        the stretch ends with a whole repeat of its pattern, the nearest one to the target.
+        The correction, its `stretch` still 0. A piece already long enough ends with the current round;
+        otherwise the stretch ends with the whole repeat of its pattern nearest to the target.
 
     Raises:
         ValueError: An argument is out of range.
 
-    Source: `stepper.craft.gauge.correct`; the whole repeat is common practice.
+    Source: `stepper.craft.gauge.correct_gauge`; the whole repeat is common practice.
     """
-    measured = correct(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
+    measured = correct_gauge(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
     gauge = measured.rounds_per_10cm
     reached = measured_mm >= stretch.target_mm
     rounds = at_least if reached else rounds_at_gauge(stretch, gauge, at_least=at_least)
@@ -109,7 +109,7 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
 
 
 def renumbered(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
-    """Number rounds anew, over the garment and within each section."""
+    """Renumber rounds, over the garment and within each section."""
     totals: dict[str, int] = {}
     for round_ in rounds:
         totals[round_.section] = totals.get(round_.section, 0) + 1
@@ -128,7 +128,7 @@ def _resized(worked: tuple[Round, ...], rounds: int, cycle: int) -> tuple[Round,
     """Cut or continue the rounds of a stretch."""
     if not rounds:
         return ()
-    sides = 2 if worked[0].flat and cycle % 2 else 1  # in rows a round is worked again on its own side
+    sides = 2 if worked[0].flat and cycle % 2 else 1  # in rows, a row is repeated on its own side
     step = max(1, min(cycle * sides, len(worked)))
     plain = (*worked[:-1], replace(worked[-1], checkpoint=None))
     kept = [plain[at] if at < len(plain) else _again(plain, at, step) for at in range(rounds)]
@@ -137,9 +137,9 @@ def _resized(worked: tuple[Round, ...], rounds: int, cycle: int) -> tuple[Round,
 
 
 def _again(worked: tuple[Round, ...], at: int, step: int) -> Round:
-    """Return the round that follows the pattern at an offset past the end, as late a copy as there is.
+    """Return the round that the pattern has at an offset past the end, copied from the latest like it.
 
-    What is said once, where the line begins (its label, a needle change), is not said again.
+    What is said once, at the beginning of the line (its label, a needle change), is not repeated.
     """
     source = at - step * ((at - len(worked)) // step + 1)
     return replace(worked[source], label=None, remarks=(), checkpoint=None)
@@ -153,7 +153,7 @@ def _with_checkpoint_of(round_: Round, last: Round) -> Round:
 
 
 def _whole_repeats(rounds: float, cycle: int, at_least: int) -> int:
-    """Round to the nearest whole repeat that does not undo what is knitted; midway the longer."""
+    """Round to the nearest whole repeat that does not undo what is knitted; if midway, the longer."""
     whole = half_up(rounds / cycle) * cycle
     while whole < at_least:
         whole += cycle
@@ -161,7 +161,7 @@ def _whole_repeats(rounds: float, cycle: int, at_least: int) -> int:
 
 
 def _moved(stretch: Stretch, *, past: int, by: int, ended: bool) -> Stretch:
-    """Shift what lies behind the changed stretch."""
+    """Shift what comes after the changed stretch."""
     if ended:
         return replace(stretch, last=stretch.last + by)
     return replace(

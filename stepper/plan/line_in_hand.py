@@ -1,4 +1,4 @@
-"""A line taken up: its place, its side, whether it is worked in rows. No I/O."""
+"""Take up a line: its place, its side, and whether it is worked in rows. No I/O."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ _ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNOR
 
 
 def begin_line(line: Line, needles: Needles) -> None:
-    """Take up a line, and tell what it leaves open."""
+    """Take up a line, and tell the knitter what it leaves open."""
     needles.line = LineInHand(
         number=line.place.line,
         place=line.place,
@@ -44,10 +44,10 @@ def turns_midway(line: Line) -> bool:
 
 
 def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
-    """Go to rows where the line speaks of rows, and to the side it names.
+    """Switch to rows if the line speaks of rows, and to the side it names.
 
-    Short rows in the round are rows, but the piece stays round. A stretch worked to a length that ends on the
-    other side than the line needs is one row longer.
+    Short rows in the round are rows, but the piece stays in the round. A stretch worked to a length gets one
+    more row if it would end on the wrong side for the line.
     """
     if (line.rows or line.side) and not (
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
@@ -78,7 +78,7 @@ def _just_cast_on(needles: Needles) -> bool:
 
 
 def _lengthened(needles: Needles) -> bool:
-    """Work one row more of the stretch just worked to a length; say whether there is one."""
+    """Work one more row of the stretch just worked to a length; return whether there is one."""
     if not needles.stretches or needles.stretches[-1].last != len(needles.drafts) - 1:
         return False
     cycle, at = needles.last.repeated

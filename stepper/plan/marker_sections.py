@@ -11,7 +11,7 @@ from stepper.plan.needles import Needles
 
 
 def sections(needles: Needles) -> tuple[int, ...]:
-    """Return the stitches of every section, from the beginning of the row over each marker to its end."""
+    """Return the stitches of every section, from the beginning of the row across each marker to its end."""
     ends = (0, *needles.markers, needles.count)
     return tuple(later - before for before, later in pairwise(ends))
 
@@ -22,7 +22,7 @@ def between_markers(needles: Needles) -> int | None:
     Where the row has two of them, it is those; where it has more, `pair_of_markers`.
 
     Returns:
-        The stitches, or None if nobody can tell which markers are meant.
+        The stitches, or None if it is not clear which markers are meant.
     """
     inner = sections(needles)[1:-1]
     if len(inner) == 1:

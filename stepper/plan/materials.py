@@ -1,4 +1,4 @@
-"""What the garment is made of, as far as the plan needs it: loops by gauge, skeins by yarn, the float limit.
+"""What the plan needs to know of the materials: loops by gauge, skeins by yarn, the float limit.
 
 Records, and how they follow from the project. No I/O.
 """
@@ -12,15 +12,15 @@ from stepper.craft.skeins import Skein, loop_mm_from_weight
 from stepper.project.model import Fabric, Project, Swatch
 
 FLOAT_MM = 25.0
-"""Longest float left free where the file says nothing. Source: an inch (J. Richards, "Stranding and catching
+"""Longest float left free if the file says nothing. Source: an inch (J. Richards, "Stranding and catching
 in the back"), here as 2.5 cm. Unit: mm."""
 
 SCALE_G = 0.5
-"""What a kitchen scale is off by. Common practice. Unit: g."""
+"""Error of a kitchen scale. Common practice. Unit: g."""
 HAND_VARIES = 0.03
 """How far one hand varies within one fabric. An assumption of this project."""
 OTHER_FABRIC = 0.05
-"""What is added where a swatch of one fabric is taken for another. An assumption of this project."""
+"""Extra uncertainty if a swatch of one fabric is used for another. An assumption of this project."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,12 +40,12 @@ class Loop:
     as_knitted_mm: float = 0.0
     """Length of the loop by the gauge as knitted. Unit: mm."""
     washed_mm: float = 0.0
-    """Length of the loop by the gauge after blocking; by the only gauge, if that is not told.
+    """Length of the loop by the gauge after blocking, or by the only gauge.
     Unit: mm."""
     by_rule_mm: float = 0.0
-    """What the handbooks' rule of area gives a stitch. Unit: mm."""
+    """Yarn in a stitch by the handbooks' rule of area. Unit: mm."""
     both_states: bool = False
-    """Whether the file tells the gauge before and after blocking."""
+    """Whether the file gives the gauge before and after blocking."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,10 +69,10 @@ class Materials:
     loops: dict[str, Loop] = field(default_factory=dict)
     """By the name of the gauge."""
     stocks: dict[str, Stock] = field(default_factory=dict)
-    """By the key of the yarn; a yarn without a skein is not among them."""
+    """By the key of the yarn; yarns without a skein are left out."""
 
     def loop(self, gauge: str) -> Loop | None:
-        """Return the loop of a gauge; of the first one of the file where a section names none."""
+        """Return the loop of a gauge, or of the file's first gauge if a section names none."""
         return self.loops.get(gauge) or next(iter(self.loops.values()), None)
 
 
@@ -90,7 +90,7 @@ def float_limit(project: Project, fabric: Fabric | None) -> tuple[int | None, fl
     """Return the longest float left free in a fabric.
 
     Returns:
-        Stitches, None without a gauge or a count in the file; and the length it is for, 0 where the file
+        Stitches, None without a gauge or a count in the file; and the length it stands for, 0 if the file
         counts stitches. Unit: stitches, mm.
     """
     if project.float_stitches is not None:
@@ -99,7 +99,7 @@ def float_limit(project: Project, fabric: Fabric | None) -> tuple[int | None, fl
     fabric = fabric or next(iter(project.fabrics.values()), None)
     if fabric is None:
         return None, limit
-    # The hair is for binary fractions; a stitch is always left free, however wide it is.
+    # The tiny addition is for binary fractions; one stitch is always left free, however wide it is.
     return max(1, int(limit / fabric.gauge.stitch_mm + 1e-9)), limit
 
 
@@ -141,7 +141,7 @@ def _swatch_loop_mm(swatch: Swatch, stocks: dict[str, Stock]) -> float | None:
 
 
 def _by_swatch(project: Project, name: str, weighed: dict[str, float]) -> Estimate:
-    """Take the loop from the fabric's own swatch, or scale it as another swatch was off."""
+    """Take the loop from the fabric's own swatch, or scale it by how far another swatch was off."""
     own = name if name in weighed else next(iter(weighed))
     swatch = project.fabrics[own].swatch
     assert swatch is not None  # it was weighed

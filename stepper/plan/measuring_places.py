@@ -1,4 +1,4 @@
-"""Where a length is measured from: an edge, the underarm, an armhole, the end of a rib. No I/O."""
+"""Where a length is measured from: an edge, the underarm, an armhole or the end of a rib. No I/O."""
 
 from __future__ import annotations
 
@@ -15,8 +15,8 @@ from stepper.project.problems import one_of
 def measured_from(duration: UntilLength, needles: Needles) -> int:
     """Return the index of the draft from whose beginning a length is measured.
 
-    A piece begins where stitches come on to empty needles, so "from cast-on" is the cast-on of this piece,
-    and a section that holds two pieces is measured from the second.
+    A piece begins where stitches come onto empty needles, so "from cast-on" is the cast-on of this piece, and
+    a section with two pieces is measured from the second.
     """
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)
@@ -41,9 +41,9 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
 
 
 def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the index of the draft behind the one that put stitches on hold for other parts.
+    """Return the index of the draft after the one that put stitches on hold for other parts.
 
-    A sleeve that came back from hold, or was picked up, has its underarm where it begins.
+    A sleeve taken off hold or picked up has its underarm where it begins.
     """
     held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
     if held:
@@ -74,7 +74,7 @@ def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
 
 
 def _picked_up(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the index behind the draft of the piece in which stitches were last picked up."""
+    """Return the index after the draft of the piece in which stitches were last picked up."""
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
         if any(run.stitch == "pu" for run in flatten(needles.drafts[at].phrase)):
             return at + 1
@@ -88,10 +88,10 @@ def _picked_up(duration: UntilLength, needles: Needles, piece: int) -> int:
 
 
 def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the draft where a stretch that the words name begins, or the one behind its end.
+    """Return the draft where a named stretch begins, or the one after its end.
 
-    Rows belong to it whose line, label or section bears the name; a rib is known by its stitches too, and an
-    armhole that no line names begins where stitches were first bound off at an edge, or put on hold.
+    It consists of the rows whose line, label or section bears the name; a rib is also known by its stitches,
+    and an armhole that no line names begins where stitches were first bound off at an edge or put on hold.
     """
     which, name = duration.start.split(" ", 1)
     found = stretch_named(name, needles, range(piece, len(needles.drafts)))
@@ -115,7 +115,7 @@ _SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
 
 
 def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:
-    """Find the first stretch of rows that belongs to what a name means.
+    """Find the first stretch of rows that a name refers to.
 
     Args:
         name: What is looked for: `rib`, `cuff`, `armhole`.
@@ -123,7 +123,7 @@ def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int]
         drafts: Indices of the drafts looked through.
 
     Returns:
-        Index of its first draft, and the index behind its last; None if there is none.
+        Index of its first draft, and the index after its last; None if there is none.
     """
     texts = _texts(needles)
     word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
@@ -162,7 +162,7 @@ def _texts(needles: Needles) -> dict[int, str]:
 
 
 def _stem(name: str) -> str:
-    """Return a name without what it is called beside: `armhole shaping`, `ribbing`."""
+    """Return a name without its additions: `armhole shaping`, `ribbing`."""
     words = re.sub(r"\s+(?:shapings?|section|edge|border|band)$", "", name.lower())
     return re.sub(r"^ribbing$", "rib", words).removesuffix("s")
 
@@ -186,7 +186,7 @@ def _opens_armhole(draft: DraftRound) -> bool:
 
 
 def like_another(duration: UntilLike, needles: Needles) -> int:
-    """Return the rounds still to work until the piece is as long as another part up to a place of it."""
+    """Return the rounds still to work until the piece is as long as another part up to a given place."""
     drafts = needles.drafts
     own = next((at for at in range(len(drafts) - 1, -1, -1) if not drafts[at].before), 0)
     part = [at for at in range(own) if drafts[at].section.lower() == duration.part]

@@ -43,7 +43,7 @@ class Run:
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Items worked over and over, as between the stars or brackets of a printed line."""
+    """Items worked repeatedly, as between the asterisks or brackets of a printed line."""
 
     items: tuple[Item, ...]
     times: int
@@ -82,7 +82,7 @@ def flatten(phrase: tuple[Item, ...]) -> Iterator[Run]:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Checkpoint:
-    """A place where a count pays: at the end of the round it belongs to."""
+    """A count worth making, at the end of the round it belongs to."""
 
     expect: int
     """Stitches that should be on the needles after the round. Unit: stitches."""
@@ -98,7 +98,7 @@ class Round:
     """Place in the whole garment, from 0."""
     section: str
     number: int
-    """Place in the section, from 1, for people."""
+    """Number in the section, from 1, for people."""
     of: int
     """Rounds in the section."""
     label: str | None
@@ -123,7 +123,8 @@ class Round:
     shaping: tuple[int, ...]
     """Stitches of the old round worked before each increase or decrease. Unit: stitches."""
     floats: tuple[tuple[str, int], ...]
-    """Longest float of each yarn, around the join, where more than one yarn is used. Unit: stitches."""
+    """Longest float of each yarn, including across the join, if more than one yarn is used. Unit:
+    stitches."""
     instruction: str
     """The round in trade abbreviations, one line."""
     checkpoint: Checkpoint | None = None
@@ -142,7 +143,7 @@ class Round:
     line: int = 0
     """Line of the project file the round comes from, from 1."""
     altered: tuple[str, ...] = ()
-    """What of it differs from the printed pattern, in words; empty where it is as printed."""
+    """How it differs from the printed pattern, in words; empty if it is as printed."""
 
     @property
     def progress(self) -> int:
@@ -165,7 +166,7 @@ class Stretch:
     rounds_per_10cm: float
     """Rounds over 10 cm on the needles."""
     cycle: int = 1
-    """Rounds in the pattern that the stretch repeats; it ends with a whole one if it can."""
+    """Rounds in the pattern that the stretch repeats; it ends with a whole repeat if possible."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -185,13 +186,13 @@ class Plan:
     stretches: tuple[Stretch, ...] = ()
     warnings: tuple[Caution, ...] = ()
     units: str = "cm"
-    """`cm` or `in`: the unit lengths are said in."""
+    """The unit in which lengths are said: `cm` or `in`."""
     yarns: dict[str, str] = field(default_factory=dict)
-    """How each yarn is called when it is read out: key to name."""
+    """What each yarn is called when read out: name by key."""
     finish_by: str | None = None
     """Date to be done by, ISO 8601, if the file names one."""
     materials: Materials = field(default_factory=Materials)
-    """What it is made of."""
+    """What the garment is made of."""
     spacing: Manner = Manner.SAYABLE
     """The manner in which its even changes are spaced."""
 

@@ -1,4 +1,4 @@
-"""Patterns called by name: those of the trade, and those that the page defines itself. No I/O.
+"""Patterns called by name: those of the trade and those that the page itself defines. No I/O.
 
 Theory of operation. A pattern of the trade (`stepper.craft.stitch_patterns`) is a grid as seen from the right
 side; a
@@ -16,7 +16,7 @@ from dataclasses import replace
 from itertools import groupby
 from math import lcm
 
-from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find
+from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.columns import as_seen
 from stepper.plan.drafts import Template
 from stepper.plan.established import establish, spread_since
@@ -31,13 +31,13 @@ from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 NAMED = "named "
-"""What the manner of rounds begins with that are worked in a pattern called by name."""
+"""Prefix of the manner of rounds that are worked in a pattern called by name."""
 _US = re.compile(r"\b(?:bind(?:ing)?\s+off|bo|stockinette|center|gray)\b", re.I)
 _UK = re.compile(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
 
 
 def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
-    """Return the rounds of a pattern called by name; None, reported, if it is not known or does not fit.
+    """Return the rounds of a pattern called by name; None, and reported, if it is unknown or does not fit.
 
     Args:
         manner: The name, behind `NAMED`.
@@ -57,9 +57,9 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
 
 
 def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
-    """Return whether rounds called by a name go on with the fabric, as it is that pattern already.
+    """Return whether rounds called by a name continue the fabric because it already is that pattern.
 
-    "Continue in moss stitch" after an odd number of rows of it does not begin it anew.
+    "Continue in moss stitch" after an odd number of rows of it does not start it over.
     """
     known = needles.established
     called = instruction.manner.startswith((NAMED, "rib "))
@@ -114,7 +114,7 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
 
 
 def take_as_pattern(instruction: Forms, needles: Needles) -> None:
-    """Take the rounds just worked as the pattern that the page calls them."""
+    """Take the rounds just worked as the pattern that the page names."""
     rounds = (
         instruction.rounds.of(needles.size)
         if instruction.rounds is not None
@@ -163,7 +163,7 @@ def edged_cycle(instruction: WorkRounds, needles: Needles) -> tuple[Template, ..
 
 def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | None:
     if manner.startswith("rib "):
-        return find("k{} p{} rib".format(*manner.split()[1:]))
+        return find_pattern("k{} p{} rib".format(*manner.split()[1:]))
     name = {"k": "stockinette", "p": "reverse stockinette"}.get(manner, manner.removeprefix(NAMED))
     if name in PATTERNS:
         return PATTERNS[name]
@@ -178,7 +178,7 @@ def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | N
 
 
 def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | None:
-    pattern = find(name, american=_american(needles) if "moss" in name else False)
+    pattern = find_pattern(name, american=_american(needles) if "moss" in name else False)
     if pattern is None:
         known = (*needles.patterns, *PATTERNS)
         hint = (
@@ -193,13 +193,13 @@ def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | N
 
 
 def _american(needles: Needles) -> bool:
-    """Return whether the page is worded as in the US, and nowhere as in the UK."""
+    """Return whether the page uses US wording and no UK wording."""
     text = " ".join(line.text for section in needles.project.sections for line in section.lines)
     return bool(_US.search(text)) and not _UK.search(text)
 
 
 def _fits(pattern: StitchPattern, count: int, needles: Needles, place: Span) -> bool:
-    """Return whether a pattern fits so many stitches; report the nearest counts that do if not."""
+    """Return whether a pattern fits a number of stitches; if not, report the nearest counts that do."""
     if pattern.fits(count, flat=needles.flat):
         return True
     more = f", or {one_of(map(str, pattern.even_ends))} more" if needles.flat and pattern.even_ends else ""
@@ -213,7 +213,7 @@ def _fits(pattern: StitchPattern, count: int, needles: Needles, place: Span) -> 
 
 
 def _worked(pattern: StitchPattern, row: int, count: int, needles: Needles) -> tuple[str, ...]:
-    """Lay a row of a grid over so many stitches, in the order in which they are worked."""
+    """Lay a row of a grid over a number of stitches, in working order."""
     tile = pattern.rows[row % len(pattern.rows)]
     seen = (tile * (count // len(tile) + 1))[:count]
     begun = needles.flat and needles.side == "WS"
@@ -232,7 +232,7 @@ def _cycle(
 
 
 def _elements(codes: tuple[str, ...], place: Span) -> tuple[Element, ...]:
-    """Write a row as a repeat and what is left over of it."""
+    """Write a row as a repeat and what is left over."""
     if len(set(codes)) == 1:
         return (Until(codes[0], "end", None, None, place),)
     for unit in range(1, len(codes) // 2 + 1):
@@ -249,6 +249,6 @@ def _works(codes: tuple[str, ...], place: Span) -> tuple[Work, ...]:
 
 
 def key_of(name: str) -> str:
-    """Return a name as patterns are looked up: without "the", "pattern" or "stitch"."""
+    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
     words = re.sub(r"^\s*(?:the\s+)?", "", " ".join(name.lower().split()))
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)

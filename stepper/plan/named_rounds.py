@@ -1,4 +1,4 @@
-"""Rounds with a name of their own, worked where they are printed or only where they are called. No I/O."""
+"""Rounds with a name of their own, worked where printed or only where called. No I/O."""
 
 from __future__ import annotations
 
@@ -29,8 +29,9 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     """Return whether a named round is worked only where a later sentence says so.
 
     It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
-    right behind it counts all six, the first on the eighth round; "rep dec round …" comes on top of the once,
-    and so does what follows other rounds. Where the printed counts say otherwise, the other is taken.
+    right after it means six in all, the first on the eighth round; "rep dec round …" is in addition to the
+    one worked, and so is a call after other rounds. If the printed counts say otherwise, the other reading is
+    taken.
     """
     between = False
     for line in section.lines[section.lines.index(written) :]:

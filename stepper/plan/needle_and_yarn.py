@@ -1,4 +1,4 @@
-"""Needles and yarns changed on the way. No I/O."""
+"""Changes of needle and yarn along the way. No I/O."""
 
 from __future__ import annotations
 
@@ -53,7 +53,7 @@ def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric 
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
-    """Return the needle meant by `smaller` or `larger`, where the gauges of the file name two. Unit: mm."""
+    """Return the needle meant by `smaller` or `larger`, if the gauges of the file name two. Unit: mm."""
     if instruction.printed not in ("smaller", "larger"):
         return _by_number(instruction, needles)
     sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
@@ -114,7 +114,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
             return
         words = f"break {needles.project.yarns[key].name}"
     if needles.count == 0 and needles.drafts:
-        # The stitches are off: there may be no round left to say it with.
+        # The stitches are bound off: there may be no further round to say it with.
         last = needles.drafts[-1]
         last.remarks = (*last.remarks, f"{words} when it is done")
         return

@@ -36,9 +36,9 @@ class Needles:
 
     project: Project
     size: int
-    """The size knitted: place in the list of sizes, from 0."""
+    """The size being knitted: index in the list of sizes, from 0."""
     checking: bool = False
-    """Whether only the counts are wanted, for a size that is not knitted."""
+    """Whether only the counts are wanted, for a size that is not being knitted."""
     knitted: bool = False
     """Whether this is the garment as it is knitted, with the knitter's own alterations."""
     readings: frozenset[tuple[int, int]] = frozenset()
@@ -54,7 +54,7 @@ class Needles:
     side: str = "RS"
     """Side of the next row."""
     free: bool = False
-    """Whether rows were just begun, so that a line may name either side for the first of them."""
+    """Whether rows have just begun, so that a line may name either side for the first of them."""
     short_rows: ShortRows = field(default_factory=ShortRows)
     needle_mm: float | None = None
     yarn: str = ""
@@ -84,20 +84,20 @@ class Needles:
     """Words of two readings that were met."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
-        """Note something that does not fit, unless the count is not known anyway."""
+        """Note something that does not fit, unless the count is unknown anyway."""
         gauge = self.fabric.gauge if self.fabric is not None else None
         hint = priced(hint, self.count, gauge, self.project.units)
         if not self.counting.lost:
             self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
     def miss(self, place: Span, message: str, hint: str = "", *, anywhere: bool = False) -> None:
-        """Note something that is not there, unless it may have stood in a line not read; lose the count."""
+        """Note something missing, unless it may have been in a line not read; lose the count."""
         if not (self.counting.unread if anywhere else self.section.shaky):
             self.report(place, message, hint)
         self.lose()
 
     def lose(self) -> None:
-        """Go on past a line that was not read or does not fit: count, markers and holds are not known."""
+        """Go on past a line that was not read or does not fit: count, markers and holds are now unknown."""
         self.counting.lost = self.section.shaky = self.counting.unread = True
 
     def regain(self, count: int) -> None:
@@ -135,8 +135,8 @@ class Needles:
     ) -> DraftRound:
         """Add one round and go to the side that follows.
 
-        `altered` is what of it is the knitter's own besides the line and the needle; the rest is told as
-        `DraftRound` keeps it.
+        `altered` is what is the knitter's own besides the line and the needle; the rest is as in
+        `DraftRound`.
         """
         # A gap at 0 is the beginning of the round; from one on the right side the rest of it is worked.
         flat = self.flat or turned or (bool(self.short_rows.gap) and self.side == "WS")
@@ -191,7 +191,7 @@ class Needles:
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
-        """Turn the work where the row was worked from end to end; a cast-on leaves the right side next."""
+        """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""
         if not self.flat and not turned:
             picked = self.count == 0 and any(isinstance(item, Run) and item.stitch == "pu" for item in phrase)
             self.side = "WS" if picked else "RS"

@@ -50,7 +50,7 @@ _LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
 
 
 def _lead(line: Line) -> tuple[Sentence, ...]:
-    """Return what a line takes in hand before its round: `Rnd 1: With A, …`."""
+    """Return what a line takes up before its round: `Rnd 1: With A, …`."""
     row = next(
         (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
     )
@@ -58,7 +58,7 @@ def _lead(line: Line) -> tuple[Sentence, ...]:
 
 
 def row_of(line: Line) -> Sentence:
-    """Return the round of a line: its first sentence behind what it takes in hand."""
+    """Return the round of a line: its first sentence after what it takes up."""
     return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
 
 
@@ -79,7 +79,7 @@ def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:
-    """Make a repeatable round of the round of a numbered or named line."""
+    """Make a repeatable round from a numbered or named line."""
     if isinstance(sentence, Phrase):
         return Template(sentence.elements, sentence.place)
     if isinstance(sentence, ChartWork):
@@ -102,7 +102,7 @@ def is_one_round_in_pattern(sentence: Sentence) -> bool:
 
 
 def ordered(block: list[Line], needles: Needles) -> dict[int, Line]:
-    """Return the line of each number; one for all rows of a side stands where there is no other."""
+    """Return the line of each number; a line for all rows of a side fills numbers without their own."""
     order = {number: line for line in block for number in line.numbers}
     for line in block:
         _fill(order, line, block, needles)
@@ -154,7 +154,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
 
 
 def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
-    """Take the rows before the first one that goes on in pattern as that pattern."""
+    """Take the rows before the first that goes on in pattern as that pattern."""
     row = row_of(line)
     asks = is_one_round_in_pattern(row) or (isinstance(row, Phrase) and asks_pattern(row.elements))
     before = [each for each in sorted(order) if each < number]
@@ -201,7 +201,7 @@ def _fill_back(order: dict[int, Line], needles: Needles) -> None:
 
 
 def side_of(number: int, order: dict[int, Line]) -> str:
-    """Return the side of a numbered row, where another row of the numbering names its side."""
+    """Return the side of a numbered row, if another row of the numbering names its side."""
     for other, line in order.items():
         if line.side and line.every in ("", line.side):
             same = other % 2 == number % 2
@@ -212,7 +212,7 @@ def side_of(number: int, order: dict[int, Line]) -> str:
 def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -> int:
     """Return the round of a chart that a numbered row works, from 1; 0 for the one after that last worked.
 
-    Several rows take as many rounds of the chart, one after the other: "Rnds 5-8: chart fern, rounds 1-4".
+    Several rows take as many rounds of the chart, in turn: "Rnds 5-8: chart fern, rounds 1-4".
     """
     chart = needles.project.charts.get(drawn.name)
     whole = chart is not None and drawn.first is None and len(line.numbers) == len(chart.rounds)
@@ -229,7 +229,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
 
     Args:
         number: The number.
-        line: Its line, which may be for more of them.
+        line: Its line, which may be for several numbers.
         needles: The knitting in hand.
         spread: Rounds for the numbers of lines that repeat others, by the identity of the line; filled here.
     """

@@ -1,7 +1,7 @@
 """Patterns that a page defines: rows written under a name, kept for when the name is called. No I/O.
 
-"Trellis pattern (multiple of 6 + 1): Row 1: ... Row 4: ..." works nothing where it stands. Rows under a name
-that says nothing of a repeat and that no line calls are worked like any others.
+"Trellis pattern (multiple of 6 + 1): Row 1: ... Row 4: ..." works nothing where it is written. Rows under a
+name that mentions no repeat and that no line calls are worked like any others.
 """
 
 from __future__ import annotations

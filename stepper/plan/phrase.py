@@ -1,7 +1,7 @@
 """One written-out round worked on a given number of stitches. No I/O.
 
 The elements of a line are worked from left to right with a cursor on the left needle
-(`stepper.plan.cursor`); here is what a whole round comes to, and what is left over.
+(`stepper.plan.cursor`); this module works out a whole round, and what is left over.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from stepper.project.stitchwork import Across, Element
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkedPhrase:
-    """What a written-out round comes to."""
+    """The result of a written-out round."""
 
     items: tuple[Item, ...]
     after: int
@@ -66,10 +66,10 @@ def work_phrase(
         yarn: Key of the yarn in hand.
         markers: Places of the markers before it, rising. Unit: stitches from the beginning.
         place: Where the line stands, for problems of the round as a whole.
-        facing: The needles as the row meets them, where that is not simply from the first stitch.
+        facing: The needles as the row meets them, if not simply from the first stitch.
         ends: Where the needles of a sock end before it, but the last.
         method: How short rows are turned: `german`, `wrap` or `plain`.
-        supplies: Charts, held stitches and what else the round may ask for.
+        supplies: Charts, held stitches and anything else the round may ask for.
 
     Raises:
         MisfitError: the round does not fit the stitches.

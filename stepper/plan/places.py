@@ -1,4 +1,4 @@
-"""Places in a round to which its elements work: markers, the middle, turns, the end. No I/O.
+"""Places in a round up to which its elements work: markers, the middle, turns, the end. No I/O.
 
 All of them are counted from where the row begins (`stepper.plan.row_facing`).
 """
@@ -13,7 +13,7 @@ from stepper.plan.row_facing import Facing
 from stepper.project.stitchwork import ChartPart, Several, Until
 
 _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
-"""Markers that there are of a kind; where the row meets another number, some are of another kind."""
+"""Number of markers of each kind; if the row meets a different number, some are of another kind."""
 
 
 _PAIRS = ("gusset", "thumb")
@@ -22,7 +22,7 @@ _PAIRS = ("gusset", "thumb")
 
 @dataclass(slots=True, kw_only=True)
 class Places:
-    """How far a round has come, and what lies ahead."""
+    """How far a round has got, and what is ahead."""
 
     facing: Facing
     size: int
@@ -32,7 +32,7 @@ class Places:
     made: int = 0
     placed: list[int] = field(default_factory=list)
     aimed: int | None = None
-    """Marker that was last worked to, or to so many stitches before it: its place on the old round."""
+    """Marker last worked up to, or to a number of stitches before it: its place on the old round."""
 
     def pair(self) -> tuple[int, ...]:
         """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
@@ -64,14 +64,14 @@ class Places:
         return goal
 
     def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next marker, or of the last; in the round its end is one."""
+        """Return the place of the next marker or the last; in the round, its end counts as one."""
         if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
             raise MisfitError(element.place, "the first marker of the row is behind this place.")
         if name.isdigit():
             return self._marker_by_number(element, int(name))
         ahead = self.waiting
         if ahead and ahead[0] == self.used == self.aimed:
-            ahead = ahead[1:]  # worked to already, and standing at it: the next one is meant
+            ahead = ahead[1:]  # already reached: the next one is meant
         if name in _PAIRS and len(self.facing.markers) > _OF_A_KIND[name]:
             own = self.pair()
             ahead = [mark for mark in ahead if mark in own]
@@ -99,8 +99,8 @@ class Places:
     def _marker_by_number(self, element: Until | Several | ChartPart, number: int) -> int:
         """Return the place of the second marker of the row, the third, and so on.
 
-        A wrong-side row meets the markers from the other end, and nobody says from where they are counted
-        there; only where both ways lead to the same one is it taken.
+        A wrong-side row meets the markers from the other end, and it is not clear from where they are
+        counted; a marker is taken only if both ways lead to the same one.
         """
         markers = self.facing.markers
         if number > len(markers):
@@ -119,7 +119,7 @@ class Places:
         return place
 
     def _centre(self, element: Until | Several | ChartPart, short: int) -> int:
-        """Return the place of the middle of the row, or where its so many middle stitches begin."""
+        """Return the place of the middle of the row, or where a number of middle stitches begin."""
         width = short if element.goal == "centre" else 1
         beside = self.facing.end - width
         if beside < 0 or beside % 2 or self.used != self.made:
@@ -130,7 +130,7 @@ class Places:
         return beside // 2 - (short if element.goal == "before centre" else 0)
 
     def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next turn; the double stitch lies before it, the wrapped one after."""
+        """Return the place of the next turn; the double stitch is before it, the wrapped one after it."""
         for turn in self.facing.turns:
             if turn > self.used:
                 if element.goal == "past":

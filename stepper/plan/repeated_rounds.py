@@ -1,4 +1,4 @@
-"""Numbered rows that are filled by working others again: `Rows 3-10: Repeat rows 1-2.` No I/O.
+"""Numbered rows filled by repeating others: `Rows 3-10: Repeat rows 1-2.` No I/O.
 
 The numbers say how far it goes: whole repeats of the rows named, up to the last number, or the line is
 refused. A number of times in the line has to say the same.
@@ -66,7 +66,7 @@ def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]
 
 
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
-    """Return the last so many rounds; without a number those just written out, if none was worked since."""
+    """Return a number of last rounds; without a number, those just written out if none was worked since."""
     own = [draft.template for draft in needles.drafts[needles.line.start :]] if repeated.line else []
     if own and all(template is not None for template in own):
         return tuple(template for template in own if template is not None)
@@ -100,13 +100,13 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
 
 
 def _comes_again(draft: DraftRound) -> bool:
-    """Return whether a round can be worked again: an even change to a count is reached once."""
+    """Return whether a round can be repeated; an even change to a count can be reached only once."""
     change = draft.template.evenly if draft.template is not None else None
     return change is None or change.to is None
 
 
 def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
-    """Return whether the line's own number of times agrees with the rows it is for; none agrees with all."""
+    """Return whether the line's own number of times, if any, agrees with the rows it is for."""
     if repeated.implied:
         return True
     duration = repeated.duration

@@ -1,7 +1,7 @@
-"""Spacing the rest of an increase or decrease round anew, from where she is and what she has made. No I/O.
+"""Respace the rest of an increase or decrease round, from where she is and what she has made. No I/O.
 
 Pure: a plan in, a plan out, as in `stepper.plan.lengthen`. A respacing holds every place of the round's
-changes, so that replaying a journal looks nothing up; one that fits no round of the plan is left out.
+changes, so that replaying a journal needs no lookup; one that fits no round of the plan is ignored.
 
 The gaps still to come differ by one at most, the larger first, so that they are said in one breath. The gap
 she is in and the one across the join are filled up to theirs where they are not longer already.
@@ -29,18 +29,18 @@ class Respacing:
     index: int
     """The round, from 0 over the whole garment, when it was spaced anew."""
     section: str
-    """Its section; with the two counts it finds the round again where others came before it."""
+    """Its section; with the two counts it identifies the round even if others were inserted before it."""
     before: int
     """Stitches it begins with. Unit: stitches."""
     after: int
     """Stitches it ends with. Unit: stitches."""
     places: tuple[int, ...]
-    """Stitches of the old round worked before each change, those made already among them."""
+    """Stitches of the old round worked before each change, including those already made."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Spread:
-    """A round of one kind of change in plain stitches, which is what can be spaced anew."""
+    """A round of one kind of change in plain stitches, the only kind that can be respaced."""
 
     plain: str
     """Code of the stitch between the changes."""
@@ -52,15 +52,15 @@ class Spread:
 
 
 ALTERED = "spaced anew while it was knitted"
-"""How a round says that its changes lie elsewhere than planned."""
+"""How a round says that its changes are elsewhere than planned."""
 
 
 class NoRoomError(ValueError):
-    """The target cannot be met from there; the text says why, in one short sentence."""
+    """The target cannot be met from there; the message says why, in one short sentence."""
 
 
 def spread_of(round_: Round) -> Spread | None:
-    """Look whether a round can be spaced anew; None for one with places of its own, as in a chart."""
+    """Return how a round can be respaced; None if its changes have fixed places, as in a chart."""
     kinds = {run.stitch: stitch(run.stitch) for run in round_.runs}
     changes = [each for each in kinds.values() if each.kind in (Kind.INCREASE, Kind.DECREASE)]
     plain = [each for each in kinds.values() if each.kind is Kind.PLAIN and each.uses == each.leaves == 1]
@@ -89,7 +89,7 @@ def respace(round_: Round, *, used: int, made: int) -> tuple[int, ...]:
 
     Raises:
         NoRoomError: She has made more than the round takes, or the stitches left have no room for the rest.
-        ValueError: The round cannot be spaced anew.
+        ValueError: The round cannot be respaced.
 
     Source: `stepper.craft.respacing.respread`.
     """
@@ -131,7 +131,7 @@ def _behind(round_: Round, spread: Spread, used: int, made: int) -> tuple[int, .
 
 
 def _ahead(round_: Round, done: tuple[int, ...], *, used: int, due: int, uses: int) -> tuple[int, ...]:
-    """Place the changes due, counted from where she is, the larger gaps first."""
+    """Place the changes due, counted from where she is, larger gaps first."""
     left = round_.before - used
     if not due:
         return ()
@@ -188,7 +188,7 @@ def gaps_ahead(places: tuple[int, ...], *, used: int, made: int) -> tuple[int, t
 
 
 def respaced(plan: Plan, respacings: Iterable[Respacing]) -> Plan:
-    """Lay every respacing on a plan; one that fits no round of it is left out."""
+    """Apply every respacing to a plan; one that fits no round of it is ignored."""
     rounds = list(plan.rounds)
     for each in respacings:
         index = _found(plan, each)
@@ -221,7 +221,7 @@ def _fits(round_: Round, places: tuple[int, ...]) -> bool:
 
 
 def _with_places(round_: Round, places: tuple[int, ...]) -> Round:
-    """Write a round with its changes elsewhere."""
+    """Rewrite a round with its changes in other places."""
     if places == round_.shaping:
         return round_
     spread = spread_of(round_)

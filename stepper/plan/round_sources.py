@@ -1,4 +1,4 @@
-"""What a written-out round may ask for besides its stitches: charts, the fabric below, held stitches.
+"""What a written-out round may need besides its stitches: charts, the fabric below, held stitches.
 
 Records and pure functions; no I/O.
 """
@@ -41,14 +41,14 @@ class Choice:
 
     place: Span
     words: str
-    """The words, as they are quoted to the knitter."""
+    """The words, as quoted to the knitter."""
     first: str
-    """What they come to in the first reading, which is taken where both fit: `4 times in all`."""
+    """What they mean in the first reading, which is taken if both fit: `4 times in all`."""
     second: str
     line: int = 0
-    """Line of the file whose count after its last round is told for both readings."""
+    """Line of the file whose final count is told for both readings."""
     quiet: bool = False
-    """Whether the first reading is common enough to stand unsaid where it fits."""
+    """Whether the first reading is so common that it need not be told if it fits."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +57,7 @@ class Supplies:
 
     chart: Callable[[ChartPart], ChartRound] | None = None
     look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
-    """Gives for each stitch the row meets how it goes on in pattern: a stitch, and a yarn or none."""
+    """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
     section: str = ""
     """Name of the section that is worked."""
     held: dict[str, int] = field(default_factory=dict)
@@ -68,8 +68,8 @@ class Supplies:
     tell: Callable[[Span, str], None] | None = None
     """Tells her something about the words at a place."""
     picked: Callable[[PickUp], int] | None = None
-    """Gives the stitches picked up along an edge. Unit: stitches."""
+    """Returns the number of stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()
     """Line and column of words that are taken in their second reading."""
     choices: list[Choice] = field(default_factory=list)
-    """Filled with the words of two readings that were met."""
+    """Collects the words with two readings that were met."""

@@ -1,4 +1,4 @@
-"""Rounds worked once or over and over: written out, plain, or from a chart. No I/O."""
+"""Rounds worked once or repeatedly: written out, plain or from a chart. No I/O."""
 
 from __future__ import annotations
 
@@ -84,7 +84,7 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
-    """Return whether the file has every yarn that a round is worked in; report one that it has not."""
+    """Return whether the file has every yarn that a round is worked in; report any it lacks."""
     known = {key.lower() for key in needles.project.yarns}
     for element in _with_yarn(template.elements):
         if (element.yarn or "").lower() not in known:
@@ -103,7 +103,7 @@ def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
-    """Tell what does not fit: where the round is written, or where it is asked for once more than it fits."""
+    """Report what does not fit, at the round itself or at the call that repeats it once too often."""
     if needles.section.shaky and _asks_markers(template.elements):
         needles.counting.lost = True
     place, message = misfit.place, misfit.message
@@ -116,7 +116,7 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
 
 
 def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
-    """Work out a round; where a printed count differed before, with that count if only that fits."""
+    """Work out a round; if a printed count differed before, use that count if only it fits."""
     try:
         return _worked(template, needles)
     except MisfitError:
@@ -158,11 +158,11 @@ _PASSING = {
 
 
 def _worked(template: Template, needles: Needles) -> WorkedPhrase:
-    """Work out a round, once for the same stitches: most rounds of a garment repeat the one before."""
+    """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before."""
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     purl = template.stockinette and wrong
     key = (
-        # Templates of one line hold the same elements, whichever pass made them; the value keeps them alive.
+        # Templates of one line share their elements, whichever pass made them; the value keeps them alive.
         id(template.elements),
         template.stockinette,
         needles.count,
@@ -220,13 +220,13 @@ def repeat(
         if len(needles.findings) > before:
             return
         if number == 1 and len(templates) == 1 and _changes_nothing(needles):
-            # The rest are the same round: one draft stands for all of them, which is most of a garment.
+            # The rest are the same round, and that is most of a garment: one draft stands for all of them.
             needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))
             return
 
 
 def _changes_nothing(needles: Needles) -> bool:
-    """Return whether the round last worked leaves everything as it met it."""
+    """Return whether the last round left everything as it was."""
     draft = needles.drafts[-1]
     if (
         draft.template is None

@@ -1,4 +1,5 @@
-"""What an element of a row asks of the stitches on the needles, and the error if they do not fit. No I/O."""
+"""What an element of a row needs from the stitches on the needles, and the error if they do not fit. No
+I/O."""
 
 from __future__ import annotations
 
@@ -75,7 +76,7 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
 
 
 def fixed_uses(element: Element, size: int) -> int:
-    """Return the stitches an element uses by its own number. Raises MisfitError where it is open-ended."""
+    """Return the stitches an element uses by its own number. Raises MisfitError if it is open-ended."""
     if isinstance(element, Work):
         return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
     if isinstance(element, Hold) and element.times is not None:

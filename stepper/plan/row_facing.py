@@ -2,9 +2,9 @@
 
 Theory of operation. Places on the needles (markers, the turns of short rows, the gap where a short row ended)
 are kept as seen from the right side, from the first stitch. A row meets them from its own beginning: a
-wrong-side row from the other end; a row that goes on from a turn from that turn on. In rows, the stitches
-behind the turn rest; in the round they come last, since the work is a ring, and the beginning of the round is
-on the way. Everything inside a row is counted from where the row begins, and turned back afterwards.
+wrong-side row from the other end, a row that goes on from a turn from that turn on. In rows, the stitches
+before the turn rest; in the round they come last, since the work is a ring, and the beginning of the round is
+on the way. Everything inside a row is counted from where the row begins, and converted back afterwards.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ class Facing:
     """Where the row, or the round, ends."""
     markers: tuple[int, ...] = ()
     lead: int = 0
-    """Stitches behind the beginning, which rest; always 0 in the round."""
+    """Stitches before the beginning, which rest; always 0 in the round."""
     behind: tuple[int, ...] = ()
     """Markers among those, from the end of the needle."""
     turns: tuple[int, ...] = ()
@@ -161,7 +161,7 @@ def leave(
 
 
 def _moved(place: int, items: Iterable[Item], used: int, made: int) -> int:
-    """Return where a place of the old row stands on the new one."""
+    """Return where a place of the old row is on the new one."""
     old = new = 0
     for run in flatten(tuple(items)):
         if run.uses and old + run.uses >= place:

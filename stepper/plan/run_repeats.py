@@ -1,4 +1,4 @@
-"""Find the repeats in a round laid out flat, so that it can be read and heard in few words. No I/O."""
+"""Find the repeats in a round laid out flat, so that it takes few words. No I/O."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from stepper.plan.model import Group, Item, Run, flatten
 
 LONGEST_REPEAT = 8
-"""Most runs in one repeat: more than four pairs are not kept in mind. Unit: runs."""
+"""Most runs in one repeat: nobody remembers more than four pairs. Unit: runs."""
 
 
 def joined(runs: Iterable[Run]) -> tuple[Run, ...]:
@@ -24,7 +24,7 @@ def joined(runs: Iterable[Run]) -> tuple[Run, ...]:
 def condense(runs: tuple[Run, ...]) -> tuple[Item, ...]:
     """Write a flat round with repeats as groups, in the fewest items.
 
-    Works from the end: the best writing of the rest is known when a place is looked at. A group costs its
+    It works from the end, so that the best wording of the rest is known at each place. A group costs its
     items and one more. `flatten` of the result gives the same runs.
     """
     size = len(runs)
@@ -47,7 +47,7 @@ def condense(runs: tuple[Run, ...]) -> tuple[Item, ...]:
 
 
 def _alike(names: list[int]) -> list[list[int]]:
-    """Give, for each period and place, how many runs from there on equal the one a period later."""
+    """Return, for each period and place, how many runs from there on equal those one period later."""
     size = len(names)
     table = [[0] * (size + 1) for _ in range(LONGEST_REPEAT + 1)]
     for period in range(1, LONGEST_REPEAT + 1):
@@ -72,5 +72,5 @@ def _written(runs: tuple[Run, ...], choice: list[tuple[int, int]]) -> tuple[Item
 
 
 def laid_flat(phrase: tuple[Item, ...]) -> tuple[Run, ...]:
-    """Lay a phrase out flat with equal neighbours joined."""
+    """Lay a phrase out flat, with equal neighbours joined."""
     return joined(flatten(phrase))

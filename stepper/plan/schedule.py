@@ -1,4 +1,4 @@
-"""On which rows a shaping falls: the plain rows before each, interval by interval. No I/O."""
+"""On which rows shapings fall: the plain rows before each, interval by interval. No I/O."""
 
 from __future__ import annotations
 
@@ -11,8 +11,8 @@ from stepper.project.instructions import Leg
 def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Iterator[tuple[int, Leg]]:
     """Yield the plain rows before each shaping, and the interval it belongs to.
 
-    Whoever takes them works those rows and the shaping before the next is asked for, since an interval that
-    goes on to a count ends where the stitches in hand are so many. Once the count is lost nothing more comes.
+    The caller works those rows and the shaping before asking for the next, since an interval that runs to a
+    count ends when the stitches on the needles reach it. Once the count is lost, nothing more is yielded.
 
     Args:
         legs: The intervals.
@@ -35,7 +35,7 @@ def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Ite
 
 
 def _rows_apart(leg: Leg, needles: Needles) -> int:
-    """Return how many rows there are from one shaping to the next, that one included."""
+    """Return the number of rows from one shaping to the next, including the latter."""
     if leg.length is None:
         return max(1, leg.every.of(needles.size))
     here = len(needles.drafts)
@@ -43,7 +43,7 @@ def _rows_apart(leg: Leg, needles: Needles) -> int:
 
 
 def _nearer(leg: Leg, before: int, needles: Needles) -> bool:
-    """Return whether a shaping came nearer to the count it goes on to; report it if it cannot get there."""
+    """Return whether a shaping got nearer to its target count; report it if it cannot get there."""
     if leg.until is None:
         return True
     wanted, after = leg.until.of(needles.size), needles.count

@@ -1,7 +1,6 @@
-"""The lines of a section in their order, those of one numbering together. No I/O.
+"""The lines of a section in order, grouped by numbering. No I/O.
 
-Lines that number their rounds are put together until the numbering begins anew
-(`stepper.plan.numbered_rounds`).
+Lines that number their rounds are grouped until the numbering starts over (`stepper.plan.numbered_rounds`).
 """
 
 from __future__ import annotations
@@ -19,7 +18,7 @@ from stepper.project.model import Section
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
-    """Put lines that number their rounds together until the numbering begins anew."""
+    """Group lines that number their rounds until the numbering starts over."""
     found: list[list[Line]] = []
     for line in lines:
         if is_numbered(line) and found and _goes_with(line, found[-1]):
@@ -78,7 +77,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
 
 
 def _counts_of_round(line: Line) -> tuple[Count, ...]:
-    """Return the counts printed right behind the round of a line, before anything else that it says."""
+    """Return the counts printed right after the round of a line, before anything else in it."""
     found: list[Count] = []
     for sentence in line.sentences[1:]:
         if not isinstance(sentence, Count):

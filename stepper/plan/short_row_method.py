@@ -1,8 +1,8 @@
-"""How short rows are turned: as the pattern says, or as is taken for granted, which is told once. No I/O.
+"""How short rows are turned: as the pattern says, or by an assumed method, which is told once. No I/O.
 
-German short rows stand in for a pattern that only says "turn": every method reaches the same stitches, and a
-double stitch needs no second word in the row that closes the gap. "Wrap and turn" anywhere in a section
-settles it.
+German short rows are assumed if a pattern only says "turn": every method reaches the same stitches, and a
+double stitch needs no mention in the row that closes the gap. "Wrap and turn" anywhere in a section settles
+it.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ _TURNING = (
 
 
 def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
-    """Take the method of turning that a line names; say once which was taken where none does."""
+    """Adopt the method of turning that a line names; if none does, say once which was assumed."""
     said = turning_of(template.elements)
     if said:
         needles.short_rows.method, needles.short_rows.turned_at = said, None
@@ -41,7 +41,7 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
 
 
 def tell_open_turn(needles: Needles) -> None:
-    """Say which method was taken for a turn that no row came back over before the pattern ended."""
+    """Say which method was assumed for a turn that no later row worked across."""
     rows = needles.short_rows
     is_open = rows.gap is not None and not rows.slipped and not rows.method
     if is_open and rows.turned_at is not None and not rows.told:

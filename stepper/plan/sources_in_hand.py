@@ -1,4 +1,4 @@
-"""What the garment in hand gives a written-out round: its charts, its fabric, its held stitches. No I/O."""
+"""What the garment supplies to a written-out round: its charts, its fabric, its held stitches. No I/O."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ from stepper.project.stitchwork import ChartPart, PickUp
 
 
 def supplies_of(needles: Needles) -> Supplies:
-    """Put what a round may ask for at hand."""
+    """Gather what a round may ask for."""
     return Supplies(
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
@@ -56,7 +56,7 @@ def _pair(needles: Needles) -> tuple[int, ...]:
 
 
 def picked(edge: PickUp, needles: Needles) -> int:
-    """Return the stitches picked up along an edge: so many for so many of its rows, to the nearest.
+    """Return the stitches picked up along an edge, in proportion to its rows, to the nearest.
 
     The sections that the words name are measured; without such words, every row so far.
     """

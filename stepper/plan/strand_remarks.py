@@ -1,6 +1,6 @@
-"""What is said of strands: where the long floats are caught, which yarn lies below, when there are three.
+"""Remarks about strands: where long floats are caught, which yarn lies below, and when there are three yarns.
 
-What is found is said before the round as a remark, and so is read out, shown and printed with it. No I/O.
+Each becomes a remark before the round, and so is read out, shown and printed with it. No I/O.
 
 Source: the strand carried below makes the larger stitch and shows more, and keeping it the same matters most
 (moderndailyknitting, 6 March 2023); three yarns in a round are slower and thicker (common practice).
@@ -20,13 +20,14 @@ from stepper.plan.model import Caution, Group, Round, Run
 from stepper.project.model import Project
 
 MANY: Final = 3
-"""Yarns in a round that are named in advance. Source: two at most in Fair Isle proper (Starmore)."""
+"""From this many yarns, a round's yarns are named in advance. Source: two at most in Fair Isle proper
+(Starmore)."""
 _APART: Final = 3
 """Rounds with fewer yarns between two with many that do not end the stretch. Chosen here."""
 _CATCH: Final = "Catch "
-"""What a remark on floats begins with."""
+"""Beginning of a remark about floats."""
 _MOST_PLACES: Final = 8
-"""Places to catch that are told one by one. Chosen here: more are not kept in mind."""
+"""Most places to catch that are listed one by one. Chosen here: nobody remembers more."""
 
 
 def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round, ...], tuple[Caution, ...]]:
@@ -58,7 +59,7 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
 
 
 def catches_of(round_: Round) -> tuple[str, ...]:
-    """Return the remarks of a round that hold all through it: where its floats are caught."""
+    """Return the remarks that apply throughout a round: where its floats are caught."""
     return tuple(remark for remark in round_.remarks if remark.startswith(_CATCH))
 
 
@@ -117,7 +118,7 @@ def catching(round_: Round, project: Project, below: Mapping[str, tuple[int, ...
 
 
 def _where(places: list[int], round_: Round, limit: int) -> str:
-    """Name the places, by the repeat where they are the same in each."""
+    """Name the places, relative to the repeat if they are the same in each."""
     whole = round_.phrase[0] if len(round_.phrase) == 1 else None
     if isinstance(whole, Group) and whole.times > 1 and places:
         wide = whole.leaves // whole.times
@@ -163,7 +164,7 @@ def _yarns(runs: tuple[Run, ...]) -> tuple[str, ...]:
 
 
 def _stretches(indices: list[int]) -> list[list[int]]:
-    """Put rounds together that are near each other."""
+    """Group rounds that are near each other."""
     found: list[list[int]] = []
     for index in indices:
         if found and index - found[-1][-1] <= _APART:
@@ -200,7 +201,7 @@ def _many_ahead(
 def _carried(
     rounds: Sequence[Round], stranded: dict[int, tuple[str, ...]], names: dict[str, str]
 ) -> Iterable[tuple[int, str]]:
-    """Say once for each set of yarns which lies below; one order for the whole garment.
+    """Say once for each set of yarns which lies below, with one order for the whole garment.
 
     The ground, which most of the garment is in, lies above all others; of the rest the one with the fewest
     stitches in such rounds lies lowest, since it needs most to be seen.

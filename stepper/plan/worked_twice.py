@@ -1,7 +1,7 @@
-"""Pieces that are printed once and worked twice: a sleeve for both arms, a sock for the pair. No I/O.
+"""Pieces printed once and worked twice: a sleeve for both arms, a sock for the pair. No I/O.
 
-The plan holds such a piece once, since the knitter is led through it once and told of the other. The yarn
-she needs is for both.
+The plan has such a piece once, since the knitter is led through it once and told of the other. The yarn
+needed is for both.
 """
 
 from __future__ import annotations
@@ -65,7 +65,7 @@ def with_second_pieces(plan: Plan, uses: Sequence[dict[str, Amount]]) -> tuple[d
 
 
 def _told_of(round_: Round, plan: Plan) -> bool | None:
-    """Return whether a remark asks for a second whole garment, not a piece of one; None if for neither."""
+    """Return whether a remark asks for a second whole garment rather than a piece; None if for neither."""
     for remark in round_.remarks:
         other = _THE_OTHER.search(remark)
         if other is not None:
@@ -77,7 +77,7 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
 
 
 def _beginning(rounds: Sequence[Round], index: int, *, whole: bool) -> int:
-    """Return where the piece in hand was begun: on bare needles, and a whole with nothing on hold."""
+    """Return where the current piece was begun: on empty needles, and for a whole with nothing on hold."""
     for at in range(index, -1, -1):
         if rounds[at].before:
             continue

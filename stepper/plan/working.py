@@ -1,4 +1,4 @@
-"""Working the instructions of a line, one short helper for each kind. No I/O.
+"""Work the instructions of a line, with one short helper for each kind. No I/O.
 
 Each helper takes the knitting in hand and one instruction, and adds rounds to it. What does not fit is
 reported, and the work goes on as the line intended, so that one fault is told once.
@@ -146,7 +146,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     begin = len(needles.drafts)
     continues = going_on and begin > needles.line.start
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
-    until_count = isinstance(instruction.duration, UntilCount)  # only shaping reaches another count
+    until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     if going_on and needles.section.pattern and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return

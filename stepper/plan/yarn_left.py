@@ -1,6 +1,6 @@
-"""Whether a yarn lasts: what is in the balls against what the rest of the garment takes. No I/O.
+"""Whether a yarn lasts: what is left in the balls against what the rest of the garment takes. No I/O.
 
-A weighing says two things at once: what is left, and, by what was bought, how much her own knitting took so
+A weighing says two things at once: what is left and, given what was bought, how much her own knitting took so
 far. The second corrects the estimate for all that is still to be knitted. The more was knitted by then, the
 more it counts: estimate and weighing are joined by the inverse of their squared uncertainties (the usual
 weighted mean of two measurements).
@@ -41,7 +41,7 @@ class Forecast:
 
     yarn: str
     left_m: float | None
-    """Length in the house, from the place of the weighing on; None if the file says too little."""
+    """Length available from the place of the weighing on; None if the file says too little."""
     rest_low_m: float
     """What is still needed from there on, at least. Unit: m."""
     rest_m: float
@@ -49,10 +49,10 @@ class Forecast:
     rest_high_m: float
     """The same, at most."""
     factor: float = 1.0
-    """What her knitting takes over the estimate from the gauge."""
+    """What her knitting takes relative to the estimate from the gauge."""
     weighed: bool = False
     beside: int = 0
-    """Whole skeins taken to lie beside the ball that was weighed."""
+    """Whole skeins assumed to be there besides the ball that was weighed."""
     doubtful: bool = False
     """Whether another number of whole skeins would fit as well, or none does."""
     out: int | None = None
@@ -60,7 +60,7 @@ class Forecast:
     out_soonest: int | None = None
     """The same if it takes as much as it may."""
     buy: int = 0
-    """Skeins to buy besides, so that it lasts even then."""
+    """Further skeins to buy so that it lasts even then."""
 
     @property
     def over_m(self) -> float | None:
@@ -74,7 +74,7 @@ def forecast(
     weighing: Weighing | None = None,
     uses: Sequence[dict[str, Amount]] | None = None,
 ) -> Forecast | None:
-    """Return whether a yarn lasts.
+    """Forecast whether a yarn lasts.
 
     Args:
         plan: The plan as it is knitted.
@@ -83,7 +83,7 @@ def forecast(
         uses: What each round takes, where it is at hand: of `yarn_use`, the second pieces with it.
 
     Returns:
-        Nothing where the plan takes none of it, or nothing is known of its skein.
+        None if the plan takes none of it, or nothing is known of its skein.
     """
     uses = with_second_pieces(plan, yarn_use(plan)) if uses is None else uses
     stock = plan.materials.stocks.get(yarn)
@@ -114,7 +114,7 @@ def forecast(
 
 
 def _with_allowance(amounts: list[Amount]) -> list[Amount]:
-    """Hold the trade's allowance in the most it may take: what is bought to be sure lasts to be sure."""
+    """Include the trade's allowance in the most it may take, as in what is bought to be on the safe side."""
     whole = total(amounts)
     short = metres_to_be_sure(whole.likely_mm, whole.high_mm) - whole.high_mm
     if short <= 0:
@@ -127,7 +127,7 @@ def _with_allowance(amounts: list[Amount]) -> list[Amount]:
 
 
 def _parted(plan: Plan, amounts: list[Amount], at: Weighing) -> tuple[list[Amount], list[Amount]]:
-    """Part what is knitted from what is to come, inside the round in hand by its stitches."""
+    """Divide what is knitted from what is to come, within the current round by its stitches."""
     if at.index >= len(amounts):
         return amounts, []
     share = min(1.0, at.stitch / (plan.rounds[at.index].progress or 1))
@@ -146,9 +146,9 @@ class _Reading:
 
 
 def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
-    """Return whether all that is left was weighed, or the ball in hand with whole skeins beside it.
+    """Decide whether all that is left was weighed, or only the current ball, with whole skeins besides.
 
-    The knitter says what the scale says. The reading is taken that lies nearest to the estimate.
+    The knitter only says what the scale says; the reading nearest to the estimate is taken.
     """
     if stock.bought is None:
         return _Reading(beside=0, doubtful=False, used_g=None)
@@ -158,11 +158,11 @@ def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
     )
     if grams > bought_g * (1 + LABEL_OFF):
         return _Reading(beside=0, doubtful=True, used_g=None)
-    # More than a skein on the scale is more than the ball in hand: then it is all there is.
+    # More than a skein's weight cannot be one ball: then it is all there is.
     whole = grams <= each * (1 + LABEL_OFF)
     most = max(0, math.floor((bought_g - grams) / each + 1e-9)) if whole else 0
     used = {beside: max(0.0, bought_g - grams - beside * each) for beside in range(most + 1)}
-    # The gram keeps the ratio finite at the cast-on.
+    # The added gram keeps the ratio finite at the cast-on.
     best = min(used, key=lambda beside: (abs(math.log((used[beside] + 1) / (likely + 1))), beside))
     margin = LABEL_OFF * bought_g
     fitting = [beside for beside, value in used.items() if low - margin <= value <= high + margin]

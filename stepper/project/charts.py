@@ -27,16 +27,17 @@ def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | P
         return Cell("", None)
     if plain in yarns:
         return Cell("k", plain)
-    found = stitches.find(plain)
+    found = stitches.find_stitch(plain)
     if found is not None:
         return Cell(found.code, None)
     yarn, _, stitch = plain.partition(" ")
-    found = stitches.find(stitch) if stitch else None
+    found = stitches.find_stitch(stitch) if stitch else None
     if yarn in yarns and found is not None:
         return Cell(found.code, yarn)
     return place.problem(
         f'"{plain}" is neither a yarn of this file nor a stitch.',
-        nearest(plain, [*yarns, *stitches.codes()]) or "Name a yarn of `yarn`, a stitch, or `no stitch`.",
+        nearest(plain, [*yarns, *stitches.list_codes()])
+        or "Name a yarn of `yarn`, a stitch, or `no stitch`.",
     )
 
 
@@ -108,7 +109,7 @@ def _crossed(
         end = at + 1
         while end < len(cells) and cells[end] == cells[at]:
             end += 1
-        entry = stitches.find(cells[at].stitch) if cells[at].stitch else None
+        entry = stitches.find_stitch(cells[at].stitch) if cells[at].stitch else None
         if entry is not None and entry.kind is stitches.Kind.CABLE and end - at > 1:
             if (end - at) % entry.uses:
                 spot = Span(line=where.line, column=where.column + at, length=end - at)

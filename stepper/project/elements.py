@@ -124,7 +124,7 @@ class ElementBuilder:
         self.said.extend([f"{stitch} {' '.join(modifiers)}"] if len(modifiers) > 1 else [])
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         place = self._tree_place(tree)
-        if stitches.find(code) is None:
+        if stitches.find_stitch(code) is None:
             self.problems.append(place.problem(f'"{code}" is not a stitch of the table.'))
             code = stitch
         if bare:
@@ -415,7 +415,7 @@ def _named_goal(tree: Any) -> str:
 
 def _stitch(token: Token) -> str:
     word = " ".join(str(token).lower().split())
-    found = stitches.find(word)
+    found = stitches.find_stitch(word)
     return found.code if found else word
 
 

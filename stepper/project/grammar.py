@@ -40,7 +40,7 @@ def abbreviations() -> str:
 
 def _prose(form: str) -> bool:
     """Return whether every word of a form is one with which the stitch is said."""
-    entry = stitches.find(form)
+    entry = stitches.find_stitch(form)
     said = re.findall(r"[a-z]+", entry.said) if entry is not None else []
     return all(word in said for word in form.split())
 

@@ -277,7 +277,7 @@ def legal_words() -> frozenset[str]:
             plain = re.sub(r"\(\?[!=][^)]*\)", " ", match.group(1))
             found.update(word for word in re.findall(r"(?<![\\\[])\b[a-z]{2,}\b", plain))
             found.update(_optional_endings(plain))
-    for code in stitches.codes():
+    for code in stitches.list_codes():
         found.update(part for part in re.split(r"[\s\-]", code) if len(part) > 1 and part[0].isalpha())
     found.update(
         {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}

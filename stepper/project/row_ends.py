@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from stepper.craft.stitches import Kind, find
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.instructions import Assumed, AtIntervals, Count, Phrase, RowsCount, Sentence
 from stepper.project.needle_rounds import joined_needles
 from stepper.project.sentences import Head
@@ -45,7 +45,7 @@ def _open(row: Sentence | None) -> bool:
 def _slight(row: Sentence | None) -> bool:
     """Return whether a row is a single shaping of at most three stitches."""
     (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
-    entry = find(work.stitch) if isinstance(work, Work) else None
+    entry = find_stitch(work.stitch) if isinstance(work, Work) else None
     shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
     return not more and shaping and entry is not None and 0 < entry.uses <= 3
 

@@ -9,7 +9,7 @@ from typing import Any
 from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
-from stepper.craft.stitches import Kind, find
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
@@ -455,7 +455,7 @@ class Builder(NeedleBuilder):
         """Put a round like "k8, k2tog around" together as one group: its words have two readings."""
         end, before = elements[-1], elements[:-1]
         named = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
-        entries = [find(one.stitch) for one in before if isinstance(one, Work)]
+        entries = [find_stitch(one.stitch) for one in before if isinstance(one, Work)]
         counted = len(entries) == len(before) and all(entry and entry.kind in _WORKED for entry in entries)
         if not (named and before and counted and isinstance(end, Until) and end.goal == "end"):
             return tuple(elements)

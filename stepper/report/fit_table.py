@@ -26,7 +26,7 @@ _WIDTHS = ("chest", "neck", "full yoke")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Present:
+class PresentChoice:
     """What the file knits now."""
 
     name: str
@@ -36,7 +36,7 @@ class Present:
 
 
 def table_lines(
-    found: Sequence[RankedBlend], project: Project, present: Present, *, most: int | None = ROWS
+    found: Sequence[RankedBlend], project: Project, present: PresentChoice, *, most: int | None = ROWS
 ) -> Iterator[str]:
     """Write the table.
 

@@ -7,7 +7,7 @@ from itertools import groupby
 
 from stepper.report.fabrics import is_rib
 from stepper.report.measuring import AnyRound, Measurement
-from stepper.report.roles import Roles, SleevePart, Torso, Yoke, settled
+from stepper.report.roles import Roles, SleevePart, Torso, Yoke, count_before_edges
 from stepper.report.tape import Tape, is_whole
 
 _UNDERARM = 0.15
@@ -19,7 +19,7 @@ _LEAST_ARMHOLE_MM = 100.0
 
 def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
     """Measure a garment whose body and sleeves meet in a yoke, from whichever end it is worked."""
-    body = tuple(yoke.body[: settled(roles.flow, yoke.body)])
+    body = tuple(yoke.body[: count_before_edges(roles.flow, yoke.body)])
     edge = rounds[neck_edge(roles, yoke)]
     yield tape.around("neck", edge, edge.after or edge.before, "neck")
     for index in yoke.yoke:
@@ -46,7 +46,7 @@ def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Ta
     parted = rounds[yoke.at].section
     if yoke.upward or any(rounds[index].section == parted for index in inside):
         inside.add(yoke.at)  # otherwise it is the first round of the body
-    inside.update(yoke.body[settled(roles.flow, yoke.body) :])
+    inside.update(yoke.body[count_before_edges(roles.flow, yoke.body) :])
     sleeves = {index: sleeve for sleeve in yoke.sleeves for index in sleeve.rounds}
     for name, group in groupby(range(len(rounds)), key=lambda index: rounds[index].section):
         indexes = list(group)
@@ -71,7 +71,7 @@ def neck_edge(roles: Roles, yoke: Yoke) -> int:
     """Return the index of the round whose stitches are at the neck edge."""
     if not yoke.upward:
         return yoke.yoke[0] if yoke.yoke else yoke.at
-    return yoke.yoke[settled(roles.flow, yoke.yoke) - 1]
+    return yoke.yoke[count_before_edges(roles.flow, yoke.yoke) - 1]
 
 
 def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> tuple[int, ...]:
@@ -79,7 +79,7 @@ def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> t
 
     A neckband is a rib at the neck, or a section of its own there without shaping.
     """
-    inside = list(yoke.yoke[: settled(roles.flow, yoke.yoke)]) if yoke.upward else list(yoke.yoke)
+    inside = list(yoke.yoke[: count_before_edges(roles.flow, yoke.yoke)]) if yoke.upward else list(yoke.yoke)
     from_neck = inside[::-1] if yoke.upward else inside
     section = rounds[from_neck[0]].section if from_neck else ""
     named = [index for index in from_neck if rounds[index].section == section]
@@ -101,7 +101,7 @@ def measure_sleeve(
     taken_up = 0
     while taken_up < len(sleeve.rounds) and roles.flow.has(sleeve.rounds[taken_up], "return"):
         taken_up += 1
-    inside = list(sleeve.rounds[taken_up : settled(roles.flow, sleeve.rounds)])
+    inside = list(sleeve.rounds[taken_up : count_before_edges(roles.flow, sleeve.rounds)])
     if not inside:
         return
     cap: list[int] = []

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from stepper.language.measures import plural
-from stepper.language.outlook import day, hours
+from stepper.language.outlook import say_day, say_hours
 from stepper.session.pace.outlook import Outlook
 from stepper.session.progress import Progress
 
@@ -72,7 +72,7 @@ def _going(each: Garment) -> Iterator[str]:
     share = 100 * standing.stitches_done // max(1, total)
     place = f"{standing.section}, round {standing.round} of {standing.of}"
     yield f"{standing.title} ({each.file}): {place}, {share} % done{_touched(each)}."
-    ahead = [f"{hours(seen.seconds_left)} left", *([_finish(seen)] if seen.likely else [])]
+    ahead = [f"{say_hours(seen.seconds_left)} left", *([_finish(seen)] if seen.likely else [])]
     yield f"    {'; '.join([*ahead, *([_due(seen)] if _due(seen) else [])])}.".replace(
         "    about", "    About"
     )
@@ -80,9 +80,9 @@ def _going(each: Garment) -> Iterator[str]:
 
 def _finish(seen: Outlook) -> str:
     assert seen.likely is not None
-    line = f"done about {day(seen.likely, seen.today)}"
+    line = f"done about {say_day(seen.likely, seen.today)}"
     if seen.early is not None and seen.late is not None and seen.early != seen.late:
-        line += f", {day(seen.early, seen.today)} to {day(seen.late, seen.today)} in 8 cases of 10"
+        line += f", {say_day(seen.early, seen.today)} to {say_day(seen.late, seen.today)} in 8 cases of 10"
     guess = not seen.paces.measured or seen.assumed_days
     return f"{line} (partly a guess)" if guess else line
 
@@ -90,7 +90,7 @@ def _finish(seen: Outlook) -> str:
 def _due(seen: Outlook) -> str:
     if seen.finish_by is None or seen.evenings is None:
         return ""
-    name = day(seen.finish_by, seen.today)
+    name = say_day(seen.finish_by, seen.today)
     if seen.rounds_each is None:
         return f"was due {name}"
     return f"due {name}: {plural(seen.rounds_each, 'round')} an evening"
@@ -98,8 +98,8 @@ def _due(seen: Outlook) -> str:
 
 def _touched(each: Garment) -> str:
     at = each.standing.last_cue_at
-    return f", last touched {day(at, each.outlook.today)}" if at else ""
+    return f", last touched {say_day(at, each.outlook.today)}" if at else ""
 
 
 def _size(each: Garment) -> str:
-    return f"{plural(each.standing.rounds_left, 'round')}, {hours(each.outlook.seconds_left)}"
+    return f"{plural(each.standing.rounds_left, 'round')}, {say_hours(each.outlook.seconds_left)}"

@@ -15,7 +15,7 @@ from stepper.report.tape import Tape
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Measured:
+class GarmentMeasurements:
     """A garment measured."""
 
     lines: tuple[Measurement, ...]
@@ -28,7 +28,7 @@ def measure_garment(rounds: Sequence[AnyRound], project: Project) -> tuple[Measu
     return measure_fully(rounds, project).lines
 
 
-def measure_fully(rounds: Sequence[AnyRound], project: Project) -> Measured:
+def measure_fully(rounds: Sequence[AnyRound], project: Project) -> GarmentMeasurements:
     """Measure a garment, and list what cannot be measured.
 
     Its kind follows from its stitches: a round that divides two sleeves from a body or joins them to it makes
@@ -48,7 +48,7 @@ def measure_fully(rounds: Sequence[AnyRound], project: Project) -> Measured:
     else:
         found = tuple(measure_small(rounds, roles.flow, tape))
     left_out = tuple(_left_out(rounds, roles, found, tape))
-    return Measured(lines=fill_from_table(found, project), left_out=left_out)
+    return GarmentMeasurements(lines=fill_from_table(found, project), left_out=left_out)
 
 
 def _left_out(

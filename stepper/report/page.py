@@ -20,7 +20,7 @@ from stepper.report.measurements import measure_fully
 from stepper.report.measuring import Measurement
 from stepper.report.page_charts import draw_chart, list_signs
 from stepper.report.page_rounds import write_rounds
-from stepper.report.page_style import STYLE, footer
+from stepper.report.page_style import STYLE, footer_rule
 from stepper.report.page_yarns import YarnLooks, assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
 from stepper.report.pieces import lay_out_pieces
@@ -50,7 +50,7 @@ def write_page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         f'<meta http-equiv="Content-Security-Policy" content="{text(_SECURITY)}">',
         tag("title", text(plan.title)),
-        tag("style", STYLE + footer(plan.title)),
+        tag("style", STYLE + footer_rule(plan.title)),
     ]
     main = [
         tag("header", _opening(plan, project)),

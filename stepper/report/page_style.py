@@ -84,7 +84,7 @@ svg.swatch { display: inline-block; width: 5mm; height: 5mm; vertical-align: -1m
 """The style sheet."""
 
 
-def footer(title: str) -> str:
+def footer_rule(title: str) -> str:
     """Return the rule for the footer of every sheet: title, sheet number and number of sheets.
 
     Args:

@@ -98,7 +98,7 @@ def find_divide(rounds: Sequence[AnyRound]) -> int | None:
     return found.at if found is not None else None
 
 
-def settled(flow: Flow, indexes: Sequence[int]) -> int:
+def count_before_edges(flow: Flow, indexes: Sequence[int]) -> int:
     """Return how many of these rounds come before the edges and holders at their end."""
     end = len(indexes)
     while end > 1 and flow.has(indexes[end - 1], "bo", "hold", "graft", "draw"):

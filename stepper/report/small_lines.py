@@ -10,7 +10,7 @@ from typing import Literal
 
 from stepper.report.flow import Flow, Strand
 from stepper.report.measuring import AnyRound, Measurement
-from stepper.report.tape import Tape, is_whole, unworked
+from stepper.report.tape import Tape, count_unworked, is_whole
 
 Kind = Literal["sock", "mitten", "hat", "flat", "tube", "closed"]
 
@@ -98,7 +98,7 @@ def find_heel(strand: Strand, rounds: Sequence[AnyRound]) -> tuple[int, int] | N
 def _is_row(round_: AnyRound) -> bool:
     if not (round_.before and round_.after):
         return False
-    return not is_whole(round_) or (round_.flat and not unworked(round_))
+    return not is_whole(round_) or (round_.flat and not count_unworked(round_))
 
 
 def _takes_up(round_: AnyRound) -> bool:
@@ -118,7 +118,7 @@ def heel_rows(strand: Strand, rounds: Sequence[AnyRound]) -> tuple[list[int], fl
     if heel is None:
         return [], 0.0
     rows = list(strand.rounds[heel[0] : heel[1]])
-    worked = [rounds[index].before - unworked(rounds[index]) for index in rows]
+    worked = [rounds[index].before - count_unworked(rounds[index]) for index in rows]
     flap = 0
     while flap < len(rows) and worked[flap] == worked[0]:
         flap += 1

@@ -106,9 +106,9 @@ class Tape:
 
 def is_whole(round_: AnyRound) -> bool:
     """Return whether a round adds to the length: worked all the way around, and not a first or last edge."""
-    return bool(round_.before and round_.after) and unworked(round_) <= LEFT_SHARE * round_.before
+    return bool(round_.before and round_.after) and count_unworked(round_) <= LEFT_SHARE * round_.before
 
 
-def unworked(round_: AnyRound) -> int:
+def count_unworked(round_: AnyRound) -> int:
     """Return how many stitches a round leaves unworked. Unit: stitches."""
     return sum(item.times for item in round_.phrase if isinstance(item, Run) and item.stitch == "rest")

@@ -9,7 +9,7 @@ from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
 from stepper.report.garment_lines import yoke_without_band
 from stepper.report.measuring import AnyRound
-from stepper.report.roles import Roles, Yoke, assign_roles, settled
+from stepper.report.roles import Roles, Yoke, assign_roles, count_before_edges
 from stepper.report.tape import Tape, is_whole
 
 
@@ -74,7 +74,9 @@ def _from_the_neck(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> list
     """Return the rounds of a yoke from the neck to the underarm."""
     if not yoke.upward:
         return [rounds[index] for index in yoke.yoke if rounds[index].after]
-    inside = [rounds[index] for index in yoke.yoke[: settled(roles.flow, yoke.yoke)] if index != yoke.at]
+    inside = [
+        rounds[index] for index in yoke.yoke[: count_before_edges(roles.flow, yoke.yoke)] if index != yoke.at
+    ]
     return [each for each in reversed(inside) if each.before]
 
 

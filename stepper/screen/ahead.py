@@ -10,7 +10,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, add_title
+from stepper.screen.rows import Row, Span, write_fact
 from stepper.session.count_timing import pace_of
 from stepper.session.state import Asking, State
 from stepper.session.tally import shaping_at
@@ -70,13 +70,13 @@ def list_facts(course: Course, state: State) -> list[Row]:
 
 def _count(course: Course, state: State) -> Row | None:
     if state.knitting.asking is Asking.NEVER:
-        return add_title("Counts", "none asked for")
+        return write_fact("Counts", "none asked for")
     at = bisect_left(course.counted, state.place.index)
     if at == len(course.counted):
         return None
     round_ = course.rounds[course.counted[at]]
     assert round_.checkpoint is not None
-    return add_title("Count", f"{round_.checkpoint.expect} {_after(round_, state.place.index)}")
+    return write_fact("Count", f"{round_.checkpoint.expect} {_after(round_, state.place.index)}")
 
 
 def _shaping(course: Course, state: State) -> Row | None:
@@ -85,10 +85,10 @@ def _shaping(course: Course, state: State) -> Row | None:
         return None
     stitches = plural(change.stitches, "stitch", "stitches")
     if not change.rounds:
-        return add_title(f"Next {change.word}", f"in {stitches}" if change.stitches else "now")
+        return write_fact(f"Next {change.word}", f"in {stitches}" if change.stitches else "now")
     # Nobody counts thousands of stitches ahead.
     exact = f", {stitches}" if change.stitches <= MOST_STITCHES_AHEAD else ""
-    return add_title(f"Next {change.word}", _in(change.rounds) + exact)
+    return write_fact(f"Next {change.word}", _in(change.rounds) + exact)
 
 
 def _needle(course: Course, state: State) -> Row | None:
@@ -96,7 +96,7 @@ def _needle(course: Course, state: State) -> Row | None:
     here = course.rounds[place.index].needle_mm
     for round_ in course.rounds[place.index + 1 :]:
         if round_.needle_mm is not None and round_.needle_mm != here:
-            return add_title("Needle", f"{round_.needle_mm:g} mm {_in(round_.index - place.index)}")
+            return write_fact("Needle", f"{round_.needle_mm:g} mm {_in(round_.index - place.index)}")
     return None
 
 
@@ -113,7 +113,7 @@ def _yarn(course: Course, state: State) -> Row | None:
         goes = [names.get(key, key) for key in here if key not in there]
         joins = "joins" if len(comes) == 1 else "join"
         change = f"{' and '.join(comes)} {joins}" if comes else f"without {' and '.join(sorted(goes))}"
-        return add_title("Yarn", f"{change} {_in(index - place.index)}")
+        return write_fact("Yarn", f"{change} {_in(index - place.index)}")
     return None
 
 
@@ -152,12 +152,12 @@ def _done(name: str, done: int, of: int, pace: Pace, bar: int, blocks: bool) -> 
     share = done / of if of else 1.0
     full, empty = ("█", "░") if blocks else ("#", ".")
     filled = int(share * bar)
-    time = f", {duration(pace.seconds_for(of - done))} left" if done < of else ""
-    label = add_title(name, f"{int(share * 100)} %{time}")
+    time = f", {say_duration(pace.seconds_for(of - done))} left" if done < of else ""
+    label = write_fact(name, f"{int(share * 100)} %{time}")
     return (*label, Span(f" {full * filled}{empty * (bar - filled)}")) if bar else label
 
 
-def duration(seconds: float) -> str:
+def say_duration(seconds: float) -> str:
     """Say how long something takes, no more precisely than anyone can foresee. Unit of the argument: s."""
     minutes = round(seconds / 60)
     if minutes < 1:

@@ -22,7 +22,7 @@ _NAMES: Final = (
 )
 
 
-def ansi(row: Row, depth: Depth) -> str:
+def write_ansi(row: Row, depth: Depth) -> str:
     """Write a row with the codes that paint it; without any if the terminal shows no colours."""
     if depth is Depth.NONE:
         return "".join(span.text for span in row).rstrip()

@@ -15,7 +15,7 @@ from threading import Lock, Timer
 from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
-from stepper.screen.answers import describe_result, pick_answers
+from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
@@ -25,7 +25,7 @@ from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
-from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade, paste_text, press_key, turn_to
+from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade_typed, paste_text, press_key, turn_to
 from stepper.session.cues import Cue, Enough, View
 
 if TYPE_CHECKING:
@@ -144,7 +144,7 @@ class Screen:
         """
         self._take_up(sitting)
         terminal = _import_terminal()
-        app = terminal.application(self, source, target)
+        app = terminal.build_application(self, source, target)
         self._app = app
         try:
             asyncio.run(self._until_over(app))
@@ -187,7 +187,7 @@ class Screen:
         """Put together all there is to show."""
         assert self._sitting is not None
         session = self._sitting.session
-        ui = fade(self._ui, self._around.clock())
+        ui = fade_typed(self._ui, self._around.clock())
         return Scene(
             course=self._course_of(session.plan),
             state=session.state,

@@ -85,7 +85,7 @@ def sign_of(entry: Stitch) -> str:
     return "t" if entry.code.endswith("tbl") else entry.code[0]
 
 
-def squares(round_: Round) -> tuple[Square, ...]:
+def draw_squares(round_: Round) -> tuple[Square, ...]:
     """Draw a round as squares, from the right edge of the chart.
 
     Always: as many squares as `round_.progress`.

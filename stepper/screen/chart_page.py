@@ -3,27 +3,27 @@
 from __future__ import annotations
 
 from stepper.language.places import sentence_case
-from stepper.screen.cells import draw_square, is_turned, squares
+from stepper.screen.bottom_row import draw_bottom_row
+from stepper.screen.cells import draw_square, draw_squares, is_turned
 from stepper.screen.course import Course
-from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stack
-from stepper.screen.rows import Row, Span, join, put_apart, row
+from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.rows import Row, Span, join_spans, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Terminal
 
 _LABEL = 6
 
 
-def chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page, the first round at the bottom. Always: as many rows as the terminal has."""
     room = max(1, terminal.rows - 2)
     blocks = [
         Block(rank=1, rows=[_head(scene, terminal)]),
         Block(rank=0, rows=_rounds(scene, terminal, room), least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
-        Block(rank=2, rows=[foot(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
-    return stack(blocks, terminal.columns, terminal.rows)
+    return stack_blocks(blocks, terminal.columns, terminal.rows)
 
 
 def middle_of(course: Course, index: int, down: int) -> int:
@@ -80,7 +80,7 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     course, place = scene.course, scene.state.place
     round_, square = course.rounds[index], _square(terminal)
     width = max(1, (terminal.columns - _LABEL) // square)
-    shown = squares(round_)[first : first + width]
+    shown = draw_squares(round_)[first : first + width]
     total, here = course.stitches_in(index), index == place.index
     looks = {
         (each, done): draw_square(each, scene.yarns, terminal.depth, square, here=here, dim=not done)
@@ -95,4 +95,4 @@ def _round(scene: Scene, terminal: Terminal, index: int, first: int) -> Row:
     done_mark = ("✓" if terminal.blocks else "=") if index < place.index else pointer
     label = Span(f"{round_.number:>4}{done_mark}", BOLD if here else PLAIN)
     missing = (width - len(shown)) * square
-    return (Span(" " * missing), *join(reversed(cells)), Span(" "), label)
+    return (Span(" " * missing), *join_spans(reversed(cells)), Span(" "), label)

@@ -9,9 +9,9 @@ from typing import Final
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
 from stepper.screen.rows import Row, Span, clean
-from stepper.screen.style import Badge, Depth, badge
+from stepper.screen.style import Badge, Depth, paint_badge
 from stepper.session.checks import expected_at_end
-from stepper.session.count_timing import due
+from stepper.session.count_timing import why_count
 from stepper.session.fault.inquiry import inquire
 from stepper.session.plan_question import first_say
 from stepper.session.state import Doubt, DoubtKind, Position, State
@@ -80,7 +80,7 @@ def _asked(plan: Plan, state: State) -> CountVerdict | None:
         return None
     if verified is not None and verified.place == place:
         return None
-    reason = due(plan, state, place.index - 1)
+    reason = why_count(plan, state, place.index - 1)
     if reason is None or _verified_at_end(plan, state, place.index - 1):
         return None
     detail = f"{count_expected(plan, state)[0]} expected, {reason}"
@@ -119,7 +119,7 @@ _MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CAL
 def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
     """Write a word on its badge, with a sign that says the same without colour."""
     marks = _MARKS if blocks else _MARKS_IN_ASCII
-    return Span(f" {marks[kind]} {clean(word)} ", badge(kind, depth))
+    return Span(f" {marks[kind]} {clean(word)} ", paint_badge(kind, depth))
 
 
 def draw_verdict(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:

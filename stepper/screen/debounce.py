@@ -46,7 +46,7 @@ class Presses:
     """Number of presses at a held key's pace since then."""
 
 
-def judge(presses: Presses, key: str, at_s: float) -> tuple[PressVerdict, Presses]:
+def judge_press(presses: Presses, key: str, at_s: float) -> tuple[PressVerdict, Presses]:
     """Return whether a press counts, with what to remember for the next.
 
     Args:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from stepper.screen.count_badge import draw_badge
-from stepper.screen.rows import Row, Span, clean, flow
+from stepper.screen.rows import Row, Span, clean, flow_facts
 from stepper.screen.style import Badge, Depth
 
 
@@ -68,7 +68,7 @@ def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: b
         blocks: Whether the terminal has signs beyond ASCII.
     """
     reasons = columns >= ROOM_FOR_REASONS
-    return flow(_facts(devices, depth, blocks=blocks, reasons=reasons), columns, gap=2)
+    return flow_facts(_facts(devices, depth, blocks=blocks, reasons=reasons), columns, gap=2)
 
 
 def _facts(devices: DeviceStatus, depth: Depth, *, blocks: bool, reasons: bool) -> list[Row]:

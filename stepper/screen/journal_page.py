@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.event_log import LogEntry, find_way_back
-from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stack
+from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.rows import Row, Span, row, shorten
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal, badge
+from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
 from stepper.session.cues import Redo, Undo
 
 
-def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     history = scene.history
     chosen = find_marked(scene)
@@ -29,9 +29,9 @@ def journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=0, rows=lines, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=3, rows=[row(f" {_what_enter_does(scene, chosen)}", BOLD)]),
-        Block(rank=2, rows=[foot(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
-    return stack(blocks, terminal.columns, terminal.rows)
+    return stack_blocks(blocks, terminal.columns, terminal.rows)
 
 
 def find_marked(scene: Scene) -> int:
@@ -53,7 +53,7 @@ def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Termi
     back = "" if entry.stands else "  (taken back)"
     text = shorten(entry.what, terminal.columns - len(lead) - len(back)) + back
     if number == chosen:
-        return (Span(lead + text, badge(Badge.CALM, terminal.depth)),)
+        return (Span(lead + text, paint_badge(Badge.CALM, terminal.depth)),)
     return (Span(lead), Span(text, BOLD) if entry.stands else Span(text))
 
 

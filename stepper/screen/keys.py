@@ -12,7 +12,7 @@ from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommended
+from stepper.language.vocabulary import recommend_wordings
 from stepper.session import cues
 from stepper.session.state import State
 
@@ -59,8 +59,8 @@ class Key:
     def spoken(self) -> tuple[str, ...]:
         """How to say the same aloud."""
         if self.view is not None:
-            return (recommended(cues.Look, view=self.view)[0],)
-        return tuple(recommended(kind)[0] for kind in self.kinds)
+            return (recommend_wordings(cues.Look, view=self.view)[0],)
+        return tuple(recommend_wordings(kind)[0] for kind in self.kinds)
 
 
 def _key(keys: str, cue: type[cues.Cue], says: str, *, steps: bool = False) -> Key:

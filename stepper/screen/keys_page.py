@@ -7,11 +7,11 @@ from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommended
+from stepper.language.vocabulary import recommend_wordings
+from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.cells import LEGEND
-from stepper.screen.foot import foot
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
-from stepper.screen.layout import Block, stack
+from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.rows import Row, Span, clean, pad, row, row_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
@@ -24,7 +24,7 @@ _KEY_COLUMNS = 14
 _SAID_COLUMN = 54
 
 
-def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page, scrolled down as far as asked. Always: as many rows as the terminal has."""
     yarn = next(iter(scene.plan.yarns.values()), "wool")
     lines = _lines(terminal.columns, yarn, scene.own_words)
@@ -36,9 +36,9 @@ def keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=1, rows=[(Span(" Keys and words", BOLD), Span(f"   {more}"))]),
         Block(rank=0, rows=shown, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
-        Block(rank=2, rows=[foot(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
-    return stack(blocks, terminal.columns, terminal.rows)
+    return stack_blocks(blocks, terminal.columns, terminal.rows)
 
 
 def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
@@ -46,7 +46,7 @@ def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
     lines = [line for key in KEYS for line in _key(key, columns, yarn)]
     lines += [(), row(" A number, then:", BOLD)]
     for each in NUMBER_KEYS:
-        phrase = recommended(each.kind)[0].replace("{number}", str(each.for_instance))
+        phrase = recommend_wordings(each.kind)[0].replace("{number}", str(each.for_instance))
         lines.append(_entry(each.key, each.says, _said((phrase,), yarn)))
     if own:
         lines += [(), row(" Your own words:", BOLD)]
@@ -73,10 +73,10 @@ def _key(key: Key, columns: int, yarn: str) -> list[Row]:
 
 
 def _said(phrases: Iterable[str], yarn: str) -> str:
-    return " / ".join(f'"{example(phrase, yarn)}"' for phrase in phrases)
+    return " / ".join(f'"{fill_blanks(phrase, yarn)}"' for phrase in phrases)
 
 
-def example(phrase: str, yarn: str) -> str:
+def fill_blanks(phrase: str, yarn: str) -> str:
     """Write a wording as it would be said, with its blanks filled in.
 
     Args:

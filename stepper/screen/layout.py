@@ -25,7 +25,7 @@ class Block:
     """Fewest rows in which a growing block is shown at all."""
 
 
-def stack(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
+def stack_blocks(blocks: Sequence[Block], columns: int, rows: int) -> list[Row]:
     """Stack blocks from the top, in the order given.
 
     Args:

@@ -54,7 +54,7 @@ class Scale(Enum):
         return max(1, self.value[0])
 
 
-def numeral(number: int, scale: Scale, *, blocks: bool = True, paint: Paint = BOLD) -> list[Row]:
+def draw_numeral(number: int, scale: Scale, *, blocks: bool = True, paint: Paint = BOLD) -> list[Row]:
     """Draw a number.
 
     Args:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from stepper.craft.colour import Rgb, lightness, luminance
-from stepper.screen.rows import Row, Span, join, pad, row
+from stepper.screen.rows import Row, Span, join_spans, pad, row
 from stepper.screen.style import BOLD, Depth, paint_ground
 
 SQUARE = 2
@@ -19,7 +19,7 @@ _GAP = 3
 Squares = Sequence[Sequence[str | None]]
 
 
-def panel(
+def draw_panel(
     title: str, squares: Squares, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth
 ) -> list[Row]:
     """Draw a chart under its title.
@@ -32,7 +32,7 @@ def panel(
         depth: What the terminal shows.
     """
     wide = max([len(title), *(len(line) * SQUARE for line in squares)])
-    drawn = [join(_square(key, signs, colours, depth) for key in line) for line in squares]
+    drawn = [join_spans(_square(key, signs, colours, depth) for key in line) for line in squares]
     return [pad(row(title, BOLD), wide), *(pad(line, wide) for line in drawn)]
 
 

@@ -11,7 +11,7 @@ from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
 from stepper.craft.colour import Rgb, rgb_from_hex
-from stepper.screen.rows import Row, Span, width
+from stepper.screen.rows import Row, Span, text_width
 from stepper.screen.style import Paint
 
 CELL: Final = (9, 19)
@@ -39,7 +39,7 @@ _BLOCKS: Final = MappingProxyType(
 )
 
 
-def svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GROUND, ink: Rgb = INK) -> str:
+def write_svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GROUND, ink: Rgb = INK) -> str:
     """Write rows as a picture.
 
     Args:
@@ -69,7 +69,7 @@ def _row(row: Row, number: int, ground: Rgb, ink: Rgb) -> list[str]:
     parts, column = [], 0
     for span in row:
         parts += _span(span, column, number, ground, ink)
-        column += width(span.text)
+        column += text_width(span.text)
     return parts
 
 
@@ -79,7 +79,7 @@ def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[s
     left, top = _MARGIN + column * CELL[0], _MARGIN + number * CELL[1]
     parts = []
     if behind != ground:
-        parts.append(_rectangle(left, top, width(span.text) * CELL[0], CELL[1], behind))
+        parts.append(_rectangle(left, top, text_width(span.text) * CELL[0], CELL[1], behind))
     word, word_at = "", 0
     at = 0
     run: tuple[str, int, int] | None = None
@@ -97,7 +97,7 @@ def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[s
             run = None
         if letter in _BLOCKS:
             run = (letter, run[1] if run is not None else at, at + 1)
-        at += width(letter)
+        at += text_width(letter)
     return parts
 
 
@@ -124,7 +124,7 @@ def _rectangle(left: float, top: float, wide: float, high: float, colour: Rgb) -
 
 def _letters(word: str, left: int, top: int, colour: Rgb, *, bold: bool) -> str:
     weight = ' font-weight="bold"' if bold else ""
-    length = width(word) * CELL[0]
+    length = text_width(word) * CELL[0]
     return (
         f'<text x="{left}" y="{top + _BASELINE}" textLength="{length}" lengthAdjust="spacingAndGlyphs" '
         f'fill="{colour.hex}"{weight}>{escape(word)}</text>'

@@ -10,7 +10,7 @@ from stepper.screen.style import BOLD
 from stepper.session.tally import markers_in
 
 
-def ribbon(round_: Round, stitches: int, columns: int, *, blocks: bool) -> Row:
+def draw_ribbon(round_: Round, stitches: int, columns: int, *, blocks: bool) -> Row:
     """Draw the round as a line: worked stitches thick, the rest thin, markers across it.
 
     Args:

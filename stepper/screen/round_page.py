@@ -6,21 +6,21 @@ Everything else ranks lower and gives way on a small screen. No I/O.
 from __future__ import annotations
 
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import marks, sentence_case
+from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
 from stepper.plan.strand_remarks import catches_of
-from stepper.screen.ahead import draw_progress, duration, find_next_shaping, list_facts
+from stepper.screen.ahead import draw_progress, find_next_shaping, list_facts, say_duration
+from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
 from stepper.screen.device_status import describe_heard, draw_devices
-from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stack
-from stepper.screen.numerals import Scale, numeral
-from stepper.screen.ribbon import ribbon
+from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.numerals import Scale, draw_numeral
+from stepper.screen.ribbon import draw_ribbon
 from stepper.screen.rows import (
     Row,
     Span,
     clean,
-    flow,
+    flow_facts,
     paragraph,
     put_apart,
     put_beside,
@@ -30,7 +30,7 @@ from stepper.screen.rows import (
     wrap,
 )
 from stepper.screen.scene import Scene
-from stepper.screen.strip import part_in_hand, place_within, strip
+from stepper.screen.strip import draw_strip, part_in_hand, place_within
 from stepper.screen.style import BOLD, Badge, Terminal
 from stepper.session.count_timing import pace_of
 
@@ -40,7 +40,7 @@ _FEWEST_COLUMNS = 20
 # A smaller screen has no room for numerals: the round and what to do are written in letters there.
 
 
-def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_round_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     columns, tall = terminal.columns, terminal.rows >= 22
     gap = Block(rank=9, rows=[()] if tall else [])
@@ -58,9 +58,9 @@ def round_page(scene: Scene, terminal: Terminal) -> list[Row]:
         gap,
         Block(rank=3, rows=_told(scene, terminal), least=1),
         Block(rank=5, rows=_devices(scene, terminal), least=1),
-        Block(rank=2, rows=[foot(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
-    return stack(blocks, columns, terminal.rows)
+    return stack_blocks(blocks, columns, terminal.rows)
 
 
 def scale_for(terminal: Terminal) -> Scale:
@@ -80,7 +80,7 @@ def _head(scene: Scene, columns: int) -> Row:
     title = Span(shorten(scene.plan.title, columns // 2) + _EDGE)
     if round_ is None:
         return put_apart((Span(f"{_EDGE}Finished", BOLD),), (title,), columns)
-    name = ", ".join([sentence_case(round_.section), *marks(round_)])
+    name = ", ".join([sentence_case(round_.section), *list_marks(round_)])
     return put_apart((Span(_EDGE + shorten(name, columns - 2), BOLD),), (title,), columns)
 
 
@@ -93,7 +93,7 @@ def _figure(scene: Scene, terminal: Terminal, scale: Scale) -> list[Row]:
     if terminal.rows < _FEWEST_ROWS or terminal.columns < _FEWEST_COLUMNS:
         counted = row(f"{_EDGE}{round_.number} of {round_.of}", BOLD)
         return [counted, *_instruction(scene, terminal, terminal.columns)]
-    drawn = [(Span(_EDGE), *each) for each in numeral(round_.number, scale, blocks=terminal.blocks)]
+    drawn = [(Span(_EDGE), *each) for each in draw_numeral(round_.number, scale, blocks=terminal.blocks)]
     drawn[-1] = (*drawn[-1], Span(f" of {round_.of}", BOLD))
     side = max(row_width(each) for each in drawn) + 3
     room = terminal.columns - side - 1
@@ -145,8 +145,8 @@ def _counts(scene: Scene, columns: int) -> list[Row]:
         facts.append((Span(f"{round_.needle_mm:g} mm", BOLD), Span(" needle")))
     pace, left = pace_of(scene.state), scene.course.stitches_in(round_.index) - scene.state.place.stitch
     assumed = "" if pace.measured or narrow else " at a usual pace"
-    facts.append((Span(f"{duration(pace.seconds_for(left))}{assumed}"),))
-    return flow(facts, columns)
+    facts.append((Span(f"{say_duration(pace.seconds_for(left))}{assumed}"),))
+    return flow_facts(facts, columns)
 
 
 def _place(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -163,8 +163,8 @@ def _place(scene: Scene, terminal: Terminal) -> list[Row]:
     if change is not None and not change.rounds:
         soon = f"in {change.stitches}" if change.stitches else "now"
         where.append((Span(f"Next {change.word} "), Span(soon, BOLD)))
-    line = ribbon(round_, stitch, max(1, terminal.columns - 2), blocks=terminal.blocks)
-    return [(Span(_EDGE), *flow(where, terminal.columns - 2)[0]), (Span(_EDGE), *line)]
+    line = draw_ribbon(round_, stitch, max(1, terminal.columns - 2), blocks=terminal.blocks)
+    return [(Span(_EDGE), *flow_facts(where, terminal.columns - 2)[0]), (Span(_EDGE), *line)]
 
 
 def _verdict(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -190,7 +190,7 @@ def _chart(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
     """Draw the strip in the room that is left."""
     square = 2 if terminal.columns >= 70 else 1
     most = 13 if terminal.rows >= 36 else 7
-    return strip(scene.course, scene.state, scene.yarns, terminal, rows=min(rows, most), square=square)
+    return draw_strip(scene.course, scene.state, scene.yarns, terminal, rows=min(rows, most), square=square)
 
 
 def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -199,8 +199,8 @@ def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
     roomy = terminal.rows >= 36
     bar = 20 if columns >= 100 else 0
     done = draw_progress(scene.course, scene.state, bar, blocks=terminal.blocks)
-    rows = flow(list_facts(scene.course, scene.state), columns // (2 if roomy else 1))
-    return [(Span(_EDGE), *each) for each in (*rows, *(done if roomy else flow(done, columns)))]
+    rows = flow_facts(list_facts(scene.course, scene.state), columns // (2 if roomy else 1))
+    return [(Span(_EDGE), *each) for each in (*rows, *(done if roomy else flow_facts(done, columns)))]
 
 
 def _devices(scene: Scene, terminal: Terminal) -> list[Row]:

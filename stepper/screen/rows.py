@@ -33,7 +33,7 @@ def clean(text: str) -> str:
 
 
 @lru_cache(maxsize=4096)
-def width(text: str) -> int:
+def text_width(text: str) -> int:
     """Count the columns of a text. Unit: columns.
 
     Source: Unicode Standard Annex 11: wide and fullwidth characters take two, combining marks none.
@@ -50,7 +50,7 @@ def _letter_width(letter: str) -> int:
 
 def row_width(row: Row) -> int:
     """Count the columns of a row. Unit: columns."""
-    return sum(width(span.text) for span in row)
+    return sum(text_width(span.text) for span in row)
 
 
 def row(text: str, paint: Paint = PLAIN) -> Row:
@@ -67,14 +67,14 @@ def cut(cells: Row, columns: int) -> Row:
         text = _first_columns(span.text, left)
         if text:
             kept.append(Span(text, span.paint))
-        left -= width(text)
+        left -= text_width(text)
         if text != span.text:
             break
     return tuple(kept)
 
 
 def _first_columns(text: str, columns: int) -> str:
-    if width(text) <= columns:
+    if text_width(text) <= columns:
         return text
     taken = 0
     for at, letter in enumerate(text):
@@ -87,9 +87,9 @@ def _first_columns(text: str, columns: int) -> str:
 def shorten(text: str, columns: int, more: str = "…") -> str:
     """Cut a text to a width; a sign at its end says if something was left out."""
     text = clean(text)
-    if width(text) <= columns:
+    if text_width(text) <= columns:
         return text
-    return _first_columns(text, max(0, columns - width(more))).rstrip() + more[: max(0, columns)]
+    return _first_columns(text, max(0, columns - text_width(more))).rstrip() + more[: max(0, columns)]
 
 
 def pad(cells: Row, columns: int) -> Row:
@@ -133,7 +133,7 @@ def wrap(text: str, columns: int) -> list[str]:
     for word in clean(text).split():
         for piece in _pieces(word, max(1, columns)):
             longer = f"{line} {piece}" if line else piece
-            if width(longer) <= columns:
+            if text_width(longer) <= columns:
                 line = longer
                 continue
             if line:
@@ -143,7 +143,7 @@ def wrap(text: str, columns: int) -> list[str]:
 
 
 def _pieces(word: str, columns: int) -> Iterable[str]:
-    while width(word) > columns:
+    while text_width(word) > columns:
         head = _first_columns(word, columns) or word[0]
         yield head
         word = word[len(head) :]
@@ -156,7 +156,7 @@ def paragraph(text: str, columns: int, paint: Paint = PLAIN) -> list[Row]:
     return [(Span(line, paint),) for line in wrap(text, columns)]
 
 
-def flow(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
+def flow_facts(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
     """Put as many facts on each row as fit; a fact is broken only if it is wider than a row."""
     rows: list[Row] = []
     for fact in facts:
@@ -168,12 +168,12 @@ def flow(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
     return rows
 
 
-def add_title(name: str, value: str) -> Row:
+def write_fact(name: str, value: str) -> Row:
     """Write a fact: its name, and its value in bold."""
     return (Span(f"{clean(name)} "), Span(clean(value), BOLD))
 
 
-def join(spans: Iterable[Span]) -> Row:
+def join_spans(spans: Iterable[Span]) -> Row:
     """Join neighbours of the same style, so that there are fewer to draw."""
     kept: list[Span] = []
     texts: list[str] = []

@@ -10,14 +10,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Round
-from stepper.screen.cells import draw_square, is_turned, repetition_at, squares
+from stepper.screen.cells import draw_square, draw_squares, is_turned, repetition_at
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, join
+from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import State
-from stepper.session.steps import StepPart, part_at, parts, rest_of
-from stepper.session.tally import markers_in, tally
+from stepper.session.steps import StepPart, cut_into_steps, part_at, rest_of
+from stepper.session.tally import markers_in, tally_stitches
 
 _LABEL = 5
 """Columns for the number of a round and the mark of the current one."""
@@ -38,7 +38,7 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
         return None
     round_ = course.rounds[state.place.index]
     by = state.knitting.by_of(round_)
-    part = parts(round_, by)[part_at(round_, by, state.place.stitch)]
+    part = cut_into_steps(round_, by)[part_at(round_, by, state.place.stitch)]
     return rest_of(part, state.place.stitch)
 
 
@@ -57,7 +57,7 @@ def window_of(round_: Round, part: StepPart, room: int) -> Window:
     return Window(first=first, end=first + room)
 
 
-def strip(
+def draw_strip(
     course: Course, state: State, yarns: Yarns, terminal: Terminal, *, rows: int, square: int
 ) -> list[Row]:
     """Draw the strip.
@@ -106,7 +106,7 @@ def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[
     found = []
     edge, over = window.first, course.rounds[index]
     for round_ in course.rounds[max(0, index - most) : index][::-1]:
-        edge = tally(over, edge).used if not over.flat else min(edge, round_.progress)
+        edge = tally_stitches(over, edge).used if not over.flat else min(edge, round_.progress)
         found.append((round_, edge))
         over = round_
     return found
@@ -134,14 +134,14 @@ def _round(
     round_: Round, first: int, window: Window, yarns: Yarns, terminal: Terminal, square: int, *, here: bool
 ) -> Row:
     """Draw one round through the window."""
-    shown = squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
+    shown = draw_squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
     depth = terminal.depth
     looks = {each: draw_square(each, yarns, depth, square, here=here, dim=not here) for each in set(shown)}
     cells = [looks[each] for each in reversed(shown)]
     missing = (window.end - window.first - len(shown)) * square
     pointer = ("◂" if terminal.blocks else "<") if here else " "
     label = Span(f"{round_.number:>4}{pointer}", BOLD if here else PLAIN)
-    return (Span(" " * (missing + 1)), *join(cells), Span(" "), label)
+    return (Span(" " * (missing + 1)), *join_spans(cells), Span(" "), label)
 
 
 def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Row:

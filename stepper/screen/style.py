@@ -142,7 +142,7 @@ def paint_ground(ground: Rgb, depth: Depth, *, bold: bool = False) -> Paint:
     return Paint(ground=shown, ink=best_ink(shown), bold=bold)
 
 
-def badge(kind: Badge, depth: Depth) -> Paint:
+def paint_badge(kind: Badge, depth: Depth) -> Paint:
     """Return the paint of a badge."""
     return paint_ground(_BADGES[kind], depth, bold=True)
 

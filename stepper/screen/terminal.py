@@ -19,9 +19,9 @@ from prompt_toolkit.layout.screen import Char, WritePosition
 from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 
-from stepper.screen.rows import Row, width
+from stepper.screen.rows import Row, text_width
 from stepper.screen.style import SIXTEEN, Depth, Paint
-from stepper.screen.view import view
+from stepper.screen.view import draw_screen
 
 if TYPE_CHECKING:
     from stepper.screen.app import Screen
@@ -56,7 +56,7 @@ _LONE_ESCAPE_S = 0.05
 """How long to wait after an escape for the rest of a longer key. Unit: s."""
 
 
-def application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
+def build_application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
     """Make the library's application that draws a screen and feeds it keys."""
     app: Application[None] = Application(
         layout=Layout(_Rows(screen)),
@@ -97,7 +97,7 @@ class _Rows(Window):
         """Draw."""
         wide, high = write_position.width, write_position.height
         rows: list[Row] = []
-        self._rows_of.guarded(lambda: rows.extend(view(*self._rows_of.rows(wide, high))))
+        self._rows_of.guarded(lambda: rows.extend(draw_screen(*self._rows_of.rows(wide, high))))
         for at, row in enumerate(rows[:high]):
             write_row(row, screen.data_buffer[write_position.ypos + at], write_position.xpos, wide)
         screen.width = max(screen.width, write_position.xpos + wide)
@@ -123,7 +123,7 @@ def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> Non
     for span in row:
         style = style_of(span.paint)
         for letter in span.text:
-            wide = 1 if letter < "\x7f" else width(letter)
+            wide = 1 if letter < "\x7f" else text_width(letter)
             if wide == 0 and column > left:  # a combining mark belongs to the letter before it
                 before = buffer[column - 1]
                 buffer[column - 1] = Char(before.char + letter, before.style)

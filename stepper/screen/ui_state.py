@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.screen.debounce import Presses, PressVerdict, judge
+from stepper.screen.debounce import Presses, PressVerdict, judge_press
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
@@ -85,7 +85,7 @@ def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> K
         plan: The plan as knitted.
         state: Where the session stands.
     """
-    ui = replace(fade(ui, at_s), touched_s=at_s)
+    ui = replace(fade_typed(ui, at_s), touched_s=at_s)
     if key == "escape":
         return KeyOutcome(ui=_home(ui), request=KeyRequest(hush=True))
     if ui.entry is not None and not _steps_through(ui, key):
@@ -102,7 +102,7 @@ def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> K
     return _cued(ui, key, at_s, state)
 
 
-def fade(ui: UIState, at_s: float) -> UIState:
+def fade_typed(ui: UIState, at_s: float) -> UIState:
     """Drop what was typed but not used for a while."""
     if at_s - ui.touched_s < FADES_S:
         return ui
@@ -133,7 +133,7 @@ def _steps_through(ui: UIState, key: str) -> bool:
 def _typed(ui: UIState, key: str, at_s: float, yarns: Sequence[str]) -> KeyOutcome:
     if key == "enter":
         # Remembered so that a bounce of this press is not taken for a step.
-        return _entered(replace(ui, presses=judge(ui.presses, key, at_s)[1]), yarns)
+        return _entered(replace(ui, presses=judge_press(ui.presses, key, at_s)[1]), yarns)
     if key == "backspace":
         return KeyOutcome(ui=replace(ui, text=ui.text[:-1]))
     if key in ("tab", "down", "up") and ui.entry is TypedEntry.WEIGHT and yarns:
@@ -169,7 +169,9 @@ def _number(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> Key
     for row in NUMBER_KEYS:
         if row.key == key:
             cue = pick_number_cue(plan, state, number) if key == "enter" else row.cue(number)
-            return KeyOutcome(ui=replace(without, presses=judge(ui.presses, key, at_s)[1]), request=_one(cue))
+            return KeyOutcome(
+                ui=replace(without, presses=judge_press(ui.presses, key, at_s)[1]), request=_one(cue)
+            )
     return press_key(without, key, at_s, plan, state)
 
 
@@ -199,13 +201,13 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
         along = max(-wide, min(wide, ui.along + 5 * steps[1]))
         return KeyOutcome(ui=replace(ui, down=down, along=along))
     if ui.page is Page.JOURNAL and key == "enter":
-        home = replace(_home(ui), presses=judge(ui.presses, key, at_s)[1])
+        home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
         return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))
     return None
 
 
 def _leave(ui: UIState, at_s: float) -> KeyOutcome:
-    verdict, presses = judge(ui.presses, "q", at_s)
+    verdict, presses = judge_press(ui.presses, "q", at_s)
     ui = replace(ui, presses=presses)
     if verdict is not PressVerdict.COUNTS:
         return KeyOutcome(ui=ui)
@@ -218,7 +220,7 @@ def _cued(ui: UIState, key: str, at_s: float, state: State) -> KeyOutcome:
     row = BY_KEY.get(key)
     if row is None:
         return KeyOutcome(ui=replace(ui, leaving=False))
-    verdict, presses = judge(ui.presses, key, at_s)
+    verdict, presses = judge_press(ui.presses, key, at_s)
     ui = replace(ui, presses=presses, leaving=False)
     if verdict is PressVerdict.TAKE_BACK and row.steps and _stepped(state):
         return KeyOutcome(ui=ui, request=_one(Undo()))

@@ -6,28 +6,28 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.chart_page import chart_page
-from stepper.screen.journal_page import journal_page
+from stepper.screen.chart_page import draw_chart_page
+from stepper.screen.journal_page import draw_journal_page
 from stepper.screen.keys import Page
-from stepper.screen.keys_page import keys_page
-from stepper.screen.round_page import round_page
+from stepper.screen.keys_page import draw_keys_page
+from stepper.screen.round_page import draw_round_page
 from stepper.screen.rows import Row, Span
 from stepper.screen.scene import Scene
 from stepper.screen.style import Terminal
-from stepper.screen.yoke_page import yoke_page
+from stepper.screen.yoke_page import draw_yoke_page
 
 _PAGES: Final[MappingProxyType[Page, Callable[[Scene, Terminal], list[Row]]]] = MappingProxyType(
     {
-        Page.ROUND: round_page,
-        Page.KEYS: keys_page,
-        Page.JOURNAL: journal_page,
-        Page.CHART: chart_page,
-        Page.YOKE: yoke_page,
+        Page.ROUND: draw_round_page,
+        Page.KEYS: draw_keys_page,
+        Page.JOURNAL: draw_journal_page,
+        Page.CHART: draw_chart_page,
+        Page.YOKE: draw_yoke_page,
     }
 )
 
 
-def view(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_screen(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the screen.
 
     Args:

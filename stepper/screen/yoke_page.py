@@ -15,11 +15,11 @@ from typing import Final, NamedTuple
 
 from stepper.craft.colour import Rgb
 from stepper.plan.yoke import yoke_of
-from stepper.screen.cells import squares
+from stepper.screen.bottom_row import draw_bottom_row
+from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course
-from stepper.screen.foot import foot
-from stepper.screen.layout import Block, stack
-from stepper.screen.rows import Row, Span, join, row
+from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.rows import Row, Span, join_spans, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.yarns import Yarns
@@ -52,7 +52,7 @@ def rings_of(course: Course) -> Rings | None:
     if yoke is None:
         return None
     chosen = yoke.rounds
-    drawn = [squares(each) for each in chosen]
+    drawn = [draw_squares(each) for each in chosen]
     return Rings(
         first=chosen[0].index,
         yarns=tuple(tuple(square.yarn for square in each) for each in drawn),
@@ -61,7 +61,7 @@ def rings_of(course: Course) -> Rings | None:
     )
 
 
-def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
+def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     rings = rings_of(scene.course)
     room = max(1, terminal.rows - 2)
@@ -70,9 +70,9 @@ def yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
         Block(rank=0, rows=picture, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
-        Block(rank=2, rows=[foot(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
-    return stack(blocks, terminal.columns, terminal.rows)
+    return stack_blocks(blocks, terminal.columns, terminal.rows)
 
 
 class _Point(NamedTuple):
@@ -158,7 +158,7 @@ def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
             spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
         else:
             spans.append(Span("▀", Paint(ground=bottom, ink=top)))
-    return join(spans)
+    return join_spans(spans)
 
 
 def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
@@ -170,4 +170,4 @@ def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
             continue
         sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
         spans.append(Span(f"{sign} ", BOLD if shades.finished(point) else PLAIN))
-    return join(spans)
+    return join_spans(spans)

@@ -17,7 +17,7 @@ from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of
 from stepper.session.state import Reminder, State, Verified
-from stepper.session.tally import tally
+from stepper.session.tally import tally_stitches
 
 MOST_SIGHTS = 3
 """Things ahead that are named at once. Source: as `stepper.session.steps.BREATH`, less the length."""
@@ -212,7 +212,7 @@ def changes_in(round_: Round, kind: Kind) -> int:
 
 def _done_in(round_: Round, stitches: int, kind: Kind) -> int:
     """Count the changes of a kind that are worked; where a round has both kinds, those of both so far."""
-    return min(changes_in(round_, kind), tally(round_, stitches).shaped)
+    return min(changes_in(round_, kind), tally_stitches(round_, stitches).shaped)
 
 
 def tell_division(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -15,7 +15,7 @@ from stepper.plan.model import Plan, Round
 from stepper.plan.strand_remarks import catches_of
 from stepper.session.effects import Effect, Lead, TellFinished, TellStep
 from stepper.session.state import State
-from stepper.session.steps import By, part_at, parts
+from stepper.session.steps import By, cut_into_steps, part_at
 from stepper.session.tally import between_markers, markers_in
 
 
@@ -134,7 +134,7 @@ def _steps_after(plan: Plan, state: State) -> Iterator[TellStep]:
     place = state.place
     for round_ in plan.rounds[place.index :]:
         by = state.knitting.by_of(round_)
-        cut = parts(round_, by)
+        cut = cut_into_steps(round_, by)
         first = part_at(round_, by, place.stitch) + 1 if round_.index == place.index else 0
         for number, part in enumerate(cut[first:], start=first):
             lead = Lead.PART if number else _lead(plan, round_)
@@ -146,7 +146,7 @@ def _steps_before(plan: Plan, state: State) -> Iterator[TellStep]:
     for round_ in reversed(plan.rounds[: place.index + 1]):
         by = state.knitting.by_of(round_)
         reached = place.stitch if round_.index == place.index else round_.progress
-        for part in reversed(parts(round_, by)):
+        for part in reversed(cut_into_steps(round_, by)):
             if part.end <= reached and (part.end or round_.index < place.index):
                 lead = Lead.PART if part.start else _lead(plan, round_)
                 yield TellStep(index=round_.index, part=part, lead=lead)
@@ -228,7 +228,7 @@ def tell_side(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 def tell_repeat(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell which repeat the next stitch is in, and of how many."""
     round_ = plan.rounds[state.place.index]
-    cut = parts(round_, By.REPEAT)
+    cut = cut_into_steps(round_, By.REPEAT)
     here = cut[part_at(round_, By.REPEAT, state.place.stitch)]
     before = [part.repeat for part in cut if part.repeat is not None and part.start <= here.start]
     most = max((part.repeat[1] for part in cut if part.repeat is not None), default=0)

@@ -20,7 +20,7 @@ from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
-from stepper.session.steps import part_at, parts, rest_of
+from stepper.session.steps import cut_into_steps, part_at, rest_of
 from stepper.session.tally import between_markers, count_at
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
@@ -98,7 +98,7 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Ef
         return TellFinished()
     round_ = plan.rounds[place.index]
     by = state.knitting.by_of(round_)
-    part = parts(round_, by)[part_at(round_, by, place.stitch)]
+    part = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)]
     return TellStep(index=place.index, part=rest_of(part, place.stitch), lead=lead, slower=slower)
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.craft.gauge import SPAN_MM
 from stepper.plan.lengthen import rounds_to_reach
 from stepper.plan.model import Plan
-from stepper.session.count_timing import due
+from stepper.session.count_timing import why_count
 from stepper.session.cues import Count, Length, Note, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed
@@ -22,7 +22,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     """Compare a count with those expected here and at the end of the round."""
     place = state.place
     expected, end = count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
-    if not place.stitch and place.index and due(plan, state, place.index - 1) is not None:
+    if not place.stitch and place.index and why_count(plan, state, place.index - 1) is not None:
         # She was asked for it here, so the count after the next round is not a right answer.
         end = expected
     if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):

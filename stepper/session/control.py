@@ -43,26 +43,26 @@ def ask(plan: Plan, state: State, cue: Cue) -> Decision:
     return ()
 
 
-def look(plan: Plan, state: State, cue: Cue) -> Decision:
+def switch_view(plan: Plan, state: State, cue: Cue) -> Decision:
     """Change nothing; only the screen or the ears are switched."""
     return ()
 
 
-def already_awake(plan: Plan, state: State, cue: Listen) -> Decision:
+def refuse_awake(plan: Plan, state: State, cue: Listen) -> Decision:
     """Refuse to open ears that are open."""
     return Refusal(sentence="I am listening.")
 
 
-def sleeping(plan: Plan, state: State, cue: Cue) -> Decision:
+def ignore(plan: Plan, state: State, cue: Cue) -> Decision:
     """Refuse everything while the ears are closed, without a sound: what was heard may be the film."""
     return Refusal(sentence="Not listening. Say: start listening.", aloud=False)
 
 
-def all_done(plan: Plan, state: State, cue: Cue) -> Decision:
+def refuse_done(plan: Plan, state: State, cue: Cue) -> Decision:
     """Refuse what needs a round to work when none is left."""
     return Refusal(sentence="The garment is finished; no round is left.")
 
 
-def over(plan: Plan, state: State, cue: Cue) -> Decision:
+def refuse(plan: Plan, state: State, cue: Cue) -> Decision:
     """Refuse everything after the end of the sitting."""
     return Refusal(sentence="This sitting is over.")

@@ -43,7 +43,9 @@ LIFELINE_ROUNDS = 12
 20."""
 
 
-def costs(pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0) -> CountCosts:
+def price_counting(
+    pace: float = DEFAULT_STITCHES_PER_MINUTE, faults: int = 0, stitches: int = 0
+) -> CountCosts:
     """Return what counting and ripping cost her.
 
     Args:
@@ -64,7 +66,7 @@ def stitches_per_minute(state: State) -> float:
     return pace_of(state).stitches_per_minute
 
 
-def due(plan: Plan, state: State, done: int) -> str | None:
+def why_count(plan: Plan, state: State, done: int) -> str | None:
     """Return why a count pays at the end of a round; None if it does not.
 
     Args:
@@ -81,7 +83,7 @@ def due(plan: Plan, state: State, done: int) -> str | None:
     ahead = plan.rounds[done + 1] if done + 1 < len(plan.rounds) else None
     if ahead is not None and is_short_row(round_) and is_short_row(ahead):
         return None  # some stitches wait on either side; the row that takes all in again is counted
-    lock = None if ahead is None else locks(round_, ahead)
+    lock = None if ahead is None else find_lock(round_, ahead)
     lately, soft = _counted_lately(plan, state, done), None
     if lock is not None and not _ends(lock) and (lately or _goes_on(lock, plan, done)):
         lock, soft = None, lock
@@ -99,7 +101,7 @@ SHAPING = "before the shaping"
 CHART = "before chart "
 
 
-def locks(done: Round, ahead: Round) -> str | None:
+def find_lock(done: Round, ahead: Round) -> str | None:
     """Say by what the round ahead would lock a fault in; None if it would not."""
     codes = {run.stitch for run in ahead.runs}
     if codes & _ENDING:
@@ -176,7 +178,7 @@ def _times_due(intervals: float) -> int:
 
 def interval_at(plan: Plan, state: State, done: int) -> float:
     """Return the cheapest amount of work between two counts at the end of a round. Unit: plain stitches."""
-    hers = costs(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
+    hers = price_counting(stitches_per_minute(state), state.knitting.faults, state.knitting.covered)
     best = count_interval(max(1, plan.rounds[done].after), hers)
     return max(1.0, best * (MORE_SHARE if state.knitting.asking is Asking.MORE else 1))
 

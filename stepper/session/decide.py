@@ -24,7 +24,7 @@ def decide(plan: Plan, state: State, cue: Cue) -> Decision:
         one undo.
     """
     if isinstance(cue, Beat):  # sent by a clock, so the table of rules does not cover it
-        return read_along.beat(plan, state, cue)
+        return read_along.work_beat(plan, state, cue)
     if isinstance(cue, Silence):
         return ()
     decision = RULES[mode_of(plan, state), type(cue)](plan, state, cue)

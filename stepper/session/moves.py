@@ -18,7 +18,7 @@ from stepper.session.cues import (
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
-from stepper.session.steps import By, part_at, parts, sort_of
+from stepper.session.steps import By, cut_into_steps, part_at, sort_of
 from stepper.session.tally import count_between, markers_in
 
 MOST_UNTOLD = 8
@@ -34,7 +34,7 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     """Finish the current step."""
     origin, round_ = state.place, plan.rounds[state.place.index]
     by = state.knitting.by_of(round_)
-    part = parts(round_, by)[part_at(round_, by, origin.stitch)]
+    part = cut_into_steps(round_, by)[part_at(round_, by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
     stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)
@@ -46,7 +46,7 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1
-    cut = parts(plan.rounds[index], state.knitting.by_of(plan.rounds[index]))
+    cut = cut_into_steps(plan.rounds[index], state.knitting.by_of(plan.rounds[index]))
     reached = origin.stitch if origin.stitch else cut[-1].end
     start = max((part.start for part in cut if part.start < reached), default=0)
     place = Position(index=index, stitch=start)

@@ -33,7 +33,7 @@ LONGEST_FACTOR, SHORTEST_FACTOR = 4.0, 0.25
 _NOTHING = Refusal(sentence="Nothing is being read along. Say: read along.")
 
 
-def runs(round_: Round) -> tuple[StepPart, ...]:
+def cut_into_runs(round_: Round) -> tuple[StepPart, ...]:
     """Cut a round into its runs: neighbours of one stitch in one yarn, markers with what precedes them.
 
     Returns:
@@ -70,18 +70,18 @@ def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
 
 def run_at(round_: Round, stitches: int) -> StepPart:
     """Return the run that a place is in, or what is left of it."""
-    cut = runs(round_)
+    cut = cut_into_runs(round_)
     return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
 
 
 # Rules
 
 
-def begin(plan: Plan, state: State, cue: ReadAlong) -> Decision:
+def begin_reading(plan: Plan, state: State, cue: ReadAlong) -> Decision:
     """Begin reading the current round along, from the place in it."""
     if state.reading is not None and not state.reading.held:
         return Refusal(sentence="I am reading along.")
-    if len(runs(plan.rounds[state.place.index])) < 2:
+    if len(cut_into_runs(plan.rounds[state.place.index])) < 2:
         return Refusal(sentence="This round is one run from end to end; there is nothing to read along.")
     factor = state.reading.factor if state.reading is not None else 1.0
     return (ReadingSet(at=cue.at, reading=ReadingAlong(index=state.place.index, factor=factor)),)
@@ -96,7 +96,7 @@ def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
     return (ReadingSet(at=cue.at, reading=replace(state.reading, factor=factor)),)
 
 
-def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
+def pause_reading(plan: Plan, state: State, cue: PauseReading) -> Decision:
     """Pause at the current run."""
     if state.reading is None:
         return _NOTHING
@@ -105,14 +105,14 @@ def hold(plan: Plan, state: State, cue: PauseReading) -> Decision:
     return (ReadingSet(at=cue.at, reading=replace(state.reading, held=True)),)
 
 
-def go_on(plan: Plan, state: State, cue: GoOn) -> Decision:
+def go_on_reading(plan: Plan, state: State, cue: GoOn) -> Decision:
     """Go on after a pause; otherwise the same as the next step."""
     if state.reading is not None and state.reading.held:
         return (ReadingSet(at=cue.at, reading=replace(state.reading, held=False)),)
-    return step(plan, state, Next(at=cue.at))
+    return finish_run(plan, state, Next(at=cue.at))
 
 
-def step(plan: Plan, state: State, cue: Next) -> Decision:
+def finish_run(plan: Plan, state: State, cue: Next) -> Decision:
     """Finish the current run if reading along and it is not the last; otherwise finish the step."""
     if state.reading is not None:
         moved = _next_run(plan, state, cue)
@@ -121,7 +121,7 @@ def step(plan: Plan, state: State, cue: Next) -> Decision:
     return moves.advance(plan, state, cue)
 
 
-def beat(plan: Plan, state: State, cue: Beat) -> Decision:
+def work_beat(plan: Plan, state: State, cue: Beat) -> Decision:
     """Assume that the current run is worked; at the last one the reading ends."""
     reading = state.reading
     if reading is None or reading.held or state.seq != cue.seq or state.asleep or state.closed:

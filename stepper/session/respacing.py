@@ -11,7 +11,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect, TellRespaced
 from stepper.session.events import Respaced
 from stepper.session.state import Position, State
-from stepper.session.tally import tally
+from stepper.session.tally import tally_stitches
 
 
 def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
@@ -24,7 +24,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
             if round_.shaping
             else "This round has no increases or decreases to space."
         )
-    here = tally(round_, origin.stitch if cue.stitch is None else cue.stitch)
+    here = tally_stitches(round_, origin.stitch if cue.stitch is None else cue.stitch)
     made = here.shaped if cue.made is None else cue.made
     # A stitch she names is one on her right needle; otherwise the old stitches worked are those of the plan.
     used = here.used if cue.stitch is None else cue.stitch - made * spread.change.change
@@ -59,7 +59,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
 def tell_rest(plan: Plan, state: State, cue: Cue | None = None) -> Iterator[Effect]:
     """Say how the remaining changes are spaced from the current place on."""
     round_ = plan.rounds[state.place.index]
-    now = tally(round_, state.place.stitch)
+    now = tally_stitches(round_, state.place.stitch)
     first, gaps = gaps_ahead(round_.shaping, used=now.used, made=now.shaped)
     spread = spread_of(round_)
     uses = spread.change.uses if spread is not None else 0

@@ -99,7 +99,7 @@ class _Piece:
     change: bool = False
 
 
-def parts(round_: Round, by: By) -> tuple[StepPart, ...]:
+def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
     """Cut a round into its steps.
 
     Returns:
@@ -177,7 +177,7 @@ class _Measure:
 
 def part_at(round_: Round, by: By, stitches: int) -> int:
     """Return the number, from 0, of the part that a place is in."""
-    cut = parts(round_, by)
+    cut = cut_into_steps(round_, by)
     for number, part in enumerate(cut):
         if stitches < part.end:
             return number

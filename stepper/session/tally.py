@@ -28,7 +28,7 @@ class Tally:
     """Increases and decreases done. Unit: changes."""
 
 
-def tally(round_: Round, stitches: int) -> Tally:
+def tally_stitches(round_: Round, stitches: int) -> Tally:
     """Count after `stitches` of a round; a half-made stitch is not counted."""
     count, used, shaped, left = round_.before, 0, 0, stitches
     for run in round_.runs:
@@ -47,7 +47,7 @@ def tally(round_: Round, stitches: int) -> Tally:
 def count_at(plan: Plan, index: int, stitches: int) -> int:
     """Count the stitches that should be on the needles; after the last round, those it leaves."""
     if index < len(plan.rounds):
-        return tally(plan.rounds[index], stitches).count
+        return tally_stitches(plan.rounds[index], stitches).count
     return plan.rounds[-1].after if plan.rounds else 0
 
 
@@ -85,7 +85,7 @@ def shaping_at(round_: Round, stitches: int) -> Shaping | None:
         return None
     kinds = [stitch(run.stitch) for run in round_.runs for _ in range(run.times)]
     changes = [entry for entry in kinds if entry.kind in _SHAPING]
-    now = tally(round_, stitches)
+    now = tally_stitches(round_, stitches)
     ahead = [place for place in round_.shaping[now.shaped :] if place >= now.used]
     widths = [entry.uses for entry in changes] if len(changes) == len(round_.shaping) else []
     return Shaping(

@@ -17,9 +17,9 @@ from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installed
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import Loaded
+from stepper.sitting.project_file import LoadedProject
 from stepper.sitting.recognisers import FilmSwitch, hear_recording
-from stepper.sitting.session_journal import Keeper, take_up
+from stepper.sitting.session_journal import EventKeeper, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
@@ -46,7 +46,9 @@ class SittingOptions:
     """A WAV file in place of the microphone."""
 
 
-def hold_sitting(loaded: Loaded, front_end: FrontEnd, mine: Preferences, options: SittingOptions) -> None:
+def hold_sitting(
+    loaded: LoadedProject, front_end: FrontEnd, mine: Preferences, options: SittingOptions
+) -> None:
     """Knit until the sitting is over.
 
     Args:
@@ -70,11 +72,11 @@ def hold_sitting(loaded: Loaded, front_end: FrontEnd, mine: Preferences, options
         if speaker is not None:
             stack.callback(speaker.close)
         journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
-        taken = take_up(loaded, journal, now())
+        taken = resume_session(loaded, journal, now())
         # The project text is kept before anything refers to its fingerprint.
         journal.keep_plan(loaded.text, taken.fingerprint, now())
         ports = ConductorPorts(
-            keep=Keeper(journal),
+            keep=EventKeeper(journal),
             show=front_end.show,
             clock=now,
             speaker=speaker,
@@ -150,7 +152,7 @@ def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[
 
 
 def _open_ears(
-    loaded: Loaded, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+    loaded: LoadedProject, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
 ) -> LiveEars:
     """Listen to the microphone."""
     return LiveEars(

@@ -15,9 +15,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.language.own_words import told_own_words
+from stepper.language.own_words import list_own_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Asks, Beat, Cue, Listen, Next, Silence, Where
@@ -34,7 +34,7 @@ from stepper.session.effects import (
 )
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
-from stepper.session.pace.silence import patience
+from stepper.session.pace.silence import silence_limit_s
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 
 
@@ -175,7 +175,7 @@ class Conductor:
         self._ports.schedule(seconds, Silence(alarm=self._alarm))
 
     def _patience(self) -> float:
-        return patience(self._session.plan, self._session.state, self._settings.silence_s)
+        return silence_limit_s(self._session.plan, self._session.state, self._settings.silence_s)
 
     def _in_silence(self, cue: Silence, now: str) -> None:
         """Say the place if nothing was asked since; otherwise set the alarm to the remaining time."""
@@ -208,7 +208,7 @@ class Conductor:
         for sentence in remarks or ():
             self._ports.show(sentence)
             if self._speaker is not None:
-                self._speaker.say(aloud(sentence), slower=False)
+                self._speaker.say(spell_out(sentence), slower=False)
         self._perform(considered.effects)
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:
@@ -224,7 +224,7 @@ class Conductor:
                 self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
             line = tell_effect(effect, self._session.plan)
             if isinstance(effect, TellHelp) and self._settings.own_wordings:
-                line = f"{line} {told_own_words(self._settings.own_wordings)}"
+                line = f"{line} {list_own_words(self._settings.own_wordings)}"
             if not line or isinstance(effect, Close):
                 continue
             self._ports.show(line)
@@ -235,7 +235,7 @@ class Conductor:
 
 def _said(line: str, effect: Effect) -> SpokenLine:
     """Return a screen line as it is spoken."""
-    return SpokenLine(text=aloud(line), slower=isinstance(effect, TellStep) and effect.slower)
+    return SpokenLine(text=spell_out(line), slower=isinstance(effect, TellStep) and effect.slower)
 
 
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:

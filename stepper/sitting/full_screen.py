@@ -12,16 +12,16 @@ from stepper.craft.colour import rgb_from_hex
 from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError
 from stepper.screen.app import Screen
-from stepper.screen.fitness import Fitness, assess_terminal
 from stepper.screen.ports import ScreenSetup
+from stepper.screen.terminal_abilities import TerminalAbilities, assess_terminal
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue, View
 from stepper.sitting.front_end import SittingView
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import Loaded
+from stepper.sitting.project_file import LoadedProject
 
 
-def check_terminal() -> Fitness:
+def check_terminal() -> TerminalAbilities:
     """Return what the terminal of this process can do."""
     return assess_terminal(
         os.environ,
@@ -36,7 +36,7 @@ class FullScreen:
 
     listens_by_itself = True
 
-    def __init__(self, loaded: Loaded, terminal: Fitness, mine: Preferences) -> None:
+    def __init__(self, loaded: LoadedProject, terminal: TerminalAbilities, mine: Preferences) -> None:
         """Get ready; nothing is drawn before `run`.
 
         Args:
@@ -123,7 +123,7 @@ class FullScreen:
         self._screen.report_ears(why)
 
 
-def list_screen_yarns(loaded: Loaded) -> Yarns:
+def list_screen_yarns(loaded: LoadedProject) -> Yarns:
     """Return the yarns of a project file with their colours and signs."""
     colours = {
         key: None if yarn.colour is None else rgb_from_hex(yarn.colour)

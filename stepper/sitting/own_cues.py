@@ -11,13 +11,13 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from stepper.errors import ProjectError
-from stepper.language.own_words import means_the_same, said_alike
+from stepper.language.own_words import means_the_same, sound_alike
 from stepper.project.problems import Problem, render_problems
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import Loaded
+from stepper.sitting.project_file import LoadedProject
 
 
-def add_own_cues(loaded: Loaded, mine: Preferences) -> Preferences:
+def add_own_cues(loaded: LoadedProject, mine: Preferences) -> Preferences:
     """Add the wordings of a project file to those of the settings.
 
     Args:
@@ -34,10 +34,10 @@ def add_own_cues(loaded: Loaded, mine: Preferences) -> Preferences:
     return replace(mine, wordings={**mine.wordings, **own})
 
 
-def _clashes(loaded: Loaded, mine: Preferences) -> Iterator[Problem]:
+def _clashes(loaded: LoadedProject, mine: Preferences) -> Iterator[Problem]:
     for each in loaded.project.cues:
         for words, meant in mine.wordings.items():
-            if said_alike(words, each.words) and not means_the_same(meant, each.meant, loaded.plan):
+            if sound_alike(words, each.words) and not means_the_same(meant, each.meant, loaded.plan):
                 yield each.place.problem(
                     f'"{each.words}" stands for "{each.meant}" here and for "{meant}" in your settings.',
                     "Choose other words in one of them.",

@@ -27,7 +27,7 @@ from pathlib import Path
 from typing import Any, TypeVar, get_args
 
 from stepper.ears.settings import HearingSettings, Listener
-from stepper.language.understand import phrases
+from stepper.language.understand import list_phrases
 from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.sitting.user_folders import settings_folder
 
@@ -162,7 +162,7 @@ _KINDS: dict[type, str] = {
 
 
 def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[str, str]:
-    known = frozenset(phrases())
+    known = frozenset(list_phrases())
     wordings = {}
     for mine, meant in table.items():
         if not isinstance(meant, str) or meant not in known:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from stepper.craft.manners import Manner
 from stepper.errors import ProjectError
-from stepper.language.own_words import faults
+from stepper.language.own_words import find_faults
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -17,7 +17,7 @@ from stepper.project.source import read_picture, read_text
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Loaded:
+class LoadedProject:
     """A project file without problems."""
 
     path: Path
@@ -27,7 +27,7 @@ class Loaded:
     plan: Plan
 
 
-def load(path: Path, *, spacing: Manner | None = None) -> Loaded:
+def load_project(path: Path, *, spacing: Manner | None = None) -> LoadedProject:
     """Read a project file and work out its plan.
 
     Args:
@@ -46,11 +46,11 @@ def load(path: Path, *, spacing: Manner | None = None) -> Loaded:
         if compiled.plan is None:  # a line that counts from a marker may meet it elsewhere
             raise ProjectError(render_problems(compiled.problems, text, str(path)))
         plan = compiled.plan
-    return Loaded(path=path, text=text, project=project, plan=plan)
+    return LoadedProject(path=path, text=text, project=project, plan=plan)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Sized:
+class PrintedSizes:
     """A pattern whose printed sizes are sound, whether or not the blend is."""
 
     project: Project
@@ -62,7 +62,7 @@ class Sized:
     """Why it cannot be knitted as the file says; empty if it can."""
 
 
-def load_sizes(path: Path) -> Sized:
+def load_sizes(path: Path) -> PrintedSizes:
     """Read a project file of which at least the printed sizes must be sound.
 
     Raises:
@@ -80,7 +80,9 @@ def load_sizes(path: Path) -> Sized:
         compiled = compile_plan(replace(reading.project, switches=(), alterations=()))
     if compiled.plan is None:
         raise ProjectError(trouble)
-    return Sized(project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble)
+    return PrintedSizes(
+        project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble
+    )
 
 
 def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) -> Plan:
@@ -120,7 +122,7 @@ def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, 
         return ()
     of = {each.words: each for each in project.cues}
     own = {each.words: each.meant for each in project.cues}
-    found = faults(own, plan if plan is not None else Plan(title=project.title, rounds=()))
+    found = find_faults(own, plan if plan is not None else Plan(title=project.title, rounds=()))
     places = ((of[each.words], each) for each in found)
     return tuple(
         (cue.meant_place if each.at_meaning else cue.place).problem(each.sentence, each.hint)

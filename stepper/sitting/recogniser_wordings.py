@@ -9,7 +9,7 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understand import NotUnderstood, bare, normal, understand
+from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
@@ -38,7 +38,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         row = next(row for row in VOCABULARY if meant in (*row.spoken, *row.typed))
         if "{" in meant:
             continue  # such a wording needs its slot, which hers lacks
-        phrases[normal(mine) or mine.casefold()] = meaning_of(row)
+        phrases[normalise(mine) or mine.casefold()] = meaning_of(row)
     return Wordings(
         phrases=phrases,
         frames=tuple(_frames(plan)),
@@ -134,7 +134,7 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
                 yield _frame(phrase, meaning_of(row), _tens())
             elif slots == ["yarn", "weight"] and plan is not None:
                 for name in plan.yarns.values():
-                    said = phrase.replace("{yarn}", bare(normal(name)))
+                    said = phrase.replace("{yarn}", drop_articles(normalise(name)))
                     yield _frame(f"{said} grams", (*meaning_of(row), name))
             elif sorted(slots) == ["number", "place"] and plan is not None:
                 for place in _places(plan):
@@ -153,7 +153,7 @@ def _tens() -> dict[str, float]:
 
 def _places(plan: Plan) -> tuple[str, ...]:
     labels = (round_.label for round_ in plan.rounds if round_.label)
-    return tuple(dict.fromkeys(bare(normal(name)) for name in (*plan.sections, *labels)))
+    return tuple(dict.fromkeys(drop_articles(normalise(name)) for name in (*plan.sections, *labels)))
 
 
 def meaning_of(row: Wording) -> tuple[Hashable, ...]:

@@ -9,15 +9,15 @@ from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, MouthState
-from stepper.screen.picture import svg
+from stepper.screen.picture import write_svg
 from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
 from stepper.screen.style import Terminal
-from stepper.screen.view import view
+from stepper.screen.view import draw_screen
 from stepper.sitting.clock import now
 from stepper.sitting.full_screen import list_screen_yarns
-from stepper.sitting.project_file import Loaded
-from stepper.sitting.session_journal import open_to_read, take_up
+from stepper.sitting.project_file import LoadedProject
+from stepper.sitting.session_journal import open_to_read, resume_session
 from stepper.store.location import journal_path
 
 PICTURE = (80, 24)
@@ -25,7 +25,7 @@ PICTURE = (80, 24)
 _NO_MICROPHONE = "keys and typed cues only"
 
 
-def write_picture(loaded: Loaded, target: Path) -> None:
+def write_picture(loaded: LoadedProject, target: Path) -> None:
     """Write the screen as it would appear now, as SVG. The journal is read, never written.
 
     Args:
@@ -39,16 +39,16 @@ def write_picture(loaded: Loaded, target: Path) -> None:
         journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
             stack.enter_context(journal)
-        session = take_up(loaded, journal, now()).session
+        session = resume_session(loaded, journal, now()).session
     scene = Scene(
         course=course_of(session.plan),
         state=session.state,
         yarns=list_screen_yarns(loaded),
         devices=DeviceStatus(why_no_ears=_NO_MICROPHONE, mouth=MouthState.QUIET),
     )
-    rows = view(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
+    rows = draw_screen(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
     try:
-        target.write_text(svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")
+        target.write_text(write_svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")
     except OSError as error:
         raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
 

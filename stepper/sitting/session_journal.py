@@ -14,16 +14,16 @@ from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay_entries, state_from_snapshot
 from stepper.session.state import State
-from stepper.sitting.project_file import Loaded, plan_of_text
+from stepper.sitting.project_file import LoadedProject, plan_of_text
 from stepper.store.journal import Journal
-from stepper.store.reader import JournalReader, there_is_one
+from stepper.store.reader import JournalReader, journal_exists
 from stepper.store.records import JournalEntry
 
 SNAPSHOT_OWNER = "state"
 """The fingerprint that snapshots are filed under. A state holds no plan, so one fits any plan."""
 
 
-class Keeper:
+class EventKeeper:
     """Keeps events in a journal, and now and then the state, so that it need not be folded from the start."""
 
     def __init__(self, journal: Journal) -> None:
@@ -58,7 +58,7 @@ def open_to_read(path: Path) -> JournalReader | None:
     Raises:
         SurroundingsError: It cannot be read.
     """
-    if not there_is_one(path):
+    if not journal_exists(path):
         return None
     journal = Journal.read_only(path)
     for remark in journal.take_remarks():
@@ -78,7 +78,7 @@ def restore_state(journal: JournalReader) -> State:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TakenUp:
+class ResumedSession:
     """A session as it was left, not yet opened."""
 
     session: Session
@@ -90,7 +90,7 @@ class TakenUp:
     """That of the file's present plan."""
 
 
-def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
+def resume_session(loaded: LoadedProject, journal: JournalReader | None, at: str) -> ResumedSession:
     """Restore a session from a project file and a journal. Writes nothing.
 
     Args:
@@ -104,11 +104,11 @@ def take_up(loaded: Loaded, journal: JournalReader | None, at: str) -> TakenUp:
     mark = fingerprint(loaded.plan)
     state = restore_state(journal) if journal is not None else State()
     if journal is None or state.fingerprint in ("", mark):
-        return TakenUp(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
+        return ResumedSession(session=Session(loaded.plan, state), changed=None, fingerprint=mark)
     earlier = _plan_knitted(journal, state.fingerprint, loaded.path.parent)
     session = Session(loaded.plan if earlier is None else earlier, state)
     changed = session.consider_plan(loaded.plan, at, mark, comparable=earlier is not None)
-    return TakenUp(session=session, changed=changed, fingerprint=mark)
+    return ResumedSession(session=session, changed=changed, fingerprint=mark)
 
 
 def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | None:

@@ -24,7 +24,7 @@ from typing import Any, Final
 
 from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
-from stepper.language.understand import phrases
+from stepper.language.understand import list_phrases
 from stepper.language.vocabulary import VOCABULARY
 from stepper.sitting.preferences import suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
@@ -110,7 +110,7 @@ _Refusal = Callable[[str], SurroundingsError]
 
 
 def _wordings(tables: Mapping[str, Any], name: str, slots: int, refuse: _Refusal) -> dict[str, str]:
-    known = [phrase for phrase in phrases() if phrase.count("{") == phrase.count(_SLOT) == slots]
+    known = [phrase for phrase in list_phrases() if phrase.count("{") == phrase.count(_SLOT) == slots]
     found = {}
     for said, meant in _table(tables, name, refuse).items():
         if meant not in known:

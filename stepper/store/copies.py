@@ -129,12 +129,12 @@ class Copies:
     def _let_go(self, journal: str) -> None:
         """Delete those of this journal's copies that need not be kept."""
         own = [each for each in self.listed() if _entries_of(each, journal)]
-        for each in set(own) - kept(own):
+        for each in set(own) - choose_copies(own):
             with suppress(OSError):
                 each.unlink()
 
 
-def kept(copies: Iterable[Path]) -> set[Path]:
+def choose_copies(copies: Iterable[Path]) -> set[Path]:
     """Choose the copies to keep: the newest, and the last one of each of a few earlier days.
 
     Args:

@@ -11,8 +11,8 @@ Settings and why:
   longer), nor on the file growing again (with TRUNCATE a commit takes a third longer);
 - synchronous=FULL: the file is on the disk before the rollback journal is invalidated, and so is the
   invalidation before the commit returns;
-- the right to write is held from one commit to the next (`held`), by SQLite's own lock on the file: other
-  programs can read it, but none can write to it, even if the lock file beside the journal was deleted;
+- the right to write is held from one commit to the next (`hold_write_right`), by SQLite's own lock on the
+  file: other programs can read it but not write to it, even if the lock file beside the journal was deleted;
 - fullfsync: macOS answers a plain fsync before the data is on the medium. Nothing changes elsewhere.
 
 What the tests prove is that a killed *process* loses nothing that was answered. That the same holds when the
@@ -121,7 +121,7 @@ def _committed(connection: sqlite3.Connection) -> Generator[None]:
 
 
 @contextmanager
-def held(connection: sqlite3.Connection) -> Generator[None]:
+def hold_write_right(connection: sqlite3.Connection) -> Generator[None]:
     """Make this block one unit, as `transaction` does, and keep the right to write after it.
 
     Args:

@@ -17,7 +17,7 @@ DIGEST_BYTES: Final = 16
 """Length of each checksum."""
 
 
-def seed(journal: str) -> bytes:
+def chain_seed(journal: str) -> bytes:
     """Return what a journal's chains begin with, standing in for an entry before the first.
 
     Args:
@@ -30,7 +30,7 @@ def entry_digest(before: bytes, seq: int, at: str, kind: str, version: int, body
     """Return an entry's checksum.
 
     Args:
-        before: That of the entry before it, or `seed`.
+        before: That of the entry before it, or `chain_seed`.
         seq: Its place; the rest are the fields of `Entry`, of which only the body may contain a line break.
     """
     text = f"{seq}\n{at}\n{kind}\n{version}\n{body}"
@@ -42,7 +42,7 @@ def plan_digest(before: bytes, number: int, from_seq: int, at: str, fingerprint:
     """Return the checksum of a kept project text.
 
     Args:
-        before: That of the one before it, or `seed`.
+        before: That of the one before it, or `chain_seed`.
         number: Its number; the rest are the fields of `PlanVersion`.
     """
     return _digest(before, f"{number}\n{from_seq}\n{at}\n{len(fingerprint)}\n{fingerprint}\n{text}")
@@ -52,7 +52,7 @@ def snapshot_digest(entry: bytes, seq: int, fingerprint: str, codec_version: int
     """Return the checksum of a snapshot, which binds it to the history it stands for.
 
     Args:
-        entry: The checksum of the last entry it contains, or `seed`.
+        entry: The checksum of the last entry it contains, or `chain_seed`.
         seq: That entry's place; the rest are the fields of `Snapshot`.
     """
     return _digest(entry, f"{seq}\n{codec_version}\n{len(fingerprint)}\n{fingerprint}\n{body}")

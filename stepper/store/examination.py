@@ -8,7 +8,7 @@ from contextlib import closing
 from functools import cache
 from pathlib import Path
 
-from stepper.store.failures import damaged, taken_as_damage
+from stepper.store.failures import damaged_error, treat_as_damage
 from stepper.store.history import BrokenHistoryError, check_history
 from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
 
@@ -32,16 +32,16 @@ def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Mig
         DamagedError: It is not whole.
         SurroundingsError: It is from a newer program, or another program holds it.
     """
-    with taken_as_damage(path):
+    with treat_as_damage(path):
         version = applied_version(connection, path)
         refuse_newer(version, path, migrations)
         made = connection.execute("SELECT version, name FROM migration ORDER BY version").fetchall()
         if made != [(each.version, each.name) for each in migrations[:version]]:
-            raise damaged(path)
+            raise damaged_error(path)
         if _tables(connection) != _tables_of(tuple(migrations[:version])):
-            raise damaged(path)
+            raise damaged_error(path)
         if connection.execute("PRAGMA quick_check(1)").fetchone() != ("ok",):
-            raise damaged(path)
+            raise damaged_error(path)
         if version >= FIRST_WITH_CHECKSUMS:
             check_history(connection)
         else:

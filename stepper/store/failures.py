@@ -73,7 +73,7 @@ class DamagedError(SurroundingsError):
 
 
 @contextmanager
-def explained(path: Path) -> Generator[None]:
+def explain_failures(path: Path) -> Generator[None]:
     """Turn whatever the surroundings refuse in this block into a sentence about `path`.
 
     Args:
@@ -95,7 +95,7 @@ def explained(path: Path) -> Generator[None]:
 
 
 @contextmanager
-def taken_as_damage(path: Path) -> Generator[None]:
+def treat_as_damage(path: Path) -> Generator[None]:
     """Report whatever a journal's content causes in this block as damage to it.
 
     For looking at a file to which anything may have happened: there, a missing table, a text that is not a
@@ -108,25 +108,25 @@ def taken_as_damage(path: Path) -> Generator[None]:
         SurroundingsError: It is damaged, or another program stands in the way.
     """
     try:
-        with explained(path):
+        with explain_failures(path):
             yield
     except (NotAJournalError, sqlite3.Error, ValueError, TypeError, OverflowError, MemoryError) as error:
         if isinstance(error, NotAJournalError) and error.__cause__ is None:
             raise  # identified by what it is, not by what SQLite cannot do with it
-        raise damaged(path) from error
+        raise damaged_error(path) from error
 
 
-def not_a_journal(path: Path) -> NotAJournalError:
+def not_a_journal_error(path: Path) -> NotAJournalError:
     """Return the error for a file that has a journal's name but is something else."""
     return NotAJournalError(_NOT_A_JOURNAL.format(path=path))
 
 
-def in_use(path: Path) -> SurroundingsError:
+def in_use_error(path: Path) -> SurroundingsError:
     """Return the error for a journal that another program holds."""
     return SurroundingsError(_IN_USE.format(path=path))
 
 
-def damaged(path: Path) -> DamagedError:
+def damaged_error(path: Path) -> DamagedError:
     """Return the error for a journal that is no longer whole."""
     return DamagedError(_DAMAGED.format(path=path))
 

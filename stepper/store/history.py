@@ -6,7 +6,7 @@ import sqlite3
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.store.digests import entry_digest, newest_digest, plan_digest, seed
+from stepper.store.digests import chain_seed, entry_digest, newest_digest, plan_digest
 from stepper.store.records import JournalEntry, Newest
 
 CHECKED_AT_OPENING: Final = 10_000
@@ -107,7 +107,7 @@ def digest_at(connection: sqlite3.Connection, journal: str, seq: int) -> bytes:
         BrokenHistoryError: There is no such entry.
     """
     if seq == 0:
-        return seed(journal)
+        return chain_seed(journal)
     row = connection.execute("SELECT digest FROM entry WHERE seq = ?", (seq,)).fetchone()
     if row is None:
         raise BrokenHistoryError(f"entry {seq} is gone")
@@ -137,7 +137,7 @@ def check_history(connection: sqlite3.Connection, newest_only: int = CHECKED_AT_
         digest = entry_digest(digest, seq, at, kind, version, body)
         if digest != kept:
             raise BrokenHistoryError(f"entry {seq} is changed")
-    plans = seed(newest.journal)
+    plans = chain_seed(newest.journal)
     for row in connection.execute(f"SELECT {PLAN_COLUMNS} FROM plan ORDER BY number"):
         plans = plan_digest(plans, *row[:5])
         if plans != row[5]:

@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import Final
 
 from stepper.store.database import connect
-from stepper.store.failures import damaged, not_a_journal
+from stepper.store.failures import damaged_error, not_a_journal_error
 from stepper.store.location import log_paths
 
 _MAGIC: Final = b"SQLite format 3\x00"
@@ -115,9 +115,9 @@ def refuse_other_header(path: Path, header: bytes) -> None:
         DamagedError: It is cut off.
     """
     if header and not header.startswith(_MAGIC[: len(header)]):
-        raise not_a_journal(path)
+        raise not_a_journal_error(path)
     if len(header) < HEADER_BYTES:
-        raise damaged(path)
+        raise damaged_error(path)
 
 
 def _asks_for_wal(path: Path) -> bool:

@@ -15,17 +15,17 @@ from typing import Final, Self
 
 from stepper.errors import SurroundingsError
 from stepper.store.copies import COPY_EVERY, Copies
-from stepper.store.database import held, leave_nothing_beside
+from stepper.store.database import hold_write_right, leave_nothing_beside
 from stepper.store.digests import snapshot_digest
-from stepper.store.failures import DamagedError, NotAJournalError, explained
+from stepper.store.failures import DamagedError, NotAJournalError, explain_failures
 from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
 from stepper.store.making import put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration
-from stepper.store.opening import OpenedJournal, open_for_session, take
+from stepper.store.opening import OpenedJournal, open_existing, open_for_session
 from stepper.store.reader import JournalReader, open_reader
 from stepper.store.records import JournalEntry, Newest, check_moment
-from stepper.store.recovery import Recent, Signature, put_back_image, save_elsewhere, signature
+from stepper.store.recovery import RecentRows, Signature, put_back_image, save_elsewhere, signature
 
 SNAPSHOTS_KEPT = 2
 """Number of snapshots left after a new one: that one, and one more in case the newest turns out to be
@@ -55,7 +55,7 @@ class Journal(JournalReader):
         self._migrations = migrations
         self._newest = opened.newest
         self._copies = Copies(path)
-        self._recent = Recent()
+        self._recent = RecentRows()
         self._copied = opened.newest.seq
         self._told_of_copies = False
         self._closed = False
@@ -83,7 +83,7 @@ class Journal(JournalReader):
         """
         lock = GarmentLock(path)
         try:
-            with explained(path):
+            with explain_failures(path):
                 opened = open_for_session(path, title, migrations)
                 return cls(path, opened, lock, title, migrations)
         except BaseException:
@@ -117,10 +117,10 @@ class Journal(JournalReader):
         """
         if not entries:
             return ()
-        with explained(self._path):
+        with explain_failures(self._path):
             self._look_after_the_file()
             rows = entry_rows(self._newest, entries)
-            with held(self._connection):
+            with hold_write_right(self._connection):
                 after = add_rows(self._connection, self._newest, entries=rows)
             self._recent.entries += rows
             self._have(after)
@@ -143,13 +143,13 @@ class Journal(JournalReader):
             ValueError: `at` is not such a time.
         """
         check_moment(at)
-        with explained(self._path):
+        with explain_failures(self._path):
             self._look_after_the_file()
             latest = self.latest_plan()
             if latest and (latest.project_text, latest.fingerprint) == (project_text, fingerprint):
                 return latest.number
             row = plan_row(self._newest, at, fingerprint, project_text)
-            with held(self._connection):
+            with hold_write_right(self._connection):
                 after = add_rows(self._connection, self._newest, plans=[row])
             self._recent.plans.append(row)
             self._have(after)
@@ -167,13 +167,13 @@ class Journal(JournalReader):
         Raises:
             ValueError: `seq` is beyond the newest entry or below 0.
         """
-        with explained(self._path):
+        with explain_failures(self._path):
             self._look_after_the_file()
             newest = self._newest.seq
             if not 0 <= seq <= newest:
                 raise ValueError(f"seq must be from 0 to {newest} (got {seq!r})")
             digest = snapshot_digest(self._digest_at(seq), seq, fingerprint, codec_version, body)
-            with held(self._connection):
+            with hold_write_right(self._connection):
                 self._connection.execute(
                     "INSERT INTO snapshot (seq, fingerprint, codec_version, body, digest) "
                     "VALUES (?, ?, ?, ?, ?)",
@@ -192,7 +192,7 @@ class Journal(JournalReader):
         self._closed = True
         try:
             with suppress(SurroundingsError, sqlite3.Error, OSError):
-                with explained(self._path):
+                with explain_failures(self._path):
                     self._look_after_the_file()
                 self._copy()
                 if self._connection.in_transaction:
@@ -214,7 +214,7 @@ class Journal(JournalReader):
         """Make a rolling copy; if that fails, say so and go on."""
         self._copied = self._newest.seq
         try:
-            with explained(self._path):
+            with explain_failures(self._path):
                 self._copies.copy(self._newest)
         except SurroundingsError:
             if not self._told_of_copies:
@@ -240,7 +240,7 @@ class Journal(JournalReader):
         aside = put_in_place(self._path, found, "found")
         self._connection.close()
         before = self._newest.seq
-        self._connection, self._newest = take(self._path, self._title, self._migrations)
+        self._connection, self._newest = open_existing(self._path, self._title, self._migrations)
         self._have(self._newest)
         lost = before - self._newest.seq
         self._remarks.append(
@@ -261,7 +261,7 @@ class Journal(JournalReader):
     def _is_as_it_was(self) -> bool:
         """Open the file again; return whether it holds what was kept, so that only its timestamps changed."""
         try:
-            connection, newest = take(self._path, self._title, self._migrations)
+            connection, newest = open_existing(self._path, self._title, self._migrations)
         except (DamagedError, NotAJournalError):
             return False
         if newest != self._newest:

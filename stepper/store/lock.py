@@ -5,8 +5,8 @@ ended; the file's content only says who holds it. A file left behind by a killed
 nothing.
 
 Someone may delete the file under a running session. The session's hold on the journal itself
-(`database.held`) then keeps a second session out. Anything but a plain file, a link above all, is never
-written to.
+(`database.hold_write_right`) then keeps a second session out. Anything but a plain file, above all a link, is
+never written to.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from pathlib import Path
 from typing import Final
 
 from stepper.errors import SurroundingsError
-from stepper.store.failures import explained
+from stepper.store.failures import explain_failures
 from stepper.store.location import lock_path
 
 if sys.platform == "win32":
@@ -68,7 +68,7 @@ class GarmentLock:
     def __init__(self, journal: Path) -> None:
         self._path = lock_path(journal)
         self._descriptor: int | None = None
-        with explained(journal):
+        with explain_failures(journal):
             descriptor = _open_locked(self._path)
             if descriptor is None:
                 raise SurroundingsError(_refusal(journal, self._path))

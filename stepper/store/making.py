@@ -52,7 +52,7 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
     return aside
 
 
-def create(path: Path, title: str, migrations: Sequence[Migration]) -> None:
+def create_journal(path: Path, title: str, migrations: Sequence[Migration]) -> None:
     """Make a journal that is either whole or absent.
 
     It is made under another name and then renamed. The lock is held, so no other session is doing the same.

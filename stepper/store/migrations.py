@@ -15,8 +15,8 @@ from pathlib import Path
 
 from stepper.errors import SurroundingsError
 from stepper.store.database import transaction
-from stepper.store.digests import entry_digest, plan_digest, seed, snapshot_digest
-from stepper.store.failures import damaged, not_a_journal
+from stepper.store.digests import chain_seed, entry_digest, plan_digest, snapshot_digest
+from stepper.store.failures import damaged_error, not_a_journal_error
 from stepper.store.history import ENTRY_COLUMNS, PLAN_COLUMNS, digest_at, write_newest
 from stepper.store.records import Newest
 from stepper.store.schema import APPLICATION_ID, MAKE_ROOM, PUT_UP_AGAIN, VERSION_1, VERSION_2
@@ -45,7 +45,7 @@ def _add_checksums(connection: sqlite3.Connection) -> None:
     for statement in (*MAKE_ROOM, *VERSION_2):
         connection.execute(statement)
     journal = secrets.token_hex(16)
-    last = plan_last = seed(journal)
+    last = plan_last = chain_seed(journal)
     seq = number = 0
 
     def entries() -> Iterator[tuple[object, ...]]:
@@ -105,13 +105,13 @@ def applied_version(connection: sqlite3.Connection, path: Path) -> int:
     """
     (application_id,) = connection.execute("PRAGMA application_id").fetchone()
     if application_id != APPLICATION_ID:
-        raise not_a_journal(path)
+        raise not_a_journal_error(path)
     tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
     if "migration" not in tables:
-        raise damaged(path)
+        raise damaged_error(path)
     (version,) = connection.execute("SELECT max(version) FROM migration").fetchone()
     if version is None:
-        raise damaged(path)
+        raise damaged_error(path)
     return int(version)
 
 

@@ -15,7 +15,13 @@ from pathlib import Path
 from stepper.store.copies import Copies
 from stepper.store.database import connect, keep_all_in_one_file
 from stepper.store.examination import examine
-from stepper.store.failures import DamagedError, NotAJournalError, damaged, in_use, taken_as_damage
+from stepper.store.failures import (
+    DamagedError,
+    NotAJournalError,
+    damaged_error,
+    in_use_error,
+    treat_as_damage,
+)
 from stepper.store.history import BrokenHistoryError, digest_at, read_newest, write_newest
 from stepper.store.images import (
     HEADER_BYTES,
@@ -26,10 +32,10 @@ from stepper.store.images import (
     refuse_other_header,
 )
 from stepper.store.location import copies_folder, log_paths
-from stepper.store.making import create, put_in_place
+from stepper.store.making import create_journal, put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration, migrate
 from stepper.store.records import Newest
-from stepper.store.salvage import Findings, Salvaged, salvage
+from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,29 +64,29 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
     if not path.exists():
         salvaged = salvage(path, _noted(copies), copies.listed(), title, migrations=migrations)
         if salvaged is None:
-            create(path, title, migrations)
+            create_journal(path, title, migrations)
         else:
             put_in_place(path, salvaged.image, "old")
-        connection, newest = take(path, title, migrations)
+        connection, newest = open_existing(path, title, migrations)
         remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
         return OpenedJournal(connection=connection, newest=newest, remark=remark)
     path.open("r+b").close()  # fails here if the file may not be written
     try:
-        connection, newest = take(path, title, migrations)
+        connection, newest = open_existing(path, title, migrations)
     except (DamagedError, NotAJournalError) as error:
         salvaged = _from_the_damaged(path, copies, title, migrations)
         if salvaged is None:
             raise
         aside = put_in_place(path, salvaged.image, "damaged")
-        connection, newest = take(path, title, migrations)
+        connection, newest = open_existing(path, title, migrations)
         if newest.seq < salvaged.newest.seq:
-            raise damaged(path) from error
+            raise damaged_error(path) from error
         return OpenedJournal(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
     salvaged = _what_goes_on(path, copies, connection, newest, title, migrations)
     if salvaged is not None:
         connection.close()
         aside = put_in_place(path, salvaged.image, "earlier")
-        connection, newest = take(path, title, migrations)
+        connection, newest = open_existing(path, title, migrations)
         return OpenedJournal(connection=connection, newest=newest, remark=_was_earlier(path, salvaged, aside))
     remark = _not_the_last(path, copies, connection, newest)
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
@@ -99,7 +105,7 @@ def open_for_reading(path: Path) -> OpenedJournal:
     if not path.exists():
         salvaged = salvage(path, _noted(copies), copies.listed(), "")
         if salvaged is None:
-            raise damaged(path)
+            raise damaged_error(path)
         remark = f"{path.name} is missing; this is read from its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
     try:
@@ -126,7 +132,9 @@ def open_for_reading(path: Path) -> OpenedJournal:
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
 
-def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlite3.Connection, Newest]:
+def open_existing(
+    path: Path, title: str, migrations: Sequence[Migration]
+) -> tuple[sqlite3.Connection, Newest]:
     """Open an existing journal, examine it, bring it up to date and hold the right to write to it.
 
     Args:
@@ -146,15 +154,15 @@ def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlit
         # SQLite works what lies beside it into it on opening it for writing: look at the outcome first.
         with closing(open_image(path, read_image(path))) as look:
             examine(look, path, migrations)
-    with taken_as_damage(path):
+    with treat_as_damage(path):
         connection = connect(path)
     try:
-        with taken_as_damage(path):
+        with treat_as_damage(path):
             connection.execute("BEGIN IMMEDIATE")
         version = examine(connection, path, migrations)
         connection.execute("COMMIT")
         if not keep_all_in_one_file(connection):
-            raise in_use(path)
+            raise in_use_error(path)
         migrate(connection, version, migrations)
         connection.execute("BEGIN IMMEDIATE")
         newest = read_newest(connection)
@@ -169,8 +177,8 @@ def take(path: Path, title: str, migrations: Sequence[Migration]) -> tuple[sqlit
     return connection, newest
 
 
-def _noted(copies: Copies) -> Findings:
-    findings, mark = Findings(), copies.mark()
+def _noted(copies: Copies) -> ReadableRows:
+    findings, mark = ReadableRows(), copies.mark()
     if mark is not None:
         findings.know(mark)
     return findings
@@ -178,9 +186,9 @@ def _noted(copies: Copies) -> Findings:
 
 def _from_the_damaged(
     path: Path, copies: Copies, title: str, migrations: Sequence[Migration]
-) -> Salvaged | None:
+) -> SalvagedJournal | None:
     """Rebuild a damaged journal from what can be read."""
-    findings = Findings()
+    findings = ReadableRows()
     for read in (read_image, read_alone):
         with suppress(OSError, sqlite3.Error):
             findings.look_through(path, read(path))
@@ -197,7 +205,7 @@ def _what_goes_on(
     newest: Newest,
     title: str,
     migrations: Sequence[Migration],
-) -> Salvaged | None:
+) -> SalvagedJournal | None:
     """Return a longer journal than the sound one at hand, if more was kept and copies have it."""
     mark = copies.mark()
     known = mark.seq if mark is not None and mark.journal == newest.journal else copies.reach(newest.journal)
@@ -227,34 +235,34 @@ def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, ne
     return f"{path.name} was knitted on elsewhere from an earlier entry than the one kept here last{where}."
 
 
-def _opened_in_memory(path: Path, salvaged: Salvaged, remark: str) -> OpenedJournal:
+def _opened_in_memory(path: Path, salvaged: SalvagedJournal, remark: str) -> OpenedJournal:
     connection = open_image(path, salvaged.image)
     connection.execute("PRAGMA query_only = ON")
     return OpenedJournal(connection=connection, newest=salvaged.newest, remark=remark)
 
 
-def _was_missing(path: Path, copies: Copies, salvaged: Salvaged) -> str:
+def _was_missing(path: Path, copies: Copies, salvaged: SalvagedJournal) -> str:
     return (
         f"{path.name} was missing and was put back from its copies with {_entries(salvaged.newest.seq)}"
         f"{_lacking(salvaged)}; to begin anew, move {copies.folder.name} away as well."
     )
 
 
-def _was_damaged(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
+def _was_damaged(path: Path, salvaged: SalvagedJournal, aside: Path | None) -> str:
     return (
         f"{path.name} was damaged and was put together again with {_entries(salvaged.newest.seq)}"
         f"{_lacking(salvaged)}; the damaged file is kept as {_name(aside)}."
     )
 
 
-def _was_earlier(path: Path, salvaged: Salvaged, aside: Path | None) -> str:
+def _was_earlier(path: Path, salvaged: SalvagedJournal, aside: Path | None) -> str:
     return (
         f"{path.name} was an earlier one and was put back with {_entries(salvaged.newest.seq)}"
         f"{_lacking(salvaged)}; the file that was there is kept as {_name(aside)}."
     )
 
 
-def _lacking(salvaged: Salvaged) -> str:
+def _lacking(salvaged: SalvagedJournal) -> str:
     """Return how many entries are missing, as part of a sentence."""
     return f", {_entries(salvaged.lost)} after them {_are(salvaged.lost)} missing" if salvaged.lost else ""
 

@@ -14,7 +14,7 @@ from typing import Final, Self
 from stepper.errors import SurroundingsError
 from stepper.store.copies import Copies
 from stepper.store.digests import entry_digest, snapshot_digest
-from stepper.store.failures import damaged, explained
+from stepper.store.failures import damaged_error, explain_failures
 from stepper.store.history import BrokenHistoryError, digest_at
 from stepper.store.opening import open_for_reading
 from stepper.store.records import PlanVersion, Snapshot, StoredEntry
@@ -59,7 +59,7 @@ class JournalReader:
     @property
     def title(self) -> str:
         """The garment's title, as it was when a session last opened the journal."""
-        with explained(self._path):
+        with explain_failures(self._path):
             row = self._connection.execute("SELECT title FROM garment").fetchone()
         return str(row[0])
 
@@ -78,7 +78,7 @@ class JournalReader:
             return
         digest = self._digest_at(after)
         while True:
-            with explained(self._path):
+            with explain_failures(self._path):
                 rows = self._connection.execute(
                     f"SELECT {_ENTRY_COLUMNS} FROM entry WHERE seq > ? ORDER BY seq LIMIT ?",
                     (after, _AT_ONCE),
@@ -86,7 +86,7 @@ class JournalReader:
             for row in rows:
                 digest = entry_digest(digest, *row[:5])
                 if digest != row[5]:
-                    raise damaged(self._path)
+                    raise damaged_error(self._path)
                 yield _entry(row)
             if len(rows) < _AT_ONCE:
                 return
@@ -94,7 +94,7 @@ class JournalReader:
 
     def last(self) -> StoredEntry | None:
         """Return the newest entry, or None if nothing has been kept yet."""
-        with explained(self._path):
+        with explain_failures(self._path):
             row = self._connection.execute(
                 f"SELECT {_ENTRY_COLUMNS} FROM entry ORDER BY seq DESC LIMIT 1"
             ).fetchone()
@@ -102,18 +102,18 @@ class JournalReader:
 
     def count(self) -> int:
         """Return how many entries there are, which is also the place of the newest. Range: 0 and up."""
-        with explained(self._path):
+        with explain_failures(self._path):
             return int(self._connection.execute("SELECT coalesce(max(seq), 0) FROM entry").fetchone()[0])
 
     def plan_versions(self) -> tuple[PlanVersion, ...]:
         """Return every project text under which the garment was knitted, oldest first."""
-        with explained(self._path):
+        with explain_failures(self._path):
             rows = self._connection.execute(f"SELECT {_PLAN_COLUMNS} FROM plan ORDER BY number").fetchall()
         return tuple(_plan(row) for row in rows)
 
     def latest_plan(self) -> PlanVersion | None:
         """Return the project text in force now, or None if none has been kept yet."""
-        with explained(self._path):
+        with explain_failures(self._path):
             row = self._connection.execute(
                 f"SELECT {_PLAN_COLUMNS} FROM plan ORDER BY number DESC LIMIT 1"
             ).fetchone()
@@ -126,7 +126,7 @@ class JournalReader:
             fingerprint: The plan in use.
             codec_version: The form the caller can read.
         """
-        with explained(self._path):
+        with explain_failures(self._path):
             rows = self._connection.execute(
                 "SELECT seq, fingerprint, codec_version, body, digest FROM snapshot "
                 "WHERE fingerprint = ? AND codec_version = ? ORDER BY seq DESC, id DESC",
@@ -139,11 +139,11 @@ class JournalReader:
 
     def _digest_at(self, seq: int) -> bytes:
         """Return the checksum the entry after `seq` is chained to."""
-        with explained(self._path):
+        with explain_failures(self._path):
             try:
                 return digest_at(self._connection, self._name, seq)
             except BrokenHistoryError as error:
-                raise damaged(self._path) from error
+                raise damaged_error(self._path) from error
 
     def close(self) -> None:
         """Close the file. A second call does nothing."""
@@ -167,14 +167,14 @@ def open_reader(path: Path) -> JournalReader:
     Raises:
         SurroundingsError: There is none, or it cannot be read.
     """
-    if not there_is_one(path):
+    if not journal_exists(path):
         raise SurroundingsError(f"There is no journal {path} yet: nothing of this garment has been knitted.")
-    with explained(path):
+    with explain_failures(path):
         opened = open_for_reading(path)
     return JournalReader(path, opened.connection, opened.newest.journal, opened.remark)
 
 
-def there_is_one(path: Path) -> bool:
+def journal_exists(path: Path) -> bool:
     """Return whether a garment has been begun: its journal or copies of it exist.
 
     Args:

@@ -12,20 +12,20 @@ from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
-from stepper.store.failures import damaged
+from stepper.store.failures import damaged_error
 from stepper.store.history import EntryRow, PlanRow, read_newest
 from stepper.store.images import open_image
 from stepper.store.location import free_name
 from stepper.store.migrations import Migration
 from stepper.store.records import Newest
-from stepper.store.salvage import Findings, salvage
+from stepper.store.salvage import ReadableRows, salvage
 
 Signature = tuple[int, int, int, int]
 """What identifies a file: drive, number, length, and time of the last change."""
 
 
 @dataclass(slots=True)
-class Recent:
+class RecentRows:
     """The rows a session has kept, held in memory as well; an evening's take a few hundred kilobytes."""
 
     entries: list[EntryRow] = field(default_factory=list)
@@ -44,7 +44,7 @@ def signature(path: Path) -> Signature | None:
 def put_back_image(
     path: Path,
     image: bytes,
-    recent: Recent,
+    recent: RecentRows,
     newest: Newest,
     copies: Copies,
     title: str,
@@ -68,13 +68,13 @@ def put_back_image(
         examine(connection, path, migrations)
         if read_newest(connection) == newest:
             return image
-    findings = Findings()
+    findings = ReadableRows()
     findings.know(newest)
     findings.look_through(path, image)
     findings.add(recent.entries, recent.plans)
     salvaged = salvage(path, findings, copies.listed(), title, migrations=migrations)
     if salvaged is None or salvaged.newest.journal != newest.journal:
-        raise damaged(path)
+        raise damaged_error(path)
     return salvaged.image
 
 

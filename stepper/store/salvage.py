@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Any
 
 from stepper.errors import SurroundingsError
-from stepper.store.digests import entry_digest, plan_digest, seed
+from stepper.store.digests import chain_seed, entry_digest, plan_digest
 from stepper.store.examination import FIRST_WITH_CHECKSUMS, examine
 from stepper.store.history import (
     ENTRY_COLUMNS,
@@ -38,7 +38,7 @@ _UNREADABLE = (sqlite3.Error, ValueError, TypeError, OverflowError, MemoryError)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Salvaged:
+class SalvagedJournal:
     """A rebuilt journal."""
 
     image: bytes
@@ -49,7 +49,7 @@ class Salvaged:
     """Number of entries kept after its newest one and now missing, as far as is known. Range: 0 and up."""
 
 
-class Findings:
+class ReadableRows:
     """What can be read of a journal, from any file: rows, and names it may have."""
 
     def __init__(self) -> None:
@@ -100,13 +100,13 @@ class Findings:
 
 def salvage(
     path: Path,
-    findings: Findings,
+    findings: ReadableRows,
     copies: Sequence[Path],
     title: str,
     *,
     continues: Newest | None = None,
     migrations: Sequence[Migration] = MIGRATIONS,
-) -> Salvaged | None:
+) -> SalvagedJournal | None:
     """Rebuild a journal.
 
     Args:
@@ -124,12 +124,16 @@ def salvage(
     names = dict.fromkeys([*findings.names, *(newest.journal for newest, _ in images)])
     for name in names:
         bases: list[tuple[Newest, bytes]] = [each for each in images if each[0].journal == name]
-        bases.append((Newest(journal=name, seq=0, digest=seed(name), plan=0, plan_digest=seed(name)), b""))
+        bases.append(
+            (Newest(journal=name, seq=0, digest=chain_seed(name), plan=0, plan_digest=chain_seed(name)), b"")
+        )
         reached = [(_continued(newest, findings), newest, image) for newest, image in bases]
         after, base, image = max(reached, key=lambda each: (each[0].seq, each[1].seq))
         if after.seq:
             whole = _built(path, image, base, findings, title, migrations)
-            return Salvaged(image=whole, newest=after, lost=max(0, findings.reach.get(name, 0) - after.seq))
+            return SalvagedJournal(
+                image=whole, newest=after, lost=max(0, findings.reach.get(name, 0) - after.seq)
+            )
     return None
 
 
@@ -153,7 +157,7 @@ def _whole(
         return
 
 
-def _continued(newest: Newest, findings: Findings) -> Newest:
+def _continued(newest: Newest, findings: ReadableRows) -> Newest:
     """Return how far the findings lead on from a given point."""
     seq, digest, number, plan = newest.seq, newest.digest, newest.plan, newest.plan_digest
     for row in _chained(findings.entries, seq, digest, entry_digest):
@@ -178,7 +182,7 @@ def _built(
     path: Path,
     image: bytes,
     base: Newest,
-    findings: Findings,
+    findings: ReadableRows,
     title: str,
     migrations: Sequence[Migration],
 ) -> bytes:

@@ -16,10 +16,10 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.count_timing import costs, due
+from stepper.session.count_timing import price_counting, why_count
 from stepper.session.state import Asking, Knitting, Position, State, Verified
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -63,7 +63,7 @@ def places(garment: Plan, way: str, rate: float) -> tuple[bool, ...]:
             asking = ASKING.get(way, Asking.COST)
             place = Position(index=done + 1)
             knitting = Knitting(place=place, asking=asking, verified=verified, **known)
-            count = due(garment, State(knitting=knitting), done) is not None
+            count = why_count(garment, State(knitting=knitting), done) is not None
         found.append(count or last)
         last_good = done + 1 if count or last else last_good
     return tuple(found)
@@ -105,8 +105,8 @@ def compare(garment: Plan, sweaters: int, rate: float, seed: int = 1) -> dict[st
 def main() -> None:
     """Print the comparison."""
     sweaters = int(sys.argv[1]) if len(sys.argv) > 1 else 10_000
-    assumed, rates = learned_fault_rate(0, 0), costs()
-    garment = load(SAMPLE).plan
+    assumed, rates = learned_fault_rate(0, 0), price_counting()
+    garment = load_project(SAMPLE).plan
     stitches = sum(round_.progress for round_ in garment.rounds)
     for times in (1.0, 1 / 3, 3.0):
         rate = assumed * times

@@ -15,9 +15,9 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.sitting.session_journal import SNAPSHOT_OWNER, Keeper, take_up
+from stepper.sitting.session_journal import SNAPSHOT_OWNER, EventKeeper, resume_session
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import Loaded, load
+from stepper.sitting.project_file import LoadedProject, load_project
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.ports import ConductorPorts
 from stepper.session.codec import STATE_VERSION, encode_event, encode_state
@@ -38,15 +38,15 @@ def milliseconds(times: list[float]) -> str:
     return f"median {statistics.median(times) * 1e3:.2f} ms, p95 {cut[18] * 1e3:.2f} ms, worst {max(times) * 1e3:.2f} ms"
 
 
-def timed_cues(folder: Path, loaded: Loaded, cues: list[str]) -> None:
+def timed_cues(folder: Path, loaded: LoadedProject, cues: list[str]) -> None:
     """Type cues into a session and time each until its answer is there."""
     with Journal.open(folder / "cues.journal", title=loaded.plan.title) as journal:
-        taken = take_up(loaded, journal, now())
+        taken = resume_session(loaded, journal, now())
         journal.keep_plan(loaded.text, taken.fingerprint, now())
         shown: list[str] = []
         conductor = Conductor(
             taken.session,
-            ConductorPorts(keep=Keeper(journal), show=shown.append, clock=now),
+            ConductorPorts(keep=EventKeeper(journal), show=shown.append, clock=now),
         )
         conductor.begin(taken.fingerprint)
         times: dict[str, list[float]] = {}
@@ -60,7 +60,7 @@ def timed_cues(folder: Path, loaded: Loaded, cues: list[str]) -> None:
             print(f"  {kind:10} {len(found):5} times  {milliseconds(found)}")
 
 
-def long_history(loaded: Loaded, count: int) -> list[Event]:
+def long_history(loaded: LoadedProject, count: int) -> list[Event]:
     """Give the events of a knitter who goes three steps forth and one back for years."""
     session, events = Session(loaded.plan), []
     while len(events) < count:
@@ -79,7 +79,7 @@ def long_history(loaded: Loaded, count: int) -> list[Event]:
     return events[:count]
 
 
-def timed_resume(folder: Path, loaded: Loaded, count: int) -> None:
+def timed_resume(folder: Path, loaded: LoadedProject, count: int) -> None:
     """Time taking up a garment with a long journal, with its snapshot and without."""
     events = long_history(loaded, count)
     with Journal.open(folder / "long.journal", title=loaded.plan.title) as journal:
@@ -96,7 +96,7 @@ def timed_resume(folder: Path, loaded: Loaded, count: int) -> None:
     for _ in range(20):
         begin = time.perf_counter()
         with Journal.open(folder / "long.journal", title=loaded.plan.title) as journal:
-            session = take_up(loaded, journal, now()).session
+            session = resume_session(loaded, journal, now()).session
             lines = session.consider_opening(now(), "f").effects
         times.append(time.perf_counter() - begin)
         assert lines
@@ -111,7 +111,7 @@ def main() -> None:
     """Print all figures."""
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
     begin = time.perf_counter()
-    loaded = load(SAMPLE)
+    loaded = load_project(SAMPLE)
     print(
         f"{SAMPLE.name}: {len(loaded.plan.rounds)} rounds, loaded in {(time.perf_counter() - begin) * 1e3:.0f} ms"
     )

@@ -15,7 +15,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from statistics import median
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests import fabric, hunt, mending
 from tests.garments import NAMES, read_garment
 from tests.hunt import Trial
@@ -54,7 +54,7 @@ def line(name: str, trials: list[Trial]) -> str:
 
 def mended(made: int) -> None:
     """Make and mend so many mistakes with each knitter."""
-    pieces = [mending.piece(path.stem, load(path).plan) for path in SAMPLES]
+    pieces = [mending.piece(path.stem, load_project(path).plan) for path in SAMPLES]
     pieces += [mending.piece(name, read_garment(name)[1]) for name in NAMES]
     for knitter in mending.KNITTERS:
         found: list[Outcome] = []
@@ -100,7 +100,7 @@ def main() -> None:
     everything: list[Trial] = []
     by_kind: dict[str, list[Trial]] = {mistake: [] for mistake in fabric.MISTAKES}
     for path in SAMPLES:
-        plan = load(path).plan
+        plan = load_project(path).plan
         photographs = fabric.knitted_right(plan)
         print(f"{path.stem:22}trials  count         sections      looks         looks counts stitches  round")
         whole: list[Trial] = []

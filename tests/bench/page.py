@@ -1,6 +1,6 @@
 """Time the page to print: plan to HTML for every sample, and the command as a cold process.
 
-    python tests/bench/page.py
+python tests/bench/page.py
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.sitting.project_file import load  # noqa: E402
+from stepper.sitting.project_file import load_project  # noqa: E402
 from stepper.commands.yarn import list_rows  # noqa: E402
 from stepper.report.page import write_page  # noqa: E402
 
@@ -24,7 +24,7 @@ def main() -> None:
     """Print figures."""
     slowest = ("", 0.0)
     for path in sorted((ROOT / "tests" / "fixtures").glob("*.yaml")):
-        loaded = load(path)
+        loaded = load_project(path)
         plan, rows = list_rows(loaded)
         times = []
         for _ in range(7):
@@ -35,13 +35,23 @@ def main() -> None:
         slowest = max(slowest, (str(path), middle), key=lambda each: each[1])
         print(f"{path.stem:12} {len(plan.rounds):4} rounds  {len(written) / 1000:6.0f} kB  {middle:6.1f} ms")
     with tempfile.TemporaryDirectory() as folder:
-        words = [sys.executable, "-m", "stepper", "plan", slowest[0], "--html", str(Path(folder) / "out.html")]
+        words = [
+            sys.executable,
+            "-m",
+            "stepper",
+            "plan",
+            slowest[0],
+            "--html",
+            str(Path(folder) / "out.html"),
+        ]
         times = []
         for _ in range(5):
             begin = time.perf_counter()
             subprocess.run(words, check=True, cwd=ROOT, stdout=subprocess.DEVNULL)
             times.append(time.perf_counter() - begin)
-        print(f"stepper plan {Path(slowest[0]).stem} --html, cold process: {statistics.median(times):.2f} s (median of 5)")
+        print(
+            f"stepper plan {Path(slowest[0]).stem} --html, cold process: {statistics.median(times):.2f} s (median of 5)"
+        )
 
 
 if __name__ == "__main__":

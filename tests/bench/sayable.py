@@ -16,13 +16,13 @@ import sys
 import time
 from pathlib import Path
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.craft.manners import Manner, spaced
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed, words_in
 from stepper.craft.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.phrasing import said_items
 from stepper.plan.evenly import even_places, formerly_written, usual_change
 from stepper.plan.model import Plan, Round, flatten
@@ -70,7 +70,7 @@ def as_before(before: int, after: int) -> int:
         object.__setattr__(round_, name, value)
     plan = Plan.__new__(Plan)
     object.__setattr__(plan, "yarns", {"a": "a"})
-    return len(aloud(said_items(phrase, round_, plan)).split())
+    return len(spell_out(said_items(phrase, round_, plan)).split())
 
 
 def main(number: int = 3000) -> None:
@@ -95,7 +95,9 @@ def main(number: int = 3000) -> None:
         print(f"  floor {change}: {100 * over / number:.0f} % of pairs take more than 12 words in any order")
     was = sorted(as_before(one, one + more) for one, more in pairs[:400])
     print(f"  as before, m1 in the round, of {len(was)}: {at(was, 0.5)} / {at(was, 0.95)} / {was[-1]}")
-    print("\nwords spoken (seconds at 150 words a minute): as before, mixed, sayable (off, in gaps), in two runs (off)")
+    print(
+        "\nwords spoken (seconds at 150 words a minute): as before, mixed, sayable (off, in gaps), in two runs (off)"
+    )
     rows = [*TABLE]
     for before, after in rows:
         table_row(before, after)
@@ -127,9 +129,11 @@ def sample_rounds() -> list[tuple[int, int]]:
     """Find the rounds of the samples that are spread evenly."""
     found = set()
     for path in sorted(SAMPLES.glob("*.yaml")):
-        plan = load(path).plan
+        plan = load_project(path).plan
         found |= {
-            (each.before, each.after) for each in plan.rounds if each.evenly and not each.flat and each.shaping
+            (each.before, each.after)
+            for each in plan.rounds
+            if each.evenly and not each.flat and each.shaping
         }
     return sorted(found)
 

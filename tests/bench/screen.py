@@ -20,14 +20,14 @@ import pexpect
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.full_screen import list_screen_yarns
 from stepper.screen.course import course_of
 from stepper.screen.ui_state import UIState
 from stepper.screen.keys import Page
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal
-from stepper.screen.view import view
+from stepper.screen.view import draw_screen
 from stepper.session.state import Knitting, Position, State
 
 SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
@@ -109,18 +109,18 @@ def idle(path: Path, seconds: float) -> None:
 
 def drawing() -> None:
     """Time the rows alone, without terminal or disk."""
-    loaded = load(SAMPLE)
+    loaded = load_project(SAMPLE)
     course = course_of(loaded.plan)
     state = State(knitting=Knitting(place=Position(index=31, stitch=90)))
     for page in Page:
         for columns, rows in SIZES:
             scene = Scene(course=course, state=state, ui=UIState(page=page), yarns=list_screen_yarns(loaded))
             terminal = Terminal(columns=columns, rows=rows, depth=Depth.TRUE)
-            view(scene, terminal)
+            draw_screen(scene, terminal)
             times = []
             for _ in range(40):
                 begin = time.perf_counter()
-                view(scene, terminal)
+                draw_screen(scene, terminal)
                 times.append(time.perf_counter() - begin)
             print(f"rows of {page.value:11} {columns:3}x{rows}: {milliseconds(times)}")
 

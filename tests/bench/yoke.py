@@ -11,9 +11,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import costs, due
+from stepper.session.count_timing import price_counting, why_count
 from stepper.session.state import Knitting, Position, State, Verified
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.garments import NAMES, read_garment
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
@@ -24,10 +24,10 @@ def asked_in(plan: Plan) -> list[tuple[int, str, float, float]]:
     """List the counts asked for: the round, why, the minutes it takes, the minutes expected to be lost without
     it (the chance of a fault in the stitches since the last count, times half of them knitted again)."""
     found, verified = [], Verified(place=Position(), stitches=0)
-    hers = costs()
+    hers = price_counting()
     for round_ in plan.rounds:
         state = State(seq=1, knitting=Knitting(place=Position(index=round_.index + 1), verified=verified))
-        why = due(plan, state, round_.index)
+        why = why_count(plan, state, round_.index)
         if why is None:
             continue
         since = sum(each.progress for each in plan.rounds[verified.place.index : round_.index + 1])
@@ -40,7 +40,7 @@ def asked_in(plan: Plan) -> list[tuple[int, str, float, float]]:
 
 def main() -> None:
     """Print each stranded yoke."""
-    plans = [load(path).plan for path in SAMPLES] + [read_garment(name)[1] for name in NAMES]
+    plans = [load_project(path).plan for path in SAMPLES] + [read_garment(name)[1] for name in NAMES]
     for plan in plans:
         stranded = {round_.section for round_ in plan.rounds if round_.chart and len(round_.floats) > 1}
         asked = [each for each in asked_in(plan) if plan.rounds[each[0]].section in stranded]

@@ -9,8 +9,8 @@ import pytest
 
 from stepper.commands.main import main
 from stepper.commands.plan import plan_lines, speak_once
-from stepper.language.phrasing import spoken
-from stepper.sitting.project_file import load
+from stepper.language.phrasing import say_round
+from stepper.sitting.project_file import load_project
 from tests.plan.test_compile import plan_of
 from tests.project.samples import HEAD, project
 
@@ -53,9 +53,9 @@ SAMPLES = sorted(SWITCHBACK.parent.glob("*.yaml"))
 @pytest.mark.parametrize("path", SAMPLES, ids=[path.stem for path in SAMPLES])
 def test_a_round_said_once_is_said_right_every_time(path: Path) -> None:
     """Words kept for like rounds are those each of them would have had."""
-    plan = load(path).plan
+    plan = load_project(path).plan
     say = speak_once(plan)
-    assert [say(round_) for round_ in plan.rounds] == [spoken(round_, plan) for round_ in plan.rounds]
+    assert [say(round_) for round_ in plan.rounds] == [say_round(round_, plan) for round_ in plan.rounds]
 
 
 def test_the_page_is_written_beside_nothing_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -83,7 +83,11 @@ def test_a_round_in_one_colour_names_it(tmp_path: Path, capsys: pytest.CaptureFi
     file.write_text(project(work), encoding="utf-8")
     assert main(["plan", str(file)]) == 0
     lines = [line.strip() for line in capsys.readouterr().out.splitlines()]
-    assert [line for line in lines if "knit" in line or "purl" in line] == ["2 knit. 40 sts", "3 purl in A. 40 sts", "4 knit. 40 sts"]
+    assert [line for line in lines if "knit" in line or "purl" in line] == [
+        "2 knit. 40 sts",
+        "3 purl in A. 40 sts",
+        "4 knit. 40 sts",
+    ]
 
 
 EVEN = "Cast on 200 sts.\nJoin in the round.\nIncrease evenly to 256 sts."

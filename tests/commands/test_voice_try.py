@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.main import main
-from stepper.commands.voice_try import Telling, list_warnings
+from stepper.commands.voice_try import ReportingRecogniser, list_warnings
 from stepper.ears.fakes import ScriptedRecogniser
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
@@ -30,7 +30,7 @@ def settings(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 def test_each_utterance_is_told_with_what_it_is_taken_for() -> None:
     """A cue, nothing, and an address without a cue; half a second is 16,000 bytes."""
     lines: list[str] = []
-    telling = Telling(ScriptedRecogniser(["next step", None, ""]), lines.append, everything=False)
+    telling = ReportingRecogniser(ScriptedRecogniser(["next step", None, ""]), lines.append, everything=False)
     for _ in range(3):
         telling.recognise(bytes(16_000))
     assert lines == [

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from stepper.craft.gauge import Gauge, correct, from_mm, half_up, to_mm
+from stepper.craft.gauge import Gauge, correct_gauge, from_mm, half_up, to_mm
 
 GAUGE = Gauge(stitches=22, rounds=30)
 
@@ -85,14 +85,14 @@ def test_counts_go_to_lengths_and_back(stitches: float, rounds: float, count: in
 
 def test_a_measurement_corrects_the_rounds_left() -> None:
     """60 rounds that measure 21 cm make 28.57 a 10 cm; 32 cm are 91.4 rounds: 31 left (proportion)."""
-    correction = correct(worked=60, measured_mm=210, target_mm=320)
+    correction = correct_gauge(worked=60, measured_mm=210, target_mm=320)
     assert correction.rounds_per_10cm == pytest.approx(28.571, abs=1e-3)
     assert correction.rounds_left == 31
 
 
 def test_a_piece_already_long_enough_has_nothing_left() -> None:
     """Rounds are not ripped because a tape says so."""
-    assert correct(worked=100, measured_mm=340, target_mm=320).rounds_left == 0
+    assert correct_gauge(worked=100, measured_mm=340, target_mm=320).rounds_left == 0
 
 
 @pytest.mark.parametrize("value", [0, -1, float("nan"), float("inf")])
@@ -117,6 +117,6 @@ def test_bad_arguments_are_refused() -> None:
     with pytest.raises(ValueError, match="rounds must be 0"):
         GAUGE.height_mm(-1)
     with pytest.raises(ValueError, match="worked"):
-        correct(worked=0, measured_mm=1, target_mm=1)
+        correct_gauge(worked=0, measured_mm=1, target_mm=1)
     with pytest.raises(ValueError, match="measured"):
-        correct(worked=1, measured_mm=0, target_mm=1)
+        correct_gauge(worked=1, measured_mm=0, target_mm=1)

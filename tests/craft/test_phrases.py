@@ -22,7 +22,7 @@ from stepper.craft.phrases import (
     unfold,
     words_in,
 )
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
 from stepper.language.phrasing import said_items
 from stepper.plan.model import Group, Item, Plan, Round, Run
@@ -61,7 +61,9 @@ def heard(line: str) -> tuple[tuple[int, ...], int]:
     every = 1
     if line.startswith("all this "):
         every, line = int(line.split()[2]), line.split(": ", 1)[1]
-    tokens = re.findall(r"\d+ times:|\d+ times|once|then|knit \d+|make one|knit two together", line.replace(",", ""))
+    tokens = re.findall(
+        r"\d+ times:|\d+ times|once|then|knit \d+|make one|knit two together", line.replace(",", "")
+    )
     done: list[str] = []
     inside: list[str] | None = None
     since: list[str] = []
@@ -117,12 +119,16 @@ def test_what_is_printed_reads_as_a_line_of_a_pattern(phrase: Phrase, said: str,
 
 @pytest.mark.parametrize("change", [MAKE_ONE, KNIT_TOGETHER])
 @pytest.mark.parametrize(("phrase", "said", "in_print"), EXAMPLES)
-def test_the_measure_counts_the_words_as_spoken(phrase: Phrase, said: str, in_print: str, change: str) -> None:
+def test_the_measure_counts_the_words_as_spoken(
+    phrase: Phrase, said: str, in_print: str, change: str
+) -> None:
     """What is called twelve words is twelve words in the ear."""
-    assert words_in(phrase, change) == len(aloud(spoken(phrase, change)).replace(",", "").split())
+    assert words_in(phrase, change) == len(spell_out(spoken(phrase, change)).replace(",", "").split())
 
 
-@pytest.mark.parametrize("number", [*range(1, 130), 199, 200, 219, 220, 221, 999, 1000, 1001, 1020, 1100, 2021, 9999])
+@pytest.mark.parametrize(
+    "number", [*range(1, 130), 199, 200, 219, 220, 221, 999, 1000, 1001, 1020, 1100, 2021, 9999]
+)
 def test_number_words_are_those_said_and_those_of_num2words(number: int) -> None:
     """Source: the program's own numbers, and num2words without "and" and hyphens."""
     outside = num2words(number).replace("-", " ").replace(",", "").replace(" and ", " ").split()
@@ -144,7 +150,9 @@ def _items(parts: Phrase) -> tuple[Item, ...]:
 
 def _runs(items: tuple[Item, ...]) -> list[Run]:
     return [
-        run for item in items for run in (_runs(item.items) * item.times if isinstance(item, Group) else [item])
+        run
+        for item in items
+        for run in (_runs(item.items) * item.times if isinstance(item, Group) else [item])
     ]
 
 
@@ -163,7 +171,7 @@ def test_the_session_says_these_words(phrase: Phrase) -> None:
     object.__setattr__(round_, "shaping", (1,))
     plan = Plan.__new__(Plan)
     object.__setattr__(plan, "yarns", {"a": "a"})
-    assert said_items(items, round_, plan) == aloud(spoken(phrase, MAKE_ONE))
+    assert said_items(items, round_, plan) == spell_out(spoken(phrase, MAKE_ONE))
 
 
 def test_any_phrase_is_heard_as_meant_and_measured() -> None:
@@ -187,4 +195,4 @@ def test_any_phrase_is_heard_as_meant_and_measured() -> None:
         for change in (MAKE_ONE, KNIT_TOGETHER):
             line = spoken(phrase, change)
             assert heard(line) == unfold(phrase), line
-            assert words_in(phrase, change) == len(aloud(line).replace(",", "").split()), line
+            assert words_in(phrase, change) == len(spell_out(line).replace(",", "").split()), line

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.stitch_patterns import PATTERNS, find
+from stepper.craft.stitch_patterns import PATTERNS, find_pattern
 from stepper.craft.stitches import stitch
 
 
@@ -33,26 +33,28 @@ from stepper.craft.stitches import stitch
 )
 def test_a_name_means_its_rows(words: str, rows: list[str]) -> None:
     """A name taken for another pattern would be a whole garment in the wrong fabric."""
-    found = find(words)
+    found = find_pattern(words)
     assert found is not None
     assert [",".join(row) if "," in rows[0] else " ".join(row) for row in found.rows] == rows
 
 
-@pytest.mark.parametrize("words", ["herringbone stitch", "rib", "pattern", "k2 rib", "brioche", "fisherman's rib"])
+@pytest.mark.parametrize(
+    "words", ["herringbone stitch", "rib", "pattern", "k2 rib", "brioche", "fisherman's rib"]
+)
 def test_a_name_that_is_not_known_is_none(words: str) -> None:
     """Books differ in many patterns; such a name is refused rather than guessed."""
-    assert find(words) is None
+    assert find_pattern(words) is None
 
 
 def test_moss_is_another_pattern_in_a_us_page() -> None:
     """UK moss is US seed stitch; an American moss stitch changes every second row. Both are told."""
-    british, american = find("moss stitch"), find("moss stitch", american=True)
+    british, american = find_pattern("moss stitch"), find_pattern("moss stitch", american=True)
     assert british is not None
     assert american is not None
     assert (len(british.rows), len(american.rows)) == (2, 4)
     assert british.open
     assert american.open
-    assert find("seed stitch", american=True) == find("seed stitch")
+    assert find_pattern("seed stitch", american=True) == find_pattern("seed stitch")
 
 
 @pytest.mark.parametrize(
@@ -69,7 +71,7 @@ def test_moss_is_another_pattern_in_a_us_page() -> None:
 )
 def test_a_pattern_fits_its_multiples(words: str, count: int, flat: bool, fits: bool) -> None:
     """A rib that does not divide shows at the join: k2, p2 goes on 168 stitches and not on 169."""
-    found = find(words)
+    found = find_pattern(words)
     assert found is not None
     assert found.fits(count, flat=flat) == fits
 

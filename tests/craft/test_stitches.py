@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.stitches import ALIASES, STITCHES, Kind, codes, find, stitch, whole_words
+from stepper.craft.stitches import ALIASES, STITCHES, Kind, find_stitch, list_codes, stitch, whole_words
 
 # Source: Craft Yarn Council booklet 2018, knitting master list, checked against general abbreviation
 # lists (check-values 1.6, published): code, uses, leaves.
@@ -76,7 +76,7 @@ def test_a_stitch_uses_and_leaves_what_the_published_list_says(code: str, uses: 
 @pytest.mark.parametrize("word", ["yfwd", "yon", "yrn"])
 def test_british_yarn_overs_equal_a_yarn_over(word: str) -> None:
     """Source: check-values 1.6.2, published."""
-    found = find(word)
+    found = find_stitch(word)
     assert found is not None
     assert found.code == "yo"
 
@@ -86,7 +86,7 @@ def test_british_yarn_overs_equal_a_yarn_over(word: str) -> None:
 )
 def test_a_cable_keeps_its_stitches(code: str, total: int) -> None:
     """The Council writes a cable as the stitches that cross over those they cross; none is lost."""
-    found = find(code)
+    found = find_stitch(code)
     assert found is not None
     assert (found.uses, found.leaves, found.kind) == (total, total, Kind.CABLE)
 
@@ -118,7 +118,7 @@ def test_the_place_in_a_round_moves_by_what_a_stitch_leaves(code: str, stitches:
 @pytest.mark.parametrize("code", ["", "k2tgo", "2/ RC", "cast", "0/0"])
 def test_what_is_not_a_stitch_is_not_found(code: str) -> None:
     """A slip of the pen must not become a stitch."""
-    assert find(code) is None
+    assert find_stitch(code) is None
 
 
 def test_an_unknown_code_is_our_own_fault() -> None:
@@ -150,7 +150,7 @@ def test_the_opposite_of_a_stitch_has_the_same_count(entry: object) -> None:
 def test_every_other_form_names_a_stitch_of_the_table() -> None:
     """No alias leads nowhere."""
     assert set(ALIASES.values()) <= set(STITCHES)
-    assert set(codes()) == set(STITCHES) | set(ALIASES)
+    assert set(list_codes()) == set(STITCHES) | set(ALIASES)
 
 
 def test_no_form_stands_for_two_stitches() -> None:
@@ -178,7 +178,7 @@ def test_no_form_stands_for_two_stitches() -> None:
 )
 def test_other_printed_forms_are_found(form: str, code: str) -> None:
     """Source: the Council's list beside the forms of US and UK patterns (common practice)."""
-    found = find(form)
+    found = find_stitch(form)
     assert found is not None
     assert found.code == code
 

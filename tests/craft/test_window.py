@@ -5,13 +5,15 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.window import Task, divisors, fitting
+from stepper.craft.window import Task, divisors, find_multipliers
 
 
 @given(st.integers(-20, 20), st.integers(-100, 100), st.integers(-100, 100), st.integers(0, 30))
 def test_what_fits_is_what_a_trial_of_each_number_finds(step: int, low: int, high: int, most: int) -> None:
     """Both signs of a step, and a step of nothing."""
-    assert list(fitting(step, low, high, most)) == [n for n in range(1, most + 1) if low <= n * step <= high]
+    assert list(find_multipliers(step, low, high, most)) == [
+        n for n in range(1, most + 1) if low <= n * step <= high
+    ]
 
 
 @given(st.integers(1, 400))

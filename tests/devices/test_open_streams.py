@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from stepper.devices.miniaudio_streams import MiniaudioOutput
-from stepper.devices.open_streams import loudspeakers, microphones, open_input, open_output
+from stepper.devices.open_streams import list_loudspeakers, list_microphones, open_input, open_output
 from stepper.devices.portaudio_streams import PortAudioOutput
 from stepper.devices.ports import NoInputError, NoOutputError, OutputStream
 from stepper.mouth.espeak import EspeakVoice
@@ -34,7 +34,7 @@ def test_without_any_device_the_reason_names_both_libraries() -> None:
     both = r"no sound device can be opened \(PortAudio: .*; miniaudio: .*\)"
     with pytest.raises(NoOutputError, match=both):
         open_output(22_050)
-    assert loudspeakers() == ()
+    assert list_loudspeakers() == ()
 
 
 @pytest.mark.sound
@@ -104,7 +104,7 @@ def test_miniaudio_takes_over_without_portaudio(monkeypatch: pytest.MonkeyPatch,
     output = open_output(22_050)
     assert isinstance(output, MiniaudioOutput)
     output.close()
-    assert loudspeakers()
+    assert list_loudspeakers()
 
 
 def _opened(kind: Callable[[int], OutputStream], rate_hz: int) -> OutputStream:
@@ -134,7 +134,7 @@ def test_without_a_microphone_one_sentence_names_what_each_library_found() -> No
     """Who has to look for the cause reads both reasons."""
     with pytest.raises(NoInputError, match=r"no microphone can be opened \(PortAudio: .*; miniaudio: .*\)"):
         open_input()
-    assert microphones() == ()
+    assert list_microphones() == ()
 
 
 @pytest.mark.sound
@@ -146,4 +146,4 @@ def test_the_usual_microphone_opens_and_gives_blocks_of_40_ms() -> None:
         assert len(stream.take(5) or b"") == 1280
     finally:
         stream.close()
-    assert microphones()
+    assert list_microphones()

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.ears.moonshine import MoonshineRecogniser, said_behind
 from stepper.ears.wordings import Frame, Wordings
-from stepper.language.understand import normal
+from stepper.language.understand import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
 WORDINGS = Wordings(
@@ -87,13 +87,13 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
     The transcript is no more than likely: "step, make a note" on one machine is "step 1. make a note." on another.
     Like the program's own, this test for a remark does not see full stops and quotes.
     """
-    wordings = replace(WORDINGS, remark=lambda text: normal(text).startswith("make a note "))
+    wordings = replace(WORDINGS, remark=lambda text: normalise(text).startswith("make a note "))
     recogniser = MoonshineRecogniser(wordings, address="stepper", model=model(network))
     try:
         for each in nudges(sound(f"stepper, {remark}", tmp_path)):
             heard = recogniser.recognise(each)
             assert heard is not None
-            said = normal(heard.text)
+            said = normalise(heard.text)
             assert said.startswith("make a note")
             assert heard.addressed
             assert words <= set(said.split())

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
@@ -26,7 +26,7 @@ def test_no_sentence_of_an_answer_is_longer_than_ten_seconds(name: str) -> None:
         session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
         for topic in Topic:
             (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
-            for sentence in re.split(r"(?<=[.;:]) ", aloud(line)):
+            for sentence in re.split(r"(?<=[.;:]) ", spell_out(line)):
                 assert len(sentence.split()) / WORDS_PER_SECOND <= 10, sentence
 
 

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.aloud import aloud
+from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
 
 
@@ -34,16 +34,16 @@ from stepper.language.numbers import words
 )
 def test_figures_and_units_become_words(line: str, said: str) -> None:
     """So that every voice says a line alike; what is no number by itself is left alone."""
-    assert aloud(line) == said
+    assert spell_out(line) == said
 
 
 @given(st.integers(0, 9999))
 def test_every_count_is_said_in_words(n: int) -> None:
     """A count that a voice reads in its own way might be heard wrong."""
-    assert aloud(f"{n} stitches on the needles.") == f"{words(n)} stitches on the needles."
+    assert spell_out(f"{n} stitches on the needles.") == f"{words(n)} stitches on the needles."
 
 
 @given(st.text())
 def test_a_line_said_in_words_stays_as_it_is(text: str) -> None:
     """Saying twice changes nothing, so nobody has to know whether a line was prepared already."""
-    assert aloud(aloud(text)) == aloud(text)
+    assert spell_out(spell_out(text)) == spell_out(text)

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.language.help_words import GROUPS, tell_help
-from stepper.language.understand import NotUnderstood, phrases, understand
+from stepper.language.understand import NotUnderstood, list_phrases, understand
 from stepper.session.cues import HelpWith
 from stepper.session.effects import TellHelp
 from tests.plans import final_increase
@@ -14,7 +14,7 @@ GARMENT = final_increase()
 def test_every_group_names_wordings_of_the_vocabulary() -> None:
     """A wording that is not understood would be help that fails at once."""
     assert set(GROUPS) == set(HelpWith) - {HelpWith.NOW}
-    assert {phrase for group in GROUPS.values() for phrase in group} <= set(phrases())
+    assert {phrase for group in GROUPS.values() for phrase in group} <= set(list_phrases())
 
 
 @pytest.mark.parametrize("group", GROUPS, ids=lambda group: group.value)

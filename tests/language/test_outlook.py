@@ -8,7 +8,7 @@ import pytest
 
 from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import measure_pace_by_kind
-from stepper.language.outlook import day, hours, tell_evenings_due, tell_film, tell_time_left
+from stepper.language.outlook import say_day, say_hours, tell_evenings_due, tell_film, tell_time_left
 from stepper.session.pace.outlook import Outlook
 from stepper.session.state import Position
 from tests.plans import final_increase
@@ -44,7 +44,7 @@ SEEN = Outlook(
 )
 def test_a_time_is_said_no_finer_than_it_can_be_foreseen(seconds: float, said: str) -> None:
     """Minutes up to an hour, tens of minutes up to ten hours, hours beyond."""
-    assert hours(seconds) == said
+    assert say_hours(seconds) == said
 
 
 def test_what_is_left_and_when() -> None:
@@ -95,6 +95,6 @@ def test_what_a_film_brings() -> None:
 
 def test_a_far_day_has_its_year() -> None:
     """12 March of which year is only asked when it is not the next one."""
-    assert day("2027-03-12", "2026-11-25") == "12 March"
-    assert day("2028-03-12", "2026-11-25") == "12 March 2028"
-    assert day("2027-03-12", None) == "12 March"
+    assert say_day("2027-03-12", "2026-11-25") == "12 March"
+    assert say_day("2028-03-12", "2026-11-25") == "12 March 2028"
+    assert say_day("2027-03-12", None) == "12 March"

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import given
 
-from stepper.language.phrasing import in_yarn, said_items, spoken
+from stepper.language.phrasing import in_yarn, said_items, say_round
 from stepper.plan.model import flatten
 from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, phrase, plan
@@ -17,7 +17,7 @@ from tests.session.test_steps import ROUNDS
 def _spoken(text: str) -> str:
     uses = sum(run.uses for run in flatten(phrase(text)))
     garment = plan(("body", [f"co{uses}" if uses else "", text]))
-    return spoken(garment.rounds[1], garment)
+    return say_round(garment.rounds[1], garment)
 
 
 @pytest.mark.parametrize(
@@ -72,7 +72,7 @@ def test_a_change_of_yarn_is_said_where_it_happens() -> None:
     """A round all in another colour must not sound like the round before."""
     garment = final_increase()
 
-    assert spoken(garment.rounds[6], garment) == "in ember, knit all two hundred forty six"
+    assert say_round(garment.rounds[6], garment) == "in ember, knit all two hundred forty six"
     assert [in_yarn(round_, garment) for round_ in garment.rounds[:3]] == ["", "", ""]
 
 
@@ -89,20 +89,20 @@ def test_how_to_bind_off_is_said() -> None:
     for instruction in ("bind off stretchily", "bind off in pattern"):
         garment = plan(("body", ["co20", "bo20"]))
         end = replace(garment.rounds[1], instruction=instruction)
-        assert spoken(end, garment) == f"bind off twenty{instruction.removeprefix('bind off')}"
+        assert say_round(end, garment) == f"bind off twenty{instruction.removeprefix('bind off')}"
 
 
 def test_a_round_without_stitches_is_said_as_it_is_written() -> None:
     """A note or a bare turn is still something to do."""
     garment = plan(("body", ["turn"]))
 
-    assert spoken(garment.rounds[0], garment) == "turn"
+    assert say_round(garment.rounds[0], garment) == "turn"
 
 
 def test_held_stitches_that_come_back_in_a_round_are_worked_across() -> None:
-    """"Return twelve" would leave them unknitted; put back alone, they are only returned."""
+    """ "Return twelve" would leave them unknitted; put back alone, they are only returned."""
     work = "Cast on 12 sts.\nHold 12 sts for left sleeve.\nCast on 40 sts.\n{}\nBind off."
     joined = plan_of(project(work.format("K40, k across left sleeve sts.")))
-    assert spoken(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
+    assert say_round(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
     put = plan_of(project(work.format("Return left sleeve to needles.")))
-    assert spoken(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve"
+    assert say_round(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve"

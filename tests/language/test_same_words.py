@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
-from stepper.language.understand import normal, phrases
+from stepper.language.understand import list_phrases, normalise
 
 
 def test_the_form_understood_is_not_itself_replaced() -> None:
@@ -11,4 +11,4 @@ def test_the_form_understood_is_not_itself_replaced() -> None:
 
 def test_no_wording_is_made_of_words_that_mean_nothing() -> None:
     """A wording of fillers and articles alone could never be told from silence."""
-    assert all(set(normal(phrase).split()) - FILLERS - ARTICLES for phrase in phrases())
+    assert all(set(normalise(phrase).split()) - FILLERS - ARTICLES for phrase in list_phrases())

@@ -3,8 +3,8 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 
-from stepper.language.understand import normal, phrases, understand
-from stepper.language.vocabulary import VOCABULARY, recommended
+from stepper.language.understand import list_phrases, normalise, understand
+from stepper.language.vocabulary import VOCABULARY, recommend_wordings
 from stepper.session import cues
 from tests.plans import final_increase
 
@@ -61,7 +61,7 @@ def test_spoken_wordings_have_several_words() -> None:
 def test_no_spoken_wording_is_the_beginning_of_another_cue() -> None:
     """A recogniser that stops listening too early must not act on another cue."""
     spoken = [
-        (normal(phrase).split(), wording)
+        (normalise(phrase).split(), wording)
         for wording in VOCABULARY
         for phrase in wording.spoken
         if "{" not in phrase
@@ -74,15 +74,15 @@ def test_no_spoken_wording_is_the_beginning_of_another_cue() -> None:
 
 def test_no_wording_is_there_twice() -> None:
     """Two rows with the same wording would make the order of the table decide."""
-    known = [normal(phrase) for phrase in phrases()]
+    known = [normalise(phrase) for phrase in list_phrases()]
 
     assert len(known) == len(set(known))
 
 
 def test_a_wording_is_recommended_for_every_cue() -> None:
     """The help names the first of each row: each stride has one of its own."""
-    assert all(recommended(cue) for cue in cues.CUES)
-    assert recommended(cues.Stride) == (
+    assert all(recommend_wordings(cue) for cue in cues.CUES)
+    assert recommend_wordings(cues.Stride) == (
         "by round",
         "by repeat",
         "by colour",

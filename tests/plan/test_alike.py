@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.alike import fold_alike
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.plans import plan
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
@@ -32,7 +32,7 @@ def test_plain_rounds_are_one_stretch() -> None:
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
 def test_every_round_is_in_one_stretch_and_like_its_first(path: Path) -> None:
     """Nothing is left out, nothing said twice, nothing counted in the middle goes unsaid."""
-    rounds = load(path).plan.rounds
+    rounds = load_project(path).plan.rounds
     at = 0
     for first, last in fold_alike(rounds):
         assert first.index == at

@@ -31,7 +31,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from pathlib import Path
 
-from stepper.craft.stitches import find, stitch
+from stepper.craft.stitches import find_stitch, stitch
 from stepper.plan.model import flatten
 from tests.plans import phrase
 
@@ -142,7 +142,7 @@ def joined(runs: Iterable[tuple[str, int, str]]) -> Runs:
 
 def uses_and_leaves(runs: Runs) -> tuple[int, int]:
     """Add up by the stitch table what a row takes from the left needle and puts on the right one."""
-    assert all(find(code) for code, _, _ in runs), runs
+    assert all(find_stitch(code) for code, _, _ in runs), runs
     return (
         sum(times * stitch(code).uses for code, times, _ in runs),
         sum(times * stitch(code).leaves for code, times, _ in runs),

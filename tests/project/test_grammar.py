@@ -49,7 +49,7 @@ def test_every_form_of_the_table_is_read_as_its_stitch(form: str) -> None:
     """A form in the table that no line may use would be a promise not kept."""
     line = read(f"K2, {form}, k to end.").line
     assert line is not None
-    entry = stitches.find(form)
+    entry = stitches.find_stitch(form)
     assert entry is not None
     assert line.sentences[0].elements[1].stitch == entry.code  # type: ignore[union-attr] # a round
 

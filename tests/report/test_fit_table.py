@@ -10,7 +10,7 @@ from stepper.plan.blend import blends
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
 from stepper.report.fit_report import report_fit
-from stepper.report.fit_table import ROWS, Present, table_lines
+from stepper.report.fit_table import ROWS, PresentChoice, table_lines
 from stepper.report.ranking import find_present
 from tests.plan.test_blend import switchback
 
@@ -20,7 +20,7 @@ def table(project: Project, most: int | None = ROWS) -> list[str]:
     plan = compile_plan(project).plan
     assert plan is not None
     found = report_fit(project, plan, tuple(blends(project)))
-    present = Present(
+    present = PresentChoice(
         name="as it is", lines=found.now, blend=find_present(project, found.ranked, alone=False)
     )
     return list(table_lines(found.ranked, project, present, most=most))

@@ -12,7 +12,7 @@ from stepper.commands.yarn import list_rows
 from stepper.project.reader import read_project
 from stepper.report.page import write_page
 from stepper.report.yarn import list_yarns
-from stepper.sitting.project_file import load, plan_of_text
+from stepper.sitting.project_file import load_project, plan_of_text
 from tests.report.test_markup import Seen, parsed
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
@@ -21,7 +21,7 @@ IDS = [path.stem for path in SAMPLES]
 
 def written(path: Path) -> str:
     """Write the page of a project file."""
-    loaded = load(path)
+    loaded = load_project(path)
     plan, rows = list_rows(loaded)
     return write_page(plan, loaded.project, rows)
 
@@ -88,7 +88,7 @@ def test_a_yoke_from_above_is_drawn_of_a_yoke_alone(path: Path) -> None:
 
 def test_every_count_of_the_plan_is_in_its_table() -> None:
     """Place, reason and number, in the order knitted."""
-    loaded = load(SAMPLES[-1])
+    loaded = load_project(SAMPLES[-1])
     markup = written(SAMPLES[-1])
     table = markup[markup.index('class="counts"') :].partition("</table>")[0]
     assert re.findall(r"<td>(\d+)</td>", table) == [

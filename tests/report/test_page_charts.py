@@ -7,15 +7,15 @@ from xml.etree import ElementTree
 
 import pytest
 
-from stepper.craft.stitches import codes
+from stepper.craft.stitches import list_codes
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from stepper.report.page_charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.page_yarns import assign_looks
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 SAMPLES = Path(__file__).parents[1] / "fixtures"
-PULLOVER = load(SAMPLES / "switchback.yaml").project
+PULLOVER = load_project(SAMPLES / "switchback.yaml").project
 SHADES = assign_looks(PULLOVER, ())
 
 
@@ -66,7 +66,7 @@ def test_it_is_read_out_to_those_who_do_not_see_it() -> None:
 
 def test_lace_has_symbols_and_its_repeat() -> None:
     """The repeat of the shawl's chart is framed; only right-side rows are numbered."""
-    project = load(SAMPLES / "shawl.yaml").project
+    project = load_project(SAMPLES / "shawl.yaml").project
     chart, looks = project.charts["ripple"], assign_looks(project, ())
     root = ElementTree.fromstring(draw_chart(chart, looks, "MC"))
     frame = next(each for each in root.iter("rect") if each.attrib.get("class") == "repeat")
@@ -99,7 +99,7 @@ def test_colourwork_is_explained_by_yarns() -> None:
     assert [words for _, words in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["ember", "chalk"]
 
 
-@pytest.mark.parametrize("code", codes())
+@pytest.mark.parametrize("code", list_codes())
 def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
     """No square of a chart is left empty but for knit, and each is named in the legend."""
     chart = Chart(name="one", rounds=((Cell(code, None),),), place=Span(line=1, column=1))

@@ -17,7 +17,7 @@ import numpy as np
 import pytest
 
 from stepper.commands.plan import write_page_file
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 CHROMIUM = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
 sync_api = pytest.importorskip("playwright.sync_api", reason="playwright is not installed")
@@ -51,7 +51,7 @@ def pages(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     addresses = {}
     for path in SAMPLES:
         target = folder / f"{path.stem}.html"
-        write_page_file(load(path), target)
+        write_page_file(load_project(path), target)
         addresses[path.stem] = target.as_uri()
     return addresses
 

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.language.places import sentence_case
 from stepper.report.page_rounds import write_rounds
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.plans import plan
 from tests.report.test_markup import parsed
 
@@ -18,7 +18,7 @@ SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
 def test_every_round_has_one_box_that_says_whose_it_is(path: Path) -> None:
     """As many boxes as rounds, in order, each named for its section and number."""
-    loaded = load(path)
+    loaded = load_project(path)
     seen = parsed("".join(write_rounds(loaded.plan)))
     boxes = [attributes["aria-label"] for name, attributes in seen.tags if name == "input"]
     assert boxes == [
@@ -48,4 +48,8 @@ def test_many_boxes_have_a_row_of_their_own() -> None:
 def test_a_round_in_one_colour_names_it_on_paper() -> None:
     """Behind the instruction, since its stitches name none."""
     said = parsed("".join(write_rounds(plan(("yoke", ["co8", "k8", "k8:A", "(k1:A k1)x4", "k8"]))))).data
-    assert [words for words in ("K8.", "K8:A in A.", "K8 in MC.") if words in said] == ["K8.", "K8:A in A.", "K8 in MC."]
+    assert [words for words in ("K8.", "K8:A in A.", "K8 in MC.") if words in said] == [
+        "K8.",
+        "K8:A in A.",
+        "K8 in MC.",
+    ]

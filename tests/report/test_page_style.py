@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from stepper.report.page_style import STYLE, footer
+from stepper.report.page_style import STYLE, footer_rule
 
 
 def test_nothing_is_fetched() -> None:
@@ -20,7 +20,7 @@ def test_nothing_is_fetched() -> None:
 )
 def test_a_title_stays_a_title(title: str) -> None:
     """Whatever is in it, no quote, brace, bracket or line break of it is left as such."""
-    inside = re.search(r'content: "(.*) · "', footer(title))
+    inside = re.search(r'content: "(.*) · "', footer_rule(title))
     assert inside is not None
     assert not re.search(r'["{}<>\n;*/]', inside.group(1))
     assert re.sub(r"\\([0-9a-f]+) ", lambda code: chr(int(code.group(1), 16)), inside.group(1)) == title

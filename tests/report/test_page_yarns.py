@@ -8,7 +8,7 @@ import pytest
 
 from stepper.craft.colour import contrast, rgb_from_hex
 from stepper.report.page_yarns import assign_looks
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
@@ -17,7 +17,7 @@ SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 def test_every_yarn_is_told_apart_without_colour(path: Path) -> None:
     """The first is plain, every other has a letter of its own that can be read on it: 3:1 for large letters
     (SC 1.4.3), in colour and so in the grey of the same luminance."""
-    found = list(assign_looks(load(path).project, ("odd", "odder")).values())
+    found = list(assign_looks(load_project(path).project, ("odd", "odder")).values())
     letters = [shade.letter for shade in found]
     assert len(set(letters)) == len(letters)
     assert letters[0] == ""
@@ -28,5 +28,5 @@ def test_every_yarn_is_told_apart_without_colour(path: Path) -> None:
 
 def test_yarns_of_one_letter_get_others() -> None:
     """More yarns than letters in their keys are still told apart."""
-    found = assign_looks(load(SAMPLES[-1]).project, [f"A{number}" for number in range(9)])
+    found = assign_looks(load_project(SAMPLES[-1]).project, [f"A{number}" for number in range(9)])
     assert len({shade.letter for shade in found.values()}) == len(found)

@@ -10,9 +10,9 @@ from stepper.plan.model import Round
 from stepper.plan.yoke import yoke_of
 from stepper.report.page_yarns import assign_looks
 from stepper.report.page_yoke import draw_yoke_rings
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
-LOADED = load(Path(__file__).parents[1] / "fixtures" / "switchback.yaml")
+LOADED = load_project(Path(__file__).parents[1] / "fixtures" / "switchback.yaml")
 YOKE = yoke_of(LOADED.plan.rounds)
 SHADES = assign_looks(LOADED.project, ())
 

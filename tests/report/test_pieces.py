@@ -8,14 +8,14 @@ from pathlib import Path
 import pytest
 
 from stepper.report.pieces import GarmentPiece, lay_out_pieces, merge_like_pieces
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 SAMPLES = Path(__file__).parents[1] / "fixtures"
 
 
 def laid(name: str) -> tuple[GarmentPiece, ...]:
     """Lay out a sample."""
-    loaded = load(SAMPLES / f"{name}.yaml")
+    loaded = load_project(SAMPLES / f"{name}.yaml")
     return lay_out_pieces(loaded.plan, loaded.project)
 
 

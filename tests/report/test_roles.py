@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.report.roles import assign_roles, find_divide, settled
+from stepper.report.roles import assign_roles, count_before_edges, find_divide
 from tests.garments import NAMES, read_garment
 from tests.plans import plan
 
@@ -71,4 +71,4 @@ def test_a_back_alone_has_no_chest() -> None:
 def test_the_edges_at_the_end_are_not_part_of_the_width() -> None:
     """Two rounds that bind off."""
     rounds = plan(("a", ["co6", "k6", "bo2 k4", "bo4"])).rounds
-    assert settled(assign_roles(rounds).flow, (0, 1, 2, 3)) == 2
+    assert count_before_edges(assign_roles(rounds).flow, (0, 1, 2, 3)) == 2

@@ -10,14 +10,14 @@ import pytest
 
 from stepper.report.pieces import lay_out_pieces
 from stepper.report.schematic import describe_pieces, draw_schematic
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))
 
 
 def drawn(path: Path) -> ElementTree.Element:
     """Draw a sample and read the drawing."""
-    loaded = load(path)
+    loaded = load_project(path)
     found = lay_out_pieces(loaded.plan, loaded.project)
     return ElementTree.fromstring(draw_schematic(found, title="A & B", units=loaded.plan.units))
 
@@ -63,7 +63,7 @@ def test_it_is_symmetrical() -> None:
 
 def test_it_is_told_to_those_who_do_not_see_it() -> None:
     """Every piece with its widths and its length, in the units of the file."""
-    loaded = load(SAMPLES[-1])
+    loaded = load_project(SAMPLES[-1])
     said = describe_pieces(lay_out_pieces(loaded.plan, loaded.project), "cm")
     assert "Neckband, yoke and body: 41.7 cm around at its beginning" in said
     assert drawn(SAMPLES[-1]).attrib["aria-label"].startswith("A & B: the pieces flat and to scale.")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.report.tape import Tape, is_whole, unworked
+from stepper.report.tape import Tape, count_unworked, is_whole
 from tests.garments import read_garment
 from tests.plans import plan
 
@@ -38,4 +38,4 @@ def test_a_short_row_is_no_round_but_the_one_that_closes_it_is(text: str, whole:
     assert is_whole(rounds[1]) is whole
     assert not is_whole(rounds[0])
     assert not is_whole(rounds[2])
-    assert unworked(rounds[1]) == (0 if text == "k20" else int(text.split("rest")[1].split()[0]))
+    assert count_unworked(rounds[1]) == (0 if text == "k20" else int(text.split("rest")[1].split()[0]))

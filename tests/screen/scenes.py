@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
-from stepper.screen.answers import pick_answers
+from stepper.screen.answer_lines import pick_answers
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import list_entries
@@ -147,7 +147,9 @@ def at(words: Sequence[str], *keys: str, devices: DeviceStatus | None = None) ->
     return lambda: Desk().do(*words).scene(*keys, devices=devices)
 
 
-_LISTENING = DeviceStatus(ears=EarsState.LISTENING, why_no_ears="", mouth=MouthState.SPEAKING, why_no_mouth="")
+_LISTENING = DeviceStatus(
+    ears=EarsState.LISTENING, why_no_ears="", mouth=MouthState.SPEAKING, why_no_mouth=""
+)
 _HEARD = replace(_LISTENING, heard=HeardWords(text="where am i", did="answered"))
 _CLOSED = replace(_LISTENING, ears=EarsState.CLOSED, mouth=MouthState.QUIET)
 

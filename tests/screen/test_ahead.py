@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.ahead import draw_progress, duration, find_next_shaping, list_facts
+from stepper.screen.ahead import draw_progress, find_next_shaping, list_facts, say_duration
 from stepper.screen.course import course_of
 from stepper.screen.rows import text_of
 from stepper.session.state import Asking, Knitting, Position, State, TimedStep
@@ -91,4 +91,4 @@ def test_the_bar_is_full_at_the_end_and_empty_before_it() -> None:
 )
 def test_a_time_is_no_finer_than_anyone_can_foresee(seconds: float, said: str) -> None:
     """Minutes up to an hour, tens of minutes up to ten hours, then hours."""
-    assert duration(seconds) == said
+    assert say_duration(seconds) == said

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.screen.cells import LEGEND, draw_square, is_turned, repetition_at, sign_of, squares
+from stepper.screen.cells import LEGEND, draw_square, draw_squares, is_turned, repetition_at, sign_of
 from stepper.screen.style import Depth
 from tests.plans import plan
 from tests.screen.scenes import garment, yarns
@@ -29,13 +29,13 @@ def test_signs_lean_as_the_stitches_do() -> None:
 def test_there_are_as_many_squares_as_stitches() -> None:
     """For every round of a garment with everything in it."""
     for round_ in garment().rounds:
-        assert len(squares(round_)) == round_.progress
+        assert len(draw_squares(round_)) == round_.progress
 
 
 def test_a_wrong_side_row_is_seen_from_the_right_side() -> None:
     """A purl from behind is a knit from the front, and the last stitch of the row lies at the right edge."""
     row = garment().rounds[-2]
-    seen = squares(row)
+    seen = draw_squares(row)
 
     assert is_turned(row)
     assert [square.sign for square in seen[:2]] == ["/", ""]
@@ -44,7 +44,9 @@ def test_a_wrong_side_row_is_seen_from_the_right_side() -> None:
 def test_three_yarns_are_three_letters() -> None:
     """Told apart without any colour."""
     round_ = garment().rounds[5]
-    letters = {draw_square(each, yarns(), Depth.NONE, 1, here=True, dim=False).text for each in squares(round_)}
+    letters = {
+        draw_square(each, yarns(), Depth.NONE, 1, here=True, dim=False).text for each in draw_squares(round_)
+    }
 
     assert letters == {".", "A", "B"}
 

@@ -1,13 +1,13 @@
 from __future__ import annotations
 
-from stepper.screen.chart_page import chart_page, middle_of
+from stepper.screen.chart_page import draw_chart_page, middle_of
 from stepper.screen.course import course_of
 from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, garment, terminal
 
 
 def _rows(desk: Desk, *keys: str, columns: int = 80, rows: int = 24) -> list[str]:
-    return [text_of(row) for row in chart_page(desk.scene("d", *keys), terminal(columns, rows))]
+    return [text_of(row) for row in draw_chart_page(desk.scene("d", *keys), terminal(columns, rows))]
 
 
 def test_the_first_round_is_below_and_finished_rounds_are_marked() -> None:

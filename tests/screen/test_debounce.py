@@ -6,13 +6,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.debounce import BOUNCE_S, Presses, PressVerdict, judge
+from stepper.screen.debounce import BOUNCE_S, Presses, PressVerdict, judge_press
 
 
 def _judged(times: list[float], key: str = "space") -> list[PressVerdict]:
     presses, verdicts = Presses(), []
     for at_s in times:
-        verdict, presses = judge(presses, key, at_s)
+        verdict, presses = judge_press(presses, key, at_s)
         verdicts.append(verdict)
     return verdicts
 
@@ -34,9 +34,9 @@ def test_presses_a_quarter_of_a_second_apart_all_count(gaps: list[float]) -> Non
 
 def test_another_key_counts_at_once() -> None:
     """Undo right after a step is meant."""
-    verdict, presses = judge(Presses(), "space", 1.0)
+    verdict, presses = judge_press(Presses(), "space", 1.0)
     assert verdict is PressVerdict.COUNTS
-    assert judge(presses, "u", 1.01)[0] is PressVerdict.COUNTS
+    assert judge_press(presses, "u", 1.01)[0] is PressVerdict.COUNTS
 
 
 @pytest.mark.parametrize("wait", [0.26, 0.4, 0.5, 0.66, 1.0])

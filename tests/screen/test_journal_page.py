@@ -1,13 +1,13 @@
 from __future__ import annotations
 
-from stepper.screen.journal_page import find_marked, journal_page
+from stepper.screen.journal_page import draw_journal_page, find_marked
 from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, terminal
 
 
 def _text(desk: Desk, *keys: str, rows: int = 24) -> str:
     return "\n".join(
-        text_of(row).rstrip() for row in journal_page(desk.scene("j", *keys), terminal(80, rows))
+        text_of(row).rstrip() for row in draw_journal_page(desk.scene("j", *keys), terminal(80, rows))
     )
 
 

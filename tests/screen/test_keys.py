@@ -5,7 +5,7 @@ import pytest
 from stepper.language.understand import NotUnderstood, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.screen.keys import BY_KEY, KEYS, NUMBER_KEYS, PAGES, Key
-from stepper.screen.keys_page import example
+from stepper.screen.keys_page import fill_blanks
 from stepper.session import cues
 from tests.screen.scenes import Desk
 
@@ -73,7 +73,7 @@ def test_every_key_is_a_cue_by_voice_too(row: Key) -> None:
     """What can be pressed can be said, and what the page tells her to say is understood as that cue."""
     assert {wording.cue for wording in VOCABULARY} >= set(row.kinds)
     for kind, phrase in zip(row.kinds, row.spoken, strict=True):
-        cue = understand(example(phrase, "chalk"), DESK.plan, counting=True)
+        cue = understand(fill_blanks(phrase, "chalk"), DESK.plan, counting=True)
         assert not isinstance(cue, NotUnderstood), phrase
         assert type(cue) is kind
         assert not isinstance(cue, cues.Look) or PAGES[cue.view] is row.page

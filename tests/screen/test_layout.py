@@ -3,12 +3,12 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.layout import Block, stack
+from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.rows import row, row_width, text_of
 
 
 def _texts(blocks: list[Block], rows: int) -> list[str]:
-    return [text_of(each) for each in stack(blocks, 20, rows)]
+    return [text_of(each) for each in stack_blocks(blocks, 20, rows)]
 
 
 def test_what_matters_most_stays_when_room_is_short() -> None:
@@ -57,7 +57,7 @@ def test_the_stack_is_exactly_as_high_as_the_screen(
 ) -> None:
     """Whatever is in it."""
     blocks = [Block(rank=rank, rows=[row("x" * 30)] * high, least=least) for rank, high, least in made]
-    shown = stack(blocks, columns, rows)
+    shown = stack_blocks(blocks, columns, rows)
 
     assert len(shown) == rows
     assert all(row_width(each) <= columns for each in shown)

@@ -4,7 +4,7 @@ from itertools import combinations
 
 import pytest
 
-from stepper.screen.numerals import FIELD, Scale, numeral
+from stepper.screen.numerals import FIELD, Scale, draw_numeral
 from stepper.screen.rows import row_width, text_of
 
 
@@ -20,14 +20,14 @@ def test_no_two_numerals_look_alike() -> None:
 def test_a_number_is_as_big_as_its_scale_says(scale: Scale, blocks: bool) -> None:
     """The layout counts on it."""
     for number in (0, 7, 30, 128, 9999):
-        drawn = numeral(number, scale, blocks=blocks)
+        drawn = draw_numeral(number, scale, blocks=blocks)
         assert len(drawn) == scale.rows
         assert {row_width(each) for each in drawn} == {scale.columns(len(str(number)))}
 
 
 def test_a_numeral_is_what_it_is() -> None:
     """Read by eye."""
-    assert [text_of(each).rstrip() for each in numeral(47, Scale.LARGE)] == [
+    assert [text_of(each).rstrip() for each in draw_numeral(47, Scale.LARGE)] == [
         "██    ██  ████████",
         "██    ██        ██",
         "██    ██      ████",
@@ -35,5 +35,9 @@ def test_a_numeral_is_what_it_is() -> None:
         "      ██      ██",
         "      ██      ██",
     ]
-    assert [text_of(each) for each in numeral(20, Scale.SMALL)] == ["▀▀▀▄ ▄▀▀▄", " ▄█▀ █  █", "██▄▄ ▀▄▄▀"]
-    assert all(text_of(each).isascii() for each in numeral(20, Scale.SMALL, blocks=False))
+    assert [text_of(each) for each in draw_numeral(20, Scale.SMALL)] == [
+        "▀▀▀▄ ▄▀▀▄",
+        " ▄█▀ █  █",
+        "██▄▄ ▀▄▄▀",
+    ]
+    assert all(text_of(each).isascii() for each in draw_numeral(20, Scale.SMALL, blocks=False))

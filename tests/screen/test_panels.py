@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.colour import rgb_from_hex
-from stepper.screen.panels import panel, put_side_by_side
+from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
 
@@ -14,7 +14,7 @@ COLOURS = {"MC": rgb_from_hex("#ece6d8"), "A": rgb_from_hex("#1f4d3a")}
 
 def test_in_colour_a_square_has_its_letter_and_its_ground() -> None:
     """Two columns a square; no stitch is an empty place."""
-    head, first, second = panel("in colour", SQUARES, SIGNS, COLOURS, Depth.TRUE)
+    head, first, second = draw_panel("in colour", SQUARES, SIGNS, COLOURS, Depth.TRUE)
     assert text_of(head).strip() == "in colour"
     assert text_of(first) == " . A     "
     assert text_of(second).rstrip() == " A A ."
@@ -23,27 +23,27 @@ def test_in_colour_a_square_has_its_letter_and_its_ground() -> None:
 
 def test_without_a_letter_only_the_ground_tells() -> None:
     """What vanishes in grey vanishes here."""
-    _, first, _ = panel("in grey", SQUARES, {}, COLOURS, Depth.TRUE)
+    _, first, _ = draw_panel("in grey", SQUARES, {}, COLOURS, Depth.TRUE)
     assert text_of(first).strip() == ""
     assert first[1].paint.ground == COLOURS["A"]
 
 
 def test_without_colours_a_digit_tells_how_light_it_is() -> None:
     """#ece6d8 has L* 91.3, #1f4d3a 29.1 (scikit-image): nine and two; the letters stay where they are asked for."""
-    _, first, second = panel("in grey", SQUARES, {}, COLOURS, Depth.NONE)
+    _, first, second = draw_panel("in grey", SQUARES, {}, COLOURS, Depth.NONE)
     assert text_of(first).split() == ["9", "2"]
     assert text_of(second).split() == ["2", "2", "9"]
-    assert text_of(panel("in colour", SQUARES, SIGNS, COLOURS, Depth.NONE)[1]).split() == [".", "A"]
+    assert text_of(draw_panel("in colour", SQUARES, SIGNS, COLOURS, Depth.NONE)[1]).split() == [".", "A"]
 
 
 def test_a_yarn_without_a_colour_is_a_question() -> None:
     """Nothing is made up for it."""
-    assert text_of(panel("in grey", SQUARES, {}, {}, Depth.TRUE)[1]).split() == ["?", "?"]
+    assert text_of(draw_panel("in grey", SQUARES, {}, {}, Depth.TRUE)[1]).split() == ["?", "?"]
 
 
 def test_as_many_panels_as_fit_stand_beside_each_other() -> None:
     """Three of nine columns with gaps of three are 33; the next begins a line of its own below."""
-    drawn = panel("in colour", SQUARES, SIGNS, COLOURS, Depth.TRUE)
+    drawn = draw_panel("in colour", SQUARES, SIGNS, COLOURS, Depth.TRUE)
     assert row_width(drawn[0]) == 9
     wide = put_side_by_side([drawn] * 4, 35)
     assert len(wide) == 7

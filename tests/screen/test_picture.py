@@ -4,10 +4,10 @@ import xml.etree.ElementTree as ET
 
 import pytest
 
-from stepper.screen.picture import CELL, svg
+from stepper.screen.picture import CELL, write_svg
 from stepper.screen.rows import row, text_of
 from stepper.screen.style import Depth
-from stepper.screen.view import view
+from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, terminal
 
 NS = "{http://www.w3.org/2000/svg}"
@@ -17,8 +17,8 @@ NS = "{http://www.w3.org/2000/svg}"
 @pytest.mark.parametrize("depth", Depth)
 def test_every_screen_is_a_picture_that_can_be_read(moment: str, depth: Depth) -> None:
     """Well-formed (read by an XML parser), and every word of the screen is in it, once."""
-    rows = view(MOMENTS[moment](), terminal(depth=depth))
-    root = ET.fromstring(svg(rows, 80, title=moment))
+    rows = draw_screen(MOMENTS[moment](), terminal(depth=depth))
+    root = ET.fromstring(write_svg(rows, 80, title=moment))
     written = sorted("".join(each.itertext()) for each in root.iter(f"{NS}text"))
 
     letters = "".join(text_of(each) for each in rows)
@@ -28,7 +28,7 @@ def test_every_screen_is_a_picture_that_can_be_read(moment: str, depth: Depth) -
 
 def test_words_of_hers_cannot_break_it() -> None:
     """A title is escaped."""
-    root = ET.fromstring(svg([row("<b>&\"'")], 10, title='a "<&'))
+    root = ET.fromstring(write_svg([row("<b>&\"'")], 10, title='a "<&'))
 
     assert root.attrib["aria-label"] == 'a "<&'
     assert "".join(root.find(f".//{NS}text").itertext()) == "<b>&\"'"  # type: ignore[union-attr]
@@ -36,7 +36,7 @@ def test_words_of_hers_cannot_break_it() -> None:
 
 def test_blocks_fill_the_cells_they_stand_for() -> None:
     """Two full blocks are two cells, a lower half is half a cell high."""
-    root = ET.fromstring(svg([row("██ ▄")], 4, title=""))
+    root = ET.fromstring(write_svg([row("██ ▄")], 4, title=""))
     full, half = list(root.iter(f"{NS}rect"))[1:]
 
     assert (float(full.attrib["width"]), float(full.attrib["height"])) == (2 * CELL[0], CELL[1])

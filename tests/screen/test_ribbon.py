@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.ribbon import ribbon
+from stepper.screen.ribbon import draw_ribbon
 from stepper.screen.rows import text_of
 from tests.screen.scenes import garment
 
@@ -15,7 +15,7 @@ def test_thick_is_what_is_worked(columns: int, index: int, data: st.DataObject) 
     """As wide as asked for; empty before the first stitch, full after the last, never full before it."""
     total = ROUNDS[index].progress
     stitches = data.draw(st.integers(0, total))
-    line = text_of(ribbon(ROUNDS[index], stitches, columns, blocks=True))
+    line = text_of(draw_ribbon(ROUNDS[index], stitches, columns, blocks=True))
 
     assert len(line) == columns
     assert (line.count("█") == columns) == (stitches == total)
@@ -24,12 +24,12 @@ def test_thick_is_what_is_worked(columns: int, index: int, data: st.DataObject) 
 
 def test_a_round_fills_from_the_right_and_a_wrong_side_row_from_the_left() -> None:
     """As the needles do."""
-    assert text_of(ribbon(ROUNDS[2], 30, 10, blocks=True)) == "────◂█████"
-    assert text_of(ribbon(ROUNDS[10], 24, 10, blocks=False)) == "####>-----"
+    assert text_of(draw_ribbon(ROUNDS[2], 30, 10, blocks=True)) == "────◂█████"
+    assert text_of(draw_ribbon(ROUNDS[10], 24, 10, blocks=False)) == "####>-----"
 
 
 def test_markers_lie_across_the_line() -> None:
     """Three of them at a quarter, a half and three quarters of sixty stitches."""
-    line = text_of(ribbon(ROUNDS[3], 1, 40, blocks=True))
+    line = text_of(draw_ribbon(ROUNDS[3], 1, 40, blocks=True))
 
     assert [40 - 1 - at for at, sign in enumerate(line) if sign == "┃"] == [30, 20, 10]

@@ -3,14 +3,14 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.numerals import Scale
-from stepper.screen.round_page import round_page, scale_for
+from stepper.screen.round_page import draw_round_page, scale_for
 from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, SIZES, Desk, terminal
 
 
 def _text(scene_of: str, columns: int, rows: int) -> str:
-    return "\n".join(text_of(row) for row in round_page(MOMENTS[scene_of](), terminal(columns, rows)))
+    return "\n".join(text_of(row) for row in draw_round_page(MOMENTS[scene_of](), terminal(columns, rows)))
 
 
 def test_numerals_grow_with_the_screen() -> None:
@@ -37,7 +37,7 @@ def test_the_yarns_in_hand_are_named_with_their_signs() -> None:
 def test_a_section_of_a_hundred_rounds_leaves_room_for_the_words() -> None:
     """Three numerals are wider than two."""
     desk = Desk(plan(("body", ["co8", *["(k1 p1)x4"] * 120]))).do("go to round 118")
-    text = "\n".join(text_of(row) for row in round_page(desk.scene(), terminal()))
+    text = "\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal()))
 
     assert "of 121" in text
     assert "Knit one, purl one, four times." in text
@@ -54,7 +54,7 @@ def test_the_smallest_screens_still_say_round_and_step() -> None:
 def test_a_long_answer_does_not_push_the_round_away() -> None:
     """Whatever is told, round and instruction stay."""
     desk = Desk().do("next", "what can i say")
-    text = "\n".join(text_of(row) for row in round_page(desk.scene(), terminal(40, 12)))
+    text = "\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal(40, 12)))
 
     assert "of 3" in text
     assert "Knit two, purl two" in text
@@ -68,6 +68,6 @@ def test_where_a_float_is_caught_stays_on_the_screen_all_round_long() -> None:
         "Catch pine behind stitch 5 of each repeat: it floats over 8 stitches",
     )
     desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": remarks})]))).do("next", "stitch 10")
-    text = " ".join("\n".join(text_of(row) for row in round_page(desk.scene(), terminal())).split())
+    text = " ".join("\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal())).split())
     assert "Catch pine behind stitch 5" in text
     assert "Change to 4 mm" not in text

@@ -8,10 +8,9 @@ from wcwidth import wcswidth, wcwidth
 
 from stepper.screen.rows import (
     Span,
-    add_title,
     clean,
     cut,
-    flow,
+    flow_facts,
     pad,
     paragraph,
     put_apart,
@@ -20,8 +19,9 @@ from stepper.screen.rows import (
     row_width,
     shorten,
     text_of,
-    width,
+    text_width,
     wrap,
+    write_fact,
 )
 from stepper.screen.style import BOLD
 
@@ -31,11 +31,11 @@ WORDS = st.text(st.sampled_from("ab é漢字ｗ🧶 ́-"), max_size=40)
 def test_width_is_that_of_terminals() -> None:
     """Checked against wcwidth for letters of a pattern's languages, wide ones and marks that combine."""
     for text in ("Ärmel", "袖口", "ｗｉｄｅ", "e\u0301", "abc", "Ω", "🧶"):
-        assert width(text) == wcswidth(text), text
+        assert text_width(text) == wcswidth(text), text
     for code in (*range(0x20, 0x7F), *range(0xA1, 0x250), *range(0x3040, 0x30FF), *range(0x4E00, 0x4F00)):
         # On a soft hyphen terminals do not agree; what is not assigned is in no pattern.
         if chr(code) != "\xad" and unicodedata.category(chr(code)) != "Cn":
-            assert width(chr(code)) == max(0, wcwidth(chr(code))), hex(code)
+            assert text_width(chr(code)) == max(0, wcwidth(chr(code))), hex(code)
 
 
 def test_nothing_that_moves_the_cursor_gets_through() -> None:
@@ -49,7 +49,7 @@ def test_wrapped_lines_fit_and_lose_no_word(text: str, columns: int) -> None:
     lines = wrap(text, columns)
 
     assert "".join("".join(lines).split()) == "".join(clean(text).split())
-    assert all(width(line) <= max(columns, 2) for line in lines)
+    assert all(text_width(line) <= max(columns, 2) for line in lines)
 
 
 @given(WORDS, st.integers(0, 30))
@@ -57,7 +57,7 @@ def test_cut_padded_and_shortened_keep_to_the_width(text: str, columns: int) -> 
     """The one thing that tears a screen is a row that is too wide."""
     assert row_width(cut(row(text), columns)) <= columns
     assert row_width(pad(row(text), columns)) == columns
-    assert width(shorten(text, columns)) <= columns
+    assert text_width(shorten(text, columns)) <= columns
 
 
 def test_shortened_says_that_something_is_missing() -> None:
@@ -75,9 +75,9 @@ def test_rows_are_put_apart_and_beside_each_other() -> None:
 
 def test_facts_flow_and_none_is_broken() -> None:
     """As many to a row as fit."""
-    facts = [add_title("Count", "60"), add_title("Needle", "4 mm"), add_title("Yarn", "pine joins")]
+    facts = [write_fact("Count", "60"), write_fact("Needle", "4 mm"), write_fact("Yarn", "pine joins")]
 
-    assert [text_of(each) for each in flow(facts, 24)] == ["Count 60   Needle 4 mm", "Yarn pine joins"]
+    assert [text_of(each) for each in flow_facts(facts, 24)] == ["Count 60   Needle 4 mm", "Yarn pine joins"]
     assert facts[0][1] == Span("60", BOLD)
 
 

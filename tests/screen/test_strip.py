@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from stepper.screen.course import course_of
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.strip import part_in_hand, place_within, strip, window_of
+from stepper.screen.strip import draw_strip, part_in_hand, place_within, window_of
 from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
 from tests.screen.scenes import garment, terminal, yarns
@@ -19,7 +19,7 @@ def _state(index: int, stitch: int = 0, by: By = By.ROUND) -> State:
 
 
 def _strip(state: State, columns: int = 40, rows: int = 4, square: int = 1) -> list[str]:
-    drawn = strip(COURSE, state, yarns(), terminal(columns, 24), rows=rows, square=square)
+    drawn = draw_strip(COURSE, state, yarns(), terminal(columns, 24), rows=rows, square=square)
     return [text_of(row).rstrip() for row in drawn]
 
 
@@ -53,7 +53,7 @@ def test_the_window_holds_the_beginning_of_the_step(
 def test_no_row_is_wider_than_the_screen(square: int) -> None:
     """For every round of the garment."""
     for index in range(len(COURSE.rounds)):
-        for row in strip(COURSE, _state(index), yarns(), terminal(40, 24), rows=7, square=square):
+        for row in draw_strip(COURSE, _state(index), yarns(), terminal(40, 24), rows=7, square=square):
             assert row_width(row) <= 40
 
 

@@ -13,10 +13,10 @@ from stepper.screen.style import (
     Badge,
     Depth,
     Paint,
-    badge,
     best_ink,
     dim_colour,
     match_colour,
+    paint_badge,
     paint_ground,
 )
 
@@ -43,7 +43,7 @@ def test_letters_on_a_painted_ground_read_in_every_depth(colour: Rgb, depth: Dep
 @pytest.mark.parametrize("depth", [Depth.TRUE, Depth.INDEXED])
 def test_a_patch_reads_better_than_it_must(kind: Badge, depth: Depth) -> None:
     """7:1 is what WCAG 2 asks for under harder conditions (SC 1.4.6); lamp light is one."""
-    paint = badge(kind, depth)
+    paint = paint_badge(kind, depth)
 
     assert paint.ground is not None
     assert paint.ink is not None
@@ -74,7 +74,7 @@ def test_a_colour_the_terminal_has_is_shown_as_it_is(depth: Depth) -> None:
 
 def test_without_colour_a_patch_is_reversed() -> None:
     """So that it is found even then."""
-    assert badge(Badge.OFF, Depth.NONE) == Paint(bold=True, reverse=True)
+    assert paint_badge(Badge.OFF, Depth.NONE) == Paint(bold=True, reverse=True)
 
 
 @given(COLOURS)

@@ -3,7 +3,15 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.keys import KEYS, Page, TypedEntry
-from stepper.screen.ui_state import FADES_S, LONGEST_LINE, KeyRequest, UIState, fade, paste_text, press_key
+from stepper.screen.ui_state import (
+    FADES_S,
+    LONGEST_LINE,
+    KeyRequest,
+    UIState,
+    fade_typed,
+    paste_text,
+    press_key,
+)
 from stepper.session import cues
 from tests.screen.scenes import Desk
 
@@ -79,7 +87,7 @@ def test_figures_left_alone_fade() -> None:
     """After a while enter is a step again."""
     hands = Hands().press("2", "4")
     hands.now += FADES_S
-    assert fade(hands.ui, hands.now).digits == ""
+    assert fade_typed(hands.ui, hands.now).digits == ""
     hands.press("enter")
 
     assert hands.cues == [cues.Next()]

@@ -9,7 +9,7 @@ from stepper.craft.colour import contrast
 from stepper.screen.keys import Page
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
-from stepper.screen.view import view
+from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, SIZES, terminal
 
 GOLDEN = Path(__file__).parent / "golden"
@@ -24,7 +24,7 @@ _BLOCK_SIGNS = frozenset("█▀▄ ")
 def test_the_screen_is_as_it_was_agreed_on(moment: str, size: tuple[int, int]) -> None:
     """A change of what she sees is a change of a text that somebody reads."""
     columns, rows = size
-    shown = view(MOMENTS[moment](), terminal(columns, rows))
+    shown = draw_screen(MOMENTS[moment](), terminal(columns, rows))
     text = "\n".join(text_of(row).rstrip() for row in shown).rstrip("\n") + "\n"
     path = GOLDEN / f"{moment}-{columns}x{rows}.txt"
     if os.environ.get(UPDATE) == "1":
@@ -47,7 +47,7 @@ def test_every_screen_has_its_size_whatever_the_size(moment: str, blocks: bool) 
     """Nothing is ever wider or higher than the window, down to one cell."""
     scene = MOMENTS[moment]()
     for columns, rows in [*SIZES, (1, 1), (10, 3), (24, 8), (59, 17), (200, 60)]:
-        shown = view(scene, terminal(columns, rows, blocks=blocks))
+        shown = draw_screen(scene, terminal(columns, rows, blocks=blocks))
 
         assert len(shown) == rows
         assert max(row_width(row) for row in shown) <= columns
@@ -59,7 +59,7 @@ def test_every_text_has_enough_contrast(moment: str, depth: Depth) -> None:
     """On a ground of ours the ink is 4.5:1 from it or more (WCAG 2, SC 1.4.3); elsewhere the terminal's own ink
     stands on its own ground, which is how a dark and a light terminal are both served."""
     for columns, rows in SIZES:
-        for row in view(MOMENTS[moment](), terminal(columns, rows, depth)):
+        for row in draw_screen(MOMENTS[moment](), terminal(columns, rows, depth)):
             for span in row:
                 if set(span.text) <= _BLOCK_SIGNS:
                     continue  # part of a picture: it has no letters
@@ -73,7 +73,7 @@ def test_every_text_has_enough_contrast(moment: str, depth: Depth) -> None:
 @pytest.mark.parametrize("moment", MOMENTS)
 def test_without_colour_nothing_is_coloured(moment: str) -> None:
     """Where a terminal has no colours none is asked for."""
-    for row in view(MOMENTS[moment](), terminal()):
+    for row in draw_screen(MOMENTS[moment](), terminal()):
         assert all(span.paint.ground is None and span.paint.ink is None for span in row)
 
 
@@ -81,7 +81,7 @@ def test_without_colour_nothing_is_coloured(moment: str) -> None:
 def test_a_plain_terminal_gets_ascii_alone(moment: str) -> None:
     """A console that knows no more must not show boxes and question marks."""
     for columns, rows in SIZES:
-        for row in view(MOMENTS[moment](), terminal(columns, rows, blocks=False)):
+        for row in draw_screen(MOMENTS[moment](), terminal(columns, rows, blocks=False)):
             assert text_of(row).isascii(), text_of(row)
 
 
@@ -91,7 +91,7 @@ def test_colour_changes_no_letter() -> None:
         if scene().ui.page is Page.YOKE:
             continue
         texts = {
-            "\n".join(text_of(row).rstrip() for row in view(scene(), terminal(depth=depth)))
+            "\n".join(text_of(row).rstrip() for row in draw_screen(scene(), terminal(depth=depth)))
             for depth in Depth
         }
         assert len(texts) == 1, moment
@@ -100,7 +100,9 @@ def test_colour_changes_no_letter() -> None:
 def test_the_half_second_holds_on_every_size() -> None:
     """Round, what to do and whether the count stands are there on the smallest of the three screens too."""
     for columns, rows in SIZES:
-        text = "\n".join(text_of(row) for row in view(MOMENTS["count-stands"](), terminal(columns, rows)))
+        text = "\n".join(
+            text_of(row) for row in draw_screen(MOMENTS["count-stands"](), terminal(columns, rows))
+        )
         assert "of 3" in text
         assert "Knit two, purl two" in " ".join(text.split())
         assert "count stands" in text

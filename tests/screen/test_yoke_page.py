@@ -7,13 +7,13 @@ import pytest
 from stepper.screen.course import course_of
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth, Terminal, dim_colour
-from stepper.screen.yoke_page import rings_of, yoke_page
+from stepper.screen.yoke_page import draw_yoke_page, rings_of
 from tests.plans import plan
 from tests.screen.scenes import COLOURS, Desk, garment, terminal
 
 
 def _page(desk: Desk, size: Terminal) -> list[str]:
-    return [text_of(row) for row in yoke_page(desk.scene("o"), size)]
+    return [text_of(row) for row in draw_yoke_page(desk.scene("o"), size)]
 
 
 def test_the_yoke_is_all_that_comes_before_the_division() -> None:
@@ -47,7 +47,7 @@ def test_the_picture_is_as_wide_as_high_and_in_the_middle() -> None:
 def test_finished_rounds_are_in_full_colour_and_the_rest_steps_back() -> None:
     """Half way through, both are there."""
     desk = Desk().do("go to yoke round 4")
-    page = yoke_page(desk.scene("o"), terminal(80, 40, Depth.TRUE))
+    page = draw_yoke_page(desk.scene("o"), terminal(80, 40, Depth.TRUE))
     inks = {span.paint.ink for row in page for span in row}
     pine, ember = COLOURS["A"], COLOURS["B"]
     assert pine is not None
@@ -70,7 +70,7 @@ def test_the_work_runs_clockwise_from_the_centre_back() -> None:
 @pytest.mark.parametrize("size", [(80, 24), (40, 12), (120, 40), (12, 5)])
 def test_it_fits_every_screen(depth: Depth, size: tuple[int, int]) -> None:
     """Never wider nor higher."""
-    page = yoke_page(Desk().scene("o"), terminal(*size, depth))
+    page = draw_yoke_page(Desk().scene("o"), terminal(*size, depth))
 
     assert len(page) == size[1]
     assert all(row_width(row) <= size[0] for row in page)

@@ -9,11 +9,18 @@ from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # sci
 
 from stepper.craft.counting import count_interval, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.count_timing import MORE_SHARE, costs, due, lifeline_before, locks, stitches_per_minute
+from stepper.session.count_timing import (
+    MORE_SHARE,
+    find_lock,
+    lifeline_before,
+    price_counting,
+    stitches_per_minute,
+    why_count,
+)
 from stepper.session.events import Advanced, Counted, Noted
 from stepper.session.evolve import evolve_all
 from stepper.session.state import Asking, Knitting, Position, State, Verified
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.bench.counts import SAMPLE, compare
 from tests.overhead import overhead
 from tests.plans import final_increase, plan
@@ -30,7 +37,7 @@ def _state(asking: Asking, done: int, verified: int = 0) -> State:
 def test_the_interval_costs_least(stitches: int) -> None:
     """Against a numeric optimum by scipy: counting there costs no more than half a percent above the
     least."""
-    hers = costs()
+    hers = price_counting()
     best = minimize_scalar(lambda work: overhead(work, stitches, hers), bounds=(1, 60000), method="bounded")
     assert overhead(count_interval(stitches, hers), stitches, hers) <= 1.005 * best.fun
 
@@ -39,7 +46,7 @@ def asked_and_counted(garment: Plan, asking: Asking, rounds: Iterable[int]) -> l
     """List the rounds after which a count is asked for, each one made and right."""
     asked, verified = [], 0
     for done in rounds:
-        if due(garment, _state(asking, done, verified), done):
+        if why_count(garment, _state(asking, done, verified), done):
             asked.append(done)
             verified = done + 1
     return asked
@@ -49,37 +56,37 @@ def asked_and_counted(garment: Plan, asking: Asking, rounds: Iterable[int]) -> l
 def test_a_count_is_asked_where_it_pays(asking: Asking, share: float) -> None:
     """Between the checkpoints of the plan, about as far apart as the interval says; by default too."""
     asked = asked_and_counted(LONG, asking, range(1, 40))
-    apart = share * count_interval(200, costs()) / 200
+    apart = share * count_interval(200, price_counting()) / 200
     assert apart <= 39 / len(asked) <= apart + 1
 
 
 def test_who_does_not_count_is_not_nagged() -> None:
     """Asked again after twice, four times, eight times the interval."""
-    asked = [done for done in range(1, 40) if due(LONG, _state(Asking.COST, done), done)]
-    rounds = count_interval(200, costs()) / 200
+    asked = [done for done in range(1, 40) if why_count(LONG, _state(Asking.COST, done), done)]
+    rounds = count_interval(200, price_counting()) / 200
     assert len(asked) == int(40 / rounds).bit_length()
 
 
 def test_the_more_faults_the_more_counts() -> None:
     """What her own counts found is learned from."""
-    assert count_interval(200, costs(faults=20, stitches=20000)) < count_interval(
-        200, costs(faults=1, stitches=20000)
+    assert count_interval(200, price_counting(faults=20, stitches=20000)) < count_interval(
+        200, price_counting(faults=1, stitches=20000)
     )
 
 
 def test_ask_less_asks_only_where_a_fault_is_locked_in() -> None:
     """Before the bind-off, and nowhere in the plain body."""
-    asked = [done for done in range(41) if due(LONG, _state(Asking.LESS, done), done)]
+    asked = [done for done in range(41) if why_count(LONG, _state(Asking.LESS, done), done)]
     assert asked == [40]
 
 
 def test_as_the_pattern_does_asks_at_its_checkpoints_and_nowhere_else() -> None:
     """Who wants the pattern's counts gets those: none by cost, none before a shaping it does not mark."""
-    for garment in (LONG, final_increase(), load(SAMPLE).plan):
+    for garment in (LONG, final_increase(), load_project(SAMPLE).plan):
         asked = {
             done: found
             for done in range(len(garment.rounds))
-            if (found := due(garment, _state(Asking.PATTERN, done), done))
+            if (found := why_count(garment, _state(Asking.PATTERN, done), done))
         }
         marked = {each.index: each.checkpoint.reason for each in garment.rounds if each.checkpoint}
         assert asked == marked
@@ -88,7 +95,7 @@ def test_as_the_pattern_does_asks_at_its_checkpoints_and_nowhere_else() -> None:
 def test_never_is_never() -> None:
     """Whoever does not want to be asked is not."""
     garment = final_increase()
-    assert not any(due(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds)))
+    assert not any(why_count(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds)))
 
 
 def test_what_locks_a_fault_in_is_always_asked_for() -> None:
@@ -102,16 +109,16 @@ def test_what_locks_a_fault_in_is_always_asked_for() -> None:
         7: "after the division",
         21: "before a bind-off",
     }.items():
-        found = due(garment, _state(Asking.COST, done, verified=max(0, done - 1)), done)
+        found = why_count(garment, _state(Asking.COST, done, verified=max(0, done - 1)), done)
         assert (found or "").startswith(reason or ""), done
 
 
 def test_a_count_one_plain_round_ago_serves() -> None:
     """Nobody wants to count two hundred stitches twice with one plain round between."""
     garment = final_increase()
-    assert due(garment, _state(Asking.COST, 2, verified=2), 2) is None
-    assert due(garment, _state(Asking.LESS, 2, verified=2), 2) is None
-    assert due(garment, _state(Asking.COST, 2, verified=1), 2) == "before the shaping"
+    assert why_count(garment, _state(Asking.COST, 2, verified=2), 2) is None
+    assert why_count(garment, _state(Asking.LESS, 2, verified=2), 2) is None
+    assert why_count(garment, _state(Asking.COST, 2, verified=1), 2) == "before the shaping"
 
 
 def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
@@ -119,7 +126,7 @@ def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
     rounds = [line for n in range(200, 280, 4) for line in (f"k{n}", f"(k{n // 4} m1)x4")]
     raglan = plan(("yoke", ["co200", *rounds]))
     asked = asked_and_counted(raglan, Asking.COST, range(1, len(raglan.rounds)))
-    apart = count_interval(240, costs()) / 240
+    apart = count_interval(240, price_counting()) / 240
     assert asked[0] == 1, "before the first of them always"
     assert apart / 2 <= len(rounds) / len(asked) <= apart + 1
 
@@ -127,18 +134,18 @@ def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:
 def test_short_rows_divide_nothing() -> None:
     """Stitches left unworked for a turn stay on the needle."""
     heel = plan(("heel", ["co40", "k30 turn rest10", "rest10 k20 turn rest10", "k40"]))
-    assert not any(locks(now, ahead) for now, ahead in pairwise(heel.rounds))
+    assert not any(find_lock(now, ahead) for now, ahead in pairwise(heel.rounds))
 
 
 def test_what_locks_a_fault_in_is_named() -> None:
     """Shaping, a chart, a division, a bind-off."""
     garment = final_increase().rounds
-    assert locks(garment[2], garment[3]) == "before the shaping"
-    assert locks(garment[3], garment[4]) == "before chart cairn"
-    assert locks(garment[6], garment[7]) == "before the division"
-    assert locks(garment[-2], garment[-1]) == "before a bind-off"
-    assert locks(garment[8], garment[9]) is None
-    assert locks(garment[4], replace(garment[5], chart=None)) is None, "the end of a chart locks nothing in"
+    assert find_lock(garment[2], garment[3]) == "before the shaping"
+    assert find_lock(garment[3], garment[4]) == "before chart cairn"
+    assert find_lock(garment[6], garment[7]) == "before the division"
+    assert find_lock(garment[-2], garment[-1]) == "before a bind-off"
+    assert find_lock(garment[8], garment[9]) is None
+    assert find_lock(garment[4], replace(garment[5], chart=None)) is None, "the end of a chart locks nothing in"
 
 
 def test_a_lifeline_is_suggested_before_lace_once() -> None:
@@ -164,9 +171,9 @@ def test_lifelines_are_suggested_where_ripping_runs() -> None:
 
 def test_counting_by_cost_loses_least_time() -> None:
     """Over forty sweaters with seeded faults, against no checking, each round and each shaped round."""
-    garment = load(SAMPLE).plan
+    garment = load_project(SAMPLE).plan
     tolls = compare(garment, 40, learned_fault_rate(0, 0))
-    hours = {way: toll.hours(costs()) for way, toll in tolls.items()}
+    hours = {way: toll.hours(price_counting()) for way, toll in tolls.items()}
 
     ours = tolls["by cost, as set out"]
     assert hours["by cost, as set out"] < min(
@@ -200,7 +207,7 @@ def test_a_count_falls_due_in_the_round_that_passes_the_interval() -> None:
     def told(done: int, verified: Position, asking: Asking = Asking.COST) -> str | None:
         good = Verified(place=verified, stitches=200)
         state = State(knitting=Knitting(place=Position(index=done + 1), asking=asking, verified=good))
-        return due(LONG, state, done)
+        return why_count(LONG, state, done)
 
     counted = Position(index=2)
     assert {done: found for done in range(2, 14) if (found := told(done, counted))} == {
@@ -217,7 +224,7 @@ def test_a_count_falls_due_in_the_round_that_passes_the_interval() -> None:
 def test_one_round_of_very_many_stitches_is_a_round_and_not_rounds() -> None:
     """2,000 stitches: sqrt(2 * 1000 * 3000 / 2.5) is 1,549, so each round passes it."""
     shawl = plan(("shawl", ["co2000", "k2000", "k2000", "k2000"]))
-    assert due(shawl, _state(Asking.COST, 1, verified=1), 1) == "a count pays here"
+    assert why_count(shawl, _state(Asking.COST, 1, verified=1), 1) == "a count pays here"
 
 
 def test_a_lifeline_in_lace_is_laid_again_after_twelve_rounds() -> None:
@@ -234,8 +241,8 @@ def test_an_increase_spread_evenly_is_no_beginning_of_a_run_of_shaping() -> None
     yoke = plan(("yoke", ["co40", "(k4 m1)x10", "k50", "(k5 m1)x10"]))
     spread = replace(yoke.rounds[1], evenly=True)
     raglan = replace(yoke, rounds=(yoke.rounds[0], spread, *yoke.rounds[2:]))
-    assert due(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
-    assert due(yoke, _state(Asking.LESS, 2), 2) is None
+    assert why_count(raglan, _state(Asking.LESS, 2), 2) == "before the shaping"
+    assert why_count(yoke, _state(Asking.LESS, 2), 2) is None
 
 
 def test_nothing_is_asked_for_inside_short_rows() -> None:
@@ -245,15 +252,15 @@ def test_nothing_is_asked_for_inside_short_rows() -> None:
         ("heel", ["co40", "k40", "k36 turn rest4", "rest4 p32 turn rest4", "rest4 k28 turn rest8", "k40", "k40"]),
     )
     for asking in (Asking.COST, Asking.MORE, Asking.LESS):
-        assert [due(heel, _state(asking, done), done) for done in (2, 3)] == [None, None]
+        assert [why_count(heel, _state(asking, done), done) for done in (2, 3)] == [None, None]
 
 
 def test_in_a_stranded_yoke_a_count_that_costs_more_than_it_saves_is_not_asked_for() -> None:
     """Charts and even increases follow each other every few rounds; a good count less than half an interval back
     serves. `python -m tests.bench.yoke` prints the sum behind each."""
-    yoke = load(SAMPLE).plan
+    yoke = load_project(SAMPLE).plan
     first = next(round_.index for round_ in yoke.rounds if round_.chart)
     before = Verified(place=Position(index=first), stitches=yoke.rounds[first].before)
     state = State(knitting=Knitting(place=Position(index=first + 1), verified=before))
-    at_once = due(yoke, state, first)
+    at_once = why_count(yoke, state, first)
     assert at_once is None

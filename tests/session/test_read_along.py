@@ -11,7 +11,7 @@ from stepper.plan.model import Plan, flatten
 from stepper.session import cues
 from stepper.session.effects import BeatIn
 from stepper.session.machine import Session
-from stepper.session.read_along import SHORTEST_S, runs
+from stepper.session.read_along import SHORTEST_S, cut_into_runs
 from stepper.session.state import Position, ReadingAlong, State, TimedStep
 from tests.plans import phrase, plan
 from tests.playbook import AT, check, opened
@@ -72,7 +72,9 @@ def test_a_round_is_read_run_by_run_with_markers_and_repeats_named_and_stops_bef
 def test_the_time_for_a_run_is_her_pace() -> None:
     """At 20 stitches a minute four stitches take 12 s: 4 x 60 / 20."""
     steps = tuple(TimedStep(stitches=100, seconds=300.0) for _ in range(3))
-    session = _at_lace(worked=steps, knitting=replace(opened(_plan()).state.knitting, place=Position(index=1, stitch=12)))
+    session = _at_lace(
+        worked=steps, knitting=replace(opened(_plan()).state.knitting, place=Position(index=1, stitch=12))
+    )
     _, beat = _say(session, cues.ReadAlong())
     assert beat is not None
     assert beat.seconds == pytest.approx(12.0)
@@ -173,7 +175,7 @@ def test_the_runs_follow_on_from_the_first_stitch_to_the_last(parts: list[str]) 
     text = " ".join(["k1", *parts])
     uses = sum(run.uses for run in flatten(phrase(text)))
     made = plan(("body", [f"co{uses}", text])).rounds[1]
-    cut = runs(made)
+    cut = cut_into_runs(made)
     assert [part.start for part in cut] == [0, *(part.end for part in cut[:-1])]
     assert cut[-1].end == made.progress
     assert sum(run.times for part in cut for run in flatten(part.items)) == sum(

@@ -13,8 +13,8 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round, flatten
 from stepper.project.reader import read_project
 from stepper.session.speech_length import LONGEST_S, MOST_WORDS, WORDS_PER_MINUTE, words_of
-from stepper.session.steps import By, parts
-from stepper.sitting.project_file import load
+from stepper.session.steps import By, cut_into_steps
+from stepper.sitting.project_file import load_project
 from tests.plans import phrase, plan
 from tests.project.samples import project
 
@@ -40,10 +40,10 @@ def test_no_step_of_a_garment_takes_longer_than_eight_seconds(path: Path, by: By
 
     Source: the rate lies in the middle of ordinary speech, 120 to 180 words a minute (check-values 9.11, 9.14).
     """
-    garment = load(path).plan
+    garment = load_project(path).plan
     for phrase_, round_ in {(round_.phrase, round_.evenly): round_ for round_ in garment.rounds}.items():
         assert phrase_[0] == round_.phrase
-        for part in parts(round_, by):
+        for part in cut_into_steps(round_, by):
             if not part.again:
                 words = len(said_items(part.items, round_, garment).split())
                 assert (words + 4) * 60 / 150 <= LONGEST_S, said_items(part.items, round_, garment)
@@ -54,7 +54,7 @@ def test_no_step_of_an_even_round_takes_longer_in_any_manner(manner: Manner) -> 
     """Also where the gaps are mixed stitch by stitch and the round takes a hundred words."""
     for before, after in ((175, 300), (294, 364), (225, 246), (163, 199), (398, 529), (127, 124), (398, 267)):
         garment, round_ = even(before, after, manner)
-        cut = parts(round_, By.ROUND)
+        cut = cut_into_steps(round_, By.ROUND)
         assert sum(part.end - part.start for part in cut) == round_.after
         for part in cut:
             said = said_items(part.items, round_, garment)

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Group, Item, Plan, Run, flatten
-from stepper.session.steps import BREATH, By, RoundSort, StepPart, part_at, parts, rest_of, sort_of
-from stepper.sitting.project_file import load
+from stepper.session.steps import BREATH, By, RoundSort, StepPart, cut_into_steps, part_at, rest_of, sort_of
+from stepper.sitting.project_file import load_project
 from tests.plans import final_increase, phrase, plan
 
 _SAMPLES = Path(__file__).parents[1] / "fixtures"
@@ -22,7 +22,7 @@ def _one(text: str) -> Plan:
 
 
 def _shown(text: str, by: By) -> list[tuple[int, int, tuple[Item, ...]]]:
-    return [(p.start, p.end, p.items) for p in parts(_one(text).rounds[1], by)]
+    return [(p.start, p.end, p.items) for p in cut_into_steps(_one(text).rounds[1], by)]
 
 
 def test_by_round_a_short_round_is_one_step() -> None:
@@ -53,7 +53,7 @@ def test_by_round_a_repeat_stays_whole() -> None:
 
 def test_by_round_a_long_repeat_is_read_once_in_parts_and_then_worked_again() -> None:
     """Nine things in one breath are kept by nobody: the repeat follows on in parts, then only how often."""
-    cut = parts(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x15").rounds[1], By.ROUND)
+    cut = cut_into_steps(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x15").rounds[1], By.ROUND)
 
     assert [(p.start, p.end, p.repeat, p.again) for p in cut] == [
         (0, 7, (1, 15), False),
@@ -65,7 +65,7 @@ def test_by_round_a_long_repeat_is_read_once_in_parts_and_then_worked_again() ->
 
 def test_by_round_a_long_repeat_that_is_begun_is_read_out_to_its_end() -> None:
     """Who goes on in the middle of it hears what is left of it; at its beginning how often it is left."""
-    again = parts(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4").rounds[1], By.ROUND)[-1]
+    again = cut_into_steps(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x4").rounds[1], By.ROUND)[-1]
     assert rest_of(again, 30) == StepPart(
         start=30, end=60, items=phrase("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x2"), again=True
     )
@@ -74,7 +74,7 @@ def test_by_round_a_long_repeat_that_is_begun_is_read_out_to_its_end() -> None:
 
 def test_by_repeat_every_repetition_is_a_step() -> None:
     """One repetition at a time, numbered, with what stands before and after it."""
-    cut = parts(_one("k3 (k2 p2)x3 k1").rounds[1], By.REPEAT)
+    cut = cut_into_steps(_one("k3 (k2 p2)x3 k1").rounds[1], By.REPEAT)
 
     assert [(p.start, p.end, p.repeat) for p in cut] == [
         (0, 3, None),
@@ -110,13 +110,13 @@ def test_by_marker_a_plain_round_is_cut_at_the_markers_it_leaves_alone() -> None
     raglan = plan(("yoke", ["co9", "k9"])).rounds[1]
     round_ = replace(raglan, markers=(2, 7))
 
-    assert [(part.start, part.end) for part in parts(round_, By.MARKER)] == [(0, 2), (2, 7), (7, 9)]
-    assert all(flatten(part.items) for part in parts(round_, By.MARKER))
+    assert [(part.start, part.end) for part in cut_into_steps(round_, By.MARKER)] == [(0, 2), (2, 7), (7, 9)]
+    assert all(flatten(part.items) for part in cut_into_steps(round_, By.MARKER))
 
 
 def test_by_gap_each_increase_or_decrease_ends_a_numbered_step() -> None:
     """So many are left: three changes, a double one counted twice, then the plain end."""
-    cut = parts(_one("k5 m1 k3 k2tog k2tog k4").rounds[1], By.GAP)
+    cut = cut_into_steps(_one("k5 m1 k3 k2tog k2tog k4").rounds[1], By.GAP)
 
     assert [(part.start, part.end, part.repeat) for part in cut] == [
         (0, 6, (1, 3)),
@@ -153,7 +153,7 @@ def test_markers_and_turns_go_with_the_step_in_front() -> None:
 
 def test_a_round_without_stitches_is_one_step() -> None:
     """A round of nothing but a turn still takes one cue to get past."""
-    assert [(p.start, p.end) for p in parts(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [(0, 0)]
+    assert [(p.start, p.end) for p in cut_into_steps(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [(0, 0)]
 
 
 _TOKENS = st.sampled_from(
@@ -176,7 +176,7 @@ def test_the_steps_of_a_round_are_the_round(text: str, by: By) -> None:
     stitches."""
     round_ = _one(text).rounds[1]
 
-    cut = parts(round_, by)
+    cut = cut_into_steps(round_, by)
 
     assert [item for part in cut for item in _work(part.items)] == _work(round_.phrase)
     assert [part.start for part in cut] == [0, *(part.end for part in cut[:-1])]
@@ -190,7 +190,7 @@ def test_every_place_lies_in_one_step(text: str, by: By, data: st.DataObject) ->
     round_ = _one(text).rounds[1]
     place = data.draw(st.integers(0, max(0, round_.progress - 1)))
 
-    part = parts(round_, by)[part_at(round_, by, place)]
+    part = cut_into_steps(round_, by)[part_at(round_, by, place)]
 
     assert part.start <= place < max(part.end, 1)
 
@@ -201,7 +201,7 @@ def test_the_rest_of_a_step_is_its_end(text: str, by: By, data: st.DataObject) -
     again."""
     round_ = _one(text).rounds[1]
     place = data.draw(st.integers(0, max(0, round_.progress - 1)))
-    part = parts(round_, by)[part_at(round_, by, place)]
+    part = cut_into_steps(round_, by)[part_at(round_, by, place)]
 
     left, whole = _work(rest_of(part, place).items), _work(part.items)
 
@@ -211,7 +211,7 @@ def test_the_rest_of_a_step_is_its_end(text: str, by: By, data: st.DataObject) -
 
 def test_the_rest_of_a_repeat_keeps_its_repeats() -> None:
     """In the middle of a repeat it is first finished and then the others are said as repeats."""
-    part = parts(_one("(k2 p2)x10").rounds[1], By.ROUND)[0]
+    part = cut_into_steps(_one("(k2 p2)x10").rounds[1], By.ROUND)[0]
 
     assert rest_of(part, 5).items == (Run("k", 1, "MC"), Run("p", 2, "MC"), Group(phrase("k2 p2"), 8))
     assert rest_of(part, 36).items == phrase("k2 p2")
@@ -225,15 +225,15 @@ def test_a_breath_is_no_longer_than_four_items(index: int) -> None:
         items = part.items[:-1] if isinstance(part.items[-1], Run) else part.items  # a last plain end is free
         return sum(len(item.items) if isinstance(item, Group) else 1 for item in items)
 
-    for part in parts(final_increase().rounds[index], By.ROUND):
+    for part in cut_into_steps(final_increase().rounds[index], By.ROUND):
         assert length(part) <= BREATH or len(part.items) == 1
 
 
 @pytest.mark.parametrize("path", sorted(_SAMPLES.glob("*.yaml")), ids=lambda path: path.stem)
 def test_no_step_of_a_sample_holds_more_than_a_breath(path: Path) -> None:
     """Four things and a last plain end, markers and turns apart; a long repeat comes back as how often."""
-    for round_ in load(path).plan.rounds:
-        for part in parts(round_, By.ROUND):
+    for round_ in load_project(path).plan.rounds:
+        for part in cut_into_steps(round_, By.ROUND):
             worked = [run for item in part.items for run in _once(item) if run.progress]
             assert part.again or len(worked) <= BREATH + 1, (round_.section, round_.number, part.items)
 

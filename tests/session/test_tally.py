@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.tally import between_markers, count_at, markers_in, shaping_at, tally
+from stepper.session.tally import between_markers, count_at, markers_in, shaping_at, tally_stitches
 from tests.plans import final_increase, plan
 
 GARMENT = final_increase()
@@ -16,14 +16,21 @@ def test_the_count_follows_the_increases_already_made() -> None:
     The first increase of the sample is after 5 stitches, the second 11 further on: made by hand from the
     scenario.
     """
-    assert [tally(INCREASES, at).count for at in (0, 5, 6, 17, 18, 246)] == [225, 225, 226, 226, 227, 246]
+    assert [tally_stitches(INCREASES, at).count for at in (0, 5, 6, 17, 18, 246)] == [
+        225,
+        225,
+        226,
+        226,
+        227,
+        246,
+    ]
 
 
 def test_held_and_cast_on_stitches_count_where_they_are_dealt_with() -> None:
     """After 43 knitted, 54 held and 9 cast on, 246 - 54 + 9 are on the needles."""
     divide = GARMENT.rounds[7]
 
-    assert [tally(divide, at).count for at in (0, 43, 97, 106, 259)] == [246, 246, 192, 201, 156]
+    assert [tally_stitches(divide, at).count for at in (0, 43, 97, 106, 259)] == [246, 246, 192, 201, 156]
 
 
 @given(st.integers(0, len(GARMENT.rounds) - 1), st.data())
@@ -32,17 +39,17 @@ def test_a_tally_begins_and_ends_with_the_rounds_own_counts(index: int, data: st
     round_ = GARMENT.rounds[index]
     at = data.draw(st.integers(0, round_.progress))
 
-    assert tally(round_, 0).count == round_.before
-    assert tally(round_, round_.progress).count == round_.after
-    assert tally(round_, round_.progress).used == round_.before
-    assert 0 <= tally(round_, at).used <= round_.before
+    assert tally_stitches(round_, 0).count == round_.before
+    assert tally_stitches(round_, round_.progress).count == round_.after
+    assert tally_stitches(round_, round_.progress).used == round_.before
+    assert 0 <= tally_stitches(round_, at).used <= round_.before
 
 
 def test_a_stitch_half_made_is_not_counted() -> None:
     """A front-and-back of which one loop is on the needle is not an increase yet."""
     round_ = plan(("body", ["co4", "k1 kfb k2"])).rounds[1]
 
-    assert [tally(round_, at).count for at in (1, 2, 3)] == [4, 4, 5]
+    assert [tally_stitches(round_, at).count for at in (1, 2, 3)] == [4, 4, 5]
 
 
 def test_after_the_last_round_its_count_stands() -> None:

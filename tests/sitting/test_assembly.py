@@ -13,7 +13,7 @@ from stepper.sitting.assembly import SittingOptions, hold_sitting, read_latest_e
 from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.live_ears import NOT_INSTALLED
 from stepper.sitting.preferences import Preferences, parse_preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import garment, stepper
@@ -98,7 +98,7 @@ def path(tmp_path: Path) -> Path:
 def test_a_sitting_begins_where_the_last_one_ended(path: Path) -> None:
     """Whatever the front end: it is opened before a line is shown, and closed after the last."""
     first = Notepad("next step", "show the whole chart", "that is all for tonight")
-    hold_sitting(load(path), first, Preferences(), MUTE)
+    hold_sitting(load_project(path), first, Preferences(), MUTE)
 
     assert first.lines[0] == "open"
     assert first.lines.index("run") == 3  # what comes first is told before cues are taken
@@ -107,7 +107,7 @@ def test_a_sitting_begins_where_the_last_one_ended(path: Path) -> None:
     assert first.views == [View.CHART]
 
     second = Notepad()
-    hold_sitting(load(path), second, Preferences(), MUTE)
+    hold_sitting(load_project(path), second, Preferences(), MUTE)
     assert second.lines[1].startswith("Last done ")
 
 
@@ -115,7 +115,7 @@ def test_what_was_answered_is_kept_when_the_front_end_fails(path: Path) -> None:
     """The journal is closed and the terminal given back; what was told is on the disk."""
     front_end = Notepad("next step", fault=BrokenPipeError())
     with pytest.raises(BrokenPipeError):
-        hold_sitting(load(path), front_end, Preferences(), MUTE)
+        hold_sitting(load_project(path), front_end, Preferences(), MUTE)
     assert not front_end.guarded
     with Journal.read_only(journal_path(path)) as journal:
         assert [type(event).__name__ for _, event in read_latest_events(journal)] == ["Opened", "Advanced"]
@@ -126,7 +126,7 @@ def test_a_recording_that_is_missing_is_told_before_anything_is_opened(path: Pat
     front_end = Notepad()
     options = SittingOptions(mute=True, recording=path.with_name("none.wav"))
     with pytest.raises(SurroundingsError):
-        hold_sitting(load(path), front_end, Preferences(), options)
+        hold_sitting(load_project(path), front_end, Preferences(), options)
     assert front_end.view is None
     assert not journal_path(path).exists()
 
@@ -154,7 +154,7 @@ def test_why_nothing_is_heard_is_known_at_once(
     monkeypatch.setattr(assembly, "are_ears_installed", lambda: installed)
     mine = parse_preferences({"ears": {"listen": False}}, "settings")
     front_end = Notepad(listens_by_itself=by_itself)
-    hold_sitting(load(path), front_end, mine, options)
+    hold_sitting(load_project(path), front_end, mine, options)
 
     assert front_end.view is not None
     assert front_end.view.why_no_ears == why
@@ -166,7 +166,6 @@ def test_the_test_speaks_the_protocol() -> None:
     """Else nothing here would say anything about the real front ends."""
     front_end: FrontEnd = Notepad()
     assert all(hasattr(front_end, name) for name in dir(FrontEnd) if not name.startswith("_"))
-
 
 
 def test_the_latest_events_are_in_order(path: Path) -> None:

@@ -11,7 +11,7 @@ from stepper.mouth.ports import Tone
 from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
 from stepper.session.events import Event
 from stepper.session.machine import Session
-from stepper.session.read_along import runs
+from stepper.session.read_along import cut_into_runs
 from stepper.session.state import State
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
@@ -105,7 +105,7 @@ def test_a_beat_is_asked_for_of_whoever_has_a_clock_and_interrupts_nobody() -> N
             schedule=lambda seconds, cue: asked.append((seconds, cue)),
         ),
     )
-    while len(runs(conductor.session.plan.rounds[conductor.session.state.place.index])) < 2:
+    while len(cut_into_runs(conductor.session.plan.rounds[conductor.session.state.place.index])) < 2:
         conductor.offer(Next())
         conductor.drain()
     conductor.offer(ReadAlong())
@@ -179,7 +179,9 @@ def test_in_the_round_the_stitch_is_said() -> None:
     conductor = _watched(alarm, log)
     conductor.offer(AtStitch(stitch=205))
     conductor.drain()
-    assert [round(seconds) for seconds, _ in alarm.set] == [750, 340], "less is left to work, so it rings sooner"
+    assert [round(seconds) for seconds, _ in alarm.set] == [750, 340], (
+        "less is left to work, so it rings sooner"
+    )
     log.lines.clear()
     alarm.minutes = 60
     for _, silence in alarm.set:

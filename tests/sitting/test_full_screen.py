@@ -21,7 +21,7 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
 from stepper.sitting.full_screen import list_screen_yarns
 from stepper.sitting.live_ears import are_ears_installed
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -369,7 +369,7 @@ def test_a_round_is_read_along_by_itself_and_held_by_a_word(path: Path) -> None:
 def test_yarns_have_the_colours_of_the_file(path: Path) -> None:
     """Name, sign, colour; none where the file gives none."""
     garment(path.parent, CUFF.replace("{name: pine}", '{name: pine, colour: "#1f4d3a"}'))
-    made = list_screen_yarns(load(path)).by_key
+    made = list_screen_yarns(load_project(path)).by_key
 
     assert [(yarn.name, yarn.sign, yarn.colour) for yarn in made.values()] == [
         ("chalk", ".", None),

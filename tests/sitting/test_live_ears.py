@@ -9,7 +9,7 @@ import pytest
 
 from stepper.sitting.live_ears import LiveEars, are_ears_installed
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}
@@ -46,7 +46,7 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
     """The reason comes once, from the thread that tried; closing afterwards is quick."""
     told: list[tuple[bool, str]] = []
     ears = LiveEars(
-        load(garment(tmp_path)).plan,
+        load_project(garment(tmp_path)).plan,
         None,
         Preferences(),
         hear=lambda text, score: None,

@@ -8,7 +8,7 @@ from stepper.commands.main import main
 from stepper.errors import ProjectError
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.commands.garments import CUFF, garment, stepper
 
@@ -30,7 +30,7 @@ def test_words_of_the_file_are_followed_and_named_in_the_help(tmp_path: Path) ->
 
 def test_words_of_the_file_are_listened_for(tmp_path: Path) -> None:
     """What can be typed can be said, beside the words of her settings."""
-    loaded = load(garment(tmp_path, CUFF + CUES))
+    loaded = load_project(garment(tmp_path, CUFF + CUES))
     mine = add_own_cues(loaded, Preferences(wordings={"fertig jetzt": "that is all for tonight"}))
 
     heard = list_wordings(loaded.plan, mine.wordings).phrases
@@ -75,7 +75,7 @@ def test_all_problems_of_a_file_are_told_in_one_run(
 
 def test_words_that_mean_another_cue_in_her_settings_are_told(tmp_path: Path) -> None:
     """The same words for two cues: which of them counts would be a guess."""
-    loaded = load(garment(tmp_path, CUFF + CUES))
+    loaded = load_project(garment(tmp_path, CUFF + CUES))
 
     with pytest.raises(ProjectError, match=r"29:3: error: .*weiter bitte.* in your settings"):
         add_own_cues(loaded, Preferences(wordings={"Weiter, bitte": "go back"}))

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import ProjectError
-from stepper.sitting.project_file import load, plan_of_text
+from stepper.sitting.project_file import load_project, plan_of_text
 from tests.project.samples import project
 
 
@@ -15,7 +15,7 @@ def test_a_sound_file_gives_text_project_and_plan(tmp_path: Path) -> None:
     """The text is kept for the journal."""
     path = tmp_path / "a.yaml"
     path.write_text(project("Cast on 8 sts.\nBind off."), encoding="utf-8")
-    loaded = load(path)
+    loaded = load_project(path)
     assert loaded.text == path.read_text(encoding="utf-8")
     assert loaded.plan.title == loaded.project.title == "Bramble cowl"
 

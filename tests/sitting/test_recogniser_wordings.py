@@ -8,7 +8,7 @@ from num2words import num2words
 from stepper.language.numbers import number
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session.cues import Length
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import is_cue, last_number, list_lengths, list_numbers, list_wordings
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -16,7 +16,7 @@ SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 def test_everything_listened_for_is_understood_as_what_it_means() -> None:
     """Whatever a recogniser hands over becomes a cue of the kind it stands for."""
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     wordings = list_wordings(plan)
     texts = dict(wordings.phrases)
     texts |= {frame.around("two hundred forty six"): frame.means for frame in wordings.frames}
@@ -38,7 +38,7 @@ def test_every_number_is_listened_for_as_it_is_said() -> None:
 
 def test_every_length_is_listened_for_as_it_is_said() -> None:
     """In words of an independent library, num2words, and in halves and quarters; each read as what it is."""
-    ways, plan = list_lengths(), load(SAMPLE).plan
+    ways, plan = list_lengths(), load_project(SAMPLE).plan
     for value in (0, 7, 0.5, 12.5, 99.9, 31.4, 105, 200):
         assert ways[num2words(value).replace("-", " ")] == value
     assert ways["seven and three quarters"] == 7.75
@@ -65,7 +65,7 @@ def test_every_length_is_listened_for_as_it_is_said() -> None:
 )
 def test_numbers_stand_in_frames_of_the_plans_own_names(text: str, is_heard: bool) -> None:
     """Yarns and places of the sample; what any talk may hold is no frame."""
-    wordings = list_wordings(load(SAMPLE).plan)
+    wordings = list_wordings(load_project(SAMPLE).plan)
     said = {frame.around(number) for frame in wordings.frames for number in wordings.numbers_of(frame)}
     assert (text in said) == is_heard
 
@@ -74,7 +74,7 @@ def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
     """A length without a unit means the plan's: centimetres in the sample."""
     means = {
         frame.after: frame.means
-        for frame in list_wordings(load(SAMPLE).plan).frames
+        for frame in list_wordings(load_project(SAMPLE).plan).frames
         if frame.before == "it measures"
     }
     assert means[""] == means["centimeters"] != means["inches"]
@@ -82,7 +82,7 @@ def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
 
 def test_a_remark_may_hold_numbers_and_has_to_hold_something() -> None:
     """Nothing is worked out from it, so a number misheard does no harm."""
-    wordings = list_wordings(load(SAMPLE).plan)
+    wordings = list_wordings(load_project(SAMPLE).plan)
     assert wordings.remark("make a note two stitches short")
     for text in ("make a note", "note", "count is two", "two stitches short"):
         assert not wordings.remark(text)
@@ -98,7 +98,7 @@ def test_her_own_wording_is_listened_for_and_means_what_she_says() -> None:
 
 def test_a_single_word_is_never_heard_as_a_cue() -> None:
     """Over a film one word would be a guess; in a frame a count is understood."""
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     assert not is_cue("next", plan)
     assert is_cue("count is 246", plan)
     assert not is_cue("who put that there", plan)

@@ -10,7 +10,7 @@ from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.recognisers import hear_recording, load_recogniser
 from tests.speech import render
@@ -36,7 +36,7 @@ def test_a_recording_of_cues_is_heard_in_order(tmp_path: Path) -> None:
         file.setsampwidth(2)
         file.setframerate(rate)
         file.writeframes(sound)
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     meanings = list_wordings(plan).phrases
     heard = list(hear_recording(tmp_path / "all.wav", plan))
     assert [meanings[each] for each in heard] == [meanings[each] for each in CUES]

@@ -14,15 +14,15 @@ from stepper.session.events import PlanChanged
 from stepper.session.machine import Session
 from stepper.session.replay import SNAPSHOT_EVERY
 from stepper.session.state import Position
-from stepper.sitting.project_file import load, plan_of_text
+from stepper.sitting.project_file import load_project, plan_of_text
 from stepper.sitting.session_journal import (
     SNAPSHOT_OWNER,
-    Keeper,
-    TakenUp,
+    EventKeeper,
+    ResumedSession,
     open_to_read,
     read_events,
     restore_state,
-    take_up,
+    resume_session,
 )
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -38,19 +38,19 @@ def journal(tmp_path: Path) -> Iterator[Journal]:
         yield opened
 
 
-def _say(session: Session, keeper: Keeper, cue: Cue) -> None:
+def _say(session: Session, keeper: EventKeeper, cue: Cue) -> None:
     considered = session.consider(cue)
     keeper(considered.events, considered.state)
     session.adopt(considered)
 
 
 def _session(journal: Journal) -> Session:
-    return Session(load(journal.path.with_suffix(".yaml")).plan)
+    return Session(load_project(journal.path.with_suffix(".yaml")).plan)
 
 
 def test_what_is_kept_comes_back(journal: Journal) -> None:
     """Events in the order they happened, and the state they lead to."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     for cue in (Next(at=AT), Note(at=AT, text="tight"), Next(at=AT), Undo(at=AT)):
         _say(session, keeper, cue)
 
@@ -65,7 +65,7 @@ def test_what_is_kept_comes_back(journal: Journal) -> None:
 
 def test_a_snapshot_is_kept_now_and_then_and_trusted(journal: Journal) -> None:
     """Taking up a long garment reads the last snapshot and what came after, not everything."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     for _ in range(SNAPSHOT_EVERY // 2 + 5):
         _say(session, keeper, Next(at=AT))
         _say(session, keeper, Undo(at=AT))
@@ -79,7 +79,7 @@ def test_a_snapshot_is_kept_now_and_then_and_trusted(journal: Journal) -> None:
 
 def test_a_snapshot_that_cannot_be_read_costs_nothing_but_time(journal: Journal) -> None:
     """A cache gone bad is left aside and the state folded from the beginning."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     for _ in range(4):
         _say(session, keeper, Next(at=AT))
     journal.keep_snapshot(3, '{"seq":99}', SNAPSHOT_OWNER, STATE_VERSION)
@@ -89,7 +89,7 @@ def test_a_snapshot_that_cannot_be_read_costs_nothing_but_time(journal: Journal)
 
 def test_a_snapshot_that_was_changed_is_never_trusted(journal: Journal) -> None:
     """The state of another place in a row of the file must not become where she is."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     for _ in range(4):
         _say(session, keeper, Next(at=AT))
     journal.keep_snapshot(4, encode_state(session.state), SNAPSHOT_OWNER, STATE_VERSION)
@@ -105,7 +105,7 @@ def test_a_snapshot_that_was_changed_is_never_trusted(journal: Journal) -> None:
 
 def test_what_is_to_be_told_of_the_journal_comes_with_the_next_event(journal: Journal) -> None:
     """Deleted under the program it is written anew, and whoever keeps the next step hears so, once."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     _say(session, keeper, Next(at=AT))
     journal.path.unlink()
     considered = session.consider(Next(at=AT))
@@ -122,7 +122,7 @@ def test_reading_tells_on_standard_error_what_is_not_as_it_should_be(
     journal: Journal, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """Who looks where the knitting stands learns that the answer comes from the copies."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     _say(session, keeper, Next(at=AT))
     journal.close()
     with closing(open_to_read(journal.path)) as reader:
@@ -140,7 +140,7 @@ def test_reading_tells_on_standard_error_what_is_not_as_it_should_be(
 
 def test_closing_keeps_a_snapshot(journal: Journal) -> None:
     """The next sitting opens on it."""
-    session, keeper = _session(journal), Keeper(journal)
+    session, keeper = _session(journal), EventKeeper(journal)
     _say(session, keeper, Enough(at=AT))
 
     assert journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION) is not None
@@ -149,14 +149,14 @@ def test_closing_keeps_a_snapshot(journal: Journal) -> None:
 def test_an_unchanged_file_is_taken_up_as_it_is(journal: Journal) -> None:
     """Nothing to tell, and a comment put into the file is nothing."""
     path = journal.path.with_suffix(".yaml")
-    loaded = load(path)
-    taken = take_up(loaded, journal, AT)
+    loaded = load_project(path)
+    taken = resume_session(loaded, journal, AT)
     journal.keep_plan(loaded.text, taken.fingerprint, AT)
     opening = taken.session.consider_opening(AT, taken.fingerprint)
-    Keeper(journal)(opening.events, opening.state)
+    EventKeeper(journal)(opening.events, opening.state)
     path.write_text("# my own copy\n" + loaded.text, encoding="utf-8")
 
-    again = take_up(load(path), journal, AT)
+    again = resume_session(load_project(path), journal, AT)
 
     assert (taken.changed, again.changed) == (None, None)
     assert again.session.state == opening.state
@@ -166,20 +166,20 @@ def test_a_power_cut_between_the_new_text_and_the_move_to_it_is_made_good(journa
     """The new text is kept first; if the move was not, the next start still compares with what was
     knitted."""
     path = journal.path.with_suffix(".yaml")
-    loaded = load(path)
-    taken = take_up(loaded, journal, AT)
+    loaded = load_project(path)
+    taken = resume_session(loaded, journal, AT)
     journal.keep_plan(loaded.text, taken.fingerprint, AT)
-    keeper, session = Keeper(journal), taken.session
+    keeper, session = EventKeeper(journal), taken.session
     opening = session.consider_opening(AT, taken.fingerprint)
     keeper(opening.events, opening.state)
     session.adopt(opening)
     for _ in range(5):
         _say(session, keeper, Next(at=AT))
     garment(path.parent, CUFF.replace("Work 3 rounds", "Work 5 rounds"))
-    changed = load(path)
-    journal.keep_plan(changed.text, take_up(changed, journal, AT).fingerprint, AT)
+    changed = load_project(path)
+    journal.keep_plan(changed.text, resume_session(changed, journal, AT).fingerprint, AT)
 
-    again = take_up(changed, journal, AT)  # as if the program had died right here
+    again = resume_session(changed, journal, AT)  # as if the program had died right here
 
     assert again.changed is not None
     assert again.changed.state.place == Position(index=7)
@@ -188,13 +188,13 @@ def test_a_power_cut_between_the_new_text_and_the_move_to_it_is_made_good(journa
 
 def test_a_past_that_is_read_otherwise_now_is_carried_with_a_warning(journal: Journal) -> None:
     """What an older version made of the same text is not known any more: her rounds may not be these."""
-    loaded = load(journal.path.with_suffix(".yaml"))
-    session, keeper = Session(loaded.plan), Keeper(journal)
+    loaded = load_project(journal.path.with_suffix(".yaml"))
+    session, keeper = Session(loaded.plan), EventKeeper(journal)
     journal.keep_plan(loaded.text, "as an older version read it", AT)
     opening = session.consider_opening(AT, "as an older version read it")
     keeper(opening.events, opening.state)
 
-    taken = take_up(loaded, journal, AT)
+    taken = resume_session(loaded, journal, AT)
 
     assert taken.changed is not None
     assert [getattr(effect, "comparable", None) for effect in taken.changed.effects] == [False]
@@ -204,15 +204,15 @@ def test_a_past_that_compiles_no_more_is_carried_with_a_warning(journal: Journal
     """If an older version's text is not understood any more, the place is kept and the knitter told to
     look."""
     path = journal.path.with_suffix(".yaml")
-    loaded = load(path)
-    session, keeper = Session(loaded.plan), Keeper(journal)
+    loaded = load_project(path)
+    session, keeper = Session(loaded.plan), EventKeeper(journal)
     journal.keep_plan("title: [", "long ago", AT)
     opening = session.consider_opening(AT, "long ago")
     keeper(opening.events, opening.state)
     session.adopt(opening)
     _say(session, keeper, Next(at=AT))
 
-    taken = take_up(loaded, journal, AT)
+    taken = resume_session(loaded, journal, AT)
 
     assert taken.changed is not None
     assert taken.changed.state.place == Position(index=1)
@@ -224,14 +224,14 @@ BEFORE_MANNERS_MARK = "e145fc30ac9f46fe7a90c7def935bc50"
 """Its fingerprint by the program that spaced every even round alike and wrote it as flat repeats, kept from then."""
 
 
-def knitted_before(journal: Journal, rounds: int, steps: int) -> TakenUp:
+def knitted_before(journal: Journal, rounds: int, steps: int) -> ResumedSession:
     """Knit rounds of the plan as it was then, some steps of the next, and take the garment up again now."""
     path = journal.path.with_suffix(".yaml")
     path.write_text(BEFORE_MANNERS.read_text(encoding="utf-8"), encoding="utf-8")
-    loaded = load(path)
+    loaded = load_project(path)
     then = plan_of_text(loaded.text, "then", path.parent, formerly=True)
     assert fingerprint(then) == BEFORE_MANNERS_MARK != fingerprint(loaded.plan)
-    session, keeper = Session(then), Keeper(journal)
+    session, keeper = Session(then), EventKeeper(journal)
     journal.keep_plan(loaded.text, BEFORE_MANNERS_MARK, AT)
     opening = session.consider_opening(AT, BEFORE_MANNERS_MARK)
     keeper(opening.events, opening.state)
@@ -240,7 +240,7 @@ def knitted_before(journal: Journal, rounds: int, steps: int) -> TakenUp:
         _say(session, keeper, Next(at=AT))
     for _ in range(steps):
         _say(session, keeper, Next(at=AT))
-    return take_up(loaded, journal, AT)
+    return resume_session(loaded, journal, AT)
 
 
 @pytest.mark.parametrize("rounds", range(1, 21))

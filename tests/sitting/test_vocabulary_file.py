@@ -11,7 +11,7 @@ from stepper.errors import SurroundingsError
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recognisers import hear_recording, load_recogniser
 from stepper.sitting.vocabulary_file import read_vocabulary
 from tests.speech import render
@@ -22,7 +22,7 @@ SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 def test_whatever_the_file_can_say_is_a_cue_of_the_program() -> None:
     """Every phrase, and a count with every number, in English as it is handed on."""
-    korean, plan = read_vocabulary(KOREAN), load(SAMPLE).plan
+    korean, plan = read_vocabulary(KOREAN), load_project(SAMPLE).plan
     wordings = korean.wordings()
     said = list(wordings.phrases)
     said += [frame.around(number) for frame in wordings.frames for number in wordings.numbers]
@@ -43,7 +43,9 @@ def test_the_numbers_of_the_sample_file_are_those_that_a_library_says() -> None:
 
 def test_her_own_wordings_stand_beside_those_of_the_file() -> None:
     """And in front of them, where both have the same."""
-    mine = read_vocabulary(KOREAN, {"계속  가자": "next step", "뒤로": "undo", "열 {number}": "count is {number}"})
+    mine = read_vocabulary(
+        KOREAN, {"계속  가자": "next step", "뒤로": "undo", "열 {number}": "count is {number}"}
+    )
     assert mine.english("계속 가자") == "next step"
     assert mine.english("뒤로") == "undo"
     assert mine.english("열 {number}") is None
@@ -123,4 +125,4 @@ def test_korean_cues_are_heard_and_handed_on_in_english(
     cues = {"다시 말해": "say that again", "모두 백 이십": "count is 120"}
     for said, meant in cues.items():
         render(said, tmp_path / "cue.wav", SpeechSettings(engine="espeak", voice="ko", rate_wpm=130))
-        assert list(hear_recording(tmp_path / "cue.wav", load(SAMPLE).plan)) == [meant], said
+        assert list(hear_recording(tmp_path / "cue.wav", load_project(SAMPLE).plan)) == [meant], said

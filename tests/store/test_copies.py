@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.store.copies import COPY_EVERY, DAYS_KEPT, NEWEST_KEPT, Copies, kept
+from stepper.store.copies import COPY_EVERY, DAYS_KEPT, NEWEST_KEPT, Copies, choose_copies
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry, Newest
 
@@ -38,7 +38,9 @@ def test_a_copy_restored_by_hand_is_the_journal(path: Path, entry: MakeEntry, tm
 def test_copies_are_made_within_a_sitting_and_at_its_end(path: Path, entry: MakeEntry) -> None:
     """However long the evening, at most so many entries are in the journal alone."""
     with Journal.open(path, title="A") as journal:
-        journal.append([entry(n) for n in range(1, COPY_EVERY - 1)])  # at once: each append waits for the disk
+        journal.append(
+            [entry(n) for n in range(1, COPY_EVERY - 1)]
+        )  # at once: each append waits for the disk
         for n in range(COPY_EVERY - 1, COPY_EVERY + 3):
             journal.append([entry(n)])
         name = Copies(path).mark()
@@ -62,7 +64,7 @@ def test_the_newest_and_the_last_of_some_days_are_kept(tmp_path: Path) -> None:
         for day in range(1, 12)
         for hour in range(18, 23)
     ]
-    left = sorted(each.stem.split("-")[-2] for each in kept(sorted(names, reverse=True)))
+    left = sorted(each.stem.split("-")[-2] for each in choose_copies(sorted(names, reverse=True)))
 
     assert left[-NEWEST_KEPT:] == ["01120", "01121", "01122"]
     assert left[:-NEWEST_KEPT] == ["00822", "00922", "01022", "01119"]

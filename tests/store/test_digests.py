@@ -4,10 +4,10 @@ from hashlib import blake2b
 
 from stepper.store.digests import (
     DIGEST_BYTES,
+    chain_seed,
     entry_digest,
     newest_digest,
     plan_digest,
-    seed,
     snapshot_digest,
 )
 from stepper.store.records import Newest
@@ -21,7 +21,7 @@ def test_an_entrys_checksum_is_blake2b_of_the_one_before_and_its_fields() -> Non
     expected = blake2b(b"b" * 16 + text, digest_size=16).digest()
 
     assert entry_digest(b"b" * 16, 7, AT, "advanced", 2, '{"n": "↗"}') == expected
-    assert seed("j") == blake2b(b"journal\nj", digest_size=16).digest()
+    assert chain_seed("j") == blake2b(b"journal\nj", digest_size=16).digest()
     assert len(expected) == DIGEST_BYTES
 
 

@@ -17,7 +17,7 @@ import pytest
 
 from stepper.errors import SurroundingsError
 from stepper.store.database import connect
-from stepper.store.failures import damaged, explained, not_a_journal
+from stepper.store.failures import damaged_error, explain_failures, not_a_journal_error
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
 from tests.store.disk import is_plain, listing
@@ -225,7 +225,7 @@ def test_a_folder_in_place_of_the_journal_is_said(path: Path) -> None:
 )
 def test_what_the_system_refuses_has_its_sentence(path: Path, number: int, expected: str) -> None:
     """Each refusal of the system must come out as a sentence that names the journal."""
-    with pytest.raises(SurroundingsError, match=expected) as refused, explained(path):
+    with pytest.raises(SurroundingsError, match=expected) as refused, explain_failures(path):
         raise OSError(number, os.strerror(number))
 
     assert str(path) in str(refused.value)
@@ -238,7 +238,10 @@ def test_finer_kinds_of_refusal_have_the_sentence_of_their_kind(written: Path) -
     late.execute("BEGIN")
     late.execute("SELECT count(*) FROM snapshot").fetchone()
     quick.execute("INSERT INTO snapshot (seq, fingerprint, codec_version, body) VALUES (1, 'f', 1, '')")
-    with pytest.raises(SurroundingsError, match="in use by another program") as refused, explained(written):
+    with (
+        pytest.raises(SurroundingsError, match="in use by another program") as refused,
+        explain_failures(written),
+    ):
         late.execute("DELETE FROM snapshot")
     late.close()
     quick.close()
@@ -253,17 +256,17 @@ def test_our_own_faults_are_not_dressed_up(path: Path) -> None:
     connection = sqlite3.connect(":memory:")
     connection.execute("CREATE TABLE t (x INTEGER PRIMARY KEY)")
     connection.execute("INSERT INTO t VALUES (1)")
-    with pytest.raises(sqlite3.IntegrityError), explained(path):
+    with pytest.raises(sqlite3.IntegrityError), explain_failures(path):
         connection.execute("INSERT INTO t VALUES (1)")
-    with pytest.raises(sqlite3.OperationalError), explained(path):
+    with pytest.raises(sqlite3.OperationalError), explain_failures(path):
         connection.execute("SELECT nothing FROM nowhere")
     connection.close()
-    with pytest.raises(sqlite3.ProgrammingError), explained(path):
+    with pytest.raises(sqlite3.ProgrammingError), explain_failures(path):
         connection.execute("SELECT 1")
 
 
 def test_ready_made_refusals_name_the_file(path: Path) -> None:
     """A refusal the store finds itself must name the file and read as a sentence."""
-    for error in (damaged(path), not_a_journal(path)):
+    for error in (damaged_error(path), not_a_journal_error(path)):
         assert str(path) in str(error)
         assert is_plain(str(error))

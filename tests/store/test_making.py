@@ -9,14 +9,14 @@ import pytest
 from stepper.store.database import connect
 from stepper.store.history import check_history
 from stepper.store.location import log_paths, unfinished_path
-from stepper.store.making import create, put_in_place
+from stepper.store.making import create_journal, put_in_place
 from stepper.store.migrations import MIGRATIONS
 from tests.store.disk import listing
 
 
 def test_a_new_journal_is_whole_and_alone(path: Path) -> None:
     """Made under another name and then renamed, it is never there in part."""
-    create(path, "Cuff", MIGRATIONS)
+    create_journal(path, "Cuff", MIGRATIONS)
     with closing(connect(path, mode="ro")) as connection:
         assert check_history(connection).seq == 0
         assert connection.execute("SELECT title FROM garment").fetchone() == ("Cuff",)
@@ -26,7 +26,7 @@ def test_a_new_journal_is_whole_and_alone(path: Path) -> None:
 def test_what_takes_back_half_a_commit_of_a_journal_that_is_gone_is_put_aside(path: Path) -> None:
     """Left under its name it would be worked into the new journal, and it is no one's to delete."""
     log_paths(path)[1].write_bytes(b"left over")
-    create(path, "Cuff", MIGRATIONS)
+    create_journal(path, "Cuff", MIGRATIONS)
     (aside,) = [each for each in path.parent.iterdir() if each != path]
 
     assert aside.read_bytes() == b"left over"

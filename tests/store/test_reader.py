@@ -9,7 +9,7 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.journal import Journal
-from stepper.store.reader import open_reader, there_is_one
+from stepper.store.reader import journal_exists, open_reader
 from stepper.store.records import JournalEntry
 from tests.store.disk import listing, saved_journal
 
@@ -198,7 +198,9 @@ def test_a_journal_without_its_record_of_migrations_is_damaged(path: Path) -> No
         open_reader(path)
 
 
-def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(path: Path, entry: MakeEntry) -> None:
+def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(
+    path: Path, entry: MakeEntry
+) -> None:
     """It is the one that saves most; of two that fit, the one with more of the history in it."""
     with Journal.open(path, title="A") as journal:
         journal.append([entry(1), entry(2)])
@@ -212,11 +214,11 @@ def test_a_snapshot_of_the_newest_entry_is_found_and_the_newest_one_first(path: 
 
 def test_a_garment_of_which_only_copies_are_left_was_begun(path: Path, entry: MakeEntry) -> None:
     """Asked where it stands, the answer comes from them, and not that nothing was knitted."""
-    assert not there_is_one(path)
+    assert not journal_exists(path)
     with Journal.open(path, title="A") as journal:
         journal.append([entry(1)])
-    assert there_is_one(path)
+    assert journal_exists(path)
     path.unlink()
-    assert there_is_one(path)
+    assert journal_exists(path)
     with open_reader(path) as reader:
         assert reader.count() == 1

@@ -6,7 +6,7 @@ from stepper.store.copies import Copies
 from stepper.store.examination import examine
 from stepper.store.images import open_image
 from stepper.store.records import Newest
-from stepper.store.salvage import Findings, Salvaged, salvage
+from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
 from tests.store.damages import ENTRIES, Original, original
 
 
@@ -16,7 +16,7 @@ def whole(tmp_path_factory: pytest.TempPathFactory) -> Original:
     return original(tmp_path_factory.mktemp("whole"))
 
 
-def bodies(whole: Original, salvaged: Salvaged | None) -> tuple[str, ...]:
+def bodies(whole: Original, salvaged: SalvagedJournal | None) -> tuple[str, ...]:
     """Return the bodies of a salvaged journal, which must be whole."""
     assert salvaged is not None
     connection = open_image(whole.path, salvaged.image)
@@ -33,7 +33,7 @@ def spoilt(whole: Original, first: int, last: int) -> bytes:
 
 def test_what_comes_before_the_damage_is_read(whole: Original) -> None:
     """Without copies, the entries up to the spoilt page are there, and how many are missing is known."""
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, spoilt(whole, 12, 14))
     salvaged = salvage(whole.path, findings, [], "Cuff")
     found = bodies(whole, salvaged)
@@ -46,7 +46,7 @@ def test_what_comes_before_the_damage_is_read(whole: Original) -> None:
 
 def test_a_journal_put_together_again_keeps_its_title(whole: Original) -> None:
     """Where nobody says how the garment is called, what is left of its own journal does."""
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, spoilt(whole, 12, 14))
     salvaged = salvage(whole.path, findings, [], "")
 
@@ -60,7 +60,7 @@ def test_a_journal_put_together_again_keeps_its_title(whole: Original) -> None:
 
 def test_a_copy_and_what_is_behind_the_damage_make_the_whole(whole: Original) -> None:
     """A page spoilt early costs nothing: a copy bridges it, and the entries after the copy are still there."""
-    findings, copies = Findings(), Copies(whole.path).listed()
+    findings, copies = ReadableRows(), Copies(whole.path).listed()
     findings.look_through(whole.path, spoilt(whole, 8, 9))
     earlier = [each for each in copies if "-00149-" in each.name]
     salvaged = salvage(whole.path, findings, earlier, "Cuff")
@@ -73,12 +73,15 @@ def test_a_copy_and_what_is_behind_the_damage_make_the_whole(whole: Original) ->
 
 def test_copies_alone_are_enough(whole: Original) -> None:
     """With the journal gone altogether the fullest copy is taken."""
-    assert bodies(whole, salvage(whole.path, Findings(), Copies(whole.path).listed(), "Cuff")) == whole.bodies
+    assert (
+        bodies(whole, salvage(whole.path, ReadableRows(), Copies(whole.path).listed(), "Cuff"))
+        == whole.bodies
+    )
 
 
 def test_rows_that_do_not_follow_are_never_taken(whole: Original) -> None:
     """An entry that was changed, or is of another journal, must end the chain and not be put into it."""
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, whole.path.read_bytes())
     row = findings.entries[200][0]
     findings.entries[200] = [(*row[:4], '{"n": 0}', row[5])]
@@ -89,12 +92,12 @@ def test_rows_that_do_not_follow_are_never_taken(whole: Original) -> None:
 def test_a_copy_that_does_not_go_on_from_the_journal_is_left_aside(whole: Original) -> None:
     """Where she knitted on from an earlier journal, a longer copy of another course is not hers."""
     with_copies = Copies(whole.path).listed()
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, whole.path.read_bytes())
     mark = Copies(whole.path).mark()
     assert mark is not None
     other = Newest(journal=mark.journal, seq=100, digest=b"x" * 16, plan=1, plan_digest=b"")
-    found = salvage(whole.path, Findings(), with_copies, "Cuff", continues=other)
+    found = salvage(whole.path, ReadableRows(), with_copies, "Cuff", continues=other)
 
     assert found is None
     assert mark.seq > ENTRIES
@@ -102,7 +105,7 @@ def test_a_copy_that_does_not_go_on_from_the_journal_is_left_aside(whole: Origin
 
 def test_nothing_is_made_of_nothing(whole: Original) -> None:
     """Where not one entry can be read there is no journal to give."""
-    findings = Findings()
+    findings = ReadableRows()
     findings.look_through(whole.path, b"")
     findings.look_through(whole.path, b"title: Cuff\n")
     findings.look_through(whole.path, bytes(90_000))

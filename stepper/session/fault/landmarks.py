@@ -13,7 +13,7 @@ from itertools import pairwise
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
 from stepper.session.state import Position
-from stepper.session.tally import markers_in, tally
+from stepper.session.tally import markers_in, tally_stitches
 
 
 class Landmark(StrEnum):
@@ -78,7 +78,7 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
         total = plan.rounds[-1].after if plan.rounds else 0
         return total, tuple(sorted({each for each in before if 0 < each < total}))
     round_ = plan.rounds[place.index]
-    now = tally(round_, place.stitch)
+    now = tally_stitches(round_, place.stitch)
     right = now.count - (round_.before - now.used)
     worked = [each for each in markers_in(round_) if each <= place.stitch and place.stitch]
     still = [each - now.used + right for each in before if each > now.used or not place.stitch]

@@ -21,7 +21,7 @@ from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD, Cause, list_symptoms
 from stepper.session.fault.ways import Remedy, RemedyKind, costing
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import shaping_at, tally
+from stepper.session.tally import shaping_at, tally_stitches
 
 MEND_STITCHES = 3.0
 """A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
@@ -265,7 +265,7 @@ def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Like
     made_here = bool(causes) and causes[0].index == now.index
     if spread is None or not is_even(round_) or not (begun_right or made_here):
         return []
-    here = tally(round_, now.stitch)
+    here = tally_stitches(round_, now.stitch)
     more, odd = divmod(fault.difference, spread.change.change)
     made = here.shaped + more
     if odd or not 0 <= made <= spread.changes:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import due, lifeline_before
+from stepper.session.count_timing import lifeline_before, why_count
 from stepper.session.cues import Cue
 from stepper.session.effects import (
     AskCount,
@@ -235,7 +235,7 @@ def tell_tally(plan: Plan, before: State, event: Tallied, after: State) -> Itera
 
 def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
-    reason = due(plan, state, done)
+    reason = why_count(plan, state, done)
     if reason is not None:
         yield AskCount(expect=plan.rounds[done].after, reason=reason)
     if lifeline_before(plan, state, done):

@@ -45,7 +45,7 @@ from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
-from stepper.session.tally import count_at, tally
+from stepper.session.tally import count_at, tally_stitches
 
 NO_FAULT = "No fault is being looked for; give a count first."
 
@@ -236,7 +236,7 @@ def _mended_of(inquiry: Inquiry, way: Remedy) -> int:
 
 def _respaced(plan: Plan, state: State, cue: Choose, way: Remedy) -> Decision:
     assert way.respacing is not None
-    planned = tally(plan.rounds[state.place.index], state.place.stitch).shaped
+    planned = tally_stitches(plan.rounds[state.place.index], state.place.stitch).shaped
     return (
         Respaced(
             at=cue.at,

@@ -21,7 +21,7 @@ from stepper.plan.model import Plan
 from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
 from stepper.session.fault.symptoms import SPREAD, list_symptoms
 from stepper.session.state import Answer, Fault, Position, State, Verified
-from stepper.session.tally import tally
+from stepper.session.tally import tally_stitches
 
 BREAK_ODDS = 40.0
 """How many plain stitches an interruption weighs in the odds. Place-keeping errors double after a break of
@@ -270,4 +270,4 @@ LEAST_ODDS = 1e-6
 def _share(plan: Plan, place: Position) -> float:
     """Return how far around the needles a place is."""
     round_ = plan.rounds[place.index] if place.index < len(plan.rounds) else None
-    return 0.0 if round_ is None else tally(round_, place.stitch).used / max(1, round_.before)
+    return 0.0 if round_ is None else tally_stitches(round_, place.stitch).used / max(1, round_.before)

@@ -11,7 +11,7 @@ from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD
 from stepper.session.fault.ways import Remedy, RemedyKind, costing
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import count_between, tally
+from stepper.session.tally import count_between, tally_stitches
 
 
 def undo_stitches(
@@ -80,7 +80,7 @@ def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remed
     """Cost ripping to one place."""
     undone = count_between(plan, place, now)
     # A stitch ripped where no lifeline holds it has to be picked up one by one.
-    pick_up = 0 if lifeline else tally(plan.rounds[place.index], place.stitch).count
+    pick_up = 0 if lifeline else tally_stitches(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
     rounds = now.index - place.index
     return costing(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline, rounds=rounds)

@@ -11,13 +11,13 @@ from stepper.plan.model import Plan
 from stepper.session.count_timing import stitches_per_minute
 from stepper.session.evolve import seconds_between
 from stepper.session.state import State
-from stepper.session.steps import part_at, parts
+from stepper.session.steps import cut_into_steps, part_at
 
 SILENCE_S = 300.0
 """Time without a cue, beyond what the current step takes. Five minutes; chosen here. Unit: s."""
 
 
-def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
+def silence_limit_s(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
     """Return how long without a cue makes a silence: the current step has to be worked first.
 
     Args:
@@ -33,11 +33,11 @@ def patience(plan: Plan, state: State, silence_s: float = SILENCE_S) -> float:
         return silence_s
     round_ = plan.rounds[place.index]
     by = state.knitting.by_of(round_)
-    left = parts(round_, by)[part_at(round_, by, place.stitch)].end - place.stitch
+    left = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)].end - place.stitch
     return silence_s + 60 * max(0, left) / stitches_per_minute(state)
 
 
 def was_silent(plan: Plan, state: State, now: str) -> bool:
     """Return whether she is back from a silence."""
     seconds = seconds_between(state.last_cue_at, now)
-    return seconds is not None and seconds >= patience(plan, state)
+    return seconds is not None and seconds >= silence_limit_s(plan, state)

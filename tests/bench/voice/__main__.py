@@ -21,7 +21,7 @@ from pathlib import Path
 import numpy as np
 from scipy.stats import chi2
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
@@ -58,7 +58,7 @@ class Bench:
 
     def __init__(self, args: argparse.Namespace) -> None:
         self.args = args
-        self.plan = load(SAMPLE).plan
+        self.plan = load_project(SAMPLE).plan
         self.all = clips(args.folder, not args.development)
         self.talk = [clip for clip in self.all if clip.kind == "talk"]
         voices = sorted({clip.voice.label for clip in self.all})
@@ -66,7 +66,9 @@ class Bench:
 
     def some(self, kind: str, address: str = "") -> list[Clip]:
         """Draw clips of a kind, voice by voice in turn."""
-        found = [clip for clip in self.all if clip.kind == kind and clip.address == address and self.known(clip)]
+        found = [
+            clip for clip in self.all if clip.kind == kind and clip.address == address and self.known(clip)
+        ]
         random.Random(kind).shuffle(found)
         seen: Counter[str] = Counter()
         ranked = []
@@ -96,7 +98,11 @@ class Bench:
         recogniser = self.recogniser(address)
         chosen = self.some(kind, address)
         for name, ratio in RATIOS:
-            if (ratio is None) if self.args.part == "noise" else (ratio is not None and self.args.part == "quiet"):
+            if (
+                (ratio is None)
+                if self.args.part == "noise"
+                else (ratio is not None and self.args.part == "quiet")
+            ):
                 continue
             sound, events = with_cues(chosen, self.talk, ratio, 1)
             outcome = hear(sound, recogniser)
@@ -104,7 +110,9 @@ class Bench:
             right = [late for event, text, late in answers if text and self.same(event.clip.said, text)]
             wrong = sum(bool(text) and not self.same(event.clip.said, text) for event, text, _ in answers)
             what = f'"{address}" + {kind.split()[-1]}' if address else kind
-            print(f"{what:22} {name:6} heard {share(len(right), len(events))}, wrong {share(wrong, len(events))}")
+            print(
+                f"{what:22} {name:6} heard {share(len(right), len(events))}, wrong {share(wrong, len(events))}"
+            )
             self.by_voice(answers)
             if self.args.verbose:
                 for event, text, _ in answers:
@@ -159,9 +167,13 @@ class Bench:
             people, people_hours = [text for _, text in outcome.heard], len(whole) / RATE_HZ / 3600
         name = f'behind "{address}"' if address else "without an address word"
         if hours:
-            print(f"false cues {name}: film of synthetic voices {hours:.1f} h, {rate(len(heard), hours)}: {heard}")
+            print(
+                f"false cues {name}: film of synthetic voices {hours:.1f} h, {rate(len(heard), hours)}: {heard}"
+            )
         if people_hours:
-            print(f"false cues {name}: people {people_hours:.2f} h, {rate(len(people), people_hours)}: {people}")
+            print(
+                f"false cues {name}: people {people_hours:.2f} h, {rate(len(people), people_hours)}: {people}"
+            )
         recogniser.close()
 
     def cost(self) -> None:
@@ -171,18 +183,26 @@ class Bench:
         print(f"load {time.perf_counter() - began:.2f} s")
         stream = as_16_bit(film(self.talk, 300, 5) * 0.05)
         outcome = hear(stream, recogniser)
-        print(f"CPU while a film is on: {outcome.all_cpu_s / 300:.1%} of a core, {len(outcome.took_s)} utterances")
+        print(
+            f"CPU while a film is on: {outcome.all_cpu_s / 300:.1%} of a core, {len(outcome.took_s)} utterances"
+        )
         quiet = np.random.default_rng(2).standard_normal(300 * RATE_HZ) * 10
         outcome = hear(quiet.astype(np.int16), recogniser)
         print(f"CPU in a quiet room: {outcome.all_cpu_s / 300:.1%} of a core")
-        print(f"memory at most: {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB in this process")
+        print(
+            f"memory at most: {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB in this process"
+        )
         recogniser.close()
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("folder", type=Path)
-    parser.add_argument("--part", choices=("quiet", "noise", "false", "address", "cost", "all"), default="all")
+    parser.add_argument(
+        "--part", choices=("quiet", "noise", "false", "address", "cost", "all"), default="all"
+    )
     parser.add_argument("--most", type=int, default=60, help="cues and counts in each row")
     parser.add_argument("--hours", type=float, default=0.5)
     parser.add_argument("--people", type=Path)

@@ -17,7 +17,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_lengths, list_wordings
 from stepper.language.numbers import words
 from stepper.language.understand import understand
@@ -60,7 +60,9 @@ KINDS: dict[str, Callable[[random.Random], str]] = {
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("folder", type=Path)
     parser.add_argument("--styles", type=Path)
     parser.add_argument("--ratio", type=float, default=20.0, help="how much louder than the film; dB")
@@ -68,10 +70,12 @@ def main() -> None:
     parser.add_argument("--address", default="")
     parser.add_argument("--development", action="store_true")
     args = parser.parse_args()
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     recogniser = MoonshineRecogniser(list_wordings(plan), address=args.address)
     voices = [voice for voice in installed(args.styles) if voice.held_out != args.development]
-    behind = film([clip for clip in clips(args.folder, not args.development) if clip.kind == "talk"], 600, 900)
+    behind = film(
+        [clip for clip in clips(args.folder, not args.development) if clip.kind == "talk"], 600, 900
+    )
     print(f"voices: {', '.join(voice.label for voice in voices)}")
     for kind, draw in KINDS.items():
         texts, numbers = random.Random(kind), np.random.default_rng(1)
@@ -85,7 +89,9 @@ def main() -> None:
                 ):
                     heard = recogniser.recognise(as_16_bit(sound).tobytes())
                     found = understand(heard.text, plan) if heard and heard.text else None
-                    is_right = isinstance(found, Note) if kind == "remark" else found == understand(text, plan)
+                    is_right = (
+                        isinstance(found, Note) if kind == "remark" else found == understand(text, plan)
+                    )
                     count[f"{where} right"] += is_right
                     count[f"{where} wrong"] += found is not None and not is_right
         of = len(voices) * args.each

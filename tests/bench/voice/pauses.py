@@ -20,7 +20,7 @@ import numpy as np
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.language.numbers import digits_words, words
 from stepper.language.understand import NotUnderstood, understand
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.material import Clip, clips
@@ -90,7 +90,7 @@ def main() -> None:
     args = parser.parse_args()
     kept = args.folder / "pauses"
     kept.mkdir(exist_ok=True)
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     talk = [clip for clip in clips(args.folder, not args.development) if clip.kind == "talk"]
     voices = [
         voice

@@ -16,7 +16,7 @@ import subprocess
 from dataclasses import replace
 from pathlib import Path
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.numbers import words
 from stepper.ears.moonshine import MoonshineRecogniser
@@ -40,13 +40,17 @@ def recordings(folder: Path) -> dict[str, list[Path]]:
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("folder", type=Path)
     parser.add_argument("--most", type=int, default=100, help="recordings of each word")
     args = parser.parse_args()
     said = recordings(args.folder)
-    known = list_wordings(load(SAMPLE).plan)
-    recogniser = MoonshineRecogniser(replace(known, phrases={**known.phrases, **{word: word for word in said}}))
+    known = list_wordings(load_project(SAMPLE).plan)
+    recogniser = MoonshineRecogniser(
+        replace(known, phrases={**known.phrases, **{word: word for word in said}})
+    )
     right = wrong = total = 0
     for word, paths in said.items():
         random.Random(word).shuffle(paths)

@@ -23,9 +23,9 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.language.understand import NotUnderstood, normal, understand
+from stepper.language.understand import NotUnderstood, normalise, understand
 from stepper.ears.decision import total_score
 from stepper.mouth.espeak import EspeakVoice
 from stepper.ears.moonshine import MoonshineRecogniser
@@ -104,7 +104,7 @@ def main() -> None:
     parser.add_argument("--kind", default="", help="part of the name of a kind, for that alone")
     parser.add_argument("--nudges", type=int, default=3, help="nudged copies of each")
     args = parser.parse_args()
-    plan = load(SAMPLE).plan
+    plan = load_project(SAMPLE).plan
     wordings = list_wordings(plan)
     # The twin writes 90 MB, which are of no use afterwards.
     with tempfile.TemporaryDirectory() as folder:
@@ -117,7 +117,7 @@ def main() -> None:
 
     def same(text: str, heard: str) -> bool:
         if text in REMARKS:  # of a remark, that it is one
-            return normal(heard).startswith("make a note ")
+            return normalise(heard).startswith("make a note ")
         one, other = (understand(each, plan) for each in (text, heard))
         return one == other and not isinstance(one, NotUnderstood)
 
@@ -144,7 +144,10 @@ def main() -> None:
             if name != "packaged":
                 moved = row[f"moved {name}"] or [0.0]
                 print(f", changed {sum(row[f'changed {name}'])}", end="")
-                print(f", moved {np.median(moved):.2f} (p95 {np.quantile(moved, 0.95):.2f}, most {max(moved):.2f})", end="")
+                print(
+                    f", moved {np.median(moved):.2f} (p95 {np.quantile(moved, 0.95):.2f}, most {max(moved):.2f})",
+                    end="",
+                )
         print()
 
 

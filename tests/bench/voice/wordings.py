@@ -14,7 +14,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE
@@ -39,12 +39,14 @@ def near_and_behind(
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("folder", type=Path)
     parser.add_argument("--ratio", type=float, default=12.0, help="how much louder than the film; dB")
     args = parser.parse_args()
     voices = [voice for voice in VOICES if voice.family in _QUICK and not voice.held_out]
-    wordings = list_wordings(load(SAMPLE).plan)
+    wordings = list_wordings(load_project(SAMPLE).plan)
     recogniser = MoonshineRecogniser(wordings)
     behind = film([clip for clip in clips(args.folder, False) if clip.kind == "talk"], 600, 900)
     source, heard, taken = np.random.default_rng(1), Counter[str](), defaultdict[str, Counter[str]](Counter)
@@ -57,7 +59,9 @@ def main() -> None:
                 if found is not None and not is_right:
                     taken[text][found.text] += 1
     print(f"{len(CLOSED)} wordings, {len(voices)} voices, near and {args.ratio:g} dB above a film")
-    print(f"heard {heard.total() / len(CLOSED) / len(voices) / 2:.3f}, wrong {sum(map(Counter.total, taken.values()))}")
+    print(
+        f"heard {heard.total() / len(CLOSED) / len(voices) / 2:.3f}, wrong {sum(map(Counter.total, taken.values()))}"
+    )
     for text in sorted(CLOSED, key=lambda each: (heard[each], each)):
         wrong = ", ".join(f"{other} ({count})" for other, count in taken[text].items())
         print(f"{heard[text]:3} of {len(voices) * 2}  {text}{f'  taken for {wrong}' if wrong else ''}")

@@ -9,7 +9,7 @@ from stepper.session.evolve import evolve
 from stepper.session.fault.diagnosis import Likely, choose_question, diagnose, shows
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests import fabric, hunt
 from tests.plans import final_increase
 from tests.plans import plan as made
@@ -25,7 +25,7 @@ def test_the_true_cause_comes_first(path: Path) -> None:
     and nearly always among three, once she has counted between the landmarks and looked where she is asked to;
     and from the counts alone it is among three in nine of ten. The fabric is that of a second knitter, who
     knows nothing of how faults are looked for."""
-    garment = load(path).plan
+    garment = load_project(path).plan
     photographs = fabric.knitted_right(garment)
     found = [each for kind in fabric.MISTAKES for each in hunt.trials(garment, photographs, kind, PLACES, 7)]
 
@@ -57,7 +57,9 @@ def test_what_is_seen_in_one_round_says_nothing_of_another() -> None:
     state = State(
         knitting=Knitting(place=Position(index=4), verified=Verified(place=Position(index=1), stitches=80))
     )
-    right = Fault(place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.CHANGES, number=0, index=3),))
+    right = Fault(
+        place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.CHANGES, number=0, index=3),)
+    )
     found = [each for each in diagnose(garment, state, right) if each.cause is Cause.LEFT_OUT]
 
     assert [each.index for each in found] == [1]

@@ -17,7 +17,7 @@ from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import search
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
-from stepper.sitting.project_file import load
+from stepper.sitting.project_file import load_project
 from tests import fabric, hunt
 from tests.hunt import Trial
 from tests.plans import final_increase, plan
@@ -93,7 +93,7 @@ PLACES = 4
 def test_every_remedy_brings_the_count_right(path: Path) -> None:
     """Whatever is chosen, carried out in the fabric of a second knitter it leaves the stitches the pattern
     wants, and no round on the way comes out wrong."""
-    garment = load(path).plan
+    garment = load_project(path).plan
     photographs = fabric.knitted_right(garment)
     tried = set()
     for mistake in fabric.MISTAKES:
@@ -182,7 +182,9 @@ def test_a_whole_repeat_is_gone_on_with() -> None:
     ],
     ids=lambda known: next(iter(known)),
 )
-def test_counting_once_more_is_offered_only_while_a_single_count_speaks_of_a_fault(known: dict[str, Any]) -> None:
+def test_counting_once_more_is_offered_only_while_a_single_count_speaks_of_a_fault(
+    known: dict[str, Any],
+) -> None:
     """Else it would be offered for ever, and she would be sent to count where a loop runs."""
     garment = final_increase()
     fault = replace(Fault(place=Position(index=10), difference=-1), **known)
@@ -256,7 +258,9 @@ def test_ripping_stops_at_the_last_good_count_where_nothing_tells_the_round() ->
     fault = _off(9, 17)
 
     def rip_to(knitting: Knitting) -> Position:
-        (way,) = [each for each in ways(garment, State(knitting=knitting), fault) if each.kind is RemedyKind.RIP]
+        (way,) = [
+            each for each in ways(garment, State(knitting=knitting), fault) if each.kind is RemedyKind.RIP
+        ]
         return way.place
 
     assert rip_to(counted) == Position(index=6)

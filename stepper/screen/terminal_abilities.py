@@ -17,7 +17,7 @@ _DUMB = frozenset(("", "dumb", "unknown"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Fitness:
+class TerminalAbilities:
     """What a terminal can do."""
 
     why_not: str = ""
@@ -29,7 +29,7 @@ class Fitness:
 
 def assess_terminal(
     environ: Mapping[str, str], *, is_terminal: bool, encoding: str, windows: bool
-) -> Fitness:
+) -> TerminalAbilities:
     """Return what a terminal can do.
 
     Args:
@@ -39,12 +39,12 @@ def assess_terminal(
         windows: Whether it is a Windows console, which says nothing of itself.
     """
     if not is_terminal:
-        return Fitness(why_not="The output does not go to a terminal")
+        return TerminalAbilities(why_not="The output does not go to a terminal")
     term = environ.get("TERM", "")
     if not windows and term.casefold() in _DUMB:
-        return Fitness(why_not="This terminal cannot show a full screen")
+        return TerminalAbilities(why_not="This terminal cannot show a full screen")
     blocks = "utf" in encoding.casefold()
-    return Fitness(depth=_depth(environ, term.casefold(), windows=windows), blocks=blocks)
+    return TerminalAbilities(depth=_depth(environ, term.casefold(), windows=windows), blocks=blocks)
 
 
 def _depth(environ: Mapping[str, str], term: str, *, windows: bool) -> Depth:

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.screen.answers import describe_result, pick_answers
+from stepper.screen.answer_lines import describe_result, pick_answers
 from tests.screen.scenes import Desk
 
 
@@ -25,7 +25,11 @@ def test_words_say_what_they_did_or_that_they_did_nothing() -> None:
     assert describe_result(desk.lines, "next step", desk.conductor.session, changed=True) == "done"
     desk.do("nxt step")
     assert (
-        describe_result(desk.lines, "nxt step", desk.conductor.session, changed=False) == "nothing, not understood"
+        describe_result(desk.lines, "nxt step", desk.conductor.session, changed=False)
+        == "nothing, not understood"
     )
     desk.do("stop listening")
-    assert describe_result([], "next step", desk.conductor.session, changed=False) == "nothing; the ears are closed"
+    assert (
+        describe_result([], "next step", desk.conductor.session, changed=False)
+        == "nothing; the ears are closed"
+    )

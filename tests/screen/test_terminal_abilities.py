@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.fitness import assess_terminal
 from stepper.screen.style import Depth
+from stepper.screen.terminal_abilities import assess_terminal
 
 
 def _depth(**environ: str) -> Depth:

@@ -14,7 +14,7 @@ LONGEST_REPEAT = 16
 """Most changes in a repeat that is searched for."""
 
 
-def written(gaps: tuple[int, ...], change: str) -> Phrase:
+def write_gaps(gaps: tuple[int, ...], change: str) -> Phrase:
     """Write gaps in their order.
 
     Args:

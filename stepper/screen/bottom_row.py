@@ -6,9 +6,9 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
-from stepper.screen.rows import Row, Span, clean, width
+from stepper.screen.rows import Row, Span, clean, text_width
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal, badge
+from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import SectionCount, Ten
 
@@ -31,7 +31,7 @@ _HINTS: Final = MappingProxyType(
 )
 
 
-def foot(scene: Scene, terminal: Terminal) -> Row:
+def draw_bottom_row(scene: Scene, terminal: Terminal) -> Row:
     """Draw the bottom row."""
     ui = scene.ui
     if ui.entry is not None:
@@ -39,7 +39,7 @@ def foot(scene: Scene, terminal: Terminal) -> Row:
     if ui.digits:
         return _number(scene, terminal)
     if ui.leaving:
-        mark = Span(" q again stops for tonight ", badge(Badge.ASKS, terminal.depth))
+        mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
         return (Span(" "), mark, Span(" any other key goes on"))
     return _hints(_HINTS[ui.page], terminal.columns)
 
@@ -47,7 +47,7 @@ def foot(scene: Scene, terminal: Terminal) -> Row:
 def _hints(hints: tuple[str, ...], columns: int) -> Row:
     """Write as many hints as fit, always including the last, since it leads to all the others."""
     kept = list(hints)
-    while len(kept) > 1 and width("   ".join(kept)) + 2 > columns:
+    while len(kept) > 1 and text_width("   ".join(kept)) + 2 > columns:
         kept.pop(-2)
     spans: list[Span] = []
     for hint in kept:
@@ -61,7 +61,7 @@ def _hints(hints: tuple[str, ...], columns: int) -> Row:
 def _number(scene: Scene, terminal: Terminal) -> Row:
     """Show the figures typed and what each key would make of them."""
     cue = pick_number_cue(scene.plan, scene.state, int(scene.ui.digits))
-    spans = [Span(" "), Span(f" {scene.ui.digits} ", badge(Badge.ASKS, terminal.depth))]
+    spans = [Span(" "), Span(f" {scene.ui.digits} ", paint_badge(Badge.ASKS, terminal.depth))]
     for row in NUMBER_KEYS:
         says = row.says
         if row.key == "enter":
@@ -80,15 +80,15 @@ def _line(scene: Scene, terminal: Terminal) -> Row:
         names = tuple(scene.plan.yarns.values())
         name = clean(names[ui.yarn % len(names)]) if names else "yarn"
         asks = f"{name} {asks}"
-    mark = Span(f" {asks} ", badge(Badge.ASKS, terminal.depth))
+    mark = Span(f" {asks} ", paint_badge(Badge.ASKS, terminal.depth))
     unit = {TypedEntry.LENGTH: scene.plan.units, TypedEntry.WEIGHT: "g"}.get(ui.entry, "")
     help_ = "  enter keeps it, esc leaves it"
     if ui.entry is TypedEntry.WEIGHT and len(scene.plan.yarns) > 1:
         help_ = "  tab another yarn, enter keeps it"
     text = clean(ui.text)
-    room = terminal.columns - width(mark.text) - 4 - width(unit)
-    while width(text) > room and text:
+    room = terminal.columns - text_width(mark.text) - 4 - text_width(unit)
+    while text_width(text) > room and text:
         text = text[1:]
     cursor = "▏" if terminal.blocks else "_"
     shown = (Span(" "), mark, Span(" "), Span(text, BOLD), Span(cursor + unit))
-    return (*shown, Span(help_)) if width(text) + width(help_) <= room else shown
+    return (*shown, Span(help_)) if text_width(text) + text_width(help_) <= room else shown
