@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.alter import PLAIN_CHART, Altered, altered, size_in
+from stepper.plan.alter import Altered, altered
 from stepper.plan.count_repairs import Righting
+from stepper.plan.course import Course
 from stepper.plan.drafts import Finding
 from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
@@ -17,10 +18,9 @@ from stepper.plan.in_hand import Caches
 from stepper.plan.model import Plan
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import ChartRound, Choice
-from stepper.plan.section_lines import blocks, work_block
-from stepper.plan.short_row_method import tell_open_turn, turned_in
-from stepper.plan.size_alone import AloneIn, LinesAlone, lines_alone, why_unmet
-from stepper.project.model import Project, Section
+from stepper.plan.short_row_method import tell_open_turn
+from stepper.plan.size_alone import AloneIn, LinesAlone, lines_alone
+from stepper.project.model import Project
 from stepper.project.problems import Problem
 
 _MOST_CHOICES = 12
@@ -204,21 +204,9 @@ def _work_garment(
     for chart in project.charts.values() if knitted else ():
         if chart.caution:
             needles.warn(chart.place, chart.caution)
-    for section in own.project.sections if own is not None else project.sections:
-        _begin(section, needles, own)
-        chosen = size_in(project, section.name) if knitted else None
-        for block in blocks(section.lines):
-            switch = switches.get((block[0].label or "").lower())
-            size = switch.size if switch is not None else size
-            needles.size = chosen[0] if chosen is not None else size
-            needles.alterations.section = (chosen[1],) if chosen is not None else ()
-            needles.alterations.reshape = switch is not None and switch.reshape
-            needles.alterations.over = switch.over if switch is not None else 1
-            if switch is not None or chosen is not None:
-                alone = needles.alterations.blended = _alone_in(project, needles, readings)
-            if switch is not None and not needles.counting.lost:
-                needles.alterations.unmet = why_unmet(block[0], size, needles.count, alone(size), project)
-            work_block(block, section, needles)
+    alone = _alone_in(project, needles, readings)
+    course = Course(project=project, needles=needles, own=own, switches=switches, size=size, alone=alone)
+    course.work_all()
     tell_open_turn(needles)
     return needles
 
@@ -234,26 +222,6 @@ def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondRead
         return known[size]
 
     return alone
-
-
-def _begin(section: Section, needles: Needles, own: Altered | None) -> None:
-    """Take up a section: its gauge, its needle, its yarn."""
-    project = needles.project
-    if own is not None and any(name.endswith(PLAIN_CHART) for name in project.charts):
-        # A chart and its copy without bobbles share a name, so what was read of one must not be used for the
-        # other.
-        needles.caches.drawn, needles.caches.charted = {}, {}
-    needles.begin_section(section.name, section.yarn)
-    needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
-    needles.short_rows.method = section.short_rows or turned_in(section.lines) or needles.short_rows.method
-    fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
-    mine = own.needles.get(section.name) if own is not None else None
-    if mine is not None and mine.mm is not None:
-        needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)
-    elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
-        needles.alterations.needle = (mine.rule,)
-    elif fabric_needle is not None:
-        needles.needle_mm, needles.alterations.needle = fabric_needle, ()
 
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:

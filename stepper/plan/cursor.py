@@ -146,7 +146,7 @@ class Cursor(RowRepeats):
         if not known and not self.used and self.facing.end and not nearest(element.name, held):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
-        name, number = held_stitches(element, held, self.size, self.supplies.section)
+        name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 

@@ -21,9 +21,11 @@ from stepper.project.instructions import (
     Going,
     Rounds,
     Times,
+    UntilBetween,
     UntilCount,
     UntilLength,
     UntilLike,
+    UntilRows,
     WorkRounds,
 )
 from stepper.project.problems import Span, one_of
@@ -200,8 +202,10 @@ def last_for(
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
         repeat(cycle, rounds, needles, duration.number.place, start=at)
-    elif isinstance(duration, UntilCount):
+    elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)
+    elif isinstance(duration, UntilRows):
+        repeat(cycle, rows_left(duration, needles) - less, needles, place, start=at)
     elif isinstance(duration, UntilLike):
         repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
     else:
@@ -219,28 +223,59 @@ def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
     return worked
 
 
-def _to_count(cycle: tuple[Template, ...], duration: UntilCount, needles: Needles, *, start: int) -> None:
+def _to_count(
+    cycle: tuple[Template, ...], duration: UntilCount | UntilBetween, needles: Needles, *, start: int
+) -> None:
     """Work a cycle until a number of stitches is left: the first round that leaves them is the last."""
-    wanted = duration.number.of(needles.size)
+    wanted, between = duration.number.of(needles.size), isinstance(duration, UntilBetween)
     if needles.counting.lost:
-        needles.regain(wanted)
+        if not between:
+            needles.regain(wanted)
         return
-    begun = needles.count
+    begun = _counted(needles, duration)
     for number in range(MOST_ROUNDS):
-        if needles.count == wanted:
+        count = _counted(needles, duration)
+        if count is None or begun is None or count == wanted:
             return
-        before, findings = needles.count, len(needles.findings)
+        findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
-        if len(needles.findings) > findings:
+        now = _counted(needles, duration)
+        if len(needles.findings) > findings or now is None:
             return
-        passed = (begun - wanted) * (needles.count - wanted) < 0
-        stuck = number >= 2 * len(cycle) and needles.count == begun
-        away = number >= 4 * len(cycle) and (needles.count - begun) * (begun - wanted) > 0
+        passed = (begun - wanted) * (now - wanted) < 0
+        stuck = number >= 2 * len(cycle) and now == begun
+        away = number >= 4 * len(cycle) and (now - begun) * (begun - wanted) > 0
         if passed or stuck or away:
-            how = f"goes from {before} to {needles.count} stitches past it" if passed else "changes no count"
-            how = f"goes from {begun} to {needles.count} stitches, away from it" if away else how
-            needles.report(duration.number.place, f"the repeat never leaves {wanted} stitches: it {how}.")
+            how = f"goes from {count} to {now} stitches past it" if passed else "changes no count"
+            how = f"goes from {begun} to {now} stitches, away from it" if away else how
+            where = " between the markers" if between else ""
+            told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
+            needles.report(duration.number.place, told)
             return
+
+
+def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:
+    """Return the stitches that a repeat ends by: all, or those between the two markers; None, reported."""
+    if isinstance(duration, UntilCount):
+        return needles.count
+    if len(needles.markers) == 2:
+        return needles.markers[1] - needles.markers[0]
+    told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
+    needles.report(duration.number.place, told, "Say the stitches in all instead.")
+    return None
+
+
+def rows_left(duration: UntilRows, needles: Needles) -> int:
+    """Return the rows still to work until a piece has so many; tell those before this line that count."""
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    origin = max(needles.section.start, next(begun, 0))
+    before = sum(1 for draft in needles.drafts[origin:] if draft.before and draft.after)
+    rows, place = duration.number.of(needles.size) - before, duration.number.place
+    if rows < 1:
+        needles.report(place, f"{before} rows are worked already.")
+    elif before and not duration.in_all:
+        needles.warn(place, f"the {before} rows of this piece before the line count towards them.")
+    return rows
 
 
 def _to_length(

@@ -30,6 +30,10 @@ MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""
 
 
+class PartReachedError(Exception):
+    """A part worked again has come to where it ends, in the middle of a line."""
+
+
 @dataclass(slots=True, kw_only=True)
 class Needles:
     """The knitting in hand."""
@@ -64,6 +68,10 @@ class Needles:
     kept: dict[str, Kept] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
+    copied: str = ""
+    """Name of the part whose lines are worked in the section in hand; empty for its own."""
+    limit: int | None = None
+    """Number of drafts at which a part worked again ends; None while there is none."""
     patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
     """The rows of the patterns that the page defines, by name."""
 
@@ -109,6 +117,11 @@ class Needles:
         """Note something the knitter should know."""
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
+    @property
+    def reached(self) -> bool:
+        """Whether a part worked again has come to where it ends."""
+        return self.limit is not None and len(self.drafts) >= self.limit
+
     def begin_section(self, name: str, yarn: str) -> None:
         """Take up a section; with nothing on the needles it begins a piece."""
         self.section = SectionInHand(name=name, yarn=yarn, start=len(self.drafts))
@@ -138,6 +151,8 @@ class Needles:
         `altered` is what is the knitter's own besides the line and the needle; the rest is as in
         `DraftRound`.
         """
+        if self.reached:
+            raise PartReachedError
         # A gap at 0 is the beginning of the round; from one on the right side the rest of it is worked.
         flat = self.flat or turned or (bool(self.short_rows.gap) and self.side == "WS")
         if not flat:

@@ -60,6 +60,8 @@ class Supplies:
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
     section: str = ""
     """Name of the section that is worked."""
+    copied: str = ""
+    """Name of the part whose lines are worked in it; empty for its own."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
     pair: Callable[[], tuple[int, ...]] | None = None

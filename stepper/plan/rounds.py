@@ -10,7 +10,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.established import ground, keep_held
 from stepper.plan.even_change import work_evenly
 from stepper.plan.model import Item, flatten
-from stepper.plan.needles import MOST_ROUNDS, Needles
+from stepper.plan.needles import MOST_ROUNDS, Needles, PartReachedError
 from stepper.plan.phrase import WorkedPhrase, work_phrase
 from stepper.plan.row_elements import MisfitError
 from stepper.plan.row_facing import face
@@ -24,6 +24,8 @@ def work_template(template: Template, needles: Needles) -> None:
     """Work one round of a pattern once, unless the count is not known."""
     if needles.counting.lost:
         return
+    if needles.reached:
+        raise PartReachedError
     if template.yarn:
         needles.yarn = template.yarn
     if template.evenly is not None:
@@ -175,6 +177,7 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
         needles.short_rows.slipped,
         needles.short_rows.method,
         needles.ends,
+        needles.section.name,
     )
     known = needles.caches.rounds.get(key)
     if known is not None:
@@ -219,8 +222,9 @@ def repeat(
         work_template(templates[(start + number) % len(templates)], needles)
         if len(needles.findings) > before:
             return
-        if number == 1 and len(templates) == 1 and _changes_nothing(needles):
-            # The rest are the same round, and that is most of a garment: one draft stands for all of them.
+        alike = number == 1 and len(templates) == 1 and needles.limit is None
+        if alike and _changes_nothing(needles):
+            # The rest are the same round: one draft stands for all of them, which is most of a garment.
             needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))
             return
 

@@ -33,17 +33,20 @@ class MisfitError(Exception):
 
 
 def held_stitches(
-    element: Across | Return, held: dict[str, int], size: int, section: str = ""
+    element: Across | Return, held: dict[str, int], size: int, section: str = "", copied: str = ""
 ) -> tuple[str, int]:
     """Find the held stitches that a line means: their name and number.
 
     "Sleeve sts" in the section of the left sleeve are those of the left sleeve; where no name is given and
-    several parts are on hold, those that the section is called after are meant.
+    several parts are on hold, those that the section is called after are meant. In a part `copied` from
+    another, what was on hold for that one is what is on hold for this.
 
     Raises:
         MisfitError: there are none by that name, or not so many.
     """
-    name = _meant(element.name, held, section)
+    own = section.lower()
+    as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
+    name = own if as_own else _meant(element.name, held, section)
     if name not in held:
         hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
         what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."

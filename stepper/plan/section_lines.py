@@ -70,7 +70,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         counts = []
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):
         for sentence in first.sentences:
-            if sentence not in counts:
+            if sentence not in counts and not needles.reached:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)

@@ -23,6 +23,7 @@ def supplies_of(needles: Needles) -> Supplies:
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
         section=needles.section.name,
+        copied=needles.copied,
         held=needles.held,
         tell=needles.warn,
         pair=lambda: _pair(needles),

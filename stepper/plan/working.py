@@ -161,8 +161,11 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if first is None:
         return
     less = int(instruction.but_last)
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start, first=first, less=less)
-    establish(cycle, needles, start=begin)
+    lasts, place = instruction.duration, instruction.place
+    try:
+        last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
+    finally:
+        establish(cycle, needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
 
@@ -196,8 +199,10 @@ def _(instruction: Repeated, needles: Needles) -> None:
                     'included; write "repeat" if they come on top.',
                 )
     begin = len(needles.drafts)
-    last_for(cycle, instruction.duration, needles, instruction.place, start=start)
-    establish(cycle, needles, start=begin)
+    try:
+        last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+    finally:
+        establish(cycle, needles, start=begin)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
@@ -311,7 +316,7 @@ def _(instruction: Return, needles: Needles) -> None:
         needles.regain(0)
     try:
         name, number = held_stitches(
-            instruction, needles.held, needles.size, needles.section.name
+            instruction, needles.held, needles.size, needles.section.name, needles.copied
         )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)

@@ -69,6 +69,22 @@ class UntilCount:
 
 
 @dataclass(frozen=True, slots=True)
+class UntilBetween:
+    """A duration by the stitches between two markers: `until there are 12 sts between markers`."""
+
+    number: Numbers
+
+
+@dataclass(frozen=True, slots=True)
+class UntilRows:
+    """A duration by all rows of the piece: `until 40 rows have been worked in all`."""
+
+    number: Numbers
+    in_all: bool
+    """Whether the words say that those before the line count."""
+
+
+@dataclass(frozen=True, slots=True)
 class UntilLike:
     """A duration by another part: `until front measures same as back to armhole`."""
 
@@ -79,7 +95,7 @@ class UntilLike:
     place: Span
 
 
-Duration = Rounds | UntilLength | Times | UntilCount | UntilLike
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows
 
 
 @dataclass(frozen=True, slots=True)
@@ -366,6 +382,29 @@ class MarkEvery:
 
 
 @dataclass(frozen=True, slots=True)
+class AsPart:
+    """Another part worked again: `Work as for back to **`, `Make second sleeve the same`."""
+
+    part: str
+    """The part as the line names it; empty for the part that the line stands in (`Make 2`)."""
+    place: Span
+    times: int = 1
+    """How often it is worked from here."""
+    from_mark: str = ""
+    """Mark of the page behind which it begins, as `**`; empty for its beginning."""
+    to_mark: str = ""
+    """Mark of the page up to which it is worked; empty for none."""
+    upto: str = ""
+    """What it is worked up to, in words: `armhole`, `neck`; empty for all of it."""
+    until: Duration | None = None
+    """Length or count up to which it is worked."""
+    reversed_: bool = False
+    """Whether the shaping changes edges."""
+    rest: bool = False
+    """Whether only what is left is worked, to match the other side of this part."""
+
+
+@dataclass(frozen=True, slots=True)
 class MarkRow:
     """A mark hung into the row just worked, to measure from: `place markers at each end of last row`."""
 
@@ -459,6 +498,7 @@ Sentence = (
     | BindOff
     | Return
     | MarkEvery
+    | AsPart
     | MarkRow
     | OverNeedles
     | MoveOver
@@ -497,6 +537,8 @@ class Line:
     """Words of the line that are worth no stitches, to be said with its first round: where and how."""
     only: tuple[int, ...] = ()
     """Sizes that the line is for, by their places from 0; empty for all."""
+    marks: tuple[str, ...] = ()
+    """Marks of the page that stand behind the line, as `**`, to which other lines refer."""
     times: Numbers | None = None
     """How many rows the line is for, one after the other (`Next 4 rows:`); None for one."""
     assumed: tuple[Assumed, ...] = ()

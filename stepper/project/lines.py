@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
+from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
 from stepper.project.sizes import size_called
 from stepper.project.source import Node, Scalar, block_lines
@@ -27,7 +28,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
-    rows = [part for row in rows for part in _headed(row)]
+    rows, marks = _marked(rows)
     rows = [
         (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
         for number, (text, place) in enumerate(rows)
@@ -42,8 +43,26 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         found = read_rows(rows[index:], words, draft)
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
+        line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         lines.append(replace(line, only=only) if only and not line.only else line)
     return tuple(lines)
+
+
+def _marked(
+    rows: list[tuple[str, Span]],
+) -> tuple[list[tuple[str, Span]], list[tuple[str, ...]]]:
+    """Part rows at the marks and heads that stand in them; return the marks behind each."""
+    made: list[tuple[str, Span]] = []
+    marks: list[tuple[str, ...]] = []
+    for row in rows:
+        pieces, (before, *behind) = without_marks(row)
+        if marks:
+            marks[-1] += before
+        for piece, here in zip(pieces, behind, strict=False):
+            parts = _headed(piece)
+            made += parts
+            marks += [()] * (len(parts) - 1) + [here]
+    return made, marks
 
 
 _HEAD = re.compile(

@@ -15,9 +15,11 @@ from stepper.project.instructions import (
     Leg,
     Rounds,
     Times,
+    UntilBetween,
     UntilCount,
     UntilLength,
     UntilLike,
+    UntilRows,
 )
 from stepper.project.stitchwork import Numbers
 
@@ -37,6 +39,15 @@ class OccasionBuilder(ElementBuilder):
             return Rounds(self._numbers(number), more is not None)
         if tree.data == "until_rounds":
             return self.in_all(tree)
+        if tree.data == "until_between":
+            sections = tree.children[1]
+            if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
+                self.problems.append(self._place(sections).problem("only two markers are counted between."))
+            self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
+            return UntilBetween(self._numbers(tree.children[0]))
+        if tree.data == "until_rows":
+            whole = str(tree.children[2]).lower() == "altogether"
+            return UntilRows(self._numbers(tree.children[0]), whole)
         if tree.data == "until_count":
             return UntilCount(self._numbers(tree.children[0]))
         if tree.data == "for_length":

@@ -41,8 +41,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, is_as_set, is_even, manner_of
-from stepper.project.needle_rounds import NeedleBuilder
 from stepper.project.occasions import side_of, type_of
+from stepper.project.part_references import PartBuilder
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -68,7 +68,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(NeedleBuilder):
+class Builder(PartBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:

@@ -17,15 +17,19 @@ from stepper.project.marker_synonyms import MARKERS
 from stepper.project.name_synonyms import ASIDES
 from stepper.project.needle_synonyms import NEEDLEWORK
 from stepper.project.notation import NOTATION
+from stepper.project.part_synonyms import AGAIN
 from stepper.project.pattern_synonyms import PATTERNS
 from stepper.project.remark_synonyms import REMARKS
 from stepper.project.row_synonyms import ROWS
 from stepper.project.shaping_synonyms import SHAPING
 from stepper.project.synonym import Synonym
+from stepper.project.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
+    *UNTIL,
     *NOTATION,
+    *AGAIN,
     *HOLDING,
     *NEEDLEWORK,
     *ASIDES,

@@ -170,3 +170,24 @@ def test_a_length_is_rounded_once(ending: str, rows: int) -> None:
     head = HEAD.replace("rounds: 28", "rounds: 26")
     work = f"Cast on 8 sts.\nWork flat.\nWork in St st until piece measures 27.5 cm{ending}.\nBind off."
     assert len(plan_of(project(work, head=head)).rounds[1:-1]) == rows
+
+
+def test_rows_counted_in_all_are_those_of_the_piece() -> None:
+    """Ten rows in all are eight more; where the words leave that open it is told."""
+    head = "Cast on 20 sts. Work flat.\nWork 2 rows in St st.\n"
+    whole = plan_of(project(f"{head}Cont in St st until 10 rows have been worked in all.\nBind off."))
+    assert len(whole.rounds) == 1 + 10 + 1
+    plan = plan_of(project(f"{head}Cont in St st until 10 rows have been worked.\nBind off."))
+    assert len(plan.rounds) == 1 + 10 + 1
+    assert any("2 rows of this piece before the line count" in caution.text for caution in plan.warnings)
+    assert "rows are worked already" in faults(project(f"{head}Work even until 2 rows have been worked in all."))
+
+
+def test_stitches_between_two_markers_end_a_repeat() -> None:
+    """The gusset grows between its markers; with another number of markers nobody can tell which are meant."""
+    head = "Cast on 20 sts.\nJoin in the round.\nK8, pm, k4, pm, k to end.\n"
+    rounds = "Rnd 1: K to m, sm, m1l, k to m, m1r, sm, k to end.\nRnd 2: Knit.\n"
+    plan = plan_of(project(f"{head}{rounds}Rep rnds 1-2 until there are 10 sts between markers.\nBind off."))
+    assert plan.rounds[-2].after == 26
+    one = "Cast on 20 sts.\nJoin in the round.\nK8, pm, k12.\nRnd 1: K to m, sm, m1l, k to end.\n"
+    assert "two markers are counted" in faults(project(f"{one}Rep rnd 1 until there are 10 sts between markers."))

@@ -80,9 +80,9 @@ def test_bound_off_at_the_beginning_of_rows_is_rows() -> None:
         assert [run.stitch for run in plan.rounds[2].runs] == ["bo", "p"]
 
 
-def test_a_piece_made_twice_is_refused() -> None:
-    """"Make 2" was kept as a note, and the second sleeve was never knitted."""
-    told = faults(project("Cast on 8 sts.\nKnit 2 rows.\nBind off.\nMake 2."))
+def test_a_piece_made_twice_in_a_note_is_refused() -> None:
+    """"Note: make 2" would be said, and the second sleeve never knitted."""
+    told = faults(project("Cast on 8 sts.\nKnit 2 rows.\nBind off.\nNote: Make 2."))
     assert "made more than once" in told
 
 

@@ -34,7 +34,9 @@ SILENT = {
     "st", "sts", "stitch", "row", "cm", "edge", "yarn",
     # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
     "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end",
+    # "Make second sleeve same as first", "make 3 alike": they are made as the first.
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
+    "make", "same", "alike", "given",
     "next", "first", "back", "held", "together",
     # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
     "to", "needle", "evenly",

@@ -52,5 +52,16 @@ def as_file(pattern: Pattern) -> str:
         "gauge:\n"
         "  plain: {needle: 4 mm, stitches: 20, rounds: 28, blocked: {stitches: 20, rounds: 27}}\n"
         "  rib: {needle: 3.5 mm, stitches: 24, rounds: 32}\n"
-        f"charts:\n{charts}sections:\n  - name: piece\n    work: |\n{textwrap.indent(pattern.work, ' ' * 6)}"
+        f"charts:\n{charts}sections:\n{_sections(pattern.work)}"
+    )
+
+
+def _sections(work: str) -> str:
+    """Write the lines of a pattern as sections; a row "# front" begins another."""
+    parts = re.split(r"^# (.+)\n", work, flags=re.M)
+    names = ["piece", *parts[1::2]]
+    return "".join(
+        f"  - name: {name}\n    work: |\n{textwrap.indent(lines, ' ' * 6)}"
+        for name, lines in zip(names, parts[::2], strict=True)
+        if lines.strip()
     )

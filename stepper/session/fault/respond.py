@@ -33,7 +33,7 @@ from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop, next_s
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
-from stepper.session.state import Position, Seen, State
+from stepper.session.state import Asking, Position, Seen, State
 from stepper.session.tally import count_at, markers_in
 
 
@@ -236,6 +236,10 @@ def tell_tally(plan: Plan, before: State, event: Tallied, after: State) -> Itera
 def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
     reason = why_count(plan, state, done)
+    if reason is None and state.knitting.asking is not Asking.NEVER:
+        # Of several faults this was one; and a mend that went wrong is found at once.
+        mended = any(each.index == done for each in state.knitting.mends)
+        reason = "after the mend" if mended else None
     if reason is not None:
         yield AskCount(expect=plan.rounds[done].after, reason=reason)
     if lifeline_before(plan, state, done):

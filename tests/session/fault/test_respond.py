@@ -8,7 +8,7 @@ from stepper.session.cues import Again, HowMany, Next
 from stepper.session.effects import (
     AskCount,
     AskLook,
-    TellCauses,
+    TellFound,
     TellLifeline,
     TellMend,
     TellSpot,
@@ -64,9 +64,9 @@ def test_a_lifeline_is_suggested_before_lace_and_the_count_with_it() -> None:
     assert kinds == [AskCount, TellLifeline]
 
 
-def test_what_tells_the_likeliest_causes_apart_is_asked_with_them() -> None:
-    """A repeat left out leaves stitches over at the end of its round, and a stitch too many does not; one cause alone
-    leaves nothing to ask."""
+def test_what_tells_the_likeliest_causes_apart_is_asked_alone() -> None:
+    """A repeat left out leaves stitches over at the end of its round, and an increase left out does not; where nothing is
+    left to ask, the place is said. One thing at a time: the causes are told when she asks what happened."""
 
     def asked(difference: int) -> list[object]:
         fault = Fault(
@@ -79,13 +79,11 @@ def test_what_tells_the_likeliest_causes_apart_is_asked_with_them() -> None:
         knitting = Knitting(place=Position(index=3), verified=verified, fault=fault)
         return list(ask_next(plan(("yoke", ["co80", "(k8 m1)x10", "k90"])), State(knitting=knitting)))
 
-    fewer, more = asked(-1), asked(1)
-    assert isinstance(fewer[-2], TellCauses)
-    assert len({each.cause for each in fewer[-2].causes}) == 2
-    assert isinstance(fewer[-1], AskLook)
-    assert fewer[-1].seen is Seen.LEFT
-    assert isinstance(more[-1], TellCauses)
-    assert len({each.cause for each in more[-1].causes}) == 1
+    (fewer,), (more,) = asked(-1), asked(1)
+    assert isinstance(fewer, AskLook)
+    assert fewer.seen is Seen.LEFT
+    assert isinstance(more, TellFound)
+    assert (more.first, more.end, more.difference) == (0, 1, 1)
 
 
 def test_what_comes_off_is_named_stitch_by_stitch() -> None:

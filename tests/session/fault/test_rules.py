@@ -146,6 +146,34 @@ def test_a_live_loop_is_caught_before_anything_else() -> None:
     assert after(counted, "take remedy 1").state.knitting.fault is None
 
 
+def test_two_faults_are_mended_one_after_the_other() -> None:
+    """Each with its sign and in its own stretch: the first in the next round, after which the count is asked for that
+    finds the second."""
+    session = _at(2)
+    check(
+        session,
+        """
+        > count is 78
+        78: 2 fewer than 80.
+        Is there a loose loop below the needles? Say: I see a loop, or: no loop.
+        > no
+        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
+        > there are 19
+        Two faults: 1 too few from the beginning to the first marker; 1 too few elsewhere, looked for after it. Say: what can
+            I do.
+        > take remedy 1
+        Mend in this round: at stitch 10, make one for the stitch that is missing.
+        Yoke, round 3 of 4: knit ten, make one, knit sixty nine.
+        > next step
+        Count now: 80 expected, after the mend.
+        Round 4: knit all eighty.
+        > count is 79
+        79: 1 fewer than 80.
+        Is there a loose loop below the needles? Say: I see a loop, or: no loop.
+        """,
+    )
+
+
 def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
     session = after(_at(2), "count is 79", "no loop", "there are 20", "there are 20", "there are 19", "take remedy 2")

@@ -1,0 +1,158 @@
+"""The sections of a garment worked in their order, and again where a line asks for another part. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.plan.alter import PLAIN_CHART, Altered, size_in
+from stepper.plan.another_part import copy_of, lines_of, part_meant, rows_meant
+from stepper.plan.line_in_hand import begin_line
+from stepper.plan.needles import Needles, PartReachedError
+from stepper.plan.reversed_part import match_other_side, work_reversed
+from stepper.plan.section_lines import blocks, work_block
+from stepper.plan.short_row_method import turned_in
+from stepper.plan.size_alone import AloneIn, why_unmet
+from stepper.plan.working import work
+from stepper.project.instructions import AsPart, Line
+from stepper.project.model import Project, Section, Switch
+
+
+@dataclass(slots=True, kw_only=True)
+class Course:
+    """The way through the sections of a garment."""
+
+    project: Project
+    """As the file has it."""
+    needles: Needles
+    own: Altered | None
+    """Its alterations as applied; None for a printed size."""
+    switches: dict[str, Switch]
+    """Switches of size, by the label of their line."""
+    size: int
+    """The size in force: place in the list of sizes, from 0."""
+    to_come: list[tuple[AsPart, Section]] = field(default_factory=list)
+    """Second pieces of the section in hand, worked behind its last line."""
+    alone: AloneIn
+    """Says what each line comes to in a size alone, as the pattern prints it."""
+    begun_in: dict[str, int] = field(default_factory=dict)
+    """The size in which each section was begun."""
+
+    def work_all(self) -> None:
+        """Work every section."""
+        for section in self.needles.project.sections:
+            self._begin(section, section.name)
+            self._work(section, section.lines)
+            for instruction, source in self.to_come:
+                self._made_again(instruction, (source,), section)
+            self.to_come = []
+
+    def _begin(self, section: Section, name: str) -> None:
+        """Take up a section: its gauge, its needle, its yarn."""
+        needles, own = self.needles, self.own
+        self.begun_in.setdefault(section.name, self.size)
+        project = needles.project
+        if own is not None and any(chart.endswith(PLAIN_CHART) for chart in project.charts):
+            # A chart and its copy without bobbles share a name, so what was read of one must not be used for
+            # the other.
+            needles.caches.drawn, needles.caches.charted = {}, {}
+        needles.begin_section(name, section.yarn)
+        needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
+        method = section.short_rows or turned_in(section.lines)
+        needles.short_rows.method = method or needles.short_rows.method
+        fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
+        mine = own.needles.get(section.name) if own is not None else None
+        if mine is not None and mine.mm is not None:
+            needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)
+        elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
+            needles.alterations.needle = (mine.rule,)
+        elif fabric_needle is not None:
+            needles.needle_mm, needles.alterations.needle = fabric_needle, ()
+
+    def _work(self, section: Section, lines: tuple[Line, ...]) -> None:
+        """Work lines of a section, in the size in force or that which they switch to."""
+        needles = self.needles
+        chosen = size_in(self.project, section.name) if self.own is not None else None
+        for block in blocks(lines):
+            if needles.reached:
+                return
+            switch = self.switches.get((block[0].label or "").lower())
+            self.size = switch.size if switch is not None else self.size
+            needles.size = chosen[0] if chosen is not None else self.size
+            needles.alterations.section = (chosen[1],) if chosen is not None else ()
+            needles.alterations.reshape = switch is not None and switch.reshape
+            needles.alterations.over = switch.over if switch is not None else 1
+            if switch is not None or chosen is not None:
+                needles.alterations.blended = self.alone
+            if switch is not None and not needles.counting.lost:
+                alone, size = self.alone(self.size), self.size
+                needles.alterations.unmet = why_unmet(block[0], size, needles.count, alone, self.project)
+            if any(isinstance(sentence, AsPart) for line in block for sentence in line.sentences):
+                self._work_as(block, section)
+            else:
+                work_block(block, section, needles)
+
+    def _work_as(self, block: list[Line], section: Section) -> None:
+        """Work a line that works another part again."""
+        for line in block:
+            if line.only and self.needles.size not in line.only:
+                continue
+            begin_line(line, self.needles)
+            self.needles.remarks.extend(line.said)
+            for sentence in line.sentences:
+                if isinstance(sentence, AsPart):
+                    self._as_part(sentence, section)
+                else:
+                    work(sentence, self.needles)
+
+    def _as_part(self, instruction: AsPart, section: Section) -> None:
+        needles = self.needles
+        if instruction.rest:
+            match_other_side(instruction, needles)
+            return
+        parts = part_meant(instruction, section, needles)
+        if not parts or needles.counting.lost:
+            return
+        if parts == (section,):
+            self.to_come.append((instruction, section))  # "Make 2." may stand before its lines
+        elif section in parts:
+            self._made_again(instruction, parts, section)
+        else:
+            self._again(instruction, parts[0], 0)
+
+    def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
+        """Work a piece, or a whole garment, once more or several times."""
+        needles = self.needles
+        if needles.count:
+            told = f"stitches are on the needles where the second {section.name} begins."
+            needles.report(instruction.place, told, "Bind them off.")
+            return
+        for copy in range(1, instruction.times + 1):
+            for source in parts:
+                self._again(instruction, source, copy)
+
+    def _again(self, instruction: AsPart, source: Section, copy: int) -> None:
+        """Work the lines of one section again, as a copy of it or in the section that the line stands in."""
+        needles = self.needles
+        lines = lines_of(instruction, source, needles)
+        rows = rows_meant(instruction, source, needles)
+        if not lines or rows == 0:
+            return
+        if instruction.reversed_:
+            work_reversed(instruction, source, {line.place.line for line in lines}, rows, needles)
+            return
+        size = self.size
+        self.size = self.begun_in.get(source.name, self.size)
+        if copy:
+            self._begin(source, copy_of(source, copy).name)
+        limit, copied = needles.limit, needles.copied
+        needles.copied = "" if copy else source.name
+        if rows is not None:
+            needles.limit = len(needles.drafts) + rows
+        needles.remarks.append(f"as the {source.name}")
+        try:
+            self._work(source, lines)
+        except PartReachedError:
+            pass
+        finally:
+            needles.limit, needles.copied = limit, copied
+        self.size = size if not self.switches else self.size

@@ -1,0 +1,54 @@
+"""Marks on a page to which other lines refer, "as for back to **", taken off their rows. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.project.problems import Span
+
+Row = tuple[str, Span]
+_MARK = re.compile(
+    r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$)"
+)
+_REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
+_ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
+
+
+def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
+    """Take the marks off a row of the file, which is parted where they stand.
+
+    Args:
+        row: The text of a row with its place.
+
+    Returns:
+        The rows without marks, none where it held nothing else, and the marks behind each; the first marks
+        are those in front of all, which stand behind the row before.
+    """
+    text, place = row
+    found = [match for match in _MARK.finditer(text) if _stands_alone(text, match)]
+    if not found:
+        return [row], [(), ()]
+    rows: list[Row] = []
+    marks: list[tuple[str, ...]] = [()]
+    start = 0
+    for match in [*found, None]:
+        end = match.start() if match is not None else len(text)
+        piece = text[start:end]
+        if piece.strip(" ."):
+            lead = len(piece) - len(piece.lstrip()) if start else 0
+            at = Span(line=place.line, column=place.column + start + lead, length=max(1, len(piece.strip())))
+            rows.append((piece.strip() if start else piece.rstrip(), at if start else place))
+            marks.append(())
+        if match is not None:
+            marks[-1] = (*marks[-1], match["mark"])
+            start = match.end()
+    return rows, marks
+
+
+def _stands_alone(text: str, match: re.Match[str]) -> bool:
+    """Return whether a mark marks a place, rather than begins a repeat or is referred to."""
+    before, after, mark = text[: match.start()], text[match.end() :], match["mark"]
+    if _REFERS.search(before.rstrip()) or re.search(rf"\bfrom\s+{re.escape(mark)}(?!\*)", text, re.I):
+        return False
+    at_end = not after.strip(" .")
+    return at_end or not before.strip() or bool(_ENDS.search(before))

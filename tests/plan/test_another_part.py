@@ -1,0 +1,91 @@
+"""Another part worked again: which, and how far. Worked out by hand; source of the reading: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.model import Plan
+from tests.plan.test_compile import faults, plan_of
+from tests.project.corpus_judge import text_of
+
+BACK = (
+    "== back",
+    "CO 40 sts. Work flat.",
+    "Work 6 rows in stockinette st. **",
+    "Armhole shaping: Bind off 4 sts at the beginning of the next 2 rows. 32 sts.",
+    "Purl 1 row.",
+    "Bind off.",
+)
+
+
+def knit(*lines: str) -> Plan:
+    """Compile lines that read as meant."""
+    return plan_of(text_of(list(lines), 1, "cm")[0])
+
+
+def refused(*lines: str) -> str:
+    """Give what is printed of lines that are refused."""
+    return faults(text_of(list(lines), 1, "cm")[0])
+
+
+def counts(plan: Plan, section: str) -> list[int]:
+    """Give the stitches after each row of a section."""
+    return [round_.after for round_ in plan.rounds if round_.section == section]
+
+
+@pytest.mark.parametrize(
+    ("line", "rows"),
+    [
+        ("Work as for back.", [40, *[40] * 6, 36, 32, 32, 0]),
+        ("Same as back.", [40, *[40] * 6, 36, 32, 32, 0]),
+        ("Work as given for back to **.", [40, *[40] * 6]),
+        ("Work as for back until piece measures 1 cm.", [40, *[40] * 3]),
+        ("Work as for back until armhole shaping.", [40, *[40] * 6]),
+        ("Work as for the back until 32 sts rem.", [40, *[40] * 6, 36, 32]),
+    ],
+)
+def test_a_part_goes_as_far_as_the_line_says(line: str, rows: list[int]) -> None:
+    """To its end, a mark, a length, an event, a count: the row that comes to it is the last."""
+    assert counts(knit(*BACK, "== front", line), "front") == rows
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Work as for collar.",
+        "Work as for back to ***.",
+        "Work as for back until piece measures 40 cm.",
+        "Work as for back until 30 sts rem.",
+        "Work as for back until thumb.",
+    ],
+)
+def test_what_is_not_there_is_refused(line: str) -> None:
+    """No such part, no such mark, never so long, never so few, no row of a thumb."""
+    assert refused(*BACK, "== front", line)
+
+
+def test_its_printed_counts_are_checked_again() -> None:
+    """A front cast on with other stitches does not come to the counts of the back."""
+    told = refused(*BACK, "== front", "CO 30 sts. Work flat.", "Work as for back from ** to ***.")
+    assert "***" in told
+
+
+def test_what_follows_goes_on_where_the_copy_ends() -> None:
+    """The needle changed behind the mark is not taken over."""
+    back = ("== back", "CO 8 sts. Work flat.", "Knit 2 rows. **", "Change to 3.5 mm needles.", "Knit 2 rows.", "Bind off.")
+    plan = knit(*back, "== front", "Work as for back to **.", "Knit 1 row.")
+    assert plan.rounds[-1].needle_mm == 4
+
+
+def test_a_name_that_fits_two_parts_is_refused() -> None:
+    """Left or right front, nobody can tell."""
+    fronts = ("== left front", "CO 8 sts. Work flat.", "Bind off.", "== right front", "CO 9 sts. Work flat.", "Bind off.")
+    assert "more than one part" in refused(*fronts, "== band", "Work as for front.")
+
+
+def test_held_stitches_are_those_of_the_part_that_is_worked() -> None:
+    """The right sleeve takes up the stitches of the right sleeve, by the lines of the left."""
+    body = ("== body", "CO 60 sts. Join in the round.", "Hold 20 for left sleeve, k20, hold 20 for right sleeve.", "Bind off.")
+    sleeve = ("== left sleeve", "Return left sleeve to needles.", "Knit 2 rows.", "Bind off.")
+    plan = knit(*body, *sleeve, "== right sleeve", "Work as for left sleeve.")
+    assert plan.rounds[-1].held == {}

@@ -1,0 +1,56 @@
+"""The sections of a garment in their order, and pieces made again. Worked out by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.compile import compile_plan
+from stepper.project.reader import read_project
+from tests.plan.test_another_part import counts, knit, refused
+
+SLEEVE = ("== sleeve", "CO 8 sts. Work flat.", "Knit 2 rows.", "Bind off.")
+
+
+@pytest.mark.parametrize("line", ["Make 2.", "Make two alike.", "Make second sleeve the same.", "Work second sleeve to match."])
+def test_a_second_piece_is_all_of_the_section_again(line: str) -> None:
+    """In a section of its own name, so that each is counted for itself."""
+    plan = knit(*SLEEVE, line)
+    assert counts(plan, "sleeve") == counts(plan, "sleeve, second") == [8, 8, 8, 0]
+
+
+def test_make_two_may_stand_before_the_lines() -> None:
+    """As under a heading."""
+    plan = knit("== sleeves", "Make 2.", *SLEEVE[1:])
+    assert counts(plan, "sleeves") == counts(plan, "sleeves, second") == [8, 8, 8, 0]
+
+
+def test_three_are_the_piece_and_two_more() -> None:
+    """Make 3."""
+    assert [round_.after for round_ in knit(*SLEEVE, "Make 3.").rounds].count(0) == 3
+
+
+def test_the_second_sock_is_the_whole_garment_again() -> None:
+    """Toe, foot and leg, each a section."""
+    sock = ("== toe", "CO 16 sts. Join in the round.", "Knit 1 round.", "== leg", "Knit 2 rounds.", "Bind off.")
+    plan = knit(*sock, "Make second sock the same.")
+    assert counts(plan, "toe, second") == [16, 16]
+    assert counts(plan, "leg, second") == [16, 16, 0]
+
+
+def test_a_piece_still_on_the_needles_cannot_be_made_again() -> None:
+    """Its stitches would be cast on beside."""
+    assert "on the needles where the second sleeve begins" in refused(*SLEEVE[:-1], "Make 2.")
+
+
+def test_a_second_piece_begins_in_the_size_the_first_began_in() -> None:
+    """A switch of size within the sleeve comes again at the same line, not before it."""
+    text = (
+        "title: Cuffs\nsizes: S (M)\nknit:\n  size: S\n  then:\n    - {from: Top, size: M}\nyarn: {MC: oat}\ngauge: {plain: {needle: 4 mm, stitches: 20, rounds: 28}}\n"
+        "sections:\n  - name: cuff\n    work: |\n      CO 8 (10) sts. Work flat.\n      Top: Increase evenly to 9 (12) sts.\n"
+        "      Bind off.\n      Make 2.\n"
+    )
+    project = read_project(text).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    assert [round_.after for round_ in plan.rounds] == [8, 12, 0, 8, 12, 0]

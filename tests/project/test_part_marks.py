@@ -1,0 +1,45 @@
+"""Marks to which other lines refer. Source: patterns in print, UK above all; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.part_marks import without_marks
+from stepper.project.problems import Span
+
+
+def parted(text: str) -> tuple[list[tuple[str, int]], list[tuple[str, ...]]]:
+    """Give the rows with the columns they begin at, and the marks."""
+    rows, marks = without_marks((text, Span(line=1, column=1, length=len(text))))
+    return [(row, place.column) for row, place in rows], marks
+
+
+@pytest.mark.parametrize(
+    ("text", "rows", "marks"),
+    [
+        ("Knit 2 rows. **", [("Knit 2 rows.", 1)], [(), ("**",)]),
+        ("Knit 2 rows.**", [("Knit 2 rows.", 1)], [(), ("**",)]),
+        ("** Knit 2 rows.", [("Knit 2 rows.", 4)], [("**",), ()]),
+        ("Knit 2 rows. *** Purl 1 row.", [("Knit 2 rows.", 1), ("Purl 1 row.", 18)], [(), ("***",), ()]),
+        ("Knit 2 rows. (**)", [("Knit 2 rows.", 1)], [(), ("**",)]),
+        ("**", [], [("**",)]),
+    ],
+)
+def test_a_mark_is_taken_off_where_it_stands(text: str, rows: list[tuple[str, int]], marks: list[tuple[str, ...]]) -> None:
+    """The words on both sides keep their place."""
+    assert parted(text) == (rows, marks)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Work as for back to **.",
+        "**K2, p2; rep from ** to end.",
+        "*K2, p2; rep from * to end.",
+        "K2, **p2, k2; rep from ** 3 times.",
+        "Work from ** to ** as for back.",
+    ],
+)
+def test_a_mark_that_is_referred_to_or_repeats_stays(text: str) -> None:
+    """It belongs to the words of the line."""
+    assert parted(text) == ([(text, 1)], [(), ()])
