@@ -45,13 +45,13 @@ def crossings(phrase: tuple[Item, ...]) -> dict[int, _Cell]:
     return found
 
 
-def uncrossed(code: str) -> str:
+def look_of(code: str) -> str:
     """Return how a column looks on the row on which its cable crosses; any other code as it is."""
     cable, mark, place = code.partition("#")
     return looks_of(Run(cable, 1, ""))[int(place)] if mark else code
 
 
-def recrossed(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
+def cross_again(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
     """Return cells with a cable, and nothing behind it, wherever all its columns stand side by side.
 
     Of a cable that was cut into, what is left is worked as it looks, as decreases eat it up.
@@ -71,6 +71,6 @@ def recrossed(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
             at += width
             continue
         broken[cable] = None
-        made.append((uncrossed(cells[at][0]), cells[at][1]))
+        made.append((look_of(cells[at][0]), cells[at][1]))
         at += 1
     return made, tuple(broken)

@@ -16,7 +16,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
-from stepper.plan.cable_cells import crossings, looks_of, uncrossed
+from stepper.plan.cable_cells import crossings, look_of, looks_of
 from stepper.plan.drafts import DraftRound
 from stepper.plan.in_hand import Cell, Column
 from stepper.plan.model import Run, flatten
@@ -205,7 +205,7 @@ def carried(
             )
             if (
                 each.cell is not None
-                and each.cell[0] != uncrossed(column[phase % len(column)][0])
+                and each.cell[0] != look_of(column[phase % len(column)][0])
                 and len(each.below) == 1
             ):
                 column = _told(
@@ -245,7 +245,7 @@ def _kept(
     below = [columns[place] for place in each.below]
     if each.cell is not None:
         below = [
-            column for column in below if uncrossed(column[phase % len(column)][0]) == each.cell[0]
+            column for column in below if look_of(column[phase % len(column)][0]) == each.cell[0]
         ] or below
     return below[-1] if _inner_last(place, edges) else below[0]
 

@@ -11,7 +11,7 @@ from itertools import groupby
 
 from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
-from stepper.plan.cable_cells import recrossed
+from stepper.plan.cable_cells import cross_again
 from stepper.plan.evenly import even_round, in_fabric, usual_change
 from stepper.plan.inline_repeats import run_together, said_so_often
 from stepper.plan.model import Group, Item, Run
@@ -314,7 +314,7 @@ class Cursor(RowRepeats):
         if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
-        worked, broken = recrossed(cells)
+        worked, broken = cross_again(cells)
         for cable in broken if self.supplies.tell is not None else ():
             assert self.supplies.tell is not None
             told = f"{cable} does not cross here: not all of its stitches stand together."

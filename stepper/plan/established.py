@@ -13,7 +13,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.cable_cells import uncrossed
+from stepper.plan.cable_cells import look_of
 from stepper.plan.columns import (
     KNIT,
     UnknownFabricError,
@@ -266,7 +266,7 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     )
     met = [column[phase] for column in (reversed(columns) if wrong else columns)]
     seen = {
-        cell: (as_seen(uncrossed(cell[0]) if wrong else cell[0], wrong=wrong), cell[1]) for cell in set(met)
+        cell: (as_seen(look_of(cell[0]) if wrong else cell[0], wrong=wrong), cell[1]) for cell in set(met)
     }
     cells = [seen[cell] for cell in met]
     start = facing.count - facing.end if facing.around else facing.lead

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.cable_cells import crossings, recrossed, uncrossed
+from stepper.plan.cable_cells import cross_again, crossings, look_of
 from stepper.plan.model import Run
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
@@ -31,6 +31,6 @@ def test_the_columns_of_a_cable_are_its_stitches() -> None:
     """Each column knows its place in the cable, and looks as that stitch does."""
     cells = crossings((Run("k", 2, "MC"), Run("2/2 rc", 1, "MC")))
     assert cells == {2: ("2/2 rc#0", ""), 3: ("2/2 rc#1", ""), 4: ("2/2 rc#2", ""), 5: ("2/2 rc#3", "")}
-    assert [uncrossed(code) for code, _ in cells.values()] == ["k"] * 4
-    assert recrossed([("p", ""), *cells.values()]) == ([("p", ""), ("2/2 rc", "")], ())
-    assert recrossed([("2/2 rc#1", ""), ("2/2 rc#2", "")]) == ([("k", ""), ("k", "")], ("2/2 rc",))
+    assert [look_of(code) for code, _ in cells.values()] == ["k"] * 4
+    assert cross_again([("p", ""), *cells.values()]) == ([("p", ""), ("2/2 rc", "")], ())
+    assert cross_again([("2/2 rc#1", ""), ("2/2 rc#2", "")]) == ([("k", ""), ("k", "")], ("2/2 rc",))
