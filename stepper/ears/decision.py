@@ -40,6 +40,8 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
     score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
+    if best.number is not None and score < thresholds.least_number:
+        return None
     clear = thresholds.clear if best.number is None else thresholds.clear_number
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= clear else None

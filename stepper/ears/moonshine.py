@@ -160,9 +160,9 @@ class MoonshineRecogniser:
         """Do nothing; the models go with the object."""
 
     def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
-        """Return what was decided on; no text if the transcript ends in another number."""
+        """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
-        if found.number is not None:
+        if found.number is not None and found.words < 0:
             written = self._wordings.last_number(utterance.transcript)
             if written is not None and written != found.number:
                 return Heard(text="", score=0.0, addressed=addressed)
@@ -172,6 +172,9 @@ class MoonshineRecogniser:
 
     def _is_begun(self, utterance: Utterance) -> bool:
         """Return whether an utterance is the beginning of a cue with a number, the number still to come."""
+        written = (utterance.transcript, strip_address(utterance.transcript, self._behind.address))
+        if any(self._wordings.is_begun(text) for text in written if text):
+            return True
         ways = {bool(manner.address) for manner in (self.manner, self._behind)}
         return any(self._spotter.begun(utterance.likely, addressed=way) >= BEGUN for way in ways)
 

@@ -1,4 +1,7 @@
-"""The tiny English model inside the wheel of moonshine-voice 0.1.0, run in onnxruntime without a network."""
+"""The tiny English model inside the wheel of moonshine-voice 0.1.0, run in onnxruntime without a network.
+
+In the place of its encoder stands one that was taught to hear through films (`models/ears`).
+"""
 
 from __future__ import annotations
 
@@ -12,6 +15,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from stepper.ears.onnx_session import load_network
+from stepper.ears.packaged_weights import weights_path
 from stepper.ears.token_tree import Node
 from stepper.errors import SurroundingsError
 
@@ -86,7 +90,8 @@ class MoonshineModel:
 
         Args:
             folder: Where its files are; None for those of the wheel.
-            encoder: Another encoder, whose states mean the same; None for its own.
+            encoder: The network that takes sound in; None for the one that comes with the package, which was
+                taught to hear through films what the wheel's own hears of clean sound.
 
         Raises:
             SurroundingsError: The packages it needs are not installed, or a file is missing or damaged.
@@ -97,8 +102,7 @@ class MoonshineModel:
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
         except (ImportError, OSError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
-        self._encoder = load_network(encoder or folder / "encoder_model.ort", "The recogniser's model")
-        self._wants_mask = len(self._encoder.get_inputs()) > 1
+        self._encoder = load_network(encoder or weights_path("encoder.onnx"), "The recogniser's model")
         self._decoder = load_network(folder / "decoder_model_merged.ort", "The recogniser's model")
         self._ids = {token: number for number, token in enumerate(self._tokens)}
         self._words: dict[str, tuple[int, ...]] = {}
@@ -111,10 +115,7 @@ class MoonshineModel:
         np = self._np
         sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
         sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
-        feed: dict[str, Any] = {"input_values": sound[None]}
-        if self._wants_mask:
-            feed["attention_mask"] = np.ones((1, len(sound)), np.int64)
-        states = self._encoder.run(None, feed)[0]
+        states = self._encoder.run(None, {"input_values": sound[None]})[0]
         nothing = np.zeros((1, _HEADS, 0, _WIDTH), np.float32)
         empty = {name.replace("present", "past_key_values"): nothing for name in self._outputs[1:]}
         logits, memory = self._run(states, np.array([[_BEGIN]]), empty, fresh=True)

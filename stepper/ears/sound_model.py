@@ -1,11 +1,7 @@
 """A small model that tells which sounds an utterance holds, frame by frame; its weights are packaged.
 
 Eight gated convolutions over the states of the bundled recogniser's encoder, which has run by then anyway.
-`sounds.onnx` was trained by `tests/bench/voice/training` with connectionist temporal classification, nearly
-all on synthetic speech: eSpeak NG, a diphone voice of Festival, mixtures of the styles of Kokoro (Apache 2.0)
-and what an analysis and synthesis makes of them, near and far, in quiet, music and talk; and on 207 orders
-that people spoke to a coffee machine (the speech-to-intent benchmark of Picovoice, Apache 2.0). No voice that
-`tests/bench/voice` measures with is in it, and no recording that it measures false cues with.
+`models/ears` has its weights, how they were learnt, and from whom.
 """
 
 from __future__ import annotations
@@ -14,8 +10,9 @@ from pathlib import Path
 from typing import Any
 
 from stepper.ears.onnx_session import load_network
+from stepper.ears.packaged_weights import weights_path
 
-WEIGHTS = Path(__file__).parent / "sounds.onnx"
+WEIGHTS = weights_path("sounds.onnx")
 """The weights that come with the package."""
 
 

@@ -42,7 +42,7 @@ class Wordings:
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
     last_number: Callable[[str], float | None] = lambda text: None
-    """The number that a text ends with, or that only other words follow; None if there is none."""
+    """The number that a text ends with, but for one word such as a unit; None if there is none."""
     english: Callable[[str], str] = lambda text: text
     """What a cue said in another language is handed on as."""
 

@@ -89,7 +89,7 @@ def is_remark(text: str, plan: Plan) -> bool:
 
 
 def last_number(text: str) -> float | None:
-    """Return the number that a text ends with, or that only words which are no number follow.
+    """Return the number that a text ends with; one word may stand behind it, such as a unit.
 
     Args:
         text: As a recogniser writes it: "count is 246", "i have two hundred and forty six stitches".
@@ -98,7 +98,7 @@ def last_number(text: str) -> float | None:
         The number, or None if there is none or it cannot be read.
     """
     said = text.replace("-", " ").split()
-    for end in range(len(said), 0, -1):
+    for end in (len(said), len(said) - 1):
         found = [decimal(said[start:end]) for start in range(end)]
         if any(each is not None for each in found):
             return float(next(each for each in found if each is not None))

@@ -65,3 +65,10 @@ def test_a_number_has_to_be_clearer_than_a_cue() -> None:
     rival = scored("count is six", 9.0 - between)
     assert decide([scored("next", 9.0), rival], STRICT) is not None
     assert decide([replace(scored("count is sixteen", 9.0), number=16), rival], STRICT) is None
+
+
+def test_a_number_that_hardly_fits_is_asked_for_again() -> None:
+    """Where a cue is taken because the words agree, a number is not."""
+    doubtful = Candidate(text="next", means="next", sounds=STRICT.least_number - 1, words=0.0)
+    assert decide([doubtful], STRICT) is not None
+    assert decide([replace(doubtful, number=16)], STRICT) is None

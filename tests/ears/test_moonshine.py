@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears.moonshine import MoonshineRecogniser, said_behind
+from stepper.ears.decision import Candidate
+from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.understand import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
@@ -75,7 +76,7 @@ def test_where_the_transcript_has_the_name_wrong_its_sounds_count(
     ("remark", "words"),
     [
         ("make a note, two stitches were dropped", {"two", "dropped"}),
-        ("make a note, the yarn is splitting in two places", {"yarn", "two", "places"}),
+        ("make a note, the yarn is splitting in three places", {"yarn", "three", "places"}),
         ("make a note, I dropped two stitches", {"two", "stitches"}),
     ],
 )
@@ -85,7 +86,8 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
     """No list of phrases can hold it, so the free transcript is taken; what the name was taken for is left out.
 
     The transcript is no more than likely: "step, make a note" on one machine is "step 1. make a note." on another.
-    Like the program's own, this test for a remark does not see full stops and quotes.
+    Like the program's own, this test for a remark does not see full stops and quotes. No remark here has words that
+    sound like others: "in two places" is "into places" as well.
     """
     wordings = replace(WORDINGS, remark=lambda text: normalise(text).startswith("make a note "))
     recogniser = MoonshineRecogniser(wordings, address="stepper", model=model(network))
@@ -101,13 +103,21 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
         recogniser.close()
 
 
+class Doubting(MoonshineRecogniser):
+    """A recogniser whose decoder would rather have something else, though not by much."""
+
+    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
+        """Weigh, and take a little off the words."""
+        return [replace(each, words=-1.0) for each in super().weighed(utterance, manner)]
+
+
 def test_a_number_counts_only_if_the_transcript_does_not_end_in_another(network: str, tmp_path: Path) -> None:
     """She said "two hundred forty six", the transcript has another number at its end: she is to say it again. What
     may go on says so."""
     numbers = {"two hundred": 200, **WORDINGS.numbers}
     for written, texts in ((246.0, {"count is two hundred forty six"}), (46.0, {""})):
         wordings = replace(WORDINGS, numbers=numbers, last_number=lambda text, written=written: written)
-        recogniser = MoonshineRecogniser(wordings, model=model(network))
+        recogniser = Doubting(wordings, model=model(network))
         heard = [
             recogniser.recognise(each) for each in nudges(sound("count is two hundred forty six", tmp_path))
         ]

@@ -5,11 +5,11 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears import onnx_session as module
 from stepper.ears.onnx_session import load_network
+from stepper.ears.packaged_weights import weights_path
 from stepper.errors import SurroundingsError
 
-WEIGHTS = Path(module.__file__).with_name("sounds.onnx")
+WEIGHTS = weights_path("sounds.onnx")
 
 pytestmark = pytest.mark.skipif(find_spec("onnxruntime") is None, reason="onnxruntime is not installed")
 

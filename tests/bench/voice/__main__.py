@@ -217,6 +217,7 @@ def main() -> None:
         for kind in ("cue", "count"):
             bench.table(kind)
         bench.table("addressed cue", args.address)
+        bench.table("addressed count", args.address)
     if args.part in ("false", "all"):
         bench.false()
         bench.false(args.address)
