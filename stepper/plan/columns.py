@@ -6,6 +6,7 @@ columns: of those below it, the one it looks like stays (k2tog over a knit and a
 one), or else the one farther from the edge. Changes that cancel out at one place (yo, k2tog) leave every
 column where it was. An increase adds a new column, which continues the repeat beside it, on the side away
 from the edge; without a repeat it is stockinette.
+Cables are told by `stepper.plan.cable_cells`.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
+from stepper.plan.cable_cells import crossings, look_of, looks_of
 from stepper.plan.drafts import DraftRound
 from stepper.plan.in_hand import Cell, Column
 from stepper.plan.model import Run, flatten
@@ -66,7 +68,10 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
             at = _changed(chunk, at, made, wrong=wrong)
             chunk = []
         if entry.kind is Kind.CABLE:
-            looks = _crossed(run)
+            try:
+                looks = looks_of(run)
+            except ValueError as error:
+                raise UnknownFabricError(str(error)) from error
             made += [StandingColumns((at + place,), (look, "")) for place, look in enumerate(looks)]
             at += len(looks)
             continue
@@ -78,21 +83,6 @@ def laid(draft: DraftRound) -> list[StandingColumns]:
         StandingColumns(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
         for each in reversed(made)
     ]
-
-
-def _crossed(run: Run) -> str:
-    """Return what the stitches of cables look like: a purl cross has its purls behind the knit ones.
-
-    Source: Craft Yarn Council, cables: 2/1 RPC leaves k2, p1; 2/1 LPC leaves p1, k2 (from memory).
-    """
-    width = stitch(run.stitch).uses
-    sizes, _, turn = run.stitch.partition(" ")
-    if turn in ("rpc", "lpc") and sizes.count("/") == 1:
-        knits, purls = (int(part) for part in sizes.split("/"))
-        return ("k" * knits + "p" * purls if turn == "rpc" else "p" * purls + "k" * knits) * run.times
-    if run.stitch.startswith("t") or turn.endswith("pc"):
-        raise UnknownFabricError("nobody can tell which of its crossed stitches are purled")
-    return "k" * width * run.times
 
 
 def _plain(
@@ -215,7 +205,7 @@ def carried(
             )
             if (
                 each.cell is not None
-                and each.cell[0] != column[phase % len(column)][0]
+                and each.cell[0] != look_of(column[phase % len(column)][0])
                 and len(each.below) == 1
             ):
                 column = _told(
@@ -254,7 +244,9 @@ def _kept(
     """Return which of the columns that a stitch was worked from stays."""
     below = [columns[place] for place in each.below]
     if each.cell is not None:
-        below = [column for column in below if column[phase % len(column)][0] == each.cell[0]] or below
+        below = [
+            column for column in below if look_of(column[phase % len(column)][0]) == each.cell[0]
+        ] or below
     return below[-1] if _inner_last(place, edges) else below[0]
 
 
@@ -316,8 +308,9 @@ def traced(drafts: Sequence[DraftRound]) -> list[Column]:
         if not (draft.before and draft.after):
             raise UnknownFabricError("it has not been worked once through")
         if len(drafts) > 1 and _is_lace(draft):
-            raise UnknownFabricError("its stitches are increased and decreased, or cross, in the pattern")
+            raise UnknownFabricError("its stitches are increased and decreased in the pattern")
         edges = fields(draft)
+        crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
         made: list[list[_Told]] = []
         for place, each in enumerate(laid(draft)):
             if not each.below:
@@ -326,7 +319,7 @@ def traced(drafts: Sequence[DraftRound]) -> list[Column]:
             last = len(each.below) > 1 and _inner_last(place, edges)
             history = histories[each.below[-1 if last else 0]]
             whole = len(history) == number
-            cell = each.cell or (each.look if len(drafts) == 1 else None)
+            cell = crossed.get(place) or each.cell or (each.look if len(drafts) == 1 else None)
             made.append([*history, (cell, len(each.below) == 1)] if whole else [])
         histories = made
     return filled([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
@@ -345,9 +338,10 @@ def _whole(history: list[_Told], period: int) -> Column | None:
 
 
 def _is_lace(draft: DraftRound) -> bool:
-    """Return whether a row both increases and decreases, or crosses stitches."""
+    """Return whether a row both increases and decreases; or crosses stitches where nobody can tell which."""
     kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
-    return kinds >= {Kind.INCREASE, Kind.DECREASE} or Kind.CABLE in kinds
+    crosses = Kind.CABLE in kinds and (draft.side == "WS" or draft.before != draft.after)
+    return kinds >= {Kind.INCREASE, Kind.DECREASE} or crosses
 
 
 def shortest(columns: Sequence[Column]) -> list[Column]:

@@ -11,13 +11,14 @@ from itertools import groupby
 
 from stepper.craft.manners import Manner
 from stepper.craft.stitches import stitch
+from stepper.plan.cable_cells import cross_again
 from stepper.plan.evenly import even_round, in_fabric, usual_change
-from stepper.plan.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
-from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, NeedleEnds, in_order, left_over, parts_of
-from stepper.plan.places import Places, begins_round
-from stepper.plan.round_sources import Choice, Supplies
-from stepper.plan.row_elements import MisfitError, fixed_uses, held_stitches, is_short
+from stepper.plan.inline_repeats import run_together, said_so_often
+from stepper.plan.model import Group, Item, Run
+from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
+from stepper.plan.places import begins_round
+from stepper.plan.row_elements import MisfitError, held_stitches, is_short
+from stepper.plan.row_repeats import RowRepeats
 from stepper.plan.run_repeats import condense, joined
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
@@ -40,12 +41,10 @@ _MOST_STEPS = 50_000
 
 
 @dataclass(slots=True, kw_only=True)
-class Cursor(Places):
+class Cursor(RowRepeats):
     """The place in the round while it is worked."""
 
-    yarn: str
     method: str
-    supplies: Supplies
     held: list[tuple[str, int]] = field(default_factory=list)
     returned: list[str] = field(default_factory=list)
     called: frozenset[str] = frozenset()
@@ -58,8 +57,6 @@ class Cursor(Places):
     """Whether the row ended at a turn with the rest put on hold."""
     begins: int = 0
     """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
-    ends: NeedleEnds = field(default_factory=NeedleEnds)
-    """Where the needles of a sock end."""
     steps: int = 0
     """Number of elements worked so far, counting every pass of a repeat."""
 
@@ -108,7 +105,7 @@ class Cursor(Places):
             if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
                 raise MisfitError(element.place, "this comes to more stitches than any round has.")
             if isinstance(element, Several):
-                self._several(element, elements[number + 1 :], items)
+                self.several(element, elements[number + 1 :], items)
             elif isinstance(element, Work):
                 self._work(element, items)
             elif isinstance(element, Until):
@@ -213,7 +210,7 @@ class Cursor(Places):
                 f"the {room} it has here.",
                 f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
             )
-        self._need(room, f'chart "{element.name}"', element.place)
+        self.need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
         outside, items = items, []
         for run in drawn.before:
@@ -232,22 +229,6 @@ class Cursor(Places):
             self.advance(run, items)
         outside.extend(run_together(items))
 
-    def advance(self, run: Run, items: list[Item]) -> None:
-        """Work a run, carrying the markers that it passes."""
-        entry = stitch(run.stitch)
-        if run.times <= 0:
-            return
-        start_used, start_made = self.used, self.made
-        self.used += run.uses
-        self.made += run.leaves
-        if entry.uses:
-            while self.waiting and self.waiting[0] < self.used:
-                passed = self.waiting.pop(0)
-                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
-        if self.ends.waiting:
-            self.ends.advance(run, entry, start_used, start_made)
-        items.append(run)
-
     def pass_markers(self) -> None:
         """Carry the markers at the very end of the round."""
         for passed in self.waiting:
@@ -255,14 +236,6 @@ class Cursor(Places):
                 self.placed.append(self.made)
         self.waiting = []
         self.placed = sorted({place for place in self.placed if 0 < place < self.made})
-
-    def _need(self, uses: int, what: str, place: Span) -> None:
-        left = self.facing.room - self.used
-        if uses > left:
-            raise MisfitError(
-                place,
-                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
-            )
 
     def _work(self, element: Work, items: list[Item]) -> None:
         times = element.times.of(self.size)
@@ -273,14 +246,14 @@ class Cursor(Places):
         if not self.facing.count and run.uses and self._from_hold(element, times, items):
             return
         if run.uses > self.facing.room - self.used:
-            self._need(run.uses, said_so_often(element.stitch, times), element.place)
+            self.need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         whole = element.times is None and not self.used
         name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
-        self._need(times, f"hold {times}", element.place)
+        self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
         self.held.append((name, times))
@@ -334,13 +307,21 @@ class Cursor(Places):
 
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches as the pattern has them, from this side."""
-        self._need(number, f"working {number} in pattern", element.place)
+        self.need(number, f"working {number} in pattern", element.place)
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
+        if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
+            told = "no rib stands under these stitches, so nobody can tell which are knitted."
+            raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
+        worked, broken = cross_again(cells)
+        for cable in broken if self.supplies.tell is not None else ():
+            assert self.supplies.tell is not None
+            told = f"{cable} does not cross here: not all of its stitches stand together."
+            self.supplies.tell(element.place, told)
         runs = joined(
             Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
-            for (code, yarn), alike in groupby(cells)
+            for (code, yarn), alike in groupby(worked)
         )
         for run in runs:
             self.advance(run, [])
@@ -349,7 +330,7 @@ class Cursor(Places):
     def _spread(self, element: Spread, items: list[Item]) -> None:
         """Make or lose stitches evenly over the next so many, with half a gap at both ends."""
         over, by = element.over.of(self.size), element.by.of(self.size)
-        self._need(over, f"the change over {over} stitches", element.place)
+        self.need(over, f"the change over {over} stitches", element.place)
         after = over + element.change * by
         change = usual_change(over, after, self.yarn)
         try:
@@ -359,121 +340,13 @@ class Cursor(Places):
                 element.place, f"the {by} changes do not fit {over} stitches: {error}"
             ) from error
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
-        runs = in_fabric(phrase, seen[self.used : self.used + over])
+        try:
+            runs = in_fabric(phrase, seen[self.used : self.used + over])
+        except ValueError as error:
+            raise MisfitError(element.place, f"{error}.") from error
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))
-
-    def _around(self, element: Several, items: list[Item]) -> None:
-        """Work "k8, k2tog around": repeat all of it, or in the other reading only its last stitch."""
-        last = element.elements[-1]
-        assert isinstance(last, Work)
-        place = element.place
-        words = ", ".join(
-            said_so_often(one.stitch, one.times.of(self.size))
-            for one in element.elements
-            if isinstance(one, Work)
-        )
-        self.supplies.choices.append(
-            Choice(
-                place=place,
-                words=f"{words} to the end",
-                first="all of it repeated to the end",
-                second=f"only {last.stitch} repeated to the end",
-                line=place.line,
-            )
-        )
-        if (place.line, place.column) in self.supplies.readings:
-            alone = Until(last.stitch, "end", None, last.yarn, last.place)
-            items.extend(self.work((*element.elements[:-1], alone)))
-            return
-        self._several(replace(element, goal="end"), (), items)
-
-    def _several(self, element: Several, following: tuple[Element, ...], items: list[Item]) -> None:
-        if element.goal == "around":
-            self._around(element, items)
-            return
-        if element.goal == "times" and element.times is not None:
-            self._repeat(element, self._times(element, element.times.of(self.size)), items)
-            return
-        if element.goal == "markers" or (element.goal in ("rest", "end") and goes_by_markers(element)):
-            self._repeat(element, self._sections(element), items)
-            return
-        unit = self._unit(element)
-        goal = self.goal(element)
-        if element.goal == "fit":
-            fixed = (other for other in following if not isinstance(other, Until))
-            goal -= sum(fixed_uses(other, self.size) for other in fixed)
-            self._repeat(element, max(0, goal - self.used) // max(1, unit), items)
-            return
-        if element.goal == "rest":
-            goal -= sum(fixed_uses(other, self.size) for other in following)
-        room = goal - self.used
-        if unit == 0:
-            raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
-        if room < 0 or room % unit:
-            raise MisfitError(element.place, *no_division(unit, room, self.facing.count))
-        self._repeat(element, room // unit, items)
-
-    def _times(self, element: Several, times: int) -> int:
-        """Return how often a numbered repeat is worked, and note if that has two readings."""
-        if not element.reading or times < 2:
-            return times
-        place = element.place
-        self.supplies.choices.append(
-            Choice(
-                place=place,
-                words=f"rep from * {times - 1} times",
-                first=f"{times} times in all",
-                second=f"{times - 1} times in all",
-                line=place.line,
-            )
-        )
-        return times - ((place.line, place.column) in self.supplies.readings)
-
-    def _sections(self, element: Several) -> int:
-        """Return how often a repeat that works from marker to marker is worked: once for every section."""
-        marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
-        after = element.elements[-1]
-        to_end = isinstance(after, Mark) and element.goal != "markers"
-        ahead = len([mark for mark in self.waiting if mark >= self.used])
-        sections = ahead + (1 if to_end else 0)
-        if not marks or sections % marks:
-            raise MisfitError(
-                element.place,
-                f"the repeat meets {marks} markers and does not divide the {sections} that are left.",
-                "Place markers first: pm in a line, or Place marker every 20 sts.",
-            )
-        return sections // marks
-
-    def _unit(self, element: Several) -> int:
-        return sum(fixed_uses(inner, self.size) for inner in element.elements)
-
-    def _repeat(self, element: Several, times: int, items: list[Item]) -> None:
-        """Work a group; equal rounds of it are kept as one group."""
-        if times == 0:
-            return
-        open_ended = any(not isinstance(inner, Work | Hold | Several) for inner in element.elements)
-        looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
-        if open_ended or looks or times == 1:
-            passes = [tuple(self.work(element.elements)) for _ in range(times)]
-            if times > 1 and len(set(passes)) == 1:
-                items.append(Group(passes[0], times))
-            else:
-                items.extend(item for made in passes for item in made)
-            return
-        start = self.used
-        once = self.work(element.elements)
-        unit = self.used - start
-        self._need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
-        if self.waiting or self.ends.waiting:
-            for _ in range(times - 1):
-                for run in flatten(tuple(once)):
-                    self.advance(run, [])
-        else:
-            self.used += unit * (times - 1)
-            self.made += sum(item.leaves for item in once) * (times - 1)
-        items.append(Group(tuple(once), times))
 
 
 def _is_turn(item: Item) -> bool:

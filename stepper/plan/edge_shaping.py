@@ -24,7 +24,9 @@ from stepper.project.stitchwork import Element, Numbers, Until, Work
 _NEAR = 6
 """A change within this many stitches of an end of the row is one at that end."""
 _INNER = re.compile(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
-_OUTER = re.compile(r"\b(?:arm-?holes?|underarms?|sides?|sleeves?|shoulders?|raglans?)\b", re.I)
+_OUTER = re.compile(
+    r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
+)
 
 
 def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:

@@ -13,6 +13,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.cable_cells import look_of
 from stepper.plan.columns import (
     KNIT,
     UnknownFabricError,
@@ -264,7 +265,9 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         turns=needles.short_rows.turns,
     )
     met = [column[phase] for column in (reversed(columns) if wrong else columns)]
-    seen = {cell: (as_seen(cell[0], wrong=wrong), cell[1]) for cell in set(met)}
+    seen = {
+        cell: (as_seen(look_of(cell[0]) if wrong else cell[0], wrong=wrong), cell[1]) for cell in set(met)
+    }
     cells = [seen[cell] for cell in met]
     start = facing.count - facing.end if facing.around else facing.lead
     return (*cells[start:], *cells[:start])

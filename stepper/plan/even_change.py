@@ -169,7 +169,7 @@ def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles)
     """Write a round in the stitches of the fabric; report where they cannot be told."""
     try:
         return condense(in_fabric(phrase, look(needles)))
-    except UnknownFabricError as unknown:
+    except (UnknownFabricError, ValueError) as unknown:
         needles.report(
             instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
         )

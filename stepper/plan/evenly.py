@@ -139,6 +139,9 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
         items: The round, knitted.
         cells: How each stitch of the old round is worked in the fabric: a stitch, and a yarn or none.
             Stitches behind the last are knitted.
+
+    Raises:
+        ValueError: a cable crosses in the round.
     """
     made: list[Run] = []
     at = 0
@@ -150,6 +153,8 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
             continue
         for number in range(run.times):
             code, yarn = cells[at + number] if at + number < len(cells) else ("k", "")
+            if "#" in code:
+                raise ValueError("a cable crosses in this round; write it out")
             made.append(Run(code, 1, yarn or run.yarn))
         at += run.times * each
     return joined(made)

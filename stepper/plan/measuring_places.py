@@ -110,6 +110,10 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     return origin
 
 
+_SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
+"""Places that are made by shaping: rows that change no stitches are none of them."""
+
+
 def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:
     """Find the first stretch of rows that a name refers to.
 
@@ -134,8 +138,12 @@ def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int]
             or (rib and _is_rib(needles.drafts[at]))
         )
     ]
-    if not own and _stem(name) in ("armhole", "underarm"):
-        own = [at for at in drafts if _opens_armhole(needles.drafts[at])]
+    if _stem(name) in _SHAPED:  # a line may speak of the armhole that comes after it, and shape none
+        opened = [at for at in drafts if _opens_armhole(needles.drafts[at])]
+        own = [at for at in own if needles.drafts[at].before != needles.drafts[at].after]
+        own = [at for at in own if at in opened] or own
+        if not own and _stem(name) in ("armhole", "underarm"):
+            own = opened
     if not own:
         return None
     end = own[0]
@@ -168,9 +176,13 @@ def _is_rib(draft: DraftRound) -> bool:
 
 
 def _opens_armhole(draft: DraftRound) -> bool:
-    """Return whether a row binds off at an edge, or puts stitches on hold for other parts."""
+    """Return whether a row binds off at an edge, or puts stitches on hold for both sleeves.
+
+    In rows one stretch on hold is the other side of the neck.
+    """
     first = next((run for run in flatten(draft.phrase) if run.uses), None)
-    return draft.divide or (first is not None and first.stitch == "bo" and draft.after > 0)
+    held = sum(run.stitch == "hold" for run in flatten(draft.phrase))
+    return held > (1 if draft.flat else 0) or (first is not None and first.stitch == "bo" and draft.after > 0)
 
 
 def like_another(duration: UntilLike, needles: Needles) -> int:

@@ -67,6 +67,8 @@ class Supplies:
     pair: Callable[[], tuple[int, ...]] | None = None
     """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
     there are no such two. Unit: stitches from where the row begins."""
+    tell: Callable[[Span, str], None] | None = None
+    """Tells her something about the words at a place."""
     picked: Callable[[PickUp], int] | None = None
     """Returns the number of stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()

@@ -25,6 +25,7 @@ def supplies_of(needles: Needles) -> Supplies:
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,
+        tell=needles.warn,
         pair=lambda: _pair(needles),
         picked=lambda edge: picked(edge, needles),
         readings=needles.readings,

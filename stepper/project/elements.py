@@ -143,9 +143,9 @@ class ElementBuilder:
 
     def _el_patterned(self, tree: Any) -> Element:
         place = self._tree_place(tree)
-        self._established(tree)
+        ribbed = self._established(tree)
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
-        return Work("pattern", self._numbers(token), None, place)
+        return Work("pattern", self._numbers(token), None, place, ribbed)
 
     def _el_turned(self, tree: Any) -> Element:
         token = tree.children[0]
@@ -257,20 +257,26 @@ class ElementBuilder:
     def _el_work_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[-1])
         place = self._tree_place(tree)
-        self._established(tree)
-        return Until("pattern", goal, short, None, place, self._goal_name(tree.children[-1]))
+        ribbed = self._established(tree)
+        return Until("pattern", goal, short, None, place, self._goal_name(tree.children[-1]), ribbed)
 
-    def _established(self, tree: Any) -> None:
-        """Refuse a fabric that a stretch of a row would have to set up: it goes on with what is there."""
+    def _established(self, tree: Any) -> bool:
+        """Refuse a fabric that a stretch of a row would have to set up: it goes on with what is there.
+
+        Returns:
+            Whether the words say that what is there is a rib.
+        """
         manner = next((token for token in tree.scan_values(_is_manner)), None)
         other = re.search(r"garter|stockinette|stocking|st\s+st|\d", str(manner or ""), re.I)
-        if manner is not None and other is not None:
+        if manner is not None and (other is not None or manner.type != "MANNER"):
             self.problems.append(
                 self._place(manner).problem(
                     f'"{manner}" is read of whole rows, not of a stretch of one.',
                     "Write the stitches of the stretch, for example k to end.",
                 )
             )
+        words = " ".join(str(child) for child in tree.children if isinstance(child, Token))
+        return re.search(r"\brib", words, re.I) is not None
 
     def _goal(self, tree: Any) -> tuple[str, Numbers | None]:
         tokens = [child for child in tree.children if isinstance(child, Token)]
@@ -386,7 +392,7 @@ _GOALS = {
 
 
 def _is_manner(value: object) -> bool:
-    return isinstance(value, Token) and value.type == "MANNER"
+    return isinstance(value, Token) and value.type in ("MANNER", "RIB_MANNER", "PATTERN_MANNER")
 
 
 def _named_goal(tree: Any) -> str:

@@ -30,7 +30,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         draft.problems.append(node.place.problem("`work` is empty."))
     rows, marks = _marked(rows)
     rows = [
-        (_as_heading(text), place) if number + 1 < len(rows) else (text, place)
+        (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
         for number, (text, place) in enumerate(rows)
     ]
     lines: list[Line] = []
@@ -85,10 +85,13 @@ _HEADING = re.compile(
 """A row of its own that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
-def _as_heading(text: str) -> str:
-    """Write a row that only names a part as the name of the line below it."""
+def _as_heading(text: str, below: str) -> str:
+    """Write a row that only names a part as the name of the line below; over another heading it is said."""
     match = _HEADING.match(text)
-    return f"{match.group('name')}:" if match is not None else text
+    if match is None:
+        return text
+    name = match.group("name")
+    return f"Note: {name.strip()}" if _HEADING.match(below) else f"{name}:"
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:

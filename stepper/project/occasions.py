@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lark import Token
@@ -139,16 +139,26 @@ class OccasionBuilder(ElementBuilder):
         """
         place = self._tree_place(tree)
         legs = tuple(self.leg(child) for child in tree.iter_subtrees_topdown() if child.data in _LEGS)
-        if tree.data == "when_next_and":
-            return self._one(place), legs
-        if tree.data == "when_nth_and":
-            return self.nth(tree.children[0]), legs
+        if tree.data in ("when_next_and", "when_nth_and"):
+            first = self._one(place) if tree.data == "when_next_and" else self.nth(tree.children[0])
+            return self._with_first(first, legs, tree)
         number = next((child for child in tree.children if type_of(child) == "NUMBERS"), None)
         rows = self._numbers(number) if number is not None else self._one(place)
         side = next((side_of(str(child)) for child in tree.children if type_of(child) == "SIDE"), "")
         if tree.data in ("when_next", "when_rows", "when_side"):
             legs = (Leg(self._one(place), rows, False, side), *legs)
         return None, legs
+
+    def _with_first(
+        self, first: Numbers, legs: tuple[Leg, ...], tree: Any
+    ) -> tuple[Numbers | None, tuple[Leg, ...]]:
+        """Put the first row beside its interval; where the words say how often in all, it is one of them."""
+        (leg,) = legs
+        if leg.times is None or not any(tree.find_data("n_total")):
+            return first, legs
+        rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
+        once = Leg(first, self._one(first.place), False, leg.side)
+        return None, (once, replace(leg, times=rest))
 
     def leg(self, tree: Any) -> Leg:
         """Read one interval: every so many rows, so often or to a count."""

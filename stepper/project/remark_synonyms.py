@@ -5,6 +5,10 @@ from __future__ import annotations
 from stepper.project.synonym import Synonym, row
 
 _FOLDED = r"(?:hem|facing|neckband|collar|cuff|waistband|band|edging|border|casing|brim|picot\s+edge)s?"
+_PART = (
+    r"(?:left|right|front|back|body|sleeves?|yoke|collar|cuffs?|hem|neckband|button|bands?|hood|pocket|flap|hat|brim|crown|hand|"
+    r"thumb|foot|leg|sock|mitten|cowl|piece)"
+)
 
 REMARKS: tuple[Synonym, ...] = (
     row(
@@ -36,7 +40,7 @@ REMARKS: tuple[Synonym, ...] = (
     ),
     row(
         "worked in the r",
-        r"^\s*(?:the|this|your)\s+(?:[a-z]+\s+){1,2}?(?:is|are)\s+(?:now\s+)?(?:worked|knitted|knit)\s+in\s+(?:the\s+)?(?:rnd|round)s?\s*[;.:]\s*(?=[a-z*(])",
+        rf"^\s*(?:the|this|your)\s+(?:{_PART}\s+){{1,2}}(?:is|are)\s+(?:now\s+)?(?:worked|knitted|knit)\s+in\s+(?:the\s+)?(?:rnd|round)s?\s*[;.:]\s*(?=[a-z*(])",
         "join in the round. ",
         "The yoke is worked in the round; k2tog, k to end.",
     ),
@@ -55,7 +59,7 @@ REMARKS: tuple[Synonym, ...] = (
     ),
     row(
         "worked flat|worked back",
-        r"^\s*(?:the\s+)?(?:(?:left|right|front|back|body|sleeves?|yoke|collar|button|bands?|hood|pocket|flap)\s+){1,3}(?:is|are)\s+(?:now\s+)?worked\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?)\s*(?:\.|$)",
+        rf"^\s*(?:the\s+)?(?:{_PART}\s+){{1,3}}(?:is|are)\s+(?:now\s+)?worked\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?)\s*(?:\.|$)",
         "work flat.",
         "The sleeves are worked flat.",
     ),

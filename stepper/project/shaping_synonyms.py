@@ -121,6 +121,12 @@ SHAPING: tuple[Synonym, ...] = (
         "Dec 1 st at each end of next 2 rows, then on foll 3 RS rows.",
     ),
     row(
+        "foll",
+        rf"(\bnext\s+(?:{N}\s+)?{ROUND}\s*,?\s*(?:then|and)\s+)(?:on\s+|of\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+{ROUND}",
+        r"\1every row \2\3 times",
+        "Dec 1 st at each end of next row and foll 3 rows.",
+    ),
+    row(
         "each of",
         rf"\b(?:on|of|in)\s+each\s+of\s+(?:the\s+)?next\s+(?={N}\s+{ROUND})",
         "of next ",

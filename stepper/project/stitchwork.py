@@ -47,6 +47,8 @@ class Work:
     times: Numbers
     yarn: str | None
     place: Span
+    ribbed: bool = False
+    """`pattern`: whether the words say that the fabric is a rib."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +67,8 @@ class Until:
     name: str = ""
     """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) where the line says
     so; `turn`: `ds` or `wrap` where it names that stitch."""
+    ribbed: bool = False
+    """`pattern`: whether the words say that the fabric is a rib."""
 
 
 @dataclass(frozen=True, slots=True)

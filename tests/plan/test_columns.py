@@ -85,8 +85,8 @@ def test_rows_are_read_as_columns() -> None:
     assert shortest(traced([draft("(k1 p1)x3", 6, 6)] * 2)) == columns("kpkpkp")
 
 
-@pytest.mark.parametrize("row", ["(k2tog yo)x4", "2/2_rc k4", "co8"])
-def test_lace_cables_and_a_cast_on_are_no_columns(row: str) -> None:
+@pytest.mark.parametrize("row", ["(k2tog yo)x4", "co8"])
+def test_lace_and_a_cast_on_are_no_columns(row: str) -> None:
     """They are refused rather than guessed, where there is more to the pattern than how one row looks."""
     with pytest.raises(UnknownFabricError):
         traced([draft(row, 0 if row == "co8" else 8, 8), draft("k8", 8, 8)])

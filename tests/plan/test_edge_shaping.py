@@ -29,6 +29,12 @@ def test_a_row_that_names_the_edge_settles_where_it_is() -> None:
     ]  # fmt: skip
 
 
+def test_the_right_side_is_no_side_of_the_piece() -> None:
+    """A row "(right side)" that shapes one end says nothing of the armhole."""
+    work = HEAD + "Next row (right side): K to last 3 sts, k2tog, k1.\nPurl 1 row.\nBind off 2 sts at neck edge once."
+    assert rows(work, 7) == [("RS", "k39"), ("WS", "bo2 p37")]
+
+
 def test_the_edge_across_from_it_is_the_other_end() -> None:
     """The armhole was bound off where right-side rows begin, so the neck is where they end; told."""
     work = ARMHOLE + "Dec 1 st at neck edge on next row."

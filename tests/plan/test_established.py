@@ -111,10 +111,10 @@ def test_a_rib_goes_on_between_decreases_at_intervals() -> None:
 
 
 def test_new_stitches_are_worked_into_the_rib() -> None:
-    """By hand: k2 p2 over 40, growing outwards: a knit one, then purls, before the first; the edge stays."""
+    """By hand: k2 p2 over 40, growing one stitch in: two knit ones, then a purl; the edge stays."""
     plan = knit(f"{ROUND}{RIB}Inc 1 st at each end of every 2nd round 3 times. 46 sts.\nWork 1 round in pattern.")
-    # The first stitch stays where it is; beside it k, p, p grow. At the end the last purl is followed by k, k, p.
-    assert seen(plan.rounds[-1]) == "k" + "ppk" + "kpp" + "kkpp" * 9 + "kkp"
+    # The two stitches at the beginning stay; behind them k, k, p grow. At the end p, k, k grow before the last.
+    assert seen(plan.rounds[-1]) == "kkp" + "kkpp" * 10 + "kkp"
 
 
 def test_seed_stitch_keeps_its_phase_around_a_decrease() -> None:

@@ -16,6 +16,12 @@ ARMHOLE = "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\nBind off 4 
         # 5 cm are 14 rows; the two that bind off count.
         (ARMHOLE + "Work even until armhole measures 5 cm.", 10 + 14),
         (ARMHOLE + "Work even until piece measures 5 cm from beg of armhole shaping.", 10 + 14),
+        # The rows before it speak of the armhole, and are none of it.
+        (
+            "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\n"
+            + "To armhole: Work 2 rows even.\nBind off 4 sts at the beginning of the next 2 rows.\nWork even until armhole measures 5 cm.",
+            12 + 14,
+        ),
         # 10 rounds of rib, 14 more.
         ("Cast on 60 sts.\nJoin in the round.\nWork in k2, p2 rib for 10 rounds.\nKnit until piece measures 5 cm from end of rib.", 24),
         ("Cast on 60 sts.\nJoin in the round.\nCuff: Work in k2, p2 rib for 6 rounds.\nKnit until piece measures 5 cm from top of cuff.", 20),

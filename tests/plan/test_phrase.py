@@ -125,9 +125,14 @@ def test_casting_on_alone_leaves_the_rest_unworked() -> None:
 
 
 @pytest.mark.parametrize("line", ["BO 5 sts for armhole.", "Bind off 5 sts.", "Cast off 5 sts for the neck."])
-def test_a_bind_off_that_leaves_stitches_unworked_says_so(line: str) -> None:
-    """The other 15 stitches would be left on the needle without a word."""
-    with pytest.raises(MisfitError, match="how the other 15 are worked"):
-        work(line, 20)
+def test_a_row_that_only_binds_off_at_its_beginning_goes_on_to_its_end(line: str) -> None:
+    """The other 15 stitches are worked as they look, which the line is told to assume."""
+    assert flat(line, 20) == [("bo", 5), ("k", 15)]
     assert work(line.rstrip(".") + ", k to end.", 20).after == 15
     assert work(line, 5).after == 0
+
+
+def test_a_bind_off_that_leaves_stitches_unworked_says_so() -> None:
+    """The other stitches would be left on the needle without a word."""
+    with pytest.raises(MisfitError, match="how the other 15 are worked"):
+        work("Cast on 2 sts, bind off 5 sts.", 20)

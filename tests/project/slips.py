@@ -19,7 +19,7 @@ _WORD = re.compile(r"\b\d+(?:st|nd|rd|th)\b|[A-Za-z]\d?[A-Za-z]+(?:'d)?|[A-Za-z]
 def legal_lines() -> dict[str, tuple[int, frozenset[str]]]:
     """Collect legal lines: text to the number of sizes and the names of the garment."""
     lines = {text: (6, frozenset({"trail"})) for text in EXAMPLES}
-    lines |= {row: (3, frozenset({"peak", "lace", "MC", "A", "B"})) for pattern in patterns() for row in pattern.work.splitlines()}
+    lines |= {row: (3, frozenset({"peak", "lace", "MC", "A", "B"})) for pattern in patterns() for row in pattern.work.splitlines() if not row.endswith(":")}
     for path in SAMPLES:
         project = read_project(path.read_text(encoding="utf-8")).project
         assert project is not None

@@ -57,7 +57,7 @@ def test_a_problem_in_other_words_stands_under_the_printed_ones() -> None:
         ("K10, sl 1, k2tog, psso, k to end.", "K10, sk2p, k7."),
         ("K10, sl1-k1-psso, k to end.", "K10, skp, k8."),
         ("Inc 1, k to last st, inc 1.", "Inc 1, k18, inc 1."),
-        ("Inc 1 st at each end of next row.", "Inc 1, k18, inc 1."),
+        ("Inc 1 st at each end of next row.", "K1, inc 1, k16, inc 1, k1."),
         ("K 2 rounds.", "Knit 2 rounds."),
         ("Knit 5 cm.", "Knit for 5 cm."),
         ("K2, p2 rib for 5 cm.", "Work in k2, p2 rib for 5 cm."),

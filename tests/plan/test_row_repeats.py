@@ -1,0 +1,29 @@
+"""Repeats inside a round. Source: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+HEAD = "Cast on 23 sts.\nJoin in the round.\n"
+
+
+@pytest.mark.parametrize(
+    ("line", "purls"),
+    [
+        ("*K5, p2; rep from * as many times as fit, k to end.", 6),
+        ("*K5, p2; rep from * 2 times more, k2.", 6),
+        ("K2, *p1, k2; rep from * to end.", 7),
+    ],
+)
+def test_a_repeat_is_worked_as_often_as_its_words_say(line: str, purls: int) -> None:
+    """By its number, up to its place, or as often as it fits in whole."""
+    round_ = plan_of(project(f"{HEAD}{line}\nBind off.")).rounds[1]
+    assert sum(run.times for run in round_.runs if run.stitch == "p") == purls
+
+
+def test_a_repeat_that_does_not_come_out_is_refused() -> None:
+    """Without "as many times as fit" what is over has no words."""
+    assert faults(project(f"{HEAD}*K5, p2; rep from * to end.\nBind off."))
