@@ -56,7 +56,8 @@ def _round(effect: about_round.TellRound, plan: Plan) -> str:
         return "No round comes after this one." if effect.ahead > 0 else "This is the first round."
     round_ = plan.rounds[effect.index]
     whole = f"{in_yarn(round_, plan)}{said_items(round_.phrase, round_, plan)}"
-    what = whole if len(whole.split()) <= SHORT_WORDS else _in_short(round_, plan)
+    short = not effect.ahead or len(whole.split()) <= SHORT_WORDS
+    what = whole if short else _in_short(round_, plan)
     return f"{sentence_case(_round_name(round_))}: {what}."
 
 
@@ -155,7 +156,8 @@ def _turn(effect: about_round.TellTurn, plan: Plan) -> str:
     if effect.stitches is None:
         return "No row ahead is turned before its end."
     row = _round_name(plan.rounds[effect.index])
-    return f"After {plural(effect.stitches, 'stitch', 'stitches')}, in {row}."
+    left = f"{plural(effect.rows, 'short row')} left" if effect.rows > 1 else "it is the last short row"
+    return f"After {plural(effect.stitches, 'stitch', 'stitches')}, in {row}; {left}."
 
 
 def _next_shaping(effect: about_ahead.TellNextShaping, plan: Plan) -> str:
@@ -252,6 +254,13 @@ def _yarn_needed(effect: about_ahead.TellYarnNeeded, plan: Plan) -> str:
     needed = [f"{_grams(grams)} of {name}" for name, grams in named]
     first = named[0][0]
     return f"The rest takes about {_listed(needed)}. Weigh the ball and say: {first} weighs, and the grams."
+
+
+def _yarn_used(effect: about_ahead.TellYarnUsed, plan: Plan) -> str:
+    if not effect.used:
+        return "Nothing yet that the file lets me weigh."
+    used = [f"{_grams(grams)} of {plan.yarns.get(yarn, yarn)}" for yarn, grams in effect.used[:_MOST_NAMES]]
+    return f"About {_listed(used)} so far, by the rounds."
 
 
 def _grams(grams: float) -> str:
@@ -373,6 +382,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_ahead.TellGauge: _gauge,
         about_ahead.TellLength: _length,
         about_ahead.TellYarnNeeded: _yarn_needed,
+        about_ahead.TellYarnUsed: _yarn_used,
         about_ahead.TellPace: _pace,
         about_ahead.TellEvening: _evening,
         about_ahead.TellKnittedToday: _knitted_today,

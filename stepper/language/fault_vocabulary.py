@@ -84,6 +84,33 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         spoken=("{number} too few",),
     ),
     Wording(
+        cue=cues.OffBy,
+        fills={"number": "stitches"},
+        says="says how many stitches you have too many",
+        spoken=("i have {number} too many", "i have {number} stitches too many"),
+        typed=("{number} stitches too many", "{number} stitch too many"),
+    ),
+    Wording(
+        cue=cues.OffBy,
+        fixed={"sign": -1},
+        fills={"number": "stitches"},
+        says="says how many stitches are missing",
+        spoken=("{number} stitches are missing", "i miss {number} stitches"),
+        typed=("{number} stitch missing", "{number} stitches missing", "{number} stitch is missing"),
+    ),
+    Wording(
+        cue=cues.OffBy,
+        fixed={"sign": -1, "stitches": 1},
+        says="says that an increase was forgotten",
+        spoken=("i forgot an increase", "i missed an increase"),
+    ),
+    Wording(
+        cue=cues.OffBy,
+        fixed={"sign": 1, "stitches": 1},
+        says="says that a decrease was forgotten",
+        spoken=("i forgot a decrease", "i missed a decrease"),
+    ),
+    Wording(
         cue=cues.FaultIn,
         fills={"number": "round_number"},
         says="says in which round you see a fault",
@@ -93,6 +120,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.WhatHappened,
         says="says what probably went wrong",
         spoken=("what happened", "what went wrong"),
+        typed=("i made a mistake", "i split the yarn"),
     ),
     Wording(
         cue=cues.Remedies,
@@ -109,6 +137,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.CountAgain,
         says="takes the last count for a slip and asks for another",
         spoken=("i miscounted", "count again", "let me count again"),
+        typed=("i lost count",),
     ),
     Wording(
         cue=cues.Yes,

@@ -37,6 +37,14 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says what the next round is",
         "what is the next round",
         "tell me the next round",
+        typed=("what comes after this round", "what is the round after this"),
+    ),
+    _about(
+        Topic.THIS_ROUND,
+        "reads the round in hand from its beginning",
+        "read the whole round",
+        "read me this round",
+        typed=("what is this round", "whole round"),
     ),
     _about(
         Topic.LAST_STEP,
@@ -80,6 +88,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says when the next increases come",
         "when is the next increase",
         "when do i increase",
+        typed=("when is the next raglan increase",),
     ),
     _about(
         Topic.NEXT_DECREASE,
@@ -92,12 +101,14 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says how many increases are left",
         "how many increases are left",
         "how many more increases",
+        typed=("how many increases left", "how many increases have i done"),
     ),
     _about(
         Topic.DECREASES_LEFT,
         "says how many decreases are left",
         "how many decreases are left",
         "how many more decreases",
+        typed=("how many decreases left", "how many decreases have i done"),
     ),
     _about(
         Topic.DIVISION,
@@ -120,12 +131,14 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "which repeat is this",
         "which repeat am i in",
         "how many repeats are left",
+        typed=("which repeat", "how many repeats left"),
     ),
     _about(
         Topic.CHART,
         "says which round of the chart it is",
         "which chart round is it",
         "how much of the chart is left",
+        typed=("which round of the chart", "what chart round is this"),
     ),
     _about(
         Topic.MARKER,
@@ -133,9 +146,21 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "where is the next marker",
         "how far to the marker",
         "how many between the markers",
-        typed=("markers",),
+        typed=(
+            "markers",
+            "next marker",
+            "what is at the next marker",
+            "how many stitches between the markers",
+        ),
     ),
-    _about(Topic.TURN, "says where to turn", "where do i turn", "when do i turn"),
+    _about(
+        Topic.TURN,
+        "says where to turn, and how many short rows are left",
+        "where do i turn",
+        "when do i turn",
+        "how many short rows are left",
+        typed=("how many short rows left",),
+    ),
     _about(
         Topic.NEEDLE,
         "says which needle",
@@ -159,7 +184,13 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "how long should it be",
         "how long is this piece",
         "is it long enough",
-        typed=("how long is this", "am i there yet"),
+        typed=(
+            "how long is this",
+            "am i there yet",
+            "how many more cm",
+            "how many cm to go",
+            "how much longer",
+        ),
     ),
     _about(
         Topic.YARN_LEFT,
@@ -167,6 +198,13 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "how much yarn is left",
         "will the yarn last",
         "do i have enough yarn",
+        typed=("is there enough yarn", "when do i need a new ball", "how much yarn do i need"),
+    ),
+    _about(
+        Topic.YARN_USED,
+        "says how much yarn is knitted",
+        "how much yarn have i used",
+        "how much yarn is used",
     ),
     _about(
         Topic.PACE,
@@ -181,7 +219,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "when will it be finished",
         "when will i be done",
         "will i make it in time",
-        typed=("when",),
+        typed=("when", "how long until i am done", "how long till i am done", "will i make it by the date"),
     ),
     _about(
         Topic.TONIGHT,
@@ -195,19 +233,21 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says how much you have knitted this evening",
         "how much have i knitted tonight",
         "how many rounds did i knit",
+        typed=("how many rounds tonight", "how many rounds have i knitted"),
     ),
     _about(
         Topic.REMINDERS,
         "says what you asked to be reminded of",
         "what did i want to remember",
         "what are my reminders",
-        typed=("reminders",),
+        typed=("reminders", "what reminders are there", "what did you remind me of"),
     ),
     _about(
         Topic.LAST_COUNT,
         "says what the last right count was",
         "what was the last count",
         "when did i last count",
+        typed=("how many have i counted", "where did i last count"),
     ),
     _about(
         Topic.ALTERATIONS,

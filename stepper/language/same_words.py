@@ -37,6 +37,7 @@ SAME_WORDS: Final[dict[str, str]] = {
     "thats": "that is",
     "whats": "what is",
     "im": "i am",
+    "dont": "do not",
     "ive": "i have",
 }
 """American, British and shortened forms of a word, with the form understood."""

@@ -265,6 +265,11 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
     for name in names:
         if drop_articles(said) == drop_articles(normalise(name)):
             return name
+    # "The next buttonhole" is the line called "Buttonhole row", if no other has the word.
+    wanted = set(drop_articles(said.removeprefix("next ")).split())
+    holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]
+    if len(holding) == 1:
+        return holding[0]
     near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')

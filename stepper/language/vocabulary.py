@@ -48,7 +48,15 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Where,
         says="says where you are",
         spoken=("where am i", "where are we", "which round is this", "what round is this"),
-        typed=("where", "w", "place"),
+        typed=(
+            "where",
+            "w",
+            "place",
+            "which round am i on",
+            "what round am i on",
+            "i am lost",
+            "i do not know where i am",
+        ),
     ),
     Wording(
         cue=cues.Spacing,
@@ -66,7 +74,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.HowMany,
         says="says how many stitches there should be",
         spoken=("how many stitches", "how many should there be", "how many stitches should i have"),
-        typed=("how many", "stitches", "expected"),
+        typed=("how many", "stitches", "expected", "how many stitches after this round"),
     ),
     Wording(
         cue=cues.Count,
@@ -92,7 +100,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.AtMarker,
         says="sets the place to the next marker",
         spoken=("at the marker", "i am at the marker", "reached the marker"),
-        typed=("marker", "m"),
+        typed=("marker", "m", "to the marker"),
     ),
     Wording(
         cue=cues.Stride,
@@ -128,7 +136,15 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.HowFar,
         says="says what is left",
         spoken=("how far to go", "how much is left", "how many rounds to go"),
-        typed=("how far", "far", "left"),
+        typed=(
+            "how far",
+            "far",
+            "left",
+            "how many to go",
+            "how many rounds left",
+            "how many rounds are left",
+            "how many rounds is that",
+        ),
     ),
     Wording(
         cue=cues.HowLong,
@@ -177,7 +193,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "remind me at {place} to {text}",
             "remind me at {place}",
         ),
-        typed=("remind me when it is {length} long to {text}",),
+        typed=("remind me when it is {length} long to {text}", "remind me when it is {length} long"),
     ),
     Wording(
         cue=cues.ForgetReminders,
@@ -195,6 +211,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fills={"number": "rounds"},
         says="takes so many rounds for done, the one in hand among them",
         spoken=("{number} rounds done", "i did {number} rounds", "i knitted {number} rounds"),
+        typed=("did {number} rounds", "{number} rounds finished"),
     ),
     Wording(
         cue=cues.RoundsBack,
@@ -237,13 +254,13 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Wait,
         says="closes the ears",
         spoken=("stop listening", "close your ears"),
-        typed=("wait", "pause", "wait for me"),
+        typed=("wait", "pause", "wait for me", "be quiet"),
     ),
     Wording(
         cue=cues.Listen,
         says="opens the ears",
         spoken=("start listening", "listen again", "open your ears"),
-        typed=("listen",),
+        typed=("listen", "wake up"),
     ),
     Wording(
         cue=cues.Film,
@@ -262,7 +279,17 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="says where you stop and closes",
         spoken=("that is all for tonight", "that is all for today"),
         # What people say to each other in any film must not end her evening, so these are only typed.
-        typed=("enough", "quit", "exit", "q", "that is all", "that is enough", "good night", "all done"),
+        typed=(
+            "enough",
+            "quit",
+            "exit",
+            "q",
+            "that is all",
+            "that is enough",
+            "that is enough for tonight",
+            "good night",
+            "all done",
+        ),
     ),
     Wording(
         cue=cues.Help,
@@ -289,6 +316,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Slower,
         says="reads along more slowly",
         spoken=("read slower", "a bit slower", "slower please"),
+        typed=("not so fast",),
     ),
     Wording(
         cue=cues.Faster,
@@ -325,7 +353,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"view": cues.View.JOURNAL},
         says="shows the journal on the screen",
         spoken=("open the journal", "show the journal"),
-        typed=("journal",),
+        typed=("journal", "what did i note", "what did i note here"),
     ),
     Wording(
         cue=cues.Look,

@@ -107,7 +107,7 @@ KEYS: Final[tuple[Key, ...]] = (
     _key("i", cues.Spacing, "where the increases or decreases are"),
     _key("f", cues.HowFar, "how far to go"),
     _key("m", cues.AtMarker, "I am at the next marker"),
-    _key("b", cues.Stride, "one step is a round, a repeat, a colour…"),
+    _key("b", cues.Stride, "one step is a round, a repeat, a colour"),
     Key(keys=("e",), says="close or open the ears", cue=_ears, kinds=(cues.Wait, cues.Listen)),
     Key(
         keys=("c",), says="count aloud; again to end it", cue=_tally, kinds=(cues.CountAloud, cues.ThatIsAll)

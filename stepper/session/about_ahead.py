@@ -5,13 +5,13 @@ One record for each answer, beside what works it out; the words stand in `steppe
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
-from stepper.plan.yarn_use import total, yarn_use
+from stepper.plan.yarn_use import Amount, total, yarn_use
 from stepper.session.about_round import yarns_of
 from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
@@ -115,6 +115,14 @@ class TellYarnNeeded(Effect):
     """Each yarn of the rest, the one in hand first, with its weight. Unit: g."""
     unknown: bool
     """Whether the file says too little of a yarn to weigh it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellYarnUsed(Effect):
+    """Say how much yarn is knitted."""
+
+    used: tuple[tuple[str, float], ...]
+    """Each yarn of the rounds done, those in hand first, with its weight. Unit: g."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -299,17 +307,28 @@ def tell_yarn_needed(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell how much of each yarn the rest takes."""
     place = state.place
     uses = yarn_use(plan)[place.index :]
-    first = yarns_of(plan.rounds[place.index])
-    needed: list[tuple[str, float]] = []
-    unknown = False
+    in_hand = yarns_of(plan.rounds[place.index])
+    unknown = any(yarn not in plan.materials.stocks for use in uses for yarn in use)
+    yield TellYarnNeeded(needed=_weights(plan, uses, in_hand), unknown=unknown)
+
+
+def tell_yarn_used(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell how much of each yarn the rounds so far have taken."""
+    place = state.place
+    yield TellYarnUsed(used=_weights(plan, yarn_use(plan)[: place.index], yarns_of(plan.rounds[place.index])))
+
+
+def _weights(
+    plan: Plan, uses: Sequence[Mapping[str, Amount]], first: tuple[str, ...]
+) -> tuple[tuple[str, float], ...]:
+    """Add up what rounds take of each yarn that can be weighed, those in hand first. Unit: g."""
+    found = []
     for yarn in dict.fromkeys((*first, *(yarn for use in uses for yarn in use))):
         stock = plan.materials.stocks.get(yarn)
         amounts = [use[yarn] for use in uses if yarn in use]
-        if stock is None or not amounts:
-            unknown = unknown or stock is None
-            continue
-        needed.append((yarn, stock.skein.grams_of(max(0.0, total(amounts).likely_mm) / 1000)))
-    yield TellYarnNeeded(needed=tuple(needed), unknown=unknown)
+        if stock is not None and amounts:
+            found.append((yarn, stock.skein.grams_of(max(0.0, total(amounts).likely_mm) / 1000)))
+    return tuple(found)
 
 
 def tell_pace(plan: Plan, state: State, at: str) -> Iterator[Effect]:

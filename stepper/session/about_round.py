@@ -34,7 +34,7 @@ class TellRound(Effect):
     """Say in short what a round beside the one in hand is."""
 
     ahead: int
-    """1 for the next round, -1 for the last one."""
+    """1 for the next round, -1 for the last one, 0 for the one in hand."""
     index: int | None
     """None if there is no such round."""
 
@@ -117,6 +117,8 @@ class TellTurn(Effect):
     """The row that is turned."""
     stitches: int | None
     """Stitches before the turn, from the place in hand or from the row's beginning; None if none comes."""
+    rows: int = 0
+    """Rows of the section that are still to be turned, that one among them."""
 
 
 def tell_step(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effect]:
@@ -158,7 +160,7 @@ def _lead(plan: Plan, round_: Round) -> Lead:
 
 
 def tell_round(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effect]:
-    """Tell the next round, or the last one, in short."""
+    """Tell the next round or the last one in short, or the one in hand in full."""
     index = state.place.index + ahead
     yield TellRound(ahead=ahead, index=index if 0 <= index < len(plan.rounds) else None)
 
@@ -266,7 +268,9 @@ def tell_turn(plan: Plan, state: State, at: str) -> Iterator[Effect]:
         turn = _turn_in(round_)
         start = place.stitch if round_.index == place.index else 0
         if turn is not None and turn >= start:
-            yield TellTurn(index=round_.index, stitches=turn - start)
+            section = [each for each in plan.rounds[round_.index :] if each.section == round_.section]
+            rows = sum(_turn_in(each) is not None for each in section)
+            yield TellTurn(index=round_.index, stitches=turn - start, rows=rows)
             return
     yield TellTurn(index=place.index, stitches=None)
 

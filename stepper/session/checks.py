@@ -8,7 +8,7 @@ from stepper.craft.gauge import SPAN_MM
 from stepper.plan.lengthen import rounds_to_reach
 from stepper.plan.model import Plan
 from stepper.session.count_timing import why_count
-from stepper.session.cues import Count, Length, Note, Weight
+from stepper.session.cues import Count, Length, Note, OffBy, Weight
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured, Noted, Weighed
 from stepper.session.state import Position, State
@@ -91,6 +91,16 @@ def stretch_to_measure(plan: Plan, place: Position) -> int | None:
         if place.index == stretch.last + 1 and not place.stitch and place.index > stretch.origin:
             return number
     return None
+
+
+def off_by(plan: Plan, state: State, cue: OffBy) -> Decision:
+    """Take so many stitches too many or too few for a count that is off by as many."""
+    if cue.stitches < 1:
+        return Refusal(sentence="Say how many.")
+    now = count_at(plan, state.place.index, state.place.stitch)
+    if cue.sign < 0 and cue.stitches > now:
+        return Refusal(sentence=f"There are only {now}.")
+    return count(plan, state, Count(at=cue.at, stitches=now + cue.sign * cue.stitches))
 
 
 def weigh(plan: Plan, state: State, cue: Weight) -> Decision:

@@ -74,6 +74,16 @@ class Count(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OffBy(Cue):
+    """Say how many stitches there are too many or too few, as she sees it."""
+
+    stitches: int = 1
+    """Range: 1 and up."""
+    sign: int = 1
+    """1, or -1 for too few."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AtStitch(Cue):
     """Set the place within the round."""
 

@@ -70,6 +70,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.YarnDone: (moves.yarn_done, control.refuse_done, control.ignore, control.refuse),
     cues.ForgetReminders: (due.forget, due.forget, control.ignore, control.refuse),
     cues.Count: (faults.count_or_part, faults.count_or_part, control.ignore, control.refuse),
+    cues.OffBy: (checks.off_by, checks.off_by, control.ignore, control.refuse),
     cues.AtStitch: (moves.set_stitch, control.refuse_done, control.ignore, control.refuse),
     cues.AtMarker: (moves.set_marker, control.refuse_done, control.ignore, control.refuse),
     cues.Stride: (moves.set_stride, moves.set_stride, control.ignore, control.refuse),

@@ -20,11 +20,11 @@ WORDS_PER_SECOND = 2.5
 @pytest.mark.parametrize("name", GARMENTS)
 def test_no_sentence_of_an_answer_is_longer_than_ten_seconds(name: str) -> None:
     """Whatever is asked wherever in a whole garment: the ear keeps no more. A name in the pattern's own words may
-    be long, so the bound is loose."""
+    be long, so the bound is loose; a whole round is as long as it is, and she asked for it."""
     plan = plan_named(name)
     for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
         session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
-        for topic in Topic:
+        for topic in set(Topic) - {Topic.THIS_ROUND}:
             (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
             for sentence in re.split(r"(?<=[.;:]) ", spell_out(line)):
                 assert len(sentence.split()) / WORDS_PER_SECOND <= 10, sentence
