@@ -1,8 +1,8 @@
-"""Which of all that may be said fits the sounds of an utterance. No I/O.
+"""Find which of all that may be said fits the sounds of an utterance. No I/O.
 
-Phrases are laid over the sounds all at once. A frame with a number in it is laid over them with anything at
-all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only behind
-the few openings that fit best so.
+Phrases are laid over the sounds all at once. A frame with a number in it is first laid over them with
+anything at all in the number's place; the numbers themselves, two thousand ways to say a thousand, are tried
+only after the few openings that fit best.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from stepper.ears.wordings import Frame, Wordings
 from stepper.mouth.pronunciation import Pronounces, Sounds
 
 _MOST_OPENINGS = 3
-# What may stand behind the number is tried at little cost.
+# What may follow the number is tried at little cost.
 _NUMBERS = 12
 _NOTHING_ELSE: Sounds = ()
 
