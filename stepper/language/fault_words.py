@@ -28,8 +28,8 @@ LADDERED: Final = "put a hook through it, draw each bar above through, in patter
 """How a dropped stitch is brought back. Source: common practice."""
 
 MARKED_FROM: Final = 12
-"""Landmark from which on a marker is hung where the count ended, so that nobody counts to the fortieth
-increase again. Source: chosen here."""
+"""Landmark from which a marker is hung where the count ended, so that nobody counts to the fortieth increase
+again. Source: chosen here."""
 
 
 def stretch_words(kind: Landmark, first: int, end: int | None, seen: Round | None) -> str:
