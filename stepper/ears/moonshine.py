@@ -50,7 +50,7 @@ class Utterance:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Manner:
-    """One of the two manners of listening: behind an address word, or for cues alone."""
+    """One of the two manners of listening: after an address word, or for cues alone."""
 
     address: str
     thresholds: Thresholds
@@ -78,7 +78,7 @@ class MoonshineRecogniser:
             is_addressed: Whether that is asked for now.
             model: What encodes sound and weighs words; None for the one in the wheel.
             sounds: What finds the sounds in what the model encoded; None for the packaged one.
-            loose: How sure to be behind the address word.
+            loose: How sure to be after the address word.
             strict: How sure to be without it.
 
         Raises:
@@ -203,7 +203,7 @@ class MoonshineRecogniser:
 
 
 def said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
-    """Return what may have been said behind the address word.
+    """Return what may have been said after the address word.
 
     The transcript may have other words for it ("step or", "stamper"); if its sounds are there, as many
     words are left out as it may have been taken for.

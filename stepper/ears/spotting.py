@@ -108,7 +108,7 @@ class Spotter:
         return [match for match in found[:most] if match.score >= found[0].score - within]
 
     def called(self, likely: Any) -> tuple[float, float]:
-        """Return how well the address word fits, with anything behind it and with nothing behind it.
+        """Return how well the address word fits, with anything after it and with nothing after it.
 
         Args:
             likely: As in `best`.
@@ -125,7 +125,7 @@ class Spotter:
     def begun(self, likely: Any, *, addressed: bool = False) -> float:
         """Return how well an utterance fits as the beginning of a cue with a number, which is still to come.
 
-        That is an opening alone ("count is"), or one with a number that needs more words behind it ("i have
+        That is an opening alone ("count is"), or one with a number that needs more words after it ("i have
         forty"). Openings without a word before the number are none.
 
         Args:

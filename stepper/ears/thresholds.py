@@ -1,6 +1,6 @@
 """How sure the bundled recogniser has to be before it acts: one table.
 
-The strict row is for cues without an address word, the loose one for cues behind it, since whoever says the
+The strict row is for cues without an address word, the loose one for cues after it, since whoever says the
 address word means the program.
 
 Source: chosen on the development voices of `tests/bench/voice`, from the pieces that the gate cut out of cues
@@ -50,7 +50,7 @@ UNWEIGHED: Final = -40.0
 """A text whose sounds fit worse than this is not shown to the decoder; one that the decoder does not reach,
 or finds less likely, counts as this unlikely."""
 CALLED: Final = -6.0
-"""The address word is taken to be there, with nothing or no cue behind it, when it fits this well."""
+"""The address word is taken to be there, with nothing or no cue after it, when it fits this well."""
 BEGUN: Final = -6.0
 """A cue with a number is taken to be begun, and waited for, when its beginning fits this well."""
 ALIKE_WITHIN: Final = 0.3

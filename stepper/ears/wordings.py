@@ -14,7 +14,7 @@ from functools import cache
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Frame:
-    """Words around a number: "count is" in front, "left over" behind; one of them may be empty."""
+    """Words around a number: "count is" before, "left over" after; one of them may be empty."""
 
     before: str
     after: str
@@ -51,7 +51,7 @@ class Wordings:
         return self.numbers if frame.numbers is None else frame.numbers
 
     def may_go_on(self, text: str) -> bool:
-        """Return whether more words behind a cue with a number make another number of it, or give it a unit.
+        """Return whether more words after a cue with a number make another number of it, or give it a unit.
 
         "count is two hundred" may go on, "i have two hundred stitches" may not.
         """

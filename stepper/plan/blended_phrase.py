@@ -1,4 +1,4 @@
-"""Space a written-out round of even changes again, over another size's stitches. No I/O."""
+"""Respace a written-out round of even changes over another size's stitches. No I/O."""
 
 from __future__ import annotations
 

@@ -61,11 +61,11 @@ class PlaceChoice:
     """Stitches of the round in hand that come off first. Unit: stitches."""
     places: tuple[int, ...] = ()
     """Where the increases or decreases of the round then lie, including those already made; empty unless the
-    rest of them is spaced again. Unit: stitches of the old round before each."""
+    rest of them is respaced. Unit: stitches of the old round before each."""
     made: int = 0
     """How many of them are made."""
     before: int = 0
-    """Stitches the round begins with if it is spaced again. Unit: stitches."""
+    """Stitches the round begins with if it is respaced. Unit: stitches."""
     after: int = 0
     """Stitches it then ends with. Unit: stitches."""
 
@@ -247,8 +247,8 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
 
 
 def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
-    """Offer to keep what is worked and space the rest of the increases or decreases again to meet the new
-    count; not if they have places of their own."""
+    """Offer to keep what is worked and respace the rest of the increases or decreases to meet the new count;
+    not if they have places of their own."""
     new = both.new.rounds[seam]
     was, now = spread_of(hand), spread_of(new)
     if was is None or now is None or was.change != now.change or new.before != hand.before or not new.evenly:

@@ -1,5 +1,5 @@
-"""Mend a fault without undoing anything: make a stitch or work two together above it, space the rest of the
-round again, or let the coming shaping absorb it.
+"""Mend a fault without undoing anything: make a stitch or work two together above it, respace the rest of the
+round, or let the coming shaping absorb it.
 
 Only where a count has narrowed the place to one stretch (between two markers or two increases, or in one
 repeat), or where nothing tells one stitch from another. A way that does not hold here is not offered: nothing
@@ -254,7 +254,7 @@ def _change_in(
 
 
 def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Space the rest of a round again if she has made more or fewer of its changes than planned."""
+    """Respace the rest of a round if she has made more or fewer of its changes than planned."""
     now = knitting.place
     if fault.place != now or not now.stitch or now.index >= len(plan.rounds) or not fault.difference:
         return []

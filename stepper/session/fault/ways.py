@@ -24,7 +24,7 @@ class RemedyKind(StrEnum):
     LADDER = "ladder"
     """Catch a live loop and ladder it up to the needle with a hook."""
     RESPACE = "respace"
-    """Space the increases or decreases left in the round again, so that it works out."""
+    """Respace the increases or decreases left in the round, so that it works out."""
     PLAIN = "plain"
     """Make or lose stitches in the next plain round, above the fault."""
     DROP = "drop"
@@ -88,9 +88,9 @@ class Remedy:
     plain: bool = False
     """Whether nothing tells one stitch from another, so that markers help to count."""
     respacing: Respacing | None = None
-    """How the round is spaced again."""
+    """How the round is respaced."""
     made: int = 0
-    """How many of the round's increases or decreases are made, if it is spaced again."""
+    """How many of the round's increases or decreases are made, if it is respaced."""
     above: int = 0
     """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 
