@@ -230,7 +230,7 @@ def _means_something(sentence: str, context: str) -> bool:
 
 
 def _counts(words: str) -> bool:
-    """Return whether words speak of several rows or rounds, as no meaning of an abbreviation does."""
+    """Return whether words count rows, stitches or repeats, as no meaning of an abbreviation does."""
     return bool(
         re.search(
             r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"

@@ -1,4 +1,4 @@
-"""Other wordings of whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
+"""Other wordings for whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
 
 from __future__ import annotations
 
@@ -335,4 +335,4 @@ LINES: tuple[Synonym, ...] = (
         "Knit the knit sts and purl the purl sts.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""
