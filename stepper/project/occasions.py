@@ -176,7 +176,7 @@ class OccasionBuilder(ElementBuilder):
         return made
 
     def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:
-        """Make an interval with the number of times, or the final count, that the words give."""
+        """Make an interval with the times, or the final count, that the words give."""
         if tree.data == "leg_until":
             number = next(child for child in tree.children if type_of(child) == "NUMBERS")
             return Leg(every, None, False, side, self._numbers(number))

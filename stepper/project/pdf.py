@@ -86,7 +86,7 @@ def _text(heads: tuple[str, ...], pages: tuple[tuple[str, ...], ...]) -> str:
 
 
 def told_pictures(found: PdfText) -> str:
-    """Return which pages could not be read and what to do instead; empty if all were."""
+    """Return which pages hold unreadable pictures and what to do instead; empty if none does."""
     said = []
     if found.pictures_only:
         are = "are pictures" if len(found.pictures_only) > 1 else "is a picture"
