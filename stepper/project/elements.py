@@ -45,7 +45,7 @@ class ElementBuilder:
     problems: list[Problem] = field(default_factory=list)
     inches: bool = False
     said: list[str] = field(default_factory=list)
-    """Words that are worth no stitches, to be said beside the line."""
+    """Words that work no stitches, to be said with the line."""
     assumed: list[Assumed] = field(default_factory=list)
     """What the line leaves open."""
     picked_from: str = ""

@@ -370,7 +370,7 @@ class Return:
     """Empty if the line does not say which, as only one part is on hold."""
     place: Span
     number: Numbers | None = None
-    """How many they are, where the line says so."""
+    """How many there are, if the line says so."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,7 +58,7 @@ LINES: tuple[Synonym, ...] = (
         r"\1next row (ws): ",
         "Beginning with a purl row, work 9 rows in st st.",
     ),
-    # --- what is said beside the line ---
+    # --- what is said with the line ---
     row(
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"

@@ -123,7 +123,7 @@ _ALONE = re.compile(
     r"|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
     re.I,
 )
-"""A count of stitches with nothing beside it."""
+"""A count of stitches on its own."""
 _STITCHES = re.compile(
     r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I
 )

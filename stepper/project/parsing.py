@@ -173,7 +173,7 @@ def stop_of(plain: str) -> int | None:
 
 @lru_cache(maxsize=1)
 def build_parser() -> Lark:
-    """Build the parser once; the tables are kept between runs of the program where a cache can be written."""
+    """Build the parser once; its tables are kept between runs of the program if a cache can be written."""
     from lark import Lark
 
     text = grammar_text()

@@ -22,7 +22,7 @@ from stepper.project.sorting import Sorter
 from stepper.project.wording import Words
 
 MARK = "LOOK"
-"""The word that stands wherever the knitter has to look."""
+"""The word that marks where the knitter has to look."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,7 +1,7 @@
 """Read the text of a pattern bought as PDF; report pictures, scanned pages included, as unreadable.
 
-pdfminer.six finds where on a page each line of text stands; `stepper.project.page_layout` puts the lines in
-order. The bytes are handed in, so nothing here opens a file.
+pdfminer.six finds where each line of text is on its page; `stepper.project.page_layout` puts the lines in
+order. The bytes are passed in, so nothing here opens a file.
 """
 
 from __future__ import annotations
