@@ -1,4 +1,4 @@
-"""Kinds of work that no line can say here, and what to write instead. No I/O."""
+"""Name the kinds of work that cannot be read, and what to write instead. No I/O."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Unsupported:
-    """Words of a line that ask for work that cannot be read, with what to do about it."""
+    """Words of a line that ask for work that cannot be read, and what to do about it."""
 
     offset: int
     length: int
@@ -35,13 +35,18 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         "two pieces at once",
         "Write each piece as a section of its own.",
     ),
+    (
+        r"(?:less|shorter)\s+than\s+(?:the\s+|your\s+)?(?:total|full|finished|desired|actual)?\s*(?:foot|hand|arm|body|leg)\s+length",
+        "a length of the wearer",
+        'Write the length that is left: "Work even until piece measures 17 cm from cast-on."',
+    ),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""
 
 
 def unsupported(plain: str) -> Unsupported | None:
-    """Find words that ask for work of a kind that is not read; None if there are none."""
+    """Find words that ask for work that cannot be read; None if there are none."""
     for words, kind, hint in _KINDS:
         found = re.search(rf"(?<![\w-])(?:{words})(?![\w-])", plain, re.I)
         if found is not None:
