@@ -15,6 +15,7 @@ from stepper.plan.durations import as_it_looks, cycle_of, last_for
 from stepper.plan.established import establish, even, ground
 from stepper.plan.intervals import goes_on_with, legs, plain_cycle, round_of, worked_since
 from stepper.plan.measuring_places import measured_from
+from stepper.plan.model import flatten
 from stepper.plan.needle_and_yarn import take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.rounds import repeat, work_template
@@ -279,11 +280,19 @@ def _check_fabric(base: WorkRounds | Striped, templates: list[Template], needles
         needles.report(base.place, told, 'Set the fabric up before this line, and write "in pattern" here.')
     elif base.manner == "pattern" and not needles.section.pattern and not _is_plainly_even(base):
         needles.report(base.place, "no pattern has been set up before this line.")
-    elif base.manner == "pattern" and below not in ("plain", "garter", "") and not all(going_on):
+    elif base.manner == "pattern" and _is_figured(below, needles) and not all(going_on):
         told = "the pattern goes on beside a shaped round that is written plain."
         needles.report(base.place, told, 'Write "work in pattern" in that round if the pattern goes on.')
     elif any(going_on) and (not below or (base.manner != "pattern" and below != "plain")):
         needles.report(base.place, "the shaped round goes on in a pattern that these rounds do not have.")
+
+
+def _is_figured(below: str, needles: Needles) -> bool:
+    """Return whether a pattern goes on that a plain round works over, or that one has just worked over."""
+    known = needles.established
+    rows = needles.drafts[known.start : known.end] if known is not None and known.cycle else []
+    several = any(len({run.stitch for run in flatten(row.phrase)}) > 1 for row in rows)
+    return several or below not in ("plain", "garter", "")
 
 
 def _check_filling(instruction: Together, base: WorkRounds | Striped, needles: Needles) -> None:
