@@ -1,4 +1,4 @@
-"""Other wordings of whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
+"""Other wordings for whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
 
 from __future__ import annotations
 
@@ -77,7 +77,7 @@ LINES: tuple[Synonym, ...] = (
         r"\1next row (ws): ",
         "Beginning with a purl row, work 9 rows in st st.",
     ),
-    # --- what is said beside the line ---
+    # --- what is said with the line ---
     row(
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
@@ -374,4 +374,4 @@ LINES: tuple[Synonym, ...] = (
         "Knit the knit sts and purl the purl sts.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

@@ -1,4 +1,4 @@
-"""Shaping in the parsed tree as instruction records: spread evenly, at intervals, side by side."""
+"""Turn shaping in the parsed tree into instruction records: evenly, at intervals, side by side."""
 
 from __future__ import annotations
 
@@ -42,7 +42,7 @@ class ShapingBuilder(OccasionBuilder):
         return self._evenly(tree, to=False)
 
     def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:
-        """Read an even change, with the rounds that the line says before it, or behind it."""
+        """Read an even change, with the rounds that the line gives before or after it."""
         place = self._tree_place(tree)
         change = next(tree.find_data("change")).children[0]
         token = next(child for child in tree.children if type_of(child) == "NUMBERS")
@@ -67,12 +67,12 @@ class ShapingBuilder(OccasionBuilder):
         return [row, others] if first else [others, row]
 
     def _lead_stitch(self, lead: Any) -> str:
-        """Return how the round of the change is worked: `k`, `p`, or `pattern` where it goes on as before."""
+        """Return how the round of the change is worked: `k`, `p`, or `pattern` if it goes on as before."""
         token = next((child for child in lead.children if type_of(child) in ("PLAIN", "PLAIN_AND")), None)
         return code_of(token) if token is not None else "pattern"
 
     def _lead(self, lead: Any, place: Span) -> WorkRounds | None:
-        """Read the rounds beside the one that changes: "knit 4 rounds, ..."; None for none."""
+        """Read the rounds besides the one with the change: "knit 4 rounds, ..."; None if there are none."""
         if lead.data == "lead_plain_until":
             plain, until = lead.children
             return WorkRounds(code_of(plain), self._until(until), place, but_last=True)
@@ -95,7 +95,7 @@ class ShapingBuilder(OccasionBuilder):
         return WorkRounds(code_of(lead.children[0]), Rounds(fewer, False), place)
 
     def _do_every_nth(self, tree: Any) -> list[Sentence]:
-        """Read "knit, inc 1 st in every 10th st": in the tenth, the twentieth, and so on."""
+        """Read "knit, inc 1 st in every 10th st": in the 10th, the 20th, and so on."""
         place = self._tree_place(tree)
         lead = tree.children[0]
         number, nth = (child for child in tree.children if type_of(child) in ("NUMBERS", "NTH"))
@@ -194,5 +194,5 @@ def code_of(token: Token) -> str:
 
 
 def label_of(token: Token) -> str:
-    """Return the name of a round as it is looked up."""
+    """Return the name of a round in the form used to look it up."""
     return " ".join(str(token).lower().split())
