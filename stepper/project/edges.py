@@ -38,6 +38,10 @@ class EdgeBuilder(ShapingBuilder):
         first, legs = self.when(trees[0])
         return self._ended(tree, legs, first)
 
+    def _do_ends_filling(self, tree: Any) -> Sentence:
+        """Read a change at the ends that goes on as long as the rounds beside it."""
+        return self._ended(tree, (self.filling(tree),))
+
     def _do_ends_times(self, tree: Any) -> Sentence:
         place = self._tree_place(tree)
         often = next(child for child in tree.children if hasattr(child, "data"))

@@ -228,8 +228,8 @@ class AtIntervals:
     """The round itself, if the line writes it out (`inc 1 st at each end of every 4th row`)."""
     first: Numbers | None = None
     """Extra row on which it is worked, counted from here: 1 in `on next and every 4th row`."""
-    after: UntilLength | None = None
-    """Length at which it begins, alongside another shaping."""
+    after: UntilLength | UntilCount | None = None
+    """Length, or stitches left, at which it begins, alongside another shaping."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,6 +254,18 @@ class Together:
     """Shapings that run side by side: `…, at the same time work neck dec row every 4th row 5 times`."""
 
     parts: tuple[AtIntervals, ...]
+    place: Span
+    base: WorkRounds | Striped | None = None
+    """Rounds beside which all of them run, where the line says so: `Knit 12 rounds, at the same time …`."""
+    yarns: tuple[tuple[UntilLength, WithYarn], ...] = ()
+    """Changes of yarn, each at a length: `…, when piece measures 3 cm, change to CC`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Crossed:
+    """How often the pattern of the line crosses its cables: `crossing cable every 8th rnd`."""
+
+    every: Numbers
     place: Span
 
 
@@ -487,6 +499,7 @@ Sentence = (
     | AtIntervals
     | EdgeShaping
     | Together
+    | Crossed
     | EdgeRows
     | StopShort
     | TurnMethod

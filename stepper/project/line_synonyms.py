@@ -300,6 +300,18 @@ LINES: tuple[Synonym, ...] = (
         "Work dec row every 4th row 3 times. At the same time, work neck row every 2nd row 5 times.",
     ),
     row(
+        "same",
+        r"\b(at\s+the\s+same\s+time)\s*,?\s+working\b",
+        r"\1 work",
+        "Work dec row every 4th row 3 times, while at the same time working neck row every 2nd row 5 times.",
+    ),
+    row(
+        "cable",
+        rf"(,?\s*(?:and\s+)?(?:at\s+the\s+same\s+time\s*,?\s*)?cross(?:ing)?\s+(?:the\s+)?cables?\s+(?:on\s+)?(?:every|each)\s+\w+\s+{ROUND})\s*,\s*((?:for|until)\b[^.;]*)",
+        r" \2\1",
+        "Work even in patt, crossing cable every 4th rnd, for 8 rnds.",
+    ),
+    row(
         "total",
         r"\ba\s+total\s+of\s+(\S+)\s+times\b",
         r"\1 times in all",

@@ -177,6 +177,13 @@ class OccasionBuilder(ElementBuilder):
             return Leg(made.every, made.times, made.more, "", made.until, self._length(token))
         return made
 
+    def filling(self, tree: Any) -> Leg:
+        """Read an interval without an end of its own, which is that of the rounds beside it."""
+        kinds = ("NTH", "NUMBERS", "OTHER")
+        token = [child for child in tree.children if type_of(child) in kinds][-1]
+        place = self._place(token)
+        return Leg(Numbers((2,), place) if token.type == "OTHER" else self.nth(token), None, False)
+
     def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:
         """Make an interval with the times, or the final count, that the words give."""
         if tree.data == "leg_until":

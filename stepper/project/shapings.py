@@ -10,13 +10,17 @@ from lark import Token
 
 from stepper.project.instructions import (
     AtIntervals,
+    Crossed,
     Evenly,
     Labelled,
     Phrase,
     Rounds,
     Sentence,
+    Striped,
     Together,
+    UntilCount,
     UntilLength,
+    WithYarn,
     WorkRounds,
 )
 from stepper.project.manners import manner_of
@@ -139,20 +143,45 @@ class ShapingBuilder(OccasionBuilder):
         return Labelled(label_of(label), self._place(label), again)
 
     def _do_together(self, tree: Any) -> Sentence:
-        place = self._tree_place(tree)
-        parts = []
+        parts: list[AtIntervals] = []
+        yarns: list[tuple[UntilLength, WithYarn]] = []
+        base: WorkRounds | Striped | None = None
         for child in tree.children:
-            after = None
-            if child.data == "delayed":
-                length, from_ = child.children[:2]
-                after = UntilLength(self._length(length), True, self._start(from_), False)
-                child = child.children[-1]
+            if child.data == "delayed_yarn":
+                token = child.children[-1]
+                yarn = WithYarn(str(token).split()[-1], self._place(token))
+                yarns.append((self._when_measures(child), yarn))
+                continue
+            after = self._after(child)
+            child = child if after is None else child.children[-1]
             made = getattr(self, f"_do_{child.data}")(child)
             if isinstance(made, AtIntervals):
                 parts.append(replace(made, after=after))
+            elif isinstance(made, WorkRounds | Striped):
+                base = made
             else:
                 self.problems.append(made.place.problem("say how often it is worked, beside the other."))
-        return Together(tuple(parts), place)
+        return Together(tuple(parts), self._tree_place(tree), base, tuple(yarns))
+
+    def _do_rep_filling(self, tree: Any) -> AtIntervals:
+        """Read a shaping that goes on as long as the rounds beside it: "rep dec rnd every 4th rnd"."""
+        return AtIntervals(_named(tree), (self.filling(tree),), True, self._tree_place(tree))
+
+    def _do_crossed(self, tree: Any) -> list[Sentence]:
+        """Read "crossing cable every 8th rnd" beside rounds in pattern, whose own rounds cross it."""
+        worked, every = tree.children[:2]
+        made = getattr(self, f"_do_{worked.data}")(worked)
+        return [made, Crossed(self.nth(every), self._place(every))]
+
+    def _after(self, tree: Any) -> UntilLength | UntilCount | None:
+        """Read when a shaping begins beside another; None if it begins with it."""
+        if tree.data == "delayed_count":
+            return UntilCount(self._numbers(tree.children[0]))
+        return self._when_measures(tree) if tree.data == "delayed" else None
+
+    def _when_measures(self, tree: Any) -> UntilLength:
+        length, from_ = tree.children[:2]
+        return UntilLength(self._length(length), True, self._start(from_), False)
 
 
 def _named(tree: Any) -> str:
