@@ -79,6 +79,8 @@ class Sight:
     """`change` or `repeat`; `loop` where one hangs below; what else a test wants to find again."""
     index: int
     """The round it was made in."""
+    behind: bool = True
+    """Whether the stitch it was seen at is worked before it; no longer once the work is turned."""
 
 
 Loop = str
@@ -131,7 +133,8 @@ class Knitting:
 
     def turn(self) -> None:
         """Turn the work: what was worked last comes first."""
-        self.needle = self.needle[::-1]
+        turned = (replace(e, behind=not e.behind) if isinstance(e, Sight) else e for e in self.needle[::-1])
+        self.needle = tuple(turned)
 
     def copy(self) -> Knitting:
         """Take a photograph."""
@@ -173,6 +176,8 @@ class Knitting:
                 self._meet(left, right, keep=step.code == "sm")
             if step.code == "pm" or (step.code == "sm" and fresh):
                 right.append(Marker())  # "place marker every 14 sts" stands between the rounds
+            if takes and not gives:
+                self._leave(left)
             if not self._take(left, right, takes) or (short and not takes):
                 short = True
                 continue  # the stitches have run out
@@ -203,6 +208,21 @@ class Knitting:
                 continue
             right += [each] * keep
             return
+
+    @staticmethod
+    def _leave(left: list[Loop | Marker | Sight]) -> None:
+        """Lose sight of what was made at the next loop, which leaves the needle: it lies in the column below it."""
+        at = next((at for at in range(len(left) - 1, -1, -1) if isinstance(left[at], Loop)), None)
+        if at is None:
+            return
+        around = range(len(left) - 1, at, -1), range(at - 1, -1, -1)
+        for side, behind in zip(around, (False, True), strict=True):
+            for place in side:
+                each = left[place]
+                if isinstance(each, Loop):
+                    break
+                if isinstance(each, Sight) and each.kind == "change" and each.behind == behind:
+                    left[place] = Sight("gone", each.index)
 
     @staticmethod
     def _take(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], takes: int) -> bool:

@@ -52,3 +52,18 @@ def test_a_stitch_made_where_none_is_missing_is_called_harm() -> None:
         assert way.kind is RemedyKind.PLAIN
         knitting.carry_out(way)
         assert knitting.outcome.harm.startswith(harm)
+
+
+def test_below_an_underarm_a_stitch_too_many_is_not_taken_away_half_a_round_off() -> None:
+    """Plain fabric below a raglan still shows its lines: the count is narrowed to the stretch between two of them before
+    two stitches are worked together, and that costs a few questions, not many."""
+    dice, found = random.Random("below an underarm"), 0
+    raglan = mending.piece("raglan", read_garment("raglan")[1])
+    first = next(each.index for each in raglan.plan.rounds if each.section == "body")
+    while found < 3:
+        knitting = Mender(raglan, "split yarn", "all", dice)
+        if knitting.begin() and first <= knitting.index < first + 6:
+            outcome = knitting.run()
+            assert (outcome.harm, outcome.right) == ("", True), outcome.log
+            assert outcome.questions <= 6
+            found += 1

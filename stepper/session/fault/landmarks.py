@@ -57,13 +57,52 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
         if not seen:
             seen, kind = _repeats(round_), Landmark.REPEAT
         if seen:
-            other_way = is_turned(plan, index, place.index)
-            if other_way:
+            turned = is_turned(plan, index, place.index)
+            if any(each.before != each.after for each in plan.rounds[index + 1 : place.index]):
+                seen = _followed(plan, seen, index, place.index) if kind is Landmark.CHANGE else []
+            elif turned:
                 seen = [total - each for each in reversed(seen)]
-            return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=other_way)
-        if round_.before != round_.after:
+            return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=turned) if seen else None
+        if round_.before != round_.after and place.index - index >= SEEN_PAST_EDGES:
             return None
     return None
+
+
+SEEN_PAST_EDGES = 10
+"""Rounds to which increases are followed down past stitches held, cast on or bound off, as from the lines of
+a raglan into the body below its underarms. Source: chosen here."""
+
+
+def _followed(plan: Plan, seen: list[int], made: int, now: int) -> list[int]:
+    """Follow the changes of a round down to the needles past stitches held, cast on and bound off.
+
+    The stitch that was made is followed, so what is held or bound off is gone, and the next is numbered in
+    its place. Empty where they are too far below, cannot be followed, or none is left.
+    """
+    if now - made > SEEN_PAST_EDGES:
+        return []
+    own = [each - 1 for each in seen]
+    for index in range(made + 1, now + 1):
+        above = plan.rounds[index - 1]
+        if is_turned(plan, above.index, index):
+            own = [above.after - 1 - each for each in reversed(own)]
+        if index < now:
+            if plan.rounds[index].before != above.after:
+                return []
+            own = _stitches_after(plan.rounds[index], own)
+    total, behind = plan.rounds[now - 1].after, not is_turned(plan, made, now)
+    return sorted({each + behind for each in own if 0 < each + behind < total})
+
+
+def _stitches_after(round_: Round, own: list[int]) -> list[int]:
+    """Return where stitches of the old round lie after a round, without those that left the needle."""
+    right, place = list[int | None](), 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            right += [place if entry.leaves else None] * entry.uses
+            place += entry.leaves
+    return [moved for each in own if (moved := right[each]) is not None]
 
 
 def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
