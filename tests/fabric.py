@@ -76,7 +76,7 @@ class Sight:
     """Something to be seen between two loops: the end of a change or of a repeat made there."""
 
     kind: str
-    """`change` or `repeat`; `loop` where one hangs below; what else a test wants to find again."""
+    """`change` or `repeat`; `colour` where another yarn was taken up in the round just worked; `loop` where one hangs below; what else a test wants to find again."""
     index: int
     """The round it was made in."""
     behind: bool = True
@@ -94,6 +94,8 @@ class Step:
 
     code: str
     ends_repeat: bool = False
+    yarn: str = ""
+    """Empty where she makes a mistake; that does not make her take up another yarn."""
 
 
 def steps(items: tuple[Item, ...]) -> list[Step]:
@@ -101,10 +103,10 @@ def steps(items: tuple[Item, ...]) -> list[Step]:
     read: list[Step] = []
     for item in items:
         if not isinstance(item, Group):
-            read += [Step(item.stitch)] * item.times
+            read += [Step(item.stitch, yarn=item.yarn)] * item.times
             continue
         for _ in range(item.times):
-            inner = [Step(each.code) for each in steps(item.items)]
+            inner = [Step(each.code, yarn=each.yarn) for each in steps(item.items)]
             last = max((at for at, each in enumerate(inner) if hands(each.code)[1]), default=None)
             if last is not None:
                 inner[last] = replace(inner[last], ends_repeat=True)
@@ -162,7 +164,9 @@ class Knitting:
             falls: The step whose loop falls off the needle once it is made.
             marks: A sight to leave, and the step before which it lies.
         """
-        left = list(reversed(self.needle))  # the next stitch is the last of the list
+        below = (e for e in self.needle if not (isinstance(e, Sight) and e.kind == "colour"))
+        left = list(reversed([*below]))  # the next stitch is the last of the list
+        yarn = ""
         right: list[Loop | Marker | Sight] = []
         before, wants, short, changes = self.count, 0, False, 0
         fresh = not any(isinstance(each, Marker) for each in self.needle)
@@ -183,6 +187,9 @@ class Knitting:
                 continue  # the stitches have run out
             if marks is not None and marked and takes:
                 right.append(Sight(marks[0], index))
+            if gives and step.yarn:
+                right += [Sight("colour", index)] * (yarn not in ("", step.yarn))
+                yarn = step.yarn
             if at == falls:
                 self.loose += 1
                 right.append(Sight("loop", index))

@@ -11,6 +11,7 @@ from stepper.session.fault.ways import RemedyKind
 from tests import mending
 from tests.garments import NAMES, read_garment
 from tests.mending import KINDS, KNITTERS, Mender, Piece, mend
+from tests.plans import plan
 
 DOSE = 2
 """Mistakes of each kind for each knitter; `python -m tests.bench.faults` makes a thousand."""
@@ -66,4 +67,21 @@ def test_below_an_underarm_a_stitch_too_many_is_not_taken_away_half_a_round_off(
             outcome = knitting.run()
             assert (outcome.harm, outcome.right) == ("", True), outcome.log
             assert outcome.questions <= 6
+            found += 1
+
+
+def test_between_blocks_of_colour_a_split_stitch_is_taken_away_in_its_own_block() -> None:
+    """A few motifs on a plain body are all that tells one side of it from the other: the count goes from block to block, and
+    what is worked together lies no farther from the mistake than its block is wide."""
+    motif = "k30:MC k9:P k30:MC k9:P k42:MC"
+    body = mending.piece("motifs", plan(("body", ["co120", "k120:MC", *[motif] * 3, "k120:MC", "k120:MC"])))
+    dice, found = random.Random("blocks"), 0
+    while found < 6:
+        knitting = Mender(body, "split yarn", "all", dice)
+        if knitting.begin() and knitting.index in (2, 3) and knitting.session.state.place.index == knitting.index + 1:
+            outcome = knitting.run()
+            assert (outcome.harm, outcome.right) == ("", True), outcome.log
+            places = [mending.loops_before(knitting.fabric, kind) for kind in ("fault", "mend")]
+            assert abs(places[0] - places[1]) <= 43, outcome.log
+            assert any("block" in line for line in outcome.log)
             found += 1

@@ -109,6 +109,28 @@ def test_a_row_back_shows_the_landmarks_of_the_row_before_from_the_other_side() 
     assert sections.index == 1
 
 
+def test_a_few_blocks_of_colour_are_counted_between() -> None:
+    """Where nothing else tells one stitch from another, a change of colour is seen on the needle, as long as the blocks are
+    few and in the round just worked. By hand; the second knitter sees the same."""
+    motif = ["co40", "k10:MC k3:P k8:MC k3:P k16:MC", "k40:MC"]
+    body = plan(("body", motif))
+    sections = sections_at(body, Position(index=2))
+    assert sections is not None
+    assert (sections.kind, sections.counts) == ("colour", (10, 3, 8, 3, 16))
+    assert fabric.knitted_right(body)[2].edges("colour") == [10, 13, 21, 24]
+    assert sections_at(body, Position(index=3)) is None
+    many = " ".join(["k2:MC k2:P"] * 10)
+    assert sections_at(plan(("body", ["co40", many])), Position(index=2)) is None
+
+
+def test_increases_go_before_blocks_of_colour() -> None:
+    """They tell more of what may have gone wrong than a colour does."""
+    yoke = plan(("yoke", ["co40", "k10:MC m1:MC k20:P m1:P k10:MC"]))
+    sections = sections_at(yoke, Position(index=2))
+    assert sections is not None
+    assert sections.kind == "change"
+
+
 def test_every_increase_is_a_landmark() -> None:
     """A repeat of lace is to be known before a stitch is made in it, however many there are."""
     wide = plan(("yoke", ["co80", "(k2 m1)x40", "k120"]))
