@@ -5,6 +5,25 @@ from __future__ import annotations
 from stepper.craft.needles import NEEDLES
 from stepper.project.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
 
+_SHORTER = (
+    r"(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
+    r"(?:less|short(?:er)?|more)\s+(?:than|of)\s+)"
+)
+_WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yoke|piece|work|rib(?:bing)?)"
+_DESIRED = (
+    rf"{_SHORTER}?(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+"
+    rf"(?:(?:total|finished|{_WHOLE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
+    r"(?:\s+to\s+(?:the\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown)s?)?"
+)
+_AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
+_IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"
+_HER_CHOICE = (
+    rf"(?:(?:to\s+|until\s+)?{_DESIRED}(?:\s+(?:is|has\s+been)\s+reached)?"
+    rf"|until\s+{_IT}\s+(?:(?:is|measures|reaches|has\s+reached)\s+{_DESIRED}|is\s+{_AS_LONG})"
+    r"|as\s+long\s+as\s+(?:desired|you\s+(?:like|want|wish|prefer))|as\s+(?:desired|required))\b"
+)
+"""What leaves a length to the knitter: the one printed before it is worked, and these words are said."""
+
 LINES: tuple[Synonym, ...] = (
     # --- heads ---
     row(
@@ -69,11 +88,19 @@ LINES: tuple[Synonym, ...] = (
     ),
     row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
     row(
-        "length",
-        r",?\s*\bor\s+(?:to\s+|until\s+)?(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([^)]*\)\s*)?(?:less|short(?:er)?|more)\s+(?:than|of)\s+)?"
-        r"(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+(?:(?:total|finished|body|sleeve|foot)\s+)?length|length\s+(?:desired|required|wanted))(?:\s+to\s+(?:the\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown)s?)?",
-        KEPT,
-        "Work until piece measures 30 cm or desired length.",
+        "desired|required|wanted|preferred|like|long enough|wish|want",
+        rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
+        "",
+        "Work until piece measures 30 cm or until desired length.",
+        spelt_out=True,
+    ),
+    row(
+        "wrap",
+        rf",?\s*(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+"
+        rf"(?:them|it|each|each\s+(?:one|wrap))\s+tog(?:ether)?\s+with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
+        "",
+        "Knit across, picking up wraps and knitting them together with their sts.",
+        spelt_out=True,
     ),
     row(
         "closing|hiding|knitting|lifting|picking|purling|slipping|working",

@@ -35,6 +35,11 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         "two pieces at once",
         "Write each piece as a section of its own.",
     ),
+    (
+        r"(?:less|shorter)\s+than\s+(?:the\s+|your\s+)?(?:total|full|finished|desired|actual)?\s*(?:foot|hand|arm|body|leg)\s+length",
+        "a length of the wearer",
+        'Write the length that is left: "Work even until piece measures 17 cm from cast-on."',
+    ),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""

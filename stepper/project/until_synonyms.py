@@ -11,6 +11,12 @@ _MANNER = (
 _SHAPING = r"(?:\s*,?\s+(?:inc(?:reas)?(?:ing)?|dec(?:reas)?(?:ing)?|shaping)(?:\s+as\s+(?:set|established|before))?)?"
 _DONE = r"(?:(?:have|has)\s+been|are)\s+(?:worked|knitted|knit|completed?)"
 _RIGHT = r"(?:right|rh|r\.h\.|right[-\s]hand)"
+_BOUND = (
+    rf"(?:(?:bo|(?:bind|cast)\s+off)\s+(?:(?:the\s+)?(?:next|first)\s+)?{N}(?:\s+{STS})?"
+    r"(?:\s+(?:for|at)\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:underarm|armhole|neck|neckline|thumb|shoulder|buttonhole))?"
+    r"\s*,\s*(?:then\s+|and\s+)?)"
+)
+_AFTER_BOUND = r"after\s+(?:the\s+)?(?:bo|bind[-\s]?off|cast[-\s]?off|binding\s+off|casting\s+off|bound-?\s?off\s+sts)"
 
 UNTIL: tuple[Synonym, ...] = (
     row(
@@ -22,10 +28,19 @@ UNTIL: tuple[Synonym, ...] = (
     ),
     row(
         "needle",
-        rf"((?:^|[:.])\s*(?:(?:bo|(?:bind|cast)\s+off)\s+{N}(?:\s+{STS})?\s*,\s*)?|\b(?:bo|(?:bind|cast)\s+off)\s+{N}(?:\s+{STS})?\s*,\s*(?:then\s+|and\s+)?)({_WORK})\s+until\s+"
-        rf"(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle(?:\s+after\s+(?:the\s+)?(?:bo|bind[-\s]?off|cast[-\s]?off|binding\s+off|casting\s+off))?)",
+        rf"((?:^|[:.])\s*{_BOUND}?)({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle(?:\s+{_AFTER_BOUND})?)",
         r"\1\2 \3",
         "BO 4 sts, knit until there are 10 sts on right needle after BO, BO 4 sts, knit to end.",
+        again=True,
+        spelt_out=True,
+    ),
+    row(
+        "needle",
+        rf"(\b{_BOUND})({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle\s+{_AFTER_BOUND})",
+        r"\1\2 \3",
+        "K4, BO 4 sts for thumb, knit until there are 10 sts on right needle after BO, k to end.",
         again=True,
         spelt_out=True,
     ),

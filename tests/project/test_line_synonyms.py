@@ -14,6 +14,9 @@ from stepper.project.recast import recast
         ("1st and 2nd rows: Knit.", "rows 1 and 2: Knit."),
         ("Row 1: (RS) K to end.", "Row 1 (RS): K to end."),
         ("Knit two rounds even.", "Knit two rounds."),
+        ("Work for 5 cm or until leg is desired length.", "Work for 5 cm."),
+        ("Work for 5 cm, or until desired length is reached.", "Work for 5 cm."),
+        ("Purl to end, lifting the wraps and purling them together with their sts.", "Purl to end."),
     ],
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
@@ -25,6 +28,8 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     "printed",
     [
         "Do not break yarn k10, k2tog.",
+        "Work for 5 cm or until piece measures 20 cm.",
+        "K to end, picking up wraps and knitting 2 rounds.",
     ],
 )
 def test_what_has_two_meanings_stays_as_it_is(printed: str) -> None:

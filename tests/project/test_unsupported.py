@@ -14,6 +14,7 @@ from stepper.project.unsupported import unsupported
         ("Bind off with an i-cord edge.", "an I-cord"),
         ("Work both sleeves at the same time.", "two pieces at once"),
         ("Crochet around the neck.", "crochet"),
+        ("Work even until foot measures 5 cm less than total foot length.", "a length of the wearer"),
     ],
 )
 def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: str) -> None:
