@@ -9,11 +9,12 @@ old round; "a gap" below is that way from change to change.
 - *Sayable*: the shortest phrase in which no change stands more than two gaps from its even place.
 - *In two runs*: all larger gaps, then all smaller ones, wherever that takes the changes.
 
-**Where the first change stands.** In the round, sayable and in two runs, behind the first whole gap, and the
-last change ends the round: a printed "*k4, m1; rep from * around" is worked like that (common practice), so
-a repeat is said without a stray half gap at both ends. The even places are then `b / k`, `2b / k`, … `b`, and
-the last change stands on its own. No change stands at the very beginning of a round, where it would be taken
-for the end of the one before; only where every stitch is used up by decreases there is no other place.
+**Where the first change stands.** In the round, sayable and in two runs, it comes after the first whole gap,
+and the last change ends the round: a printed "*k4, m1; rep from * around" is worked like that (common
+practice), so a repeat is said without a stray half gap at both ends. The even places are then `b / k`,
+`2b / k`, … `b`, and the last change stands on its own. No change stands at the very beginning of a round,
+where it would be taken for the end of the one before, unless decreases use up every stitch and leave no other
+place.
 In rows there is half a gap at each end, and the even places are `b / 2k`, `3b / 2k`, …
 
 All is whole-number arithmetic. No I/O.
@@ -58,7 +59,7 @@ class Spaced:
     gaps: tuple[int, ...]
     """The full gaps in working order; in rows without the two ends. Unit: plain stitches."""
     off: Fraction
-    """How far the change that is farthest from its even place stands from it. Unit: stitches."""
+    """How far the change farthest from its even place stands from it. Unit: stitches."""
     gap: Fraction
     """The way from change to change in an exactly even round. Unit: stitches."""
     words: int
@@ -115,7 +116,7 @@ def _length(round_: Spaced) -> tuple[int, Fraction]:
 
 @dataclass(frozen=True, slots=True)
 class _Job:
-    """What is to be placed."""
+    """What to place."""
 
     stitches: int
     changes: int
@@ -179,7 +180,7 @@ def _two_runs(job: _Job) -> Iterator[Phrase]:
 
 def _round_gaps(job: _Job) -> Iterator[tuple[Gaps, int]]:
     size, larger = divmod(job.plain, job.changes)
-    # A gap of none at the beginning would be a change at the very beginning.
+    # An empty gap at the beginning would put a change at the very beginning.
     begins = True if size == 0 and larger else None
     yield Gaps(size, job.changes - larger, larger, begins_larger=begins), 0
 

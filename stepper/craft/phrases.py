@@ -5,15 +5,15 @@ A phrase is a tuple of parts. `Stretch(11, 15)` is "knit 11, make one, 15 times"
 
 How it is said so that the ear can tell what is repeated:
 
-- "so many times" behind something takes in all that was said since the last "times", "once" or "then". So a
+- "so many times" after something covers all that was said since the last "times", "once" or "then". So a
   single stretch in front of a repeated one is closed: by "then", or inside a repeat by "once".
 - A repeat of single stretches ends with its times: "knit 4, make one, knit 3, make one, 11 times".
 - A repeat of stretches with times of their own begins with its times, "8 times: …", and lasts until "then" or
-  the end of the round. Such a repeat stands inside another one only where that one is the whole round, which
-  is then said as "all this 3 times: …".
+  the end of the round. Such a repeat stands inside another one only if that one is the whole round, which is
+  then said as "all this 3 times: …".
 
 The measure of a phrase is its words as said, numbers in words: "knit twenty one, make one, six times" has
-seven. Figures stand in what is said here; `spoken` becomes words where it is spoken. No I/O.
+seven. Numbers are figures in what `spoken` returns; they become words where it is spoken. No I/O.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ from stepper.craft.stitches import stitch
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """Plain stitches and a change, so many times."""
+    """Plain stitches and a change, worked a number of times."""
 
     gap: int
     """Plain stitches before the change. Range: 0 and up."""
@@ -37,7 +37,7 @@ class Stretch:
 
 @dataclass(frozen=True, slots=True)
 class Plain:
-    """Plain stitches with no change behind them."""
+    """Plain stitches with no change after them."""
 
     stitches: int
     """Range: 1 and up."""
@@ -73,7 +73,7 @@ def unfold(phrase: Sequence[Part]) -> tuple[tuple[int, ...], int]:
     """Work a phrase.
 
     Returns:
-        The plain stitches before each change, in order, and those behind the last.
+        The plain stitches before each change, in order, and those after the last.
 
     Source: counting.
     """
@@ -157,7 +157,7 @@ def _is_single(part: Part) -> bool:
 
 
 def _leads(part: Part) -> bool:
-    """Tell whether a part is said with its times in front."""
+    """Return whether a part is said with its times in front."""
     return isinstance(part, Repeat) and part.nested
 
 
@@ -184,7 +184,7 @@ def _words(parts: Sequence[Part], change: int) -> int:
 
 
 def stretch_words(gap: int, change: int) -> int:
-    """Count the words of "knit 11, make one", the change having so many."""
+    """Count the words of "knit 11, make one", given those of the change."""
     return (1 + number_words(gap) if gap else 0) + change
 
 

@@ -1,12 +1,12 @@
-"""The shortest phrase for gaps of two neighbouring sizes that no change leaves its even place far behind.
+"""Find the shortest phrase for gaps of two neighbouring sizes that keeps every change near its even place.
 
-Theory of operation. Gaps that differ by one are larger and smaller ones in an order that is free, as long as
+Theory of operation. Larger and smaller gaps, one stitch apart, may follow each other in any order as long as
 every change stays near its even place. Each larger gap takes the work a little ahead of the even places, each
-smaller one a little behind, so where the work stands against them is a sum, and an order will do if the sum
-never leaves a window. A phrase is a tree over that order: stretches of one gap, and repeats.
+smaller one a little behind, so its distance from them is a sum, and an order will do if the sum never leaves
+a window. A phrase is a tree over that order: stretches of one gap, and repeats.
 
 Phrases are tried by how many stretches they name, from one to four, and each try knows how many words it may
-take; few words are tried first, since that leaves few phrases to look at. What is found is the shortest of
+take; few words are tried first, since that leaves few phrases to look at. The result is the shortest of
 all phrases that name up to four stretches, with repeats as `stepper.craft.phrases` says them. A common factor
 of the numbers of gaps comes in as a repeat of everything.
 
@@ -22,17 +22,17 @@ from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, stretch_words,
 from stepper.craft.window import Gaps, Task, Window, divisors, find_multipliers
 
 _BUDGETS = (*range(12, 28), 30, 35, 50)
-"""Words a phrase may take, tried one after the other."""
+"""Words a phrase may take, tried in turn."""
 
 _NEVER = 1_000_000
 """More words than any phrase has."""
 
 MOST_STRETCHES = 4
-"""More than four things with numbers in them are not kept in mind."""
+"""More than four things with numbers in them cannot be kept in mind."""
 
 
 def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
-    """Find the shortest phrase that brings the gaps of one of several ways.
+    """Find the shortest phrase that covers the gaps of one of several ways.
 
     Args:
         ways: Gaps with what stands around them, and how far the changes may stand from their even places.
@@ -47,7 +47,7 @@ def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
     """
     searches = [_Search(gaps, window, change) for gaps, window in ways]
     for most in _BUDGETS:
-        # Few words first: a search that may take many looks at many more phrases.
+        # Few words first: a search allowed many words looks at many more phrases.
         for search in searches:
             search.run(most)
             most = min(most, search.words)
@@ -71,7 +71,7 @@ class _Search:
         self.rank = (0, True, 0)
 
     def run(self, most: int) -> None:
-        """Look for the best phrase of no more words than that."""
+        """Look for the best phrase of at most that many words."""
         gaps, window = self.gaps, self.window
         task = Task(gaps.larger, gaps.smaller, window.start, -window.limit, window.limit)
         level = 1 if gaps.lead or gaps.tail else 2
@@ -81,7 +81,7 @@ class _Search:
                 self._offer(parts, stretches, most)
 
     def _least(self, stretches: int, larger: int, smaller: int) -> int:
-        """Return words that so many stretches need at least to bring some gaps."""
+        """Return the fewest words that a number of stretches need to cover some gaps."""
         if stretches == 1:
             size = larger > 0
             return _NEVER if larger and smaller else self.unit[size] + times_words(larger or smaller)
@@ -127,11 +127,11 @@ class _Search:
         return low, high, at
 
     def _sequences(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
-        """Find the phrases that bring all of a task in so many stretches.
+        """Find the phrases that cover all of a task in a number of stretches.
 
         Args:
             stretches: How many to name.
-            task: What to bring.
+            task: What to cover.
             spare: Words it may take; some of those found take a few more.
             level: How deep a repeat with a repeat inside may still be said: 2 as the whole round, 1 as a part
                 of it, 0 not at all.
@@ -152,7 +152,7 @@ class _Search:
             yield from self._before_stretch(stretches - 1, task, spare, level=level)
 
     def _as_one(self, task: Task) -> Iterator[Phrase]:
-        """Bring all as one stretch, where it is of one size."""
+        """Cover everything as one stretch, if it is of one size."""
         larger = task.larger > 0
         times = task.larger or task.smaller
         if (task.larger and task.smaller) or task.after is larger:
@@ -161,7 +161,7 @@ class _Search:
             yield (self._stretch(larger, times),)
 
     def _as_repeat(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
-        """Bring all as a repeat of one part of it."""
+        """Cover everything as a repeat of one part of it."""
         drift = task.larger * self.step[True] + task.smaller * self.step[False]
         common = gcd(task.larger, task.smaller)
         for times in divisors(common):
@@ -216,7 +216,7 @@ class _Search:
         """Return how often a repeat may be worked, and how many larger and smaller gaps it may have.
 
         Args:
-            task: What is to be brought.
+            task: What to cover.
             last: Whether one stretch is to follow, so that all gaps of one size are in the repeat.
             simple: Whether it may have only one of each.
         """
@@ -242,7 +242,7 @@ class _Search:
                 yield times, larger, smaller
 
     def _balancing(self, larger: int, times: int, task: Task, *, simple: bool) -> range:
-        """Return how many smaller gaps a repeat with so many larger ones may have."""
+        """Return how many smaller gaps a repeat with a number of larger ones may have."""
         low, high = self._room(times, task)
         ahead, most = larger * self.step[True], task.smaller // times
         return find_multipliers(self.step[False], low - ahead, high - ahead, min(most, 1) if simple else most)
@@ -261,7 +261,7 @@ class _Search:
                 yield body
 
     def _before_stretch(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
-        """End with one stretch behind a repeat of several."""
+        """End with one stretch after a repeat of several."""
         end = task.at + task.larger * self.step[True] + task.smaller * self.step[False]
         for larger in (True, False):
             for times in range(1, (task.larger if larger else task.smaller) + 1):

@@ -1,4 +1,4 @@
-"""Stitch patterns that printed patterns refer to by name: what each is, row by row, and which counts fit it.
+"""Stitch patterns that printed patterns call by name: what each is, row by row, and which counts fit it.
 
 A row is as seen from the right side, starting at the right edge, with one code of the stitch table for each
 stitch of the repeat. A reversible pattern looks the same from the other side, so its rows begin on whichever
@@ -25,7 +25,7 @@ class StitchPattern:
     reversible: bool = False
     """Whether it is the same from both sides."""
     open: str = ""
-    """Which reading is taken if books differ; empty if they agree."""
+    """Which reading is taken, if books differ; empty if they agree."""
 
     @property
     def repeat(self) -> int:

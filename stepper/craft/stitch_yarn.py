@@ -1,4 +1,4 @@
-"""The yarn that each kind of stitch takes: loops drawn, and widths of a stitch that it lies straight across.
+"""The yarn that each kind of stitch takes: loops drawn, and stitch widths it runs straight across.
 
 A loop is the unit of plain knitting, whose length `stepper.craft.loop_length` derives from the gauge.
 Anything but a plain loop is given as a range, since it depends on hands and yarn; the range is part of the

@@ -1,1 +1,1 @@
-"""What listens: where an utterance begins and ends, and which cue it is."""
+"""Listening: where an utterance begins and ends, and which cue it is."""

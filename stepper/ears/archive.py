@@ -1,4 +1,4 @@
-"""Unpack a model's archive, trusting nothing that it claims."""
+"""Unpack a model's archive, trusting nothing it claims."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from stepper.errors import SurroundingsError
 
 MOST_FILES: Final = 5_000
 MOST_BYTES: Final = 8 * 2**30
-"""The largest model of any language unpacks to less."""
+"""Most that is unpacked: more than the largest model of any language."""
 MOST_TIMES: Final = 100
 """A model unpacks to about twice its archive; what grows a hundredfold is made to fill the disk."""
 _PIECE_BYTES: Final = 1 << 20
@@ -24,8 +24,8 @@ def unpack(archive: Path, folder: Path, progress: Callable[[int, int], None] = l
 
     Args:
         archive: The archive.
-        folder: Where to; it must exist. Whatever is in it after a failure is to be thrown away.
-        progress: Takes how many bytes are unpacked, and of how many.
+        folder: Where to unpack it; it must exist. Whatever is in it after a failure is to be thrown away.
+        progress: Called with the bytes unpacked so far, and of how many.
 
     Raises:
         SurroundingsError: It is no zip archive, it is damaged, or it is malicious.

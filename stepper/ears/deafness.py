@@ -1,4 +1,4 @@
-"""When the ears are closed so that the program does not hear itself: while it speaks, and a tail after.
+"""Close the ears while the program speaks and for a tail after, so that it does not hear itself.
 
 The last word of a line is on its way through the loudspeaker, the air and the microphone when the speaker
 says that it is done. How long that way is, in a virtual room: `python tests/bench/evening.py --tail`.
@@ -12,7 +12,7 @@ from typing import Protocol
 
 
 class Speaking(Protocol):
-    """Something that speaks, and knows it."""
+    """Something that speaks, and can say whether it is speaking."""
 
     @property
     def speaking(self) -> bool:
@@ -32,7 +32,7 @@ class Deafness:
         Args:
             speaker: What speaks.
             tail_s: How long the ears stay closed after the last word. Range: 0 and up. Unit: s.
-            clock: Gives now. Unit: s.
+            clock: Returns the time now. Unit: s.
         """
         self._speaker, self._tail_s, self._clock = speaker, tail_s, clock
         self._until = float("-inf")

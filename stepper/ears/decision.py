@@ -1,4 +1,4 @@
-"""Whether one of the candidates was said: numbers in, a decision out. No I/O."""
+"""Decide whether one of the candidates was said: numbers in, a decision out. No I/O."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
 
     Args:
         scored: In any order.
-        thresholds: What it takes.
+        thresholds: How sure to be.
     """
     best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
     if best is None:

@@ -1,4 +1,4 @@
-"""Fetch a file from an address, going on where an earlier try was cut off."""
+"""Fetch a file from an address, resuming where an earlier try was cut off."""
 
 from __future__ import annotations
 
@@ -27,13 +27,13 @@ def is_address(text: str) -> bool:
 def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lambda done, of: None) -> None:
     """Fetch a file.
 
-    What came in so far is kept beside the target under `.part`, with the server's mark of the file; the next
-    call goes on there if the server still has the same file, and begins anew if not.
+    What has arrived is kept beside the target under `.part`, with the server's mark of the file; the next
+    call resumes there if the server still has the same file, and starts over if not.
 
     Args:
         address: Where it is; http or https.
         target: Where it goes. It appears only when it is whole.
-        progress: Takes how many bytes are here, and of how many; 0 if the server does not say.
+        progress: Called with the bytes received so far, and of how many; 0 if the server does not say.
 
     Raises:
         SurroundingsError: It cannot be fetched, or the connection was cut.

@@ -23,10 +23,10 @@ _FAR_ABOVE_ROOM_DB = 16.0
 # since the noise itself breaks it.
 _BELOW_PEAK_DB = 18.0
 _ABOVE_ROOM_DB = 2.0
-# Somebody who is no louder than the room any more has stopped, even if the room goes on talking: of 30 cues
+# Somebody no longer louder than the room has stopped, even if the room goes on talking: of 30 cues
 # 10 dB above a film (development voices of `tests/bench/voice`) 29 are cut out whole, and 11 without this.
 _OWN_DB = 15.0
-# What is so much softer than the loudest of an utterance, before its first or behind its last loud sound, is
+# What is so much softer than the loudest of an utterance, before its first or after its last loud sound, is
 # somebody else: a film that opened the gate just before she spoke, or goes on talking after.
 _SOFT_END_CHUNKS = round(0.3 / CHUNK_S)
 _BEFORE_CHUNKS = round(0.25 / CHUNK_S)
@@ -40,8 +40,8 @@ _LOUD_SHARE = 0.9
 # her cue has not. With the development voices this catches 9 of 12 of a film's; of cues and counts it costs
 # none of 178 in quiet, 2 of 179 at 20 dB above a film and 12 of 135 at 10 dB.
 _REFUSED_AT_FIRST = 3
-# Whoever was not heard says it again, and her own speech would be the room by then: of 211 cues and counts in
-# quiet, three seconds apart, 46 never opened the gate when each was refused and counted at once.
+# Somebody who was not heard says it again, and by then her own speech would be the room: of 211 cues and
+# counts in quiet, three seconds apart, 46 never opened the gate when each was refused and counted at once.
 
 
 class Gate:
@@ -63,8 +63,8 @@ class Gate:
     def matters(self, level_db: float) -> bool:
         """Return whether it makes a difference if a chunk of this level is speech.
 
-        Away from an utterance one that is not louder than the room stays out whatever it is, so nobody need
-        find out. In a quiet room that is nearly all there is.
+        Outside an utterance, a chunk no louder than the room stays out whatever it is, so nobody need find
+        out. In a quiet room nearly all are such.
         """
         return bool(self._utterance) or level_db >= self._floor_db() + _NEARER_DB
 
@@ -101,7 +101,7 @@ class Gate:
 
     @property
     def amid_talk(self) -> bool:
-        """Whether the last utterance goes on with what was about as loud in the 0.7 s before it.
+        """Whether the last utterance continues sound about as loud in the 0.7 s before it.
 
         Somebody is talking, then, and not to the program, unless its name is said.
         """
@@ -109,7 +109,7 @@ class Gate:
         return sum(level >= own - _AS_LOUD_DB for level in self._just_before) >= _TALK_CHUNKS
 
     def refuse(self) -> None:
-        """Take the last utterance for no cue; once three more were refused, it counts as the room.
+        """Take the last utterance to be no cue; once three more were refused, it counts as the room.
 
         The levels of accepted cues are left out, or cues in quick succession would lock the speaker out. So
         would cues that are said again because they were not heard: the last few refused do not count yet.
@@ -156,6 +156,6 @@ class Gate:
 
 
 def _at_share(levels: Collection[float], share: float) -> float:
-    """Return the level that such a share of them does not exceed; minus infinity if there are none."""
+    """Return the level that a given share of them does not exceed; minus infinity if there are none."""
     ordered = sorted(levels)
     return ordered[int(share * (len(ordered) - 1))] if ordered else float("-inf")

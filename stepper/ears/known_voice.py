@@ -1,6 +1,6 @@
-"""Knowing her voice: what is kept of it, how it is told from others, and a recogniser that refuses those.
+"""Know her voice: what is kept of it, how it is told from others, and a recogniser that refuses the others.
 
-What is kept is 256 numbers and a threshold, and no sound. The threshold is set on her own speech, so that one
+What is kept is 256 numbers and a threshold, but no sound. The threshold is set on her own speech, so that one
 in twenty pieces of it would be refused. How much of other voices that lets through is measured too, and told
 to her.
 """
@@ -54,7 +54,7 @@ class Enrolment:
 
 
 def pieces_of(speech: bytes) -> list[bytes]:
-    """Cut speech into pieces as long as a cue; a shorter rest is left out."""
+    """Cut speech into pieces as long as a cue; a shorter remainder is left out."""
     ends = range(_PIECE_BYTES, len(speech) + 1, _PIECE_BYTES)
     return [speech[end - _PIECE_BYTES : end] for end in ends]
 
@@ -63,7 +63,7 @@ def enrol(speech: bytes, encoder: SpeakerEncoder) -> Enrolment:
     """Get to know a voice.
 
     Args:
-        speech: At the rate that is listened to, silence left out.
+        speech: At the hearing rate, without silence.
         encoder: Makes the vectors.
 
     Raises:
@@ -94,10 +94,10 @@ class KnowingRecogniser:
     """Hears what another recogniser hears, if it was she who said it."""
 
     def __init__(self, recogniser: Recogniser, voice: KnownVoice, encoder: SpeakerEncoder) -> None:
-        """Put the question who spoke behind the question what was said: it is asked for cues alone.
+        """Ask who spoke only after what was said, and so for cues alone.
 
         Args:
-            recogniser: Hears the words; from now on this one's own.
+            recogniser: Hears the words; owned by this one from now on.
             voice: Hers.
             encoder: Makes the vectors.
         """
@@ -130,7 +130,7 @@ def keep_voice(voice: KnownVoice, path: Path) -> None:
 
 
 def kept_voice(path: Path) -> KnownVoice | None:
-    """Read a voice; None if none is kept.
+    """Read the voice that is kept; None if none is.
 
     Raises:
         SurroundingsError: The file is not what `keep_voice` writes.

@@ -1,4 +1,4 @@
-"""From sound to words: the microphone's blocks, cut into utterances, each given to the recogniser."""
+"""Turn sound into words: cut the microphone's blocks into utterances for the recogniser."""
 
 from __future__ import annotations
 
@@ -20,11 +20,11 @@ _SPEECH = 0.5
 _CALL_CHUNKS = round(1.5 / CHUNK_S)
 # Whoever calls somebody by name, or begins to say a count, often waits a moment before going on.
 _NUMBER_CHUNKS = round(0.5 / CHUNK_S)
-# "Two hundred", a breath, "forty six": so long after the gate closed, which takes 0.4 s itself. Waiting
-# longer would delay each count that is one already.
+# "Two hundred", a breath, "forty six": the wait after the gate has closed, which takes 0.4 s itself. Waiting
+# longer would delay each count that is complete already.
 _NOT_UNDERSTOOD = Heard(text="", score=0.0)
 _WARM_UP_CHUNKS = 8
-"""What the detector hears of a quiet stretch before it is asked: a quarter of a second."""
+"""How much of a quiet stretch the detector hears before it is asked: a quarter of a second."""
 
 
 def load_speech_detector() -> Callable[[bytes], float]:
@@ -92,7 +92,8 @@ class _Begun:
 
 
 class _Attention:
-    """Waits for the rest of what was begun, joins it, and gives what was said once nothing is added to it."""
+    """Waits for the rest of what was begun, joins it, and yields what was said once nothing is added to
+    it."""
 
     def __init__(self, gate: Gate, recogniser: Recogniser) -> None:
         """Wait for nothing yet."""
@@ -101,7 +102,7 @@ class _Attention:
         self._passed = 0
 
     def take(self, utterance: bytes | None) -> Iterator[Heard]:
-        """Take one more chunk's time, and the utterance that ended with it, if one did."""
+        """Let one more chunk's time pass, and take the utterance that ended with it, if one did."""
         self._passed += 1
         begun = self._begun
         if utterance:
@@ -118,7 +119,7 @@ class _Attention:
             yield from self.ended()
 
     def torn(self) -> Iterator[Heard]:
-        """Stop waiting where sound is missing: a count may have gone on there, so it is none."""
+        """Stop waiting where sound is missing: a count may have gone on there, so it is dropped."""
         if self._begun is not None and self._begun.heard.text:
             yield _NOT_UNDERSTOOD
         self._begun = None
@@ -137,7 +138,7 @@ class _Attention:
         yield from self._settled(utterance, self._recogniser.recognise(utterance))
 
     def _heard_together(self, begun: _Begun, utterance: bytes) -> Iterator[Heard]:
-        """Hear what was begun and what followed as one; if that is nothing, each for itself.
+        """Hear what was begun and what followed as one; if that is nothing, hear each by itself.
 
         Where a count was heard and what followed is no cue of its own, nobody knows whether it belonged to
         the count: it has to be said again.
@@ -157,7 +158,7 @@ class _Attention:
             yield from self._settled(utterance, heard, joined=True)
 
     def _settled(self, sound: bytes, heard: Heard | None, *, joined: bool = False) -> Iterator[Heard]:
-        """Wait for more if more may come, or give what was heard."""
+        """Wait for more if more may come, or yield what was heard."""
         amid_talk = self._gate.amid_talk and not joined  # what is joined goes on with her own words
         if heard is None:
             self._gate.refuse()

@@ -1,4 +1,4 @@
-"""The bundled recogniser: what fits the sounds, weighed by the decoder of a model that knows words."""
+"""The bundled recogniser: texts that fit the sounds, weighed by the decoder of a model that knows words."""
 
 from __future__ import annotations
 
@@ -28,11 +28,11 @@ from stepper.ears.wordings import Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
 _MOST = 8
-# Enough to hold what means something else beside several wordings of the first.
+# Enough to hold a text of another meaning beside several wordings of the first.
 _WITHIN = 12.0
 _TAKEN_FOR = 3
 _SURE_AT = 30.0
-# How far below the best of any kind a text is at which there is no trust left in it.
+# How far below the best of any kind a text has to be for all trust in it to be gone.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,7 +50,7 @@ class Utterance:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Manner:
-    """One of the two manners of listening: behind an address word, or for cues alone."""
+    """One of the two manners of listening: after an address word, or for cues alone."""
 
     address: str
     thresholds: Thresholds
@@ -76,9 +76,9 @@ class MoonshineRecogniser:
             wordings: What can be said.
             address: The word that stands in front of it while that is asked for; empty for never.
             is_addressed: Whether that is asked for now.
-            model: What encodes sound and weighs words; None for the one of the wheel.
-            sounds: What tells the sounds of what the model encoded; None for the packaged one.
-            loose: How sure to be behind the address word.
+            model: What encodes sound and weighs words; None for the one in the wheel.
+            sounds: What finds the sounds in what the model encoded; None for the packaged one.
+            loose: How sure to be after the address word.
             strict: How sure to be without it.
 
         Raises:
@@ -171,7 +171,7 @@ class MoonshineRecogniser:
         return Heard(text=found.text, score=min(1.0, max(0.0, sure)), addressed=addressed, goes_on=goes_on)
 
     def _is_begun(self, utterance: Utterance) -> bool:
-        """Return whether an utterance is the beginning of a cue with a number, the number still to come."""
+        """Return whether an utterance begins a cue with a number, the number still to come."""
         written = (utterance.transcript, strip_address(utterance.transcript, self._behind.address))
         if any(self._wordings.is_begun(text) for text in written if text):
             return True
@@ -192,8 +192,8 @@ class MoonshineRecogniser:
     def _is_open(self, text: str) -> bool:
         """Return whether a text is a cue with a name or a remark in it, which no list of phrases can hold.
 
-        A number in it is too easily written for another to be taken from a free transcript, unless it is only
-        kept; and what has no other words than the phrases have would have fitted one of them.
+        A free transcript too easily has one number for another, so a number is taken from it only where it is
+        merely kept; and a text with no words but those of the phrases would have fitted one of them.
         """
         if self._wordings.remark(text):
             return True
@@ -203,9 +203,9 @@ class MoonshineRecogniser:
 
 
 def said_behind(transcript: str, address: str, is_called: bool) -> list[str]:
-    """Return what may have been said behind the address word.
+    """Return what may have been said after the address word.
 
-    The transcript may have something else for it ("step or", "stamper"); if its sounds are there, as many
+    The transcript may have other words for it ("step or", "stamper"); if its sounds are there, as many
     words are left out as it may have been taken for.
     """
     if not address:

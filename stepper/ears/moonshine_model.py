@@ -1,6 +1,6 @@
 """The tiny English model inside the wheel of moonshine-voice 0.1.0, run in onnxruntime without a network.
 
-In the place of its encoder stands one that was taught to hear through films (`models/ears`).
+Its encoder is replaced by one that was taught to hear through films (`models/ears`).
 """
 
 from __future__ import annotations
@@ -49,7 +49,7 @@ class Hypothesis:
     score: float
     """Log-probability. Natural logarithm, 0 or less."""
     tokens: int
-    """How many tokens it has, its end counted."""
+    """How many tokens it has, including its end."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,14 +140,15 @@ class MoonshineModel:
     def search(self, encoded: Encoded, root: Node) -> list[Hypothesis]:
         """Look for the likeliest of the texts in a tree.
 
-        A beginning is weighed once for all that share it. A branch is left when too many others are likelier.
+        A beginning is weighed once for all that share it. A branch is abandoned when too many others are
+        likelier.
 
         Args:
             encoded: The sound.
             root: What may have been said.
 
         Returns:
-            The likeliest of what was reached, the likeliest first, each with or without a mark at its end.
+            The likeliest texts reached, the likeliest first, each with or without a mark at its end.
         """
         wide = {
             name: self._np.repeat(kept, _BATCH, 0)
@@ -181,7 +182,7 @@ class MoonshineModel:
         ]
 
     def _ended(self, encoded: Encoded, wide: Mapping[str, Any], ends: list[_End]) -> list[Hypothesis]:
-        """Weigh the end itself behind a mark: behind many a full stop somebody goes on talking."""
+        """Weigh the end itself after a mark: after many a full stop somebody goes on talking."""
         scores: dict[Hypothesis, float] = {}
         best = heapq.nlargest(_ENDS, ends)
         after: dict[int, _Branch] = {}
@@ -242,7 +243,7 @@ class MoonshineModel:
         return logits
 
     def split(self, text: str) -> tuple[int, ...]:
-        """Split a text into the model's tokens; none reaches over the space between two words."""
+        """Split a text into the model's tokens; none spans the space between two words."""
         return tuple(token for word in text.split() for token in self._word(word))
 
     def _word(self, word: str) -> tuple[int, ...]:

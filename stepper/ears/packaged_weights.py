@@ -1,4 +1,4 @@
-"""Where the networks are that come with the package: learnt for it, and kept beside it in `models/ears`."""
+"""Where the package's own networks are: trained for it, and kept beside it in `models/ears`."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The port between sound and words: what understands. Its fake stands in `stepper.ears.fakes`. No I/O."""
+"""The port that turns sound into words. Its fake is in `stepper.ears.fakes`. No I/O."""
 
 from __future__ import annotations
 
@@ -16,10 +16,11 @@ class Heard:
     score: float
     """How sure it is. Range: 0 (a guess) to 1 (certain); comparable within one recogniser only."""
     addressed: bool = False
-    """The program's name stood in front of it."""
+    """Whether the program's name stood in front of it."""
     goes_on: bool = False
-    """What follows at once belongs to it. Without text: the program was called, or a cue with a number was
-    begun, and the rest is still to come. With text: it counts if nothing follows ("count is two hundred")."""
+    """Whether what follows at once belongs to it. Without text: the program was called, or a cue with a
+    number was begun, and the rest is still to come. With text: it counts if nothing follows ("count is two
+    hundred")."""
 
 
 class Recogniser(Protocol):

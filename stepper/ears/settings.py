@@ -26,9 +26,10 @@ class HearingSettings:
     know_voice: bool = True
     """Whether voices other than hers are refused, once hers is known (`stepper voice enrol`)."""
     deaf_tail_s: float = 0.35
-    """How long the ears stay closed after the last word of the program's own. Range: 0 to 2. Unit: s."""
+    """How long the ears stay closed after the program's own last word. Range: 0 to 2. Unit: s."""
     recogniser: Listener = "auto"
-    """What makes words of sound: what is there, the bundled one, or Vosk with a model of its own."""
+    """What turns sound into words: whichever is installed, the bundled one, or Vosk with a model of its
+    own."""
     model: str = ""
     """Name of the Vosk model, or the path of its folder; empty for the first that is found."""
     vocabulary: str = ""
@@ -37,7 +38,7 @@ class HearingSettings:
     address: bool = False
     """Whether a cue has to begin with the address word from the start, as while a film is on."""
     address_word: str = "stepper"
-    """The word or words in front of a cue while that is asked for; two syllables at least."""
+    """The word or words in front of a cue while that is asked for; at least two syllables."""
 
     def __post_init__(self) -> None:
         if not 0 <= self.deaf_tail_s <= 2:

@@ -121,7 +121,7 @@ def _lost(sound: str) -> float:
 
 @cache
 def _costs(np: Any) -> Any:
-    """Make the table: what it costs to take one sound for another."""
+    """Return the table of what it costs to take one sound for another."""
     table = np.full((len(SOUNDS), len(SOUNDS)), _UNLIKE)
     for one, a in enumerate(SOUNDS):
         for other, b in enumerate(SOUNDS):

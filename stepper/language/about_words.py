@@ -1,6 +1,6 @@
-"""What is answered to questions about the knitting in hand: the answer first, then what it rests on. No I/O.
+"""Words for answers about the knitting in hand: the answer first, then what it rests on. No I/O.
 
-Each answer is short enough to be kept in the head; where two numbers follow one another, a word or a comma
+Each answer is short enough to remember; where one number follows another, a word or a comma
 stands between them.
 """
 
@@ -23,10 +23,10 @@ from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.state import Position
 
 SHORT_WORDS: Final = 20
-"""Words up to which a round that is not in hand is read out whole; a longer one is summed up. Chosen here:
+"""Most words for a round not in hand to be read out whole; a longer one is summed up. Chosen here:
 about eight seconds of speech."""
 _MOST_NAMES: Final = 4
-"""Names that are listed in one breath."""
+"""Most names listed in one breath."""
 
 
 def _near(effect: about_round.TellNear, plan: Plan) -> str:
@@ -242,7 +242,7 @@ def _length(effect: about_ahead.TellLength, plan: Plan) -> str:
 
 
 def _whole(length_mm: float, units: str) -> float:
-    """Round a length that is only worked out to half a centimetre or a quarter of an inch. Unit: mm."""
+    """Round a length that is only computed to half a centimetre or a quarter of an inch. Unit: mm."""
     step = to_mm(0.25, "in") if units == "in" else 5.0
     return round(length_mm / step) * step
 

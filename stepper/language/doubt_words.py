@@ -13,7 +13,7 @@ from stepper.session.effects import Effect
 from stepper.session.state import DoubtKind
 
 ANSWERS: Final = "Say: yes it is, no it is not, or the number again."
-"""What can be said to a number that is read back."""
+"""What can be answered to a number that is read back."""
 
 
 def _ask_back(effect: AskBack, plan: Plan) -> str:

@@ -1,6 +1,6 @@
-"""A round of even changes for the ear: a phrase times a number, as `stepper.craft.phrases` says it. No I/O.
+"""Say a round of even changes, as the phrases of `stepper.craft.phrases` are said. No I/O.
 
-Also what each manner of spacing does to the look, in a sentence.
+Also say in a sentence what each manner of spacing does to the look.
 """
 
 from __future__ import annotations
@@ -34,7 +34,8 @@ def said_evenly(items: Sequence[Item], round_: Round) -> str | None:
         round_: The round they are from.
 
     Returns:
-        None if the round is no such one: of more than one change, or with other stitches among them.
+        None if the round is not one of even changes: of more than one kind, or with other stitches among
+        them.
     """
     codes = {run.stitch for run in round_.runs}
     changes = [code for code in codes if stitch(code).kind in (Kind.INCREASE, Kind.DECREASE)]
@@ -75,7 +76,7 @@ def _phrase(items: Iterable[Item], change: str) -> tuple[Part, ...]:
 
 
 def _opened(items: Iterable[Item]) -> Iterable[Item]:
-    """Lay repeats that are worked once among what is around them."""
+    """Unwrap repeats that are worked once."""
     for item in items:
         if isinstance(item, Run) or item.times > 1:
             yield item

@@ -1,4 +1,4 @@
-"""Words for the search of a fault: what to count and look at, where it is, what probably happened. No I/O."""
+"""Words for finding a fault: what to count and look at, where it is, what probably happened. No I/O."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ from stepper.session.fault.ways import Stretch
 from stepper.session.state import Asking, Seen
 
 LIKELY_TOLD: Final = 2
-"""Causes told; more are not compared by ear."""
+"""Most causes told; more cannot be compared by ear."""
 
 LADDERED: Final = "put a hook through it, draw each bar above through, in pattern, up to the needle"
 """How a dropped stitch is brought back. Source: common practice."""
@@ -91,7 +91,7 @@ def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
 
 
 def ask_again(expect: int, *, plain: bool) -> str:
-    """Ask for the whole count once more, marked off in parts where nothing else can be seen."""
+    """Ask for the whole count once more, marked off in parts if nothing else can be seen."""
     parts, size = marked_off(expect) if plain else (1, expect)
     if parts == 1:
         return f"count once more: {expect} expected. Say: count is, and the number"

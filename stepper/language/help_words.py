@@ -1,4 +1,4 @@
-"""What can be said, told a handful at a time: a list of everything is heard by nobody to its end. No I/O."""
+"""Say what can be said, a handful at a time: nobody listens to a whole list. No I/O."""
 
 from __future__ import annotations
 

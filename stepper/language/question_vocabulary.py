@@ -1,7 +1,7 @@
-"""How the knitting in hand is asked about: a part of the vocabulary. No I/O.
+"""The part of the vocabulary that asks about the knitting in hand. No I/O.
 
-The first wording of a row is the one the help names. Questions that are asked often have several; all of them
-have several words, and none begins another.
+The first wording of a row is the one the help names. Common questions have several wordings; each wording has
+several words, and none is the beginning of another.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """Words for remedies: the first way to mend a fault, the others, and what to do for the one chosen. No I/O.
 
-The first way is said alone, in at most 25 words before what can be said to it; the others when asked for.
+The first way is said alone, in at most 25 words before the possible answers; the others when asked for.
 """
 
 from __future__ import annotations
@@ -23,9 +23,10 @@ from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Position
 
 RUNS_TOLD: Final = 4
-"""Kinds of stitches read out when stitches are undone; of more, how many come off. Source: chosen here."""
+"""Most kinds of stitches read out when stitches are undone; beyond that, only how many come off. Source:
+chosen here."""
 OTHERS_TOLD: Final = 3
-"""Other ways told; more are not compared by ear."""
+"""Most other ways told; more cannot be compared by ear."""
 
 
 def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
@@ -114,21 +115,21 @@ def _respaced(remedy: Remedy, plan: Plan) -> str:
 
 
 def _shows(remedy: Remedy) -> str:
-    """Say where it will show. Source: common practice: a stitch made one round above its place is not found
-    again in plain fabric, one made rounds above is a small step in its line."""
+    """Say where a mend will show. Source: common practice: a stitch made one round above its place is not
+    found again in plain fabric, one made rounds above is a small step in its line."""
     if not remedy.above:
         return "it hardly shows"
     return f"it shows as a small step, {plural(remedy.above + 1, 'round')} above its place"
 
 
 def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
-    """Return how a count that is gone on with is made good; only those ways ask for it that have it."""
+    """Return how a count that is kept is made good; asked only of ways that have it."""
     assert way.mend is not None, way
     return way.mend
 
 
 def _accepted(mend: Mend, plan: Plan) -> str:
-    """Say where a count that is gone on with is made good, by the plan in which it is not yet."""
+    """Say where a count that is kept is made good, by the plan in which it is not yet."""
     round_ = plan.rounds[mend.index] if mend.index < len(plan.rounds) else None
     good = made_good(round_, mend) if round_ is not None and round_.before else None
     if round_ is None or good is None:
@@ -195,7 +196,7 @@ def _gone_on(mend: Mend, plan: Plan) -> str:
 
 
 def _undone(runs: tuple[Run, ...], stitches: int, place: Position, plan: Plan) -> str:
-    """Say what comes off, the last first; where it is much, how much."""
+    """Say what comes off, the last first; if it is much, how much."""
     if not runs:
         return "nothing"
     if len(runs) > RUNS_TOLD:

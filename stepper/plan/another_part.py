@@ -1,8 +1,8 @@
-"""Another part worked again: which one a line means, and how far it goes. No I/O.
+"""Work another part again: which one a line means, and how far it goes. No I/O.
 
 A part that was worked before is worked again line by line, so that its counts are checked and its named
 rounds are known. How far it goes - to a mark, a length, a count, the beginning of its armholes - is found in
-the rows that it came to the first time, and the lines are worked up to as many.
+the rows it came to the first time, and the lines are worked for as many.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ from stepper.project.model import Section
 from stepper.project.problems import one_of
 
 _WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
-"""What a whole page may be for, so that the second is all of it again."""
+"""What a whole page may describe, so that the second is all of it again."""
 _ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
 
 
@@ -27,7 +27,8 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     """Find the part that a line means, among those before its own section.
 
     Returns:
-        Its section; all sections up to here for the second of a whole garment; none, reported, if unknown.
+        Its section; all sections up to here for the second of a whole garment; empty, and reported, if
+        unknown.
     """
     sections = needles.project.sections
     before = sections[: sections.index(section)] if section in sections else sections
@@ -63,7 +64,8 @@ def _words(name: str) -> list[str]:
 
 
 def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Line, ...]:
-    """Return the lines of a part that are worked again, between its marks; none, reported, if it has none."""
+    """Return the lines of a part that are worked again, between its marks; empty, and reported, if it has
+    none."""
     lines = tuple(line for line in source.lines if not _is_second(line))
     for mark, first in ((instruction.to_mark, False), (instruction.from_mark, True)):
         at = next((at for at, line in enumerate(lines) if mark and mark in line.marks), None)
@@ -83,7 +85,7 @@ def _is_second(line: Line) -> bool:
 def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | None:
     """Return after how many rows a part ends, counted as it was worked before; None for all of its lines.
 
-    0, reported, where it never comes so far.
+    0, reported, if it never gets that far.
     """
     if not instruction.upto and instruction.until is None:
         return None
@@ -108,7 +110,7 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | 
 
 
 def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:
-    """Return the rows before the first that belongs to what the line names."""
+    """Return the number of rows before the first that belongs to what the line names."""
     name = re.sub(r"\s+(?:shapings?|opening|divide)$", "", instruction.upto)
     stretch = stretch_named(name, needles, drafts)
     if stretch is None:
@@ -120,7 +122,7 @@ def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:
 
 
 def _long(until: UntilLength, drafts: list[DraftRound], needles: Needles) -> int | None:
-    """Return the rows after which a part is so long, measured from its cast-on edge."""
+    """Return the number of rows after which a part is that long, measured from its cast-on edge."""
     if until.start not in ("section", "cast-on"):
         return None
     target, height = until.length.of(needles.size), 0.0

@@ -1,7 +1,6 @@
-"""Which size where: every pair of sizes and every labelled line at which one could give way to the other.
+"""Try which sizes go together: every pair, at every labelled line where one could give way to the other.
 
-The printed sizes are known to come out when this is asked, so each way is worked once, as it would be
-knitted. No I/O.
+The printed sizes are known to work out by then, so each way is worked once, as it would be knitted. No I/O.
 """
 
 from __future__ import annotations
@@ -29,11 +28,11 @@ class Blend:
 
     size: str
     then: str
-    """The size switched to; the same as `size` where none is."""
+    """The size switched to; the same as `size` if there is no switch."""
     label: str
-    """The line of the switch; empty where none is."""
+    """The line of the switch; empty if there is none."""
     rounds: tuple[DraftRound, ...]
-    """The garment so worked; none where the arithmetic does not carry it."""
+    """The garment worked this way; empty if the arithmetic does not carry it."""
     at: int = 0
     """Index of the blended round in them."""
     before: int = 0
@@ -43,7 +42,7 @@ class Blend:
     gaps: tuple[tuple[int, int], ...] = ()
     """Plain stitches between its changes and how often, the larger first."""
     why_not: str = ""
-    """Why it cannot be knitted; empty where it can."""
+    """Why it cannot be knitted; empty if it can."""
 
     @property
     def works(self) -> bool:
@@ -54,8 +53,8 @@ class Blend:
 def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -> Iterator[Blend]:
     """Try every size alone, then every pair of sizes at every labelled line where a switch is possible.
 
-    That is a line that spreads a change evenly, by whatever words. At another one a switch is tried where
-    both sizes come to it with the same stitches.
+    That is a line that spreads a change evenly, by whatever words. At any other, a switch is tried if both
+    sizes come to it with the same stitches.
 
     Args:
         project: The checked file.
@@ -103,8 +102,8 @@ def tried(
         then: Place of the size switched to.
         label: The line of the switch; empty for none.
         readings: As `stepper.plan.compile.compile_plan` found them.
-        like: The same garment worked another way, to be quick.
-        own: Its alterations as applied, to be quick.
+        like: The same garment worked another way, to save time.
+        own: Its alterations as applied, to save time.
     """
     where = project.sections[0].place
     reshape = any(switch.reshape for switch in project.switches)

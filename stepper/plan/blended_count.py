@@ -1,7 +1,7 @@
-"""What a line should reach behind a switch, while the stitches on the needles are another size's. No I/O.
+"""Find what a line should reach after a switch, while the stitches in hand are another size's. No I/O.
 
 They are another size's until a line changes them to the new one's. A line that prints the count to reach does
-so by itself. One that changes by an amount, or is written out, reaches what the size alone has behind it.
+so by itself. One that changes by an amount, or is written out, reaches what the size alone has after it.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from stepper.project.instructions import Evenly
 
 
 def meets_alone(needles: Needles) -> RoundAlone | None:
-    """Return what the round in hand comes to in the size alone, if that begins with other stitches."""
+    """Return what the round in hand comes to in the size alone, if it begins there with another count."""
     blended = needles.alterations.blended
     if blended is None or needles.counting.lost:
         return None
@@ -27,7 +27,7 @@ def blended_target(instruction: Evenly, by: int, needles: Needles) -> int | None
     """Return the count that a line that changes by an amount should reach from another size's stitches.
 
     Returns:
-        None where the amount is to be taken as printed.
+        None if the amount is to be taken as printed.
     """
     alone = meets_alone(needles)
     if alone is None:

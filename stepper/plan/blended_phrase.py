@@ -1,4 +1,4 @@
-"""A written-out round of even changes, spread anew over another size's stitches. No I/O."""
+"""Respace a written-out round of even changes over another size's stitches. No I/O."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ def work_blended_phrase(instruction: Phrase, needles: Needles) -> bool:
 
 
 def _reaches(instruction: Phrase, after: int, needles: Needles) -> bool:
-    """Return whether the round as printed fits the stitches and leaves so many."""
+    """Return whether the round as printed fits the stitches and leaves that many."""
     try:
         worked = work_phrase(
             instruction.elements,

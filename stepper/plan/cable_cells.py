@@ -1,7 +1,7 @@
-"""Cables in the columns of a fabric: what each column is on the row on which its cable crosses. No I/O.
+"""Cables in the columns of a fabric: what each column is on the row where its cable crosses. No I/O.
 
-A cell of a crossing row is the cable and which of its stitches the column is, as `2/2 rc#3`; the cable is
-crossed again while all its columns stand side by side.
+A cell of a crossing row is the cable and which of its stitches the column is, such as `2/2 rc#3`; the cable
+is crossed again as long as all its columns stand side by side.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ def looks_of(run: Run) -> str:
 
 
 def crossings(phrase: tuple[Item, ...]) -> dict[int, _Cell]:
-    """Return the cells of the columns that the cables of a right-side row cross, by their place in it."""
+    """Return the cells of the columns crossed by the cables of a right-side row, by their place in it."""
     found: dict[int, _Cell] = {}
     at = 0
     for run in flatten(phrase):
@@ -46,15 +46,15 @@ def crossings(phrase: tuple[Item, ...]) -> dict[int, _Cell]:
 
 
 def look_of(code: str) -> str:
-    """Return how a column looks on the row on which its cable crosses; any other code as it is."""
+    """Return how a column looks on the row where its cable crosses; any other code as it is."""
     cable, mark, place = code.partition("#")
     return looks_of(Run(cable, 1, ""))[int(place)] if mark else code
 
 
 def cross_again(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
-    """Return cells with a cable, and nothing behind it, wherever all its columns stand side by side.
+    """Return cells with a cable, and nothing after it, wherever all its columns stand side by side.
 
-    Of a cable that was cut into, what is left is worked as it looks, as decreases eat it up.
+    What is left of a cable that decreases have cut into is worked as it looks.
 
     Returns:
         The cells, and the cables of which not all columns stand there.

@@ -1,4 +1,4 @@
-"""The sections of a garment worked in their order, and again where a line asks for another part. No I/O."""
+"""Work the sections of a garment in order, and again where a line asks for another part. No I/O."""
 
 from __future__ import annotations
 
@@ -31,9 +31,9 @@ class Course:
     size: int
     """The size in force: place in the list of sizes, from 0."""
     to_come: list[tuple[AsPart, Section]] = field(default_factory=list)
-    """Second pieces of the section in hand, worked behind its last line."""
+    """Second pieces of the section in hand, worked after its last line."""
     alone: AloneIn
-    """Says what each line comes to in a size alone, as the pattern prints it."""
+    """Returns what each line comes to in a size alone, as the pattern prints it."""
     begun_in: dict[str, int] = field(default_factory=dict)
     """The size in which each section was begun."""
 
@@ -69,7 +69,7 @@ class Course:
             needles.needle_mm, needles.alterations.needle = fabric_needle, ()
 
     def _work(self, section: Section, lines: tuple[Line, ...]) -> None:
-        """Work lines of a section, in the size in force or that which they switch to."""
+        """Work lines of a section, in the size in force or the one they switch to."""
         needles = self.needles
         chosen = size_in(self.project, section.name) if self.own is not None else None
         for block in blocks(lines):

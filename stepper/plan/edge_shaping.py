@@ -1,10 +1,11 @@
-"""Shaping at one edge of a piece that the words name: neck, armhole, front or side. No I/O.
+"""Shape one edge of a piece, named by what it is: neck, armhole, front or side. No I/O.
 
 Theory of operation. Which end of the row the neck is at follows from what was shaped before: the rows since
 the piece began, or since it was divided, that changed stitches at one end only. A row that names this edge,
-or the opposite one, settles it; a row that names neither is taken for this edge, and the knitter is told. If
-rows point both ways, it cannot be known and the line is refused. Stitches are bound off and cast on in rows
-that begin at the edge; other changes are made at the beginning or end of the row, whichever is at the edge.
+or the opposite one, settles it; a row that names neither is taken to mean this edge, and the knitter is told.
+If rows point both ways, it cannot be known and the line is refused. Stitches are bound off and cast on in
+rows that begin at the edge; other changes are made at the beginning or end of the row, whichever is at the
+edge.
 """
 
 from __future__ import annotations
@@ -119,7 +120,7 @@ def _shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
             continue
         where = _end_of(draft)
         if draft.divide and draft.flat:
-            found = []  # where it was divided is the inner edge, whatever was shaped before
+            found = []  # the dividing edge is the inner one, whatever was shaped before
         if where and draft.after:
             begins = draft.side if where == "start" else _other(draft.side)
             found.append((begins, draft))

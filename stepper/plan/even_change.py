@@ -17,7 +17,7 @@ from stepper.project.instructions import Evenly
 from stepper.project.model import MOST_ROUNDS_OVER
 
 MUCH = 2
-"""A blend that changes one stitch of so many, or more, is doubted. Source: chosen here."""
+"""A blend that changes one stitch in this many, or more, is doubted. Source: chosen here."""
 
 
 def work_evenly(instruction: Evenly, needles: Needles) -> None:
@@ -46,7 +46,7 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         change: What the changes are worked in; None for the usual ones.
 
     Returns:
-        Whether that can be done; if not, it is reported.
+        Whether it could be done; if not, that is reported.
     """
     before = needles.count
     if not _goes_its_way(instruction, after, needles):
@@ -84,7 +84,7 @@ def counts_over(before: int, after: int, rounds: int, step: int) -> tuple[int, .
 
 
 def _rounds_needed(before: int, after: int) -> int:
-    """Return the fewest rounds in which a change fits; 0 if not in so many as she may ask for."""
+    """Return the fewest rounds in which a change fits; 0 if it needs more than she may ask for."""
     for rounds in range(2, MOST_ROUNDS_OVER + 1):
         counts = (before, *counts_over(before, after, rounds, 1 if after > before else -1))
         if all(one <= 2 * other and other <= 2 * one for one, other in pairwise(counts)):
@@ -166,7 +166,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
 
 
 def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles) -> tuple[Item, ...] | None:
-    """Write a round in the stitches of the fabric; report where they cannot be told."""
+    """Write a round in the stitches of the fabric; None, and reported, if they cannot be told."""
     try:
         return condense(in_fabric(phrase, look(needles)))
     except (UnknownFabricError, ValueError) as unknown:

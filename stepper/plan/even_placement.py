@@ -1,10 +1,9 @@
-"""Where the changes of an evenly spread round go: even first, then out of the way where that can be done.
+"""Place the changes of an evenly spread round: evenly first, then out of the way as far as that can be done.
 
-Kept clear of themselves: the stitches beside a marker, so that nobody wonders on which side of it a change
-stands, and the motif stitches of a chart round just below, where a change would part a motif. Both are kept
-clear as long as the gaps still differ by no more than one; where they cannot be, the round stays even and the
-knitter is told of a marker. Kept clear because she says so: a centre, whatever that costs in evenness.
-No I/O.
+Kept clear unasked: the stitches beside a marker, so that nobody wonders on which side of it a change stands,
+and the motif stitches of a chart round just below, where a change would part a motif. Both are kept clear as
+long as the gaps still differ by no more than one; otherwise the round stays even and the knitter is told of a
+marker. Kept clear because she says so: a centre, whatever that costs in evenness. No I/O.
 """
 
 from __future__ import annotations
@@ -46,11 +45,11 @@ def placed_round(
         before: Stitches on the needles.
         after: Stitches to reach.
         needles: The knitting in hand.
-        place: Of the instruction, to warn at.
+        place: Where the instruction stands, for warnings.
         change: What the changes are worked in; None for one made and two knitted together.
 
     Raises:
-        ValueError: No such round is possible, or not with the centre kept free.
+        ValueError: No such round is possible, or none with the centre kept free.
     """
     change = change or usual_change(before, after, needles.yarn)
     number, over = divmod(after - before, change.adds)
@@ -102,7 +101,7 @@ def _out_of_the_way(
 def _tiers(
     markers: tuple[int, ...], motif: tuple[int, ...], needles: Needles, uses: int
 ) -> Iterator[frozenset[int]]:
-    """Return what to keep clear, as much as there is first and less and less after it."""
+    """Yield what to keep clear: everything first, then less and less."""
     beside = places_touching({side for each in markers for side in (each, each + 1)}, uses=uses)
     if not uses:
         beside = frozenset(markers)  # two markers a stitch apart keep nothing clear between them
@@ -114,7 +113,7 @@ def _tiers(
 
 
 def _disturbing(kept: Collection[int], needles: Needles, uses: int) -> frozenset[int]:
-    """Return the places where a change would disturb stitches kept; the end of a round is its beginning."""
+    """Return the places where a change would disturb kept stitches; the end of a round is its beginning."""
     places = places_touching(kept, uses=uses)
     if not uses and not needles.flat and 1 in kept and needles.count in kept:
         places |= {0, needles.count}
@@ -142,7 +141,7 @@ def markers_ahead(needles: Needles) -> tuple[int, ...]:
 def motif_stitches(needles: Needles) -> tuple[int, ...]:
     """Number the motif stitches of the round just worked, if it is one of a chart, in the order of the next.
 
-    A stitch is one of the motif where its yarn is not the one in hand, or where it is part of a cable.
+    A stitch belongs to the motif if its yarn is not the one in hand, or if it is part of a cable.
     """
     last = needles.drafts[-1] if needles.drafts else None
     if last is None or not (last.chart or _has_chart(last)):
@@ -187,7 +186,7 @@ def _with_free_centres(
 def free_stitches(rule: Alteration, stitches: int, needles: Needles) -> set[int]:
     """Number the stitches of a round that a rule keeps free, the first being 1.
 
-    Rounds are taken to begin at the centre back, or at the side where the rule says so; rows at the centre
+    Rounds are taken to begin at the centre back, or at the side if the rule says so; rows at the centre
     front.
     """
     width = rule.stitches

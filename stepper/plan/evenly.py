@@ -1,4 +1,4 @@
-"""The evenly spread increase or decrease round as stitches: from a phrase, and from places. No I/O."""
+"""Turn an evenly spread increase or decrease round into stitches, from a phrase or from places. No I/O."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ class Change:
 
     @property
     def uses(self) -> int:
-        """Stitches it takes up beside the gaps: none for one made, two for two worked together.
+        """Stitches it takes up besides the gaps: none for one made, two for two worked together.
 
         A stitch worked into twice is the last of its gap.
         """
@@ -45,7 +45,7 @@ class Change:
 
 
 def usual_change(before: int, after: int, yarn: str) -> Change:
-    """Return the change that an even round is worked in where the line names none."""
+    """Return the change that an even round is worked in if the line names none."""
     return Change(code=MAKE_ONE if after >= before else KNIT_TOGETHER, yarn=yarn)
 
 
@@ -59,7 +59,7 @@ class EvenRound:
 
 
 def even_places(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> tuple[int, ...]:
-    """Say after how many stitches of the old round each change comes; one worked into a stitch behind it.
+    """Return after how many old stitches each change comes; one worked into a stitch comes after it.
 
     Raises:
         ValueError: So many changes do not fit.
@@ -89,7 +89,7 @@ def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
 
     Args:
         before: Stitches on the needles.
-        places: As `even_places` gives them.
+        places: As `even_places` returns them.
         change: What the changes are worked in.
     """
     gaps, worked = [], 0
@@ -103,7 +103,7 @@ def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
 
 
 def formerly_written(before: int, places: Sequence[int], change: Change) -> EvenRound:
-    """Write a round as plans did before there were manners, to know the plan of a journal knitted then."""
+    """Write a round as plans did before there were manners, to recognise the plan of a journal from then."""
     runs, worked = [], 0
     for place in places:
         if place > worked:
@@ -116,7 +116,7 @@ def formerly_written(before: int, places: Sequence[int], change: Change) -> Even
 
 
 def tallied(before: int, number: int, change: Change) -> tuple[Item, ...]:
-    """Write a round that has the right stitches in no particular order, where only its counts are wanted."""
+    """Write a round with the right stitches in no particular order, for when only its counts are wanted."""
     plain = before - stitch(change.code).uses * number
     runs = (Run(change.plain, plain, change.yarn), Run(change.code, number, change.yarn))
     return tuple(run for run in runs if run.times)
@@ -138,7 +138,7 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
     Args:
         items: The round, knitted.
         cells: How each stitch of the old round is worked in the fabric: a stitch, and a yarn or none.
-            Stitches behind the last are knitted.
+            Stitches after the last are knitted.
 
     Raises:
         ValueError: a cable crosses in the round.
@@ -169,7 +169,7 @@ def _spaced(before: int, number: int, code: str, flat: bool, manner: Manner) -> 
 
 
 def _as_spaced(change: Change) -> str:
-    """Return the stitch that takes up as much of the round beside its gaps."""
+    """Return a stitch that takes up as much of the round besides its gaps."""
     return MAKE_ONE if change.inside else change.code
 
 

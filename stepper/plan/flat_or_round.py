@@ -1,6 +1,6 @@
-"""Whether the first row of a picked-up band, and the round that closes a heel, is flat. No I/O.
+"""Tell whether the first row of a picked-up band, or the round that closes a heel, is flat. No I/O.
 
-Both can be told only by what comes behind them. Stitches picked up with the right side facing are the first
+Both can be told only by what comes after them. Stitches picked up with the right side facing are the first
 row of a band if rows follow. The round that picks up along a heel flap and works across the instep begins as
 a row and ends as a round, so that all that follows is worked around.
 """
@@ -16,7 +16,7 @@ from stepper.plan.model import flatten
 
 
 def settle_flat(drafts: Sequence[DraftRound]) -> None:
-    """Set `flat` of the rounds that only the next one tells."""
+    """Set `flat` of the rounds for which only the next one tells."""
     for draft, following in pairwise(drafts):
         if draft.section != following.section or draft.after != following.before:
             continue
@@ -27,7 +27,7 @@ def settle_flat(drafts: Sequence[DraftRound]) -> None:
 
 
 def closes(draft: DraftRound) -> bool:
-    """Return whether a row picks up, or takes back held stitches, beside those that it works to its end."""
+    """Return whether a row picks up or takes back held stitches besides those that it works to its end."""
     runs = tuple(flatten(draft.phrase))
     codes = {run.stitch for run in runs}
     joins = "pu" in codes or "return" in codes

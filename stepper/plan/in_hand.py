@@ -1,7 +1,6 @@
 """The parts of the knitting in hand: section, line, short rows, fabric, what is known of the count. No I/O.
 
-Each is made anew where it begins: a section and a line with their first round, everything else with the
-garment.
+Each is made afresh where it begins: a section and a line with their first round, all others with the garment.
 """
 
 from __future__ import annotations
@@ -20,15 +19,15 @@ from stepper.project.problems import Span
 
 @dataclass(slots=True, kw_only=True)
 class SectionInHand:
-    """The section that is worked, and what its lines have set up so far."""
+    """The section being worked, and what its lines have set up so far."""
 
     name: str = ""
     start: int = 0
     """Index of its first draft."""
     yarn: str = ""
-    """Key of its yarn, with which the rounds go on that name none."""
+    """Key of its yarn, used by the rounds that name none."""
     fabric: Fabric | None = None
-    """The fabric it names; on another needle the rounds may be another one."""
+    """The fabric it names; on another needle the rounds may be in a different one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
     label: str | None = None
@@ -40,20 +39,20 @@ class SectionInHand:
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
     in_all: set[str] = field(default_factory=set)
-    """Named rounds whose times, said next, count the once they were worked where they are written."""
+    """Named rounds whose number of times, said next, includes the one time worked where they are written."""
     back: Template | None = None
-    """What all rows of the wrong side are, where a line says so for all of them."""
+    """What all wrong-side rows are, if a line says so for all of them."""
     back_line: Line | None = None
     """That line."""
     garter: bool = False
     """Whether plain rows are knitted on both sides."""
     shaky: bool = False
-    """Whether a line was not read: what seems to be missing may have stood in it."""
+    """Whether a line was not read, so that what seems to be missing may have been in it."""
 
 
 @dataclass(slots=True, kw_only=True)
 class LineInHand:
-    """The line that is worked."""
+    """The line being worked."""
 
     number: int = 0
     """Its line in the file, from 1; 0 before the first."""
@@ -61,7 +60,7 @@ class LineInHand:
     start: int = 0
     """Index of its first draft."""
     side: str = ""
-    """`RS` or `WS` where it is for rows of that side."""
+    """`RS` or `WS` if it is for rows of that side; else empty."""
     around: bool = False
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
 
@@ -77,9 +76,9 @@ class ShortRows:
     slipped: bool = False
     """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""
-    """How they are turned: `german`, `wrap` or `plain`; empty where the pattern does not say."""
+    """How they are turned: `german`, `wrap` or `plain`; empty if the pattern does not say."""
     turned_at: Span | None = None
-    """Where a turn whose method nobody said stands, until that is told."""
+    """Where a turn of unknown method stands, until that is told."""
     told: bool = False
     """Whether the method taken for such turns was told."""
 
@@ -93,17 +92,17 @@ class Counting:
     unread: bool = False
     """Whether any line so far was not read."""
     off: int = 0
-    """What the printed count last told has more than the lines; a count as far off is no new fault."""
+    """How far the printed count last told is above that of the lines; a count as far off is no new fault."""
 
 
 @dataclass(slots=True, kw_only=True)
 class Alterations:
-    """What of the rounds now worked differs from the printed pattern, in the knitter's words."""
+    """What differs from the printed pattern in the rounds now worked, in the knitter's words."""
 
     line: tuple[str, ...] = ()
-    """What of the line in hand."""
+    """What differs in the line in hand."""
     section: tuple[str, ...] = ()
-    """What of the whole section."""
+    """What differs in the whole section."""
     needle: tuple[str, ...] = ()
     """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
@@ -113,28 +112,28 @@ class Alterations:
     over: int = 1
     """Rounds over which the line in hand spreads its change."""
     blended: AloneIn | None = None
-    """Says what the lines come to in a size alone, once the size was switched; None before that."""
+    """Returns what the lines come to in a size alone, once the size was switched; None before that."""
     unmet: str = ""
-    """Why the line of the last switch cannot bring the stitches to those of its size; empty where it can."""
+    """Why the line of the last switch cannot bring the stitches to those of its size; empty if it can."""
 
 
 @dataclass(slots=True, kw_only=True)
 class LastWorked:
-    """What was worked last of rounds that come again."""
+    """What was last worked of rounds that come again."""
 
     written: tuple[tuple[Template, ...], int] = ((), 0)
-    """The numbered rounds last written out, and how many drafts there were behind them."""
+    """The numbered rounds last written out, and how many drafts there were after them."""
     repeated: tuple[tuple[Template, ...], int] = ((), 0)
     """The rounds last repeated and which of them comes next, from 0."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
     marked: int = 0
-    """Index behind the draft into which marks were last hung to measure from; 0 for none."""
+    """Index after the draft into which marks to measure from were last hung; 0 for none."""
 
 
 @dataclass(slots=True, kw_only=True)
 class Caches:
-    """Rounds worked out before, so that the same round is worked out once."""
+    """Rounds worked out before, so that each is worked out only once."""
 
     rounds: dict[tuple[object, ...], tuple[Template, WorkedPhrase]] = field(default_factory=dict)
     """By their template and the stitches they met; the template is kept alive."""
@@ -149,7 +148,7 @@ class Caches:
 
 
 Cell = tuple[str, str]
-"""What a column is on one row, from the right side: a stitch, and a yarn or none for the one in hand."""
+"""What a column is on one row, from the right side: a stitch, and a yarn (empty for the one in hand)."""
 Column = tuple[Cell, ...]
 """What a stitch of the fabric is on each row of the repeat, in order."""
 
@@ -159,29 +158,29 @@ class Established:
     """The pattern last set up, and what became of it (`stepper.plan.established`)."""
 
     cycle: tuple[Template, ...] = ()
-    """Its rounds as they are worked anew; empty where they cannot be, as they shape."""
+    """Its rounds as they are worked when begun again; empty if they shape and so cannot be."""
     rounds: int = 1
     """How many rounds it repeats."""
     start: int
-    """Index of the first draft worked of it."""
+    """Index of its first draft."""
     end: int
-    """Index behind the last draft worked of it in its order."""
+    """Index after its last draft that was worked in its order."""
     columns: list[Column] | None = None
     """Columns from the right side; None if nobody has asked yet, or they cannot be told."""
     phase: int = 0
     """Cell of the columns that the next row works."""
     reached: int = 0
-    """Index behind the last draft that the columns were carried through."""
+    """Index after the last draft that the columns were carried through."""
     since: int = 0
-    """Rows worked behind `end`."""
+    """Rows worked from `end` on."""
     shaped: bool = False
-    """Whether a row behind `end` changed the stitches."""
+    """Whether a row from `end` on changed the stitches."""
     spread: bool = False
-    """Whether the last change was spread over the round, so that the pattern can only begin anew."""
+    """Whether the last change was spread over the round, so that the pattern can only begin again."""
     name: str = ""
-    """Manner in which it was called, where it was called by a name; else empty."""
+    """Manner in which it was called, if it was called by a name; else empty."""
     why: str = ""
-    """Why the columns cannot be told; empty where they can."""
+    """Why the columns cannot be told; empty if they can."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,8 +1,7 @@
-"""Named rounds worked at intervals, alone or two side by side, and stitches changed at the edges. No I/O.
+"""Named rounds worked at intervals, and stitches changed at the edges. No I/O.
 
 Common practice: "every 8th round" works seven plain rounds and then the named one. A named right-side row
-that would fall on the wrong side is worked one row sooner. Two shapings side by side share the rows on which
-both fall: one changes the beginning of the row, the other its end.
+that would fall on the wrong side is worked one row sooner.
 """
 
 from __future__ import annotations
@@ -13,12 +12,11 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.durations import as_it_looks
 from stepper.plan.established import asks_pattern, even, ground
-from stepper.plan.measuring_places import measured_from
 from stepper.plan.needles import Needles
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.schedule import occasions
-from stepper.project.instructions import AtIntervals, EdgeRows, Leg, Together
+from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -34,13 +32,13 @@ def named_round(label: str, place: Span, needles: Needles) -> Template | None:
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round at intervals, with plain rounds between."""
-    template = _round_of(instruction, needles)
+    template = round_of(instruction, needles)
     if template is None:
         return
     if instruction.first is not None:
         work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
         work_template(template, needles)
-    since = _since(instruction, template, needles)
+    since = worked_since(instruction, template, needles)
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it == "pattern":
@@ -51,7 +49,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             "if the pattern before goes on.",
         )
     before = len(needles.findings)
-    for plain, leg in occasions(_legs(instruction, needles), needles, since=since):
+    for plain, leg in occasions(legs(instruction, needles), needles, since=since):
         if leg.side and template.side and leg.side != template.side:
             needles.report(
                 leg.every.place,
@@ -68,7 +66,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             return
 
 
-def _since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
+def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
     """Return how many rounds of the first interval are already worked: those since the last such shaping.
 
     "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
@@ -139,14 +137,14 @@ def _stitches(elements: tuple[Element, ...]) -> set[str]:
     return found
 
 
-def _round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
+def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     """Return the round that is worked at intervals: written in the line itself, or by its name."""
     if instruction.round is None:
         return named_round(instruction.label, instruction.place, needles)
     return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 
-def _legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
+def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     """Return the legs; one time less if "next and every 4th row 5 times" includes the next one."""
     if instruction.label in needles.section.in_all:
         needles.section.in_all.discard(instruction.label)
@@ -196,89 +194,6 @@ def plain_cycle(needles: Needles) -> tuple[Template, ...]:
     if needles.section.back is not None and needles.flat:
         return (needles.section.back, plain) if needles.side == "WS" else (plain, needles.section.back)
     return (plain,)
-
-
-def work_together(instruction: Together, needles: Needles) -> None:
-    """Work two shapings side by side, each at its own intervals, until both are done."""
-    due: dict[int, list[Template]] = {}
-    for part in instruction.parts:
-        template = _round_of(part, needles)
-        if template is None:
-            return
-        at = _begins(part, needles)
-        if part.first is not None:
-            at += part.first.of(needles.size)
-            due.setdefault(at, []).append(template)
-        for leg in _legs(part, needles):
-            if leg.side and not template.side:
-                template = replace(template, side=leg.side)
-            if leg.times is None:
-                told = "two shapings side by side each need a number of times."
-                needles.report(leg.every.place, told, "Write how often, in place of the count.")
-                return
-            for _ in range(leg.times.of(needles.size)):
-                plain = leg.every.of(needles.size) - 1
-                if needles.flat and template.side:
-                    lands = needles.side if (at + plain) % 2 == 0 else _other(needles.side)
-                    if lands != template.side:
-                        plain = plain - 1 if plain else 1
-                at += plain + 1
-                due.setdefault(at, []).append(template)
-    for number in range(1, max(due, default=0) + 1):
-        before = len(needles.findings)
-        if number in due:
-            both = _joined(due[number], instruction.place, needles)
-            if both is None:
-                return
-            work_template(both, needles)
-        else:
-            work_template(plain_cycle(needles)[0], needles)
-        if len(needles.findings) > before:
-            return
-
-
-def _begins(part: AtIntervals, needles: Needles) -> int:
-    """Return how many rounds pass before a shaping beside another begins."""
-    if part.after is None:
-        return 0
-    origin = measured_from(part.after, needles)
-    length = part.after.length
-    return max(0, needles.rounds_for(length, origin=origin, measured=True, blocked=False)[0])
-
-
-def _other(side: str) -> str:
-    return "WS" if side == "RS" else "RS"
-
-
-def _joined(templates: list[Template], place: Span, needles: Needles) -> Template | None:
-    """Make one round of two shapings that fall together: one at the beginning, one at the end of the row."""
-    if len(templates) == 1:
-        return templates[0]
-    heads: list[Element] = []
-    tails: list[Element] = []
-    for template in templates:
-        split = [at for at, element in enumerate(template.elements) if isinstance(element, Until)]
-        if len(split) != 1:
-            needles.report(
-                template.place,
-                "two shapings side by side each need one stretch that is worked plain.",
-                'Write them as "k1, ssk, k to end" and "k to last 3 sts, k2tog, k1".',
-            )
-            return None
-        head, tail = template.elements[: split[0]], template.elements[split[0] + 1 :]
-        if (heads and head) or (tails and tail):
-            needles.report(place, "both shapings change the same end of the row; they cannot share it.")
-            return None
-        heads += head
-        tails += tail
-    middle = next(element for element in templates[0].elements if isinstance(element, Until))
-    short = sum(_uses(element, needles.size) for element in tails)
-    goal = Until(middle.stitch, "last", Numbers((short,), place), middle.yarn, place)
-    return Template((*heads, goal, *tails), place, side=templates[0].side)
-
-
-def _uses(element: Element, size: int) -> int:
-    return element.times.of(size) * stitch(element.stitch).uses if isinstance(element, Work) else 0
 
 
 def work_edge_rows(instruction: EdgeRows, needles: Needles) -> None:

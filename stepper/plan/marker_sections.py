@@ -19,7 +19,7 @@ def sections(needles: Needles) -> tuple[int, ...]:
 def between_markers(needles: Needles) -> int | None:
     """Return the stitches between the two markers that a pattern means by "between markers".
 
-    Where the row has two of them, it is those; where it has more, `pair_of_markers`.
+    If the row has two of them, it is those; if it has more, `pair_of_markers`.
 
     Returns:
         The stitches, or None if it is not clear which markers are meant.

@@ -99,7 +99,7 @@ def float_limit(project: Project, fabric: Fabric | None) -> tuple[int | None, fl
     fabric = fabric or next(iter(project.fabrics.values()), None)
     if fabric is None:
         return None, limit
-    # The tiny addition is for binary fractions; one stitch is always left free, however wide it is.
+    # The tiny addition makes up for binary fractions; one stitch is always left free, however wide it is.
     return max(1, int(limit / fabric.gauge.stitch_mm + 1e-9)), limit
 
 

@@ -61,7 +61,7 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
 
 
 def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
-    """Return the index behind the draft of the piece into which marks were hung."""
+    """Return the index after the draft of the piece into which marks were hung."""
     if needles.last.marked > piece:
         return needles.last.marked
     needles.report(
@@ -111,7 +111,7 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
 
 
 _SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
-"""Places that are made by shaping: rows that change no stitches are none of them."""
+"""Places that are made by shaping: rows that change no stitches do not belong to them."""
 
 
 def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:

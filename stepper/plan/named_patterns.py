@@ -1,10 +1,8 @@
-"""Patterns called by name: those of the trade and those that the page itself defines. No I/O.
+"""Work patterns called by name: those of the trade and those that the page itself defines. No I/O.
 
 Theory of operation. A pattern of the trade (`stepper.craft.stitch_patterns`) is a grid as seen from the right
-side; a
-row of it is laid over the stitches in hand and turned to the side that it is worked from. A reversible one
-begins
-as it is written on whichever side comes first. The patterns that a page defines are kept by
+side; each row is laid over the stitches in hand and turned to the side that it is worked from. A reversible
+one begins as written on whichever side comes first. The patterns that a page defines are kept by
 `stepper.plan.pattern_definitions`.
 """
 
@@ -31,7 +29,7 @@ from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 NAMED = "named "
-"""Prefix of the manner of rounds that are worked in a pattern called by name."""
+"""Prefix of the manner of rounds worked in a pattern called by name."""
 _US = re.compile(r"\b(?:bind(?:ing)?\s+off|bo|stockinette|center|gray)\b", re.I)
 _UK = re.compile(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
 
@@ -40,7 +38,7 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
     """Return the rounds of a pattern called by name; None, and reported, if it is unknown or does not fit.
 
     Args:
-        manner: The name, behind `NAMED`.
+        manner: The name, after `NAMED`.
         needles: The knitting in hand.
         place: Where the line calls it.
     """
@@ -69,7 +67,7 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
 
 
 def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
-    """Return which row of a pattern follows the row last worked, from 0; None if that is none or several."""
+    """Return which row of a pattern follows the row last worked, from 0; None if no row or several do."""
     last = needles.drafts[-1] if needles.drafts else None
     if last is None or last.after != needles.count:
         return None
@@ -136,7 +134,7 @@ def take_as_pattern(instruction: Forms, needles: Needles) -> None:
 
 
 def edged_cycle(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
-    """Return the rounds of a fabric with so many stitches of another at both edges; None, reported, if
+    """Return the rounds of a fabric with stitches of another at both edges; None, reported, if one is
     unknown."""
     assert instruction.edges is not None
     number, manner = instruction.edges
@@ -225,7 +223,7 @@ def _worked(pattern: StitchPattern, row: int, count: int, needles: Needles) -> t
 def _cycle(
     needles: Needles, place: Span, rows: int, row: Callable[[int], tuple[str, ...]]
 ) -> tuple[Template, ...]:
-    """Make the rounds of a repeat; in rows they come out even with the sides."""
+    """Return the rounds of a repeat; in rows an even number, so that the sides agree."""
     period = lcm(rows, 2) if needles.flat else rows
     made = tuple(Template(_elements(row(at), place), place) for at in range(period))
     return made[:1] if len(set(made)) == 1 and not needles.flat else made

@@ -1,4 +1,4 @@
-"""Rounds worked needle by needle, as those of socks, and where the needles end after any other. No I/O."""
+"""Rounds worked needle by needle, as in socks, and where the needles end after any other round. No I/O."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from stepper.project.stitchwork import Element, Mark
 
 @dataclass(slots=True, kw_only=True)
 class NeedleEnds:
-    """Where the needles of a round end, all but the last. Unit: stitches from the beginning."""
+    """Where the needles of a round end, except the last. Unit: stitches from the beginning."""
 
     waiting: list[int] = field(default_factory=list)
     """Ends not reached yet, on the old round."""
@@ -21,7 +21,7 @@ class NeedleEnds:
     """Whether a stitch came up at an end, so that nobody can tell on which needle it is."""
 
     def advance(self, run: Run, entry: Stitch, used: int, made: int) -> None:
-        """Carry the ends that a run passes; `used` and `made` are those before it."""
+        """Carry over the ends that a run passes; `used` and `made` are the stitches before it."""
         if not entry.uses:
             self.unsure = self.unsure or bool(self.waiting and self.waiting[0] == used)
             return
@@ -31,7 +31,7 @@ class NeedleEnds:
             self.placed.append(made + over // entry.uses * entry.leaves)
 
     def left(self, used: int, made: int) -> tuple[int, ...]:
-        """Return the ends after the round; none if one of them is not sure."""
+        """Return the ends after the round; empty if one of them is not sure."""
         rest = [made for end in self.waiting if end == used]
         if self.unsure or len(rest) < len(self.waiting):
             return ()
@@ -39,7 +39,7 @@ class NeedleEnds:
 
 
 def parts_of(elements: tuple[Element, ...]) -> list[tuple[Mark, tuple[Element, ...]]]:
-    """Part a round at its needles; none if it is not told needle by needle."""
+    """Split a round at its needles; empty if it is not written needle by needle."""
     if not elements or not _begins_needle(elements[0]):
         return []
     starts = [at for at, element in enumerate(elements) if _begins_needle(element)]
@@ -61,7 +61,7 @@ def in_order(
     """Return a part for each needle of the round, in order.
 
     Raises:
-        MisfitError: a needle is not told of, or there is none of that number.
+        MisfitError: a needle is left out, or there is none of that number.
     """
     first = parts[0][0]
     if first.name == "each":
@@ -91,6 +91,6 @@ SAY_HOW = 'Say it before this line: "Divide over 2 needles, 16 sts on each needl
 
 
 def left_over(mark: Mark, number: int, holds: int, worked: int) -> MisfitError:
-    """Return the error of a needle that is not worked to its end, or past it."""
+    """Return the error for a needle that is not worked to its end, or past it."""
     told = f"needle {number} holds {holds} stitches, and the round works {worked} of them."
     return MisfitError(mark.place, told)

@@ -1,8 +1,8 @@
-"""A round that stops before its end, where the next begins: `ending last rnd 4 sts before BOR`. No I/O.
+"""End a round before its end, where the next then begins: `ending last rnd 4 sts before BOR`. No I/O.
 
-Common practice: underarm stitches lie on both sides of the beginning of the round, and are bound off at one
-go once it has moved before the first of them. The stitches left are worked first in the next round; they are
-one round behind the others from then on, and so is the pattern over them.
+Common practice: underarm stitches lie on both sides of the beginning of the round, and are bound off in one
+go once it has moved to just before them. The stitches left are worked first in the next round; from then on
+they are one round behind the others, and so is the pattern over them.
 """
 
 from __future__ import annotations
@@ -81,7 +81,8 @@ def _without_end(phrase: tuple[Item, ...], number: int) -> tuple[Item, ...] | No
 
 
 def _columns(needles: Needles, number: int) -> tuple[list[Column] | None, int]:
-    """Return the columns from the new beginning on, those left one row behind; None if they are not known."""
+    """Return the columns from the new beginning on, with the stitches left one row behind; None if
+    unknown."""
     try:
         columns, phase = columns_of(needles)
     except UnknownFabricError:

@@ -1,4 +1,4 @@
-"""Stitches laid over the needles of a sock, and slipped from one needle to the next. No I/O."""
+"""Divide stitches over the needles of a sock, and slip them from one needle to the next. No I/O."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from stepper.project.instructions import MoveOver, OverNeedles
 
 
 def over_needles(instruction: OverNeedles, needles: Needles) -> None:
-    """Lay the stitches in hand over needles."""
+    """Divide the stitches in hand over needles."""
     size, place, total = needles.size, instruction.place, needles.count
     number = instruction.needles.of(size) if instruction.needles is not None else 0
     counts = [each.of(size) for each in instruction.counts]

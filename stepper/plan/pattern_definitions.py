@@ -1,6 +1,6 @@
-"""Patterns that a page defines: rows written under a name, kept for when the name is called. No I/O.
+"""Keep the patterns that a page defines, rows written under a name, for when the name is called. No I/O.
 
-"Trellis pattern (multiple of 6 + 1): Row 1: ... Row 4: ..." works nothing where it is written. Rows under a
+"Trellis pattern (multiple of 6 + 1): Row 1: ... Row 4: ..." is not worked where it is written. Rows under a
 name that mentions no repeat and that no line calls are worked like any others.
 """
 
@@ -26,8 +26,7 @@ _REPEAT = re.compile(
 
 
 def defined_name(line: Line, needles: Needles) -> str:
-    """Return the name of the pattern that a numbered line, with those that go with it, defines; empty if
-    none."""
+    """Return the name of the pattern that a numbered line and those that go with it define; empty if none."""
     repeat, name = _REPEAT.match(line.label or ""), _NAME.match(line.label or "")
     if not is_numbered(line) or (repeat is None and name is None):
         return ""

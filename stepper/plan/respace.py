@@ -27,7 +27,7 @@ class Respacing:
     """Where the changes of one round are now."""
 
     index: int
-    """The round, from 0 over the whole garment, when it was spaced anew."""
+    """The round, from 0 over the whole garment, when it was respaced."""
     section: str
     """Its section; with the two counts it identifies the round even if others were inserted before it."""
     before: int

@@ -2,14 +2,14 @@
 
 Theory of operation. What is knitted is a sequence of rounds; names, labels and remarks are not in the fabric.
 
-1. Where the new plan begins with the very rounds that are knitted, the place is behind them; it does not
+1. Where the new plan begins with the very rounds that are knitted, the place is after them; it does not
    matter where in an even round its changes stand. A round half worked has to begin the same as well.
 2. Otherwise the plan was changed in what is knitted already. Every seam of the new plan is measured by the
-   rounds that come out alike before it and after it (`stepper.plan.aligning`). The place is sure where one
-   seam alone is best, the rounds on both sides of it are those on both sides of the place, nothing that was
-   still to come would count as done and nothing done would come again, and most of what is knitted is found.
-3. A name is a hint only: where the round behind the seam lies in a section of another name, and the section
-   she was in is still there, the place is not sure, whatever the rounds say. Two mittens are alike.
+   rounds that are alike before it and after it (`stepper.plan.aligning`). The place is sure if one seam alone
+   is best, the rounds on both sides of it are those on both sides of the place, nothing that was still to
+   come would count as done and nothing done would come again, and most of what is knitted is found.
+3. A name is a hint only: if the round after the seam lies in a section of another name, and the section she
+   was in is still there, the place is not sure, whatever the rounds say. Two mittens are alike.
 4. What is not sure is a question: the seams that fit best, the place as far into section and label as she
    was, and the last place up to which both plans are the same, to which she can rip back.
 """
@@ -31,10 +31,10 @@ MOST_CHOICES = 4
 """Places offered at most: about as many as can be kept in mind while they are read out (Cowan 2001, from
 memory)."""
 MOST_SEAMS = 2
-"""Seams that fit best of which places are offered."""
+"""Most of the best-fitting seams for which places are offered."""
 FOUND = 0.5
-"""Share of the rounds knitted, and of those that would count as knitted, that have to be alike for a place to
-be sure. Source: chosen here."""
+"""Share of the rounds knitted, and of those that would count as knitted, that must be alike for a place to be
+sure. Source: chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,13 +42,13 @@ class PlaceChoice:
     """A place where the knitting may go on in a changed plan."""
 
     index: int
-    """Round to go on with, from 0; the number of rounds where none is left."""
+    """Round to go on with, from 0; the number of rounds if none is left."""
     stitch: int
     """Stitches of it worked."""
     section: str
-    """Section of the round; of the last one where none is left."""
+    """Section of the round; of the last one if none is left."""
     number: int
-    """Its number in the section, from 1; 0 where none is left."""
+    """Its number in the section, from 1; 0 if none is left."""
     flat: bool
     label: str | None
     have: int
@@ -56,16 +56,16 @@ class PlaceChoice:
     want: int
     """Stitches the new plan has there. Unit: stitches."""
     rounds_back: int = 0
-    """Rounds that come off first, the one in hand apart."""
+    """Rounds that come off first, besides the one in hand."""
     stitches_back: int = 0
     """Stitches of the round in hand that come off first. Unit: stitches."""
     places: tuple[int, ...] = ()
-    """Where the increases or decreases of the round then lie, those made already among them; empty unless the
-    rest of them is spread anew. Unit: stitches of the old round before each."""
+    """Where the increases or decreases of the round then lie, including those already made; empty unless the
+    rest of them is respaced. Unit: stitches of the old round before each."""
     made: int = 0
     """How many of them are made."""
     before: int = 0
-    """Stitches the round begins with where it is spread anew. Unit: stitches."""
+    """Stitches the round begins with if it is respaced. Unit: stitches."""
     after: int = 0
     """Stitches it then ends with. Unit: stitches."""
 
@@ -75,12 +75,12 @@ class Resumed:
     """A place in the new plan, or the choice of one."""
 
     index: int
-    """Round to go on with; the likeliest where she has to choose."""
+    """Round to go on with; the likeliest if she has to choose."""
     stitch: int
     same: bool
     """Whether the round in hand is in the new plan at this place, with the same stitches in it."""
     choices: tuple[PlaceChoice, ...] = ()
-    """Places to choose from, the likeliest first; empty where the place is sure."""
+    """Places to choose from, the likeliest first; empty if the place is sure."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -125,7 +125,7 @@ def resume(old: Plan, new: Plan, *, index: int, stitch: int) -> Resumed:
     fitting = seams(both.done, both.ahead, after)
     most = max(fitting)
     best = [seam for seam, alike in enumerate(fitting) if alike == most]
-    # What is worked of a round is on the needles: it lies where a round begins with the same.
+    # What is worked of a round is on the needles: it belongs where a round begins with the same.
     likely = [seam for seam in best if _worked_alike(both, seam) >= stitch]
     if len(likely) == 1 and _is_sure(both, likely[0]):
         return Resumed(index=likely[0], stitch=stitch, same=True)
@@ -136,7 +136,7 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
     """Find the round of another plan that goes with one of the old plan.
 
     Returns:
-        Its index, the number of rounds for the end; None where that round is not there.
+        Its index, the number of rounds for the end; None if that round is not there.
     """
     if index >= len(old.rounds):
         return len(new.rounds)
@@ -175,7 +175,7 @@ def _same_ahead(both: _Both, seam: int) -> bool:
 
 
 def _in_its_section(both: _Both, seam: int) -> bool:
-    """Return whether the names agree: the same, or the old one is gone."""
+    """Return whether the section names agree: they are the same, or the old one is gone."""
     pairs = [(both.index - 1, seam - 1)] if both.index and seam else []
     pairs += [(both.index, seam)] if both.stitch and seam < len(both.after) else []
     for old, new in pairs:
@@ -186,7 +186,7 @@ def _in_its_section(both: _Both, seam: int) -> bool:
 
 
 def _worked_alike(both: _Both, seam: int) -> int:
-    """Count the stitches of the round half worked that begin the round at a seam in the same way."""
+    """Count the stitches of the half-worked round that begin the round at a seam in the same way."""
     if both.hand is None or seam >= len(both.after) or both.new.rounds[seam].before != both.hand.before:
         return 0
     place = 0
@@ -198,7 +198,7 @@ def _worked_alike(both: _Both, seam: int) -> int:
 
 
 def _singly(round_: Round) -> Iterator[tuple[str, str]]:
-    """Return the stitches of a round one by one."""
+    """Yield the stitches of a round one by one."""
     for code, yarn, times in knitted(round_)[4]:
         yield from [(code, yarn)] * times
 
@@ -231,7 +231,7 @@ def _misfit(both: _Both, seam: int) -> tuple[bool, bool, bool]:
 
 
 def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
-    """Offer to go on at a seam; in a round that begins otherwise also from where both are the same."""
+    """Offer to go on at a seam; in a round that begins differently, also from where the two part."""
     stitch, hand = both.stitch, both.hand
     if hand is None:
         yield _choice(both, seam, 0, have=_count(both.old, both.index))
@@ -247,8 +247,8 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
 
 
 def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
-    """Offer to keep what is worked and spread the rest of the increases or decreases anew, so that the new
-    count is met; not where they have places of their own."""
+    """Offer to keep what is worked and respace the rest of the increases or decreases to meet the new count;
+    not if they have places of their own."""
     new = both.new.rounds[seam]
     was, now = spread_of(hand), spread_of(new)
     if was is None or now is None or was.change != now.change or new.before != hand.before or not new.evenly:
@@ -316,7 +316,7 @@ def _choice(
 
 
 def _count(plan: Plan, index: int) -> int:
-    """Count the stitches at the beginning of a round; after the last one, what that one leaves."""
+    """Count the stitches at the beginning of a round; after the last one, those it leaves."""
     if index < len(plan.rounds):
         return plan.rounds[index].before
     return plan.rounds[-1].after if plan.rounds else 0

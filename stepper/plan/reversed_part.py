@@ -1,8 +1,8 @@
-"""A part worked from the other edge: "reversing shaping", "complete to match first side". No I/O.
+"""Work a part from the other edge: "reversing shaping", "complete to match first side". No I/O.
 
 Each row is worked as its mirror image: what stood at its beginning stands at its end, and what leaned to the
-left leans to the right. Stitches are bound off and cast on at the beginning of rows alone, so that those of
-one row come on the next, where two rows in turn do so exchanged. Source: common practice.
+left leans to the right. Stitches are bound off and cast on only at the beginning of rows, so those of one row
+move to the next; if two rows in turn have them, they are exchanged. Source: common practice.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ MIRRORED = {
 }  # fmt: skip
 """What leans the other way, for each decrease and increase that leans."""
 _UPRIGHT = frozenset({"m1", "m1p", "kfb", "pfb", "inc", "dec", "s2kp", "s2pp", "kfbf", "kyok"})
-"""Increases and decreases that lean nowhere."""
+"""Increases and decreases that do not lean."""
 _TOLD = (
     "worked from the other edge: shaping is mirrored, k2tog and ssk exchanged, and stitches bound off at the "
     "edge come one row later."
@@ -106,7 +106,7 @@ def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, nee
 
 
 def _hindrance(drafts: list[DraftRound]) -> str:
-    """Say what of some rows has no mirror image here; empty if all have."""
+    """Return what in some rows has no mirror image here; empty if all have one."""
     for draft in drafts:
         runs = list(flatten(draft.phrase))
         codes = {run.stitch for run in runs}
@@ -137,7 +137,7 @@ def _row(draft: DraftRound) -> _Row:
 
 
 def _shift_edges(rows: list[_Row]) -> None:
-    """Put what is bound off or cast on at the beginning of a row on the row after it, the two exchanged."""
+    """Move what is bound off or cast on at the beginning of a row to the row after it, exchanging the two."""
     at = 0
     while at < len(rows):
         row = rows[at]
@@ -159,7 +159,7 @@ def _is_row(row: _Row) -> bool:
 
 
 def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
-    """Work one row as its mirror image; say whether it fitted."""
+    """Work one row as its mirror image; return whether it fitted."""
     draft, before = row.draft, len(needles.findings)
     if draft is not None:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
@@ -177,7 +177,7 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
 
 
 def _elements(row: _Row, place: Span) -> tuple[Element, ...]:
-    """Write out the mirror image of a row."""
+    """Return the mirror image of a row."""
     made: list[Element] = []
     if row.edge is not None:
         made.append(Work(row.edge.stitch, _number(row.edge.times, place), None, place))

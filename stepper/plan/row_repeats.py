@@ -1,4 +1,4 @@
-"""Runs of stitches worked one after the other, and the repeats inside a round made of them. No I/O."""
+"""Work runs of stitches one after the other, and the repeats of them inside a round. No I/O."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ class RowRepeats(Places):
     """Where the needles of a sock end."""
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
-        """Work elements one after the other; give what they come to."""
+        """Work elements one after the other; return what they come to."""
         raise NotImplementedError
 
     def advance(self, run: Run, items: list[Item]) -> None:
@@ -45,7 +45,7 @@ class RowRepeats(Places):
         items.append(run)
 
     def need(self, uses: int, what: str, place: Span) -> None:
-        """Ask for so many stitches.
+        """Require a number of stitches.
 
         Raises:
             MisfitError: there are fewer.
@@ -110,7 +110,7 @@ class RowRepeats(Places):
         self._repeat(element, room // unit, items)
 
     def _times(self, element: Several, times: int) -> int:
-        """Return how often a repeat with a number is worked, and remember where that has two readings."""
+        """Return how often a repeat with a number is worked, and remember it if that has two readings."""
         if not element.reading or times < 2:
             return times
         place = element.place

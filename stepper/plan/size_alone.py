@@ -1,4 +1,4 @@
-"""What each line comes to in a size knitted alone, which is what a blend has to reach. No I/O."""
+"""Find what each line comes to in a size knitted alone, which is what a blend has to reach. No I/O."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from stepper.project.model import Project
 from stepper.project.problems import one_of
 
 FEWEST_CHANGES = 3
-"""Fewer changes than this in a written-out round stand where they stand for a reason. Source: chosen here."""
+"""Fewer changes than this in a written-out round have their places for a reason. Source: chosen here."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +35,7 @@ class RoundAlone:
 LinesAlone = Mapping[int, tuple[RoundAlone, ...]]
 """The rounds of each line of the file, by the number of the line."""
 AloneIn = Callable[[int], LinesAlone]
-"""Says for a size, by its place from 0, what its lines come to."""
+"""Returns for a size, by its place from 0, what its lines come to."""
 
 
 def lines_alone(drafts: Iterable[DraftRound]) -> LinesAlone:
@@ -62,7 +62,7 @@ def spreads_change(line: Line, alone: LinesAlone) -> bool:
 
 
 def why_unmet(line: Line, size: int, count: int, alone: LinesAlone, project: Project) -> str:
-    """Say why a line cannot bring another size's stitches to those of a size, and which lines can.
+    """Return why a line cannot bring another size's stitches to those of a size, and which lines can.
 
     Args:
         line: The line of the switch.
@@ -72,7 +72,7 @@ def why_unmet(line: Line, size: int, count: int, alone: LinesAlone, project: Pro
         project: The checked file.
 
     Returns:
-        Empty where it can, or where the stitches are those of the size already.
+        Empty if it can, or if the stitches are those of the size already.
     """
     rounds = alone.get(line.place.line, ())
     if not rounds or rounds[0].before in (0, count) or spreads_change(line, alone):
@@ -101,9 +101,9 @@ _NONE_CAN = (
 def change_of(draft: DraftRound) -> Change | None:
     """Return the change that a round spreads over all its stitches; None if it does not.
 
-    A written-out round does if it is one change in plain stitches, over and over, with gaps that differ by
-    two at most: "*K4, k2tog; rep from * to last 4 sts, k to end". One with markers, or with a decrease at
-    either edge, shapes where it stands.
+    A written-out round spreads one if it is one change in plain stitches, over and over, with gaps that
+    differ by two at most: "*K4, k2tog; rep from * to last 4 sts, k to end". One with markers, or with a
+    decrease at either edge, has its shaping in fixed places.
     """
     if draft.before == draft.after or not draft.before:
         return None

@@ -20,7 +20,7 @@ def work_stripes(instruction: Striped, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
         return
-    yarns = _yarns(instruction, needles)
+    yarns = yarns_of(instruction, needles)
     rounds = _fabric(instruction, needles)
     if rounds is None or len(yarns) < sum(number for number, _ in instruction.stripes):
         needles.lose()
@@ -46,7 +46,7 @@ def _fabric(instruction: Striped, needles: Needles) -> tuple[Template, ...] | No
     return cycle_of(WorkRounds(instruction.manner, instruction.duration, instruction.place), needles)
 
 
-def _yarns(instruction: Striped, needles: Needles) -> list[str]:
+def yarns_of(instruction: Striped, needles: Needles) -> list[str]:
     """Return the yarn of every round of the stripes; fewer, reported, where the file has not all of them."""
     keys = {key.lower(): key for key in needles.project.yarns}
     found: list[str] = []

@@ -1,7 +1,7 @@
 """Pieces printed once and worked twice: a sleeve for both arms, a sock for the pair. No I/O.
 
 The plan has such a piece once, since the knitter is led through it once and told of the other. The yarn
-needed is for both.
+needed covers both.
 """
 
 from __future__ import annotations
@@ -16,14 +16,14 @@ from stepper.plan.yarn_use import Amount, total
 _OF_TWO = r"(?:sleeve|mitten|mitt|glove|sock|stocking|slipper|legwarmer|front|cuff|strap|pocket|thumb|piece)"
 _MAKE_TWO = re.compile(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
 _PLURAL = re.compile(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
-"""A section of this name is knitted for one and meant for two."""
+"""A section of such a name is written once and meant for two."""
 _THE_OTHER = re.compile(
     rf"\b(?:second|other|left|right)\s+({_OF_TWO})\b.*\b(?:same|alike|likewise|identical|match(?:es)?|as\s+(?:the\s+|for\s+)*"
     rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
     re.I,
 )
 _WHOLE = ("mitten", "mitt", "glove", "sock", "stocking", "slipper", "legwarmer")
-"""What is a garment of its own, thumb and heel with it."""
+"""What is a garment in itself, with its thumb or heel."""
 
 
 def second_pieces(plan: Plan) -> tuple[range, ...]:
@@ -52,7 +52,7 @@ def with_second_pieces(plan: Plan, uses: Sequence[dict[str, Amount]]) -> tuple[d
 
     Args:
         plan: The plan.
-        uses: What `yarn_use` gave: for each round what it takes of each yarn.
+        uses: What `yarn_use` returned: for each round what it takes of each yarn.
     """
     made = list(uses)
     for piece in second_pieces(plan):
@@ -65,7 +65,8 @@ def with_second_pieces(plan: Plan, uses: Sequence[dict[str, Amount]]) -> tuple[d
 
 
 def _told_of(round_: Round, plan: Plan) -> bool | None:
-    """Return whether a remark asks for a second whole garment rather than a piece; None if for neither."""
+    """Return whether a remark asks for a second whole garment rather than a piece; None if it asks for
+    neither."""
     for remark in round_.remarks:
         other = _THE_OTHER.search(remark)
         if other is not None:
@@ -77,7 +78,8 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
 
 
 def _beginning(rounds: Sequence[Round], index: int, *, whole: bool) -> int:
-    """Return where the current piece was begun: on empty needles, and for a whole with nothing on hold."""
+    """Return where the current piece was begun: on empty needles, and for a whole garment with nothing on
+    hold."""
     for at in range(index, -1, -1):
         if rounds[at].before:
             continue

@@ -13,13 +13,14 @@ from stepper.craft.stitches import STITCHES, stitch
 from stepper.plan.blended_phrase import work_blended_phrase
 from stepper.plan.chart_work import work_chart
 from stepper.plan.counts import check_count
+from stepper.plan.crossings import check_crossings
 from stepper.plan.drafts import Template
 from stepper.plan.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.edge_shaping import work_at_edge
 from stepper.plan.established import establish
 from stepper.plan.even_change import work_evenly
 from stepper.plan.flat_or_round import closes
-from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows, work_together
+from stepper.plan.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.model import Run
 from stepper.plan.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.needle_and_yarn import break_yarn, change_needle, take_yarn
@@ -30,6 +31,7 @@ from stepper.plan.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.round_sources import Choice
 from stepper.plan.rounds import work_template
 from stepper.plan.row_elements import MisfitError, held_stitches
+from stepper.plan.side_by_side import work_together
 from stepper.plan.stripes import work_stripes
 from stepper.project.instructions import (
     AtIntervals,
@@ -37,6 +39,7 @@ from stepper.project.instructions import (
     BreakYarn,
     ChartWork,
     Count,
+    Crossed,
     EdgeRows,
     EdgeShaping,
     Evenly,
@@ -240,6 +243,11 @@ def _(instruction: EdgeShaping, needles: Needles) -> None:
 @work.register
 def _(instruction: Together, needles: Needles) -> None:
     work_together(instruction, needles)
+
+
+@work.register
+def _(instruction: Crossed, needles: Needles) -> None:
+    check_crossings(instruction, needles)
 
 
 @work.register

@@ -1,9 +1,9 @@
-"""Whether a yarn lasts: what is left in the balls against what the rest of the garment takes. No I/O.
+"""Forecast whether a yarn lasts: what is left in the balls against what the rest takes. No I/O.
 
 A weighing says two things at once: what is left and, given what was bought, how much her own knitting took so
-far. The second corrects the estimate for all that is still to be knitted. The more was knitted by then, the
-more it counts: estimate and weighing are joined by the inverse of their squared uncertainties (the usual
-weighted mean of two measurements).
+far. The second corrects the estimate for all that is still to be knitted. The more that was knitted by then,
+the more this counts: estimate and weighing are joined by the inverse of their squared uncertainties (the
+usual weighted mean of two measurements).
 """
 
 from __future__ import annotations
@@ -58,7 +58,7 @@ class Forecast:
     out: int | None = None
     """Index of the round in which it likely runs out; None if it lasts."""
     out_soonest: int | None = None
-    """The same if it takes as much as it may."""
+    """The same if it takes the most that it may."""
     buy: int = 0
     """Further skeins to buy so that it lasts even then."""
 
@@ -80,7 +80,7 @@ def forecast(
         plan: The plan as it is knitted.
         yarn: Key of the yarn.
         weighing: The last one of this yarn, if there is one.
-        uses: What each round takes, where it is at hand: of `yarn_use`, the second pieces with it.
+        uses: What each round takes, if at hand: from `yarn_use`, with the second pieces.
 
     Returns:
         None if the plan takes none of it, or nothing is known of its skein.
@@ -114,7 +114,7 @@ def forecast(
 
 
 def _with_allowance(amounts: list[Amount]) -> list[Amount]:
-    """Include the trade's allowance in the most it may take, as in what is bought to be on the safe side."""
+    """Include the trade's allowance in the most it may take, as when buying to be on the safe side."""
     whole = total(amounts)
     short = metres_to_be_sure(whole.likely_mm, whole.high_mm) - whole.high_mm
     if short <= 0:
@@ -194,7 +194,7 @@ def _ahead(
     factor: float,
     off: float | None,
 ) -> Forecast:
-    """Go on from a place until the yarn is used up or the garment is done."""
+    """Follow the yarn from a place until it is used up or the garment is done."""
     low = likely = high = 0.0
     out = soonest = None
     for index, amount in enumerate(ahead, start=first):

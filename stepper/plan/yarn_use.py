@@ -1,7 +1,7 @@
-"""How much of each yarn every round takes, from its stitches, floats, edges and ends. No I/O.
+"""Work out how much of each yarn every round takes: stitches, floats, edges and ends. No I/O.
 
 Every round is gone through run by run: a chart round by the colours in it, a row of lace by its yarn overs,
-a bind-off by its manner. Rounds that are alike are worked out once.
+a bind-off by its manner. Identical rounds are worked out once.
 """
 
 from __future__ import annotations
@@ -36,11 +36,11 @@ bobbles and the like. Spare: the trade's allowance, where the others do not come
 CAUSES: Final[tuple[Cause, ...]] = ("hand", "kinds", "ribbing", "floats", "edges", "ends", "spare")
 
 CARRIED_ROUNDS: Final = 10
-"""A yarn not used for longer is cut and joined anew. Common practice."""
+"""A yarn unused for longer is cut and joined again. Common practice."""
 _RIB_SHARE: Final = 0.25
-"""Share of either of knit and purl from which a round is called ribbing. Chosen here."""
+"""Least share of both knit and purl for a round to count as ribbing. Chosen here."""
 _NEEDLES: Final = (0.7, 1.4)
-"""How far a needle may be off the gauge's for the loop to go with it. Chosen here."""
+"""How far a needle may be off the gauge's for the loop to change with it. Chosen here."""
 
 _NOTHING: Final[Mapping[str, float]] = MappingProxyType({})
 
@@ -81,7 +81,7 @@ class Amount:
 
 
 def total(amounts: Iterable[Amount]) -> Amount:
-    """Add amounts up. What is uncertain is so in the same direction in all of them, so it adds up too."""
+    """Add amounts up. All of them are off in the same direction, so their uncertainties add up too."""
     parts: dict[str, float] = {}
     down: dict[str, float] = {}
     up: dict[str, float] = {}
@@ -95,7 +95,7 @@ def total(amounts: Iterable[Amount]) -> Amount:
 def yarn_use(plan: Plan) -> tuple[dict[str, Amount], ...]:
     """Return for each round what it takes of each yarn, by the key of the yarn.
 
-    Always: as many as the plan has rounds; empty ones where the plan knows no gauge.
+    Always as many as the plan has rounds; empty ones if the plan knows no gauge.
     """
     known: dict[tuple[object, ...], dict[str, Amount]] = {}
     ends = _ends(plan)
@@ -135,7 +135,7 @@ def round_use(round_: Round, loop: Loop) -> dict[str, Amount]:
 
 
 def is_ribbing(runs: tuple[Run, ...]) -> bool:
-    """Return whether a round is ribbing: knit and purl beside each other, all along."""
+    """Return whether a round is ribbing: knit and purl beside each other throughout."""
     counts = {"k": 0, "p": 0}
     changes, last = 0, ""
     for run in runs:
@@ -150,7 +150,7 @@ def is_ribbing(runs: tuple[Run, ...]) -> bool:
 
 
 def carried_stitches(runs: tuple[Run, ...], *, flat: bool) -> dict[str, int]:
-    """Return how many stitches each yarn passes behind in a round, where there is more than one yarn.
+    """Return how many stitches each yarn passes behind in a round, if there is more than one yarn.
 
     In the round a yarn goes all the way round; in a row from its first stitch to its last.
     Unit: stitches.
@@ -207,7 +207,7 @@ def _mm(take: StitchYarn, loop: Loop, needle: float, times: int) -> Three:
 
 
 def _needle_factor(round_: Round, loop: Loop) -> float:
-    """Return how the loop goes with the needle in hand, where it is not the gauge's.
+    """Return the factor by which the loop changes with the needle in hand, if that is not the gauge's.
 
     Source: loops are drawn around the needle, so their length goes with its thickness; an assumption.
     """
@@ -222,7 +222,7 @@ def _floats(straight_mm: float) -> Amount:
 
 
 def _ends(plan: Plan) -> dict[int, list[str]]:
-    """Find the rounds in which a yarn begins or ends, and which yarns; one for each end to weave in."""
+    """Find the rounds in which yarns begin or end, with a yarn's key for each end to weave in."""
     ends: dict[int, list[str]] = {}
     last: dict[str, int] = {}
     for round_ in plan.rounds:

@@ -1,1 +1,1 @@
-"""Project text to a checked project."""
+"""Read project text into a checked project."""

@@ -1,6 +1,6 @@
-"""What the knitter does differently, as rules: words to records, and whether they fit the file. No I/O.
+"""Read the knitter's rules for what she does differently, and check that they fit the file. No I/O.
 
-The rules, each with `in SECTION` at its end where it is for one section only:
+The rules, each ending in `in SECTION` if it is for one section only:
 
 - `no bobbles` · `no needle change` · `needle 3.75 mm instead of 4 mm`
 - `body 4 cm longer`, `sleeves 6 rounds shorter`
@@ -8,10 +8,10 @@ The rules, each with `in SECTION` at its end where it is for one section only:
 - `k1, p1 rib instead of k2, p2`
 - `size 3 in sleeves`
 - `240 sts at Final increase`: another count for an evenly spread line, by its label
-- `keep 20 sts free at centre front and back`: no evenly spread change there; rounds are taken to begin at the
-  centre back unless the rule ends with `from the side`
+- `keep 20 sts free at centre front and back`: no evenly spread change there; rounds are assumed to begin at
+  the centre back unless the rule ends with `from the side`
 
-A section is named in full, or by a word of its name: `sleeves` is every section with `sleeve` in its name.
+A section is named in full, or by a word of its name: `sleeves` means every section with `sleeve` in its name.
 """
 
 from __future__ import annotations
@@ -39,7 +39,7 @@ EXAMPLES = (
     "keep 20 sts free at centre front in yoke",
     "note: free words",
 )
-"""One of each, for the hint where a rule is not understood."""
+"""One rule of each kind, for the hint when a rule is not understood."""
 
 _IN = r"(?:\s+in\s+(?:the\s+)?(?P<section>.+?))?"
 _RIB = r"[kp]\s*\d+(?:\s*,\s*[kp]\s*\d+)+"
@@ -72,11 +72,11 @@ _IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
 
 
 def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alteration | None:
-    """Read a rule; None if the words are none.
+    """Read a rule; None if the words are not one.
 
     Args:
-        text: As it stands in the file.
-        place: Where it stands.
+        text: The rule as written in the file.
+        place: Where it is in the file.
         inches: Whether a length without a unit is in inches.
     """
     plain = " ".join(text.split())
@@ -203,7 +203,7 @@ def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
 
 
 def meets(alteration: Alteration, section: str) -> bool:
-    """Return whether an alteration is for a section: by its name, or by a word of it in either number."""
+    """Return whether an alteration is for a section: by its name, or a word of it, singular or plural."""
     if not alteration.section:
         return True
     wanted, name = alteration.section.casefold(), section.casefold()
@@ -217,7 +217,7 @@ def check_alterations(
     sizes: Sequence[str],
     problems: list[Problem],
 ) -> None:
-    """Report alterations for a section, a label or a size that the file does not have."""
+    """Report alterations that name a section, a label or a size the file does not have."""
     names = [section.name for section in sections]
     for alteration in alterations:
         if alteration.section and names and not any(meets(alteration, name) for name in names):

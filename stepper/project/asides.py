@@ -1,8 +1,8 @@
-"""Words beside an instruction - a name, a place, a label - and whether they instruct themselves. No I/O.
+"""Tell whether words beside an instruction - a name, a place, a label - are instructions too. No I/O.
 
-The name of a part, the words that say along which edge stitches are picked up, a label and a remark are free
-text. Free text may hide an instruction: "bind off 4 sts for underarm every other row". Words that say what to
-do, how often or in which rows are therefore never taken as part of it: the line is refused instead.
+The name of a part, the edge along which stitches are picked up, a label and a remark are free text, and free
+text may hide an instruction: "bind off 4 sts for underarm every other row". Words that say what to do, how
+often or in which rows are therefore never accepted as part of it: the line is refused instead.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ _PLACES = (
     r"(?:at\s+)?(?:the\s+)?(?:end|beg(?:inning|in)?|start)\s+of\s+(?:the\s+|this\s+)?(?:rows?|rnds?|rounds?)\b|"
     r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+\d)|row(?:s|-)?\s*(?:ends?|edges?)\b"
 )
-"""Places named with such words that instruct nothing: the end of the row, the cast-on edge, row ends."""
+"""Places named with such words but not instructions: the end of the row, the cast-on edge, row ends."""
 
 _INSTRUCTING = re.compile(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
@@ -51,7 +51,7 @@ _LABEL = re.compile(
     r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except)(?![\w-])",
     re.I,
 )
-"""Words in a label that say how often, in which rows, on which needle or for whom: no name of a line."""
+"""Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
 _LABEL_VERBS = re.compile(
     r"(?:(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
@@ -63,14 +63,14 @@ _NAMED = re.compile(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
 _NUMBERED = re.compile(r"^(?P<name>[^\d()\[\],]*?[a-z]\s+(?:round|rnd|row))\s+\d{1,3}$", re.I)
-"""A name with a number, as pages call the rounds of a shaping one after the other: "Dec rnd 2"."""
+"""A name with a number, as pages call the successive rounds of a shaping: "Dec rnd 2"."""
 _NO_NAME = re.compile(
     r"\b(?:after|before|since|from|for|through|to|till|than|as|of|off|like|if|when|where|in|on|at|with|by|and|or|the|an?|"
     r"work\w*|continu\w*|cont|change|switch|using|knit|purl|cast|bind|turn|join\w*|rejoin|begin\w*|start\w*|end\w*|"
     r"see|follow\w*|skip|omit)\b",
     re.I,
 )
-"""Words with which "rnd 2" is a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
+"""Words that make "rnd 2" a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
 _WORK_TIMES = re.compile(
     r"(?:\s*[(\[]?\s*\bwork(?:ed)?\s+|\s*[(\[]\s*|\s*,\s*)(?:(\d{1,3})\s*(?:times|x)|x\s*(\d{1,3})|(twice))\s*[)\]]?$",
     re.I,
@@ -78,10 +78,10 @@ _WORK_TIMES = re.compile(
 
 
 def label_times(label: str) -> tuple[str, int]:
-    """Take how often it is worked off a label: `Inc round (work 3 times)`.
+    """Split off the number of times from a label: `Inc round (work 3 times)`.
 
     Returns:
-        The label, and how often; 0 if it does not say.
+        The label, and the number of times; 0 if it does not say.
     """
     match = _WORK_TIMES.search(label)
     name = label[: match.start()].strip(" ,") if match else label
@@ -91,13 +91,13 @@ def label_times(label: str) -> tuple[str, int]:
 
 
 def label_instructs(label: str) -> str:
-    """Return the words of a label that instruct (`Dec round, every 4th round`); empty if it only names."""
+    """Return the words of a label that instruct (`Dec round, every 4th round`); empty if there are none."""
     name, _ = label_times(label)
     numbered = _NUMBERED.match(name)
     if numbered is not None and not _NO_NAME.search(numbered.group("name")):
         name = numbered.group("name")
     if re.match(r"(?:for\s+)?sizes?\b", name, re.I):
-        return ""  # a line for some sizes, which is told from a label by their names
+        return ""  # a line for some sizes: the size names set it apart from a label
     found = _LABEL.search(name)
     if found is not None:
         return found.group()
@@ -117,13 +117,13 @@ def instructs(words: str) -> re.Match[str] | None:
         words: The words, without those that introduce them.
 
     Returns:
-        The match, its offset counted in `words`; None if the words only name or place something.
+        The match, with offsets into `words`; None if the words only name or locate something.
     """
     return _first(_INSTRUCTING, words)
 
 
 def commands(words: str) -> re.Match[str] | None:
-    """Find the first word of a remark that works stitches or rows; numbers alone are only said."""
+    """Find the first word of a remark that works stitches or rows; a bare number does not count as one."""
     return _first(_ROWS, words)
 
 

@@ -1,4 +1,4 @@
-"""What has to be known for a first project file, asked one thing at a time. No I/O."""
+"""Ask, one question at a time, what a first project file needs. No I/O."""
 
 from __future__ import annotations
 
@@ -11,21 +11,21 @@ from stepper.project.quoting import listed, size_line, value
 from stepper.project.sizes import find_size, read_sizes
 
 Answers = Mapping[str, str]
-"""What was answered so far, by the name of the question."""
+"""The answers so far, by the name of the question."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StartQuestion:
-    """One thing to ask."""
+    """One question."""
 
     name: str
     text: str
     default: str
-    """What an empty answer stands for."""
+    """What an empty answer means."""
     trouble: Callable[[str, Answers], str]
-    """Says what is wrong with an answer, as a sentence; empty where it will do."""
+    """Returns what is wrong with an answer, as a sentence; empty if it will do."""
     only: Callable[[Answers], bool] = lambda _: True
-    """Says whether it is asked at all, after the answers so far."""
+    """Returns whether it is asked at all, given the answers so far."""
 
 
 def _any(_answer: str, _answers: Answers) -> str:
@@ -101,11 +101,11 @@ QUESTIONS = (
         name="shape", text="Is it knitted in the round or in rows?", default="round", trouble=_round
     ),
 )
-"""What is asked, in this order."""
+"""The questions, in the order asked."""
 
 
 def default_of(question: StartQuestion, answers: Answers) -> str:
-    """Return what an empty answer stands for; for the size knitted, the middle one."""
+    """Return what an empty answer means; for the size to knit, the middle one."""
     if question.name == "size":
         names = read_sizes(answers["sizes"])
         return names[(len(names) - 1) // 2]
@@ -113,10 +113,10 @@ def default_of(question: StartQuestion, answers: Answers) -> str:
 
 
 def first_file(answers: Answers) -> str:
-    """Write the commented project file of a garment that has just been begun.
+    """Write the commented project file of a newly begun garment.
 
     Args:
-        answers: Everything asked, each without trouble.
+        answers: The answer to every question, each accepted.
 
     Returns:
         The whole file. Always: it passes every check.
@@ -125,7 +125,7 @@ def first_file(answers: Answers) -> str:
 
 
 def _head_rows(answers: Answers) -> list[str]:
-    """Write the title, the sizes, the size that is knitted, and the yarn."""
+    """Write the title, the sizes, the size to knit, and the yarn."""
     inches = answers["units"].lower() == "in"
     names = read_sizes(answers["sizes"])
     found = find_size(answers.get("size", ""), names)
@@ -155,7 +155,7 @@ def _head_rows(answers: Answers) -> list[str]:
 
 
 def _gauge_rows(answers: Answers) -> list[str]:
-    """Write the gauge, and how charts and alterations would be written."""
+    """Write the gauge, and samples of how charts and alterations are written."""
     over = "4 in" if answers["units"].lower() == "in" else "10 cm"
     return [
         f"gauge:                          # stitches and rounds over {over}; blocked: after washing",

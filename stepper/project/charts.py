@@ -1,4 +1,4 @@
-"""Charts drawn as text: one line a round, the first round at the bottom, one sign a stitch. No I/O.
+"""Read charts drawn as text: a line for each round, the first at the bottom, a sign for each stitch. No I/O.
 
 A cable is drawn over as many squares as it has stitches: `cccc` is one 2/2 RC.
 
@@ -21,7 +21,7 @@ MAX_ROUNDS = 500
 
 
 def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | Problem:
-    """Read what a sign of the key stands for: a yarn, a stitch, or both (`A p`)."""
+    """Read what a sign in the key stands for: a yarn, a stitch, or both (`A p`)."""
     plain = " ".join(meaning.split())
     if plain.lower() in _NO_STITCH:
         return Cell("", None)
@@ -42,14 +42,14 @@ def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | P
 
 
 def _usual(widths: Iterable[int]) -> int:
-    """Return the width that most rounds have; of equals, the one met first."""
+    """Return the width that most rounds have; in a tie, the first seen."""
     return Counter(widths).most_common(1)[0][0]
 
 
 def draw_chart(
     name: str, lines: Sequence[tuple[str, Span]], key: Mapping[str, Cell], place: Span
 ) -> tuple[Chart | None, list[Problem]]:
-    """Make a chart of its drawn lines.
+    """Make a chart from its drawn lines.
 
     Args:
         name: Name of the chart.
@@ -58,7 +58,7 @@ def draw_chart(
         place: Where the chart begins in the file.
 
     Returns:
-        The chart, or nothing with the problems that stopped it.
+        The chart, or None with the problems that stopped it.
     """
     drawn = [(text.rstrip(), where) for text, where in lines if text.strip()]
     if " " in key:  # a blank square may end a line, and editors take blanks off there
@@ -99,9 +99,9 @@ def draw_chart(
 def _crossed(
     name: str, number: int, cells: list[Cell], where: Span, problems: list[Problem]
 ) -> tuple[Cell, ...]:
-    """Put the squares of each cable together: the first is the cable, the others are no stitch.
+    """Join the squares of each cable: the first becomes the cable, the others `no stitch`.
 
-    A cable in a square of its own stands for itself alone.
+    A cable drawn in a single square stays as it is.
     """
     made = list(cells)
     at = 0

@@ -1,4 +1,4 @@
-"""What is known of a file while it is read from the top: the values so far, and the problems. No I/O."""
+"""The state of a file as it is read from the top: the values so far, and the problems. No I/O."""
 
 from __future__ import annotations
 
@@ -10,12 +10,12 @@ from stepper.project.pictures import Pixels
 from stepper.project.problems import Problem
 
 Pictures = Callable[[str], Pixels | str]
-"""Gives a picture by the name the file has for it, or what is wrong with it as a sentence."""
+"""Returns the picture that the file names, or what is wrong with it as a sentence."""
 
 
 @dataclass(slots=True, kw_only=True)
 class FileDraft:
-    """What is known so far, while the file is read from the top."""
+    """What is known so far, as the file is read from the top."""
 
     text_lines: list[str]
     problems: list[Problem] = field(default_factory=list)
@@ -25,6 +25,6 @@ class FileDraft:
     fabrics: dict[str, Fabric] = field(default_factory=dict)
     charts: dict[str, Chart] = field(default_factory=dict)
     faulty: set[str] = field(default_factory=set)
-    """Names of charts that are there but could not be read: lines that speak of them are not checked."""
+    """Names of charts that could not be read: lines that use them are not checked."""
     pictures: Pictures | None = None
     """Finds the pictures that charts name; None if there is no folder to look in."""

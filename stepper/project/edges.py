@@ -1,4 +1,4 @@
-"""Changes at the edges of rows in the parsed tree, as instruction records."""
+"""Turn changes at the edges of rows in the parsed tree into instruction records."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ from stepper.project.stitchwork import Element, Numbers, Until, Work
 
 _SMALL = ("zero", "one", "two", "three", "four", "five")
 _INSET = 1
-"""Stitches between the edge and a change where the words do not say how many; common practice."""
+"""Stitches between the edge and a change if the words do not say how many; common practice."""
 _BESIDE = ("FOR_NAME", "MANNER", "MODIFIER")
 _AT_BEGINNING = "stitches are bound off at the beginning of a row."
 _HINT = 'Write "at the beginning of the next 2 rows".'
@@ -29,7 +29,7 @@ _HINT = 'Write "at the beginning of the next 2 rows".'
 
 @dataclass(slots=True, kw_only=True)
 class EdgeBuilder(ShapingBuilder):
-    """Builds the records of what is changed at the beginning, the end or one edge of rows."""
+    """Builds the records of changes at the beginning, the end or one edge of rows."""
 
     # --- a stitch or two at the ends: "inc 1 st at each end of every 4th row" ---
 
@@ -37,6 +37,10 @@ class EdgeBuilder(ShapingBuilder):
         trees = [child for child in tree.children if hasattr(child, "data")]
         first, legs = self.when(trees[0])
         return self._ended(tree, legs, first)
+
+    def _do_ends_filling(self, tree: Any) -> Sentence:
+        """Read a change at the ends that goes on as long as the rounds beside it."""
+        return self._ended(tree, (self.filling(tree),))
 
     def _do_ends_times(self, tree: Any) -> Sentence:
         place = self._tree_place(tree)
@@ -57,7 +61,7 @@ class EdgeBuilder(ShapingBuilder):
         return self._ended(tree, self._next_then(tree))
 
     def _next_then(self, tree: Any) -> tuple[Leg, ...]:
-        """Read "at beg of next 2 rows, then every 4th row twice": the intervals, those rows the first."""
+        """Read "at beg of next 2 rows, then every 4th row twice" as intervals, the first for those rows."""
         place = self._tree_place(tree)
         numbers = [child for child in tree.children if type_of(child) == "NUMBERS"]
         rows = numbers[1:] if type_of(tree.children[0]) == "EDGE" else numbers
@@ -83,7 +87,7 @@ class EdgeBuilder(ShapingBuilder):
         return AtIntervals("", legs, False, place, written, first)
 
     def _inset(self, tree: Any) -> int:
-        """Return how far from the edge a change is worked; told as taken for granted where nobody says."""
+        """Return how far from the edge a change is worked; reported as assumed if the line does not say."""
         token = next((child for child in tree.children if type_of(child) == "INSET"), None)
         if token is None:
             text = "how far from the edge it is worked is not said; one stitch in from the edge is taken."
@@ -95,7 +99,7 @@ class EdgeBuilder(ShapingBuilder):
         return int(found) if found.isdigit() else _SMALL.index(found)
 
     def _ends(self, stitch: str, number: int, where: str, inset: int, tree: Any) -> Phrase:
-        """Write out the row that changes its ends."""
+        """Write out the row with the change at its ends."""
         place = self._tree_place(tree)
         uses = number * (2 if stitch == "dec" else 1)
         change = Work(stitch, Numbers((number,), place), None, place)
@@ -156,7 +160,7 @@ class EdgeBuilder(ShapingBuilder):
         return self._edged(tree, (leg,), self._where(tree))
 
     def _do_edge_here(self, tree: Any) -> Sentence:
-        """Read "cast on 6 sts at end of row": behind the stitches of the row just worked."""
+        """Read "cast on 6 sts at end of row": after the stitches of the row just worked."""
         where = self._where(tree)
         if "end" not in where.split():
             return self._do_edge_once(tree)
@@ -197,6 +201,6 @@ class EdgeBuilder(ShapingBuilder):
 
 
 def edge_of(where: str) -> str:
-    """Return the edge that words name: `neck`, `armhole`, `front` or `side`; empty for an end of the row."""
+    """Return the edge named: `neck`, `armhole`, `front` or `side`; empty for an end of the row."""
     found = re.search(r"\b(neck|armhole|front|side)\s+edges?\b", where)
     return found.group(1) if found and "both" not in where else ""

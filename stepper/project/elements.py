@@ -1,4 +1,4 @@
-"""The parts of a round in the parsed tree, and the numbers and lengths in them, as instruction records."""
+"""Turn the parts of a round in the parsed tree, with their numbers and lengths, into instruction records."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ from stepper.project.stitchwork import (
 MOST = 9999
 """The largest number a line may hold: stitches, rounds or times."""
 WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-"""Small numbers that patterns print in words."""
+"""Small numbers that patterns print as words."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -41,15 +41,15 @@ class ElementBuilder:
 
     place_of: Callable[[int, int], Span]
     words: int
-    """How many sizes the pattern has; 0 where that is not known."""
+    """How many sizes the pattern has; 0 if unknown."""
     problems: list[Problem] = field(default_factory=list)
     inches: bool = False
     said: list[str] = field(default_factory=list)
-    """Words that are worth no stitches, to be said beside the line."""
+    """Words that work no stitches, to be said with the line."""
     assumed: list[Assumed] = field(default_factory=list)
     """What the line leaves open."""
     picked_from: str = ""
-    """`WS` where stitches are picked up from that side."""
+    """`WS` if stitches are picked up from that side."""
 
     # --- small parts ---
 
@@ -103,7 +103,7 @@ class ElementBuilder:
     # --- inside a round ---
 
     def _goal_name(self, tree: Any) -> str:
-        """Return which marker, or which stitch at a turn, a goal means; tell a marker taken as the next."""
+        """Return which marker, or stitch at a turn, a goal means; note a marker assumed to be the next."""
         name = _named_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
@@ -172,7 +172,7 @@ class ElementBuilder:
         return PickUp(self._numbers(number), self._one(place), along, place, True)
 
     def _say_how(self, tree: Any) -> None:
-        """Keep that stitches are picked up purlwise."""
+        """Note that stitches are picked up purlwise."""
         if "purl" in str(tree.children[0]).lower():
             self.said.append("pick up and purl")
 
@@ -208,7 +208,7 @@ class ElementBuilder:
         return Across(named(words), self._tree_place(tree), number, code)
 
     def _number_in(self, words: str, tree: Any) -> tuple[Numbers | None, str]:
-        """Take the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
+        """Split the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
         match = re.match(r"\s*(\d+(?:\s*[(\[][\d\s,;]+[)\]])?)(?:\s+|$)", words)
         words = re.sub(r"^\s*held\b\s*", "", words[match.end() :] if match else words, flags=re.I)
         words = re.sub(r"^(sts|stitches)$", "", words.strip(), flags=re.I)
@@ -261,7 +261,7 @@ class ElementBuilder:
         return Until("pattern", goal, short, None, place, self._goal_name(tree.children[-1]), ribbed)
 
     def _established(self, tree: Any) -> bool:
-        """Refuse a fabric that a stretch of a row would have to set up: it goes on with what is there.
+        """Refuse a fabric that part of a row would have to set up: it can only continue what is there.
 
         Returns:
             Whether the words say that what is there is a rib.
@@ -316,8 +316,8 @@ class ElementBuilder:
             more = any(token.type == "MORE" for token in rep.children)
             token = next(token for token in rep.children if token.type in ("NUMBERS", "TWICE"))
             times = self._often(token, place)
-            # "rep from * 3 times" comes on top of the once it was worked before the words; some patterns
-            # print the times in all, so without "more" there are two readings.
+            # "rep from * 3 times" comes after working it once; some patterns print the total, so without
+            # "more" there are two readings.
             times = Numbers(tuple(value + 1 for value in times.values), times.place)
             return Several(self._inside(inside), times, "times", None, place, 0 if more else 1)
         if rep.data == "star_to":
@@ -396,7 +396,7 @@ def _is_manner(value: object) -> bool:
 
 
 def _named_goal(tree: Any) -> str:
-    """Return which marker, or which stitch at a turn, the words of a goal mean."""
+    """Return which marker, or stitch at a turn, the words of a goal mean."""
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if _GOALS.get(tree.data) in ("turn", "past"):
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"

@@ -1,4 +1,4 @@
-"""How she wants even changes spaced, as the file says: in which manner, and over how many rounds. No I/O."""
+"""Read how the knitter wants even changes spaced: in which manner, and over how many rounds. No I/O."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ _NAMES = {
 
 
 def read_spacing(fields: Fields, draft: FileDraft) -> Manner:
-    """Read `spacing`: `evenly mixed`, `sayable` or `in two runs`; sayable where it is not given."""
+    """Read `spacing`: `evenly mixed`, `sayable` or `in two runs`; `sayable` if it is not given."""
     node = fields.text("spacing")
     if node is None:
         return Manner.SAYABLE
@@ -33,7 +33,7 @@ def read_spacing(fields: Fields, draft: FileDraft) -> Manner:
 
 
 def read_rounds_over(fields: Fields, draft: FileDraft) -> int:
-    """Read `over` beside a switch: the rounds over which its change is spread, `2 rounds`; else one."""
+    """Read `over` at a switch (`2 rounds`): the rounds over which its change is spread; 1 if not given."""
     node = fields.text("over")
     if node is None:
         return 1

@@ -1,9 +1,9 @@
-"""Why a line is not understood, and which legal word was probably meant. No I/O.
+"""Explain why a line is not understood, and which legal word was probably meant. No I/O.
 
 Theory of operation. The grammar stops at the misspelt word, or at another word of its sentence. Each word
-there is tried in turn: a legal word one slip away is put in its place, and the line is read again. A word
-that makes the whole line readable is the one that was meant; where several do, all of them are told. The
-search then goes on in the mended line, so that a line with two slips gives two problems.
+around it is tried in turn: it is replaced by a legal word one slip away, and the line is read again. A word
+that makes the whole line readable is the one that was meant; if several do, all are reported. The search then
+continues in the mended line, so that a line with two slips gives two problems.
 """
 
 from __future__ import annotations
@@ -20,19 +20,19 @@ from stepper.project.unsupported import unsupported
 _MOST_REPAIRS = 4
 _MOST_TWINS = 6
 _MOST_TRIALS = 80
-"""Lines read in the search for one word; each costs about a third of a millisecond."""
+"""Most lines read in the search for one word; each costs about a third of a millisecond."""
 _MOST_MENDED = 1000
-"""Letters of a line in which a misspelt word is looked for; in longer ones each trial costs too much."""
+"""Longest line searched for a misspelt word, in letters; in longer ones each trial costs too much."""
 _WORD = re.compile(r"[^\W_][\w'&]*")
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
 
 @dataclass(frozen=True, slots=True)
 class Repair:
-    """One word, and the legal words it may stand for."""
+    """One word, and the legal words that may have been meant."""
 
     offset: int
-    """Place of the word in the line as it stands, from 0."""
+    """Offset of the word in the line as written, from 0."""
     word: str
     twins: tuple[str, ...]
     """Nearest first."""
@@ -50,11 +50,11 @@ class Slip:
 
 @dataclass(frozen=True, slots=True)
 class Explained:
-    """What is wrong with a line, and how it reads when the words that were meant are put in."""
+    """What is wrong with a line, and how it reads with the words that were meant."""
 
     slips: tuple[Slip, ...]
     mended: str
-    """The line with the suggested words; empty where no words mend it."""
+    """The line with the suggested words; empty if none mend it."""
     repairs: tuple[Repair, ...] = ()
 
 
@@ -70,11 +70,11 @@ def explain(
 
     Args:
         plain: The line, made plain.
-        start: Where its body begins, behind the label.
+        start: Where its body begins, after the label.
         stopped: Where the reading of the body stopped.
-        names: Words that the garment itself adds: charts, yarns.
-        examples: Legal lines, one of which is offered where it says almost the same.
-        trials: How many lines may still be read in the search for words that were meant; no bound if None.
+        names: Words that the garment adds: charts, yarns.
+        examples: Legal lines, one of which is offered if it says almost the same.
+        trials: How many lines may still be read in the search for the words meant; no bound if None.
     """
     if stopped.why and len(plain) > _MOST_MENDED:
         return Explained((Slip(start + stopped.offset, 1, stopped.why, stopped.hint),), "")
@@ -90,7 +90,7 @@ def explain(
 
 
 def meant_words(repair: Repair) -> str:
-    """Ask for the word that was meant."""
+    """Ask which word was meant."""
     choices = one_of(f'"{twin}"' for twin in repair.twins)
     return f"Did you mean {choices}?"
 
@@ -101,7 +101,7 @@ def _repaired(repair: Repair) -> Slip:
 
 
 def misspelt_head(label: str | None) -> Repair | None:
-    """Find a head taken for a label by a slip: "Rdn 1"; None if the label is one."""
+    """Find a misspelt head that was read as a label: "Rdn 1"; None if it really is a label."""
     match = re.match(r"(?:short[-\s]?)?([a-z]+)\.?\s*\d", label or "", re.I)
     word = match.group(1) if match else ""
     if match is None or len(word) < 2 or word.lower() in _HEADS or word.lower() in legal_words():
@@ -113,10 +113,10 @@ def misspelt_head(label: str | None) -> Repair | None:
 def _stopped_at(
     plain: str, start: int, stopped: Stopped, names: frozenset[str], examples: tuple[str, ...]
 ) -> Slip:
-    """Say which word stops the line, and what to write instead where that is known.
+    """Say which word stops the line, and what to write instead if that is known.
 
-    The word at which the reading stops may be a good one, as "using" is, and the one behind it the stranger:
-    of the words from there to the end of the sentence the first that stands in no legal line is told.
+    The word at which the reading stops may be legal, as "using" is, and the one after it unknown: the first
+    word from there to the end of the sentence that is in no legal line is reported.
     """
     offset = start + stopped.offset
     kind = unsupported(plain)
@@ -143,7 +143,7 @@ def _expecting(stopped: Stopped) -> str:
 
 
 def _stranger(plain: str, offset: int, names: frozenset[str]) -> re.Match[str] | None:
-    """Find the first word from a place to the end of its sentence that no legal line has."""
+    """Find the first word from an offset to the end of its sentence that is in no legal line."""
     end = re.compile(r"[.!](?=\s|$)").search(plain, offset)
     known = (
         legal_words()
@@ -165,26 +165,26 @@ _COMMON = frozenset(
         "markers", "is", "are", "be", "it", "this", "these", "that", "your", "you",
     }
 )  # fmt: skip
-"""Words that stand in any sentence of a pattern, and stop none."""
+"""Words that may be in any sentence of a pattern, and never stop it."""
 
 
 @dataclass(slots=True)
 class Trials:
-    """How many lines may still be read to find words that were meant, in one file.
+    """How many more lines may be read to find the words meant, in one file.
 
-    Each word that is tried costs the reading of a line; a file with seventy bad lines would cost seconds.
+    Each word tried costs the reading of a line; a file with seventy bad lines would take seconds.
     """
 
     left: int = 600
 
 
 def mend(plain: str, names: frozenset[str], trials: Trials | None = None) -> tuple[list[Repair], str | None]:
-    """Put legal words for misspelt ones, one after the other, until the line reads.
+    """Replace misspelt words by legal ones, one after the other, until the line reads.
 
     Returns:
-        The words, in the order of the line, and the mended line; None if it still does not read.
+        The words, in line order, and the mended line; None if it still does not read.
     """
-    # A yarn is told by its capitals: "in MC".
+    # A yarn is known by its capitals: "in MC".
     known = legal_words() | names | {part for name in names for part in name.lower().split()}
     text, repairs, grown = plain, list[Repair](), list[tuple[int, int]]()
     for _ in range(_MOST_REPAIRS):
@@ -205,7 +205,7 @@ def mend(plain: str, names: frozenset[str], trials: Trials | None = None) -> tup
 
 
 def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair | None:
-    """Find the word whose legal twin lets the line be read, to its end or at least further."""
+    """Find the word whose legal replacement lets the line be read to its end, or at least further."""
     further: Repair | None = None
     trials = 0
     for count, _, match, twins in _candidates(text, stop, known):
@@ -231,7 +231,7 @@ def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair |
 def _candidates(
     text: str, stop: int, known: frozenset[str]
 ) -> list[tuple[float, int, re.Match[str], list[str]]]:
-    """List the words around a place with their twins: fewest slips first, unknown words before known ones."""
+    """List the words around an offset with their replacements: fewest slips first, unknown words first."""
     words = list(_WORD.finditer(text))
     at = next((number for number, match in enumerate(words) if match.end() > stop), len(words))
     found = []
@@ -287,7 +287,7 @@ def _whole_words(plain: str, offset: int) -> str:
 
 
 def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
-    """Offer a legal line that says almost the same, whatever the numbers; else only the note."""
+    """Offer a legal line that says almost the same, numbers aside; else only the note."""
     said = _bare(body)
     best, shared = "", 0.0
     for example in examples:
@@ -302,11 +302,11 @@ def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
 
 
 _ALIKE = 0.75
-"""How alike two lines are for one to be offered for the other. Range: 0 to 1; an assumption."""
+"""How alike two lines must be for one to be offered for the other. Range: 0 to 1; an assumption."""
 _MOST_STRANGE = 2
 _AS_NOTE = "Words that are only to be said can stand as a note: Note: …"
 
 
 def _bare(line: str) -> list[str]:
-    """Return the words of a line, its numbers all alike."""
+    """Return the words of a line, every number replaced by the same sign."""
     return [re.sub(r"\d+", "9", word) for word in re.findall(r"[a-z0-9*]+", line.lower())]

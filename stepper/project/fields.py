@@ -1,6 +1,6 @@
-"""Reading a mapping key by key: what is missing, what is given twice, what is not a key at all. No I/O.
+"""Read a mapping key by key, reporting keys that are missing, given twice or unknown. No I/O.
 
-A misspelt key is told once and then taken for the key that was meant, so that nothing seems to be missing.
+A misspelt key is reported once and then read as the key that was meant, so that nothing seems missing.
 """
 
 from __future__ import annotations
@@ -20,11 +20,11 @@ KEYS = frozenset(
         "spacing", "over",
     }
 )  # fmt: skip
-"""Keys of the outline. One of these is never taken for another of them, misspelt."""
+"""Keys of the outline. None of these is ever taken for a misspelling of another."""
 
 
 class Fields:
-    """The keys of one mapping, taken one after the other; what is left over is a problem."""
+    """The keys of one mapping, taken one by one; any left over is a problem."""
 
     def __init__(self, node: Mapping, what: str, problems: list[Problem]) -> None:
         self.node = node
@@ -42,11 +42,11 @@ class Fields:
             self.found[name] = (key, value)
 
     def place(self, name: str) -> Span:
-        """Return the place of a key, or of the mapping where the key is not there."""
+        """Return the place of a key, or of the mapping if the key is missing."""
         return self.found[name][0].place if name in self.found else self.node.place
 
     def take(self, name: str, *, required: bool = False) -> Node | None:
-        """Take the value of a key, or of the one key that is a misspelling of it."""
+        """Take the value of a key, or of the one key that misspells it."""
         self.asked.append(name)
         if name in self.found:
             return self.found[name][1]
@@ -66,7 +66,7 @@ class Fields:
         return None
 
     def _misspelt(self, name: str) -> str | None:
-        """Find the key that is this one with a slip: no legal key, and nearest to this of all legal ones."""
+        """Find the key that misspells this one: not legal itself, and nearer to this than to other keys."""
         for other in self.found:
             if other in self.asked or other.lower() in KEYS:
                 continue
@@ -108,7 +108,7 @@ class Fields:
         return []
 
     def close(self) -> None:
-        """Report every key that nothing asked for."""
+        """Report every key that was not taken."""
         for name, (key, _) in self.found.items():
             if name not in self.asked:
                 asked = [each for each in dict.fromkeys(self.asked) if each not in self.found]

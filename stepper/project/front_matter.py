@@ -1,9 +1,9 @@
-"""Of what kind a sentence of front matter is: sizes, gauge, yarn, abbreviations. No I/O.
+"""Tell what kind of front matter a sentence is: sizes, gauge, yarn, abbreviations. No I/O.
 
-Theory of operation. A row under a heading is of the heading's kind; under "Materials", and where no heading
-stands, the words and the form of the sentence tell. What holds an instruction is never front matter, but for
-forms that say what something means: an abbreviation and its words, a gauge. What is neither prose nor has one
-of the forms has no kind, so that the knitter is sent to it.
+Theory of operation. A row under a heading is of the heading's kind; under "Materials", and under no heading,
+the words and the form of the sentence decide. A sentence that holds an instruction is never front matter,
+except forms that say what something means: an abbreviation and its words, a gauge. What is neither prose nor
+one of these forms has no kind, so that the knitter is sent to it.
 """
 
 from __future__ import annotations
@@ -32,8 +32,8 @@ KINDS = (
     "copyright",
     "heading",
 )
-"""Every kind of what need not be knitted. `page`: page numbers, running heads, addresses, rules. `heading`:
-the name of a part, which its section bears."""
+"""Every kind of text that is not knitted. `page`: page numbers, running heads, addresses, rules. `heading`:
+the name of a part, which becomes the name of its section."""
 
 _HEADED = (
     (r"finished\s+size|(?:finished|knitted|actual)?\s*(?:measurements?|dimensions?)|finished|ease"
@@ -58,14 +58,14 @@ _KNOWN = (
     r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
 )
 _DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
-"""An abbreviation and what it means, wherever it stands."""
+"""An abbreviation and what it means, anywhere."""
 _LISTED = re.compile(
     r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
     r"|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
     r"\s*(?:[=:–—]|-\s|\s)\s*(?P<words>\S.*)$",
     re.I,
 )
-"""An abbreviation and its meaning in a list of them; the sign between may have been lost in copying."""
+"""An abbreviation and its meaning in a list; the sign between them may have been lost in copying."""
 _SPELT_OUT = re.compile(
     r"(?:knit|purl|bind|cast|repeat|increas|decreas|slip|place|contin|begin|make|making|remove|yarn|wrap)",
     re.I,
@@ -117,7 +117,7 @@ _TABLE = re.compile(
     rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$"
 )
 _COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
-"""What is measured, with its numbers in the next row."""
+"""A measurement whose numbers are in the next row."""
 _SIZES = re.compile(
     r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
     r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
@@ -152,7 +152,7 @@ _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
 def kind_under(heading: Heading) -> str:
-    """Return the kind of what stands under a heading of front matter."""
+    """Return the kind of the text under a heading of front matter."""
     if "abbreviation" in heading.name:
         return "abbreviations"
     for words, kind in _HEADED:
@@ -162,20 +162,20 @@ def kind_under(heading: Heading) -> str:
 
 
 def is_soft(context: str) -> bool:
-    """Return whether knitting may begin in the rows under a heading of a kind, without another heading."""
+    """Return whether knitting may begin under a heading of this kind, without another heading."""
     return context in _SOFT
 
 
 def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
-    """Return the kind of front matter that a sentence is.
+    """Return what kind of front matter a sentence is.
 
     Args:
-        sentence: The sentence, or a row that ends none.
-        context: Kind of the heading it stands under; empty where none does.
-        apart: Whether an empty row stands between it and what the heading heads.
+        sentence: The sentence, or a row that does not end one.
+        context: Kind of the heading above it; empty if there is none.
+        apart: Whether an empty row separates it from the text of the heading.
 
     Returns:
-        One of `KINDS`; empty where it holds an instruction, or nothing that can be named.
+        One of `KINDS`; empty if it holds an instruction, or nothing that can be named.
     """
     if len(sentence) > LONGEST:
         return ""
@@ -230,7 +230,7 @@ def _means_something(sentence: str, context: str) -> bool:
 
 
 def _counts(words: str) -> bool:
-    """Return whether words go on over rows or rounds, as no meaning of an abbreviation does."""
+    """Return whether words count rows, stitches or repeats, as no meaning of an abbreviation does."""
     return bool(
         re.search(
             r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"
@@ -257,13 +257,13 @@ def _is_gauge(sentence: str, context: str) -> bool:
 
 
 def _orders(sentence: str) -> bool:
-    """Return whether a sentence with a gauge in it tells to do something besides."""
+    """Return whether a sentence with a gauge in it also tells the knitter to do something."""
     bare = _HOW_KNITTED.sub(" ", sentence)
     return is_order(bare) or bool(_NOT_IN_A_GAUGE.search(bare))
 
 
 def _shown(sentence: str) -> str:
-    """Return the kind that the words of a sentence show by themselves; empty where they show none."""
+    """Return the kind that the words of a sentence show by themselves; empty if none."""
     for sign, kind in (
         (_COPYRIGHT, "copyright"),
         (_ADDRESS, "page"),
@@ -290,7 +290,7 @@ def _is_sentence(text: str) -> bool:
 
 
 def _is_unnamed(text: str) -> bool:
-    """Return whether a text is no prose: signs and numbers that no kind of front matter explains."""
+    """Return whether a text is not prose: signs and numbers that no kind of front matter explains."""
     words = _PROSE.findall(text)
     letters = sum(len(word) for word in words)
     return not words or letters * 2 < len("".join(text.split())) or bool(re.search(r"[*]\S|\d[kp]\b", text))

@@ -1,4 +1,4 @@
-"""A paragraph of front matter as pieces, each of one kind. No I/O."""
+"""Cut a paragraph of front matter into pieces, each of one kind. No I/O."""
 
 from __future__ import annotations
 
@@ -19,12 +19,12 @@ def front_pieces(
 
     Args:
         sentences: Its sentences, in order.
-        kinds: Kind of each, one of `front_matter.KINDS`; empty for what must stand under a mark.
-        rows: The rows of the page that it stands on; they may go on behind the last sentence.
-        first: Row of the page that it begins in, from 1.
+        kinds: Kind of each, one of `front_matter.KINDS`; empty for what must go under a mark.
+        rows: The rows of the page that hold it; they may go on after the last sentence.
+        first: Row of the page where it begins, from 1.
 
     Returns:
-        The pieces: a piece for each row where all of it is of one kind, else one for each run of a kind.
+        The pieces: one for each row if all of it is of one kind, else one for each run of a kind.
     """
     if len(set(kinds)) == 1 and kinds[0] and " ".join(sentences) == " ".join(rows):
         return [
@@ -47,7 +47,7 @@ def _runs(sentences: Sequence[str], kinds: Sequence[str], rows: Sequence[str], f
 
 
 def _row_at(offset: int, rows: Sequence[str]) -> int:
-    """Return the row that a letter of the rows, joined by a space each, stands in. Both from 0."""
+    """Return the row that holds a letter of the rows joined by single spaces. Both from 0."""
     end = 0
     for number, row in enumerate(rows):
         end += len(row) + 1

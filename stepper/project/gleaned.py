@@ -1,4 +1,4 @@
-"""What a printed pattern says before its first line: gauge, needles, yarns. No I/O.
+"""Find what a printed pattern says before its first line: gauge, needles, yarns. No I/O.
 
 Everything here is a guess from the words of a page. What is not found is left for the knitter to fill in.
 """
@@ -45,7 +45,7 @@ _MEASURE = re.compile(
     r"armhole|sleeve|shoulder|wrist|measurements?)\b|^[\d\s.,()\[\]:;-]+$",
     re.I,
 )
-"""What a schematic says behind its letters, and no yarn is called."""
+"""Words after the letters of a schematic, which no yarn is called."""
 YARN_WORDS = re.compile(
     r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting"
     r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
@@ -55,7 +55,7 @@ YARN_WORDS = re.compile(
     r"|meters)\b",
     re.I,
 )
-"""What yarn looks like: a weight, a fibre, a skein, grams, yards or metres."""
+"""Signs of yarn: a weight, a fibre, a skein, grams, yards or metres."""
 _METRES_IN_A_YARD = 0.9144
 """Source: the international yard, 1959."""
 
@@ -83,7 +83,7 @@ class FoundYarn:
 
 
 def find_gauges(text: str) -> tuple[FoundGauge, ...]:
-    """Find every gauge in running text, each with its needle, its fabric and what it is after blocking."""
+    """Find every gauge in running text, each with its needle, its fabric and its blocked gauge."""
     found: list[FoundGauge] = []
     matches = list(_GAUGE.finditer(text))
     for at, match in enumerate(matches):
@@ -125,7 +125,7 @@ def _last_sentence(text: str) -> str:
 
 
 def _scale(over: re.Match[str] | None) -> float:
-    """Bring a gauge over another length to one over 10 cm, or over 4 in."""
+    """Return the factor that brings a gauge to 10 cm, or to 4 in."""
     value = read_number(over.group("over")) if over else None
     if over is None or not value:
         return 1.0
@@ -166,10 +166,10 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
     """Find the yarns: the letters that the lines use, and their names.
 
     Args:
-        rows: The rows of the page that speak of yarn.
+        rows: The rows of the page that mention yarn.
 
     Returns:
-        The yarns; without letters one main yarn, where a row looks like yarn: a weight, a fibre, an amount.
+        The yarns; without letters one main yarn, if a row looks like yarn: a weight, a fibre, an amount.
     """
     found: dict[str, FoundYarn] = {}
     text = "\n".join(rows)
@@ -189,7 +189,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
 
 
 def _skein(text: str) -> tuple[int | None, int | None]:
-    """Return what a skein weighs and how long it is, where the text says both. Units: g, m."""
+    """Return the weight and length of a skein, if the text says both. Units: g, m."""
     skein = _SKEIN.search(text)
     if skein is None:
         return None, None
@@ -201,7 +201,7 @@ def _skein(text: str) -> tuple[int | None, int | None]:
 
 
 def _yarn_name(text: str) -> str:
-    """Take the amounts off the name of a yarn: "3 skeins oat" is oat."""
+    """Strip the amounts from the name of a yarn: "3 skeins oat" is oat."""
     text = re.sub(r"\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:x\s*)?(?:skeins?|balls?|hanks?|g|m|yds?)?\b", " ", text)
     idle = r"\b(?:of|in|shade|colou?r|each|main|contrast|contrasting|approx|and)\b"
     text = re.sub(idle, " ", text, flags=re.I)

@@ -1,8 +1,7 @@
-"""The grammar of pattern lines, with the words of the tables of stitches and needles put in. No I/O.
+"""Put the words of the stitch and needle tables into the grammar of pattern lines. No I/O.
 
-`wording.lark` says how a line is built and leaves `<STITCHES>` and `<NEEDLES>` open. What goes there comes
-from `stepper.craft.stitches` and `stepper.craft.needles`, so that an abbreviation added to a table is read
-from then on.
+`wording.lark` says how a line is built and leaves `<STITCHES>` and `<NEEDLES>` open. They are filled in from
+`stepper.craft.stitches` and `stepper.craft.needles`, so an abbreviation added to a table is read at once.
 """
 
 from __future__ import annotations
@@ -17,12 +16,12 @@ _OTHERWISE = {
     "inc": "the word before a number of stitches, as in `inc 8 sts evenly`",
     "dec": "the word before a number of stitches",
 }
-"""Forms of the stitch table that mean something else where a stitch could stand, and what."""
+"""Forms of the stitch table that mean something else where a stitch could be, and what."""
 _ONE = re.compile(r"^(?:inc|dec)\s*(?:1|one)$")
 
 
 def stitch_words() -> str:
-    """Return a regular expression of every form of the stitch table that names one worked stitch by itself.
+    """Return a regular expression for every form of the stitch table that by itself names one worked stitch.
 
     The longest forms come first. Case and the number of spaces are left to whoever compiles it.
     """
@@ -30,29 +29,29 @@ def stitch_words() -> str:
 
 
 def abbreviations() -> str:
-    """Return a regular expression of the forms that are no words of plain English: stitches, never prose.
+    """Return a regular expression for the forms that are not plain English: stitches, never prose.
 
-    "Bobble" may stand in the name of a hat, k2tog only in a row.
+    "Bobble" may be in the name of a hat, k2tog only in a row.
     """
     forms = (form for form in stitches.whole_words() if form not in _OTHERWISE and not _prose(form))
     return "|".join(_form(form) for form in forms)
 
 
 def _prose(form: str) -> bool:
-    """Return whether every word of a form is one with which the stitch is said."""
+    """Return whether every word of a form is also spoken when the stitch is said."""
     entry = stitches.find_stitch(form)
     said = re.findall(r"[a-z]+", entry.said) if entry is not None else []
     return all(word in said for word in form.split())
 
 
 def _form(form: str) -> str:
-    """Return the expression of one form; "inc 1 st at each end" is no stitch by itself."""
+    """Return the expression for one form; "inc 1 st at each end" is no stitch by itself."""
     words = r"\s+".join(re.escape(word) for word in form.split())
     return rf"{words}(?!\s+st)" if _ONE.match(form) else words
 
 
 def grammar_text() -> str:
-    """Return the whole grammar, as text for the parser generator."""
+    """Return the whole grammar as text for the parser generator."""
     text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
     tables = {
         "<STITCHES>": stitch_words(),

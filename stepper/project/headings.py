@@ -1,4 +1,4 @@
-"""Which rows of a printed pattern are headings, and of what: a part, front matter, a chart. No I/O."""
+"""Find the rows of a printed pattern that head a part, front matter or a chart. No I/O."""
 
 from __future__ import annotations
 
@@ -41,7 +41,7 @@ _FRONT = re.compile(
     r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
     re.I,
 )
-"""Words that head what is not knitted: materials, gauge, abbreviations."""
+"""Words that head text that is not knitted: materials, gauge, abbreviations."""
 
 _CHART = re.compile(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
 _CLUTTER = re.compile(
@@ -63,20 +63,20 @@ _INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Heading:
-    """What a row heads."""
+    """A heading: what it heads, and its name."""
 
     kind: str
     """`part`, `front` or `chart`."""
     name: str
-    """The part, the chart or the word it is headed by, in small letters."""
+    """Name of the part or chart, or the heading's own word, in lower case."""
     aside: str = ""
-    """What stands in brackets behind the name: `make 2`, or the name of a gauge."""
+    """Words in brackets after the name: `make 2`, or the name of a gauge."""
     rest: str = ""
-    """What stands behind it in the same row; it belongs to the content."""
+    """The rest of the same row; it belongs to the content."""
 
 
 def is_clutter(row: str) -> bool:
-    """Return whether a row is the page's own and not the pattern's: a page number, an address, a rule."""
+    """Return whether a row belongs to the page, not the pattern: a page number, an address, a rule."""
     if not _CLUTTER.match(row.strip()):
         return False
     return not any(holds_instruction(sentence) for sentence in re.split(r"(?<=[.!?;])\s+", row))
@@ -102,7 +102,7 @@ def heading_of(row: str) -> Heading | None:
 
 
 def _undressed(row: str) -> str:
-    """Take what only dresses a heading off it: stars and rules, its number, letters set wide."""
+    """Strip the decoration from a heading: stars and rules, its number, letters set wide."""
     plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
     if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
         plain = plain.replace(" ", "")
@@ -113,7 +113,7 @@ def _undressed(row: str) -> str:
 def _heads_front(plain: str, front: re.Match[str]) -> bool:
     after = plain[front.end() :]
     if re.search(r"\bonly\b", after, re.I):
-        return False  # "Sizes S and M only:" stands over lines of the pattern
+        return False  # "Sizes S and M only:" is above lines of the pattern
     if plain[:1].islower() and not re.match(r"\s*:", after):
         return False  # the last word of a broken row: "needles"
     if not after.strip() or re.match(r"\.?\s*[:=–—]|\s+-\s", after):
@@ -155,9 +155,9 @@ def _all_of_parts(words: str) -> bool:
 
 
 def inline_part(row: str) -> str:
-    """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty where it names none.
+    """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty if it names none.
 
-    A name that is not shouted must be all words of parts, with stitches cast on or picked up behind it.
+    A name not in capitals must be all words of parts, and be followed by casting on or picking up stitches.
     """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):

@@ -1,4 +1,4 @@
-"""Other wordings of stitches put on hold, taken up again, picked up along edges and laid over needles. No I/O."""
+"""Other wordings for stitches put on hold, returned, picked up along edges and laid over needles. No I/O."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ HOLDING: tuple[Synonym, ...] = (
         r"return \2 sts ",
         "Return held 20 sts to dpns.",
     ),
-    # --- what stitches are held by ---
+    # --- what holds the stitches ---
     row("on to", r"\bon\s+to\s+(?=(?:an?\s+|the\s+)?(?:st|hold|waste|scrap|spare|needle|dpn|thread))", "onto ", "K10, sl next 12 sts on to a holder, k to end."),
     row(
         "thread|string|length|pin|yarn",
@@ -100,7 +100,7 @@ HOLDING: tuple[Synonym, ...] = (
         r"\1 to end",
         "K10, p to BOR.",
     ),
-    # --- taken up again ---
+    # --- returned to the needles ---
     row(
         "needle|dpn",
         rf"\b{_BACK}\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+)?(?:(?!to\b|on\b|from\b)[a-z]+\s+){{0,5}}?)({STS}\s+)?(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?({_SIZED})",
@@ -216,4 +216,4 @@ HOLDING: tuple[Synonym, ...] = (
         "Using a magic cast-on, CO 24 sts; 12 sts on each needle.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

@@ -1,7 +1,7 @@
-"""What a pattern line says, once read: instructions as records, numbers still one for each size.
+"""Records of the instructions that a pattern line gives, numbers still one for each size.
 
-The wording (`stepper.project.wording`) makes these; the plan (`stepper.plan.compile`) works them. Nothing
-here knows how many stitches are on the needles.
+The wording (`stepper.project.wording`) makes them; the plan (`stepper.plan.compile`) works them. Nothing here
+knows how many stitches are on the needles.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ class Phrase:
     elements: tuple[Element, ...]
     place: Span
     note: str = ""
-    """Words in the line that change no stitch, to be said with it."""
+    """Words of the line that change no stitch, to be said with it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,9 +28,9 @@ class Rounds:
 
     number: Numbers
     more: bool
-    """Whether they come on top of what was already worked."""
+    """Whether they are added to those already worked."""
     total: bool = False
-    """Whether the words say "in all", so that those of the same rounds just before count."""
+    """Whether the words say "in all", so that the same rounds worked just before count."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +42,9 @@ class UntilLength:
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
     """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
-    up`, `marked`, or `beg` or `end` and the name of a stretch: `end rib`, `beg armhole`."""
+    up`, `marked`, or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
     blocked: bool
-    """Whether the length is meant after blocking."""
+    """Whether the length is after blocking."""
     ending: int | None = None
     """Round of the repeat to end with, if the line names one."""
     ending_side: str = ""
@@ -58,35 +58,35 @@ class Times:
     number: Numbers
     more: bool
     total: bool = False
-    """Whether the words say that the times already worked count: `a total of 5 times`."""
+    """Whether the times already worked count: `a total of 5 times`."""
 
 
 @dataclass(frozen=True, slots=True)
 class UntilCount:
-    """A duration by the stitches left: `until 48 sts rem`."""
+    """A duration by the number of stitches left: `until 48 sts rem`."""
 
     number: Numbers
 
 
 @dataclass(frozen=True, slots=True)
 class UntilBetween:
-    """A duration by the stitches between two markers: `until there are 12 sts between markers`."""
+    """A duration by the stitches between markers: `until there are 12 sts between markers`."""
 
     number: Numbers
 
 
 @dataclass(frozen=True, slots=True)
 class UntilRows:
-    """A duration by all rows of the piece: `until 40 rows have been worked in all`."""
+    """A duration by the total rows of the piece: `until 40 rows have been worked in all`."""
 
     number: Numbers
     in_all: bool
-    """Whether the words say that those before the line count."""
+    """Whether the rows before the line count."""
 
 
 @dataclass(frozen=True, slots=True)
 class UntilLike:
-    """A duration by another part: `until front measures same as back to armhole`."""
+    """A duration matching another part: `until front measures same as back to armhole`."""
 
     part: str
     """Name of the section, in lower case."""
@@ -111,16 +111,16 @@ class WorkRounds:
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
     as_set: bool = False
-    """Whether it says that the fabric it names is established: `in seed st as established`."""
+    """Whether it says that its fabric is already established: `in seed st as established`."""
     even: bool = False
     """Whether it says only that nothing is shaped: `even`, `straight`."""
     first: Numbers | None = None
-    """Row of the pattern to begin with, where the line says so."""
+    """Row of the pattern to begin with, if the line says so."""
     edges: tuple[Numbers, str] | None = None
-    """Stitches at each edge that are worked in another manner, and that manner (`keeping 3 sts at each edge
+    """Stitches at each edge worked in another manner, and that manner (`keeping 3 sts at each edge
     in garter`)."""
     but_last: bool = False
-    """Whether the last round is worked otherwise, by what the line says next (`rib 6 rows, inc 8 sts evenly
+    """Whether the last round is worked differently, as the line says next (`rib 6 rows, inc 8 sts evenly
     in last row`)."""
 
 
@@ -129,7 +129,7 @@ class Forms:
     """Rounds just worked that the page calls a pattern: `These 2 rows form rib.`"""
 
     rounds: Numbers | None
-    """How many of the last rounds; None for those just written out."""
+    """How many of the latest rounds; None for those just written out."""
     name: str
     """What they are called."""
     place: Span
@@ -149,19 +149,19 @@ class Striped:
 
 @dataclass(frozen=True, slots=True)
 class Repeated:
-    """Numbered rounds worked again: `Rep rnds 1-2 5 times`; without numbers, the last so many rounds."""
+    """Numbered rounds worked again: `Rep rnds 1-2 5 times`; without numbers, the last few rounds."""
 
     numbers: tuple[int, ...]
     last: Numbers | None
-    """How many of the last rounds; without it and without numbers, those just written out (`these rows`)."""
+    """How many of the last rounds; if neither this nor numbers, those just written out (`these rows`)."""
     duration: Duration
     again: bool
     """Whether the line says repeat (on top of once) rather than work (in all)."""
     place: Span
     implied: bool = False
-    """Whether the line does not say how often: once more, or until the rows it is written for are filled."""
+    """Whether the line does not say how often: then once more, or until the rows it is for are filled."""
     line: bool = False
-    """Whether it says only "repeat": the rounds of its own line are meant, or those just written out."""
+    """Whether it says only "repeat", meaning the rounds of its own line, or those just written out."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,8 +175,8 @@ class Evenly:
     by: Numbers | None
     place: Span
     stitch: str = ""
-    """`k` or `p` where the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` where it
-    goes on with the fabric (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
+    """`k` or `p` if the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` if the fabric
+    continues (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,29 +189,29 @@ class ChartWork:
     times: Numbers | None
     place: Span
     lasts: Duration | None = None
-    """How long it is worked, where the line gives rounds, a length or a count rather than times."""
+    """How long it is worked, if the line gives rounds, a length or a count instead of repeats."""
     following: bool = False
-    """Whether only the round after the one last worked is meant: `work next rnd of chart fern`."""
+    """Whether only the next round is worked: `work next rnd of chart fern`."""
     whole: bool = False
-    """Whether it goes on from there to its last round: `until all 4 rnds are complete`."""
+    """Whether it continues from there to its last round: `until all 4 rnds are complete`."""
     rounds: Numbers | None = None
-    """How many rounds it has, where the line says so."""
+    """How many rounds it has, if the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
 class Leg:
-    """One part of shaping at intervals: every so many rounds, so often."""
+    """One part of shaping at intervals: every so many rounds, so many times."""
 
     every: Numbers
     times: Numbers | None
-    """How often; None where it goes on to a count."""
+    """How often; None if it goes on to a count."""
     more: bool
     side: str = ""
-    """`RS` or `WS` where the words name it (`every RS row`), else empty."""
+    """`RS` or `WS` if the words name it (`every RS row`), else empty."""
     until: Numbers | None = None
-    """Stitches at which it ends (`until 38 sts rem`); None where the words say how often."""
+    """Stitches at which it ends (`until 38 sts rem`); None if the words say how often."""
     length: Length | None = None
-    """How far apart, where the words give a length rather than rows (`every 2 cm`)."""
+    """How far apart, if the words give a length instead of rows (`every 2 cm`)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,11 +223,11 @@ class AtIntervals:
     again: bool
     place: Span
     round: Phrase | None = None
-    """The round itself where the line writes it out (`inc 1 st at each end of every 4th row`)."""
+    """The round itself, if the line writes it out (`inc 1 st at each end of every 4th row`)."""
     first: Numbers | None = None
-    """Row on which it is worked besides, counted from here: 1 in `on next and every 4th row`."""
-    after: UntilLength | None = None
-    """Length at which it begins, beside another shaping."""
+    """Extra row on which it is worked, counted from here: 1 in `on next and every 4th row`."""
+    after: UntilLength | UntilCount | None = None
+    """Length, or stitches left, at which it begins, alongside another shaping."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -242,9 +242,9 @@ class EdgeShaping:
     legs: tuple[Leg, ...]
     place: Span
     inset: int = 1
-    """Stitches that stay between the edge and the change."""
+    """Stitches between the edge and the change."""
     first: Numbers | None = None
-    """Row on which it is worked besides the legs, counted from here."""
+    """Row on which it is worked in addition to the legs, counted from here."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -252,6 +252,18 @@ class Together:
     """Shapings that run side by side: `…, at the same time work neck dec row every 4th row 5 times`."""
 
     parts: tuple[AtIntervals, ...]
+    place: Span
+    base: WorkRounds | Striped | None = None
+    """Rounds beside which all of them run, where the line says so: `Knit 12 rounds, at the same time …`."""
+    yarns: tuple[tuple[UntilLength, WithYarn], ...] = ()
+    """Changes of yarn, each at a length: `…, when piece measures 3 cm, change to CC`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Crossed:
+    """How often the pattern of the line crosses its cables: `crossing cable every 8th rnd`."""
+
+    every: Numbers
     place: Span
 
 
@@ -270,7 +282,7 @@ class EdgeRows:
 
 @dataclass(frozen=True, slots=True)
 class StopShort:
-    """The last round stops before its end, and the next begins there: `ending last rnd 4 sts before BOR`."""
+    """The last round stops early, and the next begins there: `ending last rnd 4 sts before BOR`."""
 
     number: Numbers
     """Stitches left before the end of the round."""
@@ -288,7 +300,7 @@ class TurnMethod:
 
 @dataclass(frozen=True, slots=True)
 class Going:
-    """The fabric gone on with while something is shaped: `cont in st st, inc 1 st at each end ...`."""
+    """The fabric continued during shaping: `cont in st st, inc 1 st at each end ...`."""
 
     manner: str
     """As in `WorkRounds`."""
@@ -314,11 +326,11 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Flat:
-    """Go on in rows."""
+    """Continue in rows."""
 
     place: Span
     turned: bool = False
-    """Whether the work is turned here, so that the next row is of the other side."""
+    """Whether the work is turned here, so that the next row is on the other side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -326,13 +338,13 @@ class Needle:
     """Another needle from here on. Unit: mm."""
 
     mm: float
-    """0 where the line says only `smaller`, `larger` or a bare number (`size 8`), which `printed` holds."""
+    """0 if the line says only `smaller`, `larger` or a bare number (`size 8`), kept in `printed`."""
     place: Span
     printed: str
     own: str = ""
-    """The rule by which it is the knitter's own, in her words; empty where it is the printed one."""
+    """The knitter's rule that chose this needle, in her words; empty if it is the printed one."""
     instead_of: float | None = None
-    """The printed needle, where it is her own. Unit: mm."""
+    """The printed needle, if her rule replaced it. Unit: mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -345,7 +357,7 @@ class WithYarn:
 
 @dataclass(frozen=True, slots=True)
 class BreakYarn:
-    """Cut a yarn; empty name for the one in hand."""
+    """Cut a yarn; an empty name means the one in hand."""
 
     yarn: str
     place: Span
@@ -359,7 +371,7 @@ class BindOff:
     """How, in words: `in pattern`, `stretchily`; empty for plain."""
     place: Span
     how: str = "bind off"
-    """`bind off`, `graft` or `draw` (the yarn drawn through what is left)."""
+    """`bind off`, `graft` or `draw` (the yarn drawn through the stitches left)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -367,10 +379,10 @@ class Return:
     """Put held stitches back on the needles."""
 
     name: str
-    """Empty where the line does not say which, as only one part is on hold."""
+    """Empty if the line does not say which, as only one part is on hold."""
     place: Span
     number: Numbers | None = None
-    """How many they are, where the line says so."""
+    """How many there are, if the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -383,30 +395,30 @@ class MarkEvery:
 
 @dataclass(frozen=True, slots=True)
 class AsPart:
-    """Another part worked again: `Work as for back to **`, `Make second sleeve the same`."""
+    """A part worked again: `Work as for back to **`, `Make second sleeve the same`."""
 
     part: str
-    """The part as the line names it; empty for the part that the line stands in (`Make 2`)."""
+    """The part as the line names it; empty for the part that the line is in (`Make 2`)."""
     place: Span
     times: int = 1
     """How often it is worked from here."""
     from_mark: str = ""
-    """Mark of the page behind which it begins, as `**`; empty for its beginning."""
+    """Mark of the page after which it begins, as `**`; empty for its beginning."""
     to_mark: str = ""
     """Mark of the page up to which it is worked; empty for none."""
     upto: str = ""
-    """What it is worked up to, in words: `armhole`, `neck`; empty for all of it."""
+    """Where it ends, in words: `armhole`, `neck`; empty for all of it."""
     until: Duration | None = None
     """Length or count up to which it is worked."""
     reversed_: bool = False
-    """Whether the shaping changes edges."""
+    """Whether the shaping is mirrored."""
     rest: bool = False
-    """Whether only what is left is worked, to match the other side of this part."""
+    """Whether only the rest is worked, to match the other side of this part."""
 
 
 @dataclass(frozen=True, slots=True)
 class MarkRow:
-    """A mark hung into the row just worked, to measure from: `place markers at each end of last row`."""
+    """A mark placed in the row just worked, to measure from: `place markers at each end of last row`."""
 
     text: str
     place: Span
@@ -417,9 +429,9 @@ class OverNeedles:
     """Stitches of a round laid over several needles, as for a sock."""
 
     needles: Numbers | None
-    """How many needles; None where only the stitches on each are given."""
+    """How many needles; None if only the stitches on each are given."""
     counts: tuple[Numbers, ...]
-    """Stitches on each needle in order; one alone for all of them alike; none where they are even."""
+    """Stitches on each needle in order; a single number if all are alike; none if divided evenly."""
     place: Span
 
 
@@ -436,7 +448,7 @@ class MoveOver:
 
 @dataclass(frozen=True, slots=True)
 class Remark:
-    """Words that are said and shown and worth no stitches."""
+    """Words that are said and shown but work no stitches."""
 
     text: str
     place: Span
@@ -444,9 +456,9 @@ class Remark:
 
 @dataclass(frozen=True, slots=True)
 class Unread:
-    """Words that could not be read, so that nobody knows how many stitches they leave.
+    """Words that could not be read, so that it is unknown how many stitches they leave.
 
-    Only where a file has problems: the arithmetic of the rest is checked all the same.
+    Made only for a file with problems: the arithmetic of the rest is checked all the same.
     """
 
     place: Span
@@ -459,14 +471,14 @@ class Count:
     number: Numbers
     place: Span
     change: int = 0
-    """+1 where the line prints stitches gained (`8 sts inc'd`), -1 where stitches lost; 0 for a count."""
+    """+1 if the line prints stitches gained (`8 sts inc'd`), -1 if stitches lost; 0 for a count."""
     sections: str = ""
-    """`between` where it counts between two markers, `each` where in every section; else empty."""
+    """`between` if it counts between two markers, `each` if in every section; else empty."""
 
 
 @dataclass(frozen=True, slots=True)
 class RowsCount:
-    """The number of rounds printed behind a line: `Rep rnds 1-2 4 times (8 rounds).`"""
+    """The number of rounds printed after a line: `Rep rnds 1-2 4 times (8 rounds).`"""
 
     number: Numbers
     place: Span
@@ -485,6 +497,7 @@ Sentence = (
     | AtIntervals
     | EdgeShaping
     | Together
+    | Crossed
     | EdgeRows
     | StopShort
     | TurnMethod
@@ -511,7 +524,7 @@ Sentence = (
 
 @dataclass(frozen=True, slots=True)
 class Assumed:
-    """Something that a line leaves open and that was taken one way; told once, with its place."""
+    """Something that a line leaves open and how it was taken; reported once, with its place."""
 
     text: str
     place: Span
@@ -523,23 +536,23 @@ class Line:
 
     label: str | None
     numbers: tuple[int, ...]
-    """Rounds the line is for (`Rnds 1-4:`), from 1; empty where it names none."""
+    """Rounds the line is for (`Rnds 1-4:`), from 1; empty if it names none."""
     side: str
-    """`RS` or `WS` where the line says so, else empty."""
+    """`RS` or `WS` if the line says so, else empty."""
     rows: bool
     """Whether the line speaks of rows rather than rounds."""
     sentences: tuple[Sentence, ...]
     text: str
     place: Span
     every: str = ""
-    """`WS`, `RS`, `even` or `odd` where the line is for all such rows; else empty."""
+    """`WS`, `RS`, `even` or `odd` if the line is for all such rows; else empty."""
     said: tuple[str, ...] = ()
-    """Words of the line that are worth no stitches, to be said with its first round: where and how."""
+    """Words of the line that work no stitches, said with its first round: where and how."""
     only: tuple[int, ...] = ()
-    """Sizes that the line is for, by their places from 0; empty for all."""
+    """Sizes that the line is for, by index from 0; empty for all."""
     marks: tuple[str, ...] = ()
-    """Marks of the page that stand behind the line, as `**`, to which other lines refer."""
+    """Marks of the page after the line, as `**`, to which other lines refer."""
     times: Numbers | None = None
-    """How many rows the line is for, one after the other (`Next 4 rows:`); None for one."""
+    """How many consecutive rows the line is for (`Next 4 rows:`); None for one."""
     assumed: tuple[Assumed, ...] = ()
     """What the line leaves open."""

@@ -1,4 +1,4 @@
-"""Other wordings of how long something is worked and what comes then: lengths, endings, counts, stripes. No I/O."""
+"""Other wordings for how long something is worked and what follows: lengths, counts, stripes. No I/O."""
 
 from __future__ import annotations
 
@@ -179,7 +179,7 @@ LENGTHS: tuple[Synonym, ...] = (
         "Work even for 2 cm, ending with a WS row, ready to work a RS row.",
         spelt_out=True,
     ),
-    # --- what comes then ---
+    # --- what follows ---
     row(
         "then",
         rf"(\b{_LASTED})\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
@@ -334,4 +334,4 @@ LENGTHS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

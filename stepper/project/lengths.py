@@ -1,4 +1,4 @@
-"""Lengths, needle sizes and other measured values as printed, to millimetres. No I/O."""
+"""Read lengths, needle sizes and other printed measurements into millimetres. No I/O."""
 
 from __future__ import annotations
 
@@ -17,10 +17,10 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
 
     Args:
         text: The value as printed.
-        inches: Whether a value without a unit is in inches; else it is in centimetres.
+        inches: Whether a value without a unit is in inches rather than centimetres.
 
     Returns:
-        The lengths in mm, and what is wrong with them as a sentence (empty where nothing is).
+        The lengths in mm, and what is wrong with them as a sentence (empty if nothing is).
     """
     match = _UNIT.search(text)
     word = match.group(1).lower() if match else ("in" if inches else "cm")
@@ -45,18 +45,18 @@ _TWO = re.compile(
     re.I,
 )
 _AGREE = 0.08
-"""How far two units of one length may lie apart: patterns round to half a centimetre and quarter inches."""
+"""How far one length in two units may differ: patterns round to half a centimetre and quarter inches."""
 
 
 def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
-    """Take one of two units in which a length is printed: `6 in [15 cm]`.
+    """Choose between the two units in which a length is printed: `6 in [15 cm]`.
 
     Args:
         text: The value as printed.
         inches: Whether the file is in inches.
 
     Returns:
-        The length in the unit of the file, else as it stands first; and whether both say the same.
+        The length in the unit of the file, else the one printed first; and whether both agree.
     """
     match = _TWO.fullmatch(text.strip())
     if match is None:
@@ -72,7 +72,7 @@ def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
 
 
 def read_number(text: str) -> float | None:
-    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is none."""
+    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is not one."""
     plain = text.strip()
     match = _ONE.fullmatch(plain)
     if match is None:
@@ -89,8 +89,8 @@ def read_needle(text: str) -> float | None:
     """Read a needle size: `3.75 mm`, `US 5 (3.75 mm) needles`, `US 5`.
 
     Returns:
-        The diameter in mm, or None if none is named, it is not between 0.5 and 50 mm, or the US number
-        has two diameters in print.
+        The diameter in mm; None if none is named, it is not between 0.5 and 50 mm, or the US number has two
+        diameters in print.
     """
     match = re.search(MM_SIZE, text, re.I)
     if match:
@@ -104,7 +104,7 @@ def read_needle(text: str) -> float | None:
 
 
 def us_number(text: str) -> NeedleSize | None:
-    """Return the row of the needle table of a US number in a text; None if it names none that is listed."""
+    """Return the needle table's row for the US number in a text; None if it names no listed one."""
     match = re.search(US_SIZE, text, re.I)
     if match is None:
         return None

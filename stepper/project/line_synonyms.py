@@ -1,4 +1,4 @@
-"""Other wordings of whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
+"""Other wordings for whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
 
 from __future__ import annotations
 
@@ -77,7 +77,7 @@ LINES: tuple[Synonym, ...] = (
         r"\1next row (ws): ",
         "Beginning with a purl row, work 9 rows in st st.",
     ),
-    # --- what is said beside the line ---
+    # --- what is said with the line ---
     row(
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
@@ -300,6 +300,18 @@ LINES: tuple[Synonym, ...] = (
         "Work dec row every 4th row 3 times. At the same time, work neck row every 2nd row 5 times.",
     ),
     row(
+        "same",
+        r"\b(at\s+the\s+same\s+time)\s*,?\s+working\b",
+        r"\1 work",
+        "Work dec row every 4th row 3 times, while at the same time working neck row every 2nd row 5 times.",
+    ),
+    row(
+        "cable",
+        rf"(,?\s*(?:and\s+)?(?:at\s+the\s+same\s+time\s*,?\s*)?cross(?:ing)?\s+(?:the\s+)?cables?\s+(?:on\s+)?(?:every|each)\s+\w+\s+{ROUND})\s*,\s*((?:for|until)\b[^.;]*)",
+        r" \2\1",
+        "Work even in patt, crossing cable every 4th rnd, for 8 rnds.",
+    ),
+    row(
         "total",
         r"\ba\s+total\s+of\s+(\S+)\s+times\b",
         r"\1 times in all",
@@ -362,4 +374,4 @@ LINES: tuple[Synonym, ...] = (
         "Knit the knit sts and purl the purl sts.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

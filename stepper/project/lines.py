@@ -1,4 +1,4 @@
-"""The block of work lines: which rows of the file make one printed line. No I/O."""
+"""Read a block of work lines, finding which rows of the file make one printed line. No I/O."""
 
 from __future__ import annotations
 
@@ -51,7 +51,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
 def _marked(
     rows: list[tuple[str, Span]],
 ) -> tuple[list[tuple[str, Span]], list[tuple[str, ...]]]:
-    """Part rows at the marks and heads that stand in them; return the marks behind each."""
+    """Split rows at the marks and heads inside them; return the rows and the marks after each."""
     made: list[tuple[str, Span]] = []
     marks: list[tuple[str, ...]] = []
     for row in rows:
@@ -82,11 +82,11 @@ _HEADING = re.compile(
     rf"^(?P<name>\s*(?:(?:to\s+)?shape\s+)?(?:the\s+)?{_PART}(?:\s+(?:and\s+)?{_PART}){{0,3}}(?:\s+shaping)?)\s*[.]?\s*$",
     re.I,
 )
-"""A row of its own that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
+"""A separate row that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
 def _as_heading(text: str, below: str) -> str:
-    """Write a row that only names a part as the name of the line below; over another heading it is said."""
+    """Make a row that only names a part the label of the line below; above another heading, a note."""
     match = _HEADING.match(text)
     if match is None:
         return text
@@ -95,7 +95,7 @@ def _as_heading(text: str, below: str) -> str:
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
-    """Part a row of the file that holds a second head: `1st row: K. 2nd row: P.`"""
+    """Split a row of the file that holds a second head: `1st row: K. 2nd row: P.`"""
     text, place = row
     starts = [0, *(match.end() for match in _HEAD.finditer(text))]
     if len(starts) < 2 or reads(text):
@@ -111,10 +111,10 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 def _sizes_from_here(
     rows: list[tuple[str, Span]], index: int, words: Words, draft: FileDraft
 ) -> tuple[int, ...] | None:
-    """Return the sizes that a row of its own names for the lines below it: `L only:`, up to `All sizes:`.
+    """Return the sizes that a separate row names for the lines below it: `L only:`, up to `All sizes:`.
 
     Returns:
-        The places of the sizes, none for all of them; None if the row is no such row.
+        The indices of the sizes, empty for all of them; None if the row is not such a row.
     """
     text, place = rows[index]
     if not words.size_names:
@@ -141,18 +141,18 @@ def _sizes_from_here(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rows:
-    """What some rows gave."""
+    """What some rows read as."""
 
     taken: int
     """How many rows make the line. Range: 1 and up."""
     line: Line | None
-    """The line; nothing, with problems in the draft, where it cannot be read."""
+    """The line; None, with problems in the draft, if it cannot be read."""
     meant: Line | None = None
-    """The line as it reads with the words that were meant, where it does."""
+    """The line as it reads with the words that were meant, if it does."""
 
 
 def _unread(row: tuple[str, Span]) -> Line:
-    """Stand in for a line that could not be read, so that the lines around it are checked all the same."""
+    """Make a stand-in for a line that could not be read, so that the lines around it are still checked."""
     text, place = row
     nothing = (Unread(place),)
     return Line(label=None, numbers=(), side="", rows=False, sentences=nothing, text=text, place=place)
@@ -161,9 +161,9 @@ def _unread(row: tuple[str, Span]) -> Line:
 def read_rows(rows: list[tuple[str, Span]], words: Words, draft: FileDraft) -> Rows:
     """Read one printed line, which may be broken over several lines of the file.
 
-    A line that cannot be read alone and does not end a sentence is tried together with those that follow it,
-    as text copied from a page has its lines broken inside a sentence. A note takes the next row to itself
-    only where that is no line of its own.
+    A line that cannot be read alone and does not end a sentence is tried together with those that follow,
+    because text copied from a page has its lines broken inside sentences. A note takes in the next row only
+    if that row is not a line of its own.
     """
     first = read_line(rows[0][0], Placer(rows[:1]), words)
     note = first.line is not None and _is_note(first.line) and len(rows) > 1
@@ -193,19 +193,19 @@ def _is_note(line: Line) -> bool:
 
 
 def _goes_on(rows: list[tuple[str, Span]], count: int) -> bool:
-    """Return whether the row at the end of the first so many cannot be the end of a sentence."""
+    """Return whether the last of the first `count` rows cannot be the end of a sentence."""
     if count >= len(rows):
         return False
     return rows[count - 1][0].rstrip().endswith((",", ";", "-", "(", "[")) or _beside(rows[count][0])
 
 
 def _beside(row: str) -> bool:
-    """Return whether a row names a shaping beside that of the row before: "At the same time, …"."""
+    """Return whether a row names a shaping alongside that of the row before: "At the same time, …"."""
     return row.lstrip().lower().startswith(("at the same time", "and at the same time"))
 
 
 class Placer:
-    """Gives the place in the file of a stretch of text joined from several rows."""
+    """Finds the place in the file of a stretch of text joined from several rows."""
 
     def __init__(self, rows: list[tuple[str, Span]]) -> None:
         self.starts: list[tuple[int, Span]] = []

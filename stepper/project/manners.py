@@ -1,4 +1,4 @@
-"""How rounds are worked, as a line names it: a fabric, a rib, a pattern by its name. No I/O."""
+"""Read how a line says rounds are worked: in a fabric, a rib, a pattern by its name. No I/O."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from typing import Any
 
 
 def manner_of(tree: Any) -> str:
-    """Return how rounds are worked, as in `WorkRounds.manner`; "pattern" where the line does not say."""
+    """Return how rounds are worked, as in `WorkRounds.manner`; "pattern" if the line does not say."""
     if tree is None:
         return "pattern"
     token = tree.children[0]
@@ -29,19 +29,19 @@ def manner_of(tree: Any) -> str:
 
 
 def is_even(tree: Any) -> bool:
-    """Return whether a line says only that nothing is shaped, `even` or `straight`, and no fabric."""
+    """Return whether a line says only that nothing is shaped (`even`, `straight`), naming no fabric."""
     return (
         tree is not None and re.match(r"(?:even|evenly|straight)$", str(tree.children[0]), re.I) is not None
     )
 
 
 def is_as_set(tree: Any) -> bool:
-    """Return whether a line names a fabric and says that it is established: `in seed st as established`."""
+    """Return whether a line says that the fabric it names is established: `in seed st as established`."""
     return tree is not None and len(tree.children) > 1
 
 
 def name_of(words: str) -> str:
-    """Return the name of a pattern without what introduces it."""
+    """Return the name of a pattern without the words that introduce it."""
     return re.sub(r"^in\s+|^the\s+", "", re.sub(r"^in\s+", "", words)).rstrip(".")
 
 

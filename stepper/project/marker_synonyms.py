@@ -1,4 +1,4 @@
-"""Other wordings of markers: placed, removed, hung into the fabric, and what is counted between them. No I/O."""
+"""Other wordings for markers: placed, removed, hung in the fabric, and counts between them. No I/O."""
 
 from __future__ import annotations
 
@@ -56,4 +56,4 @@ MARKERS: tuple[Synonym, ...] = (
         "Mark the right side of the work with a safety pin.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

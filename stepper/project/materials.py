@@ -1,4 +1,4 @@
-"""Yarns, gauges and the wearer's body: the measured values of the outline. No I/O."""
+"""Read the measured values of the outline: yarns, gauges and the wearer's body. No I/O."""
 
 from __future__ import annotations
 
@@ -30,11 +30,11 @@ MEASUREMENTS = (
     "hand",
     "height",
 )
-"""What of a body can be given."""
+"""The body measurements that can be given."""
 
 
 def read_yes(fields: Fields, name: str, draft: FileDraft) -> bool:
-    """Read a value that is yes or no; no where it is not given."""
+    """Read a yes or no value; no if it is not given."""
     node = fields.text(name)
     if node is None:
         return False
@@ -47,7 +47,7 @@ def read_yes(fields: Fields, name: str, draft: FileDraft) -> bool:
 def read_amount(
     fields: Fields, name: str, draft: FileDraft, *, required: bool = False, most: float = 1e5
 ) -> float | None:
-    """Read a number above 0; nothing, with a problem, where it is none. Unit: as the key says."""
+    """Read a number above 0; None, with a problem, if it is not one. Unit: as the key says."""
     node = fields.text(name, required=required)
     if node is None:
         return None
@@ -119,7 +119,7 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
 
 
 def _in_either(fields: Fields, name: str, other: str, factor: float, draft: FileDraft) -> float | None:
-    """Read an amount in its unit or in another, which is `factor` of the first."""
+    """Read an amount given in its unit or another; `factor` converts the other to the first."""
     if other not in fields.found:
         return read_amount(fields, name, draft, required=True)
     value = read_amount(fields, other, draft)
@@ -154,14 +154,14 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
             after.close()
         swatch = _swatch(inner, draft)
         inner.close()
-        # Where the gauge cannot be read, any will do: the file has a problem, and only counts are checked.
+        # If the gauge cannot be read, any will do: the file has a problem, and only counts are checked.
         gauge = gauge or Gauge(stitches=20, rounds=28)
         fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
     return fabrics
 
 
 def _swatch(fields: Fields, draft: FileDraft) -> Swatch | None:
-    """Read what a swatch weighed: `swatch: {stitches: 30, rounds: 40, grams: 6.5, yarn: MC}`."""
+    """Read the weight of a swatch: `swatch: {stitches: 30, rounds: 40, grams: 6.5, yarn: MC}`."""
     node = fields.mapping("swatch")
     if node is None:
         return None
@@ -188,7 +188,7 @@ def read_float_limit(fields: Fields, draft: FileDraft) -> tuple[float | None, in
     """Read `longest_float`, the longest float that is not caught: `2.5 cm`, `1 in` or `5 sts`.
 
     Returns:
-        Length in mm and stitches; at most one of them is given.
+        Length in mm, and stitches; at most one is not None.
     """
     node = fields.text("longest_float")
     if node is None:
@@ -219,7 +219,7 @@ def _gauge(fields: Fields, draft: FileDraft) -> Gauge | None:
 
 
 def _needle(fields: Fields, draft: FileDraft) -> float | None:
-    """Return the needle of a gauge in mm, of a length or a US number that means one size; None if neither."""
+    """Return the needle of a gauge in mm, from a length or an unambiguous US number; None if neither."""
     node = fields.text("needle")
     if node is None:
         return None
@@ -233,7 +233,7 @@ def _needle(fields: Fields, draft: FileDraft) -> float | None:
 
 
 def read_one_length(fields: Fields, name: str, draft: FileDraft) -> float | None:
-    """Return one length in mm; None, with a problem, if it is none."""
+    """Return one length in mm; None, with a problem, if it is not one."""
     node = fields.text(name)
     return _one_length(node, name, draft) if node is not None else None
 
@@ -262,7 +262,7 @@ def read_body(fields: Fields, draft: FileDraft) -> dict[str, float]:
 
 
 def read_wanted_ease(fields: Fields, draft: FileDraft) -> dict[str, float]:
-    """Read how much ease is wanted: one length for the chest, or one for each measurement."""
+    """Read the ease wanted: one length for the chest, or one for each measurement."""
     node = fields.take("wanted_ease")
     if node is None:
         return {}

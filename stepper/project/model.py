@@ -1,4 +1,4 @@
-"""A checked project: the file as records, every number still as printed. Frozen; no I/O."""
+"""Records of a checked project file, every number still as printed. Frozen; no I/O."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ class Yarn:
     key: str
     """The letters the pattern and the charts use."""
     name: str
-    """How it is called when read out."""
+    """What it is called when read out."""
     colour: str | None
     """`#rrggbb`, or None if the file gives none."""
     grams: float | None
@@ -26,7 +26,7 @@ class Yarn:
     metres: float | None
     """Length of one skein. Unit: m."""
     bought: float | None
-    """Skeins in the house. Unit: skeins."""
+    """How much the knitter has. Unit: skeins."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,7 +40,7 @@ class Swatch:
     grams: float
     """Unit: g."""
     yarn: str
-    """Key of the yarn; empty for the first of the file that has a skein."""
+    """Key of the yarn; empty for the first in the file that has a skein."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,7 +54,7 @@ class Fabric:
     blocked: Gauge | None
     """After blocking, or None if the file does not say."""
     swatch: Swatch | None = None
-    """What it weighed, if it was weighed."""
+    """The weighed swatch, or None if there is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +64,7 @@ class Cell:
     stitch: str
     """A code of the stitch table, or empty for `no stitch`."""
     yarn: str | None
-    """Key of the yarn, or nothing for the yarn in hand."""
+    """Key of the yarn, or None for the yarn in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,9 +79,9 @@ class Chart:
     edge_right: int = 0
     """Squares at the right that are worked once."""
     right_side_only: bool = False
-    """Whether only the right-side rows are drawn, the others purled back."""
+    """Whether only the right-side rows are drawn, and the others purled back."""
     caution: str = ""
-    """What the knitter should know of how it was read; empty where nothing was guessed."""
+    """What the knitter should know about how it was read; empty if nothing was guessed."""
 
     @property
     def width(self) -> int:
@@ -90,20 +90,20 @@ class Chart:
 
 
 MOST_ROUNDS_OVER = 4
-"""Rounds over which the change at a switch is spread at most."""
+"""Most rounds over which the change at a switch is spread."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Switch:
-    """Another size from a labelled line on."""
+    """A change to another size from a labelled line on."""
 
     label: str
     size: int
-    """Place in `sizes`, from 0."""
+    """Index in `sizes`, from 0."""
     place: Span
     reshape: bool = False
-    """Whether the knitter allows that the line does the opposite of what it prints: a decrease where it says
-    increase, if the counts of the two sizes come to that."""
+    """Whether the knitter allows the line to do the opposite of what it prints: a decrease where it says
+    increase, if the counts of the two sizes need that."""
     over: int = 1
     """Rounds over which the change of the line is spread. Range: 1 and up."""
 
@@ -139,16 +139,16 @@ class Alteration:
     instead_of: float | None = None
     """The needle the pattern prints. Unit: mm."""
     rounds: int = 0
-    """`length`: rounds more, below 0 for fewer; 0 where a length is given."""
+    """`length`: rounds more, below 0 for fewer; 0 if a length is given."""
     words: str = ""
     """`bind-off`: how; `size`: the name of the size; `count`: the label of the line; `keep free`: `front`,
-    `back` or both, and `side` where the rounds begin at the side."""
+    `back` or both, and `side` if the rounds begin at the side."""
     stitches: int = 0
-    """`keep free`: how many; 0 where a length is given. `count`: how many to reach. Unit: stitches."""
+    """`keep free`: how many; 0 if a length is given. `count`: how many to reach. Unit: stitches."""
     rib: tuple[tuple[str, int], ...] = ()
-    """The rib worked: stitch and how many of it, in order."""
+    """The rib worked instead: each stitch and how many of it, in order."""
     rib_printed: tuple[tuple[str, int], ...] = ()
-    """The rib it replaces; empty for any."""
+    """The printed rib it replaces; empty for any."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -161,18 +161,18 @@ class Section:
     lines: tuple[Line, ...]
     place: Span
     short_rows: str = ""
-    """How short rows are turned: `german`, `wrap` or `plain`; empty where the section does not say."""
+    """How short rows are turned: `german`, `wrap` or `plain`; empty if the section does not say."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OwnCue:
-    """Words of the knitter's own for a cue."""
+    """The knitter's own words for a cue."""
 
     words: str
     meant: str
-    """The wording of the vocabulary that they stand for; not checked here."""
+    """The wording in the vocabulary that they replace; not checked here."""
     place: Span
-    """Of her words."""
+    """Where her words are."""
     meant_place: Span
 
 
@@ -185,7 +185,7 @@ class Project:
     """`cm` or `in`."""
     sizes: tuple[str, ...]
     size: int
-    """The size begun with: place in `sizes`, from 0."""
+    """The size begun with: index in `sizes`, from 0."""
     switches: tuple[Switch, ...]
     yarns: dict[str, Yarn]
     fabrics: dict[str, Fabric]
@@ -195,16 +195,16 @@ class Project:
     body: dict[str, float] = field(default_factory=dict)
     """The wearer's measurements by name. Unit: mm."""
     wanted_ease: dict[str, float] = field(default_factory=dict)
-    """How much wider than the body it should be, by the name of the measurement; below 0 for closer.
+    """How much larger than the body it should be, by the name of the measurement; below 0 for smaller.
     Unit: mm."""
     finish_by: str | None = None
     """Date to be done by, ISO 8601."""
     float_mm: float | None = None
-    """Longest float that is not caught, where the file gives a length. Unit: mm."""
+    """Longest float that is not caught, if the file gives a length. Unit: mm."""
     float_stitches: int | None = None
-    """The same where the file gives a count. Unit: stitches."""
+    """The same, if the file gives a count. Unit: stitches."""
     cues: tuple[OwnCue, ...] = ()
     """The knitter's own wordings, in the order of the file."""
     spacing: Manner | None = Manner.SAYABLE
-    """The manner in which even changes are spaced; None as plans did before there were manners, for a journal
-    knitted then."""
+    """The manner in which even changes are spaced; None spaces them as plans did before there were manners,
+    for a journal knitted then."""

@@ -1,4 +1,4 @@
-"""Words beside the stitches: the parts they belong to, places, edges, finishing, explanations. No I/O."""
+"""Other wordings around the stitches: parts, places, edges, finishing, explanations. No I/O."""
 
 from __future__ import annotations
 
@@ -217,4 +217,4 @@ ASIDES: tuple[Synonym, ...] = (
         "Carry yarn not in use loosely up the inside.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

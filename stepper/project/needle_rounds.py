@@ -1,4 +1,4 @@
-"""Rounds told needle by needle in the parsed tree, and stitches laid over needles, as instruction records."""
+"""Turn rounds written needle by needle, and stitches divided over needles, into instruction records."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 
 @dataclass(slots=True, kw_only=True)
 class NeedleBuilder(EdgeBuilder):
-    """Builds the records of rounds told needle by needle."""
+    """Builds the records of rounds written needle by needle."""
 
     def _do_divided_evenly(self, tree: Any) -> OverNeedles:
         return OverNeedles(self._numbers(tree.children[0]), (), self._tree_place(tree))
@@ -60,7 +60,7 @@ class NeedleBuilder(EdgeBuilder):
         raise NotImplementedError
 
     def _do_needle_ends(self, tree: Any) -> Phrase:
-        """Write out a round that changes the ends of needles: `Dec at end of needles 1 and 3`."""
+        """Write out a round with changes at the ends of needles: `Dec at end of needles 1 and 3`."""
         place = self._tree_place(tree)
         words = [str(token).lower() for token in tree.children if type_of(token) == "AT_NEEDLE_ENDS"]
         ends = {number for each in words if re.search(r"\bend\b", each) for number in _needles_in(each)}
@@ -86,7 +86,7 @@ class NeedleBuilder(EdgeBuilder):
 
 
 def joined_needles(before: Sentence | None, sentence: Sentence) -> Phrase | None:
-    """Join what a full stop parts of one round told needle by needle; None where it does not."""
+    """Join two sentences of one round written needle by needle; None if they are not that."""
     if not (isinstance(before, Phrase) and isinstance(sentence, Phrase)):
         return None
     one, other = _parts(before.elements), _parts(sentence.elements)
@@ -98,7 +98,7 @@ def joined_needles(before: Sentence | None, sentence: Sentence) -> Phrase | None
 
 
 def _parts(elements: tuple[Element, ...]) -> dict[int, list[Element]]:
-    """Return the elements of each needle, its mark with them; none if they are not told so."""
+    """Return the elements of each needle, its mark included; empty if not written needle by needle."""
     parts: dict[int, list[Element]] = {}
     for element in elements:
         if isinstance(element, Mark) and element.stitch == "needle" and element.name.isdigit():
@@ -110,6 +110,6 @@ def _parts(elements: tuple[Element, ...]) -> dict[int, list[Element]]:
 
 
 def _needles_in(words: str) -> list[int]:
-    """Return the numbers of the needles that words name; none for "each needle"."""
+    """Return the numbers of the needles that words name; empty for "each needle"."""
     return [int(number) for number in re.findall(r"\d+", words)]
 

@@ -1,4 +1,4 @@
-"""Other wordings of rounds told needle by needle, as those of socks are. No I/O."""
+"""Other wordings for rounds written needle by needle, as in socks. No I/O."""
 
 from __future__ import annotations
 
@@ -61,4 +61,4 @@ NEEDLEWORK: tuple[Synonym, ...] = (
         again=True,
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

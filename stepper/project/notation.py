@@ -1,8 +1,8 @@
-"""One way of writing for the many in print: size lists, lengths, stitches, stars, heads without a colon. No I/O.
+"""One notation for the many in print: size lists, lengths, stitches, stars, heads without a colon. No I/O.
 
-The rows of this table change how a thing is written and never what it says: a dash in a size list becomes a comma, a
-full stop between stitches a comma, "K 2 tog" becomes k2tog. What can be written so in two meanings has no row: "4-5
-rounds" may be a list of two sizes or a choice, and is refused.
+The rows of this table change how something is written, never what it says: a dash in a size list becomes a
+comma, a full stop between stitches a comma, "K 2 tog" becomes k2tog. A form with two meanings has no row:
+"4-5 rounds" may be a list of two sizes or a choice, and is refused.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ _STITCH = rf"(?:{stitch_words()})(?![\w&/-])"
 BEGINS = (
     rf"(?:\*|[(\[]\s*(?:[kp]\b|[kp]\s?\d|{_STITCH})|(?:knit|purl|k|p|sl|slip)\b|(?:[kp]|sl)\s?\d|{_STITCH})"
 )
-"""What a row of stitches begins with."""
+"""How a row of stitches begins."""
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"
 _NAMED = (
@@ -240,4 +240,4 @@ _STARS: tuple[Synonym, ...] = (
 )
 
 NOTATION: tuple[Synonym, ...] = (*_NUMBERS, *_STITCHES, *_HEADS, *_STARS)
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

@@ -1,4 +1,4 @@
-"""How long, how often and on which rows something is worked, in the parsed tree, as instruction records."""
+"""Turn how long, how often and on which rows something is worked into instruction records."""
 
 from __future__ import annotations
 
@@ -62,7 +62,7 @@ class OccasionBuilder(ElementBuilder):
         return UntilLength(self._length(length), True, start, blocked is not None, *self._ending(ending))
 
     def _like(self, token: Token) -> UntilLike:
-        """Read the part that a piece is measured by, and the place in it: `same as back to armhole`."""
+        """Read the part that a piece is measured against, and where in it: `same as back to armhole`."""
         words = " ".join(str(token).lower().split())
         measured = re.search(r"(?:\bas|matches)\s+(?:the\s+)?(.+?)\s+(?:up\s+)?to\s+(.+)$", words)
         part, upto = measured.groups() if measured else ("", "")
@@ -70,7 +70,7 @@ class OccasionBuilder(ElementBuilder):
         return UntilLike(part, upto, self._place(token))
 
     def in_all(self, tree: Any) -> Rounds:
-        """Read "5 rounds in total"; report a word in that place that counts something else."""
+        """Read "5 rounds in total"; report a word there that counts something else."""
         tail = next(child for child in tree.children if type_of(child) == "COUNT_TAIL")
         if not re.match(r"in\s+(?:all|total)|total", str(tail), re.I):
             self.problems.append(self._place(tail).problem(f'"{tail}" is not understood of rounds.'))
@@ -78,7 +78,7 @@ class OccasionBuilder(ElementBuilder):
         return Rounds(self._numbers(number), False, True)
 
     def _ending(self, tree: Any) -> tuple[int | None, str]:
-        """Return the round, and the side, that the words end with."""
+        """Return the round and the side that the words say to end with."""
         if tree is None:
             return None, ""
         if tree.data == "ending_round":
@@ -134,8 +134,8 @@ class OccasionBuilder(ElementBuilder):
         """Read on which rows something is worked.
 
         Returns:
-            The row from here on which it is worked besides, where the words have one (`next and every 4th
-            row`), and the intervals.
+            The extra row on which it is worked, counted from here, if the words have one (`next and every
+            4th row`), and the intervals.
         """
         place = self._tree_place(tree)
         legs = tuple(self.leg(child) for child in tree.iter_subtrees_topdown() if child.data in _LEGS)
@@ -152,7 +152,7 @@ class OccasionBuilder(ElementBuilder):
     def _with_first(
         self, first: Numbers, legs: tuple[Leg, ...], tree: Any
     ) -> tuple[Numbers | None, tuple[Leg, ...]]:
-        """Put the first row beside its interval; where the words say how often in all, it is one of them."""
+        """Combine the first row with its interval; if the words give a total, the first counts in it."""
         (leg,) = legs
         if leg.times is None or not any(tree.find_data("n_total")):
             return first, legs
@@ -161,7 +161,7 @@ class OccasionBuilder(ElementBuilder):
         return None, (once, replace(leg, times=rest))
 
     def leg(self, tree: Any) -> Leg:
-        """Read one interval: every so many rows, so often or to a count."""
+        """Read one interval: every so many rows, so many times or to a count."""
         token = tree.children[0]
         place = self._tree_place(tree)
         every, side = self._one(place), ""
@@ -175,8 +175,15 @@ class OccasionBuilder(ElementBuilder):
             return Leg(made.every, made.times, made.more, "", made.until, self._length(token))
         return made
 
+    def filling(self, tree: Any) -> Leg:
+        """Read an interval without an end of its own, which is that of the rounds beside it."""
+        kinds = ("NTH", "NUMBERS", "OTHER")
+        token = [child for child in tree.children if type_of(child) in kinds][-1]
+        place = self._place(token)
+        return Leg(Numbers((2,), place) if token.type == "OTHER" else self.nth(token), None, False)
+
     def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:
-        """Make an interval of how often, or to what count, the words say."""
+        """Make an interval with the times, or the final count, that the words give."""
         if tree.data == "leg_until":
             number = next(child for child in tree.children if type_of(child) == "NUMBERS")
             return Leg(every, None, False, side, self._numbers(number))

@@ -1,9 +1,9 @@
-"""Whether a sentence of a printed page tells the knitter to do something. No I/O.
+"""Tell whether a sentence of a printed page instructs the knitter. No I/O.
 
-Theory of operation. The signs are looked for, not the meaning: the head of a row or round, stitches written
-as abbreviations, stars and repeats, a verb of the craft beside a count, a sentence that begins with such a
-verb, a count of stitches alone. A sentence is rather taken for an instruction once too often: it then stands
-under a mark, where the knitter sees it, and not among what need not be knitted.
+Theory of operation. The code looks for signs, not meaning: the head of a row or round, stitches written as
+abbreviations, stars and repeats, a verb of the craft beside a count, a sentence that begins with such a verb,
+a count of stitches alone. If in doubt, a sentence is taken for an instruction: it then goes under a mark,
+where the knitter sees it, and not among the text that is not knitted.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ import re
 from stepper.project.grammar import abbreviations
 
 LONGEST = 800
-"""Most letters of a sentence that are looked at; what is longer is no sentence of a printed page."""
+"""Most letters of a sentence that are looked at; no sentence of a printed page is longer."""
 _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|every|all)"
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
 _ROUND = r"(?:rows?|rnds?|rounds?)"
@@ -88,7 +88,7 @@ _SAID = re.compile(
     r"|\b(?:chart|pattern)\s+\w+,\s*\d",
     re.I,
 )
-"""Words that only an instruction has: rows by number, how often, where to, as another piece."""
+"""Words found only in instructions: rows by number, how often, how far, as another piece."""
 _LEAD = (
     r"(?:(?:now|then|next|again|and|also|carefully|loosely|finally|when\s+ready|at\s+the\s+same\s+time)\W+"
     r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding"
@@ -123,7 +123,7 @@ _ALONE = re.compile(
     r"|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
     re.I,
 )
-"""A count of stitches with nothing beside it."""
+"""A count of stitches on its own."""
 _STITCHES = re.compile(
     r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I
 )
@@ -138,7 +138,7 @@ _CASTS_ON = re.compile(
 
 
 def _looked_at(sentence: str) -> str:
-    """Return the words looked at, with a colon behind a label such as "The body.—Cast on"."""
+    """Return the words to look at, with a colon after a label such as "The body.—Cast on"."""
     return re.sub(r"\.\s?[–—]\s?", ": ", sentence[:LONGEST])
 
 
@@ -148,7 +148,7 @@ def has_row_head(sentence: str) -> bool:
 
 
 def casts_on(sentence: str) -> bool:
-    """Return whether a sentence begins the knitting: it casts on, or picks up, a number of stitches."""
+    """Return whether a sentence begins the knitting by casting on or picking up a number of stitches."""
     return bool(_CASTS_ON.match(_looked_at(sentence)))
 
 
@@ -156,7 +156,7 @@ def holds_instruction(sentence: str) -> bool:
     """Return whether anything in a sentence is an instruction, or might be one.
 
     Args:
-        sentence: A sentence of the page, or a row that ends none.
+        sentence: A sentence of the page, or a row that does not end one.
     """
     sentence = _looked_at(sentence)
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
@@ -167,7 +167,7 @@ def holds_instruction(sentence: str) -> bool:
 
 
 def is_order(sentence: str) -> bool:
-    """Return whether a sentence is an instruction by how it begins: a head, or a verb of the craft."""
+    """Return whether a sentence begins like an instruction: with a head, or a verb of the craft."""
     sentence = _looked_at(sentence)
     if _MADE.match(sentence):
         return False
@@ -175,7 +175,7 @@ def is_order(sentence: str) -> bool:
 
 
 def is_fragment(sentence: str) -> bool:
-    """Return whether a sentence is stitches alone, its head aside: "P3.", "1st rnd: *C4B."."""
+    """Return whether a sentence, without its head, is only stitches: "P3.", "1st rnd: *C4B."."""
     bare = sentence
     if has_row_head(sentence):
         bare = re.split(r"[:–—]\s*|\)\s+|\brnd\.?\s+|\brow\.?\s+|\bround\.?\s+", sentence, maxsplit=1)[-1]

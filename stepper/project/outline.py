@@ -1,4 +1,4 @@
-"""Parts of the outline that need more than a key and a value: charts, labels. No I/O."""
+"""Read the parts of the outline that need more than a key and a value: charts, labels. No I/O."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from stepper.project.source import Mapping, Scalar, block_lines
 
 
 def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
-    """Read one chart of the file: its key and its drawn rows, or the picture it is drawn as."""
+    """Read one chart of the file: its key and drawn rows, or its picture."""
     problems, yarns = draft.problems, draft.yarns
     fields = Fields(node, f'chart "{name}"', problems)
     if "picture" in fields.found:
@@ -62,7 +62,7 @@ def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
 
 
 def _read_picture(name: str, fields: Fields, draft: FileDraft) -> Chart | None:
-    """Read a chart drawn as a picture: its colours are those of the yarns and of the key."""
+    """Read a chart drawn as a picture, in the colours of the yarns and the key."""
     picture = fields.text("picture")
     stitches = read_amount(fields, "stitches", draft, most=MAX_WIDTH)
     key_node = fields.mapping("key")
@@ -97,7 +97,7 @@ def _read_picture(name: str, fields: Fields, draft: FileDraft) -> Chart | None:
 
 
 def _with_repeat(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
-    """Take off the edges: the squares outside `repeat: 5-12`, counted from the right as they are knitted."""
+    """Mark the edges: the squares outside `repeat: 5-12`, counted from the right as they are knitted."""
     if node is None:
         return chart
     match = re.fullmatch(r"(\d{1,4})\s*[-\u2013\u2014]\s*(\d{1,4})", node.text.strip())
@@ -114,7 +114,7 @@ def _with_repeat(chart: Chart, node: Scalar | None, problems: list[Problem]) -> 
 
 
 def _with_drawn(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
-    """Read which rows are drawn: `all rows`, or `RS rows` where the others are worked back plain."""
+    """Read which rows are drawn: `all rows`, or `RS rows` if the others are worked back plain."""
     if node is None:
         return chart
     word = node.text.strip().lower().removesuffix(" rows").removesuffix(" only")
@@ -126,7 +126,7 @@ def _with_drawn(chart: Chart, node: Scalar | None, problems: list[Problem]) -> C
 def check_labels(
     sections: tuple[Section, ...], switches: tuple[Switch, ...], problems: list[Problem]
 ) -> None:
-    """Report switches at lines that are not there, and labels that a switch cannot tell apart."""
+    """Report switches at missing lines, and labels that a switch cannot tell apart."""
     labels: dict[str, list[int]] = {}
     names: dict[str, str] = {}
     for section in sections:

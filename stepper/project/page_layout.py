@@ -1,12 +1,11 @@
-"""The lines of printed pages in the order they are read: columns, running heads, page numbers. No I/O.
+"""Put the lines of printed pages in reading order: columns, running heads, page numbers. No I/O.
 
 Theory of operation. Each page is a set of lines with their boxes. A page is cut into bands where a line
 reaches across the gutter (a heading over two columns), and each band is read column by column, the left one
-first. A gutter is a white strip that enough lines stand on either side of and that none of them crosses; it
-parts columns only where both sides hold running text, because the cells of a table stand side by side too,
-and a table is read row by row. What stands at the same edge of several pages, page numbers aside, is the
-page's own: a running head or foot. It is told once, so that no sentence broken over two pages has it in its
-middle.
+first. A gutter is a white strip with enough lines on either side and none across it; it separates columns
+only if both sides hold running text, because the cells of a table are side by side too, and a table is read
+row by row. Text that repeats at the edge of several pages, page numbers aside, is a running head or foot. It
+is given once, so that it never lands in the middle of a sentence broken over two pages.
 
 Source: recursive cutting at white space (Nagy and Seth 1984), with one cut in each direction; the thresholds
 are chosen here.
@@ -21,23 +20,23 @@ from dataclasses import dataclass
 from typing import Final
 
 EDGE: Final = 0.09
-"""Share of a page's height, at its top and at its foot, where running heads stand."""
+"""Share of a page's height, at its top and at its foot, that holds running heads."""
 _LEAST_LINES: Final = 3
-"""Lines that each of two columns has at least."""
+"""Fewest lines in each of two columns."""
 _FILLED: Final = 0.55
 """Share of its column that a full line of running text fills; the cells of a table fill less."""
 _WORDS: Final = 4
-"""Words in a full line of running text, at least; in the cells of a table there are fewer."""
+"""Fewest words in a full line of running text; the cells of a table have fewer."""
 _LEAST_IN_FULL: Final = 0.5
-"""Share of a column's letters that stand in full lines, at least; the rest are headings and ends."""
+"""Smallest share of a column's letters in full lines; the rest are headings and paragraph ends."""
 _SAME_ROW: Final = 0.5
-"""Lines whose middles lie nearer than this share of their height stand on one row."""
+"""Lines whose middles are closer than this share of their height are on one row."""
 _PAGE_NUMBER = re.compile(r"(?:page\s*)?\d{1,3}(?:\s*(?:of|/)\s*\d{1,3})?|[-–]\s*\d{1,3}\s*[-–]", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PrintedLine:
-    """A line of text where it stands on its page. Unit: points, from the lower left corner."""
+    """A line of text and its box on the page. Unit: points, from the lower left corner."""
 
     text: str
     left: float
@@ -59,16 +58,16 @@ class PrintedPage:
     height: float
     """Unit: points."""
     pictures: int = 0
-    """Pictures on it."""
+    """Number of pictures on it."""
 
 
 def reading_order(pages: Sequence[PrintedPage]) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
-    """Put the lines of all pages in the order they are read.
+    """Put the lines of all pages in reading order.
 
     Returns:
         The running heads and feet, each once, and the rows of each page without them. Always: every word of
-        every line is in one of the two, except page numbers that stand alone at the edge of a page and
-        running heads said before.
+        every line is in one of the two, except page numbers alone at the edge of a page and repeated running
+        heads.
     """
     heads = _running_heads(pages)
     said: list[str] = []
@@ -90,7 +89,7 @@ def reading_order(pages: Sequence[PrintedPage]) -> tuple[tuple[str, ...], tuple[
 
 
 def _running_heads(pages: Sequence[PrintedPage]) -> frozenset[str]:
-    """Find what stands at the edge of at least two pages and of half of them."""
+    """Find the text at the edge of at least two pages and at least half of them."""
     seen: Counter[str] = Counter()
     for page in pages:
         seen.update({_without_figures(line.text) for line in page.lines if _at_edge(line, page)})
@@ -107,7 +106,7 @@ def _without_figures(text: str) -> str:
 
 
 def _rows_of(lines: Sequence[PrintedLine]) -> list[str]:
-    """Read a page: bands from top to bottom, in each the columns from left to right."""
+    """Read a page: its bands from top to bottom, the columns of each from left to right."""
     gutter = _gutter(lines)
     if gutter is None:
         return _in_rows(lines)
@@ -124,7 +123,7 @@ def _rows_of(lines: Sequence[PrintedLine]) -> list[str]:
 
 
 def _in_columns(band: Sequence[PrintedLine], gutter: float) -> list[str]:
-    """Read a band that a gutter parts; what is in it may be parted again."""
+    """Read a band divided by a gutter; each side may be divided again."""
     sides = [
         [line for line in band if line.right <= gutter],
         [line for line in band if line.right > gutter],
@@ -135,9 +134,9 @@ def _in_columns(band: Sequence[PrintedLine], gutter: float) -> list[str]:
 
 
 def _gutter(lines: Sequence[PrintedLine]) -> float | None:
-    """Find the white strip that parts columns of running text; None where there is none.
+    """Find the white strip that separates columns of running text; None if there is none.
 
-    Of all strips between the end of one line and the beginning of another, the one is taken that the fewest
+    Of all strips between the end of one line and the beginning of another, choose the one that the fewest
     lines cross, then the one with the most even sides.
     """
     best: tuple[int, int, float] | None = None
@@ -161,7 +160,7 @@ def _gutter(lines: Sequence[PrintedLine]) -> float | None:
 
 
 def _side_by_side(one: Sequence[PrintedLine], other: Sequence[PrintedLine]) -> bool:
-    """Return whether two groups of lines share heights: else the one is only indented below the other."""
+    """Return whether two groups of lines share heights; if not, one is only indented below the other."""
     low = max(min(line.bottom for line in side) for side in (one, other))
     high = min(max(line.top for line in side) for side in (one, other))
     return high > low
@@ -177,7 +176,7 @@ def _is_running_text(side: Sequence[PrintedLine]) -> bool:
 
 
 def _in_rows(lines: Sequence[PrintedLine]) -> list[str]:
-    """Read row by row; what stands side by side on one row is put together, a wide gap as two spaces."""
+    """Read row by row, joining lines side by side on one row; a wide gap becomes two spaces."""
     rows: list[list[PrintedLine]] = []
     for line in sorted(lines, key=lambda each: (-each.middle, each.left)):
         last = rows[-1][0] if rows else None
@@ -196,6 +195,6 @@ def _in_rows(lines: Sequence[PrintedLine]) -> list[str]:
 
 
 def _is_parted(above: Sequence[PrintedLine], below: Sequence[PrintedLine]) -> bool:
-    """Return whether more than a line's height of white lies between two rows: a new paragraph."""
+    """Return whether a gap of more than a line's height separates two rows: a new paragraph."""
     gap = min(line.bottom for line in above) - max(line.top for line in below)
     return gap > 0.7 * max(line.top - line.bottom for line in below)

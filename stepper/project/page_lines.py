@@ -1,4 +1,4 @@
-"""The rows of a printed page read as lines of the pattern. No I/O."""
+"""Read the rows of a printed page as lines of the pattern. No I/O."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from stepper.project.stops import ENDS, begins_row, goes_on, sentences_of, stand
 from stepper.project.wording import Words, reads
 
 _MOST_ROWS = 8
-"""Most rows of a page that one sentence is broken over."""
+"""Most rows of a page that one sentence may span."""
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 
@@ -27,14 +27,14 @@ class PageLines:
     words: Words
 
     def read(self, text: str) -> Line | None:
-        """Read a stretch of text as one line of the pattern; None if it is none."""
+        """Read a stretch of text as one line of the pattern; None if it is not one."""
         if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
-            return None  # in the file such a row would take the next one to itself, or be a comment
+            return None  # in the file such a row would take in the next one, or be a comment
         if not reads(text):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
-            return None  # each of them would be worked as a round of its own
+            return None  # each would be worked as a separate round
         return line
 
     def is_worked(self, text: str) -> bool:
@@ -43,21 +43,21 @@ class PageLines:
         return line is not None and works(line)
 
     def goes_on(self, at: int) -> bool:
-        """Return whether the row after this one goes on in the middle of a sentence. `at`: a row, from 0."""
+        """Return whether the row after this one continues its sentence. `at`: a row, from 0."""
         return at + 1 < len(self.rows) and goes_on(self.rows[at], self.rows[at + 1])
 
     def run_on(self, at: int) -> int:
-        """Count the rows of a paragraph from a row on, to the end of its sentence."""
+        """Count the rows from this one to the end of its sentence."""
         taken = 1
         while self.goes_on(at + taken - 1) and taken < 4 * _MOST_ROWS:
             taken += 1
         return taken
 
     def joined(self, at: int) -> tuple[int, Line | None]:
-        """Read a row together with those it goes on in, as many as make a line.
+        """Read a row together with those that continue it, as many as make a line.
 
         Returns:
-            How many rows are taken, and the line; None with one row where no line begins here.
+            How many rows are taken, and the line; one row and None if no line begins here.
         """
         most = 1
         while most < _MOST_ROWS and self.goes_on(at + most - 1):
@@ -82,11 +82,11 @@ class PageLines:
         return 1, None
 
     def by_sentence(self, text: str, row: int) -> list[Piece]:
-        """Split what cannot be read as a whole into its sentences; neighbours that cannot stay together.
+        """Split text that cannot be read as a whole into sentences; adjacent unreadable ones stay together.
 
         Args:
             text: The text.
-            row: Row of the page it begins in, from 1.
+            row: Row of the page where it begins, from 1.
         """
         pieces: list[Piece] = []
         sentences = sentences_of(text)
@@ -102,7 +102,7 @@ class PageLines:
         return pieces
 
     def why(self, sentence: str) -> str:
-        """Say why a sentence is not read; empty where there is nothing to say."""
+        """Return why a sentence is not read; empty if there is nothing to say."""
         draft = FileDraft(text_lines=[])
         read_rows([(sentence, _PLACE)], self.words, draft)
         if not draft.problems:

@@ -1,4 +1,4 @@
-"""The grammar at work: a plain line to its tree, or to the place where the reading stopped."""
+"""Parse a plain line into its tree, or find the place where the reading stopped."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ _HEAD = re.compile(
 )
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
 _NEEDLE = re.compile(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
-"""A needle of a sock, which names no line: "N1:", "Needles 1 and 3:"."""
+"""A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
 _LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
 NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
 
@@ -73,23 +73,23 @@ _EXPECTED = {
 
 @dataclass(frozen=True, slots=True)
 class Stopped:
-    """Where the grammar stopped: offset in the parsed text, the words there, what could stand there."""
+    """Where the grammar stopped: offset in the parsed text, the words there, what was expected."""
 
     offset: int
     found: str
     expected: tuple[str, ...]
     why: str = ""
-    """What is wrong with those words, where they are known; empty where the grammar does not know them."""
+    """What is wrong with those words, if that is known; empty if the grammar does not know them."""
     hint: str = ""
 
 
 def made_plain(text: str) -> str:
-    """Put the plain twin for every typographic sign, one for one, so that columns hold."""
+    """Replace every typographic sign by its plain twin, one for one, so that columns stay true."""
     return text.translate(_PLAIN)
 
 
 def split_label(plain: str) -> tuple[str | None, str, int]:
-    """Take a label off the front; give it, the side it names, and where the rest begins."""
+    """Split a label off the front; return it, the side it names, and where the rest begins."""
     if _HEAD.match(plain):
         return None, "", 0
     match = _LABEL.match(plain)
@@ -111,14 +111,14 @@ class Understood:
     label: str | None
     side: str
     start: int
-    """Where the body begins behind the label, in the words it was read in."""
+    """Where the body begins after the label, in the words it was read in."""
     outcome: object
-    """The tree; `Stopped`, counted in the line as it stands; None if all of it is only to be said."""
+    """The tree; `Stopped`, with offsets in the line as written; None if all of it is only to be said."""
     recast: Recast
 
 
 def understood(plain: str) -> Understood:
-    """Read a plain line as it stands; or else in the grammar's own words."""
+    """Read a plain line as written, or else recast in the grammar's words."""
     label, side, start = split_label(plain)
     outcome = _labelled(label, plain, start) or parsed(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
@@ -173,7 +173,7 @@ def stop_of(plain: str) -> int | None:
 
 @lru_cache(maxsize=1)
 def build_parser() -> Lark:
-    """Build the parser once; the tables are kept between runs of the program where a cache can be written."""
+    """Build the parser once; its tables are kept between runs of the program if a cache can be written."""
     from lark import Lark
 
     text = grammar_text()
@@ -185,7 +185,7 @@ def build_parser() -> Lark:
 
 @lru_cache(maxsize=4096)
 def parsed(body: str) -> object:
-    """Parse the text of a line. Garments say the same line in several places, the two sleeves above all."""
+    """Parse the text of a line. Cached: garments repeat lines, above all on the two sleeves."""
     from lark.exceptions import UnexpectedInput
 
     if not body.strip(" ."):
@@ -201,13 +201,13 @@ def parsed(body: str) -> object:
 
 
 _MOST_LETTERS = 4000
-"""Letters of the longest line that is read, about a page; a longer one would cost time."""
+"""Letters of the longest line that is read, about a page; a longer one would take too long."""
 _MOST_OPEN = 12
-"""Brackets open at once that are read; patterns have two or three."""
+"""Most brackets open at once; patterns have two or three."""
 
 
 def _crowded(body: str) -> Stopped | None:
-    """Stop at a line longer, or at brackets deeper, than any pattern has: each costs the parser time."""
+    """Stop at a line longer, or brackets deeper, than any pattern has: both cost the parser time."""
     if len(body) > _MOST_LETTERS:
         why = f"the line is longer than {_MOST_LETTERS} letters, and is not read."
         found = body[_MOST_LETTERS : _MOST_LETTERS + 1]
@@ -236,7 +236,7 @@ _APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only
 
 
 def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
-    """Stop at an instruction that hides in the name of a part or a place: `for underarm every other row`."""
+    """Stop at an instruction hidden in the name of a part or a place: `for underarm every other row`."""
     for token in tree.scan_values(lambda value: hasattr(value, "start_pos")):
         introduced = _NAMES.get(token.type)
         if introduced is None:
@@ -287,7 +287,7 @@ def legal_words() -> frozenset[str]:
 
 
 def _optional_endings(pattern: str) -> set[str]:
-    """Spell out words written with optional letters, as `needles?` and `(?:increas(?:e|ing))`."""
+    """Spell out words written with optional letters, such as `needles?` and `(?:increas(?:e|ing))`."""
     found = set()
     for stem, letter in re.findall(r"\b([a-z]{2,})([a-z])\?", pattern):
         found.update({stem, stem + letter})

@@ -1,4 +1,4 @@
-"""Marks on a page to which other lines refer, "as for back to **", taken off their rows. No I/O."""
+"""Take the marks to which other lines refer, "as for back to **", off their rows. No I/O."""
 
 from __future__ import annotations
 
@@ -15,14 +15,14 @@ _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
 
 
 def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
-    """Take the marks off a row of the file, which is parted where they stand.
+    """Take the marks off a row of the file, splitting it at each.
 
     Args:
         row: The text of a row with its place.
 
     Returns:
-        The rows without marks, none where it held nothing else, and the marks behind each; the first marks
-        are those in front of all, which stand behind the row before.
+        The rows without marks (empty if it held nothing else), and the marks after each; the first marks are
+        those in front of them all, which come after the row before.
     """
     text, place = row
     found = [match for match in _MARK.finditer(text) if _stands_alone(text, match)]
@@ -46,7 +46,7 @@ def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
 
 
 def _stands_alone(text: str, match: re.Match[str]) -> bool:
-    """Return whether a mark marks a place, rather than begins a repeat or is referred to."""
+    """Return whether a mark marks a place, rather than beginning a repeat or being referred to."""
     before, after, mark = text[: match.start()], text[match.end() :], match["mark"]
     if _REFERS.search(before.rstrip()) or re.search(rf"\bfrom\s+{re.escape(mark)}(?!\*)", text, re.I):
         return False

@@ -1,4 +1,4 @@
-"""Lines that work another part again, in the parsed tree, as instruction records."""
+"""Turn lines that work another part again into instruction records."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Other wordings of a part worked again: the second of a pair, a side that matches the first. No I/O."""
+"""Other wordings for a part worked again: the second of a pair, a side that matches the first. No I/O."""
 
 from __future__ import annotations
 
@@ -57,4 +57,4 @@ AGAIN: tuple[Synonym, ...] = (
         "Work in the same way as left sleeve.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

@@ -1,10 +1,10 @@
-"""The text of a printed pattern, as copied from a page, to a project file. No I/O.
+"""Cut the copied text of a printed pattern into the pieces of a project file. No I/O.
 
-Theory of operation. The text is cut into pieces, and every piece is written, in its order: as a line of the
-pattern where the wording can be read, as a note with a mark where it cannot, as a comment where it is front
-matter of a kind that can be named (sizes, gauge, abbreviations, page numbers). The values found in the
-front matter are written as keys besides. So nothing is dropped and nothing passed over: the pieces, put
-together, are the text, each stands on one row of the file, and what is not knitted says what it is.
+Theory of operation. The text is cut into pieces, and every piece is written, in order: as a line of the
+pattern if the wording can be read, as a note with a mark if it cannot, as a comment if it is front matter of
+a kind that can be named (sizes, gauge, abbreviations, page numbers). The values found in the front matter are
+also written as keys. So nothing is dropped or passed over: the pieces, put together, are the text, each is on
+one row of the file, and whatever is not knitted says what it is.
 """
 
 from __future__ import annotations
@@ -22,31 +22,31 @@ from stepper.project.sorting import Sorter
 from stepper.project.wording import Words
 
 MARK = "LOOK"
-"""The word that stands wherever the knitter has to look."""
+"""The word that marks where the knitter has to look."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pasted:
-    """What a text comes to."""
+    """A text cut into pieces."""
 
     title: str
     sizes: tuple[str, ...]
-    """Their names, or numbers as many as the lists of the text have; empty where it is not sure."""
+    """Their names, or as many numbers as the lists of the text have; empty if not sure."""
     sizes_found: bool
     sizes_doubt: str
-    """Why the sizes are not sure, as a sentence; empty where they are."""
+    """Why the sizes are not sure, as a sentence; empty if they are."""
     front: tuple[Piece, ...]
     """The pieces before the first section."""
     parts: tuple[PagePart, ...]
     charts: tuple[DrawnChart, ...]
     text: str
-    """The front matter as running text, for what is gleaned from it."""
+    """The front matter as running text, to glean values from."""
     yarn_rows: tuple[str, ...]
-    """The rows that speak of yarn."""
+    """The rows that mention yarn."""
 
     @property
     def pieces(self) -> tuple[Piece, ...]:
-        """Every piece in the order of the text."""
+        """Every piece, in the order of the text."""
         return (*self.front, *(piece for part in self.parts for piece in part.pieces))
 
 
@@ -57,8 +57,8 @@ def take_apart(text: str) -> Pasted:
         text: The whole text, as copied.
 
     Returns:
-        The pieces and what heads them. Always: the pieces put together are the text, white space aside; each
-        is a line, a note, or front matter of a named kind.
+        The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
+        each is a line, a note, or front matter of a named kind.
     """
     rows = [" ".join(writable(row).split()) for row in text.splitlines()]
     found = sizes_of(rows)
@@ -82,7 +82,7 @@ def take_apart(text: str) -> Pasted:
 
 
 def _running(pieces: Sequence[Piece]) -> str:
-    """Put pieces together, with an empty row wherever the text has something else between them."""
+    """Join pieces, with an empty row wherever the text has something else between them."""
     rows: list[str] = []
     last = 0
     for piece in pieces:
@@ -103,7 +103,7 @@ def _title(rows: Sequence[str]) -> str:
 
 
 def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
-    """Return parts without any stitches to the part before them; a name that comes twice gets a number."""
+    """Merge parts without any stitches into the part before them; number names that repeat."""
     kept: list[PagePart] = []
     for part in parts:
         if kept and not part.is_worked:

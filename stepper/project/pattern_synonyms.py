@@ -1,4 +1,4 @@
-"""Other wordings of fabrics and patterns called by name, and of edges worked in another. No I/O."""
+"""Other wordings for fabrics and patterns called by name, and for edges worked in another. No I/O."""
 
 from __future__ import annotations
 
@@ -104,4 +104,4 @@ PATTERNS: tuple[Synonym, ...] = (
         "The above 2 rows form rib.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

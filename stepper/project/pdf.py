@@ -1,7 +1,7 @@
-"""The text of a pattern bought as PDF. Pictures, scanned pages among them, cannot be read and are told.
+"""Read the text of a pattern bought as PDF; report pictures, scanned pages included, as unreadable.
 
-pdfminer.six finds where on a page each line of text stands; `stepper.project.page_layout` puts the lines in
-order. The bytes are handed in, so nothing here opens a file.
+pdfminer.six finds where each line of text is on its page; `stepper.project.page_layout` puts the lines in
+order. The bytes are passed in, so nothing here opens a file.
 """
 
 from __future__ import annotations
@@ -19,16 +19,16 @@ if TYPE_CHECKING:
     from pdfminer.layout import LTComponent
 
 MOST_PAGES: Final = 200
-"""More pages than any pattern has; a book of patterns is to be cut down to one."""
+"""More pages than any pattern has; a book of patterns must be cut down to one."""
 MOST_BYTES: Final = 64 * 1024 * 1024
-"""A file larger than this is not read. Unit: bytes."""
+"""Largest file that is read. Unit: bytes."""
 _MARK: Final = b"%PDF-"
 _LIGATURES: Final = str.maketrans(
     {"ﬀ": "ff", "ﬁ": "fi", "ﬂ": "fl", "ﬃ": "ffi", "ﬄ": "ffl", "ﬅ": "st", "ﬆ": "st"}
     | {"\u00ad": None, "\u00a0": " "}
 )
 _LEAST_LETTERS: Final = 12
-"""A page with fewer letters and a picture on it is a picture: what it has is its number or a mark."""
+"""A page with a picture and fewer letters is a picture: its text is a page number or a mark."""
 
 
 _CHARTS: Final = (
@@ -41,11 +41,11 @@ class PdfText:
     """What a PDF holds for the reader of a pattern."""
 
     text: str
-    """The pages in their order, columns one after the other; running heads once, behind the first row."""
+    """The pages in order, columns one after the other; running heads once, after the first row."""
     pictures_only: tuple[int, ...]
     """Pages that hold no text, from 1: a scan, or a chart or photograph that fills the page."""
     with_pictures: tuple[int, ...]
-    """Pages that hold pictures beside their text, from 1; a chart may be among them."""
+    """Pages that hold pictures as well as text, from 1; a chart may be among them."""
 
 
 def is_pdf(raw: bytes) -> bool:
@@ -58,10 +58,10 @@ def read_pdf(raw: bytes, name: str) -> PdfText:
 
     Args:
         raw: The whole file.
-        name: What to call it in a problem.
+        name: Its name in problems.
 
     Raises:
-        ProjectError: It is damaged, locked by a password, has too many pages, or holds no text at all.
+        ProjectError: It is damaged, password-protected, has too many pages, or holds no text at all.
     """
     pages = _pages(raw, name)
     heads, rows = reading_order(pages)
@@ -79,14 +79,14 @@ def read_pdf(raw: bytes, name: str) -> PdfText:
 
 
 def _text(heads: tuple[str, ...], pages: tuple[tuple[str, ...], ...]) -> str:
-    """Put heads and pages together: the title keeps the first row, the running heads come behind it."""
+    """Join heads and pages: the title keeps the first row, and the running heads come after it."""
     rows = [row for page in pages for row in page]
     first = next((number for number, row in enumerate(rows, start=1) if row), 0)
     return "\n".join([*rows[:first], *heads, *rows[first:]]).strip("\n") + "\n"
 
 
 def told_pictures(found: PdfText) -> str:
-    """Say which pages could not be read and what to do instead; empty where there is none."""
+    """Return which pages hold unreadable pictures and what to do instead; empty if none does."""
     said = []
     if found.pictures_only:
         are = "are pictures" if len(found.pictures_only) > 1 else "is a picture"
@@ -114,10 +114,10 @@ def _pages(raw: bytes, name: str) -> tuple[PrintedPage, ...]:
     from pdfminer.layout import LAParams
     from pdfminer.pdfdocument import PDFEncryptionError, PDFPasswordIncorrect
 
-    logging.getLogger("pdfminer").setLevel(logging.CRITICAL)  # its remarks are for those who write PDFs
+    logging.getLogger("pdfminer").setLevel(logging.CRITICAL)  # its warnings are for makers of PDFs
     found: list[PrintedPage] = []
     try:
-        # A wide gap between words on one row is that of a table or a gutter, so that lines end there.
+        # A wide gap between words on one row belongs to a table or a gutter, so lines end there.
         for page in extract_pages(io.BytesIO(raw), laparams=LAParams(char_margin=1.6, line_margin=0.3)):
             if len(found) == MOST_PAGES:
                 raise ProjectError(f"{name} has more than {MOST_PAGES} pages; give those of one pattern.")
@@ -126,7 +126,7 @@ def _pages(raw: bytes, name: str) -> tuple[PrintedPage, ...]:
         raise
     except (PDFPasswordIncorrect, PDFEncryptionError) as error:
         raise ProjectError(f"{name} is locked by a password. Save it without one, then try again.") from error
-    except Exception as error:  # the library raises whatever a damaged file brings about
+    except Exception as error:  # on a damaged file the library may raise anything
         raise ProjectError(f"{name} is damaged and cannot be read as PDF.") from error
     if not found:
         raise ProjectError(f"{name} is damaged and cannot be read as PDF.")
@@ -148,7 +148,7 @@ def _page(page: Iterable[LTComponent], height: float) -> PrintedPage:
 
 
 def _parts(inside: Iterable[LTComponent]) -> Iterator[LTComponent]:
-    """Yield the lines and pictures of a page, whatever they are nested in."""
+    """Yield the lines and pictures of a page, however nested."""
     from pdfminer.layout import LTFigure, LTTextBox
 
     for part in inside:

@@ -1,9 +1,9 @@
-"""Charts drawn as a picture: one pixel, or one square block of pixels, for each stitch. No I/O.
+"""Read charts drawn as a picture: one pixel, or one square block of pixels, for each stitch. No I/O.
 
-Every pixel is matched to the nearest yarn, or colour of the key, by CIEDE2000; a colour that is near to none
-is told with its place. Pixels that can be seen through are no stitch. Blocks are found as the largest squares
-that are each of one kind; where the file does not say how many stitches the picture is wide, that is a guess,
-and the knitter is told.
+Every pixel is matched to the nearest yarn, or colour of the key, by CIEDE2000; a colour that is near none is
+reported with its place. Transparent pixels are `no stitch`. Blocks are the largest squares that are each of
+one kind; if the file does not say how many stitches wide the picture is, that is a guess, and the knitter is
+told.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ TOLERANCE = 10.0
 """Farthest a pixel may be from the colour of its yarn. Unit: CIEDE2000. A convention of this project: colours
 that far apart are still called by the same name, while the yarns of one chart are told apart at a glance."""
 APART = 2.0
-"""How much nearer one yarn must be than the next, or the pixel could be either. Unit: CIEDE2000."""
+"""How much nearer one yarn must be than the next; else the pixel could be either. Unit: CIEDE2000."""
 MAX_PIXELS = 4_000_000
 """Largest picture: 500 by 500 stitches of four by four pixels. Unit: pixels."""
 _MOST_TOLD = 5
@@ -40,7 +40,7 @@ class Pixels:
     width: int
     height: int
     rows: tuple[tuple[Pixel, ...], ...]
-    """From the top down, each from left to right."""
+    """Rows from the top down, each from left to right."""
 
 
 def chart_of_picture(
@@ -51,17 +51,17 @@ def chart_of_picture(
     *,
     stitches: int | None = None,
 ) -> tuple[Chart | None, list[Problem]]:
-    """Make a chart of a picture.
+    """Make a chart from a picture.
 
     Args:
         name: Name of the chart.
         pixels: The picture.
         colours: What each colour stands for, by `#rrggbb`.
         place: Where the picture is named in the file.
-        stitches: How many stitches it is wide; None if the file does not say.
+        stitches: How many stitches wide it is; None if the file does not say.
 
     Returns:
-        The chart, or nothing with the problems that stopped it.
+        The chart, or None with the problems that stopped it.
     """
     cells, unmatched = _matched(pixels, colours)
     block = pixels.width // stitches if stitches and pixels.width % stitches == 0 else 0
@@ -98,11 +98,11 @@ _Rows = tuple[tuple[Cell, ...], ...]
 def _matched(
     pixels: Pixels, colours: Mapping[str, Cell]
 ) -> tuple[_Rows, list[tuple[tuple[int, int, Pixel], str]]]:
-    """Return what each pixel stands for, and the first place of each colour that stands for nothing."""
+    """Return what each pixel stands for, and the first place of each colour that matches nothing."""
     known = [(code, lab(_rgb(code)), cell) for code, cell in colours.items()]
     seen: dict[Pixel, Cell] = {}
     lost: list[tuple[tuple[int, int, Pixel], str]] = []
-    for y in reversed(range(pixels.height)):  # from the bottom, as the rounds are counted
+    for y in reversed(range(pixels.height)):  # from the bottom, as rounds are counted
         for x, pixel in enumerate(pixels.rows[y]):
             if pixel in seen:
                 continue
@@ -110,7 +110,7 @@ def _matched(
                 seen[pixel] = Cell("", None)
                 continue
             found, why = _nearest(lab(Rgb(*pixel[:3])), known)
-            seen[pixel] = found or Cell("?", str(pixel))  # a kind of its own, so that squares are found
+            seen[pixel] = found or Cell("?", str(pixel))  # a separate kind, so that squares are found
             if found is None:
                 lost.append(((x, y, pixel), why))
     return tuple(tuple(seen[pixel] for pixel in row) for row in pixels.rows), lost[:_MOST_TOLD]
@@ -121,7 +121,7 @@ def _rgb(code: str) -> Rgb:
 
 
 def _nearest(colour: Lab, known: list[tuple[str, Lab, Cell]]) -> tuple[Cell | None, str]:
-    """Return what a colour stands for; or nothing, and why."""
+    """Return what a colour stands for; or None, and why."""
     ranked = sorted(((colour_difference(colour, other), code, cell) for code, other, cell in known), key=_far)
     if not ranked:
         return None, "no yarn of this file has a colour"
@@ -144,7 +144,7 @@ def _meant(code: str, cell: Cell) -> str:
 
 
 def _told(name: str, pixels: Pixels, block: int, spot: tuple[int, int, Pixel], why: str) -> tuple[str, str]:
-    """Say where a colour stands that stands for nothing, and what to do about it."""
+    """Say where a colour is that matches nothing, and what to do about it."""
     x, y, pixel = spot
     code = Rgb(*pixel[:3]).hex
     at = f"pixel {x + 1}, {y + 1} from the top left"

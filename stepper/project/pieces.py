@@ -1,4 +1,4 @@
-"""What a printed page falls into: pieces, the parts that they stand in, charts drawn as text. No I/O."""
+"""Records of what a printed page is cut into: pieces, their parts, charts drawn as text. No I/O."""
 
 from __future__ import annotations
 
@@ -13,15 +13,15 @@ _KEYED = re.compile(r"(?:(?<=\s)|^)(\S)\s*=\s*([^;=]+?)(?=\s*[;,]\s*\S\s*=|\s*[;
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Piece:
-    """A stretch of the text that stands on one row of the file."""
+    """A stretch of the text that becomes one row of the file."""
 
     kind: str
     """`line`, `note` or `comment`."""
     text: str
     row: int
-    """Row of the text it begins in, from 1."""
+    """Row of the text where it begins, from 1."""
     front: str = ""
-    """`comment`: which kind of front matter it is, one of `front_matter.KINDS`."""
+    """`comment`: its kind of front matter, one of `front_matter.KINDS`."""
     why: str = ""
     """`note`: what stopped the reading."""
     line: Line | None = None
@@ -29,7 +29,7 @@ class Piece:
 
 @dataclass(slots=True, kw_only=True)
 class PagePart:
-    """A section of the garment in the text."""
+    """A section of the garment, as found in the text."""
 
     name: str
     aside: str = ""
@@ -52,7 +52,7 @@ class DrawnChart:
     drawn: str = ""
 
     def take(self, row: str) -> bool:
-        """Take a row of the chart or of its key; say whether it was one."""
+        """Take in a row if it is of the chart or its key; return whether it was."""
         keyed = _KEYED.findall(row)
         if keyed and not self.rows:
             self.key += [(sign, meaning.strip()) for sign, meaning in keyed]

@@ -1,4 +1,4 @@
-"""Problems in a project file: values that are gathered, sorted by place and shown all at once.
+"""Problems in a project file, gathered as values, sorted by place and shown all at once.
 
 A problem says where it is, what was found, what was expected, and what to write instead. No I/O.
 """
@@ -14,7 +14,7 @@ from stepper.project.spelling import near
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
 class Problem:
-    """One thing in the project file that cannot stand."""
+    """One thing wrong in the project file."""
 
     line: int
     """Line in the file, from 1."""
@@ -23,7 +23,7 @@ class Problem:
     message: str
     """What is wrong: a statement with the value found."""
     hint: str = ""
-    """What to write instead, or how it was read: sentences, a line each; empty where nothing is known."""
+    """What to write instead, or how it was read: sentences, one per line; empty if nothing is known."""
     length: int = 1
     """How many characters the caret marks. Range: 1 and up."""
 
@@ -37,7 +37,7 @@ class Span:
     length: int = 1
 
     def problem(self, message: str, hint: str = "") -> Problem:
-        """Make a problem of this place."""
+        """Make a problem at this place."""
         return Problem(
             line=self.line, column=self.column, length=max(1, self.length), message=message, hint=hint
         )
@@ -60,7 +60,7 @@ def render_problem(problem: Problem, lines: Sequence[str], name: str) -> str:
 
 
 def _window(source: str, column: int, width: int = 96) -> tuple[str, int]:
-    """Cut a long line around the column; give the cut and the place of the column in it, from 0."""
+    """Cut a long line around the column; return the cut and the column's offset in it, from 0."""
     source = source.replace("\t", " ")
     start = min(max(0, column - 1), len(source))
     if len(source) <= width:
@@ -83,9 +83,9 @@ def render_problems(problems: Iterable[Problem], text: str, name: str) -> str:
 
 
 def nearest(word: str, choices: Iterable[str]) -> str:
-    """Return the nearest of the choices as a sentence `Did you mean “…”?`, or nothing.
+    """Return the nearest choice as a sentence `Did you mean “…”?`; empty if none is near.
 
-    A word with fewer slips is nearer; where none has few, the one that looks most alike.
+    A word with fewer slips is nearer; if none has few, the one that looks most alike.
     """
     options = {choice.lower(): choice for choice in choices}
     meant = near(word.lower(), tuple(options))

@@ -1,4 +1,4 @@
-"""Values and lines written so that the reader of project files gives them back. No I/O."""
+"""Write values and lines so that the reader of project files returns them unchanged. No I/O."""
 
 from __future__ import annotations
 
@@ -11,14 +11,14 @@ _GUESSED = re.compile(r"(?:.*[:#]|.*\s$|[-?]\s|.*: )")
 
 
 def writable(text: str) -> str:
-    """Write every character that a text file may not hold as its code: `<U+0007>`. White space stays."""
+    """Replace every character that a text file may not hold by its code: `<U+0007>`. White space stays."""
     return _UNPRINTABLE.sub(
         lambda match: " " if match.group().isspace() else f"<U+{ord(match.group()):04X}>", text
     )
 
 
 def value(text: str) -> str:
-    """Write a value on one line, in quotes where its signs would mean something else."""
+    """Write a value on one line, in quotes if its signs would mean something else."""
     plain = " ".join(writable(text).split())
     if _PLAIN.fullmatch(plain) and not _GUESSED.match(plain):
         return plain
@@ -37,6 +37,6 @@ def listed(parts: Sequence[str]) -> str:
 
 
 def size_line(names: Sequence[str]) -> str:
-    """Write the value of `sizes`, in quotes only where a name needs them."""
+    """Write the value of `sizes`, in quotes only if a name needs them."""
     line = listed(names)
     return line if re.fullmatch(r"[A-Za-z0-9][\w ./'-]*(?: \([\w ,./'-]+\))?", line) else value(line)

@@ -1,4 +1,4 @@
-"""Project text to a checked `Project`, or to every problem it has. No I/O."""
+"""Read project text into a checked `Project`, or every problem it has. No I/O."""
 
 from __future__ import annotations
 
@@ -44,7 +44,7 @@ class FileReading:
     project: Project | None
     problems: tuple[Problem, ...]
     partial: Project | None = None
-    """With problems: as much of the project as there is, so that the rest of its counts can be checked."""
+    """With problems: as much of the project as could be read, so that its other counts can be checked."""
 
 
 def read_project(text: str, pictures: Pictures | None = None) -> FileReading:
@@ -52,7 +52,7 @@ def read_project(text: str, pictures: Pictures | None = None) -> FileReading:
 
     Args:
         text: The whole file.
-        pictures: Finds the pictures that charts name; without it they are problems.
+        pictures: Finds the pictures that charts name; if None, they are problems.
 
     Returns:
         The project, or every problem found in one pass, in the order of the file.
@@ -77,7 +77,7 @@ def read_project(text: str, pictures: Pictures | None = None) -> FileReading:
 
 
 def _as_far_as_known(project: Project | None, draft: FileDraft) -> Project | None:
-    """Take the lines that speak of what could not be read as unread themselves: one fault is told once."""
+    """Mark lines that use anything unreadable as unread themselves: one fault is reported once."""
     if project is None:
         return None
     sections = []
@@ -343,7 +343,7 @@ def _short_rows(fields: Fields, draft: FileDraft) -> str:
 
 
 def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric], draft: FileDraft) -> str:
-    """Read the name of a yarn or gauge; without one, the first of the file is meant."""
+    """Read the name of a yarn or gauge; without one, return the first in the file."""
     node = fields.text(name)
     first = next(iter(known), "")
     if node is None:

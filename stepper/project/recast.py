@@ -1,10 +1,10 @@
-"""A printed line in the words that the grammar reads, each letter with its place as printed. No I/O.
+"""Recast a printed line in the grammar's words, each letter keeping its printed place. No I/O.
 
-Theory of operation. A line that does not read as it stands is taken through the table of
-`stepper.project.synonyms`. Every letter that is moved keeps its place, and every letter that is put in takes
-the place of the words it stands for, so that a problem is shown where it is printed. Words that are worth no
-stitches are cut out and kept, to be said beside the line. A name in the head of a line, as in "Row 5 (dec
-row):", becomes its label.
+Theory of operation. A line that does not read as written is taken through the table of
+`stepper.project.synonyms`. A letter that moves keeps its place, and a letter that is put in takes the place
+of the words it replaces, so that a problem is shown where it is printed. Words that work no stitches are cut
+out and kept, to be said with the line. A name in the head of a line, as in "Row 5 (dec row):", becomes its
+label.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from stepper.project.synonym import KEPT, Synonym
 from stepper.project.synonyms import SYNONYMS
 
 _MOST = 8
-"""How often one row of the table is tried again on what it made."""
+"""Most times one row of the table is tried again on its own result."""
 _PIECES = re.compile(r"\\(\d)")
 _HEAD_NAME = re.compile(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
@@ -33,21 +33,21 @@ class Recast:
 
     text: str
     places: tuple[int, ...]
-    """Place of each letter in the line as printed, from 0; one more for its end."""
+    """Offset of each letter in the line as printed, from 0; one more for its end."""
     kept: tuple[str, ...] = ()
-    """Words taken out, to be said beside the line."""
+    """Words taken out, to be said with the line."""
     name: str = ""
-    """Name in the head of the line; empty where it has none."""
+    """Name in the head of the line; empty if it has none."""
 
     def place(self, offset: int, length: int) -> tuple[int, int]:
-        """Return a stretch of the text as printed: where it begins, and its length."""
+        """Return where a stretch of the text is in the line as printed: its offset and length."""
         first = self.places[min(offset, len(self.places) - 1)]
         last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
         return first, max(1, last + 1 - first)
 
 
 def as_printed(plain: str) -> Recast:
-    """Return a line without any change."""
+    """Return a line unchanged."""
     return Recast(plain, tuple(range(len(plain) + 1)))
 
 
@@ -87,7 +87,7 @@ def _without_name(line: Recast) -> Recast:
 
 
 def put_words(line: Recast, synonym: Synonym) -> Recast:
-    """Put the words of one row of the table wherever its pattern stands."""
+    """Put in the words of one row of the table wherever its pattern matches."""
     text: list[str] = []
     places: list[int] = []
     kept = list(line.kept)
@@ -113,14 +113,14 @@ def put_words(line: Recast, synonym: Synonym) -> Recast:
 
 
 def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
-    """Return whether the words that would only be said beside the line may tell her to do something."""
+    """Return whether the words that would only be said with the line may be an instruction."""
     if not synonym.said or synonym.spelt_out:
         return False
     return instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")) is not None
 
 
 def _kept_end(match: re.Match[str]) -> int:
-    """Return where words that are only said end: never behind an instruction, which may stand after a comma.
+    """Return where words that are only said end: never past an instruction, which may follow a comma.
 
     Returns:
         The end of the words; their beginning if they cannot be told from an instruction.
@@ -138,7 +138,7 @@ def _kept_end(match: re.Match[str]) -> int:
 
 
 def _lay(match: re.Match[str], words: str, line: Recast, text: list[str], places: list[int]) -> None:
-    """Lay down the words of a row, with what stood in the brackets of its pattern."""
+    """Write out the words of a row, filling in what the brackets of its pattern matched."""
     here = line.places[match.start()]
     for number, piece in enumerate(_PIECES.split(words)):
         if number % 2 == 0:

@@ -1,6 +1,6 @@
-"""The reference of the wording: a page of small patterns, with the tables of the program behind it.
+"""Make the reference of the wording: a page of small patterns, followed by the program's tables.
 
-No I/O but reading the page that is shipped beside this module.
+No I/O except reading the page shipped beside this module.
 """
 
 from __future__ import annotations
@@ -15,17 +15,17 @@ from stepper.project.synonyms import SYNONYMS
 
 @lru_cache(maxsize=1)
 def page() -> str:
-    """Return the page as it is shipped, in Markdown."""
+    """Return the page as shipped, in Markdown."""
     return resources.files("stepper.project").joinpath("wording.md").read_text(encoding="utf-8")
 
 
 def other_wordings() -> tuple[str, ...]:
-    """Return a line for each other printed wording that is read as one of the page."""
+    """Return an example line for each other printed wording that is read too."""
     return tuple(dict.fromkeys(synonym.example for synonym in SYNONYMS))
 
 
 def stitch_lines() -> tuple[str, ...]:
-    """Return each stitch of the table: how it is written, what it uses and leaves, how it is said."""
+    """Return a line for each stitch of the table: how it is written and said, what it uses and leaves."""
     worked = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
     shown = [entry for entry in STITCHES.values() if entry.kind in worked]
     return tuple(f"{entry.code:<10} {entry.uses} to {entry.leaves}   {entry.said}" for entry in shown)
@@ -42,7 +42,7 @@ def reference() -> str:
 
 
 def about(word: str) -> str:
-    """Return the paragraphs and patterns of the reference that hold a word; empty where none does."""
+    """Return the paragraphs and patterns of the reference that hold a word; empty if none does."""
     found = []
     for part in re.split(r"\n(?=## )", reference()):
         head, *rest = part.split("\n\n")

@@ -1,4 +1,4 @@
-"""Finishing and explanations in words: worth no stitches, told at their place. No I/O."""
+"""Other wordings for finishing and explanations: they work no stitches and are said in place. No I/O."""
 
 from __future__ import annotations
 
@@ -100,4 +100,4 @@ REMARKS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

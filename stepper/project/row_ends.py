@@ -1,4 +1,4 @@
-"""Where the rows of a line end: what full stops part inside one row, and rows that break off. No I/O."""
+"""Find where the rows of a line end: full stops inside one row, and rows that break off. No I/O."""
 
 from __future__ import annotations
 
@@ -13,10 +13,10 @@ from stepper.project.stitchwork import Several, Until, Work
 
 
 def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
-    """Put together what full stops part inside one row: `Row 1: P3. K4. P to end.`
+    """Join the sentences of one row that has full stops inside: `Row 1: P3. K4. P to end.`
 
-    What its head calls one row is one, until its stitches come to its end. Without a head only a
-    shaping of a few stitches, which makes no row by itself, is put in front of what follows.
+    If the head names one row, sentences are joined until the stitches come to its end. Without a head only a
+    shaping of a few stitches, which is no row by itself, is joined to what follows.
     """
     numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
     made: list[Sentence] = []
@@ -35,7 +35,7 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
 
 
 def _open(row: Sentence | None) -> bool:
-    """Return whether a row breaks off before its end: it neither goes on to the end nor turns."""
+    """Return whether a row breaks off early: it neither goes on to the end nor turns."""
     last = row.elements[-1] if isinstance(row, Phrase) else None
     if isinstance(last, Until | Several):
         return last.goal in ("last", "marker", "times")
@@ -51,12 +51,12 @@ def _slight(row: Sentence | None) -> bool:
 
 
 def with_open_edge(sentences: tuple[Sentence, ...]) -> tuple[tuple[Sentence, ...], tuple[Assumed, ...]]:
-    """Work a row to its end that only binds off at its beginning: "BO 5 sts for armhole."
+    """Complete a row that only binds off at its beginning: "BO 5 sts for armhole."
 
-    Only where nothing but a count stands behind it; what else follows may be the rest of the row.
+    Only if nothing but a count follows; anything else may be the rest of the row.
 
     Returns:
-        The sentences, and what was taken for granted.
+        The sentences, and what was assumed.
     """
     rest = [one for one in sentences if not isinstance(one, Count | RowsCount)]
     row = rest[-1] if rest else None
@@ -69,7 +69,7 @@ def with_open_edge(sentences: tuple[Sentence, ...]) -> tuple[tuple[Sentence, ...
 
 
 def on_rows(head: Head, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...] | None:
-    """Put the row of a line on the rows that its head names: "Next and foll alt row: ..."
+    """Repeat the row of a line on the rows that its head names: "Next and foll alt row: ..."
 
     Returns:
         The sentences; None if the line does not begin with a row that is written out.

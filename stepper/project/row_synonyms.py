@@ -1,4 +1,4 @@
-"""Other wordings of what is worked inside a row or round, of its edges and its shaping. No I/O."""
+"""Other wordings for what is worked inside a row or round, for its edges and its shaping. No I/O."""
 
 from __future__ import annotations
 
@@ -267,4 +267,4 @@ ROWS: tuple[Synonym, ...] = (
         'Knit until piece measures 10½ (11, 11½").',
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

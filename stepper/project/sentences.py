@@ -1,4 +1,4 @@
-"""The tree of one parsed line to instruction records: one short method for each rule of the grammar."""
+"""Turn the tree of a parsed line into instruction records, one short method for each grammar rule."""
 
 from __future__ import annotations
 
@@ -51,20 +51,20 @@ _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Head:
-    """What stands before the colon: `Rnds 1-4:`."""
+    """The words before the colon: `Rnds 1-4:`."""
 
     numbers: tuple[int, ...] = ()
     side: str = ""
     rows: bool = False
     every: str = ""
-    """`WS`, `RS`, `even` or `odd`: the line is for all such rows too."""
+    """`WS`, `RS`, `even` or `odd` if the line is also for all such rows."""
     next: bool = False
-    """Whether it is for the next row, without its number: `Next row:`."""
+    """Whether it is for the next row, without a number: `Next row:`."""
     times: Numbers | None = None
-    """How many rows it is for, one after the other: `Next 4 rows:`."""
+    """How many consecutive rows it is for: `Next 4 rows:`."""
     first: Numbers | None = None
     legs: tuple[Leg, ...] = ()
-    """The rows it is for where they are not one after the other: `Next and foll alt row:`."""
+    """The rows it is for if they are not consecutive: `Next and foll alt row:`."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -248,7 +248,7 @@ class Builder(PartBuilder):
         return Repeated((), None, Times(number, True), True, place, line=True)
 
     def _do_rep_last(self, tree: Any) -> Repeated:
-        """Read "rep last round"; of several without a number, those just written out are meant."""
+        """Read "rep last round"; several without a number means those just written out."""
         place = self._tree_place(tree)
         several = str(tree.children[2]).lower().rstrip(".").endswith("s")
         last = None if several else self._one(place)
@@ -286,12 +286,12 @@ class Builder(PartBuilder):
         return replace(made, first=numbers[0], last=numbers[-1])
 
     def _do_chart_all(self, tree: Any) -> ChartWork:
-        """Read "work all 6 rnds of chart B": how many the chart has is checked."""
+        """Read "work all 6 rnds of chart B", to check how many the chart has."""
         number, chart = (child for child in tree.children if type_of(child) in ("NUMBERS", "CHART"))
         return replace(self._chart(tree, chart, None, tree.children[-1]), rounds=self._numbers(number))
 
     def _do_chart_done(self, tree: Any) -> ChartWork:
-        """Read "continue chart wave until all 4 rnds are complete": the rounds of it still to come."""
+        """Read "continue chart wave until all 4 rnds are complete": the rounds that remain."""
         chart, until = tree.children
         made = replace(self._chart(tree, chart, None, None), following=True, whole=True)
         number = re.search(r"\d+", str(until))
@@ -401,7 +401,7 @@ class Builder(PartBuilder):
         return BindOff(" ".join(word.lower().rstrip(".") for word in words), self._tree_place(tree))
 
     def _do_bind_off_rem(self, tree: Any) -> list[Sentence]:
-        """Read "bind off rem 20 sts": how many there are is a count that is checked."""
+        """Read "bind off rem 20 sts", with the number as a count to check."""
         number = tree.children[1]
         words = [str(child).lower().rstrip(".") for child in tree.children[2:] if child is not None]
         place = self._tree_place(tree)
@@ -452,7 +452,7 @@ class Builder(PartBuilder):
         return [Phrase(self._around(elements, last), self._tree_place(tree)), *made]
 
     def _around(self, elements: list[Element], last: Any) -> tuple[Element, ...]:
-        """Put a round like "k8, k2tog around" together as one group: its words have two readings."""
+        """Make one group of a round like "k8, k2tog around": its words have two readings."""
         end, before = elements[-1], elements[:-1]
         named = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
         entries = [find_stitch(one.stitch) for one in before if isinstance(one, Work)]
@@ -469,7 +469,7 @@ def _rows_said(words: str) -> bool:
 
 
 def _every(words: str, numbers: tuple[int, ...]) -> str:
-    """Return which rows a head like "and all WS rows" stands for; None if there is none."""
+    """Return which rows a head like "and all WS rows" means; empty without such words."""
     if not words:
         return ""
     for word, every in (

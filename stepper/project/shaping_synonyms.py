@@ -1,4 +1,4 @@
-"""Other wordings of shaping: the rows it falls on, what is bound off at an edge, changes spread evenly. No I/O."""
+"""Other wordings for shaping: the rows it falls on, edges bound off, changes spread evenly. No I/O."""
 
 from __future__ import annotations
 
@@ -179,4 +179,4 @@ SHAPING: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

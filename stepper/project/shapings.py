@@ -1,4 +1,4 @@
-"""Shaping in the parsed tree as instruction records: spread evenly, at intervals, side by side."""
+"""Turn shaping in the parsed tree into instruction records: evenly, at intervals, side by side."""
 
 from __future__ import annotations
 
@@ -10,13 +10,17 @@ from lark import Token
 
 from stepper.project.instructions import (
     AtIntervals,
+    Crossed,
     Evenly,
     Labelled,
     Phrase,
     Rounds,
     Sentence,
+    Striped,
     Together,
+    UntilCount,
     UntilLength,
+    WithYarn,
     WorkRounds,
 )
 from stepper.project.manners import manner_of
@@ -38,7 +42,7 @@ class ShapingBuilder(OccasionBuilder):
         return self._evenly(tree, to=False)
 
     def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:
-        """Read an even change, with the rounds that the line says before it, or behind it."""
+        """Read an even change, with the rounds that the line gives before or after it."""
         place = self._tree_place(tree)
         change = next(tree.find_data("change")).children[0]
         token = next(child for child in tree.children if type_of(child) == "NUMBERS")
@@ -63,12 +67,12 @@ class ShapingBuilder(OccasionBuilder):
         return [row, others] if first else [others, row]
 
     def _lead_stitch(self, lead: Any) -> str:
-        """Return how the round of the change is worked: `k`, `p`, or `pattern` where it goes on as before."""
+        """Return how the round of the change is worked: `k`, `p`, or `pattern` if it goes on as before."""
         token = next((child for child in lead.children if type_of(child) in ("PLAIN", "PLAIN_AND")), None)
         return code_of(token) if token is not None else "pattern"
 
     def _lead(self, lead: Any, place: Span) -> WorkRounds | None:
-        """Read the rounds beside the one that changes: "knit 4 rounds, ..."; None for none."""
+        """Read the rounds besides the one with the change: "knit 4 rounds, ..."; None if there are none."""
         if lead.data == "lead_plain_until":
             plain, until = lead.children
             return WorkRounds(code_of(plain), self._until(until), place, but_last=True)
@@ -91,7 +95,7 @@ class ShapingBuilder(OccasionBuilder):
         return WorkRounds(code_of(lead.children[0]), Rounds(fewer, False), place)
 
     def _do_every_nth(self, tree: Any) -> list[Sentence]:
-        """Read "knit, inc 1 st in every 10th st": in the tenth, the twentieth, and so on."""
+        """Read "knit, inc 1 st in every 10th st": in the 10th, the 20th, and so on."""
         place = self._tree_place(tree)
         lead = tree.children[0]
         number, nth = (child for child in tree.children if type_of(child) in ("NUMBERS", "NTH"))
@@ -139,20 +143,45 @@ class ShapingBuilder(OccasionBuilder):
         return Labelled(label_of(label), self._place(label), again)
 
     def _do_together(self, tree: Any) -> Sentence:
-        place = self._tree_place(tree)
-        parts = []
+        parts: list[AtIntervals] = []
+        yarns: list[tuple[UntilLength, WithYarn]] = []
+        base: WorkRounds | Striped | None = None
         for child in tree.children:
-            after = None
-            if child.data == "delayed":
-                length, from_ = child.children[:2]
-                after = UntilLength(self._length(length), True, self._start(from_), False)
-                child = child.children[-1]
+            if child.data == "delayed_yarn":
+                token = child.children[-1]
+                yarn = WithYarn(str(token).split()[-1], self._place(token))
+                yarns.append((self._when_measures(child), yarn))
+                continue
+            after = self._after(child)
+            child = child if after is None else child.children[-1]
             made = getattr(self, f"_do_{child.data}")(child)
             if isinstance(made, AtIntervals):
                 parts.append(replace(made, after=after))
+            elif isinstance(made, WorkRounds | Striped):
+                base = made
             else:
                 self.problems.append(made.place.problem("say how often it is worked, beside the other."))
-        return Together(tuple(parts), place)
+        return Together(tuple(parts), self._tree_place(tree), base, tuple(yarns))
+
+    def _do_rep_filling(self, tree: Any) -> AtIntervals:
+        """Read a shaping that goes on as long as the rounds beside it: "rep dec rnd every 4th rnd"."""
+        return AtIntervals(_named(tree), (self.filling(tree),), True, self._tree_place(tree))
+
+    def _do_crossed(self, tree: Any) -> list[Sentence]:
+        """Read "crossing cable every 8th rnd" beside rounds in pattern, whose own rounds cross it."""
+        worked, every = tree.children[:2]
+        made = getattr(self, f"_do_{worked.data}")(worked)
+        return [made, Crossed(self.nth(every), self._place(every))]
+
+    def _after(self, tree: Any) -> UntilLength | UntilCount | None:
+        """Read when a shaping begins beside another; None if it begins with it."""
+        if tree.data == "delayed_count":
+            return UntilCount(self._numbers(tree.children[0]))
+        return self._when_measures(tree) if tree.data == "delayed" else None
+
+    def _when_measures(self, tree: Any) -> UntilLength:
+        length, from_ = tree.children[:2]
+        return UntilLength(self._length(length), True, self._start(from_), False)
 
 
 def _named(tree: Any) -> str:
@@ -165,5 +194,5 @@ def code_of(token: Token) -> str:
 
 
 def label_of(token: Token) -> str:
-    """Return the name of a round as it is looked up."""
+    """Return the name of a round in the form used to look it up."""
     return " ".join(str(token).lower().split())

@@ -1,7 +1,7 @@
-"""The sizes that a printed page names, in any of the ways they are listed. No I/O.
+"""Find the sizes that a printed page names, in any of the ways they are listed. No I/O.
 
-A list that may be read in two ways is read by the number of figures that the lists of the pattern have; where
-these do not settle it either, no size is named.
+A list that may be read in two ways is settled by how many numbers the lists of the pattern have; if these do
+not settle it either, no size is named.
 """
 
 from __future__ import annotations
@@ -40,7 +40,7 @@ _LONGEST = 400
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
 _BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}).*$", re.I)
-"""What stands behind a list: its unit, the same in another unit, a remark."""
+"""What may follow a list: its unit, the same in another unit, a remark."""
 _LIST = re.compile(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
     r"|\s?[½¼¾])?,?\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]]"
@@ -52,15 +52,15 @@ class FoundSizes:
     """The sizes of a page."""
 
     names: tuple[str, ...] = ()
-    """The names, in order; empty where the page names none, or none that is sure."""
+    """The names, in order; empty if the page names none, or none for sure."""
     number: int = 1
-    """How many there are. Range: 1 and up, or 0 where it is not sure."""
+    """How many there are. Range: 1 and up, or 0 if not sure."""
     doubt: str = ""
-    """Why no size is sure, as a sentence; empty where nothing is in doubt."""
+    """Why no size is sure, as a sentence; empty if nothing is in doubt."""
 
 
 def sizes_of(rows: Sequence[str]) -> FoundSizes:
-    """Find the sizes of a page, held against the lists of its lines.
+    """Find the sizes of a page, checked against the lists in its lines.
 
     Args:
         rows: The rows of the page, each without white space at its ends.
@@ -88,7 +88,7 @@ def sizes_of(rows: Sequence[str]) -> FoundSizes:
 
 
 def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
-    """List what the size rows may mean, likeliest first."""
+    """List what the size rows may mean, most likely first."""
     found: list[tuple[str, ...]] = []
     for pattern in (_SIZE_ROW, _BARE, _FIT_ROW):
         for at, row in enumerate(rows):
@@ -106,7 +106,7 @@ def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
 
 
 def _closed(row: str, below: Sequence[str]) -> str:
-    """Put the rows below to a row whose bracket they close."""
+    """Append the rows below to a row whose bracket they close."""
     for following in below[:2]:
         if sum(map(row.count, "([")) <= sum(map(row.count, ")]")) or not following:
             break
@@ -115,7 +115,7 @@ def _closed(row: str, below: Sequence[str]) -> str:
 
 
 def _readings(text: str) -> list[tuple[str, ...]]:
-    """Read a list of sizes; two readings where it has two."""
+    """Read a list of sizes, in every way it can be read."""
     text = re.split(r"\.\s|\.$", _BEHIND.sub("", text))[0]
     text = re.sub(rf"(?<=[\d½¼¾)\]])\s*{_UNIT}(?!\w)\.?", "", text).strip(" .:")
     bracketed = bool(re.search(r"[(\[]", text))
@@ -127,7 +127,7 @@ def _readings(text: str) -> list[tuple[str, ...]]:
         return _named(_links(text))
     span = _RANGE.fullmatch(text)
     if span and _LADDER.get(span.group(1).upper(), 0) - _LADDER.get(span.group(2).upper(), 1) < -1:
-        return []  # from S to XL: how many lie between is not said
+        return []  # "S to XL" does not say how many are between
     if span and not re.search(r"\bto\b", text):
         return [*_named([text]), *_named([span.group(1), span.group(2)])]
     words = re.split(r"\s*\|\s*|\s*·\s*|\s+", text)
@@ -149,7 +149,7 @@ def _named(parts: Sequence[str]) -> list[tuple[str, ...]]:
 
 
 def _unread_row(rows: Sequence[str]) -> str:
-    """Return a row that lists sizes in a way that is not read; empty where there is none."""
+    """Return a row that lists sizes in a way that cannot be read; empty if there is none."""
     for row in rows:
         match = None if "finished" in row.lower() else _SIZE_ROW.match(row)
         if match and re.match(rf"(?:{_LETTER}\b|\d)", match.group(1), re.I) and "needle" not in row.lower():
@@ -169,6 +169,6 @@ def _lists_of(rows: Sequence[str]) -> Counter[int]:
 
 
 def infer_sizes(rows: Sequence[str]) -> int:
-    """Return the number of sizes that the lists of numbers have most often; 1 where there are no lists."""
+    """Return the commonest length of the lists of numbers, as the number of sizes; 1 without lists."""
     lengths = _lists_of(rows)
     return lengths.most_common(1)[0][0] if lengths else 1

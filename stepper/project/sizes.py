@@ -1,4 +1,4 @@
-"""The names of the sizes, in the order of every list of the pattern. No I/O."""
+"""Read and find the names of the sizes, in the order of every list of the pattern. No I/O."""
 
 from __future__ import annotations
 
@@ -10,14 +10,14 @@ def read_sizes(text: str) -> tuple[str, ...]:
     """Read the size line: `1 (2, 3, 4)`, `S (M, L)` or a single name.
 
     Returns:
-        The names in order; empty where the text holds none.
+        The names in order; empty if the text holds none.
     """
     parts = re.split(r"[(\[\]),;]+", text)
     return tuple(" ".join(part.split()) for part in parts if part.strip())
 
 
 def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
-    """Find a size by its name, whatever the case. Returns its place from 0, or nothing."""
+    """Return the index of a size by its name, whatever the case, from 0; None if there is none."""
     wanted = " ".join(name.split()).lower()
     for place, size in enumerate(sizes):
         if size.lower() == wanted:
@@ -26,7 +26,7 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
 
 
 def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
-    """Return the place of a size, from 0, by its name or its number ("2nd size"); None if there is none."""
+    """Return the index of a size, from 0, by its name or number ("2nd size"); None if there is none."""
     found = find_size(name, sizes)
     nth = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", name.strip(), re.I)
     if found is None and nth is not None and 1 <= int(nth.group(1)) <= len(sizes):
@@ -35,14 +35,14 @@ def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
 
 
 _WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra large": "xl"}
-# Sizes that are printed as letters and said as words.
+# Sizes printed as letters and said as words.
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:
     """Return the size of the file nearest to a name it does not have: by number, by letter or by spelling.
 
     Returns:
-        A sentence with the nearest, or with all of them where none is near; empty without sizes.
+        A sentence with the nearest and all sizes, or all sizes if none is near; empty without sizes.
     """
     wanted = " ".join(name.split()).lower()
     wanted = _WORDS.get(wanted, wanted)

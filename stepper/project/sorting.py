@@ -1,9 +1,9 @@
-"""Each row of a printed page put where it belongs: in a line, under a mark, or in front matter. No I/O.
+"""Sort each row of a printed page into a line, under a mark, or into front matter. No I/O.
 
-Theory of operation. The rows are gone through once. In front matter every sentence is given its kind
-(`stepper.project.front_matter`); one that has none is left under a mark, so that no instruction is passed
-over in silence. Knitting begins at the heading of a part with something to knit below it, or where stitches
-are cast on without a heading; from there on every row is a line of the pattern or stands under a mark.
+Theory of operation. The rows are read once. In front matter every sentence gets its kind
+(`stepper.project.front_matter`); one without a kind goes under a mark, so that no instruction is silently
+passed over. Knitting begins at the heading of a part with something to knit below it, or where stitches are
+cast on without a heading; from there on every row is a line of the pattern or goes under a mark.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from stepper.project.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.stops import ENDS, is_broken_at, sentences_of
 
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
-"""Headings that stand in the middle of a pattern without ending it."""
+"""Headings that may come in the middle of a pattern without ending it."""
 _SUBHEAD = re.compile(
     r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
     r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}):?$",
@@ -41,14 +41,14 @@ _HEAD_ORDERS = re.compile(
     r"|pattern|rib|other)\b|\bsame\b|\bas\s+(?:for|first|left|right|back|front|the|other)\b|\bto\s+match\b",
     re.I,
 )
-"""Headings that tell to do something besides naming a part."""
+"""Headings that name a part and also tell the knitter to do something."""
 _OFTEN = re.compile(
     r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
 )
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
-"""The full stop behind an abbreviated stitch, as in "K. 132", which ends no sentence at the end of a row."""
+"""The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
 _PAGE_NUMBER = re.compile(
     r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
@@ -56,24 +56,24 @@ _PAGE_NUMBER = re.compile(
 
 @dataclass(slots=True, kw_only=True)
 class Sorter:
-    """Goes through the rows once and puts each where it belongs."""
+    """Reads the rows once and sorts each."""
 
     lines: PageLines
     front: list[Piece] = field(default_factory=list)
     parts: list[PagePart] = field(default_factory=list)
     charts: list[DrawnChart] = field(default_factory=list)
     last_cast_on: int = -1
-    """Last row that casts on, from 0; -1 where none does."""
+    """Last row that casts on, from 0; -1 if none does."""
     title: str = ""
-    """The row that names the garment; empty where none does."""
+    """The row that names the garment; empty if none does."""
     mode: str = "front"
     """`front`, `work` or `chart`."""
     context: str = ""
-    """Kind of the heading that the front matter stands under; empty where there is none."""
+    """Kind of the heading above the front matter; empty if there is none."""
     begun: bool = False
-    """Whether anything stands below that heading so far."""
+    """Whether that heading has any text below it yet."""
     apart: bool = False
-    """Whether an empty row stands between that and what comes now."""
+    """Whether an empty row separates that text from what comes next."""
 
     def sort(self) -> None:
         """Sort all rows."""
@@ -90,11 +90,11 @@ class Sorter:
 
     @property
     def pieces(self) -> list[Piece]:
-        """The pieces of the part that is being filled, or those in front of the first."""
+        """The pieces of the current part, or those before the first part."""
         return self.parts[-1].pieces if self.parts else self.front
 
     def _take(self, at: int) -> int:
-        """Put the row at a place where it belongs, with those it goes on in; return the next."""
+        """Sort a row, with those that continue it; return the next row."""
         row = self.lines.rows[at]
         heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
         if self._is_title(at, heading):
@@ -136,7 +136,7 @@ class Sorter:
         )
 
     def _is_heading(self, heading: Heading, at: int) -> bool:
-        """Return whether a row that looks like a heading is one, and no line of the pattern."""
+        """Return whether a row that looks like a heading is one, and not a line of the pattern."""
         row = self.lines.rows[at]
         if heading.kind == "chart":
             below = next((row for row in self.lines.rows[at + 1 :] if row), "")
@@ -167,7 +167,7 @@ class Sorter:
         return at + 1
 
     def _head_front(self, heading: Heading, at: int) -> int:
-        """Take a heading of front matter, with what stands behind it in its row."""
+        """Take a heading of front matter, with the rest of its row."""
         kind = kind_under(heading)
         if not (self.mode == "work" and _ASIDE.match(heading.name)):
             self.mode, self.context, self.begun, self.apart = "front", kind, False, False
@@ -183,7 +183,7 @@ class Sorter:
         self.mode, self.context = "work", ""
 
     def _work_follows(self, at: int) -> bool:
-        """Return whether anything is to be knitted in the rows up to the next heading."""
+        """Return whether the rows up to the next heading hold anything to knit."""
         rows = self.lines.rows
         while at < len(rows) and (not rows[at] or heading_of(rows[at]) is None):
             if not rows[at]:
@@ -211,7 +211,7 @@ class Sorter:
         self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
 
     def _paragraph(self, at: int) -> int:
-        """Count the rows of a paragraph of front matter; the entries of a list stand apart."""
+        """Count the rows of a paragraph of front matter; entries of a list are separate."""
         most, rows = self.lines.run_on(at), self.lines.rows
         for taken in range(1, most):
             row, below = rows[at + taken - 1], rows[at + taken]
@@ -221,7 +221,7 @@ class Sorter:
             before = sentences_of(" ".join(rows[at : at + taken]))
             kinds = [kind_of(sentence, self.context) for sentence in before]
             following = kind_of(below, self.context)
-            ended = kinds[-1] == "gauge" and not following  # a count below a gauge is none of it
+            ended = kinds[-1] == "gauge" and not following  # a count below a gauge is not part of it
             if all(kinds) and (ended or following not in ("", "notes of the designer")):
                 return taken
         return most
@@ -251,7 +251,7 @@ class Sorter:
         return at + taken
 
     def _begins(self, sentence: str, after: int) -> bool:
-        """Return whether knitting begins, or goes on, with a sentence among the front matter."""
+        """Return whether knitting begins, or goes on, at a sentence in the front matter."""
         if kind_of(sentence, self.context, apart=self.apart):
             return False
         worked = self.lines.is_worked(sentence)
@@ -266,7 +266,7 @@ class Sorter:
         return after > self.last_cast_on and (worked or is_order(sentence))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
-        """Return a paragraph of front matter its kinds; leave what has none under a mark."""
+        """Sort a paragraph of front matter by kind; put what has none under a mark."""
         sentences = sentences_of(text)
         kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
@@ -276,7 +276,7 @@ class Sorter:
         self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
 
     def _is_unended(self, at: int) -> bool:
-        """Return whether the row above is under a mark, and its sentence has no end."""
+        """Return whether the row above is under a mark, and its sentence is unfinished."""
         above = self.lines.rows[at - 1] if at else ""
         last = self.pieces[-1] if above and self.pieces else None
         if last is None or last.kind != "note":
@@ -286,7 +286,7 @@ class Sorter:
     # --- the pattern ---
 
     def _content(self, at: int) -> int:
-        """Take a row of the pattern, with those it goes on in; return the next row."""
+        """Take a row of the pattern, with those that continue it; return the next row."""
         row = self.lines.rows[at]
         part = inline_part(row)
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)

@@ -1,8 +1,8 @@
-"""The only reader of project files: bytes to nodes that keep their line and column.
+"""Read project files, here and nowhere else, into nodes that keep their line and column.
 
-YAML is read as text alone: no value is ever guessed to be a number, a date or a truth. Anchors, aliases
-and tags are refused, which also keeps a small file from growing into a large one. The 0-based marks of
-the parser become 1-based places here and nowhere else.
+YAML is read as text alone: no value is ever guessed to be a number, a date or a boolean. Anchors, aliases and
+tags are refused, which also keeps a small file from expanding into a large one. The 0-based marks of the
+parser become 1-based places here and nowhere else.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from stepper.project.problems import Problem, Span
 MAX_BYTES = 1_000_000
 """Largest project file. A long pattern with charts has about 20,000 bytes."""
 MAX_DEPTH = 12
-"""Deepest nesting; the outline needs five levels."""
+"""Deepest nesting allowed; the outline needs five levels."""
 MAX_NODES = 50_000
 
 _Loader: Any = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
@@ -28,19 +28,19 @@ _Loader: Any = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Scalar:
-    """A value as it stands in the file."""
+    """A value as written in the file."""
 
     text: str
     place: Span
     block: bool = False
-    """Whether it is a block whose lines keep their ends (`|`)."""
+    """Whether it is a block that keeps its line breaks (`|`)."""
     folded: bool = False
-    """Whether it is a block whose lines were run together (`>`)."""
+    """Whether it is a block with its lines folded together (`>`)."""
 
 
 @dataclass(slots=True, kw_only=True)
 class Mapping:
-    """Keys and values in the order of the file, doubles included."""
+    """Keys and values in the order of the file, duplicates included."""
 
     place: Span
     entries: list[tuple[Scalar, Node]] = field(default_factory=list)
@@ -61,8 +61,8 @@ def read_text(path: Path) -> str:
     """Read a project file.
 
     Raises:
-        SurroundingsError: the file is missing, is a folder, or may not be read.
-        ProjectError: the file is empty, too large, or not text.
+        SurroundingsError: The file is missing, is a folder, or may not be read.
+        ProjectError: The file is empty, too large, or not text.
     """
     try:
         if path.is_dir():
@@ -120,7 +120,7 @@ def read_nodes(text: str) -> tuple[Node | None, list[Problem]]:
     """Turn the text into nodes.
 
     Returns:
-        The outermost node, or None if the text cannot be read as YAML, and the problems met.
+        The outermost node, or None if the text cannot be read as YAML, and the problems found.
     """
     problems = _tabs(text)
     if problems:
@@ -203,7 +203,7 @@ def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
 
 
 def _swallowed(lines: list[str], line: int) -> Problem | None:
-    """Find a value that begins with # without quotes, which makes a comment of the rest of its line."""
+    """Find an unquoted value that begins with #, which turns the rest of its line into a comment."""
     for number in range(min(line, len(lines)), max(0, line - 3), -1):
         column = lines[number - 1].find(": #")
         if column >= 0:
@@ -224,7 +224,7 @@ def _star(place: Span) -> Problem:
 
 
 class _Composer:
-    """Builds nodes from the parser's events, without recursion, within the bounds above."""
+    """Builds nodes from the parser's events, without recursion, within the limits above."""
 
     def __init__(self, text: str) -> None:
         self.lines = text.splitlines()

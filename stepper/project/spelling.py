@@ -1,8 +1,8 @@
-"""Which legal word a misspelt one stands for: near words, nearest first. No I/O.
+"""Find the legal words that a misspelt one may mean, nearest first. No I/O.
 
 Source of the measure: Damerau (1964), "A technique for computer detection and correction of spelling
-errors": four in five misspellings are one letter too many, one too few, one wrong, or two neighbours
-exchanged. Each counts as one slip here (the restricted measure: no stretch is changed twice).
+errors": four in five misspellings are one letter too many, one too few, one wrong, or two adjacent letters
+swapped. Each counts as one slip here (the restricted measure: no stretch is changed twice).
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ def slips(one: str, other: str, *, most: int = 2) -> int:
         most: Slips above which the number does not matter. Range: 0 and up.
 
     Returns:
-        The number; `most` + 1 where there are more. Always: the same both ways round; 0 for the same word.
+        The number; `most` + 1 if there are more. Always: the same both ways round; 0 for the same word.
     """
     if abs(len(one) - len(other)) > most:
         return most + 1
@@ -38,16 +38,16 @@ def slips(one: str, other: str, *, most: int = 2) -> int:
 
 
 def most_slips(word: str) -> int:
-    """Return how many slips a word may have and still be guessed: one in short words, two in longer ones."""
+    """Return how many slips a word may have and still be guessed: one if short, two if longer."""
     return 1 if len(word) <= 4 else 2
 
 
 @lru_cache(maxsize=4096)
 def near(word: str, choices: frozenset[str] | tuple[str, ...]) -> tuple[tuple[int, str], ...]:
-    """List the choices near a word, nearest first; of equals those of its letters, then of its first letter.
+    """List the choices near a word, nearest first; in a tie, same letters first, then same first letter.
 
     Args:
-        word: The word as it stands.
+        word: The word as written.
         choices: The legal words.
 
     Returns:

@@ -1,6 +1,6 @@
-"""The parts of a printed round, once read: numbers, lengths, stitches, marks and turns as records.
+"""Records of the parts of a printed round: numbers, lengths, stitches, marks and turns.
 
-The sentences made of them are in `stepper.project.instructions`.
+The sentences built from them are in `stepper.project.instructions`.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ class Numbers:
     place: Span
 
     def of(self, size: int) -> int:
-        """Return the number of a size (its place in the list, from 0)."""
+        """Return the number for a size (its index in the list, from 0)."""
         return self.values[size] if len(self.values) > 1 else self.values[0]
 
 
@@ -29,10 +29,10 @@ class Length:
     values: tuple[float, ...]
     place: Span
     printed: str
-    """As it stands in the file, unit included."""
+    """As written in the file, unit included."""
 
     def of(self, size: int) -> float:
-        """Return the length of a size. Unit: mm."""
+        """Return the length for a size. Unit: mm."""
         return self.values[size] if len(self.values) > 1 else self.values[0]
 
 
@@ -57,16 +57,16 @@ class Until:
 
     stitch: str
     goal: str
-    """`end`, `marker`, `behind` (so many past it), `last`, `centre` (the so many middle stitches),
+    """`end`, `marker`, `behind` (`short` stitches past it), `last`, `centre` (so many middle stitches),
     `before centre` (so many before the middle one), `turn` (the nearest turn of a short row) or `past` (so
     many past it)."""
     short: Numbers | None
-    """Stitches left before the goal (`past`: worked beyond it); nothing for none."""
+    """Stitches left before the goal (`behind`, `past`: beyond it); None for none."""
     yarn: str | None
     place: Span
     name: str = ""
-    """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) where the line says
-    so; `turn`: `ds` or `wrap` where it names that stitch."""
+    """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) if the line says so;
+    `turn`: `ds` or `wrap` if it names that stitch."""
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
 
@@ -80,23 +80,23 @@ class Several:
     """How often in all; None if it is worked up to a place."""
     goal: str
     """`times`, `end`, `last`, `marker`, `markers` (once for every marker left), `rest` (as often as leaves
-    room for what follows), `fit` (as often as it fits in whole) or `around` (`k8, k2tog around`: all of it to
-    the end, or only its last stitch)."""
+    room for what follows), `fit` (as often as the whole group fits) or `around` (`k8, k2tog around`: all of
+    it to the end, or only its last stitch)."""
     short: Numbers | None
     place: Span
     reading: int = 0
-    """How often less it is worked in the other reading of the words; 0 where they have but one."""
+    """How many fewer times it is worked in the other reading of the words; 0 if there is only one."""
     name: str = ""
-    """`marker`: `last` or `end` where the line says so."""
+    """`marker`: `last` or `end` if the line says so."""
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A marker placed, slipped or removed: `pm`, `sm`, `rm`; or where a needle of a sock begins: `needle`."""
+    """A marker placed, slipped or removed: `pm`, `sm`, `rm`; or the start of a sock needle: `needle`."""
 
     stitch: str
     name: str
-    """Of a `needle` its number, `each`, or `rest` for those that are not named."""
+    """`needle`: its number, `each`, or `rest` for those not named."""
     place: Span
 
 
@@ -105,33 +105,33 @@ class Hold:
     """Stitches put on hold for a part of the garment."""
 
     times: Numbers | None
-    """How many; nothing for all that are left."""
+    """How many; None for all that are left."""
     name: str
     place: Span
 
 
 @dataclass(frozen=True, slots=True)
 class TurnHere:
-    """A turn in the middle of a row, the rest left unworked."""
+    """A turn in the middle of a row, leaving the rest unworked."""
 
     method: str
     """`german`, `wrap`, `plain` or empty for the section's own."""
     place: Span
     left: Numbers | None = None
-    """Stitches left unworked, where the line says how many."""
+    """Stitches left unworked, if the line says how many."""
 
 
 @dataclass(frozen=True, slots=True)
 class ChartPart:
-    """A chart worked over a part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`."""
+    """A chart worked over part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`."""
 
     name: str
     number: int | None
-    """Round of the chart, from 1; nothing for the one after that last worked."""
+    """Round of the chart, from 1; None for the next one."""
     over: Numbers | None
-    """Stitches it is worked over, where the line gives them."""
+    """Stitches it is worked over, if the line gives them."""
     goal: str
-    """`end`, `last` or `marker` where it is worked up to a place, else empty."""
+    """`end`, `last` or `marker` if it is worked up to a place, else empty."""
     short: Numbers | None
     place: Span
 
@@ -143,15 +143,15 @@ class PickUp:
     stitches: Numbers
     rows: Numbers
     along: str
-    """The words that say where; sections named in them are measured, else all rows so far."""
+    """The words that say where; sections they name are measured, else all rows so far."""
     place: Span
     stitches_of_edge: bool = False
-    """Whether it goes by the stitches of the cast-on or bound-off edge rather than by rows."""
+    """Whether it counts the stitches of the cast-on or bound-off edge rather than rows."""
 
 
 @dataclass(frozen=True, slots=True)
 class Spread:
-    """Stitches made or lost evenly over a part of the row: `inc 6 sts evenly over next 30 sts`."""
+    """Stitches made or lost evenly over part of the row: `inc 6 sts evenly over next 30 sts`."""
 
     change: int
     """+1 for an increase, -1 for a decrease."""
@@ -162,15 +162,15 @@ class Spread:
 
 @dataclass(frozen=True, slots=True)
 class Across:
-    """Held stitches worked on to the needles in the middle of a round: `k across left sleeve sts`."""
+    """Held stitches worked back onto the needles within a round: `k across left sleeve sts`."""
 
     name: str
-    """Empty where the line does not say which, as only one part is on hold."""
+    """Empty if the line does not say which, as only one part is on hold."""
     place: Span
     number: Numbers | None = None
-    """How many they are, where the line says so."""
+    """How many there are, if the line says so."""
     stitch: str = "k"
-    """`k`, `p` or `pattern` (as they look): how they are worked."""
+    """How they are worked: `k`, `p` or `pattern` (as they appear)."""
 
 
 Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across | Spread

@@ -1,7 +1,7 @@
-"""Where a sentence of a printed page ends, and which rows it is broken over. No I/O.
+"""Find where a sentence of a printed page ends, and which rows it spans. No I/O.
 
-A full stop does not always end a sentence: pages of the old style set one behind every stitch ("1st rnd: *P3.
-C4B. K6. Rep from * around."), and abbreviations end in one.
+A full stop does not always end a sentence: old-style pages put one after every stitch ("1st rnd: *P3. C4B.
+K6. Rep from * around."), and abbreviations end in one.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ _BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|rou
 _NUMBER_OF_ROW = re.compile(
     r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
 )
-"""The number of a row with a full stop behind it: "R1. Knit", "1st row. P"."""
+"""The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -35,8 +35,8 @@ def sentences_of(text: str) -> list[str]:
     """Split a text into its sentences.
 
     Returns:
-        The sentences. Always: put together they are the text, white space aside; a row of single stitches
-        with full stops between them is one sentence.
+        The sentences. Always: joined, they are the text, white space aside; a row of single stitches with
+        full stops between them is one sentence.
     """
     made: list[str] = []
     last = ""
@@ -50,20 +50,20 @@ def sentences_of(text: str) -> list[str]:
 
 
 def _goes_with(last: str, part: str) -> bool:
-    """Return whether what stands behind a full stop belongs to the same row of stitches."""
+    """Return whether the text after a full stop belongs to the same row of stitches."""
     if has_row_head(part) or not is_fragment(last):
         return False
     return is_fragment(part) or bool(_REPEATS.match(part))
 
 
 def stands_in_stops(text: str) -> bool:
-    """Return whether full stops stand between the stitches of one row: "*P3. C4B. K6. Rep from *"."""
+    """Return whether full stops separate the stitches of one row: "*P3. C4B. K6. Rep from *"."""
     parts = _SENTENCE.split(text)
     return any(_goes_with(last, part) for last, part in pairwise(parts))
 
 
 def goes_on(row: str, following: str) -> bool:
-    """Return whether a sentence goes on from a row of the page into the one below it."""
+    """Return whether a sentence goes on from a row of the page into the one below."""
     if not following or heading_of(following) is not None or is_clutter(following):
         return False
     if _GOES_ON.search(row):
@@ -87,5 +87,5 @@ def begins_row(row: str) -> bool:
 
 
 def is_broken_at(row: str) -> bool:
-    """Return whether the last word of a row cannot be the last of its sentence."""
+    """Return whether the last word of a row cannot end its sentence."""
     return bool(_GOES_ON.search(row))

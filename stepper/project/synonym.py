@@ -1,4 +1,4 @@
-"""One other wording of what the grammar reads: a pattern, and the words put in its place. No I/O."""
+"""Define one other wording of what the grammar reads: a pattern and its replacement. No I/O."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 
 KEPT = "\0"
-"""In place of words: they are taken out of the line and said with it."""
+"""Instead of words: the match is taken out of the line and said with it."""
 
 N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
 ROUND = r"(?:rounds?|rnds?|rows?)\b"
@@ -27,11 +27,11 @@ class Synonym:
     words: str
     example: str
     has: tuple[str, ...]
-    """Pieces of words, in lower case, of which one must stand in a line before the pattern is tried."""
+    """Pieces of words, in lower case; one must be in the line for the pattern to be tried."""
     again: bool = False
-    """Whether it is tried again on what it made, for lists."""
+    """Whether it is tried again on its own result, for lists."""
     said: str = ""
-    """Name of the bracket of the pattern whose words are said beside the line: they are worth no stitches."""
+    """Name of the pattern's group whose words are only said with the line: they work no stitches."""
     exact: bool = False
     """Whether case matters."""
     spelt_out: bool = False
@@ -39,7 +39,7 @@ class Synonym:
 
     @property
     def pattern(self) -> re.Pattern[str]:
-        """The expression, built when a line first needs it: all of them together would cost the start."""
+        """The expression, compiled when a line first needs it: compiling all would slow the start."""
         return _compiled(self.expression, self.exact)
 
 
@@ -61,11 +61,11 @@ def row(
     """Return one row of the table.
 
     Args:
-        has: Pieces of words, parted by `|`, of which one must stand in the line, in lower case.
-        pattern: Regular expression; the bracket called `said`, if any, holds words to be said with the line.
-        words: What is put in its place; `\\1` is what stood in that bracket.
+        has: Pieces of words in lower case, separated by `|`; one must be in the line.
+        pattern: Regular expression; the group called `said`, if any, holds words to be said with the line.
+        words: The replacement; `\\1` is what group 1 matched.
         example: A line that needs the row.
-        again: Whether it is tried again on what it made.
+        again: Whether it is tried again on its own result.
         exact: Whether case matters.
         spelt_out: Whether the pattern spells out every word that is said.
     """

@@ -1,10 +1,10 @@
-r"""Other printed wordings of what the grammar reads, as one table: a pattern, and the words put in its place.
+r"""The table of other printed wordings that are read: each a pattern and the words that replace it.
 
-The rows are tried from the top down, and only on a line that does not read as it stands: first how numbers
-and stitches are written, which puts a line into one notation, then words beside the stitches, lengths, whole
-lines, and what is worked inside a row. `\1` in the words is what stood in that bracket of the pattern. `KEPT`
-takes the words out of the line and has them said beside it: they are worth no stitches, but the knitter needs
-them. Each row has a line as an example; a test reads them all.
+The rows are tried from the top down, and only on a line that does not read as written: first how numbers and
+stitches are written, which brings a line into one notation, then words around the stitches, lengths, whole
+lines, and what is worked inside a row. `\1` in the words is what group 1 of the pattern matched. `KEPT`
+takes the words out of the line and has them said with it: they work no stitches, but the knitter needs them.
+Each row has a line as an example; a test reads them all.
 Source: the wording of patterns in print, US and UK; common practice.
 """
 
@@ -40,4 +40,4 @@ SYNONYMS: tuple[Synonym, ...] = (
     *LINES,
     *ROWS,
 )
-"""Every other wording, in the order in which they are tried."""
+"""Every other wording, in the order tried."""

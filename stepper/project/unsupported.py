@@ -1,4 +1,4 @@
-"""Kinds of work that no line can say here, and what to write instead. No I/O."""
+"""Name the kinds of work that cannot be read, and what to write instead. No I/O."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Unsupported:
-    """Words of a line that ask for work that cannot be read, with what to do about it."""
+    """Words of a line that ask for work that cannot be read, and what to do about it."""
 
     offset: int
     length: int
@@ -46,7 +46,7 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
 
 
 def unsupported(plain: str) -> Unsupported | None:
-    """Find words that ask for work of a kind that is not read; None if there are none."""
+    """Find words that ask for work that cannot be read; None if there are none."""
     for words, kind, hint in _KINDS:
         found = re.search(rf"(?<![\w-])(?:{words})(?![\w-])", plain, re.I)
         if found is not None:

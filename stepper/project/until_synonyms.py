@@ -1,4 +1,4 @@
-"""Other wordings of how long a repeat or a stretch of a row goes on: "until". No I/O."""
+"""Other wordings for how long a repeat or a stretch of a row goes on: "until". No I/O."""
 
 from __future__ import annotations
 
@@ -69,4 +69,4 @@ UNTIL: tuple[Synonym, ...] = (
         "Knit until 12 rounds have been worked.",
     ),
 )
-"""In the order in which they are tried."""
+"""The rows, in the order tried."""

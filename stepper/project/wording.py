@@ -1,7 +1,7 @@
 """Turn a printed pattern line into instructions.
 
-Theory of operation. A line is first made plain: typographic signs become their plain twins one for one, so
-that every column stays true. A note and a label are taken off its front. The rest goes through the grammar in
+Theory of operation. A line is first made plain: typographic signs are replaced by plain ones, one for one, so
+that columns stay true. A note and a label are taken off its front. The rest goes through the grammar in
 `wording.lark` (`stepper.project.parsing`), and the tree becomes records of `stepper.project.instructions`.
 Where the grammar stops, `stepper.project.explaining` says why and which word was meant.
 """
@@ -64,17 +64,17 @@ EXAMPLES = (
     "Bind off stretchily.",
     "Note: words to be said.",
 )
-"""One legal line of every kind; shown where nothing nearer is found, and read by a test."""
+"""One legal line of every kind; shown if nothing nearer is found, and read by a test."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LineReading:
-    """What one printed line gave: the line, or the problems that stopped it."""
+    """What one printed line reads as: the line, or the problems that stopped it."""
 
     line: Line | None
     problems: tuple[Problem, ...] = ()
     meant: Line | None = None
-    """The line as it reads with the suggested words, where it does; the arithmetic goes on with it."""
+    """The line as it reads with the suggested words, if it does; the arithmetic goes on with it."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -82,17 +82,17 @@ class Words:
     """The names that a garment adds to the legal words: charts, yarns, labels."""
 
     sizes: int
-    """How many sizes the pattern has; every list must have as many entries, or one. 0 where nobody knows."""
+    """How many sizes the pattern has; every list must have as many entries, or one. 0 if unknown."""
     names: set[str] = field(default_factory=set)
     inches: bool = False
     size_names: tuple[str, ...] = ()
-    """The sizes by name, for lines that are for some of them."""
+    """The names of the sizes, for lines that are for some of them."""
     trials: Trials = field(default_factory=Trials)
-    """What is left of the search for words that were meant, in this file."""
+    """How much of the search for words that were meant is left in this file."""
 
 
 def reads(text: str) -> bool:
-    """Return whether the grammar reads a line, without asking why where it does not."""
+    """Return whether the grammar reads a line, without finding out why not."""
     return stop_of(made_plain(" ".join(text.split()))) is None
 
 
@@ -103,8 +103,8 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     """Read one printed line.
 
     Args:
-        text: The line as it stands, possibly joined from several lines of the file.
-        place_of: Gives the place in the file of a stretch of `text`: offset from 0, length.
+        text: The line as written, possibly joined from several lines of the file.
+        place_of: Returns the place in the file of a stretch of `text`, from its offset from 0 and length.
         words: The names this garment adds.
 
     Returns:
@@ -162,7 +162,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
 def _refused(
     read: Understood, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading | None:
-    """Say why a line cannot be read; None if the grammar read all of it."""
+    """Return why a line cannot be read; None if the grammar read all of it."""
     foreign = _foreign(read.label, words)
     if foreign:
         return LineReading(line=None, problems=(whole.problem(*foreign),))
@@ -194,7 +194,7 @@ _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is c
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
-    """Return whether a line gives one row, and no more than a yarn before it and a count behind."""
+    """Return whether a line is one row, with at most a yarn before it and a count after."""
     rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
     if len(rest) != 1:
         return False
@@ -208,7 +208,7 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
 
 
 def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
-    """Say what is wrong with a label that is the name of a yarn or of sizes, which would be passed over."""
+    """Return what is wrong with a label that names a yarn or sizes, which would be passed over."""
     name = (label or "").strip()
     if name and (name in words.names or re.fullmatch(r"MC|CC\d?", name)):
         return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
@@ -223,7 +223,7 @@ def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
 
 
 def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
-    """Read a line whose words stand further apart than a space; places stay those of the line as typed."""
+    """Read a line with more than one space between words; places stay those of the line as typed."""
     more = {at for match in _SPACES.finditer(text) for at in range(match.start() + 1, match.end())}
     places = [at for at in range(len(text)) if at not in more]
 
@@ -262,7 +262,7 @@ def _for_sizes(
 
 
 def _meant(told: Explained, place_of: Callable[[int, int], Span], words: Words) -> Line | None:
-    """Read a line with the suggested words put in; its places stay those of the line as it stands."""
+    """Read a line with the suggested words put in; its places stay those of the line as written."""
     if not told.mended:
         return None
 

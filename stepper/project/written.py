@@ -1,4 +1,4 @@
-"""A project file written out with comments, from what a page or the knitter gave. No I/O."""
+"""Write a commented project file from what a page or the knitter gave. No I/O."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ _COLOURED = re.compile(r"colou?r|strand|fair|chart|pattern")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WrittenFile:
-    """A project file, and where the knitter has to look in it."""
+    """A project file, and the rows where the knitter has to look."""
 
     text: str
     looks: tuple[int, ...]
@@ -29,14 +29,14 @@ class WrittenFile:
     lines: int
     """Pieces read as lines of the pattern."""
     notes: int
-    """Marks over what was not understood; neighbours in the front matter share one."""
+    """Marks over text not understood; adjacent pieces in the front matter share one."""
 
 
 def written(pasted: Pasted) -> WrittenFile:
     """Write the project file of a pasted text.
 
     Returns:
-        The file. Always: every piece of the text stands on one row of it, in its order.
+        The file. Always: every piece of the text is on one row of it, in order.
     """
     inches = in_inches(pasted.text)
     gauges = find_gauges(pasted.text)
@@ -95,7 +95,7 @@ def _front(pieces: Sequence[Piece]) -> list[str]:
 
 
 def _named(front: str) -> str:
-    """Write the name of a kind of front matter over its rows."""
+    """Write the row that names a kind of front matter, above its rows."""
     return f"# --- {front} ---"
 
 
@@ -142,7 +142,7 @@ def _lines(pasted: Pasted) -> Iterator[Line]:
 
 
 def _records(record: object) -> Iterator[object]:
-    """Return a record and all records inside it."""
+    """Yield a record and all records inside it."""
     if isinstance(record, tuple):
         for inner in record:
             yield from _records(inner)
@@ -234,7 +234,7 @@ def _piece(piece: Piece) -> list[str]:
 
 
 def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
-    """Return the gauge of a section: the one named behind its heading, or the one that its name suggests."""
+    """Return the gauge of a section: the one named after its heading, or the one its name suggests."""
     names = [gauge.name for gauge in gauges]
     for name in names:
         if re.search(rf"\b{re.escape(name)}\b", part.aside):

@@ -1,4 +1,4 @@
-"""How much of each yarn the garment takes, what to buy, what is left over, and where it runs short. Pure.
+"""Work out how much of each yarn the garment takes, what to buy, what is left and where it runs short. Pure.
 
 The rows are plain records, so that a terminal, a JSON document and a page for print show the same figures.
 """
@@ -18,7 +18,7 @@ from stepper.session.events import Event, Undone, Weighed
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
 SAME_SKEIN = 0.02
-"""Share by which a skein may be off a usual one and be the same: 3.5 oz, 100 g. Chosen here."""
+"""Share by which a skein may be off a usual one and still count as it: 3.5 oz, 100 g. Chosen here."""
 FEW_METRES = 10.0
 """What counts as a few metres if nothing is known of the skein. Chosen here. Unit: m."""
 FEW_OF_A_SKEIN = 0.25
@@ -62,7 +62,7 @@ class Buying:
     metres: float
     """Length of a skein. Unit: m."""
     skeins: int
-    """Skeins that last even if the knitting takes as much as it may, the trade's allowance among them."""
+    """Skeins that last even if the knitting takes the most it may, including the trade's allowance."""
     likely_skeins: int
     """Skeins that last if the knitting takes what is likely."""
     over_m: float
@@ -108,7 +108,7 @@ def list_yarns(
     Args:
         plan: The plan as it is knitted.
         colours: The colour of each yarn by its key, `#rrggbb`, if it has one.
-        events: What happened, with its numbers, for the weighings among it.
+        events: What happened, with its numbers, for the weighings in it.
     """
     uses = yarn_use(plan)
     weighings = find_last_weighings(events)

@@ -28,7 +28,7 @@ _WHY: Final[Mapping[str, str]] = MappingProxyType(
 )
 _NAME: Final = 35
 _WIDE: Final = 92
-"""Where long sentences are broken. Unit: columns."""
+"""Width at which long sentences are broken. Unit: columns."""
 _SKEIN_HEAD: Final = f"  {'skeins to buy':<{_NAME}}{'to be sure':>12}{'likely':>8}{'left over':>20}"
 
 
@@ -199,7 +199,7 @@ def _loop_source(loop: Loop) -> str:
 
 
 def _span(less: float, more: float, units: str) -> str:
-    """Return how much less and more; what is under half a metre is left out."""
+    """Return how much less and more in words; anything under half a metre is left out."""
     down, up = f"-{yarn_length(less, units)}", f"+{yarn_length(more, units)}"
     if less < 0.5:
         return up

@@ -1,4 +1,4 @@
-"""Answers to what is asked about the knitting in hand: which topic is answered by what. Pure."""
+"""Answer questions about the knitting in hand: which function answers which topic. Pure."""
 
 from __future__ import annotations
 
@@ -40,7 +40,7 @@ _ANYWHERE: Final = frozenset((Topic.REMINDERS, Topic.LAST_STEP, Topic.LAST_ROUND
 
 
 def ask_about(plan: Plan, state: State, cue: About) -> Decision:
-    """Let a question be answered; after the last round only what lies behind can be."""
+    """Let a question be answered; after the last round, only one about what lies behind."""
     if state.place.index < len(plan.rounds) or (cue.topic in _ANYWHERE and plan.rounds):
         return ()
     return Refusal(sentence="The garment is finished; no round is left.")

@@ -20,7 +20,7 @@ from stepper.session.state import Reminder, State, Verified
 from stepper.session.tally import tally_stitches
 
 MOST_SIGHTS = 3
-"""Things ahead that are named at once. Source: as `stepper.session.steps.BREATH`, less the length."""
+"""Most things ahead that are named at once. Source: as `stepper.session.steps.BREATH`, less the length."""
 
 PUT_AWAY = 10
 """Rounds without a yarn after which its ball no longer lies at hand. Chosen here."""
@@ -36,7 +36,7 @@ class TellNextShaping(Effect):
     here: int
     """Index of the round in hand."""
     changes: int = 0
-    """How many stitches are made or lost by them in it, those done left out. Unit: changes."""
+    """Stitches they make or lose in it, less those already done. Unit: changes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,7 +79,7 @@ class TellSize(Effect):
 
     size: str
     others: tuple[tuple[str, str], ...]
-    """Sections knitted in another size, with it."""
+    """Sections knitted in another size, with that size."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -156,7 +156,7 @@ class TellKnittedToday(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellReminders(Effect):
-    """Say what is to come of what she asked to be reminded of."""
+    """Say which of her reminders are still to come."""
 
     reminders: tuple[Reminder, ...]
     here: int
@@ -172,12 +172,12 @@ class TellLastCount(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellAlterations(Effect):
-    """Say what is knitted otherwise than printed."""
+    """Say what is not knitted as printed."""
 
     here: tuple[str, ...]
     """In the section in hand."""
     sections: tuple[str, ...]
-    """The other sections in which something is."""
+    """The other sections in which something is altered."""
 
 
 def tell_next_shaping(plan: Plan, state: State, at: str, *, kind: Kind) -> Iterator[Effect]:
@@ -353,8 +353,8 @@ def tell_tonight(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 
 def _begins_something(plan: Plan, index: int) -> bool:
-    """Return whether a needle, a yarn, a marker or a holder has to be at hand at a round, or a section
-    begins."""
+    """Return whether a section begins at a round, or a needle, yarn, marker or holder has to be at hand
+    there."""
     before, round_ = plan.rounds[index - 1], plan.rounds[index]
     return (
         round_.section != before.section
@@ -384,7 +384,7 @@ def tell_knitted_today(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 
 def tell_reminders_kept(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Tell what is to come of what she asked to be reminded of."""
+    """Tell which of her reminders are still to come."""
     ahead = tuple(each for each in state.knitting.reminders if each.index > state.place.index)
     yield TellReminders(reminders=ahead, here=state.place.index)
 
@@ -395,7 +395,7 @@ def tell_last_count(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 
 def tell_alterations(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Tell what is knitted otherwise than printed."""
+    """Tell what is not knitted as printed."""
     here = plan.rounds[min(state.place.index, len(plan.rounds) - 1)].section
     found: dict[str, dict[str, None]] = {}
     for round_ in plan.rounds:

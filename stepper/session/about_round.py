@@ -31,7 +31,7 @@ class TellNear(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellRound(Effect):
-    """Say in short what a round beside the one in hand is."""
+    """Say briefly what a round beside the one in hand is."""
 
     ahead: int
     """1 for the next round, -1 for the last one, 0 for the one in hand."""
@@ -56,7 +56,7 @@ class TellColourChange(Effect):
     stitches: int | None
     """Stitches of this round before it; None if the rest of the round is in one yarn. Unit: stitches."""
     index: int | None
-    """The next round with another set of yarns, where this one has no change left; None if none comes."""
+    """The next round with another set of yarns, if this one has no change left; None if none comes."""
     yarns: tuple[str, ...]
     """Keys of the yarns taken up; empty if none is."""
 
@@ -160,7 +160,7 @@ def _lead(plan: Plan, round_: Round) -> Lead:
 
 
 def tell_round(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effect]:
-    """Tell the next round or the last one in short, or the one in hand in full."""
+    """Tell the next round or the last one briefly, or the one in hand in full."""
     index = state.place.index + ahead
     yield TellRound(ahead=ahead, index=index if 0 <= index < len(plan.rounds) else None)
 
@@ -234,7 +234,7 @@ def tell_repeat(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     here = cut[part_at(round_, By.REPEAT, state.place.stitch)]
     before = [part.repeat for part in cut if part.repeat is not None and part.start <= here.start]
     most = max((part.repeat[1] for part in cut if part.repeat is not None), default=0)
-    # A long repeat is read in several breaths, of which only the first has its number.
+    # A long repeat is read in several breaths, and only the first has its number.
     last = max((part.end for part in cut if part.repeat is not None), default=0)
     if before and (here.repeat is not None or here.start < last):
         yield TellRepeat(number=before[-1][0], of=before[-1][1])

@@ -62,7 +62,7 @@ def _respacings(old: Plan, new: Plan, respacings: tuple[Respacing, ...]) -> Iter
 def _with_round_in_hand(
     old: Plan, new: Plan, knitting: Knitting, carried: tuple[Respacing, ...]
 ) -> tuple[Respacing, ...]:
-    """Let an even round that is half worked go on as it was begun, if the other plan spaces it otherwise."""
+    """Let a half-worked even round go on as it was begun, if the other plan spaces it differently."""
     place = knitting.place
     if not place.stitch or place.index >= len(old.rounds) or not old.rounds[place.index].evenly:
         return carried

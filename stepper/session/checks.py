@@ -94,7 +94,7 @@ def stretch_to_measure(plan: Plan, place: Position) -> int | None:
 
 
 def off_by(plan: Plan, state: State, cue: OffBy) -> Decision:
-    """Take so many stitches too many or too few for a count that is off by as many."""
+    """Take a number of stitches too many or too few as a count that is off by as many."""
     if cue.stitches < 1:
         return Refusal(sentence="Say how many.")
     now = count_at(plan, state.place.index, state.place.stitch)

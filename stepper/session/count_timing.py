@@ -1,10 +1,10 @@
-"""When a count pays: where a fault would be locked in, and in between where counting costs least.
+"""Decide when a count pays: where a fault would be locked in and, in between, where counting costs least.
 
 Theory of operation. Work goes on until so many stitches are done that counting the round costs less than an
 unnoticed fault would: Young's interval sqrt(2 C M) (`stepper.craft.counting`), with C the time to count the
 round and M the work between two faults, measured in the cost of redoing. The figures are the stitches of the
 round, her pace, and her fault rate learned from her counts, or the assumption made there before any count. An
-increase or decrease weighs as so many plain stitches, because it goes wrong more often. A count falls due at
+increase or decrease weighs as several plain stitches, because it goes wrong more often. A count falls due at
 the end of the round in which the interval is passed; if it is not made, it falls due again after twice, four
 times, eight times as much, so that nobody is nagged and nothing about asking has to be remembered.
 
@@ -102,7 +102,7 @@ CHART = "before chart "
 
 
 def find_lock(done: Round, ahead: Round) -> str | None:
-    """Say by what the round ahead would lock a fault in; None if it would not."""
+    """Return what in the round ahead would lock a fault in; None if nothing would."""
     codes = {run.stitch for run in ahead.runs}
     if codes & _ENDING:
         return "before a bind-off" if "bo" in codes else "before the end"
@@ -119,18 +119,18 @@ def is_short_row(round_: Round) -> bool:
 
 
 def _ends(lock: str) -> bool:
-    """Return whether what a fault would be locked in by ends or divides the piece."""
+    """Return whether a lock is one that ends or divides the piece."""
     return lock != SHAPING and not lock.startswith(CHART)
 
 
 def _goes_on(lock: str, plan: Plan, done: int) -> bool:
-    """Return whether the shaping ahead only goes on with that of its section."""
+    """Return whether the shaping ahead only continues that of its section."""
     return lock == SHAPING and _shaped_before(plan, done)
 
 
 def _counted_lately(plan: Plan, state: State, done: int) -> bool:
     """Return whether a good count lies less than half an interval back, so that another would cost more than
-    it saves: in a stranded yoke a chart or an increase follows the other every few rounds."""
+    it saves: in a stranded yoke a chart or an increase comes every few rounds."""
     verified = state.knitting.stands
     if verified is None:
         return False

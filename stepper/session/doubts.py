@@ -1,9 +1,9 @@
-"""What was heard is not yet a fact: a number that would change something is read back before it does.
+"""Read a number back before it changes anything: what was heard is not yet a fact.
 
 A count that would start a search or narrow it, a length that would cut or add rounds, stitches left over:
 heard through the microphone, each is said back with what would follow, and nothing moves before a yes, a
 no, or the number once more. One that only confirms is taken at once, if it was heard well. What is typed
-or keyed is never read back. One thing is asked back of whatever came: a count that fits the end of a
+or keyed is never read back. One thing is asked back however it came in: a count that fits the end of a
 round she is still in, since the round may be finished. Anything else she asks lets the question lapse, so
 that it is never in the way. No I/O.
 """
@@ -26,7 +26,7 @@ from stepper.session.state import Doubt, DoubtKind, Seen, State
 from stepper.session.tally import count_at
 
 HEARD_WELL: Final = 0.7
-"""How well a number has to be heard to be taken at once where it only confirms. Range: 0 to 1. Source: chosen
+"""How well a number has to be heard to be taken at once if it only confirms. Range: 0 to 1. Source: chosen
 here."""
 
 
@@ -49,7 +49,7 @@ class TellDismissed(Effect):
 
 
 def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
-    """Keep back what a cue would do where it rests on a number that is not sure.
+    """Hold back what a cue would do if it rests on a number that is not sure.
 
     Args:
         plan: The plan as knitted.
@@ -72,7 +72,7 @@ def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
 
 
 def _may_be_finished(event: Event) -> bool:
-    """Return whether a count is that of the end of the round in hand and not of the place."""
+    """Return whether a count fits the end of the round in hand and not the place."""
     return isinstance(event, Counted) and event.expected != event.stitches == event.expected_end
 
 
@@ -108,7 +108,7 @@ def _asked(plan: Plan, state: State) -> int | None:
 
 
 def yes(plan: Plan, state: State, cue: Yes) -> Decision:
-    """Let what was asked back happen; else answer what a search asks."""
+    """Carry out what was asked back; else answer what a search asks."""
     doubt = state.knitting.doubt
     if doubt is None:
         return faults.yes(plan, state, cue)
@@ -138,7 +138,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
 
 
 def _counted(plan: Plan, state: State, cue: Cue, *, finished: bool) -> Decision:
-    """Take the count that fits the end of the round, for the end or for the place."""
+    """Take the count that fits the end of the round as that of the end or of the place."""
     doubt, place = state.knitting.doubt, state.place
     assert doubt is not None
     expected = count_at(plan, place.index, place.stitch)
@@ -152,7 +152,7 @@ def _counted(plan: Plan, state: State, cue: Cue, *, finished: bool) -> Decision:
 
 
 def ask_back(plan: Plan, state: State) -> Iterator[Effect]:
-    """Read back what is not sure, with what would follow, as long as that is open."""
+    """Read back what is not sure, with what would follow, while that is open."""
     doubt = state.knitting.doubt
     if doubt is None:
         return

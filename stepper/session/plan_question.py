@@ -40,7 +40,7 @@ def answer(plan: Plan, state: State, cue: Choose) -> Decision:
 
 
 def _spread_anew(choice: PlaceChoice) -> tuple[Respacing, ...]:
-    """Return the spacing of the round in hand where the rest of its changes is spread anew."""
+    """Return the spacing of the round in hand if the rest of its changes is respaced."""
     if not choice.places:
         return ()
     return (

@@ -1,6 +1,6 @@
-"""How long a part of a round is to listen to: the words it takes. No I/O.
+"""Estimate how long a part of a round takes to say, in words. No I/O.
 
-Estimated from the stitches alone, as steps are cut without knowing how the yarns are called: a yarn's name is
+It goes by the stitches alone, since steps are cut without knowing what the yarns are called; a yarn's name is
 taken to be one word.
 """
 
@@ -25,7 +25,7 @@ _COUNTED = {"co": "cast on", "bo": "bind off", "pu": "pick up and knit", "rest":
 
 
 def words_of(items: Iterable[Item], *, coloured: bool = False) -> int:
-    """Count the words that some items take when they are said.
+    """Count the words that some items take when spoken.
 
     Args:
         items: The whole of a round or a part of it.

@@ -270,7 +270,7 @@ class Adapted:
     mends: tuple[Mend, ...] = ()
     """Counts that are off."""
     respacings: tuple[Respacing, ...] = ()
-    """Rounds whose shaping was spread anew."""
+    """Rounds whose shaping was respaced."""
     lifelines: tuple[Position, ...] = ()
     """Where a lifeline lies."""
 

@@ -6,7 +6,7 @@ from enum import Enum
 
 
 class Topic(Enum):
-    """Something a knitter asks with both hands full. A question changes nothing."""
+    """A question about the knitting in hand; asking it changes nothing."""
 
     NEXT_STEP = "next step"
     """What comes after the step in hand."""
@@ -58,4 +58,4 @@ class Topic(Enum):
     REMINDERS = "reminders"
     LAST_COUNT = "last count"
     ALTERATIONS = "alterations"
-    """What is knitted otherwise than printed."""
+    """What is not knitted as printed."""

@@ -1,4 +1,4 @@
-"""Shaping at intervals, alone and side by side."""
+"""Shaping at intervals."""
 
 from __future__ import annotations
 
@@ -6,11 +6,6 @@ import pytest
 
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
-
-BOTH = (
-    "Cast on 40 sts.\nWork flat.\n"
-    "Armhole dec row (RS): K1, ssk, k to end.\nNeck dec row (RS): K to last 3 sts, k2tog, k1.\n"
-)
 
 
 @pytest.mark.parametrize(
@@ -34,38 +29,6 @@ def test_a_right_side_row_stays_on_the_right_side() -> None:
     assert [(round_.side, round_.after) for round_ in plan.rounds[1:-1]] == [
         ("RS", 21), ("WS", 21), ("RS", 22), ("WS", 22), ("RS", 23), ("WS", 23), ("RS", 24),
     ]  # fmt: skip
-
-
-def test_two_shapings_run_side_by_side_and_share_a_row_where_they_meet() -> None:
-    """Armhole every 2nd row six times, neck every 4th row three times: nine stitches in all, at their ends.
-
-    Source: common practice ("at the same time").
-    """
-    plan = plan_of(
-        project(
-            BOTH + "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row "
-            "3 times. 31 sts.\nBind off."
-        )
-    )
-    shaped = [round_ for round_ in plan.rounds[1:-1] if round_.shaping]
-    assert {round_.side for round_ in shaped} == {"RS"}
-    assert [round_.instruction for round_ in shaped if len(round_.shaping) == 2] == [
-        "k1, ssk, k33, k2tog, k1",
-        "k1, ssk, k30, k2tog, k1",
-        "k1, ssk, k27, k2tog, k1",
-    ]
-    assert len(shaped) == 6
-
-
-def test_two_shapings_of_the_same_end_are_a_fault() -> None:
-    """Both cannot take the first stitches of one row."""
-    text = BOTH.replace("K to last 3 sts, k2tog, k1", "K2, ssk, k to end")
-    assert "both shapings change the same end" in faults(
-        project(
-            text + "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row "
-            "3 times.\nBind off."
-        )
-    )
 
 
 def test_stitches_are_bound_off_at_the_beginning_of_two_rows() -> None:

@@ -1,10 +1,10 @@
 """Say what probably happened: seven kinds of single fault, each weighed by what is known.
 
-Theory of operation. What each kind foretells in every round since the last good count
+Theory of operation. What each kind predicts for every round since the last good count
 (`stepper.session.fault.symptoms`) is compared with what is known: the count, the counts between landmarks,
-what was seen in the fabric. A kind that foretells otherwise is out; the others are ranked by their odds, by
+what was seen in the fabric. A kind that predicts otherwise is out; the others are ranked by their odds, by
 the share of their places that lies where the fault was narrowed to, and by whether she was interrupted in
-that round. Two kinds that foretell the same cannot be told apart, and then the likelier comes first. No I/O.
+that round. Two kinds that predict the same cannot be told apart; the likelier then comes first. No I/O.
 """
 
 from __future__ import annotations
@@ -34,11 +34,11 @@ class Likely:
     odds: float
     """Chance that it was this, among all that fit what is known. Range: 0 to 1."""
     known: tuple[Seen, ...]
-    """What was seen that speaks for it."""
+    """What was seen that supports it."""
     other: int | None = None
     """The round that was worked in its place."""
     changes: int = 0
-    """Increases and decreases too many it shows in its round."""
+    """Surplus increases and decreases it shows in its round."""
     left: int = 0
     """Stitches it leaves over at the end of its round."""
 
@@ -50,7 +50,7 @@ def diagnose(plan: Plan, state: State, fault: Fault, looking: Search | None = No
         plan: The plan as knitted.
         state: Where she was interrupted, and the last good count.
         fault: What was counted and seen.
-        looking: How far the counting between landmarks has come; worked out where it is not given.
+        looking: How far the counting between landmarks has come; worked out if not given.
     """
     looking = looking if looking is not None else search(plan, state, fault)
     found: list[tuple[float, int, Symptoms]] = []
@@ -93,8 +93,8 @@ def _likely(told: Symptoms, index: int, odds: float, fault: Fault) -> Likely:
 
 
 def is_lone(plan: Plan, cause: Cause, index: int, looking: Search) -> bool:
-    """Return whether a change left out would be the only landmark there is: she has then counted to one of an
-    earlier round, and her counts do not tell where it is."""
+    """Return whether a change left out would have been the only landmark: she has then counted to one of an
+    earlier round, and her counts do not tell where the fault is."""
     sections = looking.sections
     if sections is None or sections.kind is not Landmark.CHANGE or len(plan.rounds[index].shaping) != 1:
         return False
@@ -102,7 +102,7 @@ def is_lone(plan: Plan, cause: Cause, index: int, looking: Search) -> bool:
 
 
 def _there(told: Symptoms, looking: Search, *, turned: bool) -> float:
-    """Return the share of the places of a fault that lies among the sections under suspicion."""
+    """Return what share of a fault's places lies in the sections under suspicion."""
     if looking.sections is None or not looking.suspects:
         return 1.0
     if not looking.single:
@@ -137,14 +137,14 @@ def _by_landmark(
 
 
 def _fits(told: Symptoms, index: int, fault: Fault) -> bool:
-    """Compare what is foretold with what is known."""
+    """Return whether what is predicted agrees with what is known."""
     if (fault.difference or not fault.sights) and told.difference != fault.difference:
         return False
     return all(_agrees(told, index, sight) for sight in fault.sights)
 
 
 def _agrees(told: Symptoms, index: int, sight: Sight) -> bool:
-    """Compare one thing seen; in a round that is not to blame everything is as it should be."""
+    """Return whether one thing seen agrees; a round that is not to blame is as it should be."""
     if sight.seen is Seen.LOOP:
         return told.loop == bool(sight.number)
     here = sight.index in (None, index)
@@ -159,7 +159,7 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
     """Choose what to look at next, and in which round: the thing that tells the likeliest two apart.
 
     Returns:
-        None if none does, or when everything was looked at.
+        None if nothing does, or if everything has been looked at.
     """
     others = [each for each in likely if each.cause is not likely[0].cause] if likely else []
     if not others:
@@ -177,7 +177,7 @@ def choose_question(fault: Fault, likely: tuple[Likely, ...]) -> tuple[Seen, int
 
 
 def shows(likely: Likely, seen: Seen, index: int) -> int:
-    """Return what there is to see in a round if this is what happened; as `Seen` says."""
+    """Return what a round shows if this is what happened, as `Seen` defines it."""
     if seen is Seen.LOOP:
         return int(likely.cause in LOOPED)
     if index != likely.index:

@@ -1,4 +1,4 @@
-"""What is known of a fault: the search, its causes and its remedies, worked out anew each time.
+"""What is known of a fault: the search, its causes and its remedies, worked out afresh each time.
 
 The state holds only what was counted and seen. No I/O.
 """
@@ -18,7 +18,7 @@ from stepper.session.state import Fault, State
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Inquiry:
-    """What is known of a fault: worked out anew whenever it is asked for."""
+    """What is known of a fault, worked out whenever it is asked for."""
 
     fault: Fault
     search: Search
@@ -27,7 +27,7 @@ class Inquiry:
 
 
 def inquire(plan: Plan, state: State) -> Inquiry | None:
-    """Work out what is known of the fault in hand; None if none is looked for."""
+    """Work out what is known of the fault in hand; None if no fault is being looked for."""
     fault = state.knitting.fault
     if fault is None:
         return None

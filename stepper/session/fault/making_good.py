@@ -1,10 +1,10 @@
-"""Mend a fault without taking anything back: a stitch made or two worked together above it, the rest of the
-round spread anew, or the shaping to come taking it up.
+"""Mend a fault without undoing anything: make a stitch or work two together above it, respace the rest of the
+round, or let the coming shaping absorb it.
 
-Only where the place is known by a count to the stretch it lies in (between two markers, two increases, in
-one repeat), or where nothing tells one stitch from another. A way that is not true here is not offered:
-nothing is worked over a chart whose repeats do not divide, nor where the rest of a round has shifted. That a
-stitch missed is made, and one too many worked together, in the round above is common practice. No I/O.
+Only where a count has narrowed the place to one stretch (between two markers or two increases, or in one
+repeat), or where nothing tells one stitch from another. A way that does not hold here is not offered: nothing
+over a chart whose repeats do not divide, nor where the rest of a round has shifted. To make a missed stitch,
+or to work a surplus one together with its neighbour, in the round above is common practice. No I/O.
 """
 
 from __future__ import annotations
@@ -24,9 +24,9 @@ from stepper.session.state import Fault, Knitting, Position
 from stepper.session.tally import shaping_at, tally_stitches
 
 MEND_STITCHES = 3.0
-"""A stitch worked more or less by hand costs so many plain ones. Assumption; no source found."""
+"""Plain stitches that making or losing one stitch by hand costs. Assumption; no source found."""
 MOST_MENDED = 4
-"""Stitches worked more or less in one round at most without showing. Assumption."""
+"""Most stitches made or lost in one round without showing. Assumption."""
 
 
 def make_good(
@@ -50,8 +50,8 @@ def make_good(
 
 
 def is_located(fault: Fault, search: Search, now: Position) -> bool:
-    """Return whether the place is known by a count to the stretch it lies in; where nothing tells one stitch
-    from another, whether the count is known twice."""
+    """Return whether a count has narrowed the place to one stretch or, where nothing tells one stitch from
+    another, whether the count is known twice."""
     if not search.difference or fault.place != now:
         return False
     if search.sections is None:
@@ -61,7 +61,7 @@ def is_located(fault: Fault, search: Search, now: Position) -> bool:
 
 def shifts(plan: Plan, likely: Likely) -> bool:
     """Return whether a cause leaves the rest of its round in the wrong place; where changes are spread
-    evenly, a repeat left out is one of them left out."""
+    evenly, a repeat left out is only a change left out."""
     if likely.cause not in SPREAD:
         return False
     return likely.cause is Cause.OTHER_ROUND or not is_even(plan.rounds[likely.index])
@@ -78,11 +78,11 @@ def is_even(round_: Round) -> bool:
 
 
 LEAST_EVEN = 3
-"""Changes from which equal gaps are no chance. Source: chosen here."""
+"""Fewest changes whose equal gaps are no coincidence. Source: chosen here."""
 
 
 def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
-    """Find the first round from a place on that works out with its own count only.
+    """Find the first round, from a place on, that works out only with its own count.
 
     Args:
         plan: The plan as knitted.
@@ -90,7 +90,7 @@ def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
         off: Stitches too many; below 0 for too few. A repeat may divide it.
 
     Returns:
-        Its index; None if all that follows can be worked with the count in hand, to the bind-off.
+        Its index; None if everything up to the bind-off can be worked with the count in hand.
     """
     for round_ in plan.rounds[_start(place) :]:
         if round_.before == 0 or refitted(round_, off) is None:
@@ -104,7 +104,7 @@ def _start(place: Position) -> int:
 
 
 def is_tolerant(round_: Round) -> bool:
-    """Return whether a round is the same plain stitch all along, and so can be worked over any count."""
+    """Return whether a round is the same plain stitch throughout, and so can be worked over any count."""
     worked = [run for run in round_.runs if stitch(run.stitch).kind is not Kind.MARK]
     alike = {(run.stitch, run.yarn) for run in worked}
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
@@ -141,7 +141,7 @@ def _plain_round(
 def _accepted(
     plan: Plan, now: Position, fault: Fault, search: Search, causes: tuple[Likely, ...]
 ) -> Remedy | None:
-    """Go on with the count in hand: to the shaping that takes it up, or to the bind-off."""
+    """Go on with the count in hand, to the shaping that absorbs it or to the bind-off."""
     off = search.difference
     by = find_exact_round(plan, now, off)
     start, end = _start(now), _end(plan, _start(now))
@@ -156,7 +156,7 @@ def _accepted(
     spread = Mend(index=by, stitch=spot, change=-off, origin=now.index, spread=True)
     cost = MEND_STITCHES * abs(off) + 1
     if is_even(shaped) and made_good(shaped, spread) is not None:
-        # Another change more or fewer is hardly any work; waiting for it is what it costs.
+        # One change more or fewer is hardly any work; the wait for it is the cost.
         return costing(RemedyKind.ACCEPT, cost, now, mend=spread, by=by)
     spot = _spot(plan, fault, search, causes, shaped)
     if spot is None or search.found is None or _locked(shaped) or abs(off) > MOST_MENDED:
@@ -181,8 +181,8 @@ def _locked(round_: Round) -> bool:
 def _spot(
     plan: Plan, fault: Fault, search: Search, causes: tuple[Likely, ...], round_: Round
 ) -> int | None:
-    """Return where in a round to mend: above the very change where there is one, else in the middle of the
-    stretch; None where the stretch has no room. Unit: stitches of the round."""
+    """Return where in a round to mend: above the change itself if there is one, else in the middle of the
+    stretch; None if the stretch has no room. Unit: stitches of the round."""
     total = round_.before
     low, high = 0, total
     if search.found is not None:
@@ -210,7 +210,7 @@ def _spot(
 
 
 def _stretch_later(plan: Plan, fault: Fault, search: Search) -> tuple[int, int] | None:
-    """Return the stretch a fault lies in by the stitches as they lie once the round in hand is done."""
+    """Return the stretch a fault lies in, in the stitches as they lie once the round in hand is done."""
     assert search.sections is not None
     assert search.found is not None
     if not fault.place.stitch or fault.place.index >= len(plan.rounds):
@@ -238,7 +238,7 @@ def _plain_places(round_: Round) -> list[tuple[int, int]]:
 def _change_in(
     plan: Plan, causes: tuple[Likely, ...], round_: Round, low: int, high: int
 ) -> int | None:
-    """Return the stitch of the increase or decrease that was left out, where it is the only one it can be."""
+    """Return the stitch of the increase or decrease left out; None unless only one is possible."""
     if not causes or causes[0].cause is not Cause.LEFT_OUT:
         return None
     made = plan.rounds[causes[0].index]
@@ -254,7 +254,7 @@ def _change_in(
 
 
 def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Spread what is left of a round anew, where she has made more or fewer of its changes than planned."""
+    """Respace the rest of a round if she has made more or fewer of its changes than planned."""
     now = knitting.place
     if fault.place != now or not now.stitch or now.index >= len(plan.rounds) or not fault.difference:
         return []

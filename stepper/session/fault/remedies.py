@@ -1,10 +1,10 @@
-"""The ways to mend a fault, what costs least and harms nothing first.
+"""List the ways to mend a fault, the cheapest and least harmful first.
 
 The order is that of a knitter who has been harmed before. A live loop runs, so it is looked for before
 anything else, and caught before anything else is done. A count may be a slip, so it is made once more. The
-place has to be known before a stitch is made or two are worked together. Whatever two causes want mended in
-different ways is looked at. Then what is cheapest comes first, and ripping last (common practice). A way that
-is not true here is not offered. No I/O.
+place has to be known before a stitch is made or two are worked together. Where two causes call for different
+remedies, what tells them apart is looked at. Then the cheapest comes first, and ripping last (common
+practice). A way that does not hold here is not offered. No I/O.
 """
 
 from __future__ import annotations
@@ -21,11 +21,11 @@ from stepper.session.state import Fault, Knitting, Position, Seen
 from stepper.session.tally import count_at
 
 COLUMN_STITCHES = 3.0
-"""A stitch of a column worked up with a hook costs so many plain ones. Assumption."""
+"""Plain stitches that working up one stitch of a column with a hook costs. Assumption."""
 LOOK_STITCHES = 4.0
-"""Looking at one thing takes as long as knitting so many stitches. Assumption."""
+"""Stitches knitted in the time it takes to look at one thing. Assumption."""
 WORTH_A_LOOK = 0.05
-"""Chance from which a cause that wants another remedy is looked at first. Source: chosen here."""
+"""Least chance at which a cause that calls for another remedy is looked at first. Source: chosen here."""
 
 
 def list_remedies(
@@ -41,7 +41,7 @@ def list_remedies(
         causes: What probably happened.
 
     Returns:
-        Always: nothing but the loop while one may hang there, or hangs there, uncaught.
+        Never empty; nothing but the loop while one may hang there, or hangs there uncaught.
     """
     now = knitting.place
     if hangs_a_loop(fault):
@@ -93,8 +93,8 @@ def _looking(plan: Plan, now: Position, seen: Seen, index: int) -> Remedy:
 
 
 def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
-    """Count once more, as long as nothing but a single count of the whole speaks of a fault, or where she
-    has gone on since it was made."""
+    """Count once more while only a single count of the whole points to a fault, or if she has knitted on
+    since it was made."""
     if not fault.difference or fault.index is not None:
         return []
     was_seen = any(each.seen is not Seen.LOOP for each in fault.sights)
@@ -108,7 +108,7 @@ def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> lis
 
 
 def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
-    """Count the next stretch, as long as the place is not known."""
+    """Count the next stretch while the place is not known."""
     stretch = next_stretch(search)
     if stretch is None or fault.place != now:
         return []
@@ -132,7 +132,7 @@ def next_stretch(search: Search) -> Stretch | None:
 
 
 def _look_first(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Look at what tells the likeliest apart, where they want to be mended in different ways."""
+    """Look at what tells the likeliest causes apart if they call for different remedies."""
     likely = [each for each in causes if each.odds >= WORTH_A_LOOK]
     other = next((each for each in likely if shifts(plan, each) != shifts(plan, likely[0])), None)
     question = choose_question(fault, (likely[0], other)) if other is not None else None

@@ -1,4 +1,4 @@
-"""What is told of a fault, of lifelines and of counts aloud: from events and state to effects. Pure."""
+"""Say what there is to say of faults, lifelines and counts aloud: from events and state to effects. Pure."""
 
 from __future__ import annotations
 
@@ -69,13 +69,13 @@ class TellOtherWays(Effect):
     """Say the other ways to mend it, in few words each."""
 
     remedies: tuple[Remedy, ...]
-    """All, the first among them."""
+    """All of them, including the first."""
     exact_at: int | None
-    """The round before which it has to be mended; None if none asks for it."""
+    """The round before which it has to be mended; None if there is none."""
 
 
 def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
-    """Ask the next question, after a loop or for a count, or say where the fault is and what it was."""
+    """Ask the next question, about a loop or for a count, or say where the fault is and what it was."""
     inquiry = inquire(plan, state)
     if inquiry is None:
         return
@@ -94,7 +94,7 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
 
 
 def _was_seen(inquiry: Inquiry) -> bool:
-    """Return whether something else than a count speaks of the fault."""
+    """Return whether something other than a count points to the fault."""
     fault = inquiry.fault
     return fault.index is not None or any(each.seen is not Seen.LOOP for each in fault.sights)
 
@@ -106,8 +106,8 @@ def _ladder(plan: Plan, inquiry: Inquiry) -> Effect:
 
 
 def _tell_found(inquiry: Inquiry) -> Iterator[Effect]:
-    """Ask for what tells the likeliest apart; then say where the fault is, or what it was where that is all
-    there is to say."""
+    """Ask what tells the likeliest causes apart; then say where the fault is or, if that is all there is to
+    say, what it was."""
     look = choose_question(inquiry.fault, inquiry.causes)
     if look is not None:
         yield AskLook(seen=look[0], index=look[1])
@@ -157,7 +157,7 @@ def tell_other_ways(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
 
 
 def ask_again(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
-    """Ask for a count once more, nothing being changed."""
+    """Ask for a count once more; nothing changes."""
     yield _again(plan, state)
 
 
@@ -219,7 +219,7 @@ def tell_tinked(plan: Plan, before: State, event: Tinked, after: State) -> Itera
 
 
 def tell_lifeline(plan: Plan, before: State, event: LifelineLaid, after: State) -> Iterator[Effect]:
-    """Say that it is kept."""
+    """Say that a lifeline is kept."""
     yield TellLifeline(laid=True)
 
 
@@ -237,7 +237,7 @@ def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
     reason = why_count(plan, state, done)
     if reason is None and state.knitting.asking is not Asking.NEVER:
-        # Of several faults this was one; and a mend that went wrong is found at once.
+        # This may have been one of several faults, and a mend that went wrong is found at once.
         mended = any(each.index == done for each in state.knitting.mends)
         reason = "after the mend" if mended else None
     if reason is not None:
@@ -247,7 +247,7 @@ def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
 
 
 def tell_mends(state: State) -> Iterator[Effect]:
-    """Remind of a mend in the round that begins."""
+    """Remind her of a mend in the round that begins."""
     for mend in state.knitting.mends:
         if mend.index == state.place.index and state.place <= Position(index=mend.index, stitch=mend.stitch):
             yield TellMend(mend=mend)

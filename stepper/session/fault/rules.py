@@ -69,14 +69,14 @@ def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
 
 
 def _rest_counted(plan: Plan, state: State, cue: SectionCount) -> Decision:
-    """Take a count for that of the last part of plain fabric, the others being marked off."""
+    """Take a count as that of the last part of plain fabric, the others being marked off."""
     whole = count_at(plan, state.place.index, state.place.stitch)
     parts, size = marked_off(whole)
     return count(plan, state, Count(at=cue.at, stitches=size * (parts - 1) + cue.stitches))
 
 
 def _answered(plan: Plan, state: State, fault: Fault, at: str, answers: tuple[Answer, ...]) -> Decision:
-    """Keep counts between landmarks; where with these every stretch is as it should be, so is the whole."""
+    """Keep counts between landmarks; if they make every stretch right, the whole is right."""
     looking = search(plan, state, replace(fault, answers=(*fault.answers, *answers)))
     if not looking.sound:
         return (Searched(at=at, answers=answers),)
@@ -85,7 +85,7 @@ def _answered(plan: Plan, state: State, fault: Fault, at: str, answers: tuple[An
 
 
 def count_or_part(plan: Plan, state: State, cue: Count) -> Decision:
-    """Take a count for the answer to what was asked: that of a part, where it is nearer to it than to the
+    """Take a count as the answer to what was asked: as a part's if it is nearer to the part than to the
     whole."""
     inquiry = inquire(plan, state)
     ask = inquiry.search.next if inquiry is not None else None
@@ -124,7 +124,7 @@ def _all_counted(plan: Plan, state: State, cue: MarkerCounts, sections: Sections
 
 
 def saw(plan: Plan, state: State, cue: Saw) -> Decision:
-    """Keep what is to be seen; a live loop, and stitches left over at the end, begin the looking."""
+    """Keep what she saw; a live loop or stitches left over at the end start the search."""
     if cue.number < 0 or cue.number > 9999:
         return Refusal(sentence=f"{cue.number} cannot be.")
     begins = cue.seen is Seen.LEFT or (cue.seen is Seen.LOOP and cue.number)
@@ -139,7 +139,7 @@ def saw(plan: Plan, state: State, cue: Saw) -> Decision:
 def _looked_at(plan: Plan, state: State, seen: Seen) -> int | None:
     """Find the round a thing was seen in: the one asked about, or else the last one worked.
 
-    A loop hangs below all of them, and what is told of changes unasked may be of any round.
+    A loop hangs below all of them, and changes she reports unasked may be in any round.
     """
     asked = asked_look(plan, state)
     if asked is not None and asked[0] is seen:
@@ -150,7 +150,8 @@ def _looked_at(plan: Plan, state: State, seen: Seen) -> int | None:
 
 
 def asked_look(plan: Plan, state: State) -> tuple[Seen, int] | None:
-    """Return what she is to look at, and in which round; None if nothing is asked, or a count is."""
+    """Return what she is to look at, and in which round; None if nothing is asked, or a count is asked
+    for."""
     inquiry = inquire(plan, state)
     if inquiry is None:
         return None
@@ -175,7 +176,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
 
 
 def no(plan: Plan, state: State, cue: No) -> Decision:
-    """Answer what is asked with no; where that is not enough, ask for the number."""
+    """Answer what is asked with no; if that is not enough, ask for the number."""
     asked = asked_look(plan, state)
     if asked is None:
         return Refusal(sentence="Nothing is asked.", aloud=False)
@@ -185,7 +186,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
 
 
 def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
-    """Take it that the fault is in a round she names."""
+    """Take the fault to be in the round she names."""
     if not plan.rounds:
         return Refusal(sentence="There is nothing to knit in this file.")
     here = plan.rounds[min(state.place.index, len(plan.rounds) - 1)]
@@ -199,12 +200,12 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
 
 
 def ask_about_fault(plan: Plan, state: State, cue: WhatHappened | Remedies | WhatElse) -> Decision:
-    """Change nothing; refuse where no fault is known."""
+    """Change nothing; refuse if no fault is known."""
     return () if state.knitting.fault is not None else Refusal(sentence=NO_FAULT)
 
 
 def choose(plan: Plan, state: State, cue: Choose) -> Decision:
-    """Take a remedy; what is taken back moves the place."""
+    """Take a remedy; undoing moves the place."""
     inquiry = inquire(plan, state)
     if inquiry is None:
         return Refusal(sentence=NO_FAULT)
@@ -230,7 +231,7 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
 
 
 def _mended_of(inquiry: Inquiry, way: Remedy) -> int:
-    """Return what of the difference a remedy mends: of several faults, the one that was found."""
+    """Return how much of the difference a remedy mends: of several faults, only the one found."""
     return inquiry.fault.difference if way.mend is None else -way.mend.change
 
 
@@ -250,7 +251,7 @@ def _respaced(plan: Plan, state: State, cue: Choose, way: Remedy) -> Decision:
 
 
 def tink(plan: Plan, state: State, cue: Tink) -> Decision:
-    """Undo stitches, the place following."""
+    """Undo stitches, and move the place back with them."""
     if cue.stitches < 1:
         return Refusal(sentence="That undoes nothing.")
     back = reverse(plan, state.place, cue.stitches)
@@ -260,7 +261,7 @@ def tink(plan: Plan, state: State, cue: Tink) -> Decision:
 
 
 def lay_lifeline(plan: Plan, state: State, cue: Lifeline) -> Decision:
-    """Keep that a lifeline lies here; it runs through a whole round."""
+    """Record a lifeline here; it runs through a whole round."""
     if state.place == Position():
         return Refusal(sentence="Nothing has been knitted yet.")
     if state.place.stitch:
@@ -276,7 +277,7 @@ def set_asking(plan: Plan, state: State, cue: Ask) -> Decision:
 
 
 def count_aloud(plan: Plan, state: State, cue: CountAloud) -> Decision:
-    """Begin a count aloud; where one is being made, go on with it."""
+    """Begin a count aloud, or go on with the one being made."""
     return () if state.knitting.tens is not None else (Tallied(at=cue.at, tens=()),)
 
 

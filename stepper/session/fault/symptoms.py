@@ -1,9 +1,9 @@
-"""Foretell what each kind of single fault in a round leads to. Pure.
+"""Predict what each kind of single fault in a round leads to. Pure.
 
-Seven kinds. Each, in a round, foretells four things: by how many stitches the count is off, how many changes
-too many or too few the round shows, how many stitches are left over at its end (or missing), whether a loose
-loop hangs below; and where in the round it can lie. How often a kind comes about is not published; the odds
-are assumptions.
+There are seven kinds. Each predicts four things of its round: by how many stitches the count is off, how many
+changes too many or too few the round shows, how many stitches are left over at its end (or missing), and
+whether a loose loop hangs below; it also says where in the round it can lie. How often a kind occurs is not
+published; the odds are assumptions.
 """
 
 from __future__ import annotations
@@ -41,11 +41,11 @@ ODDS = {
     Cause.DROPPED: 3.0,
     Cause.OTHER_ROUND: 2.0,
 }
-"""How often each comes about in a round that has room for it, against the others. Assumptions; no source was
+"""How often each occurs, against the others, in a round that has room for it. Assumptions; no source was
 found. That the shaping is looked at first is common practice."""
 
 SPREAD = (Cause.OTHER_ROUND, Cause.REPEAT_TWICE, Cause.REPEAT_LEFT_OUT)
-"""What shifts a whole round or the rest of it, so that it can show far from where it happened."""
+"""Faults that shift a whole round or the rest of it, and so can show far from where they happened."""
 
 Spans = tuple[tuple[float, float, float], ...]
 """Where a fault can lie: from and to, as shares of the stitches after the round, and how many places."""
@@ -61,13 +61,13 @@ class Symptoms:
     difference: int
     """Stitches too many. Unit: stitches."""
     changes: int
-    """Increases and decreases too many to be seen in the round."""
+    """Surplus increases and decreases to be seen in the round."""
     left: int
-    """Stitches left over at its end; below 0 where it comes out short."""
+    """Stitches left over at its end; below 0 if it comes out short."""
     loop: bool
     """Whether a loose loop hangs below."""
     odds: float
-    """How likely it is against all others. Range: above 0."""
+    """How likely it is, against all others. Range: above 0."""
     spans: Spans
     other: int | None = None
     """The round worked in its place."""
@@ -99,7 +99,7 @@ WHOLE: Spans = ((0.0, 1.0, 1.0),)
 
 
 def list_symptoms(plan: Plan, index: int) -> Iterator[Symptoms]:
-    """Foretell every single fault of a round."""
+    """Predict each fault that may occur alone in a round."""
     round_ = plan.rounds[index]
     yield from _within(round_.phrase, round_.before, round_.after)
     yield from _of_rounds(plan, index)
@@ -107,12 +107,12 @@ def list_symptoms(plan: Plan, index: int) -> Iterator[Symptoms]:
 
 @lru_cache(maxsize=512)
 def _within(phrase: tuple[Item, ...], before: int, after: int) -> tuple[Symptoms, ...]:
-    """Foretell the faults of a round by itself; many rounds share a phrase."""
+    """Predict the faults within a phrase, which many rounds may share."""
     return (*_of_stitches(phrase, after), *_of_repeats(phrase, before, after))
 
 
 def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
-    """Foretell the faults of single stitches."""
+    """Predict the faults of single stitches."""
     plain: list[tuple[float, float, float]] = []
     changes: dict[str, list[tuple[float, float, float]]] = {}
     place, total = 0, max(1, after)
@@ -153,7 +153,7 @@ Assumption."""
 
 
 def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[Symptoms]:
-    """Foretell the faults of whole repeats: the round no longer comes out at its end."""
+    """Predict the faults of whole repeats: the round no longer works out at its end."""
     place = 0
     right = _changes_in(flatten(phrase))
     for at, item in enumerate(phrase):
@@ -177,7 +177,7 @@ def _changes_in(runs: Iterable[Run]) -> int:
 
 
 def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
-    """Foretell a neighbouring round worked in place of this one."""
+    """Predict a neighbouring round worked in place of this one."""
     round_ = plan.rounds[index]
     right = _changes_in(round_.runs)
     for other in (index + 1, index - 1, index + 2):

@@ -1,4 +1,4 @@
-"""Take work back to a fault, stitch by stitch or by ripping: the last resort, with its cost. No I/O."""
+"""Undo work back to a fault, stitch by stitch or by ripping: the last resort, with its cost. No I/O."""
 
 from __future__ import annotations
 
@@ -17,12 +17,12 @@ from stepper.session.tally import count_between, tally_stitches
 def undo_stitches(
     plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...], search: Search
 ) -> list[Remedy]:
-    """Undo back to the fault, stitch by stitch, where it lies in this round or the one before."""
-    # The earliest round it can have been: what is undone too little would leave the fault in.
+    """Undo back to the fault, stitch by stitch, if it lies in this round or the one before."""
+    # The earliest round it can be in: undoing too little would leave the fault in.
     index = min((each.index for each in causes), default=-2)
     if index < now.index - 1:
         return []
-    # Back to where the stretch begins that the fault is in; it is then worked anew as the plan has it.
+    # Back to the beginning of the stretch the fault is in, which is then worked again as planned.
     start = 0 if any(each.cause in SPREAD for each in causes) else _sound_up_to(plan, index, fault, search)
     if index == now.index and start >= now.stitch:
         start = 0
@@ -58,7 +58,7 @@ def _place_of(round_: Round, column: int) -> int:
 
 
 def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Rip to the last lifeline or good count that lies before the fault."""
+    """Rip to the last lifeline or good count before the fault."""
     now = knitting.place
     index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index

@@ -22,7 +22,7 @@ class Reverse:
 
 
 def reverse(plan: Plan, place: Position, stitches: int) -> Reverse | None:
-    """Go back at least so many stitches, whole ones; None if fewer were worked.
+    """Undo at least this many stitches, whole ones only; None if fewer were worked.
 
     Args:
         plan: The plan as knitted.

@@ -24,22 +24,22 @@ class RemedyKind(StrEnum):
     LADDER = "ladder"
     """Catch a live loop and ladder it up to the needle with a hook."""
     RESPACE = "respace"
-    """Spread the increases or decreases left in the round anew, so that it comes out."""
+    """Respace the increases or decreases left in the round, so that it works out."""
     PLAIN = "plain"
-    """Work stitches more or fewer in the next plain round, above the fault."""
+    """Make or lose stitches in the next plain round, above the fault."""
     DROP = "drop"
     """Drop one column down to the fault and work it up again. In old journals only."""
     TINK = "tink"
     """Undo stitches one by one, back to the fault."""
     ACCEPT = "accept"
-    """Go on, the rounds to come following the count in hand (`stepper.plan.absorb`), until the next shaping
-    takes it up, or to the bind-off."""
+    """Go on; the rounds to come follow the count in hand (`stepper.plan.absorb`) until the next shaping
+    absorbs it, or to the bind-off."""
     RIP = "rip"
     """Rip to the last lifeline or good count."""
 
     @property
     def settles(self) -> bool:
-        """Whether the fault is taken for mended once this is chosen, and no longer looked for."""
+        """Whether choosing this counts as mending the fault, so that it is no longer looked for."""
         return self not in (RemedyKind.LOOK, RemedyKind.RECOUNT, RemedyKind.NARROW)
 
 
@@ -76,7 +76,7 @@ class Remedy:
     mend: Mend | None = None
     """What is then still to be worked."""
     by: int | None = None
-    """The round before which it has to be mended, because it no longer works out there."""
+    """The round before which it has to be mended, because that round would not work out."""
     lifeline: bool = False
     """Whether ripping ends at a lifeline."""
     look: tuple[Seen, int] | None = None
@@ -88,14 +88,14 @@ class Remedy:
     plain: bool = False
     """Whether nothing tells one stitch from another, so that markers help to count."""
     respacing: Respacing | None = None
-    """How the round is spread anew."""
+    """How the round is respaced."""
     made: int = 0
-    """Increases or decreases made of those of the round, where it is spread anew."""
+    """How many of the round's increases or decreases are made, if it is respaced."""
     above: int = 0
-    """Rounds between the fault and where it is made good; it shows the more, the more there are."""
+    """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 
 
 def costing(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
-    """Make a remedy of what it costs in stitches, at the usual pace."""
+    """Return a remedy from its cost in stitches, at the usual pace."""
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=round(stitches), minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on

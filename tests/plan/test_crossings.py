@@ -1,0 +1,39 @@
+"""Cables named by their interval. Source: common practice ("crossing cable every 8th round")."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+CABLE = "Cast on 20 sts. Join in the round.\nRnd 1: P6, C8F, p6.\nRnds 2-4: P6, k8, p6.\n"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Work in patt for 8 rounds, crossing cable every 4th rnd.",
+        "Work even in patt, crossing cables every 4 rnds, for 8 rounds.",
+        "Work 8 rounds in patt, at the same time cross cable every fourth rnd.",
+    ],
+)
+def test_a_cable_named_by_its_interval_is_that_of_the_pattern(line: str) -> None:
+    """The pattern crosses it in its first round of four, and nothing is crossed besides."""
+    rounds = plan_of(project(f"{CABLE}{line}\nBind off.")).rounds[1:-1]
+    assert [each.index for each in rounds if "c8f" in each.instruction.lower()] == [1, 5, 9]
+    assert len(rounds) == 12
+
+
+@pytest.mark.parametrize("every", ["3rd", "6th", "8th"])
+def test_another_interval_than_that_of_the_pattern_is_told(every: str) -> None:
+    """The rounds say every fourth, the line another: nobody can tell which is meant."""
+    line = f"Work in patt for 8 rounds, crossing cable every {every} rnd."
+    assert "does not cross its cables every" in faults(project(f"{CABLE}{line}\nBind off."))
+
+
+def test_a_pattern_without_a_cable_crosses_none() -> None:
+    """A line that has one crossed where there is none is told so."""
+    rib = "Cast on 20 sts. Join in the round.\n*K2, p2; rep from * to end.\n"
+    line = "Work in patt for 8 rounds, crossing cable every 4th rnd."
+    assert "does not cross its cables every" in faults(project(f"{rib}{line}\nBind off."))
