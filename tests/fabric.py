@@ -76,9 +76,11 @@ class Sight:
     """Something to be seen between two loops: the end of a change or of a repeat made there."""
 
     kind: str
-    """`change` or `repeat`; `loop` where one hangs below; what else a test wants to find again."""
+    """`change` or `repeat`; `colour` where another yarn was taken up in the round just worked; `loop` where one hangs below; what else a test wants to find again."""
     index: int
     """The round it was made in."""
+    behind: bool = True
+    """Whether the stitch it was seen at is worked before it; no longer once the work is turned."""
 
 
 Loop = str
@@ -92,6 +94,8 @@ class Step:
 
     code: str
     ends_repeat: bool = False
+    yarn: str = ""
+    """Empty where she makes a mistake; that does not make her take up another yarn."""
 
 
 def steps(items: tuple[Item, ...]) -> list[Step]:
@@ -99,10 +103,10 @@ def steps(items: tuple[Item, ...]) -> list[Step]:
     read: list[Step] = []
     for item in items:
         if not isinstance(item, Group):
-            read += [Step(item.stitch)] * item.times
+            read += [Step(item.stitch, yarn=item.yarn)] * item.times
             continue
         for _ in range(item.times):
-            inner = [Step(each.code) for each in steps(item.items)]
+            inner = [Step(each.code, yarn=each.yarn) for each in steps(item.items)]
             last = max((at for at, each in enumerate(inner) if hands(each.code)[1]), default=None)
             if last is not None:
                 inner[last] = replace(inner[last], ends_repeat=True)
@@ -131,7 +135,8 @@ class Knitting:
 
     def turn(self) -> None:
         """Turn the work: what was worked last comes first."""
-        self.needle = self.needle[::-1]
+        turned = (replace(e, behind=not e.behind) if isinstance(e, Sight) else e for e in self.needle[::-1])
+        self.needle = tuple(turned)
 
     def copy(self) -> Knitting:
         """Take a photograph."""
@@ -159,7 +164,9 @@ class Knitting:
             falls: The step whose loop falls off the needle once it is made.
             marks: A sight to leave, and the step before which it lies.
         """
-        left = list(reversed(self.needle))  # the next stitch is the last of the list
+        below = (e for e in self.needle if not (isinstance(e, Sight) and e.kind == "colour"))
+        left = list(reversed([*below]))  # the next stitch is the last of the list
+        yarn = ""
         right: list[Loop | Marker | Sight] = []
         before, wants, short, changes = self.count, 0, False, 0
         fresh = not any(isinstance(each, Marker) for each in self.needle)
@@ -173,11 +180,16 @@ class Knitting:
                 self._meet(left, right, keep=step.code == "sm")
             if step.code == "pm" or (step.code == "sm" and fresh):
                 right.append(Marker())  # "place marker every 14 sts" stands between the rounds
+            if takes and not gives:
+                self._leave(left)
             if not self._take(left, right, takes) or (short and not takes):
                 short = True
                 continue  # the stitches have run out
             if marks is not None and marked and takes:
                 right.append(Sight(marks[0], index))
+            if gives and step.yarn:
+                right += [Sight("colour", index)] * (yarn not in ("", step.yarn))
+                yarn = step.yarn
             if at == falls:
                 self.loose += 1
                 right.append(Sight("loop", index))
@@ -203,6 +215,21 @@ class Knitting:
                 continue
             right += [each] * keep
             return
+
+    @staticmethod
+    def _leave(left: list[Loop | Marker | Sight]) -> None:
+        """Lose sight of what was made at the next loop, which leaves the needle: it lies in the column below it."""
+        at = next((at for at in range(len(left) - 1, -1, -1) if isinstance(left[at], Loop)), None)
+        if at is None:
+            return
+        around = range(len(left) - 1, at, -1), range(at - 1, -1, -1)
+        for side, behind in zip(around, (False, True), strict=True):
+            for place in side:
+                each = left[place]
+                if isinstance(each, Loop):
+                    break
+                if isinstance(each, Sight) and each.kind == "change" and each.behind == behind:
+                    left[place] = Sight("gone", each.index)
 
     @staticmethod
     def _take(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], takes: int) -> bool:

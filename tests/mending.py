@@ -433,6 +433,12 @@ def _step_at(todo: list[Step], stitch: int) -> int:
     return len(todo)
 
 
+def loops_before(knitting: fabric.Knitting, kind: str) -> int:
+    """Count the stitches on the needle before a sight of a kind."""
+    at = next(at for at, each in enumerate(knitting.needle) if isinstance(each, Sight) and each.kind == kind)
+    return sum(isinstance(each, str) for each in knitting.needle[:at])
+
+
 def a_stitch_more(knitting: Mender) -> Remedy:
     """Give a way that no one should take: to make a stitch in the next round, whatever is wrong."""
     place = knitting.session.state.place

@@ -11,6 +11,7 @@ from stepper.session.fault.ways import RemedyKind
 from tests import mending
 from tests.garments import NAMES, read_garment
 from tests.mending import KINDS, KNITTERS, Mender, Piece, mend
+from tests.plans import plan
 
 DOSE = 2
 """Mistakes of each kind for each knitter; `python -m tests.bench.faults` makes a thousand."""
@@ -20,7 +21,7 @@ WORDS = 25
 @lru_cache
 def pieces() -> tuple[Piece, ...]:
     """Knit some of the garments right, once."""
-    return tuple(mending.piece(name, read_garment(name)[1]) for name in NAMES[::2])
+    return tuple(mending.piece(name, read_garment(name)[1]) for name in sorted({*NAMES[::2], "shawl"}))
 
 
 @pytest.mark.parametrize("knitter", KNITTERS)
@@ -52,3 +53,35 @@ def test_a_stitch_made_where_none_is_missing_is_called_harm() -> None:
         assert way.kind is RemedyKind.PLAIN
         knitting.carry_out(way)
         assert knitting.outcome.harm.startswith(harm)
+
+
+def test_below_an_underarm_a_stitch_too_many_is_not_taken_away_half_a_round_off() -> None:
+    """Plain fabric below a raglan still shows its lines: the count is narrowed to the stretch between two of them before
+    two stitches are worked together, and that costs a few questions, not many."""
+    dice, found = random.Random("below an underarm"), 0
+    raglan = mending.piece("raglan", read_garment("raglan")[1])
+    first = next(each.index for each in raglan.plan.rounds if each.section == "body")
+    while found < 3:
+        knitting = Mender(raglan, "split yarn", "all", dice)
+        if knitting.begin() and first <= knitting.index < first + 6:
+            outcome = knitting.run()
+            assert (outcome.harm, outcome.right) == ("", True), outcome.log
+            assert outcome.questions <= 6
+            found += 1
+
+
+def test_between_blocks_of_colour_a_split_stitch_is_taken_away_in_its_own_block() -> None:
+    """A few motifs on a plain body are all that tells one side of it from the other: the count goes from block to block, and
+    what is worked together lies no farther from the mistake than its block is wide."""
+    motif = "k30:MC k9:P k30:MC k9:P k42:MC"
+    body = mending.piece("motifs", plan(("body", ["co120", "k120:MC", *[motif] * 3, "k120:MC", "k120:MC"])))
+    dice, found = random.Random("blocks"), 0
+    while found < 6:
+        knitting = Mender(body, "split yarn", "all", dice)
+        if knitting.begin() and knitting.index in (2, 3) and knitting.session.state.place.index == knitting.index + 1:
+            outcome = knitting.run()
+            assert (outcome.harm, outcome.right) == ("", True), outcome.log
+            places = [mending.loops_before(knitting.fabric, kind) for kind in ("fault", "mend")]
+            assert abs(places[0] - places[1]) <= 43, outcome.log
+            assert any("block" in line for line in outcome.log)
+            found += 1

@@ -16,7 +16,7 @@ from stepper.session import effects
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
 from stepper.session.fault.diagnosis import Likely
-from stepper.session.fault.landmarks import Landmark, marked_off
+from stepper.session.fault.landmarks import Landmark, colour_blocks, marked_off
 from stepper.session.fault.symptoms import Cause
 from stepper.session.fault.ways import Stretch
 from stepper.session.state import Asking, Seen
@@ -32,8 +32,11 @@ MARKED_FROM: Final = 12
 again. Source: chosen here."""
 
 
-def stretch_words(kind: Landmark, first: int, end: int | None, seen: Round | None) -> str:
-    """Say what lies between two landmarks, which of them belongs to it, and what they are."""
+def stretch_words(kind: Landmark, first: int, end: int | None, index: int | None, plan: Plan) -> str:
+    """Say what lies between two landmarks of a round, which of them belongs to it, and what they are."""
+    seen = plan.rounds[index] if index is not None else None
+    if kind is Landmark.COLOUR and seen is not None:
+        return _blocks_words(first, end, seen, plan)
     name = _landmark(kind, seen)
     if kind is Landmark.MARKER:
         start = f"the {ordinal_words(first)} {name}" if first else "the beginning"
@@ -43,6 +46,20 @@ def stretch_words(kind: Landmark, first: int, end: int | None, seen: Round | Non
         return f"{start} to the end" if first else "all of it"
     goal = f"up to and including the {ordinal_words(end)}"
     return f"{start} {goal}" if first else f"{goal} {name}"
+
+
+def _blocks_words(first: int, end: int | None, seen: Round, plan: Plan) -> str:
+    """Say from which block of colour to which, each numbered among those of its own colour."""
+    yarns = [yarn for yarn, _ in colour_blocks(seen)]
+
+    def block(number: int) -> str:
+        yarn = yarns[number - 1]
+        return f"the {ordinal_words(yarns[:number].count(yarn))} {plan.yarns.get(yarn, yarn)} block"
+
+    parts = [f"after {block(first)}"] if first else []
+    if end is None:
+        return " ".join([*parts, "to the end" if first else "all of it"])
+    return " ".join([*parts, f"up to and including {block(end)}"])
 
 
 def _landmark(kind: Landmark, seen: Round | None) -> str:
@@ -56,8 +73,7 @@ def _landmark(kind: Landmark, seen: Round | None) -> str:
 
 
 def _stretch(stretch: Stretch, plan: Plan) -> str:
-    seen = plan.rounds[stretch.index] if stretch.index is not None else None
-    return stretch_words(stretch.kind, stretch.first, stretch.end, seen)
+    return stretch_words(stretch.kind, stretch.first, stretch.end, stretch.index, plan)
 
 
 def ask_stretch(stretch: Stretch, plan: Plan) -> str:
@@ -121,8 +137,7 @@ def _found(effect: effects.TellFound, plan: Plan) -> str:
     many = f"{abs(effect.difference)} {'too many' if effect.difference > 0 else 'too few'}"
     if effect.kind is None:
         return f"{sentence_case(many)}, in plain fabric. Say: what can I do."
-    seen = plan.rounds[effect.index] if effect.index is not None else None
-    where = stretch_words(effect.kind, effect.first, effect.end, seen)
+    where = stretch_words(effect.kind, effect.first, effect.end, effect.index, plan)
     if not effect.single:
         return f"It is off in more than one place, {where}."
     if effect.rest:

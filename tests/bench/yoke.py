@@ -3,7 +3,8 @@
 Prints figures; fails never. `python -m tests.bench.yoke`: for each yoke among the fixtures and garments with a chart,
 the rounds of it in which a count is asked for, if every count asked for is made and good, with the minutes a count
 takes and the minutes of ripping and knitting again that are to be expected without it; and the most counts in
-fourteen rounds.
+fourteen rounds. Then, for each piece with short rows, how many counts are asked for at a short row that another
+follows, and at the last before all stitches are worked again.
 """
 
 from __future__ import annotations
@@ -38,8 +39,20 @@ def asked_in(plan: Plan) -> list[tuple[int, str, float, float]]:
     return found
 
 
+def asked_in_short_rows(plan: Plan) -> tuple[int, int, int]:
+    """Give how many short rows there are, after how many of them that another follows a count is asked for, and
+    after how many of the others."""
+    short = {each.index for each in plan.rounds if any(run.stitch in SHORT for run in each.runs)}
+    asked = {index for index, *_ in asked_in(plan)} & short
+    inside = sum(each + 1 in short for each in asked)
+    return len(short), inside, len(asked) - inside
+
+
+SHORT = ("turn", "w&t", "rest")
+
+
 def main() -> None:
-    """Print each stranded yoke."""
+    """Print each stranded yoke, and each piece with short rows."""
     plans = [load_project(path).plan for path in SAMPLES] + [read_garment(name)[1] for name in NAMES]
     for plan in plans:
         stranded = {round_.section for round_ in plan.rounds if round_.chart and len(round_.floats) > 1}
@@ -51,6 +64,10 @@ def main() -> None:
         for index, why, takes, lost in asked:
             round_ = plan.rounds[index]
             print(f"  round {round_.number:3} {round_.after:4} sts  counting {takes:4.1f} min, lost without {lost:5.1f} min  {why}")
+    for plan in plans:
+        short, inside, ends = asked_in_short_rows(plan)
+        if short:
+            print(f"{plan.title}: {short} short rows, {inside} counts inside, {ends} at their end")
 
 
 if __name__ == "__main__":

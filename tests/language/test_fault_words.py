@@ -3,14 +3,15 @@ from __future__ import annotations
 import pytest
 
 from stepper.language.effect_words import tell_effect
-from stepper.language.fault_words import LINES, name_cause
+from stepper.language.fault_words import LINES, name_cause, stretch_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely
+from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.symptoms import Cause
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Asking, Mend, Position, Seen
-from tests.plans import final_increase
+from tests.plans import final_increase, plan
 
 GARMENT = final_increase()
 
@@ -50,6 +51,21 @@ def test_a_look_says_how_to_answer(seen: Seen) -> None:
 
 def _first_answer(seen: Seen) -> cues.Cue:
     return cues.Saw(seen=seen, number=0 if seen in (Seen.LEFT, Seen.CHANGES) else 1)
+
+
+@pytest.mark.parametrize(
+    ("first", "end", "line"),
+    [
+        (0, 4, "up to and including the second pine block"),
+        (1, 2, "after the first cream block up to and including the first pine block"),
+        (4, None, "after the second pine block to the end"),
+    ],
+)
+def test_blocks_of_colour_are_numbered_each_among_its_own(first: int, end: int | None, line: str) -> None:
+    """She looks for the second pine block, not for the fourth block of any colour; and hears the yarn's name."""
+    yarns = {"MC": "cream", "P": "pine"}
+    body = plan(("body", ["co40", "k10:MC k3:P k8:MC k3:P k16:MC"]), yarns=yarns)
+    assert stretch_words(Landmark.COLOUR, first, end, 1, body) == line
 
 
 def test_the_place_is_said_by_markers() -> None:

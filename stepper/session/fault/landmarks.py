@@ -1,7 +1,8 @@
 """Find what the stitches on the needles can be counted between: markers, or what can be seen in the fabric.
 
 No I/O. Where no marker hangs, the changes of the last shaped round and the repeats of the last patterned one
-can still be seen; a count runs from one of them to the next. Sections are in working order.
+can still be seen, or else the blocks of colour of the round just worked; a count runs from one of them to the
+next. Sections are in working order.
 """
 
 from __future__ import annotations
@@ -23,6 +24,8 @@ class Landmark(StrEnum):
     CHANGE = "change"
     """An increase or decrease."""
     REPEAT = "repeat"
+    COLOUR = "colour"
+    """A change of colour in the round last worked."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +53,11 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
         return Sections(kind=Landmark.MARKER, edges=(0, *at_marker, total))
     if place.stitch:
         return None  # what is seen below cannot be followed through a round half worked
+    return _seen_below(plan, place, total) or _seen_in_colour(plan, place)
+
+
+def _seen_below(plan: Plan, place: Position, total: int) -> Sections | None:
+    """Cut at the changes or repeats of the last round that has any."""
     for index in range(min(place.index, len(plan.rounds)) - 1, -1, -1):
         round_ = plan.rounds[index]
         seen = _changes(round_)
@@ -57,13 +65,84 @@ def sections_at(plan: Plan, place: Position) -> Sections | None:
         if not seen:
             seen, kind = _repeats(round_), Landmark.REPEAT
         if seen:
-            other_way = is_turned(plan, index, place.index)
-            if other_way:
+            turned = is_turned(plan, index, place.index)
+            if any(each.before != each.after for each in plan.rounds[index + 1 : place.index]):
+                seen = _followed(plan, seen, index, place.index) if kind is Landmark.CHANGE else []
+            elif turned:
                 seen = [total - each for each in reversed(seen)]
-            return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=other_way)
-        if round_.before != round_.after:
+            return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=turned) if seen else None
+        if round_.before != round_.after and place.index - index >= SEEN_PAST_EDGES:
             return None
     return None
+
+
+def _seen_in_colour(plan: Plan, place: Position) -> Sections | None:
+    """Cut at the changes of colour of the round just worked, where they are few enough to tell apart."""
+    if not 0 < place.index <= len(plan.rounds) or is_turned(plan, place.index - 1, place.index):
+        return None
+    round_ = plan.rounds[place.index - 1]
+    ends = tuple(end for _, end in colour_blocks(round_))
+    if not FEWEST_COLOUR_CHANGES <= len(ends) - 1 <= MOST_COLOUR_CHANGES:
+        return None
+    if any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in round_.runs):
+        return None
+    return Sections(kind=Landmark.COLOUR, edges=(0, *ends), index=round_.index)
+
+
+def colour_blocks(round_: Round) -> tuple[tuple[str, int], ...]:
+    """Return the key of the yarn of each block of colour in a round, in working order, and where it ends.
+
+    Unit: stitches on the right needle.
+    """
+    blocks, place = list[tuple[str, int]](), 0
+    for run in round_.runs:
+        if run.leaves:
+            place += run.leaves
+            if blocks and blocks[-1][0] == run.yarn:
+                blocks.pop()
+            blocks.append((run.yarn, place))
+    return tuple(blocks)
+
+
+FEWEST_COLOUR_CHANGES = 2
+"""Changes of colour in a round from which they are landmarks. Source: chosen here."""
+MOST_COLOUR_CHANGES = 12
+"""Changes of colour up to which nobody loses count of the blocks. Source: chosen here."""
+SEEN_PAST_EDGES = 10
+"""Rounds to which increases are followed down past stitches held, cast on or bound off, as from the lines of
+a raglan into the body below its underarms. Source: chosen here."""
+
+
+def _followed(plan: Plan, seen: list[int], made: int, now: int) -> list[int]:
+    """Follow the changes of a round down to the needles past stitches held, cast on and bound off.
+
+    The stitch that was made is followed, so what is held or bound off is gone, and the next is numbered in
+    its place. Empty where they are too far below, cannot be followed, or none is left.
+    """
+    if now - made > SEEN_PAST_EDGES:
+        return []
+    own = [each - 1 for each in seen]
+    for index in range(made + 1, now + 1):
+        above = plan.rounds[index - 1]
+        if is_turned(plan, above.index, index):
+            own = [above.after - 1 - each for each in reversed(own)]
+        if index < now:
+            if plan.rounds[index].before != above.after:
+                return []
+            own = _stitches_after(plan.rounds[index], own)
+    total, behind = plan.rounds[now - 1].after, not is_turned(plan, made, now)
+    return sorted({each + behind for each in own if 0 < each + behind < total})
+
+
+def _stitches_after(round_: Round, own: list[int]) -> list[int]:
+    """Return where stitches of the old round lie after a round, without those that left the needle."""
+    right, place = list[int | None](), 0
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            right += [place if entry.leaves else None] * entry.uses
+            place += entry.leaves
+    return [moved for each in own if (moved := right[each]) is not None]
 
 
 def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:

@@ -1,7 +1,11 @@
 from __future__ import annotations
 
-from stepper.session.fault.landmarks import marked_off, sections_at
+import pytest
+
+from stepper.session.fault.landmarks import SEEN_PAST_EDGES, marked_off, sections_at
 from stepper.session.state import Position
+from tests import fabric
+from tests.garments import read_garment
 from tests.plans import final_increase, plan
 
 
@@ -37,11 +41,50 @@ def test_repeats_can_be_told_apart() -> None:
     assert (sections.kind, set(sections.counts)) == ("repeat", {4})
 
 
-def test_what_lies_below_a_change_of_the_count_is_not_counted_between() -> None:
-    """A plain round leaves increases to be seen; stitches bound off move everything, and nothing is made up."""
+def test_what_is_bound_off_takes_its_increases_along_and_the_next_is_counted_in_their_place() -> None:
+    """A plain round leaves increases to be seen. By hand: of ten, each after the ninth stitch of nine, ten stitches
+    bound off take the first; the next is the eighth stitch of those left."""
     yoke = ("co80", "(k8 m1)x10", "k90")
     assert sections_at(plan(("yoke", [*yoke])), Position(index=3)) is not None
-    assert sections_at(plan(("yoke", [*yoke, "bo10 k80"])), Position(index=4)) is None
+    below = sections_at(plan(("yoke", [*yoke, "bo10 k80"])), Position(index=4))
+    assert below is not None
+    assert below.counts == (8, *[9] * 8)
+
+
+def test_below_an_underarm_the_raglan_lines_are_counted_between() -> None:
+    """A stitch made good at the other side of the body shows where nothing was wrong. By hand: of 40 stitches the increases
+    are the 11th and the 31st; stitches 15 to 24 are held and 4 cast on, so the second is the 25th of 34. What was
+    increased in the sleeve is held with it."""
+    lines = ["co38", "k10 m1 k18 m1 k10", "k40", "k15 hold10:sleeve co4 k15"]
+    below = plan(("yoke", lines), ("body", ["k34"] * 12))
+    sections = sections_at(below, Position(index=5))
+    assert sections is not None
+    assert (sections.kind, sections.index, sections.counts) == ("change", 1, (11, 13, 10))
+    in_sleeve = ["co38", "k16 m1 k6 m1 k16", "k40", "k15 hold10:sleeve co4 k15"]
+    assert sections_at(plan(("yoke", in_sleeve), ("body", ["k34"])), Position(index=5)) is None
+
+
+def test_far_below_an_underarm_nothing_is_counted_between() -> None:
+    """Nobody follows a line up through a hand's breadth of plain knitting and past an underarm."""
+    lines = ["co38", "k10 m1 k18 m1 k10", "k40", "k15 hold10:sleeve co4 k15"]
+    body = plan(("yoke", lines), ("body", ["k34"] * 12))
+    assert sections_at(body, Position(index=1 + SEEN_PAST_EDGES)) is not None
+    assert sections_at(body, Position(index=2 + SEEN_PAST_EDGES)) is None
+
+
+@pytest.mark.parametrize("name", ["raglan", "cardigan", "mitten"])
+def test_what_is_asked_for_is_what_lies_on_the_needles(name: str) -> None:
+    """A count up to another increase than the one meant would send her to the wrong place. The second knitter finds each
+    landmark by looking at her loops, also below the underarm and from the other side."""
+    garment = read_garment(name)[1]
+    photographs, found = fabric.knitted_right(garment), 0
+    for round_ in garment.rounds:
+        sections = sections_at(garment, Position(index=round_.index))
+        if sections is not None and sections.index is not None:
+            on_needles = photographs[round_.index]
+            assert sections.edges == (0, *on_needles.edges(sections.kind.value), on_needles.count)
+            found += 1
+    assert found
 
 
 def test_a_marker_at_the_end_of_the_round_makes_no_section_of_nothing() -> None:
@@ -64,6 +107,28 @@ def test_a_row_back_shows_the_landmarks_of_the_row_before_from_the_other_side() 
     assert sections.turned
     assert sections.edges == (0, 8, 9, 12)
     assert sections.index == 1
+
+
+def test_a_few_blocks_of_colour_are_counted_between() -> None:
+    """Where nothing else tells one stitch from another, a change of colour is seen on the needle, as long as the blocks are
+    few and in the round just worked. By hand; the second knitter sees the same."""
+    motif = ["co40", "k10:MC k3:P k8:MC k3:P k16:MC", "k40:MC"]
+    body = plan(("body", motif))
+    sections = sections_at(body, Position(index=2))
+    assert sections is not None
+    assert (sections.kind, sections.counts) == ("colour", (10, 3, 8, 3, 16))
+    assert fabric.knitted_right(body)[2].edges("colour") == [10, 13, 21, 24]
+    assert sections_at(body, Position(index=3)) is None
+    many = " ".join(["k2:MC k2:P"] * 10)
+    assert sections_at(plan(("body", ["co40", many])), Position(index=2)) is None
+
+
+def test_increases_go_before_blocks_of_colour() -> None:
+    """They tell more of what may have gone wrong than a colour does."""
+    yoke = plan(("yoke", ["co40", "k10:MC m1:MC k20:P m1:P k10:MC"]))
+    sections = sections_at(yoke, Position(index=2))
+    assert sections is not None
+    assert sections.kind == "change"
 
 
 def test_every_increase_is_a_landmark() -> None:
