@@ -16,6 +16,7 @@ from stepper.plan.model import Stretch
 from stepper.plan.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
+from stepper.plan.short_row_method import count_unwrapped
 from stepper.project.instructions import (
     Duration,
     Going,
@@ -248,16 +249,26 @@ def _to_count(
         if passed or stuck or away:
             how = f"goes from {count} to {now} stitches past it" if passed else "changes no count"
             how = f"goes from {begun} to {now} stitches, away from it" if away else how
-            where = " between the markers" if between else ""
+            where = f" between the {'wraps' if _by_wraps(duration) else 'markers'}" if between else ""
             told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
             needles.report(duration.number.place, told)
             return
 
 
+def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
+    return isinstance(duration, UntilBetween) and duration.wraps
+
+
 def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:
-    """Return the stitches that a repeat ends by: all, or those between the two markers; None, reported."""
+    """Return the stitches that a repeat ends by: all, or between two markers or wraps; None, reported."""
     if isinstance(duration, UntilCount):
         return needles.count
+    if duration.wraps:
+        wrapped = count_unwrapped(needles)
+        if wrapped is None:
+            told = "stitches between wraps are counted, and no two short rows were wrapped and turned here."
+            needles.report(duration.number.place, told, "Say how many times instead.")
+        return wrapped
     if len(needles.markers) == 2:
         return needles.markers[1] - needles.markers[0]
     told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."

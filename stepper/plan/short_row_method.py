@@ -49,6 +49,20 @@ def tell_open_turn(needles: Needles) -> None:
         needles.warn(rows.turned_at, _TURNING)
 
 
+def count_unwrapped(needles: Needles) -> int | None:
+    """Count the stitches between the last wrap and the nearest one behind it, around a ring in the round.
+
+    Returns:
+        The stitches; None unless short rows that are wrapped and turned end at both ends of them.
+    """
+    rows = needles.short_rows
+    if rows.gap is None or rows.method != "wrap":
+        return None
+    behind = [rows.gap - turn if needles.side == "WS" else turn - rows.gap for turn in rows.turns]
+    apart = behind if needles.flat else [stitches % needles.count for stitches in behind]
+    return min((stitches for stitches in apart if stitches > 0), default=None)
+
+
 def turning_of(elements: tuple[Element, ...]) -> str:
     """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
     for element in elements:

@@ -70,9 +70,11 @@ class UntilCount:
 
 @dataclass(frozen=True, slots=True)
 class UntilBetween:
-    """A duration by the stitches between markers: `until there are 12 sts between markers`."""
+    """A duration by the stitches between markers or wraps: `until there are 12 sts between markers`."""
 
     number: Numbers
+    wraps: bool = False
+    """Whether they lie between the last wraps of short rows: `until 10 sts rem unwrapped in center`."""
 
 
 @dataclass(frozen=True, slots=True)

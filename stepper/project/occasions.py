@@ -45,6 +45,8 @@ class OccasionBuilder(ElementBuilder):
                 self.problems.append(self._place(sections).problem("only two markers are counted between."))
             self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
             return UntilBetween(self._numbers(tree.children[0]))
+        if tree.data == "until_unwrapped":
+            return UntilBetween(self._numbers(tree.children[0]), wraps=True)
         if tree.data == "until_rows":
             whole = str(tree.children[2]).lower() == "altogether"
             return UntilRows(self._numbers(tree.children[0]), whole)

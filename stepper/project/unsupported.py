@@ -40,6 +40,11 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         "a length of the wearer",
         'Write the length that is left: "Work even until piece measures 17 cm from cast-on."',
     ),
+    (
+        r"until\s+all\s+(?:of\s+)?(?:the\s+)?(?!the\b|of\b)[a-z]+\s+(?:sts|stitches)\s+(?:have\s+been|are)\s+(?:worked|used|decreased|dec'd)",
+        "stitches that the page does not count",
+        'Write how many are left then: "Rep rows 1 and 2 until 56 sts rem."',
+    ),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""

@@ -191,3 +191,14 @@ def test_stitches_between_two_markers_end_a_repeat() -> None:
     assert plan.rounds[-2].after == 26
     one = "Cast on 20 sts.\nJoin in the round.\nK8, pm, k12.\nRnd 1: K to m, sm, m1l, k to end.\n"
     assert "two markers are counted" in faults(project(f"{one}Rep rnd 1 until there are 10 sts between markers."))
+
+
+def test_stitches_between_two_wraps_end_a_repeat() -> None:
+    """A heel is turned until so many stitches in the middle have no wrap; with none wrapped there is no such number."""
+    head = "Cast on 30 sts.\nWork flat.\nKnit 2 rows.\nRow 1 (RS): K20, w&t.\nRow 2 (WS): P10, w&t.\n"
+    rows = "Row 3: Knit to 1 st before wrapped st, w&t.\nRow 4: Purl to 1 st before wrapped st, w&t.\n"
+    more = "Rep rows 3 and 4 until 4 sts rem unwrapped in center.\nKnit 2 rows.\nBind off."
+    plan = plan_of(project(f"{head}{rows}{more}"))
+    assert len(plan.rounds) == 1 + 2 + 2 + 6 + 2 + 1
+    whole = "Cast on 30 sts.\nWork flat.\nRow 1: Knit.\nRow 2: Purl.\n"
+    assert "were wrapped" in faults(project(f"{whole}Rep rows 1 and 2 until 4 sts rem between the wraps."))

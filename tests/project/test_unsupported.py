@@ -13,6 +13,7 @@ from stepper.project.unsupported import unsupported
         ("Sl1yo, brk1, rep to end.", "brioche"),
         ("Bind off with an i-cord edge.", "an I-cord"),
         ("Work both sleeves at the same time.", "two pieces at once"),
+        ("Rep rows 1 and 2 until all gusset sts have been worked.", "stitches that the page does not count"),
         ("Crochet around the neck.", "crochet"),
         ("Work even until foot measures 5 cm less than total foot length.", "a length of the wearer"),
     ],
