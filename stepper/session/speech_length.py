@@ -7,6 +7,7 @@ taken to be one word.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from stepper.craft.phrases import number_words, times_words
 from stepper.craft.stitches import Kind, stitch
@@ -43,8 +44,10 @@ def names_yarns(items: Iterable[Item]) -> bool:
 def _words(item: Item, *, coloured: bool) -> int:
     if isinstance(item, Group):
         inner = words_of(item.items, coloured=coloured)
-        nested = any(isinstance(one, Group) for one in item.items)
-        return inner + times_words(item.times) + (2 if nested else 0)
+        # Around a repeat inside it stand "then", and "all that" before how often.
+        repeats = [isinstance(one, Group) for one in item.items]
+        thens = sum(one or other for one, other in pairwise(repeats))
+        return inner + times_words(item.times) + (thens + 2 if any(repeats) else 0)
     return _run_words(item) + (1 if coloured else 0)
 
 

@@ -40,7 +40,7 @@ def test_fifteen_seconds_become_a_voice_and_the_recording_stays_only_where_she_s
         assert file.getnframes() / file.getframerate() == pytest.approx(15.0, abs=0.1)
     told = capsys.readouterr().out
     assert "Threshold 0." in told
-    assert "synthetic voices it lets" in told
+    assert "synthetic voices, it lets" in told
     assert "ms for each cue" in told
     assert kept_voice(voice_path()) is not None
     assert [path.name for path in (tmp_path / "data").iterdir()] == ["voice.json"]

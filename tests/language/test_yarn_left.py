@@ -33,10 +33,10 @@ def test_it_lasts() -> None:
 def test_it_may_not_last_or_does_not() -> None:
     """Where it ends, and what to buy by then."""
     assert told(soonest=200, buy=1) == (
-        "It likely lasts, but may run out in left sleeve, round 41. 1 more skein would make sure."
+        "It likely lasts, but may run out in left sleeve, round 40. 1 more skein would make sure."
     )
     assert told(out=210, soonest=200, buy=2) == (
-        "It does not last: it runs out about left sleeve, round 51. Buy 2 more skeins."
+        "It does not last: it runs out about left sleeve, round 50. Buy 2 more skeins."
     )
 
 

@@ -75,8 +75,8 @@ def test_no_step_of_an_even_round_takes_longer_in_any_manner(manner: Manner) -> 
     ],
 )
 def test_the_estimate_is_what_is_said(text: str) -> None:
-    """Word by word, against the words of the phrasing; "then" between parts is not counted."""
+    """Word by word, against the words of the phrasing; "then" between parts is not counted, inside a repeat it is."""
     items = phrase(text)
     garment = plan(("body", [f"co{sum(run.uses for run in flatten(items))}", text]))
-    said = said_items(items, garment.rounds[1], garment).replace("then ", "").split()
+    said = said_items(items, garment.rounds[1], garment).replace("; then ", "; ").split()
     assert words_of(items) == len(said)
