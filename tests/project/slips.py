@@ -19,7 +19,10 @@ _WORD = re.compile(r"\b\d+(?:st|nd|rd|th)\b|[A-Za-z]\d?[A-Za-z]+(?:'d)?|[A-Za-z]
 def legal_lines() -> dict[str, tuple[int, frozenset[str]]]:
     """Collect legal lines: text to the number of sizes and the names of the garment."""
     lines = {text: (6, frozenset({"trail"})) for text in EXAMPLES}
-    lines |= {row: (3, frozenset({"peak", "lace", "MC", "A", "B"})) for pattern in patterns() for row in pattern.work.splitlines() if not row.endswith(":")}
+    names_there = frozenset({"peak", "lace", "MC", "A", "B"})
+    # A row behind "#" names a section, and one that ends in a colon is no line by itself.
+    rows = [row for pattern in patterns() for row in pattern.work.splitlines()]
+    lines |= {row: (3, names_there) for row in rows if not row.endswith(":") and not row.startswith("#")}
     for path in SAMPLES:
         project = read_project(path.read_text(encoding="utf-8")).project
         assert project is not None
