@@ -283,6 +283,9 @@ def legal_words() -> frozenset[str]:
         {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}
     )
     found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on", "rc", "lc", "rpc", "lpc"})
+    # Words of the synonym tables, which the grammar never sees, and cables by their number.
+    found.update({"match", "stripe", "stripes", "leave", "rejoin", "holder"})
+    found.update(f"c{number}{way}" for number in (4, 6, 8) for way in "bf")
     return frozenset(found - {"ls"})
 
 

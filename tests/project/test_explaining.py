@@ -11,7 +11,6 @@ from stepper.project.problems import Problem, Span
 from stepper.project.wording import EXAMPLES, LineReading, Words, read_line
 from tests.project.slips import legal_lines, slips_of, words_of
 
-LINES = legal_lines()
 NAMES = frozenset({"trail"})
 
 
@@ -22,6 +21,10 @@ def read(text: str, sizes: int = 6, names: frozenset[str] = NAMES) -> LineReadin
         lambda at, length: Span(line=1, column=at + 1, length=length),
         Words(sizes=sizes, names=set(names)),
     )
+
+
+LINES = {line: known for line, known in legal_lines().items() if read(line, *known).line is not None}
+# A row with the marks of a part is read with the rows around it, not by itself.
 
 
 def suggested(problem: Problem) -> list[str]:
@@ -54,6 +57,8 @@ def test_for_any_slip_in_any_word_the_legal_word_is_suggested(case: tuple[str, s
     sizes, names = LINES[line]
     reading = read(wrong, sizes, names)
     assume(reading.line is None)
+    # Where a length is measured from, and a label that instructs, have an answer of their own: what to write.
+    assume(not reading.problems[0].hint.startswith(("Measure from", "Say it in the line")))
     assert word.lower() in [without_number(each).lower() for each in suggested(reading.problems[0])]
 
 
