@@ -52,7 +52,7 @@ def tell_change(change: Change) -> str:
             what = f"changed, {plural(change.rounds_before, 'round')} before"
         case ChangeKind.CHANGED | ChangeKind.ADDED | ChangeKind.REMOVED:
             what = str(change.kind)
-        case _:
+        case _:  # pragma: no cover - there is no other kind
             assert_never(change.kind)
     if change.count_before != change.count_after:
         what += f", {change.count_after} stitches after it and not {change.count_before}"

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import pytest
 
-from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, needle_from_us
+from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, needle_from_uk, needle_from_us
 
 # Rows on which the published tables agree (fineleaffibres.com "US to mm", sizechartly.com).
 AGREED = {
@@ -94,3 +94,9 @@ def test_smaller_and_larger_name_needles_and_a_bare_number_does_not() -> None:
     assert re.fullmatch(NEEDLES, "larger double-pointed needles", re.I)
     assert not re.fullmatch(NEEDLES, "5 needles", re.I)
     assert not re.fullmatch(SIZE, "size 5", re.I)
+
+
+@pytest.mark.parametrize(("written", "millimetres"), [("UK 8", 4.0), ("old UK size 10", 3.25), ("4 mm", None)])
+def test_an_old_british_number_is_its_diameter(written: str, millimetres: float | None) -> None:
+    """The higher the number the thinner the needle. Source: conversion tables, common practice, from memory."""
+    assert needle_from_uk(written) == millimetres

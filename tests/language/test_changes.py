@@ -107,3 +107,9 @@ def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:
     assert tell_choice(TellChosen(choice=CHOICE)) == (
         "Going on in the changed pattern. You have 104 stitches where it wants 106."
     )
+
+
+def test_a_round_that_can_be_spread_anew_says_how_much_of_it_is_made() -> None:
+    """Beside going back: the changes already made stay, and the rest meets the count."""
+    spread = replace(CHOICE, places=(5, 15, 25), made=1)
+    assert "the rest spread anew, 1 of 3 made" in ask_place(AskPlace(choices=(spread,)))

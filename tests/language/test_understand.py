@@ -146,3 +146,19 @@ def test_reducing_a_text_twice_changes_no_more(text: str) -> None:
     once = drop_articles(normalise(text))
 
     assert drop_articles(normalise(once)) == once
+
+
+def test_what_is_nearly_right_is_taken_where_one_meaning_is_near() -> None:
+    """Typed it is any cue, heard it is a question; two meanings, a slot or the end of the evening are asked back."""
+    plan = final_increase()
+
+    assert understand("nxt step", plan, nearly=cues.Cue) == cues.Next()
+    assert isinstance(understand("nxt step", plan, nearly=cues.Asks), NotUnderstood)
+    assert understand("where am", plan, nearly=cues.Asks) == cues.Where()
+    for said in ("film o", "good nigt", "take remedi", "zzz"):
+        assert isinstance(understand(said, plan, nearly=cues.Cue), NotUnderstood), said
+
+
+def test_a_line_is_found_by_the_word_that_only_it_has() -> None:
+    """ "The increase" is the line called "Final increase"."""
+    assert understand("how far to the next increase", final_increase()) == cues.HowFarTo(place="Final increase")
