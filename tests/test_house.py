@@ -43,6 +43,8 @@ disk, a screen or a sound device."""
 RECORDS = {
     "stepper/project/model.py",
     "stepper/project/instructions.py",
+    "stepper/project/duration.py",
+    "stepper/project/laying_out.py",
     "stepper/project/stitchwork.py",
     "stepper/project/draft.py",
     "stepper/plan/model.py",

@@ -20,7 +20,8 @@ from stepper.plan.alter_stitches import (
     without_bobbles,
 )
 from stepper.project.alterations import meets
-from stepper.project.instructions import Evenly, Line, Rounds, Sentence, UntilLength, WorkRounds
+from stepper.project.duration import Rounds, UntilLength
+from stepper.project.instructions import Evenly, Line, Sentence, WorkRounds
 from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size

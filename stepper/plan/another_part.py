@@ -14,7 +14,8 @@ from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.measuring_places import stretch_named
 from stepper.plan.needles import Needles
-from stepper.project.instructions import AsPart, Line, Rounds, UntilCount, UntilLength
+from stepper.project.duration import Rounds, UntilCount, UntilLength
+from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Section
 from stepper.project.problems import one_of
 

@@ -17,9 +17,8 @@ from stepper.plan.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.needles import MOST_ROUNDS, Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.short_row_method import count_unwrapped
-from stepper.project.instructions import (
+from stepper.project.duration import (
     Duration,
-    Going,
     Rounds,
     Times,
     UntilBetween,
@@ -27,8 +26,8 @@ from stepper.project.instructions import (
     UntilLength,
     UntilLike,
     UntilRows,
-    WorkRounds,
 )
+from stepper.project.instructions import Going, WorkRounds
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 

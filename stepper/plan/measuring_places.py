@@ -8,7 +8,7 @@ from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.needles import Needles
-from stepper.project.instructions import UntilLength, UntilLike
+from stepper.project.duration import UntilLength, UntilLike
 from stepper.project.problems import one_of
 
 

@@ -17,6 +17,7 @@ from stepper.plan.needles import Needles
 from stepper.plan.repeated_rounds import filled
 from stepper.plan.rounds import work_template
 from stepper.plan.working import work
+from stepper.project.duration import Rounds
 from stepper.project.instructions import (
     BreakYarn,
     ChartWork,
@@ -29,7 +30,6 @@ from stepper.project.instructions import (
     Phrase,
     Remark,
     Repeated,
-    Rounds,
     RowsCount,
     Sentence,
     TurnMethod,

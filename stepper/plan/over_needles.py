@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.plan.needles import Needles
-from stepper.project.instructions import MoveOver, OverNeedles
+from stepper.project.laying_out import MoveOver, OverNeedles
 
 
 def over_needles(instruction: OverNeedles, needles: Needles) -> None:

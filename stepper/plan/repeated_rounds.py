@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.needles import Needles
-from stepper.project.instructions import Line, Repeated, RowsCount, Times
+from stepper.project.duration import Times
+from stepper.project.instructions import Line, Repeated, RowsCount
 from stepper.project.problems import one_of
 
 

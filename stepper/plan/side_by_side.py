@@ -20,17 +20,8 @@ from stepper.plan.needle_and_yarn import take_yarn
 from stepper.plan.needles import Needles
 from stepper.plan.rounds import repeat, work_template
 from stepper.plan.stripes import yarns_of
-from stepper.project.instructions import (
-    AtIntervals,
-    Leg,
-    Rounds,
-    Striped,
-    Together,
-    UntilCount,
-    UntilLength,
-    WithYarn,
-    WorkRounds,
-)
+from stepper.project.duration import Rounds, UntilCount, UntilLength
+from stepper.project.instructions import AtIntervals, Leg, Striped, Together, WithYarn, WorkRounds
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Numbers, Until, Work
 

@@ -33,6 +33,7 @@ from stepper.plan.rounds import work_template
 from stepper.plan.row_elements import MisfitError, held_stitches
 from stepper.plan.side_by_side import work_together
 from stepper.plan.stripes import work_stripes
+from stepper.project.duration import Times, UntilCount
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -48,11 +49,7 @@ from stepper.project.instructions import (
     Going,
     Join,
     Labelled,
-    MarkEvery,
-    MarkRow,
-    MoveOver,
     Needle,
-    OverNeedles,
     Phrase,
     Remark,
     Repeated,
@@ -61,14 +58,13 @@ from stepper.project.instructions import (
     Sentence,
     StopShort,
     Striped,
-    Times,
     Together,
     TurnMethod,
     Unread,
-    UntilCount,
     WithYarn,
     WorkRounds,
 )
+from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 _MADE_AGAIN = re.compile(

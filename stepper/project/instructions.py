@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from stepper.project.duration import Duration, UntilCount, UntilLength
+from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Length, Numbers
 
@@ -20,84 +22,6 @@ class Phrase:
     place: Span
     note: str = ""
     """Words of the line that change no stitch, to be said with it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Rounds:
-    """A duration in rounds."""
-
-    number: Numbers
-    more: bool
-    """Whether they are added to those already worked."""
-    total: bool = False
-    """Whether the words say "in all", so that the same rounds worked just before count."""
-
-
-@dataclass(frozen=True, slots=True)
-class UntilLength:
-    """A duration by length."""
-
-    length: Length
-    measured: bool
-    """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
-    start: str
-    """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
-    up`, `marked`, or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
-    blocked: bool
-    """Whether the length is after blocking."""
-    ending: int | None = None
-    """Round of the repeat to end with, if the line names one."""
-    ending_side: str = ""
-    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
-
-
-@dataclass(frozen=True, slots=True)
-class Times:
-    """A duration in repeats."""
-
-    number: Numbers
-    more: bool
-    total: bool = False
-    """Whether the times already worked count: `a total of 5 times`."""
-
-
-@dataclass(frozen=True, slots=True)
-class UntilCount:
-    """A duration by the number of stitches left: `until 48 sts rem`."""
-
-    number: Numbers
-
-
-@dataclass(frozen=True, slots=True)
-class UntilBetween:
-    """A duration by the stitches between markers or wraps: `until there are 12 sts between markers`."""
-
-    number: Numbers
-    wraps: bool = False
-    """Whether they lie between the last wraps of short rows: `until 10 sts rem unwrapped in center`."""
-
-
-@dataclass(frozen=True, slots=True)
-class UntilRows:
-    """A duration by the total rows of the piece: `until 40 rows have been worked in all`."""
-
-    number: Numbers
-    in_all: bool
-    """Whether the rows before the line count."""
-
-
-@dataclass(frozen=True, slots=True)
-class UntilLike:
-    """A duration matching another part: `until front measures same as back to armhole`."""
-
-    part: str
-    """Name of the section, in lower case."""
-    upto: str
-    """Where in that part the length ends: `armhole`, `shoulder`."""
-    place: Span
-
-
-Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows
 
 
 @dataclass(frozen=True, slots=True)
@@ -388,14 +312,6 @@ class Return:
 
 
 @dataclass(frozen=True, slots=True)
-class MarkEvery:
-    """Place a marker every so many stitches."""
-
-    every: Numbers
-    place: Span
-
-
-@dataclass(frozen=True, slots=True)
 class AsPart:
     """A part worked again: `Work as for back to **`, `Make second sleeve the same`."""
 
@@ -416,36 +332,6 @@ class AsPart:
     """Whether the shaping is mirrored."""
     rest: bool = False
     """Whether only the rest is worked, to match the other side of this part."""
-
-
-@dataclass(frozen=True, slots=True)
-class MarkRow:
-    """A mark placed in the row just worked, to measure from: `place markers at each end of last row`."""
-
-    text: str
-    place: Span
-
-
-@dataclass(frozen=True, slots=True)
-class OverNeedles:
-    """Stitches of a round laid over several needles, as for a sock."""
-
-    needles: Numbers | None
-    """How many needles; None if only the stitches on each are given."""
-    counts: tuple[Numbers, ...]
-    """Stitches on each needle in order; a single number if all are alike; none if divided evenly."""
-    place: Span
-
-
-@dataclass(frozen=True, slots=True)
-class MoveOver:
-    """Stitches slipped from one needle to its neighbour: `Slip 7 sts from needle 2 to needle 1`."""
-
-    number: Numbers
-    source: int
-    """Needle they come from, from 1."""
-    to: int
-    place: Span
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.project.edges import EdgeBuilder
-from stepper.project.instructions import Assumed, Count, MoveOver, OverNeedles, Phrase, Sentence
+from stepper.project.instructions import Assumed, Count, Phrase, Sentence
+from stepper.project.laying_out import MoveOver, OverNeedles
 from stepper.project.occasions import type_of
 from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 

@@ -8,11 +8,8 @@ from typing import Any
 
 from lark import Token
 
-from stepper.project.elements import ElementBuilder
-from stepper.project.instructions import (
-    Assumed,
+from stepper.project.duration import (
     Duration,
-    Leg,
     Rounds,
     Times,
     UntilBetween,
@@ -21,6 +18,8 @@ from stepper.project.instructions import (
     UntilLike,
     UntilRows,
 )
+from stepper.project.elements import ElementBuilder
+from stepper.project.instructions import Assumed, Leg
 from stepper.project.stitchwork import Numbers
 
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")

@@ -8,7 +8,8 @@ from typing import Any
 
 from lark import Token
 
-from stepper.project.instructions import AsPart, Duration
+from stepper.project.duration import Duration
+from stepper.project.instructions import AsPart
 from stepper.project.needle_rounds import NeedleBuilder
 from stepper.project.occasions import type_of
 

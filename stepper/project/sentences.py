@@ -10,39 +10,35 @@ from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find_stitch
+from stepper.project.chart_lines import ChartBuilder
+from stepper.project.duration import Duration, Rounds, Times
 from stepper.project.elements import named
 from stepper.project.instructions import (
     Assumed,
     BindOff,
     BreakYarn,
-    ChartWork,
     Count,
-    Duration,
     Flat,
     Forms,
     Going,
     Join,
     Leg,
-    MarkEvery,
-    MarkRow,
     Needle,
     Phrase,
     Repeated,
     Return,
-    Rounds,
     RowsCount,
     Sentence,
     StopShort,
     Striped,
-    Times,
     TurnMethod,
     WithYarn,
     WorkRounds,
 )
+from stepper.project.laying_out import MarkEvery, MarkRow
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.manners import forms_name, is_as_set, is_even, manner_of
 from stepper.project.occasions import side_of, type_of
-from stepper.project.part_references import PartBuilder
 from stepper.project.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -68,7 +64,7 @@ class Head:
 
 
 @dataclass(slots=True, kw_only=True)
-class Builder(PartBuilder):
+class Builder(ChartBuilder):
     """Builds the records of one line and gathers the problems of its numbers."""
 
     def build(self, tree: Any, *, inches: bool) -> tuple[Head, tuple[Sentence, ...]]:
@@ -84,22 +80,6 @@ class Builder(PartBuilder):
             else:
                 sentences.extend(self._sentence(child))
         return head, tuple(sentences)
-
-    def _span(self, tree: Tree[Token]) -> tuple[int, ...]:
-        found: list[int] = []
-        for piece in tree.find_data("piece"):
-            found.extend(self._piece(piece))
-        return tuple(sorted(set(found)))
-
-    def _piece(self, piece: Tree[Token]) -> range:
-        ends = [self._numbers(token).values[0] for token in piece.children if isinstance(token, Token)]
-        first, last = ends[0], ends[-1]
-        if last < first or last - first > 999:
-            self.problems.append(
-                self._tree_place(piece).problem(f"rounds {first}-{last} do not run upwards.")
-            )
-            return range(first, first + 1)
-        return range(first, last + 1)
 
     def _head(self, tree: Tree[Token]) -> Head:
         spans = list(tree.find_data("span"))
@@ -271,46 +251,6 @@ class Builder(PartBuilder):
         place = self._tree_place(tree)
         duration = self._repeats(repeats) if repeats is not None else Times(self._one(place), False)
         return Repeated(self._span(span), None, duration, False, place)
-
-    def _do_chart(self, tree: Any) -> ChartWork:
-        chart, round_, piece, repeats = (*tree.children, None, None, None)[:4]
-        return self._chart(tree, chart, piece if round_ is not None else None, repeats)
-
-    def _do_chart_rounds(self, tree: Any) -> ChartWork:
-        _, span, chart, repeats = tree.children
-        made = self._chart(tree, chart, None, repeats)
-        numbers = self._span(span)
-        if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
-            told = "rounds of a chart are read from one to another, with none left out between."
-            self.problems.append(made.place.problem(told, "Write each round by itself."))
-        return replace(made, first=numbers[0], last=numbers[-1])
-
-    def _do_chart_all(self, tree: Any) -> ChartWork:
-        """Read "work all 6 rnds of chart B", to check how many the chart has."""
-        number, chart = (child for child in tree.children if type_of(child) in ("NUMBERS", "CHART"))
-        return replace(self._chart(tree, chart, None, tree.children[-1]), rounds=self._numbers(number))
-
-    def _do_chart_done(self, tree: Any) -> ChartWork:
-        """Read "continue chart wave until all 4 rnds are complete": the rounds that remain."""
-        chart, until = tree.children
-        made = replace(self._chart(tree, chart, None, None), following=True, whole=True)
-        number = re.search(r"\d+", str(until))
-        if number is None:
-            return made
-        return replace(made, rounds=Numbers((int(number.group()),), self._place(until)))
-
-    def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
-        following = str(chart).lower().startswith("next")
-        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
-        span = self._piece(piece) if piece is not None else None
-        duration = self._repeats(repeats) if repeats is not None else None
-        if isinstance(duration, Times) and duration.total:
-            problem = "a chart is worked so many times from here on; times in all are not counted for it."
-            self.problems.append(self._place(chart).problem(problem, "Write how often it is worked now."))
-        times = duration.number if isinstance(duration, Times) else None
-        lasts = None if isinstance(duration, Times) else duration
-        first, last = (span[0], span[-1]) if span else (None, None)
-        return ChartWork(name, first, last, times, self._place(chart), lasts, following)
 
     def _do_facing(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]

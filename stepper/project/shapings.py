@@ -8,18 +8,16 @@ from typing import Any
 
 from lark import Token
 
+from stepper.project.duration import Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     Crossed,
     Evenly,
     Labelled,
     Phrase,
-    Rounds,
     Sentence,
     Striped,
     Together,
-    UntilCount,
-    UntilLength,
     WithYarn,
     WorkRounds,
 )

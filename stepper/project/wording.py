@@ -13,6 +13,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
 from stepper.project.asides import label_times
+from stepper.project.duration import Rounds
 from stepper.project.explaining import Explained, Trials, explain, meant_words, misspelt_head
 from stepper.project.instructions import (
     Assumed,
@@ -21,7 +22,6 @@ from stepper.project.instructions import (
     Line,
     Phrase,
     Remark,
-    Rounds,
     RowsCount,
     Sentence,
     WithYarn,

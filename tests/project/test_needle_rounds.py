@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.instructions import MoveOver, OverNeedles, Phrase
+from stepper.project.instructions import Phrase
+from stepper.project.laying_out import MoveOver, OverNeedles
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Mark
 from stepper.project.wording import LineReading, Words, read_line

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.instructions import AsPart, UntilCount
+from stepper.project.duration import UntilCount
+from stepper.project.instructions import AsPart
 from stepper.project.part_references import part_named
 from stepper.project.problems import Span
 from stepper.project.wording import Words, read_line

@@ -8,17 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.project.instructions import (
-    AtIntervals,
-    ChartWork,
-    Count,
-    Evenly,
-    Phrase,
-    Repeated,
-    Rounds,
-    UntilLength,
-    WorkRounds,
-)
+from stepper.project.duration import Rounds, UntilLength
+from stepper.project.instructions import AtIntervals, ChartWork, Count, Evenly, Phrase, Repeated, WorkRounds
 from stepper.project.parsing import legal_words
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Several, Until, Work

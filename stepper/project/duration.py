@@ -1,0 +1,86 @@
+"""Records of how long something is worked: rounds, a length, repeats, until a count is reached."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Length, Numbers
+
+
+@dataclass(frozen=True, slots=True)
+class Rounds:
+    """A duration in rounds."""
+
+    number: Numbers
+    more: bool
+    """Whether they are added to those already worked."""
+    total: bool = False
+    """Whether the words say "in all", so that the same rounds worked just before count."""
+
+
+@dataclass(frozen=True, slots=True)
+class UntilLength:
+    """A duration by length."""
+
+    length: Length
+    measured: bool
+    """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
+    start: str
+    """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
+    up`, `marked`, or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
+    blocked: bool
+    """Whether the length is after blocking."""
+    ending: int | None = None
+    """Round of the repeat to end with, if the line names one."""
+    ending_side: str = ""
+    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """A duration in repeats."""
+
+    number: Numbers
+    more: bool
+    total: bool = False
+    """Whether the times already worked count: `a total of 5 times`."""
+
+
+@dataclass(frozen=True, slots=True)
+class UntilCount:
+    """A duration by the number of stitches left: `until 48 sts rem`."""
+
+    number: Numbers
+
+
+@dataclass(frozen=True, slots=True)
+class UntilBetween:
+    """A duration by the stitches between markers or wraps: `until there are 12 sts between markers`."""
+
+    number: Numbers
+    wraps: bool = False
+    """Whether they lie between the last wraps of short rows: `until 10 sts rem unwrapped in center`."""
+
+
+@dataclass(frozen=True, slots=True)
+class UntilRows:
+    """A duration by the total rows of the piece: `until 40 rows have been worked in all`."""
+
+    number: Numbers
+    in_all: bool
+    """Whether the rows before the line count."""
+
+
+@dataclass(frozen=True, slots=True)
+class UntilLike:
+    """A duration matching another part: `until front measures same as back to armhole`."""
+
+    part: str
+    """Name of the section, in lower case."""
+    upto: str
+    """Where in that part the length ends: `armhole`, `shoulder`."""
+    place: Span
+
+
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows
