@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import re
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -417,3 +418,11 @@ def test_the_guard_sees_a_made_up_participle() -> None:
         "altered",
         "told",
     }
+
+
+def test_every_room_is_packed() -> None:
+    """A package that is not named in pyproject.toml would be missing in what is installed."""
+    told = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["setuptools"]
+    rooms = {".".join(path.parent.relative_to(ROOT).parts) for path in PACKAGE.rglob("__init__.py")}
+
+    assert set(told["packages"]) == rooms | set(told["package-dir"])
