@@ -1,6 +1,8 @@
-"""Numbers in figures, as people write them. No I/O."""
+"""Numbers in figures and lists of words, as people write them. No I/O."""
 
 from __future__ import annotations
+
+from collections.abc import Iterable
 
 
 def format_number(value: float, places: int = 2) -> str:
@@ -16,3 +18,13 @@ def format_number(value: float, places: int = 2) -> str:
     if "." in figures:
         figures = figures.rstrip("0").rstrip(".")
     return "0" if figures == "-0" else figures
+
+
+def list_words(words: Iterable[str]) -> str:
+    """Join words as a sentence lists them: "a", "a and b", "a, b and c".
+
+    Args:
+        words: Range: at least one.
+    """
+    *first, last = words
+    return f"{', '.join(first)} and {last}" if first else last

@@ -10,13 +10,13 @@ from collections.abc import Callable, Sequence
 from types import MappingProxyType
 from typing import Any, Final
 
-from stepper.craft.figures import format_number
+from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.measures import length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import list_marks, place_name, round_word, sentence_case
+from stepper.language.places import place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session import about, about_ahead, about_round
 from stepper.session.effects import Effect, Lead, TellFinished
@@ -40,15 +40,11 @@ def _near(effect: about_round.TellNear, plan: Plan) -> str:
     what = f"{yarn}{said_items(step.part.items, round_, plan)}"
     where = {
         Lead.FULL: f"{place_name(round_)}: ",
-        Lead.ROUND: f"{_round_name(round_)}: ",
+        Lead.ROUND: f"{round_name(round_)}: ",
         Lead.PART: "",
     }[step.lead]
     first = {-1: "Last", 1: "Next", 2: "After that"}[effect.ahead]
     return f"{first}: {where[:1].lower()}{where[1:]}{what}."
-
-
-def _round_name(round_: Round) -> str:
-    return ", ".join([f"{round_word(round_)} {round_.number}", *list_marks(round_)])
 
 
 def _round(effect: about_round.TellRound, plan: Plan) -> str:
@@ -58,7 +54,7 @@ def _round(effect: about_round.TellRound, plan: Plan) -> str:
     whole = f"{in_yarn(round_, plan)}{said_items(round_.phrase, round_, plan)}"
     short = not effect.ahead or len(whole.split()) <= SHORT_WORDS
     what = whole if short else _in_short(round_, plan)
-    return f"{sentence_case(_round_name(round_))}: {what}."
+    return f"{sentence_case(round_name(round_))}: {what}."
 
 
 def _in_short(round_: Round, plan: Plan) -> str:
@@ -76,11 +72,7 @@ def _in_short(round_: Round, plan: Plan) -> str:
 
 
 def _names(yarns: Sequence[str], plan: Plan) -> str:
-    return _listed([plan.yarns.get(yarn, yarn) for yarn in yarns])
-
-
-def _listed(names: Sequence[str]) -> str:
-    return " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+    return list_words([plan.yarns.get(yarn, yarn) for yarn in yarns])
 
 
 def _yarns(effect: about_round.TellYarns, plan: Plan) -> str:
@@ -101,7 +93,7 @@ def _colour_change(effect: about_round.TellColourChange, plan: Plan) -> str:
     if effect.stitches is not None:
         return f"{name} after {plural(effect.stitches, 'stitch', 'stitches')}."
     assert effect.index is not None
-    return f"{name} in {_round_name(plan.rounds[effect.index])}."
+    return f"{name} in {round_name(plan.rounds[effect.index])}."
 
 
 def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
@@ -155,7 +147,7 @@ def _marker(effect: about_round.TellMarker, plan: Plan) -> str:
 def _turn(effect: about_round.TellTurn, plan: Plan) -> str:
     if effect.stitches is None:
         return "No row ahead is turned before its end."
-    row = _round_name(plan.rounds[effect.index])
+    row = round_name(plan.rounds[effect.index])
     left = f"{plural(effect.rows, 'short row')} left" if effect.rows > 1 else "it is the last short row"
     return f"After {plural(effect.stitches, 'stitch', 'stitches')}, in {row}; {left}."
 
@@ -174,7 +166,7 @@ def _how_far(index: int, here: int, plan: Plan) -> str:
     """Say where a round that lies ahead is: "In 3 rounds, yoke round 35"."""
     round_ = plan.rounds[index]
     ahead = index - here
-    name = _round_name(round_)
+    name = round_name(round_)
     if round_.section != plan.rounds[min(here, len(plan.rounds) - 1)].section:
         name = f"{round_.section}, {name}"
     return f"In {plural(ahead, round_word(round_))}, {name}"
@@ -252,15 +244,15 @@ def _yarn_needed(effect: about_ahead.TellYarnNeeded, plan: Plan) -> str:
         return "The file says too little of the skeins to tell. Weigh the ball and say its weight."
     named = [(plan.yarns.get(yarn, yarn), grams) for yarn, grams in effect.needed[:_MOST_NAMES]]
     needed = [f"{_grams(grams)} of {name}" for name, grams in named]
-    first = named[0][0]
-    return f"The rest takes about {_listed(needed)}. Weigh the ball and say: {first} weighs, and the grams."
+    ask = f"Weigh the ball and say: {named[0][0]} weighs, and the grams."
+    return f"The rest takes about {list_words(needed)}. {ask}"
 
 
 def _yarn_used(effect: about_ahead.TellYarnUsed, plan: Plan) -> str:
     if not effect.used:
         return "Nothing yet that the file lets me weigh."
     used = [f"{_grams(grams)} of {plan.yarns.get(yarn, yarn)}" for yarn, grams in effect.used[:_MOST_NAMES]]
-    return f"About {_listed(used)} so far, by the rounds."
+    return f"About {list_words(used)} so far, by the rounds."
 
 
 def _grams(grams: float) -> str:
@@ -293,15 +285,15 @@ def _sight(index: int, plan: Plan) -> str:
         things.append(f"{round_.section} begins")
     if round_.needle_mm not in (None, before.needle_mm):
         things.append(f"the {_mm(round_.needle_mm or 0.0)} needle")
-    if any(run.stitch == "hold" for run in round_.runs):
+    if round_.holds:
         things.append("a holder")
     if any(run.stitch == "pm" for run in round_.runs):
         things.append("markers")
     if new:
         things.append(_names(new, plan))
     if round_.section != before.section:
-        return _listed(things)
-    return f"{round_word(round_)} {round_.number}, {_listed(things)}"
+        return list_words(things)
+    return f"{round_word(round_)} {round_.number}, {list_words(things)}"
 
 
 def _knitted_today(effect: about_ahead.TellKnittedToday, plan: Plan) -> str:
@@ -336,11 +328,11 @@ def _place(place: Position, plan: Plan) -> str:
         return "at the very end"
     round_ = plan.rounds[place.index]
     inside = f", stitch {place.stitch}" if place.stitch else ""
-    return f"at {round_.section}, {_round_name(round_)}{inside}"
+    return f"at {round_.section}, {round_name(round_)}{inside}"
 
 
 def _alterations(effect: about_ahead.TellAlterations, plan: Plan) -> str:
-    others = _listed(effect.sections[:_MOST_NAMES]) if effect.sections else ""
+    others = list_words(effect.sections[:_MOST_NAMES]) if effect.sections else ""
     if not effect.here:
         return f"Nothing here; something in {others}." if others else "Nothing: it is knitted as printed."
     line = sentence_case("; ".join(effect.here[:_MOST_NAMES]))

@@ -17,7 +17,14 @@ from stepper.language.help_words import tell_help
 from stepper.language.measures import gauge, length, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import done_name, list_marks, on_day, place_name, round_word, sentence_case
+from stepper.language.places import (
+    done_name,
+    on_day,
+    place_name,
+    round_name,
+    round_word,
+    sentence_case,
+)
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
@@ -74,10 +81,7 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
         return sentence_case(inside) if part.repeat is not None else ""
     if lead is Lead.PART and inside:
         return sentence_case(inside)
-    if lead is Lead.FULL:
-        name = place_name(round_)
-    else:
-        name = ", ".join([f"{round_word(round_).capitalize()} {round_.number}", *list_marks(round_)])
+    name = place_name(round_) if lead is Lead.FULL else sentence_case(round_name(round_))
     return f"{name}, {inside}" if inside else name
 
 
@@ -127,9 +131,8 @@ def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
     if effect.next_index is None:
         return f"{none}, and none follow."
     coming = plan.rounds[effect.next_index]
-    name = ", ".join([f"{round_word(coming)} {coming.number}", *list_marks(coming)])
     ahead = plural(effect.next_index - round_.index, round_word(coming))
-    return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {name}."
+    return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {round_name(coming)}."
 
 
 def _shaping_kinds(shaping: Shaping) -> str:

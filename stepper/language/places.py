@@ -30,6 +30,11 @@ def place_name(round_: Round) -> str:
     return ", ".join(parts + list_marks(round_))
 
 
+def round_name(round_: Round) -> str:
+    """Say which round of its section a round is: "round 35, Second increase"."""
+    return ", ".join([f"{round_word(round_)} {round_.number}", *list_marks(round_)])
+
+
 def round_word(round_: Round) -> str:
     """Return "row" for flat knitting, otherwise "round"."""
     return "row" if round_.flat else "round"

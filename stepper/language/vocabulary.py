@@ -24,6 +24,7 @@ from stepper.language.question_vocabulary import QUESTION_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
 from stepper.session.steps import By
+from stepper.session.topics import HelpWith
 
 VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
@@ -304,8 +305,8 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             says=f"says what can be said about {group.value}",
             spoken=(f"help with {group.value}",),
         )
-        for group in cues.HelpWith
-        if group is not cues.HelpWith.NOW
+        for group in HelpWith
+        if group is not HelpWith.NOW
     ),
     Wording(
         cue=cues.ReadAlong,

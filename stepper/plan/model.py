@@ -150,6 +150,11 @@ class Round:
         """How many stitches the round has, as counted on the right needle. Unit: stitches."""
         return sum(run.progress for run in self.runs)
 
+    @property
+    def holds(self) -> bool:
+        """Whether stitches are put on hold in it, as where a yoke is divided."""
+        return any(run.stitch == "hold" for run in self.runs)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stretch:

@@ -13,6 +13,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
+from stepper.craft.figures import list_words
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.floats import Float, floats, places_to_catch
 from stepper.plan.materials import float_limit
@@ -131,12 +132,7 @@ def _where(places: list[int], round_: Round, limit: int) -> str:
 
 
 def _stitches(numbers: list[int]) -> str:
-    return f"stitch{'es' if len(numbers) > 1 else ''} {_listed(str(number) for number in numbers)}"
-
-
-def _listed(words: Iterable[str]) -> str:
-    items = list(words)
-    return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} and {items[-1]}"
+    return f"stitch{'es' if len(numbers) > 1 else ''} {list_words(str(number) for number in numbers)}"
 
 
 def _stranded(rounds: Sequence[Round]) -> dict[int, tuple[str, ...]]:
@@ -181,7 +177,7 @@ def _many(stretch: list[int], stranded: dict[int, tuple[str, ...]], names: dict[
     often = f"{span} rounds" if span == len(stretch) else f"{len(stretch)} of {span} rounds"
     often = "one round" if span == 1 else often
     head = f"From the next round on {most} yarns at once, in {often}"
-    return f"{head}: {_listed(names.get(yarn, yarn) for yarn in yarns)}"
+    return f"{head}: {list_words(names.get(yarn, yarn) for yarn in yarns)}"
 
 
 def _many_ahead(
@@ -193,7 +189,7 @@ def _many_ahead(
     if first.section == last.section and first is not last:
         where = f"{first.section}, rounds {first.number} to {last.number}"
     return (
-        f"{where}: {len(yarns)} yarns in one round ({_listed(names.get(yarn, yarn) for yarn in yarns)}). "
+        f"{where}: {len(yarns)} yarns in one round ({list_words(names.get(yarn, yarn) for yarn in yarns)}). "
         "That is slower, and thicker by a second strand behind each stitch."
     )
 

@@ -32,7 +32,7 @@ def yoke_of(rounds: Sequence[Round]) -> Yoke | None:
     """
     if not rounds:
         return None
-    end = next((each.index for each in rounds if any(run.stitch == "hold" for run in each.runs)), None)
+    end = next((each.index for each in rounds if each.holds), None)
     if end is None:
         section = rounds[0].section
         end = next((each.index for each in rounds if each.section != section), len(rounds))

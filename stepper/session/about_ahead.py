@@ -230,10 +230,7 @@ def tell_division(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 def division(plan: Plan, start: int) -> int | None:
     """Find the next round, from one on, in which stitches are put on hold; None if there is none."""
-    for round_ in plan.rounds[start:]:
-        if any(run.stitch == "hold" for run in round_.runs):
-            return round_.index
-    return None
+    return next((round_.index for round_ in plan.rounds[start:] if round_.holds), None)
 
 
 def tell_needle(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -22,6 +22,7 @@ from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.steps import cut_into_steps, part_at, rest_of
 from stepper.session.tally import between_markers, count_at
+from stepper.session.topics import HelpWith
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
 """Plan as knitted, state, cue. `Any` because each answer takes the cue its row in the table names."""
@@ -154,7 +155,7 @@ def _how_long(plan: Plan, state: State, cue: cues.HowLong) -> Iterator[Effect]:
 
 
 def _help(plan: Plan, state: State, cue: cues.Help) -> Iterator[Effect]:
-    fitting = _fitting(plan, state) if cue.about is cues.HelpWith.NOW else ()
+    fitting = _fitting(plan, state) if cue.about is HelpWith.NOW else ()
     yield TellHelp(about=cue.about, cues=fitting)
 
 

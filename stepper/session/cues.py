@@ -12,7 +12,7 @@ from enum import Enum
 
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
-from stepper.session.topics import Topic
+from stepper.session.topics import HelpWith, Topic
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -240,19 +240,6 @@ class Listen(Cue):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Enough(Cue):
     """Say where the knitting stops and what comes first next time, and close."""
-
-
-class HelpWith(Enum):
-    """What the help can be asked for."""
-
-    NOW = "now"
-    """A handful that fits where the session stands."""
-    PLACES = "places"
-    QUESTIONS = "questions"
-    COUNTS = "counts"
-    READING = "reading"
-    NOTES = "notes"
-    LISTENING = "listening"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
+from stepper.session.checks import yarn_called
 from stepper.session.cues import (
     AtMarker,
     AtStitch,
@@ -104,18 +105,16 @@ def rounds_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
 def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
     """Set the place behind the next round that is worked in a yarn."""
     origin = state.place
-    wanted = cue.yarn.casefold()
-    keys = [key for key, name in plan.yarns.items() if wanted in (key.casefold(), name.casefold())]
-    if not keys:
+    key = yarn_called(plan, cue.yarn)
+    if key is None:
         known = f" There are: {', '.join(plan.yarns.values())}." if plan.yarns else ""
         return Refusal(sentence=f"No yarn here is called {cue.yarn}.{known}")
     for round_ in plan.rounds[origin.index :]:
-        if any(run.yarn in keys and run.progress for run in round_.runs):
+        if any(run.yarn == key and run.progress for run in round_.runs):
             if round_.index > origin.index + MOST_UNTOLD:
                 break
             return _placed(cue.at, plan, origin, Position(index=round_.index + 1))
-    name = plan.yarns[keys[0]]
-    return Refusal(sentence=f"No round in {name} is near. Say go to round, and its number.")
+    return Refusal(sentence=f"No round in {plan.yarns[key]} is near. Say go to round, and its number.")
 
 
 def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
@@ -158,17 +157,17 @@ def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:
 
     The current section is searched first, so that a label used in several sections means the nearest.
     """
-    wanted = " ".join(name.casefold().split())
+    wanted = _plain(name)
     ordered = sorted(plan.rounds, key=lambda round_: round_.section != here)
     for round_ in ordered:
-        if round_.label is not None and " ".join(round_.label.casefold().split()) == wanted:
+        if round_.label is not None and _plain(round_.label) == wanted:
             return round_.section, round_.number
     for section in plan.sections:
-        if " ".join(section.casefold().split()) == wanted:
+        if _plain(section) == wanted:
             return section, None
     if wanted in DIVISION_NAMES:
         for round_ in ordered:
-            if any(run.stitch == "hold" for run in round_.runs):
+            if round_.holds:
                 return round_.section, round_.number
     return None, None
 
@@ -184,17 +183,22 @@ def round_called(plan: Plan, name: str, here: int) -> int | None:
     Returns:
         Its index, the next one from here on rather than one that is done; None if nothing is called so.
     """
-    wanted = " ".join(name.casefold().split())
+    wanted = _plain(name)
     found = [
         round_.index
         for round_ in plan.rounds
-        if (round_.label is not None and " ".join(round_.label.casefold().split()) == wanted)
-        or (round_.number == 1 and " ".join(round_.section.casefold().split()) == wanted)
+        if (round_.label is not None and _plain(round_.label) == wanted)
+        or (round_.number == 1 and _plain(round_.section) == wanted)
     ]
     if not found and wanted in DIVISION_NAMES:
-        found = [each.index for each in plan.rounds if any(run.stitch == "hold" for run in each.runs)]
+        found = [each.index for each in plan.rounds if each.holds]
     ahead = [index for index in found if index >= here]
     return min(ahead) if ahead else max(found, default=None)
+
+
+def _plain(name: str) -> str:
+    """Return a name as it is compared: in any case, with single spaces."""
+    return " ".join(name.casefold().split())
 
 
 def _word(flat: bool) -> str:

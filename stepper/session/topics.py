@@ -59,3 +59,16 @@ class Topic(Enum):
     LAST_COUNT = "last count"
     ALTERATIONS = "alterations"
     """What is not knitted as printed."""
+
+
+class HelpWith(Enum):
+    """What the help can be asked for."""
+
+    NOW = "now"
+    """A handful that fits where the session stands."""
+    PLACES = "places"
+    QUESTIONS = "questions"
+    COUNTS = "counts"
+    READING = "reading"
+    NOTES = "notes"
+    LISTENING = "listening"

@@ -22,7 +22,7 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
-from stepper.session.topics import Topic
+from stepper.session.topics import HelpWith, Topic
 from tests.fixtures import plans_of
 
 ROOT = Path(__file__).parents[2]
@@ -30,7 +30,7 @@ AT = "2025-03-03T20:15:00+01:00"
 BOUND_S = 8.0
 ASKING: tuple[cues.Cue, ...] = (
     *(cues.About(at=AT, topic=topic) for topic in Topic),
-    *(cues.Help(at=AT, about=about) for about in cues.HelpWith),
+    *(cues.Help(at=AT, about=about) for about in HelpWith),
     *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong)),
 )
 

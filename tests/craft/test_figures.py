@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from decimal import ROUND_HALF_EVEN, Decimal
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.figures import format_number
+from stepper.craft.figures import format_number, list_words
 
 
 @pytest.mark.parametrize(
@@ -37,3 +38,11 @@ def test_what_is_written_is_the_number_rounded(value: float, places: int) -> Non
     assert Decimal(written) == Decimal(value).quantize(Decimal(1).scaleb(-places), ROUND_HALF_EVEN)
     assert "." not in written or written[-1] not in "0."
     assert written != "-0"
+
+
+@pytest.mark.parametrize(
+    ("words", "listed"), [(["a"], "a"), (["a", "b"], "a and b"), (iter(["a", "b", "c"]), "a, b and c")]
+)
+def test_words_are_listed_as_in_a_sentence(words: Iterable[str], listed: str) -> None:
+    """No comma before the "and" (British usage, common practice)."""
+    assert list_words(words) == listed

@@ -8,7 +8,7 @@ from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
-from stepper.session.topics import Topic
+from stepper.session.topics import HelpWith, Topic
 from tests.playbook import AT
 
 _NOW = st.just(AT)
@@ -51,7 +51,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Undo, at=_NOW),
     st.builds(cues.Redo, at=_NOW),
-    st.builds(cues.Help, at=_NOW, about=st.sampled_from(cues.HelpWith)),
+    st.builds(cues.Help, at=_NOW, about=st.sampled_from(HelpWith)),
     st.builds(cues.Film, at=_NOW, on=st.booleans()),
     st.builds(cues.Look, at=_NOW, view=st.sampled_from(cues.View)),
     st.builds(cues.Count, at=_NOW, stitches=st.integers(220, 250)),
