@@ -37,6 +37,17 @@ class Respacing:
     places: tuple[int, ...]
     """Stitches of the old round worked before each change, including those already made."""
 
+    @classmethod
+    def of(cls, round_: Round, places: tuple[int, ...]) -> Respacing:
+        """Return the changes of a round at other places."""
+        return cls(
+            index=round_.index,
+            section=round_.section,
+            before=round_.before,
+            after=round_.after,
+            places=places,
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Spread:

@@ -74,14 +74,7 @@ def _with_round_in_hand(
         return carried
     if here.shaping == there.shaping or spread_of(here) is None or spread_of(here) != spread_of(there):
         return carried
-    begun = Respacing(
-        index=index,
-        section=there.section,
-        before=there.before,
-        after=there.after,
-        places=here.shaping,
-    )
-    return (*carried, begun)
+    return (*carried, Respacing.of(there, here.shaping))
 
 
 def _lifelines(old: Plan, new: Plan, lifelines: tuple[Position, ...]) -> Iterator[Position]:

@@ -37,13 +37,7 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
     place = Position(index=origin.index, stitch=used + made * spread.change.change)
     if places == round_.shaping and place == origin:
         return ()
-    respacing = Respacing(
-        index=round_.index,
-        section=round_.section,
-        before=round_.before,
-        after=round_.after,
-        places=places,
-    )
+    respacing = Respacing.of(round_, places)
     return (
         Respaced(
             at=cue.at,

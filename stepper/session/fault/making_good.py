@@ -274,12 +274,6 @@ def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Like
         places = respace(round_, used=here.used, made=made)
     except NoRoomError:
         return []
-    respacing = Respacing(
-        index=round_.index,
-        section=round_.section,
-        before=round_.before,
-        after=round_.after,
-        places=places,
-    )
+    respacing = Respacing.of(round_, places)
     place = Position(index=now.index, stitch=here.used + made * spread.change.change)
     return [costing(RemedyKind.RESPACE, 1, place, respacing=respacing, made=made)]
