@@ -7,7 +7,6 @@ from pathlib import Path
 
 from stepper.craft.manners import Manner
 from stepper.errors import ProjectError
-from stepper.language.own_words import find_faults
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -118,8 +117,11 @@ def _compiled(
 
 def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:
     """Find the own words for cues that cannot be used."""
-    if project is None:
+    if project is None or not project.cues:
         return ()
+    # The vocabulary with all its cues is a third of the start of `plan`; few files have words of their own.
+    from stepper.language.own_words import find_faults
+
     of = {each.words: each for each in project.cues}
     own = {each.words: each.meant for each in project.cues}
     found = find_faults(own, plan if plan is not None else Plan(title=project.title, rounds=()))
