@@ -84,11 +84,7 @@ def _briefly(remedy: Remedy, plan: Plan) -> str:
             return _mended(_made_good_by(remedy), plan)
         case RemedyKind.NARROW:
             return "count part by part"
-        case RemedyKind.LOOK | RemedyKind.RECOUNT | RemedyKind.LADDER | RemedyKind.RESPACE:
-            return name_remedy(remedy, plan)
-        case RemedyKind.ACCEPT | RemedyKind.DROP | RemedyKind.TINK | RemedyKind.RIP:
-            return name_remedy(remedy, plan)
-    assert_never(remedy.kind)
+    return name_remedy(remedy, plan)
 
 
 def _minutes(remedy: Remedy) -> str:
