@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import Any
 
@@ -24,7 +24,7 @@ from stepper.ears.thresholds import (
     Thresholds,
 )
 from stepper.ears.token_tree import as_model_writes, build_token_tree
-from stepper.ears.wordings import Wordings, strip_address
+from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
 _MOST = 8
@@ -65,6 +65,7 @@ class MoonshineRecogniser:
         *,
         address: str = "",
         is_addressed: Callable[[], bool] = lambda: True,
+        asked: Callable[[], Collection[Reply]] = frozenset,
         model: MoonshineModel | None = None,
         sounds: SoundModel | None = None,
         loose: Thresholds = LOOSE,
@@ -76,6 +77,8 @@ class MoonshineRecogniser:
             wordings: What can be said.
             address: The word that stands in front of it while that is asked for; empty for never.
             is_addressed: Whether that is asked for now.
+            asked: Which questions are open now, which single words may answer while the address word is not
+                asked for.
             model: What encodes sound and weighs words; None for the one in the wheel.
             sounds: What finds the sounds in what the model encoded; None for the packaged one.
             loose: How sure to be after the address word.
@@ -85,7 +88,7 @@ class MoonshineRecogniser:
             SurroundingsError: The models or the pronunciations cannot be loaded.
         """
         self._model, self._sound_model = model or MoonshineModel(), sounds or SoundModel()
-        self._wordings, self._is_addressed = wordings, is_addressed
+        self._wordings, self._is_addressed, self._asked = wordings, is_addressed, asked
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
@@ -132,7 +135,8 @@ class MoonshineRecogniser:
 
     def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
         """List what fits the sounds best, each with the decoder's word on it added."""
-        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=bool(manner.address))
+        addressed = bool(manner.address)
+        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=addressed, asked=self._asked())
         if not fits or fits[0].score < UNWEIGHED:
             return []
         weights = self._weights(utterance, manner, fits)
@@ -149,8 +153,10 @@ class MoonshineRecogniser:
 
     def distances(self, utterance: Utterance) -> list[PhraseMatch]:
         """List everything that fits the sounds of an utterance at all, the best first."""
-        most, addressed = len(self._wordings.phrases), bool(self.manner.address)
-        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed)
+        most, addressed = len(self._spotter.phrases), bool(self.manner.address)
+        return self._spotter.best(
+            utterance.likely, most, math.inf, addressed=addressed, asked=self._asked()
+        )
 
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
@@ -180,7 +186,7 @@ class MoonshineRecogniser:
 
     def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""
-        front = f"{manner.address}, " if manner.address else ""
+        front = f"{self._spotter.way_called(utterance.likely)}, " if manner.address else ""
         ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
         weights: dict[str, float] = {}
         for each in self._model.search(utterance.encoded, build_token_tree(ways, self._model.split)):
