@@ -20,9 +20,9 @@ from stepper.plan.fabric.columns import (
     agrees,
     alike_all_along,
     as_seen,
-    carried,
+    carry_columns,
     shortest,
-    traced,
+    trace_columns,
 )
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.state.in_hand import Cell, Column, Established, Kept
@@ -131,7 +131,7 @@ def _agrees(known: Established, needles: Needles) -> bool:
         return False
     columns, phase = list(known.columns), known.phase % len(known.columns[0])
     try:
-        for_each = carried(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
+        for_each = carry_columns(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
     except UnknownFabricError:
         return False
     return for_each == columns
@@ -153,7 +153,7 @@ def _tell(known: Established, needles: Needles) -> None:
         return
     try:
         one = alike_all_along(drafts[-period:])
-        columns = [one] * drafts[-1].after if one is not None else traced(drafts[-period:])
+        columns = [one] * drafts[-1].after if one is not None else trace_columns(drafts[-period:])
     except UnknownFabricError as unknown:
         known.why = str(unknown)
         return
@@ -209,7 +209,9 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
         raise UnknownFabricError("some rows were not worked to their end")
     if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
         return columns[:1] * draft.after
-    return columns if draft.from_turn else carried(columns, draft, phase, lambda name: _kept(name, needles))
+    if draft.from_turn:
+        return columns
+    return carry_columns(columns, draft, phase, lambda name: _kept(name, needles))
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
@@ -225,7 +227,7 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
     _carry(known, needles)
     if known.columns is None:
         if _comes_back(known, needles):
-            return traced(needles.drafts[-1:]), 0
+            return trace_columns(needles.drafts[-1:]), 0
         raise UnknownFabricError(known.why)
     columns = _as_many(known.columns, needles.count)
     return columns, known.phase % (len(columns[0]) if columns else 1)
