@@ -104,10 +104,11 @@ class MoonshineRecogniser:
         """Return the cue that a stretch of sound is, or None."""
         utterance = self.take_in(segment)
         # Her word for the program is understood in front of a cue even if it is not asked for.
+        written = self._wordings.last_number(utterance.transcript)
         for manner in dict.fromkeys((self.manner, self._behind)):
-            found = decide(self.weighed(utterance, manner), manner.thresholds)
+            found = decide(self.weighed(utterance, manner), manner.thresholds, written)
             if found is not None:
-                return self._heard(found, manner, utterance)
+                return self._heard(found, manner, written)
         address = self.manner.address
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
@@ -154,9 +155,7 @@ class MoonshineRecogniser:
     def distances(self, utterance: Utterance) -> list[PhraseMatch]:
         """List everything that fits the sounds of an utterance at all, the best first."""
         most, addressed = len(self._spotter.phrases), bool(self.manner.address)
-        return self._spotter.best(
-            utterance.likely, most, math.inf, addressed=addressed, asked=self._asked()
-        )
+        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed, asked=self._asked())
 
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
@@ -165,13 +164,12 @@ class MoonshineRecogniser:
     def close(self) -> None:
         """Do nothing; the models go with the object."""
 
-    def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
+    def _heard(self, found: Candidate, manner: Manner, written: float | None) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
-        if found.number is not None and found.words < 0:
-            written = self._wordings.last_number(utterance.transcript)
-            if written is not None and written != found.number:
-                return Heard(text="", score=0.0, addressed=addressed)
+        is_other = written is not None and written != found.number
+        if found.number is not None and found.words < 0 and is_other:
+            return Heard(text="", score=0.0, addressed=addressed)
         sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
         goes_on = found.number is not None and self._wordings.may_go_on(found.text)
         return Heard(text=found.text, score=min(1.0, max(0.0, sure)), addressed=addressed, goes_on=goes_on)

@@ -88,7 +88,9 @@ class Spotter:
         self._after = [afters.index(frame.after) for frame in frames]
         self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
         ways = list_address_ways(address)
-        fronts = {way: sounds for way, sounds in zip(ways, pronouncer.sounds(list(ways)), strict=True) if sounds}
+        fronts = {
+            way: sounds for way, sounds in zip(ways, pronouncer.sounds(list(ways)), strict=True) if sounds
+        }
         self._ways = tuple(fronts)
         self._address = SoundTree(list(fronts.values())) if fronts else None
 

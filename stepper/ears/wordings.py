@@ -108,7 +108,12 @@ class Wordings:
 
     def words(self) -> frozenset[str]:
         """List every word that can occur."""
-        texts = (*self.phrases, *self.single_words, *(frame.around("") for frame in self.frames), *self.spoken_numbers())
+        texts = (
+            *self.phrases,
+            *self.single_words,
+            *(frame.around("") for frame in self.frames),
+            *self.spoken_numbers(),
+        )
         return frozenset(word for text in texts for word in text.split())
 
 
@@ -147,5 +152,7 @@ def strip_address(text: str, address: str) -> str | None:
     """
     if not address:
         return text
-    rest = next((text[len(way) + 1 :] for way in list_address_ways(address) if text.startswith(f"{way} ")), "")
+    rest = next(
+        (text[len(way) + 1 :] for way in list_address_ways(address) if text.startswith(f"{way} ")), ""
+    )
     return rest or None

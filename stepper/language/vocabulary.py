@@ -4,8 +4,8 @@ It feeds `understand`, the recogniser's word list, the help and the documentatio
 
 `spoken` wordings are chosen for the ear: several distinctive words each, because a recogniser hears "next
 step" but may miss "next". The first is the one the help names. `typed` forms are short and only ever typed: a
-single letter heard during a film would be a guess. `surest` ones are single words of which many people's recordings
-were learnt from; they count behind the address word, and alone only where they answer an open question.
+single letter heard during a film would be a guess. `surest` ones are single words that recordings of many
+people taught the ears; they count behind the address word, and alone only in answer to an open question.
 
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
 section or a label), `{text}` (anything, only at the end); `fills` names the field of the cue if it is not

@@ -18,7 +18,7 @@ from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installe
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
-from stepper.sitting.recognisers import FilmSwitch, hear_recording
+from stepper.sitting.recognisers import EarsState, FilmSwitch, OpenQuestion, hear_recording
 from stepper.sitting.session_journal import EventKeeper, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -62,10 +62,11 @@ def hold_sitting(
         KeyboardInterrupt: She left at once. Every answer already given is on the disk.
         BrokenPipeError: The terminal has gone.
     """
-    film = FilmSwitch(mine.hearing.address)
+    film, question = FilmSwitch(mine.hearing.address), OpenQuestion()
     recording = None
     if options.recording is not None and not options.deaf:
-        recording = hear_recording(options.recording, loaded.plan, film, mine)
+        recording = hear_recording(options.recording, loaded.plan, film, mine, question)
+    ears_state = EarsState(recording is not None)
     why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
     with ExitStack() as stack:
         speaker, why_no_voice = _open_voice(front_end, mine, mute=options.mute)
@@ -82,6 +83,8 @@ def hold_sitting(
             speaker=speaker,
             turn=front_end.turn,
             film=film.turn,
+            asked=question.ask,
+            listens=ears_state,
             schedule=front_end.schedule,
         )
         conductor = Conductor(taken.session, ports, _settings(mine))
@@ -98,7 +101,7 @@ def hold_sitting(
         conductor.begin(taken.fingerprint, taken.changed)
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
-                ears.callback(_open_ears(loaded, front_end, speaker, mine, film).close)
+                ears.callback(_open_ears(loaded, front_end, speaker, mine, film, question, ears_state).close)
             elif why_no_ears == NOT_INSTALLED and options.listen:
                 reason = f"Nothing is heard, since {NOT_INSTALLED}; the session goes on by typed cues."
                 front_end.report_ears(False, reason)
@@ -117,6 +120,8 @@ def read_latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
 def _settings(mine: Preferences) -> ConductorSettings:
     return ConductorSettings(
         own_wordings=mine.wordings,
+        address_word=mine.hearing.address_word,
+        film=mine.hearing.address,
         sounds=mine.hearing.sounds,
         rest=mine.care.rest,
         silence_s=60.0 * mine.care.silence_minutes,
@@ -152,9 +157,20 @@ def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[
 
 
 def _open_ears(
-    loaded: LoadedProject, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+    loaded: LoadedProject,
+    front_end: FrontEnd,
+    speaker: Speaker | None,
+    mine: Preferences,
+    film: FilmSwitch,
+    question: OpenQuestion,
+    ears_state: EarsState,
 ) -> LiveEars:
     """Listen to the microphone."""
+
+    def tell(is_open: bool, sentence: str) -> None:
+        ears_state.turn(is_open)
+        front_end.report_ears(is_open, sentence)
+
     return LiveEars(
-        loaded.plan, speaker, mine, hear=front_end.hear, tell=front_end.report_ears, is_addressed=film
+        loaded.plan, speaker, mine, hear=front_end.hear, tell=tell, is_addressed=film, asked=question
     )
