@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
-from stepper.report.drawing.markup import tag, text
+from stepper.plan.stitches.abbreviate import in_its_yarn
+from stepper.report.drawing.shapes.markup import tag, text
 
 MANY = 12
 """Up to this many boxes fit beside the instruction. Chosen here."""

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.plan.blend import tried
+from stepper.report.drawing.shapes.shapes import Area, Drawing, Label, Path
+from stepper.report.drawing.shapes.yoke_picture import HEIGHT, WIDTH, draw_yoke_of
+
+from stepper.plan.blend import try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
-from stepper.report.drawing.shapes import Area, Drawing, Label, Path
-from stepper.report.drawing.yoke_picture import HEIGHT, WIDTH, draw_yoke_of
 from tests.plan.test_blend import switchback
 
 
@@ -16,7 +17,7 @@ def drawn(project: Project, trouble: str = "") -> Drawing:
     """Draw the sample."""
     plan = compile_plan(project if not trouble else replace(project, switches=())).plan
     assert plan is not None
-    alone = [tried(project, size, size, "") for size in range(6)]
+    alone = [try_sizes(project, size, size, "") for size in range(6)]
     drawing = draw_yoke_of(project, plan, alone, trouble=trouble)
     assert drawing is not None
     return drawing
