@@ -11,7 +11,7 @@ from pathlib import Path
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
-from stepper.report.drawing.shapes.yoke_picture import draw_yoke_of
+from stepper.report.drawing.yoke_picture import draw_yoke_of
 from stepper.report.fit import lines as fit_lines
 from stepper.report.fit.ranking import find_nearest, find_present
 from stepper.report.fit.report import FitReport, fit_document, report_fit

@@ -15,9 +15,9 @@ from statistics import median
 from stepper.sitting.project_file import load_sizes
 from stepper.plan.blend import blends
 from stepper.report.fit.report import report_fit
-from stepper.report.drawing.shapes.shapes import write_svg
-from stepper.report.drawing.shapes.png import write_png
-from stepper.report.drawing.shapes.yoke_picture import draw_yoke_of
+from stepper.report.drawing.shapes import write_svg
+from stepper.report.drawing.png import write_png
+from stepper.report.drawing.yoke_picture import draw_yoke_of
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 TIMES = 7

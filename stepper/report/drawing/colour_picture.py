@@ -9,7 +9,7 @@ from typing import Final
 from stepper.craft.colour import Rgb, contrast, grey
 from stepper.craft.colour_difference import value_difference
 from stepper.report.colours import CALLED, ChartSquares, Colours, PairRow, colours_after_mend, list_views
-from stepper.report.drawing.shapes.shapes import Box, Drawing, Label, Point
+from stepper.report.drawing.shapes import Box, Drawing, Label, Point
 
 _MARGIN: Final = 28.0
 _CELL: Final = 9.0

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from stepper.report.drawing.shapes.shapes import Area, Box, Drawing, Label, Path, Point
+from stepper.report.drawing.shapes import Area, Box, Drawing, Label, Path, Point
 
 if TYPE_CHECKING:
     from PIL.ImageDraw import ImageDraw

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from stepper.craft.figures import format_number
-from stepper.report.drawing.shapes.markup import svg, tag, text
+from stepper.report.drawing.markup import svg, tag, text
 
 Point = tuple[float, float]
 """Across from the left and down from the top. Unit: px."""

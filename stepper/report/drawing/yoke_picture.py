@@ -12,8 +12,8 @@ from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.report.drawing.shapes.shapes import Area, Drawing, Label, Path, Point, Shape
-from stepper.report.drawing.shapes.yoke_profile import (
+from stepper.report.drawing.shapes import Area, Drawing, Label, Path, Point, Shape
+from stepper.report.drawing.yoke_profile import (
     WearerOutline,
     YokeRound,
     collar_mm,

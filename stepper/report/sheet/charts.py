@@ -15,7 +15,7 @@ from stepper.craft.figures import format_number
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
-from stepper.report.drawing.shapes.markup import svg, tag, text
+from stepper.report.drawing.markup import svg, tag, text
 from stepper.report.sheet.looks import YarnLooks
 
 SQUARE: Final = 14.0

@@ -14,7 +14,7 @@ from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
 from stepper.plan.yoke import yoke_of
 from stepper.project.model import Fabric, Project
-from stepper.report.drawing.shapes.markup import figure, table, tag, text
+from stepper.report.drawing.markup import figure, table, tag, text
 from stepper.report.fit.lines import signed_length
 from stepper.report.measure.measurements import measure_fully
 from stepper.report.measure.measuring import Measurement

@@ -9,7 +9,7 @@ from stepper.language.places import sentence_case
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
-from stepper.report.drawing.shapes.markup import tag, text
+from stepper.report.drawing.markup import tag, text
 
 MANY = 12
 """Up to this many boxes fit beside the instruction. Chosen here."""

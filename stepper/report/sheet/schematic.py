@@ -16,8 +16,8 @@ from typing import Literal
 from stepper.craft.figures import format_number
 from stepper.language.measures import length
 from stepper.language.places import sentence_case
-from stepper.report.drawing.shapes.markup import svg, tag, text
-from stepper.report.drawing.shapes.shapes import Point, list_points
+from stepper.report.drawing.markup import svg, tag, text
+from stepper.report.drawing.shapes import Point, list_points
 from stepper.report.sheet.pieces import GarmentPiece, Level, merge_like_pieces
 
 Anchor = Literal["start", "middle", "end"]

@@ -16,7 +16,7 @@ from stepper.craft.figures import format_number
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.plan.yoke import Yoke
-from stepper.report.drawing.shapes.markup import svg, tag
+from stepper.report.drawing.markup import svg, tag
 from stepper.report.sheet.looks import YarnLooks
 
 _RADIUS: Final = 100.0

@@ -5,11 +5,11 @@ from __future__ import annotations
 import io
 
 from PIL import Image
-from stepper.report.drawing.shapes.colour_picture import draw_colours
-from stepper.report.drawing.shapes.png import write_png
-from stepper.report.drawing.shapes.shapes import Box, Label
 
 from stepper.craft.colour import grey
+from stepper.report.drawing.colour_picture import draw_colours
+from stepper.report.drawing.png import write_png
+from stepper.report.drawing.shapes import Box, Label
 from tests.report.test_colours import with_colours
 
 

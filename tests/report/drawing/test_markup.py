@@ -7,7 +7,8 @@ from html.parser import HTMLParser
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from stepper.report.drawing.shapes.markup import figure, svg, table, tag, text
+
+from stepper.report.drawing.markup import figure, svg, table, tag, text
 
 
 class Seen(HTMLParser):

@@ -9,8 +9,9 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
-from stepper.report.drawing.shapes.png import SHARP, cut_dashes, write_png
-from stepper.report.drawing.shapes.shapes import Area, Box, Drawing, Label, Path
+
+from stepper.report.drawing.png import SHARP, cut_dashes, write_png
+from stepper.report.drawing.shapes import Area, Box, Drawing, Label, Path
 
 
 def test_a_png_has_the_shapes_where_they_belong() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from xml.etree import ElementTree
 
-from stepper.report.drawing.shapes.shapes import Area, Box, Drawing, Label, Path, write_svg
+from stepper.report.drawing.shapes import Area, Box, Drawing, Label, Path, write_svg
 
 DRAWING = Drawing(
     width=100,

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.report.drawing.shapes.shapes import Area, Drawing, Label, Path
-from stepper.report.drawing.shapes.yoke_picture import HEIGHT, WIDTH, draw_yoke_of
-
 from stepper.plan.blend import try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
+from stepper.report.drawing.shapes import Area, Drawing, Label, Path
+from stepper.report.drawing.yoke_picture import HEIGHT, WIDTH, draw_yoke_of
 from tests.plan.test_blend import switchback
 
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from stepper.report.drawing.shapes.yoke_profile import (
+
+from stepper.plan.blend import try_sizes
+from stepper.report.drawing.yoke_profile import (
     collar_mm,
     find_tight_rounds,
     follow_yoke,
     outline_wearer,
     wearer_around,
 )
-
-from stepper.plan.blend import try_sizes
 from tests.garments import read_garment
 from tests.percentages import yoke_counts
 from tests.plan.test_blend import switchback
