@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -53,9 +54,9 @@ class OpenQuestion:
 class EarsState:
     """Whether the ears are open; set and read from any thread."""
 
-    def __init__(self, is_open: bool) -> None:
-        """Start as given."""
-        self._is_open = is_open
+    def __init__(self) -> None:
+        """Start closed."""
+        self._is_open = False
 
     def __call__(self) -> bool:
         """Return whether they are open."""
@@ -64,6 +65,15 @@ class EarsState:
     def turn(self, is_open: bool) -> None:
         """Take note that they were opened or closed."""
         self._is_open = is_open
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hearing:
+    """What the ears and the conductor tell each other."""
+
+    film: FilmSwitch
+    question: OpenQuestion
+    ears: EarsState
 
 
 def hear_recording(
