@@ -2,9 +2,9 @@
 
 A piece is what is knitted in one go from its first edge; worked in the round it lies double, half as wide as
 it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve is
-another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted. Every length is
-the one in the table of measurements: the round that divides the sleeves is part of no length, and the yoke is
-counted without its neckband.
+another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted. Every length
+is the one in the table of measurements: the round that divides the sleeves is part of no length, and the yoke
+is counted without its neckband.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from stepper.report.measure.fabrics import Fabrics
 from stepper.report.measure.garment_lines import yoke_without_band
 from stepper.report.measure.roles import Roles, assign_roles
 from stepper.report.measure.tape import is_whole
+from stepper.report.sheet.pairs import join_words
 
 KEPT_MM = 25.0
 """A width kept over this height has straight sides; one kept for less is a step on a slope. Chosen here.
@@ -98,7 +99,7 @@ def merge_like_pieces(found: Iterable[GarmentPiece]) -> tuple[GarmentPiece, ...]
             alike[piece.levels] = piece
             continue
         both = tuple(
-            replace(part, name=f"{part.name}, {other.name}")
+            replace(part, name=join_words(part.name, other.name) or f"{part.name}, {other.name}")
             for part, other in zip(first.parts, piece.parts, strict=True)
         )
         alike[piece.levels] = replace(first, parts=both)
@@ -125,7 +126,8 @@ class _Split:
     at: int | None = None
     """Index of the round that divides them; None if none does."""
     tall: bool = False
-    """Whether that round has a height of its own, as the first of the body; at the end of the yoke it has none."""
+    """Whether that round has a height of its own, as the first of the body; at the end of the yoke it has
+    none."""
     yoke: frozenset[int] = frozenset()
     """Indexes of the rounds of the yoke, without its neckband."""
 
@@ -137,9 +139,7 @@ class _Split:
             return cls()
         inside = yoke_without_band(rounds, roles, roles.yoke)
         own = rounds[roles.yoke.at].section
-        return cls(
-            roles.yoke.at, all(rounds[index].section != own for index in inside), frozenset(inside)
-        )
+        return cls(roles.yoke.at, all(rounds[index].section != own for index in inside), frozenset(inside))
 
     def name_part(self, round_: Round) -> str:
         """Return what the part of the piece is called that a round belongs to."""

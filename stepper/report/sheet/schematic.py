@@ -2,10 +2,10 @@
 
 A garment that divides for sleeves is drawn whole. From the underarm, which lies a yoke's depth below the
 neckband, its side goes down for the length of the body; the edge along the shoulder is as long as the yoke is
-deep, since that is how far every line down the yoke runs, and the top edge of the sleeve is as wide as the upper
-arm laid flat. The corner between shoulder and sleeve is where those two meet, and the sleeve goes off at right
-angles to its top edge. Any other garment is drawn piece by piece, side by side. One unit of the drawing is a
-millimetre of the garment.
+deep, since that is how far every line down the yoke runs, and the top edge of the sleeve is as wide as the
+upper arm laid flat. The corner between shoulder and sleeve is where those two meet, and the sleeve goes off
+at right angles to its top edge. Any other garment is drawn piece by piece, side by side. One unit of the
+drawing is a millimetre of the garment.
 """
 
 from __future__ import annotations
@@ -145,7 +145,9 @@ def _divided(sheet: _Sheet, body: GarmentPiece, sleeves: Sequence[GarmentPiece])
     neck = (above[-1].wide_mm / 2, body.yoke_mm)
     underarm = (below.wide_mm / 2, body.divided_mm)
     across = sleeves[0].levels[0].wide_mm if sleeves else 0.0
-    arm = _Armhole(corner=find_corner(neck, underarm, body.divided_mm - body.yoke_mm, across), underarm=underarm)
+    arm = _Armhole(
+        corner=find_corner(neck, underarm, body.divided_mm - body.yoke_mm, across), underarm=underarm
+    )
     right = [(level.wide_mm / 2, level.depth_mm) for level in band]
     right += [neck, arm.corner, arm.underarm]
     right += [(level.wide_mm / 2, level.depth_mm) for level in lower]
@@ -165,8 +167,9 @@ def find_corner(neck: Point, underarm: Point, yoke_mm: float, across_mm: float) 
         across_mm: Length of the top edge: the upper arm laid flat. Unit: mm.
 
     Returns:
-        The point at both distances, further up and out of the two. If the two edges are too short to meet, or one
-        of them is too long, the top edge keeps its length and lies along the line from the underarm to the neck.
+        The point at both distances, further up and out of the two. If the two edges are too short to meet, or
+        one of them is too long, the top edge keeps its length and lies along the line from the underarm to
+        the neck.
     """
     dx, dy = underarm[0] - neck[0], underarm[1] - neck[1]
     apart = math.hypot(dx, dy) or 1.0
@@ -259,7 +262,7 @@ def _sleeve(sheet: _Sheet, sleeve: GarmentPiece, arm: _Armhole, *, mirrored: boo
 def _side_by_side(pieces: Sequence[GarmentPiece], units: str, title: str) -> str:
     wide = sum(piece.widest.wide_mm for piece in pieces) + 60 * len(pieces)
     high = max(piece.long_mm for piece in pieces)
-    sheet = _Sheet(units=units, letters=max(wide / 34, high / _LETTERS))
+    sheet = _Sheet(units=units, letters=max(wide / 34, high / 27))
     x = 0.0
     for piece in pieces:
         x = _alone(sheet, piece, (x, 0.0)) + 3 * sheet.letters
