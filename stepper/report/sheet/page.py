@@ -77,7 +77,7 @@ def _block(block: Block) -> str:
             rows = ([_cell(cell) for cell in row] for row in block.rows)
             return table(map(text, block.head), rows, named=block.key, class_="figures")
         case Gallery():
-            return tag("div", map(_picture, block.pictures), class_="gallery")
+            return tag("div", " ".join(map(_picture, block.pictures)), class_="gallery")
         case RoundTable():
             return _rounds(block)
         case _:

@@ -62,10 +62,10 @@ td p:last-child, th p:last-child { margin-bottom: 0; }
 .tick input:focus-visible { outline: 0.7mm solid #0b57a8; outline-offset: 0.4mm; }
 figure { margin: 0; }
 figcaption { color: var(--soft); font-size: 9pt; margin-top: 1mm; }
-.gallery { display: flow-root; margin: 0 0 2mm; }
-.picture { display: inline-block; vertical-align: top; max-width: 100%; margin: 0 6mm 2mm 0;
+.gallery { display: flow-root; margin: 0 0 2mm; word-spacing: 5mm; }
+.picture { display: inline-block; vertical-align: top; max-width: 100%; margin: 0 0 2mm; word-spacing: 0;
   break-inside: avoid; }
-.picture.large { float: left; }
+.picture.large { float: left; margin-right: 6mm; max-width: calc(100% - 6mm); }
 .picture h3 { margin: 0 0 1mm; font-size: 10.5pt; }
 svg { display: block; max-width: 100%; height: auto;
   font-family: Helvetica, Arial, "Liberation Sans", sans-serif; }
