@@ -16,8 +16,8 @@ from dataclasses import dataclass, field, replace
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.plan.absorb import Mend
 from stepper.plan.model import Plan
+from stepper.plan.under_way.absorb import Mend
 from stepper.session.cues import Choose, Count, Cue, Next, Remedies, Saw, SectionCount
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect, Refuse, TellStep
 from stepper.session.fault.inquiry import inquire

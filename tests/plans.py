@@ -12,8 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 
 from stepper.craft.stitches import Kind, find_stitch, stitch
-from stepper.plan.lengthen import renumbered
 from stepper.plan.model import Checkpoint, Group, Item, Plan, Round, Run, Stretch, flatten
+from stepper.plan.under_way.lengthen import renumbered
 
 _TOKEN = re.compile(r"\(|\)x\d+|[^\s()]+")
 

@@ -50,8 +50,8 @@ RECORDS = {
     "stepper/project/draft.py",
     "stepper/plan/model.py",
     "stepper/plan/drafts.py",
-    "stepper/plan/in_hand.py",
-    "stepper/plan/needles.py",
+    "stepper/plan/state/in_hand.py",
+    "stepper/plan/state/needles.py",
     "stepper/language/wordings.py",
     "stepper/session/cues.py",
     "stepper/session/events.py",
@@ -381,16 +381,16 @@ IRREGULAR = {
 """Participles that do not end as the regular ones do."""
 
 NAMED_BY_A_PARTICIPLE = {
-    *("craft/manners:spaced", "craft/phrases:spoken", "craft/phrases:printed", "plan/abbreviate:shown"),
-    *("plan/absorb:absorbed", "plan/absorb:refitted", "plan/alter:altered", "plan/blend:tried"),
-    *("plan/chart_rounds:following", "plan/columns:laid", "plan/columns:carried", "plan/columns:filled"),
-    *("plan/columns:traced", "plan/evenly:tallied", "plan/evenly:purled", "plan/fingerprint:knitted"),
-    *("plan/fitting_counts:priced", "plan/lengthen:corrected", "plan/lengthen:renumbered"),
-    *("plan/numbered_rounds:ordered", "plan/repeated_rounds:filled", "plan/respace:respaced"),
-    *("plan/row_facing:mirrored", "plan/run_repeats:joined", "plan/size_alone:quoted"),
-    *("plan/sources_in_hand:picked", "plan/strand_remarks:catching", "project/elements:named"),
-    *("project/parsing:parsed", "project/quoting:listed", "project/unsupported:unsupported"),
-    *("project/written:written", "session/fault/ways:costing"),
+    *("craft/manners:spaced", "craft/phrases:spoken", "craft/phrases:printed", "plan/stitches/abbreviate:shown"),
+    *("plan/under_way/absorb:absorbed", "plan/under_way/absorb:refitted", "plan/alter:altered", "plan/blend:tried"),
+    *("plan/fabric/chart_rounds:following", "plan/fabric/columns:laid", "plan/fabric/columns:carried", "plan/fabric/columns:filled"),
+    *("plan/fabric/columns:traced", "plan/stitches/evenly:tallied", "plan/stitches/evenly:purled", "plan/under_way/fingerprint:knitted"),
+    *("plan/state/fitting_counts:priced", "plan/under_way/lengthen:corrected", "plan/under_way/lengthen:renumbered"),
+    *("plan/lines/numbered_rounds:ordered", "plan/lines/repeated_rounds:filled", "plan/under_way/respace:respaced"),
+    *("plan/stitches/row_facing:mirrored", "plan/stitches/run_repeats:joined", "plan/state/size_alone:quoted"),
+    *("plan/fabric/sources_in_hand:picked", "plan/yarn/strand_remarks:catching", "project/reading/elements:named"),
+    *("project/reading/parsing:parsed", "project/page/quoting:listed", "project/reading/unsupported:unsupported"),
+    *("project/page/written:written", "session/fault/ways:costing"),
 }
 """Functions of before this rule, module and name; one that is renamed goes off this list, none is added."""
 

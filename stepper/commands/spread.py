@@ -11,7 +11,7 @@ from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
 from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
 from stepper.language.even_words import LOOKS
-from stepper.plan.fitting_counts import costs, nearest_counts
+from stepper.plan.state.fitting_counts import costs, nearest_counts
 
 _ALIKE = "Look: all gaps are alike."
 

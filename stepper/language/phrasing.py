@@ -17,8 +17,8 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import spell_out
 from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
-from stepper.plan.abbreviate import shown
 from stepper.plan.model import Group, Item, Plan, Round, Run
+from stepper.plan.stitches.abbreviate import shown
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 

@@ -10,14 +10,14 @@ from dataclasses import dataclass, replace
 
 from stepper.craft.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, altered
+from stepper.plan.checks.findings import problems_of
 from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.drafts import DraftRound
-from stepper.plan.findings import problems_of
 from stepper.plan.finish import shaping_places
 from stepper.plan.model import flatten
-from stepper.plan.needles import Needles
-from stepper.plan.run_repeats import laid_flat
-from stepper.plan.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
+from stepper.plan.state.needles import Needles
+from stepper.plan.state.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
+from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 

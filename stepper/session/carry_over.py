@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from stepper.plan.absorb import Mend
-from stepper.plan.carry import carry_corrections
-from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
-from stepper.plan.respace import Respacing, respaced, spread_of
-from stepper.plan.resuming import follow, resume
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.carry import carry_corrections
+from stepper.plan.under_way.lengthen import corrected
+from stepper.plan.under_way.respace import Respacing, respaced, spread_of
+from stepper.plan.under_way.resuming import follow, resume
 from stepper.session.state import Adapted, Knitting, Position
 
 

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.absorb import absorbed
-from stepper.plan.carry import Carried, carry
-from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
-from stepper.plan.respace import respaced
+from stepper.plan.under_way.absorb import absorbed
+from stepper.plan.under_way.carry import Carried, carry
+from stepper.plan.under_way.lengthen import corrected
+from stepper.plan.under_way.respace import respaced
 from stepper.session.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide

@@ -24,7 +24,7 @@ from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
 from stepper.language.aloud import spell_out
 from stepper.language.phrasing import said_items
-from stepper.plan.evenly import even_places, formerly_written, usual_change
+from stepper.plan.stitches.evenly import even_places, formerly_written, usual_change
 from stepper.plan.model import Plan, Round, flatten
 
 SAMPLES = Path(__file__).parents[1] / "fixtures"

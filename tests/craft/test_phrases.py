@@ -26,7 +26,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
 from stepper.language.phrasing import said_items
 from stepper.plan.model import Group, Item, Plan, Round, Run
-from stepper.project.wording import reads
+from stepper.project.reading.wording import reads
 
 EIGHT: Phrase = (Repeat((Stretch(4, 4), Stretch(3, 3)), 8),)
 RUNS: Phrase = (Stretch(11, 15), Stretch(10, 6))

@@ -32,10 +32,10 @@ class Bench:
     def __init__(self, keep: Path) -> None:
         from stepper.plan.compile import compile_plan
         from stepper.plan.export import plan_document
-        from stepper.project.pasted import take_apart
+        from stepper.project.page.pasted import take_apart
+        from stepper.project.page.written import written
         from stepper.project.problems import render_problems
         from stepper.project.reader import read_project
-        from stepper.project.written import written
         from tests.invariants import broken_invariants
 
         self.compile_plan, self.broken, self.document = compile_plan, broken_invariants, plan_document

@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 
 from stepper.craft import needles, stitches
-from stepper.project import parsing
 from stepper.project.grammar import abbreviations, grammar_text, stitch_words
 from stepper.project.problems import Span
+from stepper.project.reading import parsing
+from stepper.project.reading.wording import LineReading, Words, read_line
 from stepper.project.stitchwork import Work
-from stepper.project.wording import LineReading, Words, read_line
 
 
 def read(text: str) -> LineReading:

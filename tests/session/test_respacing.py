@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.lengthen import renumbered
+from stepper.plan.under_way.lengthen import renumbered
 from stepper.session.cues import GoTo, Respace, Undo
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal

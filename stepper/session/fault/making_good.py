@@ -12,16 +12,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
-from stepper.plan.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.plan.under_way.absorb import Mend, made_good, refitted
+from stepper.plan.under_way.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.session.counting.tally import shaping_at, tally_stitches
 from stepper.session.fault.diagnosis import Likely, is_lone
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD, Cause, list_symptoms
 from stepper.session.fault.ways import Remedy, RemedyKind, costing
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import shaping_at, tally_stitches
 
 MEND_STITCHES = 3.0
 """Plain stitches that making or losing one stitch by hand costs. Assumption; no source found."""

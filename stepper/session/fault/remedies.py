@@ -12,13 +12,13 @@ from __future__ import annotations
 from stepper.craft.counting import SECONDS_PER_COUNTED_STITCH
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.model import Plan
+from stepper.session.counting.tally import count_at
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
 from stepper.session.fault.making_good import make_good, shifts, spread_left
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, costing
 from stepper.session.state import Fault, Knitting, Position, Seen
-from stepper.session.tally import count_at
 
 COLUMN_STITCHES = 3.0
 """Plain stitches that working up one stitch of a column with a hook costs. Assumption."""

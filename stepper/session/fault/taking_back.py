@@ -5,13 +5,13 @@ from __future__ import annotations
 from stepper.craft.counting import RIP_SHARE
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Round
+from stepper.session.counting.tally import count_between, tally_stitches
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD
 from stepper.session.fault.ways import Remedy, RemedyKind, costing
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import count_between, tally_stitches
 
 
 def undo_stitches(

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
+from stepper.plan.under_way.absorb import absorbed
 from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.inquiry import inquire
