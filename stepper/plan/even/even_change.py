@@ -8,7 +8,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.even.blended_count import blended_target
 from stepper.plan.even.even_placement import placed_round
 from stepper.plan.fabric.columns import UnknownFabricError
-from stepper.plan.fabric.established import HINT, look
+from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.evenly import Change, in_fabric, purled
@@ -148,6 +148,9 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
     needles.markers = tuple(
         place + sum(1 for position in positions if position <= place) * adds for place in needles.markers
     )
+    if not instruction.stitch and after != before and not needles.checking and ground(needles) == "pattern":
+        told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps the fabric.'
+        needles.warn(instruction.place, told)
     patterned = instruction.stitch == "pattern" and not needles.checking
     if patterned:
         worked = _in_pattern(instruction, phrase, needles)

@@ -16,6 +16,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.columns import (
     KNIT,
+    Noticed,
     UnknownFabricError,
     agrees,
     alike_all_along,
@@ -209,7 +210,31 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
         raise UnknownFabricError("some rows were not worked to their end")
     if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
         return columns[:1] * draft.after
-    return columns if draft.from_turn else carried(columns, draft, phase, lambda name: _kept(name, needles))
+    if draft.from_turn:
+        return columns
+    noticed = Noticed()
+    made = carried(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
+    own = draft.template is not None and asks_pattern(draft.template.elements)
+    if needles.established is not None and changed and not own:
+        _take_down(noticed, made, draft, needles.established)
+    return made
+
+
+def _take_down(noticed: Noticed, made: list[Column], draft: DraftRound, known: Established) -> None:
+    """Keep what a row that shapes leaves open about the pattern.
+
+    Raises:
+        UnknownFabricError: it works stitches in another way than the pattern has them, and so says nothing of
+            how that goes on.
+    """
+    if noticed.other_stitches:
+        known.plain_since = draft.line if set(made) == {(KNIT,)} else 0
+        raise UnknownFabricError(f"line {draft.line} shapes it in other stitches than the pattern has there")
+    if noticed.hidden:
+        known.doubt = (
+            f"the decreases of line {draft.line} are taken as worked into the stitches of the pattern, which "
+            'goes on beside them as it was. Name the fabric if it is another ("Knit 5 rounds").'
+        )
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
@@ -331,12 +356,27 @@ def spread_since(needles: Needles) -> bool:
 # --- going on -----------------------------------------------------------------------------------------
 
 
-def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | None:
-    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none."""
+def tell_doubt(needles: Needles, place: Span) -> None:
+    """Tell the knitter what was assumed of the pattern that a line goes on with."""
+    known = needles.established
+    if known is not None and known.doubt:
+        needles.warn(place, known.doubt)
+        known.doubt = ""
+
+
+def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple[Template, ...], int] | None:
+    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none.
+
+    Args:
+        needles: The knitting in hand.
+        place: Where the line says so.
+        straight: Whether it only says that nothing is shaped, and not that a pattern goes on.
+    """
     known = needles.established
     if known is None:
         return None
     _carry(known, needles)
+    tell_doubt(needles, place)
     if known.cycle and not known.shaped:
         return known.cycle, (known.end - known.start + known.since) % len(known.cycle)
     if known.columns is not None:
@@ -347,6 +387,10 @@ def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | No
     if known.spread and known.cycle:
         needles.warn(place, f"the pattern begins anew on the {needles.count} stitches of the change before.")
         return known.cycle, 0
+    if known.plain_since and straight:
+        told = f"line {known.plain_since} was knitted plain over the pattern before it: stockinette goes on."
+        needles.warn(place, told)
+        return (Template((), place, stockinette=True),), 0
     needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
     needles.lose()
     return None

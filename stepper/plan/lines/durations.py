@@ -103,7 +103,8 @@ def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) ->
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
-    going = even(needles, instruction.place)
+    straight = instruction.bare or instruction.even
+    going = even(needles, instruction.place, straight=straight)
     if going is None:
         return
     cycle, first = going

@@ -332,7 +332,7 @@ def _(instruction: Return, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Join, needles: Needles) -> None:
-    needles.flat = False
+    needles.flat, needles.joined = False, True
     needles.side = "RS"
     needles.section.back = None
     needles.section.back_line = None

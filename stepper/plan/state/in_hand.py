@@ -63,6 +63,8 @@ class LineInHand:
     """`RS` or `WS` if it is for rows of that side; else empty."""
     around: bool = False
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
+    turns_back: bool = False
+    """Whether the line after it is a wrong-side row."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -181,6 +183,12 @@ class Established:
     """Manner in which it was called, if it was called by a name; else empty."""
     why: str = ""
     """Why the columns cannot be told; empty if they can."""
+    doubt: str = ""
+    """What was assumed to tell them, until the knitter is told."""
+    plain_since: int = 0
+    """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
+    doubt: str = ""
+    """What was assumed to tell them, until the knitter is told."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

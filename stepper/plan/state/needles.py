@@ -55,6 +55,8 @@ class Needles:
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     flat: bool = False
+    joined: bool = False
+    """Whether a line joined the piece in hand in the round."""
     side: str = "RS"
     """Side of the next row."""
     free: bool = False
@@ -128,7 +130,7 @@ class Needles:
         self.yarn = yarn
         if not self.count:
             self.established = None
-            self.flat, self.side, self.markers = False, "RS", ()
+            self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
     def emit(
@@ -192,6 +194,7 @@ class Needles:
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
+            self.joined = False
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self.section.label = None
