@@ -27,7 +27,7 @@ from stepper.project.duration import (
     UntilLike,
     UntilRows,
 )
-from stepper.project.instructions import Going, WorkRounds
+from stepper.project.instructions import Ended, Going, WorkRounds
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
@@ -201,7 +201,7 @@ def last_for(
             needles.report(duration.number.place, f"{counted} such rounds are worked already.")
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
-        rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
+        rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done) - less
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)
@@ -237,6 +237,7 @@ def _to_count(
     for number in range(MOST_ROUNDS):
         count = _counted(needles, duration)
         if count is None or begun is None or count == wanted:
+            needles.last.counted = len(needles.drafts)
             return
         findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
@@ -257,6 +258,35 @@ def _to_count(
 
 def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
     return isinstance(duration, UntilBetween) and duration.wraps
+
+
+def end_with(instruction: Ended, needles: Needles) -> None:
+    """Check where the rounds of a line end; a repeat to a count goes on to there, if that changes no count."""
+    if needles.counting.lost or not needles.drafts:
+        return
+    cycle, following = needles.last.repeated
+    may_go_on = bool(cycle) and needles.last.counted == len(needles.drafts)
+    before, findings = needles.count, len(needles.findings)
+    for more in range(len(cycle) if may_go_on else 1):
+        if _ends_so(instruction, cycle, (following + more - 1) % max(1, len(cycle)), needles):
+            return
+        if may_go_on and more + 1 < len(cycle):
+            work_template(cycle[(following + more) % len(cycle)], needles)
+        if needles.count != before or len(needles.findings) > findings:
+            break
+    told = f"the rounds of the line end with a {needles.drafts[-1].side} row." if needles.flat else ""
+    needles.report(instruction.place, told or "the rounds of the line end with another one.")
+
+
+def _ends_so(instruction: Ended, cycle: tuple[Template, ...], at: int, needles: Needles) -> bool:
+    """Return whether the last round is the one that a line names; `at` is its place in the repeat."""
+    if instruction.number is not None:
+        wanted = instruction.number.of(needles.size)
+        return bool(cycle) and list(_numbers_of(cycle, needles))[at] == wanted
+    side = {"k": "RS", "p": "WS"}.get(instruction.side, instruction.side)
+    if instruction.side in ("k", "p") and ground(needles) not in ("plain", ""):
+        return False
+    return needles.flat and needles.drafts[-1].side == side
 
 
 def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:

@@ -127,6 +127,8 @@ class LastWorked:
     """The numbered rounds last written out, and how many drafts there were after them."""
     repeated: tuple[tuple[Template, ...], int] = ((), 0)
     """The rounds last repeated and which of them comes next, from 0."""
+    counted: int = 0
+    """Index after the last draft that a repeat "until 48 sts rem" came to; 0 for none."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
     marked: int = 0
