@@ -14,6 +14,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.begun_charts import begun_charts
 from stepper.plan.fabric.columns import (
     KNIT,
     Noticed,
@@ -146,6 +147,9 @@ def _tell(known: Established, needles: Needles) -> None:
     drafts = needles.drafts[known.start : known.end]
     if not drafts:
         known.columns = []
+        return
+    if begun_charts(known.cycle, needles):
+        known.why = "its chart is not worked once through"
         return
     flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
     period = known.rounds * (2 if flat and known.rounds % 2 and not alone else 1)
@@ -377,7 +381,10 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         return None
     _carry(known, needles)
     tell_doubt(needles, place)
-    if known.cycle and not known.shaped:
+    begun = begun_charts(known.cycle, needles)
+    if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
+        return begun, 0
+    if known.cycle and not known.shaped and not begun:
         return known.cycle, (known.end - known.start + known.since) % len(known.cycle)
     if known.columns is not None:
         if set(known.columns) == {(KNIT,)}:

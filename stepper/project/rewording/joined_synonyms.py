@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import END, ROUND, STS, N, Synonym, row
+from stepper.craft.needles import SIZE
+from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, N, Synonym, row
 
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?)"
 _YARN = r"(?-i:MC|CC\d?|[A-Z])"
@@ -11,6 +12,7 @@ _LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|once|twice|straight|even|{STS}(?:
 _BEGUN = r"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?"
 _KNIT, _PURL = r"(?:rs|k|knit)\s+row", r"(?:ws|p|purl)\s+row"
 _ENDS = r"at\s+(?:each|both)\s+ends?\s+of"
+_SIZED = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?(?:needles?|dpns?)"
 _NEEDLE = r"(?:N|needle\s*)"
 _MANNER = r"(?:in\s+)?(?:this|the\s+same|that)\s+(?:manner|way|fashion)"
 _WHICH = r"(?:foll(?:owing)?\s+)?(?:other|alt(?:ernate)?|2nd|second)"
@@ -49,6 +51,30 @@ JOINED: tuple[Synonym, ...] = (
         "CO 20 sts. Join and work 4 rnds in k1, p1 rib.",
     ),
     row("join", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*;\s*(?=join\b)", r"\1. ", "CO 20 sts; join."),
+    row(
+        "facing",
+        rf"\b(with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing)\s*,?\s*and\s+({_SIZED})\s*,?\s+(?=pick\b|k\b|knit\b|rejoin\b)",
+        r"change to \2. \1, ",
+        "With RS facing and 4 mm needles, pick up and k 20 sts along edge.",
+    ),
+    row(
+        "using|with",
+        r"(?<=,)\s*(?P<said>(?:using|with)\s+(?:the\s+|an?\s+)?[a-z-]+(?:\s+[a-z-]+){0,2}\s+(?:method|cast-?on|technique))\s+(?=(?:cast\s+on|co)\s+\d)",
+        " ",
+        "K10, using backward loop method cast on 4 sts, k to end.",
+    ),
+    row(
+        "(",
+        rf"\b((?:{STS}\s+)?(?:on|onto|to)\s+{HELD_BY})\s*\(\s*(?:for\s+)?(?:the\s+)?((?:left|right|front|back|body|sleeve|yoke|heel|instep|thumb|hood|neck)(?:\s+(?:front|back|sleeve|side|thumb))?)\s*\)",
+        r"\1 for \2",
+        "K9, place next 12 sts on waste yarn (left sleeve), k to end.",
+    ),
+    row(
+        "row|rnd|round",
+        r"^(\s*[a-z][a-z -]{2,30}:\s*)(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\s*(?=:|\()",
+        r"\1\3 \2",
+        "Shape crown: 1st row: K1, k2tog, k to end.",
+    ),
     # --- a fabric and its rows ---
     row(
         "change",
@@ -153,7 +179,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "needle|n3|n4",
-        rf"\b({_NEEDLE}(\d))\s*:\s*([^;:]*?)\s*([.;]\s*{_NEEDLE}.*?)\s*[.;]?\s*{_NEEDLE}(\d)\s*:\s*(?:work\s+)?(?:as|same\s+as)\s+(?:for\s+)?{_NEEDLE}\2\b",
+        rf"\b({_NEEDLE}(\d))\s*:\s*([^;:]*?)\s*((?:[.;]\s*{_NEEDLE}.*?)?)\s*[.;]?\s*{_NEEDLE}(\d)\s*:\s*(?:work\s+)?(?:as|same\s+as)\s+(?:for\s+)?{_NEEDLE}\2\b",
         r"needles \2 and \5: \3\4",
         "N1: K to last 3 sts, k2tog, k1; N2: k1, ssk, k to end; N3: as N1; N4: as N2.",
         again=True,
