@@ -380,20 +380,6 @@ IRREGULAR = {
 }
 """Participles that do not end as the regular ones do."""
 
-NAMED_BY_A_PARTICIPLE = {
-    *("craft/manners:spaced", "craft/phrases:spoken", "craft/phrases:printed", "plan/stitches/abbreviate:shown"),
-    *("plan/under_way/absorb:absorbed", "plan/under_way/absorb:refitted", "plan/alter:altered", "plan/blend:tried"),
-    *("plan/fabric/chart_rounds:following", "plan/fabric/columns:laid", "plan/fabric/columns:carried", "plan/fabric/columns:filled"),
-    *("plan/fabric/columns:traced", "plan/stitches/evenly:tallied", "plan/stitches/evenly:purled", "plan/under_way/fingerprint:knitted"),
-    *("plan/state/fitting_counts:priced", "plan/under_way/lengthen:corrected", "plan/under_way/lengthen:renumbered"),
-    *("plan/lines/numbered_rounds:ordered", "plan/lines/repeated_rounds:filled", "plan/under_way/respace:respaced"),
-    *("plan/stitches/row_facing:mirrored", "plan/stitches/run_repeats:joined", "plan/state/size_alone:quoted"),
-    *("plan/fabric/sources_in_hand:picked", "plan/yarn/strand_remarks:catching", "project/reading/elements:named"),
-    *("project/reading/parsing:parsed", "project/page/quoting:listed", "project/reading/unsupported:unsupported"),
-    *("project/page/written:written", "session/fault/ways:costing"),
-}
-"""Functions of before this rule, module and name; one that is renamed goes off this list, none is added."""
-
 
 def participles(source: str) -> set[str]:
     """Return the public functions of a module that are named by a participle alone."""
@@ -409,7 +395,7 @@ def test_a_function_is_named_by_what_it_does() -> None:
         for name in participles(path.read_text(encoding="utf-8"))
     }
 
-    assert found <= NAMED_BY_A_PARTICIPLE
+    assert found == set()
 
 
 def test_the_guard_sees_a_made_up_participle() -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.alter import Altered, altered
+from stepper.plan.alter import Altered, apply_rules
 from stepper.plan.checks.count_repairs import Righting
 from stepper.plan.checks.findings import cautions_of, problems_of
 from stepper.plan.course import Course
@@ -195,7 +195,7 @@ def _work_garment(
     )
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     if knitted and own is None:
-        own = altered(project)
+        own = apply_rules(project)
     if own is not None:
         needles.alterations.marks = own.marks
         needles.project = own.project

@@ -1,8 +1,8 @@
 """Where the knitting stands, as it follows from everything that happened: the fold of all events.
 
 A state holds no plan. It holds the place and the corrections of lengths; the plan as knitted follows from
-these and the project file (`stepper.plan.under_way.lengthen.corrected`). So replaying a journal needs no plan
-and cannot fail for want of one, and a snapshot of the state stays small.
+these and the project file (`stepper.plan.under_way.lengthen.correct_lengths`). So replaying a journal needs
+no plan and cannot fail for want of one, and a snapshot of the state stays small.
 
 `Knitting` is the part that undo restores exactly as it was: undo keeps the former `Knitting` instead of
 working out an inverse for each event. The rest (numbering, listening, what can be undone) only goes forward.

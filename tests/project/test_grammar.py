@@ -22,7 +22,7 @@ def read(text: str) -> LineReading:
 
 def forget() -> None:
     """Drop what was built from the tables as they were."""
-    for built in (parsing.build_parser, parsing.parsed, parsing.legal_words, stitches.stitch):
+    for built in (parsing.build_parser, parsing.parse_line, parsing.legal_words, stitches.stitch):
         built.cache_clear()
 
 

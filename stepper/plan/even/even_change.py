@@ -11,7 +11,7 @@ from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.evenly import Change, in_fabric, purled
+from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Evenly
 from stepper.project.model import MOST_ROUNDS_OVER
@@ -158,7 +158,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
             return True
         phrase = worked
     needles.emit(
-        purled(phrase) if instruction.stitch == "p" else phrase,
+        purl_instead(phrase) if instruction.stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
         evenly=not patterned,

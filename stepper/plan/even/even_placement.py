@@ -24,10 +24,10 @@ from stepper.plan.stitches.evenly import (
     even_round,
     formerly_written,
     round_at,
-    tallied,
+    tally_changes,
     usual_change,
 )
-from stepper.plan.stitches.row_facing import mirrored
+from stepper.plan.stitches.row_facing import mirror_places
 from stepper.project.alterations import meets
 from stepper.project.model import Alteration, RuleKind
 from stepper.project.problems import Span
@@ -68,7 +68,7 @@ def placed_round(
     elif positions and not needles.checking:
         positions = _out_of_the_way(positions, before, change.uses, needles, place)
     if needles.checking:
-        return tallied(before, number, change), positions, moved_by
+        return tally_changes(before, number, change), positions, moved_by
     if needles.project.spacing is None:
         made = formerly_written(before, positions, change)
     elif positions == even:
@@ -134,7 +134,7 @@ def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -
 def markers_ahead(needles: Needles) -> tuple[int, ...]:
     """Return the places of the markers inside the round that comes, in working order."""
     wrong = needles.flat and needles.side == "WS"
-    markers = mirrored(needles.markers, needles.count) if wrong else needles.markers
+    markers = mirror_places(needles.markers, needles.count) if wrong else needles.markers
     return tuple(each for each in markers if 0 < each < needles.count)
 
 

@@ -11,7 +11,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import ChartRound
-from stepper.plan.stitches.run_repeats import joined
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span, nearest, one_of
 
@@ -35,7 +35,7 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
         entry = STITCHES.get(cell.stitch)
         code = entry.wrong_side or cell.stitch if wrong_side and entry is not None else cell.stitch
         runs.append(Run(code, 1, cell.yarn or yarn))
-    return joined(runs)
+    return join_runs(runs)
 
 
 def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
@@ -48,7 +48,7 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     return chart
 
 
-def following(chart: Chart, needles: Needles) -> int:
+def next_chart_round(chart: Chart, needles: Needles) -> int:
     """Return the round of a chart after the one last worked, from 1; after the last comes the first."""
     return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
 
@@ -64,7 +64,7 @@ def chart_round(template: Template, needles: Needles) -> None:
             f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
         )
         return
-    number = template.chart_round or following(chart, needles)
+    number = template.chart_round or next_chart_round(chart, needles)
     wrong = needles.flat and needles.side == "WS"
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)

@@ -21,7 +21,7 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Run, flatten
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
-from stepper.plan.stitches.row_facing import mirrored
+from stepper.plan.stitches.row_facing import mirror_places
 
 KNIT: Cell = ("k", "")
 WIDEST_REPEAT = 24
@@ -57,7 +57,7 @@ class StandingColumns(NamedTuple):
     """What it looks like if that does not follow its column."""
 
 
-def laid(draft: DraftRound) -> list[StandingColumns]:
+def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     """Lay out what a row leaves, from the first stitch of its right side.
 
     Raises:
@@ -169,11 +169,11 @@ def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
 
 def fields(draft: DraftRound) -> list[int]:
     """Return the edges and markers after a row, from its first stitch on the right side."""
-    marks = mirrored(draft.markers, draft.after) if draft.side == "WS" else draft.markers
+    marks = mirror_places(draft.markers, draft.after) if draft.side == "WS" else draft.markers
     return [0, *sorted(marks), draft.after]
 
 
-def carried(
+def carry_columns(
     columns: Sequence[Column],
     draft: DraftRound,
     phase: int,
@@ -196,7 +196,7 @@ def carried(
     Raises:
         UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
     """
-    row = laid(draft)
+    row = lay_columns(draft)
     back = _returned(row, held)
     lengths = {len(column) for column in (*columns, *back) if len(column) > 1}
     if len(lengths) > 1:
@@ -224,7 +224,7 @@ def carried(
                 if len(each.below) == 1:
                     column = _told(column, each.cell, near=near, strictly=strictly)
             made.append(column if len(column) == period else column * period)
-    return filled(made, edges, period)
+    return fill_columns(made, edges, period)
 
 
 def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
@@ -271,7 +271,7 @@ def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
     raise UnknownFabricError("the rows since do not follow it")
 
 
-def filled(columns: Sequence[Column | None], edges: list[int], period: int) -> list[Column]:
+def fill_columns(columns: Sequence[Column | None], edges: list[int], period: int) -> list[Column]:
     """Fill every new column from the repeat beside it, or else with stockinette.
 
     Args:
@@ -308,7 +308,7 @@ def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[
     return None
 
 
-def traced(drafts: Sequence[DraftRound]) -> list[Column]:
+def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
     """Return the columns that rows made, each with one cell per row, first row first.
 
     Raises:
@@ -324,7 +324,7 @@ def traced(drafts: Sequence[DraftRound]) -> list[Column]:
         edges = fields(draft)
         crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
         made: list[list[_Told]] = []
-        for place, each in enumerate(laid(draft)):
+        for place, each in enumerate(lay_columns(draft)):
             if not each.below:
                 made.append([])
                 continue
@@ -334,7 +334,7 @@ def traced(drafts: Sequence[DraftRound]) -> list[Column]:
             cell = crossed.get(place) or each.cell or (each.look if len(drafts) == 1 else None)
             made.append([*history, (cell, len(each.below) == 1)] if whole else [])
         histories = made
-    return filled([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
+    return fill_columns([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
 
 
 _Told = tuple[Cell | None, bool]

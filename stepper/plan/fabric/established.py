@@ -22,9 +22,9 @@ from stepper.plan.fabric.columns import (
     agrees,
     alike_all_along,
     as_seen,
-    carried,
+    carry_columns,
     shortest,
-    traced,
+    trace_columns,
 )
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.state.in_hand import Cell, Column, Established, Kept
@@ -133,7 +133,7 @@ def _agrees(known: Established, needles: Needles) -> bool:
         return False
     columns, phase = list(known.columns), known.phase % len(known.columns[0])
     try:
-        for_each = carried(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
+        for_each = carry_columns(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
     except UnknownFabricError:
         return False
     return for_each == columns
@@ -158,7 +158,7 @@ def _tell(known: Established, needles: Needles) -> None:
         return
     try:
         one = alike_all_along(drafts[-period:])
-        columns = [one] * drafts[-1].after if one is not None else traced(drafts[-period:])
+        columns = [one] * drafts[-1].after if one is not None else trace_columns(drafts[-period:])
     except UnknownFabricError as unknown:
         known.why = str(unknown)
         return
@@ -217,7 +217,7 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     if draft.from_turn:
         return columns
     noticed = Noticed()
-    made = carried(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
+    made = carry_columns(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
     if needles.established is not None and changed and not own:
         _take_down(noticed, made, draft, needles.established)
@@ -254,7 +254,7 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
     _carry(known, needles)
     if known.columns is None:
         if _comes_back(known, needles):
-            return traced(needles.drafts[-1:]), 0
+            return trace_columns(needles.drafts[-1:]), 0
         raise UnknownFabricError(known.why)
     columns = _as_many(known.columns, needles.count)
     return columns, known.phase % (len(columns[0]) if columns else 1)

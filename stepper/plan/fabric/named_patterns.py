@@ -23,7 +23,7 @@ from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
-from stepper.plan.stitches.run_repeats import joined
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.instructions import Forms, WorkRounds
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -71,7 +71,7 @@ def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
     last = needles.drafts[-1] if needles.drafts else None
     if last is None or last.after != needles.count:
         return None
-    worked = joined(flatten(last.phrase))
+    worked = join_runs(flatten(last.phrase))
     found = set()
     for number, row in enumerate(cycle):
         if row.side and needles.flat and row.side != last.side:
@@ -82,7 +82,7 @@ def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
             )
         except MisfitError:
             continue
-        if joined(flatten(made.items)) == worked:
+        if join_runs(flatten(made.items)) == worked:
             found.add((number + 1) % len(cycle))
     return found.pop() if len(found) == 1 else None
 

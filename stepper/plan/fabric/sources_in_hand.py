@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.fabric.chart_rounds import drawn_round, following
+from stepper.plan.fabric.chart_rounds import drawn_round, next_chart_round
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
@@ -27,7 +27,7 @@ def supplies_of(needles: Needles) -> Supplies:
         held=needles.held,
         tell=needles.warn,
         pair=lambda: _pair(needles),
-        picked=lambda edge: picked(edge, needles),
+        picked=lambda edge: count_picked_up(edge, needles),
         readings=needles.readings,
         choices=needles.choices,
     )
@@ -39,7 +39,7 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
-    number = part.number or following(chart, needles)
+    number = part.number or next_chart_round(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
@@ -56,7 +56,7 @@ def _pair(needles: Needles) -> tuple[int, ...]:
     return places
 
 
-def picked(edge: PickUp, needles: Needles) -> int:
+def count_picked_up(edge: PickUp, needles: Needles) -> int:
     """Return the stitches picked up along an edge, in proportion to its rows, to the nearest.
 
     The sections that the words name are measured; without such words, every row so far.

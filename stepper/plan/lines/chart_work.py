@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from stepper.plan.drafts import Template
-from stepper.plan.fabric.chart_rounds import chart_named, following
+from stepper.plan.fabric.chart_rounds import chart_named, next_chart_round
 from stepper.plan.fabric.established import establish
 from stepper.plan.lines.durations import last_for
 from stepper.plan.lines.rounds import repeat
@@ -19,7 +19,7 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
     chart = chart_named(instruction.name, instruction.place, needles)
     if chart is None:
         return
-    first = instruction.first or (following(chart, needles) if instruction.following else 1)
+    first = instruction.first or (next_chart_round(chart, needles) if instruction.following else 1)
     one = instruction.following and not instruction.whole
     last = instruction.last or (first if one else len(chart.rounds))
     said = instruction.rounds.of(needles.size) if instruction.rounds is not None else len(chart.rounds)

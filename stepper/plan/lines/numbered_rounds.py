@@ -13,7 +13,7 @@ from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import asks_pattern, establish
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
-from stepper.plan.lines.repeated_rounds import filled
+from stepper.plan.lines.repeated_rounds import fill_numbers
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
@@ -101,7 +101,7 @@ def is_one_round_in_pattern(sentence: Sentence) -> bool:
     return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
 
 
-def ordered(block: list[Line], needles: Needles) -> dict[int, Line]:
+def lines_by_number(block: list[Line], needles: Needles) -> dict[int, Line]:
     """Return the line of each number; a line for all rows of a side fills numbers without their own."""
     order = {number: line for line in block for number in line.numbers}
     for line in block:
@@ -113,7 +113,7 @@ def ordered(block: list[Line], needles: Needles) -> dict[int, Line]:
 
 def work_numbered(block: list[Line], needles: Needles) -> None:
     """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
-    order = ordered(block, needles)
+    order = lines_by_number(block, needles)
     if not order:
         return
     if min(order) == 1:
@@ -245,7 +245,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         return
     if isinstance(row, Repeated):
         if id(line) not in spread:
-            spread[id(line)] = filled(line, row, needles)
+            spread[id(line)] = fill_numbers(line, row, needles)
         rounds = spread[id(line)]
         if rounds:
             _work_written(number, line, rounds[line.numbers.index(number)], needles)

@@ -12,7 +12,7 @@ from dataclasses import replace
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.named_patterns import NAMED, key_of
 from stepper.plan.lines.line_in_hand import begin_line
-from stepper.plan.lines.numbered_rounds import is_numbered, ordered, row_of, side_of, template_of
+from stepper.plan.lines.numbered_rounds import is_numbered, lines_by_number, row_of, side_of, template_of
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Count, Line, Repeated, WorkRounds
 from stepper.project.problems import one_of
@@ -56,7 +56,7 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     """Keep the rows of a block under their name."""
     begin_line(block[0], needles)
     back, back_line = needles.section.back, needles.section.back_line
-    order = ordered(block, needles)
+    order = lines_by_number(block, needles)
     needles.section.back, needles.section.back_line = back, back_line
     made: dict[int, Template] = {}
     for number in sorted(order):

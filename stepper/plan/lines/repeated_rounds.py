@@ -13,7 +13,7 @@ from stepper.project.instructions import Line, Repeated, RowsCount
 from stepper.project.problems import one_of
 
 
-def filled(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return a round for each number of a line that repeats others.
 
     Args:

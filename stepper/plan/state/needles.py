@@ -8,7 +8,7 @@ from stepper.craft.gauge import Gauge, half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
 from stepper.plan.model import Item, Run, Stretch, flatten
-from stepper.plan.state.fitting_counts import priced
+from stepper.plan.state.fitting_counts import price_counts
 from stepper.plan.state.in_hand import (
     Alterations,
     Caches,
@@ -21,7 +21,7 @@ from stepper.plan.state.in_hand import (
     ShortRows,
 )
 from stepper.plan.stitches.round_sources import Choice
-from stepper.plan.stitches.row_facing import mirrored
+from stepper.plan.stitches.row_facing import mirror_places
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Length
@@ -96,7 +96,7 @@ class Needles:
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""
         gauge = self.fabric.gauge if self.fabric is not None else None
-        hint = priced(hint, self.count, gauge, self.project.units)
+        hint = price_counts(hint, self.count, gauge, self.project.units)
         if not self.counting.lost:
             self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
@@ -174,7 +174,7 @@ class Needles:
             needle_mm=self.needle_mm,
             fabric=self.fabric,
             held=dict(self.held),
-            markers=mirrored(self.markers, after) if self.side == "WS" else self.markers,
+            markers=mirror_places(self.markers, after) if self.side == "WS" else self.markers,
             from_turn=self.short_rows.gap is not None and not self.flat,
             label=self.section.label,
             remarks=tuple(self.remarks),

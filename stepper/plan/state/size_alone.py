@@ -80,14 +80,14 @@ def why_unmet(line: Line, size: int, count: int, alone: LinesAlone, project: Pro
     changes = any(each.before != each.after for each in rounds)
     why = "its shaping stands at places of its own" if changes else "it changes no stitches"
     able = [other.label or "" for other in lines_labelled_once(project) if spreads_change(other, alone)]
-    can = f"A size can be switched at {one_of(quoted(each) for each in able)}." if able else _NONE_CAN
+    can = f"A size can be switched at {one_of(quote_label(each) for each in able)}." if able else _NONE_CAN
     return (
         f'"{line.label}" begins with {rounds[0].before} stitches in size {project.sizes[size]}, '
         f"{count} are on the needles, and {why}. {can}"
     )
 
 
-def quoted(label: str) -> str:
+def quote_label(label: str) -> str:
     """Put a label into quotation marks."""
     return f'"{label}"'
 

@@ -29,7 +29,7 @@ def instruction(
         return f"bind off {manner}".strip()
     if len(phrase) == 1 and isinstance(phrase[0], Run) and phrase[0].stitch in ("k", "p"):
         return "knit" if phrase[0].stitch == "k" else "purl"
-    phrase = shown(phrase)
+    phrase = leave_out_rests(phrase)
     coloured = len({run.yarn for run in flatten(phrase) if run.stitch not in ("hold", "return")}) > 1
     text = ", ".join(
         _item(item, coloured=coloured, last=not evenly and number == len(phrase) - 1)
@@ -68,7 +68,7 @@ def yarns_of(round_: Round) -> set[str]:
     return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
 
 
-def shown(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
+def leave_out_rests(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
     """Leave out the stitches that rest before a row goes on from a turn or after it has reached its end.
 
     They belong to the row's count but are not worked; after a turn they are named.

@@ -19,7 +19,7 @@ from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order,
 from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.plan.stitches.row_repeats import RowRepeats
-from stepper.plan.stitches.run_repeats import condense, joined
+from stepper.plan.stitches.run_repeats import condense, join_runs
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
@@ -321,7 +321,7 @@ class Cursor(RowRepeats):
             assert self.supplies.tell is not None
             told = f"{cable} does not cross here: not all of its stitches stand together."
             self.supplies.tell(element.place, told)
-        runs = joined(
+        runs = join_runs(
             Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
             for (code, yarn), alike in groupby(worked)
         )

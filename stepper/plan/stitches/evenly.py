@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from stepper.craft.manners import Manner, Spaced, spaced
+from stepper.craft.manners import Manner, Spaced, space_changes
 from stepper.craft.ordered_gaps import write_gaps
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.stitches.run_repeats import condense, joined
+from stepper.plan.stitches.run_repeats import condense, join_runs
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,17 +115,17 @@ def formerly_written(before: int, places: Sequence[int], change: Change) -> Even
     return EvenRound(items=condense(tuple(runs)), places=tuple(places))
 
 
-def tallied(before: int, number: int, change: Change) -> tuple[Item, ...]:
+def tally_changes(before: int, number: int, change: Change) -> tuple[Item, ...]:
     """Write a round with the right stitches in no particular order, for when only its counts are wanted."""
     plain = before - stitch(change.code).uses * number
     runs = (Run(change.plain, plain, change.yarn), Run(change.code, number, change.yarn))
     return tuple(run for run in runs if run.times)
 
 
-def purled(items: tuple[Item, ...]) -> tuple[Item, ...]:
+def purl_instead(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """Write a knitted round in purl stitches, each of which looks from behind as the knitted one does."""
     return tuple(
-        replace(item, items=purled(item.items))
+        replace(item, items=purl_instead(item.items))
         if isinstance(item, Group)
         else replace(item, stitch=stitch(item.stitch).wrong_side or item.stitch)
         for item in items
@@ -157,11 +157,11 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
                 raise ValueError("a cable crosses in this round; write it out")
             made.append(Run(code, 1, yarn or run.yarn))
         at += run.times * each
-    return joined(made)
+    return join_runs(made)
 
 
 # Blends are tried by the hundred, and most of them meet in the same few counts.
-_spaced_once = lru_cache(maxsize=2048)(spaced)
+_spaced_once = lru_cache(maxsize=2048)(space_changes)
 
 
 def _spaced(before: int, number: int, code: str, flat: bool, manner: Manner) -> Spaced:

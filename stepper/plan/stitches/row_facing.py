@@ -171,6 +171,6 @@ def _moved(place: int, items: Iterable[Item], used: int, made: int) -> int:
     return place - used + made
 
 
-def mirrored(markers: tuple[int, ...], count: int) -> tuple[int, ...]:
+def mirror_places(markers: tuple[int, ...], count: int) -> tuple[int, ...]:
     """Return places counted from the other end of the needle."""
     return tuple(sorted(count - place for place in markers))

@@ -10,7 +10,7 @@ LONGEST_REPEAT = 8
 """Most runs in one repeat: nobody remembers more than four pairs. Unit: runs."""
 
 
-def joined(runs: Iterable[Run]) -> tuple[Run, ...]:
+def join_runs(runs: Iterable[Run]) -> tuple[Run, ...]:
     """Join neighbours of the same stitch and yarn. The stitches stay the same."""
     made: list[Run] = []
     for run in runs:
@@ -73,4 +73,4 @@ def _written(runs: tuple[Run, ...], choice: list[tuple[int, int]]) -> tuple[Item
 
 def laid_flat(phrase: tuple[Item, ...]) -> tuple[Run, ...]:
     """Lay a phrase out flat, with equal neighbours joined."""
-    return joined(flatten(phrase))
+    return join_runs(flatten(phrase))

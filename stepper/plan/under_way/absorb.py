@@ -42,7 +42,7 @@ class Mend:
     """Whether the shaping of the round is respaced to absorb it."""
 
 
-def absorbed(plan: Plan, mends: Iterable[Mend]) -> Plan:
+def apply_mends(plan: Plan, mends: Iterable[Mend]) -> Plan:
     """Apply mends to a plan, in the order in which they were chosen."""
     for mend in mends:
         plan = _laid(plan, mend)
@@ -54,13 +54,13 @@ def _laid(plan: Plan, mend: Mend) -> Plan:
     start = mend.origin if mend.origin >= 0 else mend.index
     for index in range(start, min(mend.index, len(rounds))):
         # A round half worked when the count was made is left as it is, though its count is off.
-        rounds[index] = refitted(rounds[index], off, at=mend.stitch) or _off(rounds[index], off)
+        rounds[index] = refit_round(rounds[index], off, at=mend.stitch) or _off(rounds[index], off)
     if mend.index < len(rounds) and rounds[mend.index].before:
         rounds[mend.index] = made_good(rounds[mend.index], mend) or rounds[mend.index]
     return replace(plan, rounds=tuple(rounds))
 
 
-def refitted(round_: Round, off: int, *, at: int = 0) -> Round | None:
+def refit_round(round_: Round, off: int, *, at: int = 0) -> Round | None:
     """Work a round over more or fewer stitches, leaving as many more or fewer.
 
     Args:

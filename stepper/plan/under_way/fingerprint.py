@@ -12,7 +12,7 @@ Knitted = tuple[int, int, bool, str, tuple[tuple[str, str, int], ...]]
 _MARKERS = frozenset(("pm", "sm", "rm"))
 
 
-def knitted(round_: Round) -> Knitted:
+def describe_knitted(round_: Round) -> Knitted:
     """Return what is knitted in a round: two rounds with the same are the same fabric on the same stitches.
 
     Names, labels, remarks, needles and markers do not matter; the name of stitches on hold does, since one
@@ -34,7 +34,7 @@ def placed_alike(round_: Round) -> Knitted:
 
     Those depend on the manner and on what is to be kept clear; it is the same round of the garment.
     """
-    before, after, flat, side, work = knitted(round_)
+    before, after, flat, side, work = describe_knitted(round_)
     if not round_.evenly:
         return before, after, flat, side, work
     in_all: dict[tuple[str, str], int] = {}

@@ -26,7 +26,7 @@ class LengthCorrection:
     """The gauge as actually knitted. Unit: rounds per 10 cm."""
 
 
-def corrected(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
+def correct_lengths(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
     """Apply every correction to a plan as compiled; one that names no stretch of it is ignored."""
     for correction in sorted(corrections, key=lambda each: each.stretch):
         if 0 <= correction.stretch < len(plan.stretches):
@@ -63,7 +63,7 @@ def with_rounds(plan: Plan, stretch: int, rounds: int) -> Plan:
     if not kept and before:
         before = (*before[:-1], _with_checkpoint_of(before[-1], worked[-1]))
     stretches = tuple(_moved(each, past=old.last, by=longer_by, ended=each is old) for each in plan.stretches)
-    return replace(plan, rounds=renumbered((*before, *kept, *after)), stretches=stretches)
+    return replace(plan, rounds=renumber_rounds((*before, *kept, *after)), stretches=stretches)
 
 
 def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_least: int) -> LengthCorrection:
@@ -108,7 +108,7 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
     return _whole_repeats(max(exact, at_least), stretch.cycle, at_least)
 
 
-def renumbered(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
+def renumber_rounds(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
     """Renumber rounds, over the garment and within each section."""
     totals: dict[str, int] = {}
     for round_ in rounds:

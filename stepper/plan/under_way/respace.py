@@ -198,7 +198,7 @@ def gaps_ahead(places: tuple[int, ...], *, used: int, made: int) -> tuple[int, t
     return ahead[0] - used, tuple(later - earlier for earlier, later in pairwise(ahead))
 
 
-def respaced(plan: Plan, respacings: Iterable[Respacing]) -> Plan:
+def apply_respacings(plan: Plan, respacings: Iterable[Respacing]) -> Plan:
     """Apply every respacing to a plan; one that fits no round of it is ignored."""
     rounds = list(plan.rounds)
     for each in respacings:

@@ -23,7 +23,7 @@ from stepper.craft.stitches import Stitch
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.under_way.aligning import common_lengths, renamed_sections, seams, skipped_or_doubled
-from stepper.plan.under_way.fingerprint import Knitted, knitted, placed_alike
+from stepper.plan.under_way.fingerprint import Knitted, describe_knitted, placed_alike
 from stepper.plan.under_way.labelled import same_distance
 from stepper.plan.under_way.respace import NoRoomError, respace, spread_of
 
@@ -199,7 +199,7 @@ def _worked_alike(both: _Both, seam: int) -> int:
 
 def _singly(round_: Round) -> Iterator[tuple[str, str]]:
     """Yield the stitches of a round one by one."""
-    for code, yarn, times in knitted(round_)[4]:
+    for code, yarn, times in describe_knitted(round_)[4]:
         yield from [(code, yarn)] * times
 
 
@@ -273,7 +273,7 @@ def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
 def _changes_made(round_: Round, worked: int, change: Stitch) -> tuple[int, int]:
     """Count the changes made in the stitches worked of a round, and the old stitches they took up."""
     made, used, left = 0, 0, worked
-    for code, _, times in knitted(round_)[4]:
+    for code, _, times in describe_knitted(round_)[4]:
         entry = stitch_of(code)
         done = times if times * entry.progress <= left else left // max(1, entry.progress)
         made += done * (entry.code == change.code)
@@ -325,7 +325,7 @@ def _count(plan: Plan, index: int) -> int:
 def _on_needles(round_: Round, worked: int) -> int:
     """Count the stitches on both needles after some of a round; one half made is not counted."""
     count, left = round_.before, worked
-    for code, _, times in knitted(round_)[4]:
+    for code, _, times in describe_knitted(round_)[4]:
         entry = stitch_of(code)
         done = times if times * entry.progress <= left else left // max(1, entry.progress)
         count += done * entry.change

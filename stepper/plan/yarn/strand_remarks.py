@@ -80,14 +80,14 @@ def _caught(
         below = below if index == last + 1 and each.before == each.after else {}
         key = (id(each.phrase), each.gauge, tuple(below.items()))
         if key not in known:
-            known[key] = catching(each, project, below)
+            known[key] = find_catches(each, project, below)
         below, words = known[key]
         last = index
         if words:
             yield index, words
 
 
-def catching(round_: Round, project: Project, below: Mapping[str, tuple[int, ...]]) -> tuple[Caught, str]:
+def find_catches(round_: Round, project: Project, below: Mapping[str, tuple[int, ...]]) -> tuple[Caught, str]:
     """Find where the long floats of a round are caught.
 
     Args:

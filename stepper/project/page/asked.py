@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from stepper.craft.figures import format_number
 from stepper.project.lengths import read_needle, read_number
-from stepper.project.page.quoting import listed, size_line, value
+from stepper.project.page.quoting import list_values, size_line, value
 from stepper.project.sizes import find_size, read_sizes
 
 Answers = Mapping[str, str]
@@ -68,10 +68,10 @@ def _gauge(most: int) -> Callable[[str, Answers], str]:
 
 def _cast_on(answer: str, answers: Answers) -> str:
     sizes = len(read_sizes(answers["sizes"]))
-    listed = read_sizes(answer)
-    if not listed or not all(part.isascii() and part.isdigit() and 0 < int(part) <= 2000 for part in listed):
+    values = read_sizes(answer)
+    if not values or not all(part.isascii() and part.isdigit() and 0 < int(part) <= 2000 for part in values):
         return "Write a number of stitches, or one for each size: 80 (84, 92)."
-    if len(listed) not in (1, sizes):
+    if len(values) not in (1, sizes):
         return f"There are {sizes} sizes: write one number, or {sizes}."
     return ""
 
@@ -184,7 +184,7 @@ def _work_rows(answers: Answers) -> list[str]:
         "sections:                       # parts in the order they are knitted",
         f"  - name: {value(answers['section'])}",
         "    work: |",
-        f"      Cast on {listed(read_sizes(answers['cast_on']))} sts.",
+        f"      Cast on {list_values(read_sizes(answers['cast_on']))} sts.",
         "      Join in the round." if in_rounds else "      Work flat.",
         "      # Type the pattern's own lines here, for example:",
         "      #   *K2, p2; rep from * to end. Work for 5 cm.",

@@ -31,12 +31,12 @@ def comment(text: str, indent: int = 0) -> str:
     return f"{' ' * indent}# {' '.join(writable(text).split())}".rstrip()
 
 
-def listed(parts: Sequence[str]) -> str:
+def list_values(parts: Sequence[str]) -> str:
     """Write a list as printed patterns do: `S (M, L)`."""
     return parts[0] if len(parts) == 1 else f"{parts[0]} ({', '.join(parts[1:])})"
 
 
 def size_line(names: Sequence[str]) -> str:
     """Write the value of `sizes`, in quotes only if a name needs them."""
-    line = listed(names)
+    line = list_values(names)
     return line if re.fullmatch(r"[A-Za-z0-9][\w ./'-]*(?: \([\w ,./'-]+\))?", line) else value(line)

@@ -39,7 +39,7 @@ class WrittenFile:
     """Marks over text not understood; adjacent pieces in the front matter share one."""
 
 
-def written(pasted: Pasted) -> WrittenFile:
+def write_file(pasted: Pasted) -> WrittenFile:
     """Write the project file of a pasted text.
 
     Returns:

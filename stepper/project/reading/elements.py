@@ -204,8 +204,8 @@ class ElementBuilder:
         how = str(tree.children[0]).lower()[0]
         code = {"p": "p", "w": "pattern"}.get(how, "k")
         if code == "p":
-            self.said.append(f"purl across {named(words)}".strip())
-        return Across(named(words), self._tree_place(tree), number, code)
+            self.said.append(f"purl across {name_part(words)}".strip())
+        return Across(name_part(words), self._tree_place(tree), number, code)
 
     def _number_in(self, words: str, tree: Any) -> tuple[Numbers | None, str]:
         """Split the number off the front of the name of held stitches: `40 (44, 48) left sleeve`."""
@@ -344,11 +344,11 @@ class ElementBuilder:
         tokens = [child for child in tree.children if isinstance(child, Token)]
         number = next(token for token in tokens if token.type == "NUMBERS")
         name = next((str(token) for token in tokens if token.type == "FOR_NAME"), "")
-        return Hold(self._numbers(number), named(name), self._tree_place(tree))
+        return Hold(self._numbers(number), name_part(name), self._tree_place(tree))
 
     def _el_hold_all(self, tree: Any) -> Element:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
-        return Hold(None, named(name), self._tree_place(tree))
+        return Hold(None, name_part(name), self._tree_place(tree))
 
     def _el_double(self, tree: Any) -> Element:
         place = self._tree_place(tree)
@@ -437,7 +437,7 @@ def _modified(stitch: str, modifiers: list[Token]) -> str:
     return code
 
 
-def named(text: str) -> str:
+def name_part(text: str) -> str:
     """Return the name of a part of the garment, however the line introduces it."""
     words = re.sub(r"^\s*for\s+", "", text.strip(), flags=re.I)
     words = re.sub(r"^the\s+", "", words, flags=re.I)

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from stepper.project.problems import one_of
 from stepper.project.reading.parsing import Stopped, legal_words, split_label, stop_of
-from stepper.project.reading.unsupported import unsupported
+from stepper.project.reading.unsupported import find_unsupported
 from stepper.project.spelling import near, slips
 
 _MOST_REPAIRS = 4
@@ -119,7 +119,7 @@ def _stopped_at(
     word from there to the end of the sentence that is in no legal line is reported.
     """
     offset = start + stopped.offset
-    kind = unsupported(plain)
+    kind = find_unsupported(plain)
     if kind is not None:
         return Slip(kind.offset, kind.length, kind.message, kind.hint)
     hint = _nearest_line(plain[start:], examples)

@@ -120,7 +120,7 @@ class Understood:
 def understood(plain: str) -> Understood:
     """Read a plain line as written, or else recast in the grammar's words."""
     label, side, start = split_label(plain)
-    outcome = _labelled(label, plain, start) or parsed(plain[start:])
+    outcome = _labelled(label, plain, start) or parse_line(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped):
         return first
@@ -136,7 +136,7 @@ def understood(plain: str) -> Understood:
         return Understood(label, side, start, None, made)
     if made.kept:
         start += len(made.text[start:]) - len(made.text[start:].lstrip(" .,;"))
-    second = parsed(made.text[start:])
+    second = parse_line(made.text[start:])
     if not isinstance(second, Stopped):
         return Understood(label, side, start, second, made)
     reached, _ = made.place(start + second.offset, 1)
@@ -184,7 +184,7 @@ def build_parser() -> Lark:
 
 
 @lru_cache(maxsize=4096)
-def parsed(body: str) -> object:
+def parse_line(body: str) -> object:
     """Parse the text of a line. Cached: garments repeat lines, above all on the two sleeves."""
     from lark.exceptions import UnexpectedInput
 

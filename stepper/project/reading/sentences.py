@@ -37,7 +37,7 @@ from stepper.project.instructions import (
 from stepper.project.laying_out import MarkEvery, MarkRow
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.reading.chart_lines import ChartBuilder
-from stepper.project.reading.elements import named
+from stepper.project.reading.elements import name_part
 from stepper.project.reading.manners import forms_name, is_as_set, is_even, manner_of
 from stepper.project.reading.occasions import side_of, type_of
 from stepper.project.reading.shapings import code_of
@@ -373,7 +373,7 @@ class Builder(ChartBuilder):
             flags=re.I,
         )
         number, name = self._number_in(name, tree)
-        return Return(named(name), self._tree_place(tree), number)
+        return Return(name_part(name), self._tree_place(tree), number)
 
     def _do_mark_row(self, tree: Any) -> MarkRow:
         return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree))
@@ -412,10 +412,10 @@ class Builder(ChartBuilder):
     def _around(self, elements: list[Element], last: Any) -> tuple[Element, ...]:
         """Make one group of a round like "k8, k2tog around": its words have two readings."""
         end, before = elements[-1], elements[:-1]
-        named = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
+        in_words = last.data in ("to", "to_all") and last.children[0].children[0].type == "NAMED"
         entries = [find_stitch(one.stitch) for one in before if isinstance(one, Work)]
         counted = len(entries) == len(before) and all(entry and entry.kind in _WORKED for entry in entries)
-        if not (named and before and counted and isinstance(end, Until) and end.goal == "end"):
+        if not (in_words and before and counted and isinstance(end, Until) and end.goal == "end"):
             return tuple(elements)
         once = Work(end.stitch, self._one(end.place), end.yarn, end.place)
         place = replace(before[0].place, length=1)

@@ -50,7 +50,7 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
 """Words, what they ask for, and what to write instead."""
 
 
-def unsupported(plain: str) -> Unsupported | None:
+def find_unsupported(plain: str) -> Unsupported | None:
     """Find words that ask for work that cannot be read; None if there are none."""
     for words, kind, hint in _KINDS:
         found = re.search(rf"(?<![\w-])(?:{words})(?![\w-])", plain, re.I)

@@ -53,9 +53,9 @@ JOINED: tuple[Synonym, ...] = (
     row("join", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*;\s*(?=join\b)", r"\1. ", "CO 20 sts; join."),
     row(
         "facing",
-        rf"\b(with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing)\s*,?\s*and\s+({_SIZED})\s*,?\s+(?=pick\b|k\b|knit\b|rejoin\b)",
+        rf"(?<=:\s)(with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing)\s*,?\s*and\s+({_SIZED})\s*,?\s+(?=pick\b|k\b|knit\b|rejoin\b)",
         r"change to \2. \1, ",
-        "With RS facing and 4 mm needles, pick up and k 20 sts along edge.",
+        "Neckband: With RS facing and 4 mm needles, pick up and k 20 sts along edge.",
     ),
     row(
         "using|with",
@@ -90,13 +90,13 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "row",
-        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_PURL}\s*,?\s*(?:and\s+)?(?:work|for)\s+({N}\s+{ROUND})",
+        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_PURL}\s*,?\s*(?:and\s+)?work\s+({N}\s+{ROUND})",
         r"\1next row (ws): work \3 in \2",
         "Cont in st st, starting with a p row, and work 5 rows.",
     ),
     row(
         "row",
-        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_KNIT}\s*,?\s*(?:and\s+)?(?:work|for)\s+({N}\s+{ROUND})",
+        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_KNIT}\s*,?\s*(?:and\s+)?work\s+({N}\s+{ROUND})",
         r"\1next row (rs): work \3 in \2",
         "Cont in st st, beg with a k row, and work 4 rows.",
     ),
@@ -143,7 +143,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "then",
-        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:work\s+|rep(?:eat)?\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
+        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:rep(?:eat)?\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
         r"\1. work \2 once more",
         "Rep last 2 rows 3 times more, then row 1 once more.",
     ),
@@ -193,7 +193,7 @@ JOINED: tuple[Synonym, ...] = (
     # --- endings ---
     row(
         "row|rnd|round|rs|ws",
-        rf"(\b{_LASTED}){_ENDING}(?=(?:rs|ws|right[-\s]side|wrong[-\s]side|k|knit|p|purl)\b(?:\s+row)?(?=\s*[.]|\s*$)|{ROUND}\s+\d+(?=\s*[.]|\s*$))",
+        rf"(\b(?<!last )(?<!next ){_LASTED}){_ENDING}(?=(?:rs|ws|right[-\s]side|wrong[-\s]side|k|knit|p|purl)\b(?:\s+row)?(?=\s*[.]|\s*$)|{ROUND}\s+\d+(?=\s*[.]|\s*$))",
         r"\1. ends with a ",
         "Work 5 rows straight, ending with a WS row.",
     ),

@@ -95,7 +95,7 @@ class Remedy:
     """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 
 
-def costing(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
+def cost_remedy(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
     """Return a remedy from its cost in stitches, at the usual pace."""
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=round(stitches), minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on

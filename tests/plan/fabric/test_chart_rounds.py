@@ -6,7 +6,7 @@ import pytest
 
 from stepper.plan.fabric.chart_rounds import chart_parts
 from stepper.plan.model import Run
-from stepper.plan.stitches.run_repeats import joined
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from tests.plan.test_compile import compiled, plan_of
@@ -36,7 +36,7 @@ def chart(*rows: str, left: int = 0, right: int = 0) -> Chart:
 def chart_runs(drawn: Chart, number: int, *, wrong_side: bool) -> tuple[Run, ...]:
     """Read one whole round of a chart, edges included."""
     parts = chart_parts(drawn, number, yarn="MC", wrong_side=wrong_side)
-    return joined(parts.before + parts.repeat + parts.after)
+    return join_runs(parts.before + parts.repeat + parts.after)
 
 
 def test_right_side_rows_are_read_from_right_to_left() -> None:

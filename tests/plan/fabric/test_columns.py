@@ -9,11 +9,11 @@ from stepper.plan.fabric.columns import (
     KNIT,
     UnknownFabricError,
     as_seen,
-    carried,
-    filled,
-    laid,
+    carry_columns,
+    fill_columns,
+    lay_columns,
     shortest,
-    traced,
+    trace_columns,
 )
 from stepper.plan.state.in_hand import Column
 from tests.plans import phrase
@@ -57,48 +57,48 @@ def looks(made: list[Column]) -> str:
 )  # fmt: skip
 def test_a_row_eats_and_adds_columns_at_its_place(row: str, before: str, after: str) -> None:
     """Worked out by hand on squared paper."""
-    made = carried(columns(before), draft(row, len(before), len(after)), 0, unheld)
+    made = carry_columns(columns(before), draft(row, len(before), len(after)), 0, unheld)
     assert looks(made) == after
 
 
 def test_a_wrong_side_row_is_met_from_its_other_end() -> None:
     """What is bound off first on the wrong side are the last columns of the right side."""
-    made = carried(columns("kkkkpppp"), draft("bo2 k2 p4", 8, 6, side="WS"), 0, unheld)
+    made = carry_columns(columns("kkkkpppp"), draft("bo2 k2 p4", 8, 6, side="WS"), 0, unheld)
     assert looks(made) == "kkkkpp"
 
 
 def test_a_new_column_beside_a_marker_goes_with_its_own_side() -> None:
     """At a raglan line each side grows towards the marker."""
     row = draft("(k1 p1)x3 m1 m1 (p2 k2)x2", 14, 16, markers=(7,))
-    assert looks(carried(columns("kpkpkp" + "ppkkppkk"), row, 0, unheld)) == "kpkpkp" + "k" + "k" + "ppkkppkk"
+    assert looks(carry_columns(columns("kpkpkp" + "ppkkppkk"), row, 0, unheld)) == "kpkpkp" + "k" + "k" + "ppkkppkk"
 
 
 def test_without_a_repeat_beside_it_a_new_column_is_stockinette() -> None:
     """As far as it fits, else stockinette."""
-    assert filled([None, P, K, K], [0, 4], 1)[0] == (KNIT,)
+    assert fill_columns([None, P, K, K], [0, 4], 1)[0] == (KNIT,)
 
 
 def test_stitches_worked_another_way_say_what_they_are_now() -> None:
     """A row of one cell is what it looks like; in a pattern of more rows nobody can tell, but at the edge."""
-    assert looks(carried(columns("pppp"), draft("k2 p2", 4, 4), 0, unheld)) == "kkpp"
+    assert looks(carry_columns(columns("pppp"), draft("k2 p2", 4, 4), 0, unheld)) == "kkpp"
     seed = [(("k", ""), ("p", "")), (("p", ""), ("k", ""))] * 8
     with pytest.raises(UnknownFabricError):
-        carried(seed, draft("p16", 16, 16), 0, unheld)
-    assert carried(seed, draft("k2 (k1 p1)x7", 16, 16), 0, unheld)[1] == (("k", ""), ("k", ""))
+        carry_columns(seed, draft("p16", 16, 16), 0, unheld)
+    assert carry_columns(seed, draft("k2 (k1 p1)x7", 16, 16), 0, unheld)[1] == (("k", ""), ("k", ""))
 
 
 def test_rows_are_read_as_columns() -> None:
     """The first row is the first cell; equal rows make one."""
     rows = [draft("(k1 p1)x3", 6, 6), draft("(p1 k1)x3", 6, 6)]
-    assert traced(rows)[:2] == [(("k", ""), ("p", "")), (("p", ""), ("k", ""))]
-    assert shortest(traced([draft("(k1 p1)x3", 6, 6)] * 2)) == columns("kpkpkp")
+    assert trace_columns(rows)[:2] == [(("k", ""), ("p", "")), (("p", ""), ("k", ""))]
+    assert shortest(trace_columns([draft("(k1 p1)x3", 6, 6)] * 2)) == columns("kpkpkp")
 
 
 @pytest.mark.parametrize("row", ["(k2tog yo)x4", "co8"])
 def test_lace_and_a_cast_on_are_no_columns(row: str) -> None:
     """They are refused rather than guessed, where there is more to the pattern than how one row looks."""
     with pytest.raises(UnknownFabricError):
-        traced([draft(row, 0 if row == "co8" else 8, 8), draft("k8", 8, 8)])
+        trace_columns([draft(row, 0 if row == "co8" else 8, 8), draft("k8", 8, 8)])
 
 
 @pytest.mark.parametrize(
@@ -107,12 +107,12 @@ def test_lace_and_a_cast_on_are_no_columns(row: str) -> None:
 )
 def test_one_row_of_lace_or_cables_is_worked_back_as_it_looks(row: str, looks_like: str) -> None:
     """The row back is "knit the knits and purl the purls". Source: Craft Yarn Council, cables (from memory)."""
-    assert looks(traced([draft(row, 8, 8)])) == looks_like
+    assert looks(trace_columns([draft(row, 8, 8)])) == looks_like
 
 
 def test_every_stitch_left_stands_somewhere() -> None:
     """As many as the row leaves; a decrease stands on all it took."""
-    made = laid(draft("k1 k3tog m1 k1 pu2", 5, 5))
+    made = lay_columns(draft("k1 k3tog m1 k1 pu2", 5, 5))
     assert [each.below for each in made] == [(0,), (1, 2, 3), (), (4,), (), ()][:6]
 
 

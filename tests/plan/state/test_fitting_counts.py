@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.gauge import Gauge
-from stepper.plan.state.fitting_counts import costs, nearest_counts, priced
+from stepper.plan.state.fitting_counts import costs, nearest_counts, price_counts
 from tests.plan.test_compile import faults
 from tests.project.samples import project
 
@@ -53,7 +53,7 @@ def test_a_rib_that_does_not_divide_offers_counts_with_their_cost() -> None:
 
 def test_other_hints_are_left_as_they_are() -> None:
     """Only counts have a price."""
-    assert priced("Cast on first.", 20, None, "cm") == "Cast on first."
+    assert price_counts("Cast on first.", 20, None, "cm") == "Cast on first."
     with pytest.raises(ValueError, match="multiple"):
         nearest_counts(5, 0)
 

@@ -9,7 +9,7 @@ from stepper.plan.state.size_alone import (
     LinesAlone,
     lines_alone,
     lines_labelled_once,
-    quoted,
+    quote_label,
     spreads_change,
     why_unmet,
 )
@@ -75,4 +75,4 @@ def test_where_no_line_can_the_wording_of_one_is_shown() -> None:
     (labelled,) = lines_labelled_once(found)
     assert "put one in front of such a line" in why_unmet(labelled, 0, 36, alone, found)
     assert why_unmet(labelled, 0, 40, alone, found) == ""
-    assert quoted("Inc") == '"Inc"'
+    assert quote_label("Inc") == '"Inc"'

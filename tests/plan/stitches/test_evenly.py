@@ -16,9 +16,9 @@ from stepper.plan.stitches.evenly import (
     even_places,
     even_round,
     formerly_written,
-    purled,
+    purl_instead,
     round_at,
-    tallied,
+    tally_changes,
     usual_change,
 )
 from stepper.plan.stitches.run_repeats import laid_flat
@@ -81,7 +81,7 @@ def test_the_round_uses_and_leaves_what_it_says(before: int, data: st.DataObject
     assert sum(item.uses for item in phrase) == before
     assert sum(item.leaves for item in phrase) == after
     assert len(places) == abs(after - before)
-    short = tallied(before, abs(after - before), usual_change(before, after, "MC"))
+    short = tally_changes(before, abs(after - before), usual_change(before, after, "MC"))
     assert sum(item.uses for item in short) == before
     assert sum(item.leaves for item in short) == after
 
@@ -98,7 +98,7 @@ def test_a_purled_round_looks_from_behind_as_the_knitted_one() -> None:
     """Each stitch has its twin of the other side: k and p, m1 and m1p, k2tog and p2tog (check-values 1.7.4)."""
     for after in (25, 16):
         knitted, _ = spread(20, after, flat=True)
-        purl = laid_flat(purled(knitted))
+        purl = laid_flat(purl_instead(knitted))
         assert [run.times for run in purl] == [run.times for run in laid_flat(knitted)]
         assert {run.stitch for run in purl} == ({"p", "m1p"} if after > 20 else {"p", "p2tog"})
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Run
-from stepper.plan.stitches.row_facing import face, leave, mirrored
+from stepper.plan.stitches.row_facing import face, leave, mirror_places
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 
@@ -16,7 +16,7 @@ def test_a_wrong_side_row_meets_the_markers_from_the_other_end() -> None:
     """Markers after 20 and 50 of 70 stitches are 20 and 50 from behind."""
     facing = face(count=70, flat=True, side="WS", markers=(20, 45))
     assert facing.markers == (25, 50)
-    assert mirrored((20, 45), 70) == (25, 50)
+    assert mirror_places((20, 45), 70) == (25, 50)
 
 
 @given(

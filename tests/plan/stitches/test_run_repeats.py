@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.plan.model import Group, Run, flatten
-from stepper.plan.stitches.run_repeats import condense, joined, laid_flat
+from stepper.plan.stitches.run_repeats import condense, join_runs, laid_flat
 
 runs = st.lists(
     st.builds(Run, st.sampled_from(["k", "p", "m1"]), st.integers(1, 3), st.just("MC")), max_size=60
@@ -45,7 +45,7 @@ def test_an_even_increase_is_one_repeat() -> None:
 @given(runs)
 def test_joining_keeps_the_stitches(flat: tuple[Run, ...]) -> None:
     """Only the writing changes; neighbours differ afterwards."""
-    short = joined(flat)
+    short = join_runs(flat)
     assert sum(run.times for run in short) == sum(run.times for run in flat)
     assert all(a.stitch != b.stitch for a, b in pairwise(short))
     assert laid_flat(flat) == short

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.under_way.fingerprint import fingerprint, knitted
+from stepper.plan.under_way.fingerprint import describe_knitted, fingerprint
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 
@@ -41,11 +41,11 @@ def test_markers_are_not_knitted() -> None:
         plan_of(project(f"Cast on 12 sts.\nJoin in the round.\n{words}\nBind off.")).rounds[1]
         for words in ("K5, p3, k4.", "K2, pm, k3, p1, pm, p2, k4.")
     )
-    assert knitted(plain) == knitted(marked)
-    assert knitted(marked) == (12, 12, False, "RS", (("k", "MC", 5), ("p", "MC", 3), ("k", "MC", 4)))
+    assert describe_knitted(plain) == describe_knitted(marked)
+    assert describe_knitted(marked) == (12, 12, False, "RS", (("k", "MC", 5), ("p", "MC", 3), ("k", "MC", 4)))
 
 
 def test_another_yarn_is_other_knitting() -> None:
     """Stitches of one kind in two yarns are two stretches."""
     (round_,) = plan_of(project("Cast on 6 sts.\nJoin in the round.\nK2, k4 in A.\nBind off.")).rounds[1:2]
-    assert knitted(round_)[4] == (("k", "MC", 2), ("k", "A", 4))
+    assert describe_knitted(round_)[4] == (("k", "MC", 2), ("k", "A", 4))

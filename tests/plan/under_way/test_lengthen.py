@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from stepper.plan.model import Checkpoint, Plan, Stretch
 from stepper.plan.under_way.lengthen import (
     LengthCorrection,
-    corrected,
-    renumbered,
+    correct_lengths,
+    renumber_rounds,
     rounds_at_gauge,
     rounds_to_reach,
     with_rounds,
@@ -86,7 +86,7 @@ def test_numbers_and_later_stretches_follow(rounds: int) -> None:
 
 def test_two_stretches_are_corrected_each_by_its_own() -> None:
     """The second stretch has moved when it is corrected, and must still be found."""
-    both = corrected(
+    both = correct_lengths(
         _body(),
         [
             LengthCorrection(stretch=1, rounds=2, rounds_per_10cm=30.0),
@@ -161,7 +161,7 @@ def test_renumbering_leaves_right_rounds_alone() -> None:
     them."""
     rounds = _body().rounds
 
-    assert all(one is other for one, other in zip(renumbered(rounds), rounds, strict=True))
+    assert all(one is other for one, other in zip(renumber_rounds(rounds), rounds, strict=True))
 
 
 def test_a_longer_piece_in_rows_goes_on_side_by_side() -> None:

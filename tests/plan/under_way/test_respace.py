@@ -12,7 +12,14 @@ from hypothesis import strategies as st
 from stepper.craft.spacing import gaps_between
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.evenly import Change, round_at
-from stepper.plan.under_way.respace import NoRoomError, Respacing, gaps_ahead, respace, respaced, spread_of
+from stepper.plan.under_way.respace import (
+    NoRoomError,
+    Respacing,
+    apply_respacings,
+    gaps_ahead,
+    respace,
+    spread_of,
+)
 from tests.invariants import broken_invariants
 from tests.plan.test_compile import plan_of
 from tests.plans import plan
@@ -38,7 +45,7 @@ def applied(garment: Plan, places: tuple[int, ...]) -> Plan:
     respacing = Respacing(
         index=round_.index, section=round_.section, before=round_.before, after=round_.after, places=places
     )
-    return respaced(garment, (respacing,))
+    return apply_respacings(garment, (respacing,))
 
 
 COUNTS = st.tuples(st.integers(8, 60), st.integers(1, 30), st.sampled_from([1, -1]), st.booleans())
@@ -168,11 +175,11 @@ def test_a_respacing_follows_its_round_and_fits_no_other() -> None:
     garment = shaped(20, 24)
     round_ = the_round(garment)
     moved = Respacing(index=round_.index - 1, section="body", before=20, after=24, places=(1, 2, 3, 4))
-    assert the_round(respaced(garment, (moved,))).shaping == (1, 2, 3, 4)
-    assert the_round(respaced(garment, (moved,))).altered == ("spaced anew while it was knitted",)
+    assert the_round(apply_respacings(garment, (moved,))).shaping == (1, 2, 3, 4)
+    assert the_round(apply_respacings(garment, (moved,))).altered == ("spaced anew while it was knitted",)
     other = Respacing(index=round_.index, section="body", before=21, after=24, places=(1, 2, 3))
     wild = Respacing(index=round_.index, section="body", before=20, after=24, places=(9, 2, 3, 40))
-    assert respaced(garment, (other, wild)) == garment
+    assert apply_respacings(garment, (other, wild)) == garment
 
 
 def test_the_runs_are_those_of_an_even_round() -> None:

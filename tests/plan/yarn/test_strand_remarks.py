@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.model import Plan, Run
-from stepper.plan.yarn.strand_remarks import catches_of, catching
+from stepper.plan.yarn.strand_remarks import catches_of, find_catches
 from stepper.project.reader import read_project
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project
@@ -89,7 +89,7 @@ def test_places_that_differ_are_told_one_by_one() -> None:
         Run("k", times, yarn) for times, yarn in ((1, "A"), (9, "MC"), (1, "A"), (9, "MC"), (20, "A"))
     )
     worked = replace(plan.rounds[1], phrase=runs, runs=runs)
-    caught, words = catching(worked, found, {})
+    caught, words = find_catches(worked, found, {})
     assert caught == {"A": (6, 16), "MC": (24, 28, 33, 37)}
     assert words == (
         "Catch moss behind stitches 6 and 16: it floats over 9 stitches. "

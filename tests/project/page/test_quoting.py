@@ -4,7 +4,7 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.project.page.quoting import comment, listed, size_line, value, writable
+from stepper.project.page.quoting import comment, list_values, size_line, value, writable
 
 
 @given(st.text(max_size=60))
@@ -28,6 +28,6 @@ def test_a_sign_that_no_file_may_hold_is_written_as_its_code() -> None:
 
 def test_lists_are_written_as_printed() -> None:
     """The first size outside the brackets."""
-    assert listed(("S", "M", "L")) == "S (M, L)"
+    assert list_values(("S", "M", "L")) == "S (M, L)"
     assert size_line(("one",)) == "one"
     assert size_line(("S:1", "M")) == '"S:1 (M)"'

@@ -13,7 +13,7 @@ from stepper.plan.model import Plan, Round
 from stepper.project.instructions import Remark
 from stepper.project.model import Project
 from stepper.project.page.pasted import take_apart
-from stepper.project.page.written import WrittenFile, written
+from stepper.project.page.written import WrittenFile, write_file
 from stepper.project.reader import read_project
 from tests.project.page.test_pasted import PAGES, ROWS
 from tests.project.printing import printed
@@ -24,7 +24,7 @@ SAMPLES = sorted((Path(__file__).parents[2] / "fixtures").glob("*.yaml"))
 def assert_it_stands_there(text: str) -> WrittenFile:
     """Find every piece of a text on a row of its file, in order, and every line in the project read from it."""
     pasted = take_apart(text)
-    made = written(pasted)
+    made = write_file(pasted)
     rows = [" ".join(row.split()) for row in made.text.splitlines()]
     at = 0
     for piece in pasted.pieces:
@@ -82,7 +82,7 @@ def test_a_printed_page_becomes_a_sound_file(name: str, rounds: int, notes: int)
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 def test_every_mark_is_on_a_row_that_is_told(page: Path) -> None:
     """The knitter is sent to every row that needs her, and to no other."""
-    made = written(take_apart(page.read_text(encoding="utf-8")))
+    made = write_file(take_apart(page.read_text(encoding="utf-8")))
     rows = made.text.splitlines()
     assert made.looks == tuple(at for at, row in enumerate(rows, start=1) if "# LOOK" in row)
     assert sum("# LOOK (row" in row for row in rows) == made.notes
@@ -110,7 +110,7 @@ def test_any_text_stands_whole_in_the_file(text: str) -> None:
 
 def test_the_kind_of_front_matter_stands_over_it() -> None:
     """Who reads the file sees what need not be knitted, and why."""
-    rows = written(take_apart("Cap\n\nSizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\n\nBrim\nCO 80 (88) sts.\n")).text
+    rows = write_file(take_apart("Cap\n\nSizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\n\nBrim\nCO 80 (88) sts.\n")).text
     assert "# --- title ---\n# Cap\n# --- sizes ---\n# Sizes: S (M)\n# --- gauge ---\n# Gauge: 20 sts" in rows
     assert "# --- heading ---" not in rows
 
@@ -118,14 +118,14 @@ def test_the_kind_of_front_matter_stands_over_it() -> None:
 def test_instructions_in_front_of_the_pattern_stand_under_one_mark() -> None:
     """A stitch pattern of many rows is one thing to look at."""
     text = "Cap\n\nStitch guide\nRow 1: *K1, p1; rep from * to end.\nRow 2: Purl.\n\nBrim\nCO 80 sts.\n"
-    made = written(take_apart(text))
+    made = write_file(take_apart(text))
     assert made.notes == 1
     assert "# LOOK (rows 4-5 of the text)" in made.text
 
 
 def test_sizes_that_are_not_sure_are_not_written() -> None:
     """The file says so, and `check` refuses it until they stand there."""
-    made = written(take_apart("Sizes: S (M, L)\n\nBody\nCO 80 (84, 88, 92) sts.\nK4 (5, 6, 7), p to end.\n"))
+    made = write_file(take_apart("Sizes: S (M, L)\n\nBody\nCO 80 (84, 88, 92) sts.\nK4 (5, 6, 7), p to end.\n"))
     assert "sizes:" not in re.sub(r"#.*", "", made.text)
     assert "# LOOK: the sizes are not sure: the text names S, M, L" in made.text
     assert [problem.message for problem in read_project(made.text).problems] == ["the file has no `sizes`."]
@@ -133,7 +133,7 @@ def test_sizes_that_are_not_sure_are_not_written() -> None:
 
 def test_without_any_yarn_in_the_text_none_is_made_out_of_it() -> None:
     """The file needs one; it says that it is not the page's."""
-    made = written(take_apart("Schematic\nA: 42 cm\nB: 50 cm\n\nBody\nCO 80 sts.\nKnit 2 rows.\n"))
+    made = write_file(take_apart("Schematic\nA: 42 cm\nB: 50 cm\n\nBody\nCO 80 sts.\nKnit 2 rows.\n"))
     assert "  MC: {name: main yarn}  # LOOK: no yarn was found in the text" in made.text
     assert "  A:" not in made.text
 

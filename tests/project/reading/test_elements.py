@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.instructions import Phrase
-from stepper.project.reading.elements import named
+from stepper.project.reading.elements import name_part
 from stepper.project.stitchwork import Work
 from tests.project.reading.test_wording import only
 
@@ -32,4 +32,4 @@ def test_a_number_in_words_is_a_number() -> None:
 
 def test_a_part_has_one_name_however_it_is_introduced() -> None:
     """`for the Left Sleeve sts` and `left sleeve` are one."""
-    assert named("for the Left  Sleeve sts") == named("left sleeve") == "left sleeve"
+    assert name_part("for the Left  Sleeve sts") == name_part("left sleeve") == "left sleeve"

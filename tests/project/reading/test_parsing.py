@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parsed, split_label, stop_of
+from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parse_line, split_label, stop_of
 
 
 def test_a_plain_line_has_the_length_of_the_printed_one() -> None:
@@ -32,7 +32,7 @@ def test_the_place_where_the_reading_stops_is_in_the_line() -> None:
     assert stop_of("Knit 2 rounds.") is None
     assert stop_of("Note: anything at all (") is None
     assert stop_of("Dec round: K1, foo, k to end.") == len("Dec round: K1, ")
-    assert isinstance(parsed(""), Stopped)
+    assert isinstance(parse_line(""), Stopped)
 
 
 def test_legal_words_hold_every_form() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.reading.unsupported import unsupported
+from stepper.project.reading.unsupported import find_unsupported
 
 
 @pytest.mark.parametrize(
@@ -20,7 +20,7 @@ from stepper.project.reading.unsupported import unsupported
 )
 def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: str) -> None:
     """A knitter who knows that it cannot be read stops looking for the right words."""
-    found = unsupported(line)
+    found = find_unsupported(line)
     assert found is not None
     assert f"asks for {kind}, " in found.message
     assert found.hint
@@ -29,4 +29,4 @@ def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: st
 @pytest.mark.parametrize("line", ["K2, p2 to end.", "Work both sides alike.", "Cast on 40 sts."])
 def test_what_is_read_is_none_of_them(line: str) -> None:
     """Words that only look like one would send her away from a line that can be read."""
-    assert unsupported(line) is None
+    assert find_unsupported(line) is None
