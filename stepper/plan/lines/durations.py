@@ -9,6 +9,7 @@ from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.columns import KNIT
 from stepper.plan.fabric.established import asks_pattern, establish, even, ground
+from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.short_row_method import count_unwrapped
@@ -301,6 +302,9 @@ def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | Non
         return wrapped
     if len(needles.markers) == 2:
         return needles.markers[1] - needles.markers[0]
+    pair = pair_of_markers(needles) if duration.kind else None
+    if pair is not None:
+        return pair[1] - pair[0]
     told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
     needles.report(duration.number.place, told, "Say the stitches in all instead.")
     return None

@@ -20,6 +20,11 @@ _ROUNDS = re.compile(
 )
 
 
+_PURL_FIRST = re.compile(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
+_RIGHT_NEXT = re.compile(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
+"""A right-side row right behind a single row that is purled: that one was the wrong side."""
+
+
 def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     """Go on in rows with what was just cast on, if its lines speak of rows and nothing of rounds.
 
@@ -41,4 +46,6 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     after = [other.text for other in section.lines if other.place.line > line.place.line]
     if here or (any(map(_ROWS.search, after)) and not any(map(_ROUNDS.search, after))):
         needles.flat = needles.free = True
+        if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
+            needles.side = "WS"
         needles.remarks.append("work in rows")

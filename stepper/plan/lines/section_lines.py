@@ -15,7 +15,7 @@ from stepper.plan.lines.pattern_definitions import define_pattern, defined_name
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count, Line, RowsCount
+from stepper.project.instructions import Count, Flat, Join, Line, RowsCount
 from stepper.project.model import Section
 
 
@@ -74,7 +74,8 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):
         for sentence in first.sentences:
             if sentence not in counts and not needles.reached:
-                settle_rows(first, section, needles)
+                if not isinstance(sentence, Flat | Join):
+                    settle_rows(first, section, needles)
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)

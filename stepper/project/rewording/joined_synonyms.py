@@ -17,8 +17,8 @@ _NEEDLE = r"(?:N|needle\s*)"
 _MANNER = r"(?:in\s+)?(?:this|the\s+same|that)\s+(?:manner|way|fashion)"
 _WHICH = r"(?:foll(?:owing)?\s+)?(?:other|alt(?:ernate)?|2nd|second)"
 _ON_WITH = r"(?:cont(?:inue)?|work|keep\s+on|carry\s+on)"
-_SHAPED = rf"^(\s*){_ON_WITH}\s+{_MANNER}\s*,\s*((?:inc|dec)\w*\.?\s+{N}\s+{STS})\s+every"
-_CROSSED = rf"(?:,?\s*(?:and\s+)?at\s+the\s+same\s+time\s*,?\s*(cross(?:ing)?\s+(?:the\s+)?cables?\s+every\s+\w+\s+{ROUND}))?"
+_SHAPED = rf"^(\s*){_ON_WITH}\s+{_MANNER}\s*,\s*(inc|dec)(?:reas(?:e|ing))?\.?\s+({N}\s+{STS})\s+every"
+_CROSSED = rf",?\s*(?:and\s+)?at\s+the\s+same\s+time\s*,?\s*(cross(?:ing)?\s+(?:the\s+)?cables?\s+every\s+\w+\s+{ROUND})"
 _UNTIL = rf"\s*,?\s*(until\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS}[^.;,]*?){END}"
 
 JOINED: tuple[Synonym, ...] = (
@@ -220,7 +220,18 @@ JOINED: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     # --- shaping that goes on ---
-    row("other|alt|2nd|second", rf"{_SHAPED}\s+{_WHICH}\s+({ROUND}){_CROSSED}{_UNTIL}", r"\1repeat last 2 \3 \5, \4. at a pace of \2 every 2nd \3", "Continue in this manner, inc 2 sts every other rnd, until there are 26 sts."),
+    row(
+        "other|alt|2nd|second",
+        rf"{_SHAPED}\s+{_WHICH}\s+({ROUND}){_UNTIL}",
+        r"\1repeat last 2 \4 \5. at a pace of \2rease \3 every 2nd \4",
+        "Continue in this manner, inc 2 sts every other rnd, until there are 26 sts.",
+    ),
+    row(
+        "cross",
+        rf"{_SHAPED}\s+{_WHICH}\s+({ROUND}){_CROSSED}{_UNTIL}",
+        r"\1repeat last 2 \4 \6, \5. at a pace of \2rease \3 every 2nd \4",
+        "Cont in this manner, inc 2 sts every other rnd and at the same time crossing cable every 8th rnd, until there are 26 sts.",
+    ),
     row(
         "each end",
         rf"^(\s*(?:next\s+row\s*(?:\([rw]s\))?\s*:\s*)?)(k2tog|p2tog|ssk)\s+{_ENDS}\s+(?:the\s+)?next\s+row\b",
