@@ -114,6 +114,16 @@ def _ladder(effect: faults.TellLadder, plan: Plan) -> str:
     return f"Catch the loop first: {LADDERED}. Then say: it is caught."
 
 
+def _finish(effect: faults.TellFinish, plan: Plan) -> str:
+    return f"{sentence_case(finish_round(effect.expect, by_eye=effect.by_eye))}."
+
+
+def finish_round(expect: int, *, by_eye: bool) -> str:
+    """Have the round in hand finished and counted, whatever its count."""
+    how = ", its shaping where you see it belongs" if by_eye else ""
+    return f"finish the round{how}, then count: {expect} expected"
+
+
 def _look(effect: effects.AskLook, plan: Plan) -> str:
     return sentence_case(look_words(effect.seen, effect.index, plan))
 
@@ -259,6 +269,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         faults.AskAgain: _ask_again,
         faults.TellSound: _sound,
         faults.TellLadder: _ladder,
+        faults.TellFinish: _finish,
         effects.TellMend: _mend,
         effects.TellRespaced: _respaced,
         effects.TellLifeline: _lifeline,

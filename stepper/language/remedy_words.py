@@ -10,7 +10,7 @@ from types import MappingProxyType
 from typing import Any, Final, assert_never
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.language.fault_words import LADDERED, ask_again, ask_stretch, look_words
+from stepper.language.fault_words import LADDERED, ask_again, ask_stretch, finish_round, look_words
 from stepper.language.measures import plural
 from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
@@ -34,7 +34,7 @@ def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
         return "Look for it by eye. When you see it, say: mistake in round, and the number."
     first, *others = effect.remedies
     said = sentence_case(name_remedy(first, plan))
-    if not first.kind.settles or first.kind is RemedyKind.LADDER:
+    if (not first.kind.settles and first.kind is not RemedyKind.FINISH) or first.kind is RemedyKind.LADDER:
         return f"{said}."
     more = ", or: what else" if others else ""
     return f"{said}. Say: take remedy 1{more}."
@@ -62,6 +62,8 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.NARROW:
             assert remedy.stretch is not None
             return f"{ask_stretch(remedy.stretch, plan)}. Say: there are, and the number"
+        case RemedyKind.FINISH:
+            return finish_round(remedy.expect, by_eye=remedy.by_eye)
         case RemedyKind.LADDER:
             return f"catch the loop first: {LADDERED}. Then say: it is caught"
         case RemedyKind.RESPACE:
@@ -84,6 +86,8 @@ def _briefly(remedy: Remedy, plan: Plan) -> str:
             return _mended(_made_good_by(remedy), plan)
         case RemedyKind.NARROW:
             return "count part by part"
+        case RemedyKind.FINISH:
+            return "finish the round and count then"
     return name_remedy(remedy, plan)
 
 
@@ -165,7 +169,7 @@ def _mended(mend: Mend, plan: Plan) -> str:
 
 def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
     match effect.remedy:
-        case RemedyKind.LOOK | RemedyKind.RECOUNT | RemedyKind.NARROW:
+        case RemedyKind.LOOK | RemedyKind.RECOUNT | RemedyKind.NARROW | RemedyKind.FINISH:
             return "Nothing is changed."
         case RemedyKind.LADDER:
             return f"{sentence_case(LADDERED)}. Then count: {effect.expect} expected."
