@@ -71,7 +71,7 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.PLAIN:
             return f"{_mended(_made_good_by(remedy), plan)}; {_shows(remedy)}"
         case RemedyKind.ACCEPT:
-            return f"go on as it is, {_accepted(_made_good_by(remedy), plan)}"
+            return f"go on, {_accepted(_made_good_by(remedy), plan)}"
         case RemedyKind.DROP:
             return "drop down one column to the fault and work it up again"
         case RemedyKind.TINK | RemedyKind.RIP:
@@ -119,7 +119,7 @@ def _shows(remedy: Remedy) -> str:
     found again in plain fabric, one made rounds above is a small step in its line."""
     if not remedy.above:
         return "it hardly shows"
-    return f"it shows as a small step, {plural(remedy.above + 1, 'round')} above its place"
+    return f"a small step shows, {plural(remedy.above + 1, 'round')} up"
 
 
 def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
@@ -136,7 +136,7 @@ def _accepted(mend: Mend, plan: Plan) -> str:
         last = plan.rounds[mend.index - 1]
         return f"with {last.before - mend.change} stitches to the end of {last.section}"
     if not mend.spread:
-        return f"and make it good in the pattern: {_mended(mend, plan)}"
+        return f"then {_mended(mend, plan)}"
     was, now = len(round_.shaping), len(good.shaping)
     if not now:
         return f"and work {_name(round_)} without {_changes_of(round_)}"
@@ -164,7 +164,8 @@ def _mended(mend: Mend, plan: Plan) -> str:
     times = "" if abs(mend.change) == 1 else f" {plural(abs(mend.change), 'time')}"
     if abs(mend.change) == 2:
         times = " twice"
-    return f"{how}{times} after stitch {mend.stitch} of {_name(round_)}"
+    where = f"after stitch {mend.stitch} of" if mend.stitch else "first in"
+    return f"{how}{times} {where} {_name(round_)}"
 
 
 def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:

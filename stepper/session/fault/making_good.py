@@ -129,8 +129,8 @@ NEAR = 4
 
 
 def shapes_by_sight(round_: Round, stitches: int) -> bool:
-    """Return whether what is left of a round can be worked over a stitch more or fewer, because its changes stand at
-    markers or at its ends, with one plain run between them that is as long as it comes.
+    """Return whether what is left of a round can be worked over a stitch more or fewer: its changes stand at
+    markers or at its ends, and a plain run between them is as long as it comes.
 
     Args:
         round_: The round in hand.

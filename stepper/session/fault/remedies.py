@@ -14,7 +14,14 @@ from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.model import Plan
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.making_good import goes_on, is_located, make_good, shapes_by_sight, shifts, spread_left
+from stepper.session.fault.making_good import (
+    goes_on,
+    is_located,
+    make_good,
+    shapes_by_sight,
+    shifts,
+    spread_left,
+)
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, costing
@@ -123,8 +130,8 @@ def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
 
 
 def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
-    """Finish the round and count then: where plain fabric in the middle of a round is not so plain at its end, and where
-    its shaping can be seen to belong somewhere though the count is off."""
+    """Finish the round and count then: where plain fabric in the middle of a round is not so plain at its
+    end, and where its shaping can be seen to belong somewhere though the count is off."""
     if not now.stitch or now.index >= len(plan.rounds) or not is_located(fault, search, now):
         return []
     round_, done = plan.rounds[now.index], Position(index=now.index + 1)
