@@ -18,14 +18,14 @@ from itertools import groupby
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.plan.absorb import Mend
 from stepper.plan.model import Plan
+from stepper.plan.under_way.absorb import Mend
+from stepper.session.counting.doubts import AskBack
 from stepper.session.cues import Choose, Count, Cue, Next, No, Remedies, Saw, SectionCount
-from stepper.session.doubts import AskBack
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect, Refuse, TellStep
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import AskAgain, TellLadder
-from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.machine import Session
 from stepper.session.state import DoubtKind, Knitting, Position, Seen, State, Verified
 from tests import fabric, hunt
@@ -557,7 +557,7 @@ def loops_before(knitting: fabric.Knitting, kind: str) -> int:
 def a_stitch_more(knitting: Mender) -> Remedy:
     """Give a way that no one should take: to make a stitch in the next round, whatever is wrong."""
     place = knitting.session.state.place
-    return costing(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
+    return cost_remedy(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
 
 
 def mend(
