@@ -33,8 +33,9 @@ def test_the_first_advice_never_harms(kind: str, knitter: str) -> None:
     for ever would not bring it there. Every other mistake is noticed in the middle of its round."""
     dice = random.Random(f"test {kind}")
     found: list[Outcome] = []
+    ends = kind == "missed repeat"  # what shows at the end of the round, and hardly before
     while len(found) < DOSE:
-        outcome = mend(dice.choice(pieces()), kind, knitter, dice, midway=len(found) % 2 == 1)
+        outcome = mend(dice.choice(pieces()), kind, knitter, dice, midway=len(found) % 2 == 1 and not ends)
         if outcome is not None:
             found.append(outcome)
     assert [each.harm for each in found] == [""] * DOSE, found[0].log
