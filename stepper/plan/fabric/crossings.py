@@ -37,12 +37,13 @@ def check_pace(instruction: Paced, needles: Needles) -> None:
     every = instruction.every.of(needles.size)
     by = instruction.direction * instruction.number.of(needles.size)
     begin = max(needles.section.start, needles.line.start - every)
-    shaped = [at for at in range(begin, len(needles.drafts)) if needles.drafts[at].before != needles.drafts[at].after]
-    changes = {needles.drafts[at].after - needles.drafts[at].before for at in shaped}
+    drafts = needles.drafts
+    shaped = [at for at in range(begin, len(drafts)) if drafts[at].before != drafts[at].after]
+    changes = {drafts[at].after - drafts[at].before for at in shaped}
     if changes == {by} and all(later - at == every for at, later in pairwise(shaped)):
         return
     told = "the rounds that are repeated do not change the stitches as the line says."
-    needles.report(instruction.place, told, "Write the rounds out, numbered, and repeat them by their numbers.")
+    needles.report(instruction.place, told, "Write the rounds out, and repeat them by their numbers.")
     needles.lose()
 
 

@@ -262,7 +262,7 @@ def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
 
 
 def end_with(instruction: Ended, needles: Needles) -> None:
-    """Check where the rounds of a line end; a repeat to a count goes on to there, if that changes no count."""
+    """Check where the rounds of a line end; a repeat to a count goes on to there if no count changes."""
     if needles.counting.lost or not needles.drafts:
         return
     cycle, following = needles.last.repeated

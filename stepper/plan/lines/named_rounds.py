@@ -20,7 +20,6 @@ from stepper.project.instructions import (
 )
 from stepper.project.model import Section
 
-
 _IN_THIS_WAY = re.compile(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
 """Words of a line that calls the round above it, which was worked there."""
 _IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)

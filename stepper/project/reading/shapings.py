@@ -12,9 +12,9 @@ from stepper.project.duration import Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     Crossed,
-    Paced,
     Evenly,
     Labelled,
+    Paced,
     Phrase,
     Sentence,
     Striped,

@@ -256,9 +256,13 @@ def _for_sizes(
         hint = nearest_size(missing, words.size_names)
         return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
     start = only.end()
-    reading = read_line(text[start:], lambda at, length: place_of(start + at, length), words)
+
+    def place_behind(at: int, length: int) -> Span:
+        return place_of(start + at, length)
+
+    reading = read_line(text[start:], place_behind, words)
     if reading.line is None and 1 < len(places) < len(words.size_names):
-        reading = _read_padded(text[start:], places, lambda at, length: place_of(start + at, length), words) or reading
+        reading = _read_padded(text[start:], places, place_behind, words) or reading
     if reading.line is None:
         return reading
     return LineReading(line=replace(reading.line, only=places))

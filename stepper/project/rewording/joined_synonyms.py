@@ -103,7 +103,7 @@ JOINED: tuple[Synonym, ...] = (
     row("g", r"\bg\.?\s?st\b\.?(?=\s|,|;|$)", "garter st", "Work 4 rows in g st."),
     row(
         "*",
-        rf"\bin\s+\*\s*(k\s?\d+\s*,\s*p\s?\d+)\s*\*\s*(?=rib)",
+        r"\bin\s+\*\s*(k\s?\d+\s*,\s*p\s?\d+)\s*\*\s*(?=rib)",
         r"in \1 ",
         "Work 4 rnds in *k1, p1* rib.",
     ),
@@ -137,7 +137,7 @@ JOINED: tuple[Synonym, ...] = (
     # --- repeats ---
     row(
         "rep",
-        rf"\b(rep(?:eat)?)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\b",
+        r"\b(rep(?:eat)?)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\b",
         r"\1 \3 \2",
         "Rep 1st row 5 times more.",
     ),
@@ -149,7 +149,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "then",
-        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:rep(?:eat)?\s+)?((?:[a-z]+\s+)?(?:dec|inc)\s+(?:rnd|round|row)\s+(?:on\s+)?(?:every|each)\b)",
+        r"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:rep(?:eat)?\s+)?((?:[a-z]+\s+)?(?:dec|inc)\s+(?:rnd|round|row)\s+(?:on\s+)?(?:every|each)\b)",
         r"\1. rep \2",
         "Rep last 2 rnds twice more, then dec rnd every rnd until 12 sts rem.",
     ),
