@@ -28,7 +28,7 @@ from stepper.project.duration import (
     UntilLike,
     UntilRows,
 )
-from stepper.project.instructions import Ended, Going, WorkRounds
+from stepper.project.instructions import Going, WorkRounds
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
 
@@ -261,35 +261,6 @@ def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
     return isinstance(duration, UntilBetween) and duration.wraps
 
 
-def end_with(instruction: Ended, needles: Needles) -> None:
-    """Check where the rounds of a line end; a repeat to a count goes on to there if no count changes."""
-    if needles.counting.lost or not needles.drafts:
-        return
-    cycle, following = needles.last.repeated
-    may_go_on = bool(cycle) and needles.last.counted == len(needles.drafts)
-    before, findings = needles.count, len(needles.findings)
-    for more in range(len(cycle) if may_go_on else 1):
-        if _ends_so(instruction, cycle, (following + more - 1) % max(1, len(cycle)), needles):
-            return
-        if may_go_on and more + 1 < len(cycle):
-            work_template(cycle[(following + more) % len(cycle)], needles)
-        if needles.count != before or len(needles.findings) > findings:
-            break
-    told = f"the rounds of the line end with a {needles.drafts[-1].side} row." if needles.flat else ""
-    needles.report(instruction.place, told or "the rounds of the line end with another one.")
-
-
-def _ends_so(instruction: Ended, cycle: tuple[Template, ...], at: int, needles: Needles) -> bool:
-    """Return whether the last round is the one that a line names; `at` is its place in the repeat."""
-    if instruction.number is not None:
-        wanted = instruction.number.of(needles.size)
-        return bool(cycle) and list(_numbers_of(cycle, needles))[at] == wanted
-    side = {"k": "RS", "p": "WS"}.get(instruction.side, instruction.side)
-    if instruction.side in ("k", "p") and ground(needles) not in ("plain", ""):
-        return False
-    return needles.flat and needles.drafts[-1].side == side
-
-
 def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:
     """Return the stitches that a repeat ends by: all, or between two markers or wraps; None, reported."""
     if isinstance(duration, UntilCount):
@@ -376,7 +347,7 @@ def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
-def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
+def numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
     """Return the numbers of the rounds of a cycle as printed, or from 1 if they have none."""
     if all(template.chart_round for template in cycle):
         return [template.chart_round for template in cycle]
@@ -389,7 +360,7 @@ def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[i
 
 def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> bool:
     """Return whether the round that a line ends with is one of those repeated; report it if not."""
-    numbers = _numbers_of(cycle, needles) if duration.ending is not None else ()
+    numbers = numbers_of(cycle, needles) if duration.ending is not None else ()
     if duration.ending is None or duration.ending in numbers:
         return True
     needles.report(
@@ -425,7 +396,7 @@ def _ended(
     Rounded to a whole number first and to the side asked for after that, 71.5 rows would become 73.
     """
     if duration.ending is not None and len(cycle) > 1:
-        wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
+        wanted = (numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
         return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
     if duration.ending_side and needles.flat and needles.project.spacing is None:
         rounds = half_up(exact)  # as plans did before, for a journal knitted then

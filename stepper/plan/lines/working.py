@@ -19,8 +19,9 @@ from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.fabric.new_beginning import stop_short
 from stepper.plan.lines.chart_work import work_chart
-from stepper.plan.lines.durations import cycle_of, end_with, go_on_in, last_for, times_in_words, work_even
+from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.edge_shaping import work_at_edge
+from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle

@@ -189,8 +189,6 @@ class Established:
     """What was assumed to tell them, until the knitter is told."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
-    doubt: str = ""
-    """What was assumed to tell them, until the knitter is told."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
