@@ -148,15 +148,13 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
     needles.markers = tuple(
         place + sum(1 for position in positions if position <= place) * adds for place in needles.markers
     )
-    if not instruction.stitch and after != before and not needles.checking and ground(needles) == "pattern":
-        told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps the fabric.'
-        needles.warn(instruction.place, told)
     patterned = instruction.stitch == "pattern" and not needles.checking
     if patterned:
         worked = _in_pattern(instruction, phrase, needles)
         if worked is None:
             return True
         phrase = worked
+    open_ = not instruction.stitch and after != before and ground(needles) == "pattern"
     needles.emit(
         purl_instead(phrase) if instruction.stitch == "p" else phrase,
         after,
@@ -165,6 +163,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         shaping=positions,
         altered=moved_by,
     )
+    needles.last.plain_change = instruction.place if open_ else None
     return True
 
 

@@ -131,6 +131,8 @@ class LastWorked:
     """Index after the last draft that a repeat "until 48 sts rem" came to; 0 for none."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
+    plain_change: Span | None = None
+    """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 

@@ -197,6 +197,7 @@ class Needles:
             self.joined = False
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
+        self._tell_plain_change(draft)
         self.section.label = None
         self.remarks = []
         self.short_rows.gap = None
@@ -207,6 +208,16 @@ class Needles:
         if len(self.drafts) > MOST_ROUNDS:
             place = Span(line=max(1, self.line.number), column=1)
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
+
+    def _tell_plain_change(self, draft: DraftRound) -> None:
+        """Tell the knitter of a round knitted plain for its changes, if knit and purl go on behind it.
+
+        A chart behind it is another fabric, and the plain round the way to it.
+        """
+        place, self.last.plain_change = self.last.plain_change, None
+        if place is not None and draft.chart is None and {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
+            told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
+            self.warn(place, told)
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""
