@@ -215,7 +215,9 @@ class Needles:
         A chart behind it is another fabric, and the plain round the way to it.
         """
         place, self.last.plain_change = self.last.plain_change, None
-        if place is not None and draft.chart is None and {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
+        if place is None or draft.chart is not None:
+            return
+        if {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
             told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
             self.warn(place, told)
 
