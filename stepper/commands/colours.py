@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
@@ -22,10 +23,16 @@ from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.project_file import load_project
+from stepper.sitting.folding import print_folded
 
 PIPED_COLUMNS = 92
 """Columns to fill if the output does not go to a terminal."""
+
+
+EXAMPLES = (
+    ("stepper colours garment.yaml", "which yarns vanish beside each other"),
+    ("stepper colours garment.yaml --picture colours.png", "the charts as other eyes see them, as a picture"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -49,7 +56,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or the picture cannot be written.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file)
     found = compare_colours(loaded.project, loaded.plan)
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
@@ -58,10 +65,9 @@ def run(args: argparse.Namespace) -> int:
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    for line in _lines(found):
-        print(line)
+    print_folded(_lines(found))
     if args.picture is not None:
-        print(f"\nThe picture is in {args.picture}.")
+        print_folded(["", f"The picture is in {args.picture}."])
     return 0
 
 

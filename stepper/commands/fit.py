@@ -16,10 +16,19 @@ from stepper.report.fit_report import FitReport, fit_document, report_fit
 from stepper.report.fit_table import ROWS, PresentChoice, table_lines
 from stepper.report.ranking import find_nearest, find_present
 from stepper.report.yoke_picture import draw_yoke_of
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.project_file import PrintedSizes, load_sizes
 
 REFUSED = 3
 """Number of blends that cannot be knitted to list with their reason, unless all are asked for."""
+
+
+EXAMPLES = (
+    ("stepper fit garment.yaml", "what it will measure, and the ten choices nearest to the ease wanted"),
+    ("stepper fit garment.yaml --all", "every choice, and why others cannot be knitted"),
+    ("stepper fit garment.yaml --picture yoke.svg", "the yoke's width against its depth, drawn"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -48,16 +57,16 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read.
     """
-    sized = load_sizes(args.file)
-    tried = tuple(blends(sized.project, sized.readings))
-    found = report_fit(sized.project, sized.plan, tried)
+    with patience(f"Trying every pair of sizes of {args.file.name}"):
+        sized = load_sizes(args.file)
+        tried = tuple(blends(sized.project, sized.readings))
+        found = report_fit(sized.project, sized.plan, tried)
     if args.picture is not None:
         _draw(args.picture, sized, tried)
     if args.json:
         print(json.dumps({**fit_document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
         return 0
-    for line in _text(found, sized.trouble, everything=args.all):
-        print(line)
+    print_folded(_text(found, sized.trouble, everything=args.all))
     return 0
 
 

@@ -14,11 +14,13 @@ from stepper.session.events import Event
 from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.front_end import FrontEnd, SittingView
-from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installed
+from stepper.sitting.installation import how_to_install
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, why_not_installed
+from stepper.sitting.patience import patience
 from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
-from stepper.sitting.recognisers import FilmSwitch, hear_recording
+from stepper.sitting.recognisers import NONE_HERE, FilmSwitch, hear_recording
 from stepper.sitting.session_journal import EventKeeper, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
@@ -65,7 +67,8 @@ def hold_sitting(
     film = FilmSwitch(mine.hearing.address)
     recording = None
     if options.recording is not None and not options.deaf:
-        recording = hear_recording(options.recording, loaded.plan, film, mine)
+        with patience("Loading the ears", lasting=True):
+            recording = hear_recording(options.recording, loaded.plan, film, mine)
     why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
     with ExitStack() as stack:
         speaker, why_no_voice = _open_voice(front_end, mine, mute=options.mute)
@@ -99,9 +102,11 @@ def hold_sitting(
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
                 ears.callback(_open_ears(loaded, front_end, speaker, mine, film).close)
-            elif why_no_ears == NOT_INSTALLED and options.listen:
-                reason = f"Nothing is heard, since {NOT_INSTALLED}; the session goes on by typed cues."
+            elif why_no_ears in (NOT_INSTALLED, NONE_HERE) and options.listen:
+                reason = f"Nothing is heard, since {why_no_ears}; the session goes on by typed cues."
                 front_end.report_ears(False, reason)
+                if why_no_ears == NOT_INSTALLED:
+                    front_end.report_ears(False, f"To install it: {how_to_install('ears')}")
             front_end.run(recording)
         front_end.close()
         if speaker is not None:
@@ -127,8 +132,9 @@ def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions
     """Return why nothing is heard when the sitting begins."""
     if options.deaf:
         return "closed by --deaf"
-    if not are_ears_installed():
-        return NOT_INSTALLED
+    missing = why_not_installed()
+    if missing:
+        return missing
     listens = options.listen or (front_end.listens_by_itself and mine.hearing.listen)
     return GETTING_READY if listens else "closed in the settings"
 
