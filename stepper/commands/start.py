@@ -9,12 +9,12 @@ from pathlib import Path
 from stepper.commands.error_text import error_text
 from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
-from stepper.project.asked import QUESTIONS, default_of, first_file
 from stepper.project.missing_file import name_missing
-from stepper.project.pasted import MARK, take_apart
-from stepper.project.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
+from stepper.project.page.asked import QUESTIONS, default_of, first_file
+from stepper.project.page.pasted import MARK, take_apart
+from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
+from stepper.project.page.written import WrittenFile, write_file
 from stepper.project.source import MAX_BYTES
-from stepper.project.written import WrittenFile, written
 from stepper.sitting.folding import print_folded, terminal_columns
 from stepper.sitting.patience import patience
 
@@ -127,7 +127,7 @@ def _decoded(raw: bytes) -> str:
 
 def _from_text(path: Path, text: str) -> None:
     with patience("Reading the pattern"):
-        made = written(take_apart(text))
+        made = write_file(take_apart(text))
     _save(path, made.text)
     print_folded(_summary(path, made).split("\n"))
     print_folded(_checked(path).split("\n"))
