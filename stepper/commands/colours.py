@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import json
 import os
-import shutil
 import sys
 from collections.abc import Iterator
 from dataclasses import asdict, replace
@@ -23,9 +22,9 @@ from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.folding import print_folded
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns
 
-PIPED_COLUMNS = 92
+PIPED_COLUMNS = 80
 """Columns to fill if the output does not go to a terminal."""
 
 
@@ -65,7 +64,7 @@ def run(args: argparse.Namespace) -> int:
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    print_folded(_lines(found))
+    print_folded(_lines(found), otherwise=PROSE_COLUMNS)
     if args.picture is not None:
         print_folded(["", f"The picture is in {args.picture}."])
     return 0
@@ -83,7 +82,7 @@ def _lines(found: Colours) -> Iterator[str]:
         encoding=sys.stdout.encoding or "",
         windows=sys.platform == "win32",
     ).depth
-    columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
+    columns = terminal_columns(sys.stdout) or PIPED_COLUMNS
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)
     yield ""

@@ -11,8 +11,10 @@ from stepper.commands.parser import Examples, HelpfulParser
 class Command(Protocol):
     """A module that is a command."""
 
-    EXAMPLES: Examples
-    """Command lines for its help, each with what it does."""
+    @property
+    def EXAMPLES(self) -> Examples:  # noqa: N802 - a constant of the module
+        """Command lines for its help, each with what it does."""
+        ...
 
     def add_arguments(self, parser: HelpfulParser) -> None:
         """Declare what the command takes."""

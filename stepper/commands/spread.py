@@ -87,7 +87,8 @@ def run(args: argparse.Namespace) -> int:
     counts = read_counts(args.counts)
     if counts is None:
         typed = " ".join(args.counts)
-        args.parser.error(f'two counts are needed, as in "204 to 240"; "{typed}" is not understood')
+        parser: argparse.ArgumentParser = args.parser
+        parser.error(f'two counts are needed, as in "204 to 240"; "{typed}" is not understood')
     before, after = counts
     if before < 1 or after < 0:
         raise ProjectError(f"Stitches are counted from 1 up (got {before} to {after}).")

@@ -27,7 +27,7 @@ from stepper.report.leftovers import (
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
 from stepper.sitting.clock import now
-from stepper.sitting.folding import print_folded
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded
 from stepper.sitting.project_file import LoadedProject
 from stepper.store.location import journal_path
 from stepper.store.reader import journal_exists
@@ -71,7 +71,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print(json.dumps(_document(plan, rows, remnants), ensure_ascii=False))
         return 0
-    print_folded(yarn_lines(plan, rows, remnants))
+    print_folded(yarn_lines(plan, rows, remnants), otherwise=PROSE_COLUMNS)
     if args.keep:
         print_folded(["", f"What is left of {plural(len(left), 'yarn')} is kept in {beside}."])
     return 0

@@ -118,15 +118,13 @@ class _Scan:
             return True, (blamed, other)
         if self._goes_on(indent, number, level.indent if level is not None else block.under + STEP):
             return False, None
+        if level is not None:
+            return True, (number, level.first)
         following = self._following(number)
-        other = level.first if level is not None else following
-        if other is None or self._lines[other - 1].strip() == "":
-            return False, None
-        if level is None and _indent(self._lines[other - 1]) <= block.under:
+        if following is None or _indent(self._lines[following - 1]) <= block.under:
             return False, None  # the block is empty, which is another problem
-        if level is None:
-            block.level = _Level(indent=_indent(self._lines[other - 1]), first=other)
-        return True, (number, other)
+        block.level = _Level(indent=_indent(self._lines[following - 1]), first=following)
+        return True, (number, following)
 
     def _goes_on(self, indent: int, number: int, within: int) -> bool:
         """Return whether a line ends the block before it: a key or an item in step with others like it."""

@@ -102,11 +102,8 @@ def hold_sitting(
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
                 ears.callback(_open_ears(loaded, front_end, speaker, mine, film).close)
-            elif why_no_ears in (NOT_INSTALLED, NONE_HERE) and options.listen:
-                reason = f"Nothing is heard, since {why_no_ears}; the session goes on by typed cues."
-                front_end.report_ears(False, reason)
-                if why_no_ears == NOT_INSTALLED:
-                    front_end.report_ears(False, f"To install it: {how_to_install('ears')}")
+            elif options.listen:
+                _report_missing_ears(front_end, why_no_ears)
             front_end.run(recording)
         front_end.close()
         if speaker is not None:
@@ -137,6 +134,16 @@ def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions
         return missing
     listens = options.listen or (front_end.listens_by_itself and mine.hearing.listen)
     return GETTING_READY if listens else "closed in the settings"
+
+
+def _report_missing_ears(front_end: FrontEnd, why_no_ears: str) -> None:
+    """Say why nothing is heard though it was asked for, and what to type where that helps."""
+    if why_no_ears in (NOT_INSTALLED, NONE_HERE):
+        front_end.report_ears(
+            False, f"Nothing is heard, since {why_no_ears}; the session goes on by typed cues."
+        )
+    if why_no_ears == NOT_INSTALLED:
+        front_end.report_ears(False, f"To install it: {how_to_install('ears')}")
 
 
 def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[Speaker | None, str]:

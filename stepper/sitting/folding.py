@@ -15,9 +15,13 @@ from stepper.screen.rows import text_width
 
 NARROWEST = 20
 """Columns below which nothing is folded: a window so narrow is no longer read, only scrolled."""
+PROSE_COLUMNS = 80
+"""Width of a report that is read as a page, wherever it goes. Unit: columns."""
 _DEEPEST = 24
 _LEADING = re.compile(r"\s*(?:>?\s*\d+(?:-\d+)?[.:]?\s+|[-*]\s+)?")
 # What a line begins with that its continuation is to stand clear of: an indentation, a number, a bullet.
+_PAINT = re.compile(r"\x1b\[[0-9;]*m")
+# Colours take no columns; a row with any was laid out for the terminal already.
 
 
 class Output(Protocol):
@@ -57,7 +61,7 @@ def fold(line: str, columns: int | None) -> list[str]:
         At least one line. A word that is wider than the terminal stays whole on a line of its own. What
         follows the first is indented to where the text of the first begins, or by two columns more than it.
     """
-    if columns is None or columns < NARROWEST or text_width(line) <= columns:
+    if columns is None or columns < NARROWEST or text_width(_PAINT.sub("", line)) <= columns:
         return [line]
     leading = _LEADING.match(line)
     head = leading.group() if leading else ""
@@ -84,8 +88,13 @@ def write_folded(text: str, stream: Output) -> None:
     stream.flush()
 
 
-def print_folded(lines: Iterable[str]) -> None:
-    """Print lines on standard output, folded if that is a terminal; each is there at once."""
+def print_folded(lines: Iterable[str], *, otherwise: int | None = None) -> None:
+    """Print lines on standard output, folded if that is a terminal; each is there at once.
+
+    Args:
+        lines: What to print.
+        otherwise: Width at which to fold what goes elsewhere; None for no limit.
+    """
     columns = terminal_columns(sys.stdout)
-    for each in fold_all(lines, columns):
+    for each in fold_all(lines, columns or otherwise):
         print(each, flush=columns is not None)
