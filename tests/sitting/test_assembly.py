@@ -163,7 +163,7 @@ def test_why_nothing_is_heard_is_known_at_once(
     assert front_end.view.why_no_voice == "closed by --mute"
     assert bool(front_end.reports) == told
     if told:
-        assert any("To install it" in sentence for _, sentence in front_end.reports) == (why == NOT_INSTALLED)
+        assert any("To install it" in sentence for sentence in front_end.reports) == (why == NOT_INSTALLED)
 
 
 def test_the_test_speaks_the_protocol() -> None:
