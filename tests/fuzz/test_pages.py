@@ -17,4 +17,4 @@ def test_spoilt_files_and_pages_are_told_and_never_end_in_a_traceback(tmp_path: 
     for _ in range(INPUTS):
         bench.take(spoilt(chance.choice(seeds()), chance).encode("utf-8", errors="replace"))
     assert dict(bench.faults) == {}
-    assert bench.counts["plans"] and bench.counts["not read"] and bench.counts["pasted"]
+    assert min(bench.counts[kind] for kind in ("plans", "not read", "pasted")) > 0
