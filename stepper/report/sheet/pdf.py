@@ -1,7 +1,7 @@
-"""The sheet as a PDF, made without a browser; the same blocks as on the page, more plainly laid out. No I/O.
+"""The sheet as a PDF, made without a browser; the same blocks as on the page, more plainly laid out.
 
-Letters are put into the file, so it prints the same everywhere and its words can be searched and copied: Latin with
-its accents, Greek and Cyrillic. Letters of other scripts are reported, not guessed.
+Letters are put into the file, so it prints the same everywhere and its words can be searched and copied:
+Latin with its accents, Greek and Cyrillic. Letters of other scripts are reported, not guessed.
 """
 
 from __future__ import annotations
@@ -10,8 +10,6 @@ import io
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, assert_never
-
-from reportlab.pdfgen.canvas import Canvas
 
 from stepper.report.sheet.blocks import Block, Bullets, Gallery, Grid, Heading, RoundTable, Terms, Words
 from stepper.report.sheet.pdf_pictures import lay_gallery
@@ -53,14 +51,19 @@ def write_pdf(blocks: Sequence[Block], *, title: str, size: str = "A4") -> PdfSh
         blocks: What stands on it.
         title: Of the garment, for the foot of every page.
         size: Name of the paper, of `SIZES_MM`.
+
+    Raises:
+        ImportError: A package that writes PDFs is missing.
     """
+    from reportlab.pdfgen.canvas import Canvas
+
     load_typeface()
     wide, high = (each * MM for each in SIZES_MM[size])
     room = wide - 2 * _SIDE
     strips = [strip for block in blocks for strip in _strips(block, room)]
     sheets = place_strips(strips, high - _TOP - _FOOT)
     held = io.BytesIO()
-    canvas = Canvas(held, pagesize=(wide, high), invariant=1, lang="en")
+    canvas = Canvas(held, pagesize=(wide, high), invariant=1, lang="en", initialFontName=PLAIN)
     canvas.setTitle(title)
     canvas.setCreator("stepper")
     for number, sheet in enumerate(sheets, start=1):
@@ -156,10 +159,7 @@ def _terms(block: Terms, room: float) -> Iterator[Strip]:
 
 
 def _grid(block: Grid, room: float) -> Iterator[Strip]:
-    columns = len(block.head)
-    first = room * (0.36 if columns > 3 else 0.4)
-    rest = (room - first) / (columns - 1)
-    edges = [first + rest * place for place in range(columns)]
+    edges = _edges(block, room)
     head = _grid_row(block.head, "", edges, room, 8.5, "#55514a")
     yield Strip(high=head.high, draw=head.draw, keeps=True)
     for row in block.rows:
@@ -171,8 +171,26 @@ def _grid(block: Grid, room: float) -> Iterator[Strip]:
         yield Strip(high=made.high, draw=made.draw, head=head)
 
 
+def _edges(block: Grid, room: float) -> list[float]:
+    """Return where the columns end: each as wide as it must be, with the same room between all."""
+    cells = [block.head, *(tuple(cell.text for cell in row) for row in block.rows)]
+    needed = [max(wide_of(row[place], PLAIN, _SIZE) for row in cells) for place in range(len(block.head))]
+    needed[0] = min(needed[0] + 6 * MM, room * 0.45)
+    between = max(0.0, (room - sum(needed)) / (len(needed) - 1))
+    edges = [needed[0]]
+    for each in needed[1:]:
+        edges.append(edges[-1] + between + each)
+    return edges
+
+
 def _grid_row(
-    cells: Sequence[str], swatch: str, edges: Sequence[float], room: float, size: float, ink: str, remark: str = ""
+    cells: Sequence[str],
+    swatch: str,
+    edges: Sequence[float],
+    room: float,
+    size: float,
+    ink: str,
+    remark: str = "",
 ) -> Strip:
     shift = 4.5 * MM if swatch else 0.0
     lines = break_lines([(cells[0], PLAIN)], size, edges[0] - shift)

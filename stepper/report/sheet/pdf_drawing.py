@@ -97,7 +97,9 @@ def _look_of(element: ElementTree.Element, above: _Look) -> _Look:
         fill=given.get("fill", look.fill),
         stroke=given.get("stroke", look.stroke),
         width=float(given.get("stroke-width", look.width)),
-        dash=tuple(map(float, given["stroke-dasharray"].split())) if "stroke-dasharray" in given else look.dash,
+        dash=tuple(map(float, given["stroke-dasharray"].split()))
+        if "stroke-dasharray" in given
+        else look.dash,
         size=float(given.get("font-size", look.size)),
     )
 

@@ -1,4 +1,5 @@
-"""Drawings on a PDF, side by side as far as they fit, with titles, captions and the signs of charts. No I/O."""
+"""Drawings on a PDF, side by side as far as they fit, with titles, captions and the signs of charts. No
+I/O."""
 
 from __future__ import annotations
 

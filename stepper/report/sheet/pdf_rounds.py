@@ -96,7 +96,7 @@ def _wide_boxes(row: RoundRow, block: RoundTable, room: float) -> Iterator[Strip
         ) -> None:  # fmt: skip
             canvas.setFillColor("#55514a")
             put_line(canvas, [(name, PLAIN)], left, top - 9.5, 8.5)
-            blank = ends and row.check is not None and len(boxes) < per_line - 2
+            blank = ends and row.check is not None
             _put_boxes(canvas, boxes, left + indent, top, per_line, blank=blank)
             if last:
                 _rule(canvas, left, top - _TALL - 1.0 * MM, room)
@@ -117,7 +117,7 @@ def _put_boxes(
         canvas.setFillColor("#55514a")
         canvas.setFont(PLAIN, 7)
         canvas.drawCentredString(x + _BOX / 2, y + _TALL / 2 - 2.4, str(box.number))
-    if blank and len(boxes) % per_line:
+    if blank and 0 < len(boxes) % per_line <= per_line - 2:
         x = left + len(boxes) % per_line * _STEP + 1 * MM
         y = top - (len(boxes) - 1) // per_line * (_TALL + 0.4 * MM) - _TALL
         canvas.line(x, y, x + 10 * MM, y)

@@ -1,4 +1,4 @@
-"""Strips of a page: how text is broken into lines, and how strips are placed on sheets. No I/O.
+"""Strips of a page: how text is broken into lines, and how strips are placed on sheets. Reads the typeface.
 
 A strip is as wide as the sheet between its margins and is never cut. All lengths are in points.
 """
@@ -9,9 +9,6 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from importlib.resources import files
 from typing import Any, Final
-
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
 
 MM: Final = 72 / 25.4
 """A millimetre. Unit: pt."""
@@ -50,7 +47,15 @@ class Sheet:
 
 
 def load_typeface() -> None:
-    """Make the typeface known; it comes with a package and is put into every PDF."""
+    """Make the typeface known; it comes with a package and is put into every PDF.
+
+    Raises:
+        ImportError: A package is missing.
+    """
+    # Loaded here, as everywhere in these modules: only who asks for a PDF waits for the library.
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+
     for name, file in _FILES.items():
         if name not in pdfmetrics.getRegisteredFontNames():
             path = files("font_source_sans_pro").joinpath("files", file)
@@ -59,13 +64,17 @@ def load_typeface() -> None:
 
 def find_missing(text: str) -> str:
     """Return the letters of a text that the typeface does not have, each once."""
+    from reportlab.pdfbase import pdfmetrics
+
     known = pdfmetrics.getFont(PLAIN).face.charToGlyph
     return "".join(sorted({sign for sign in text if sign > " " and ord(sign) not in known}))
 
 
 def wide_of(text: str, font: str, size: float) -> float:
     """Return how wide words are."""
-    return float(pdfmetrics.stringWidth(text, font, size))
+    from reportlab.pdfbase.pdfmetrics import stringWidth
+
+    return float(stringWidth(text, font, size))
 
 
 def break_lines(spans: Iterable[Span], size: float, wide: float) -> list[list[Span]]:
