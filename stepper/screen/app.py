@@ -19,8 +19,8 @@ from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
-from stepper.screen.journal_page import find_marked
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.pages.journal_page import find_marked
 from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals

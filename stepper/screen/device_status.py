@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from stepper.screen.count_badge import draw_badge
+from stepper.screen.pages.count_badge import draw_badge
 from stepper.screen.rows import Row, Span, clean, flow_facts
 from stepper.screen.style import Badge, Depth
 

@@ -15,10 +15,10 @@ from typing import Final, NamedTuple
 
 from stepper.craft.colour import Rgb
 from stepper.plan.yoke import yoke_of
-from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course
 from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.rows import Row, Span, join_spans, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour

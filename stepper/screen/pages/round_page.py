@@ -9,13 +9,14 @@ from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
 from stepper.plan.strand_remarks import catches_of
-from stepper.screen.ahead import draw_progress, find_next_shaping, list_facts, say_duration
-from stepper.screen.bottom_row import draw_bottom_row
-from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
 from stepper.screen.device_status import describe_heard, draw_devices
 from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.numerals import Scale, draw_numeral
-from stepper.screen.ribbon import draw_ribbon
+from stepper.screen.pages.ahead import draw_progress, find_next_shaping, list_facts, say_duration
+from stepper.screen.pages.bottom_row import draw_bottom_row
+from stepper.screen.pages.count_badge import count_expected, draw_badge, draw_verdict
+from stepper.screen.pages.ribbon import draw_ribbon
+from stepper.screen.pages.strip import draw_strip, part_in_hand, place_within
 from stepper.screen.rows import (
     Row,
     Span,
@@ -30,7 +31,6 @@ from stepper.screen.rows import (
     wrap,
 )
 from stepper.screen.scene import Scene
-from stepper.screen.strip import draw_strip, part_in_hand, place_within
 from stepper.screen.style import BOLD, Badge, Terminal
 from stepper.session.count_timing import pace_of
 

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.numerals import Scale
-from stepper.screen.round_page import draw_round_page, scale_for
+from stepper.screen.pages.round_page import draw_round_page, scale_for
 from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, SIZES, Desk, terminal

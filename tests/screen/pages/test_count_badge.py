@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.resuming import PlaceChoice
-from stepper.screen.count_badge import count_expected, draw_verdict, judge_count
+from stepper.screen.pages.count_badge import count_expected, draw_verdict, judge_count
 from stepper.screen.rows import text_of
 from stepper.screen.style import Badge, Depth
 from stepper.screen.ui_state import pick_number_cue

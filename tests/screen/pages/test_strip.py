@@ -5,8 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.screen.course import course_of
+from stepper.screen.pages.strip import draw_strip, part_in_hand, place_within, window_of
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.strip import draw_strip, part_in_hand, place_within, window_of
 from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
 from tests.screen.scenes import garment, terminal, yarns

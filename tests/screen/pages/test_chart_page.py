@@ -1,7 +1,7 @@
 from __future__ import annotations
 
-from stepper.screen.chart_page import draw_chart_page, middle_of
 from stepper.screen.course import course_of
+from stepper.screen.pages.chart_page import draw_chart_page, middle_of
 from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, garment, terminal
 

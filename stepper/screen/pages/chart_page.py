@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from stepper.language.places import sentence_case
-from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.cells import draw_square, draw_squares, is_turned
 from stepper.screen.course import Course
 from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.rows import Row, Span, join_spans, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Terminal
