@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
+from stepper.screen.asked import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
@@ -27,6 +28,7 @@ from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
 from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade_typed, paste_text, press_key, turn_to
 from stepper.session.cues import Cue, Enough, View
+from stepper.session.machine import Session
 
 if TYPE_CHECKING:
     from prompt_toolkit.application import Application
@@ -52,6 +54,7 @@ class Screen:
         self._why_no_ears = surroundings.why_no_ears
         self._course: Course | None = None
         self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
+        self._asked: tuple[tuple[int, Plan] | None, Asked] = (None, NOTHING_ASKED)
         self._sitting: Sitting | None = None
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
@@ -194,6 +197,7 @@ class Screen:
             ui=ui,
             yarns=self._around.yarns,
             devices=self._devices(asleep=session.state.asleep),
+            asked=self._find_asked(session),
             told=self._told,
             history=self._entries() if ui.page is Page.JOURNAL else (),
             own_words=self._around.own_words,
@@ -288,6 +292,14 @@ class Screen:
         if self._course is None or self._course.plan is not plan:
             self._course = course_of(plan)
         return self._course
+
+    def _find_asked(self, session: Session) -> Asked:
+        """Find what is asked, once for each event."""
+        known, asked = self._asked
+        if known is None or known[0] != session.state.seq or known[1] is not session.plan:
+            asked = find_asked(session.plan, session.state)
+            self._asked = ((session.state.seq, session.plan), asked)
+        return asked
 
     def _entries(self) -> tuple[LogEntry, ...]:
         assert self._sitting is not None

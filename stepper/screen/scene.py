@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
+from stepper.screen.asked import NOTHING_ASKED, Asked
 from stepper.screen.course import Course
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
@@ -23,6 +24,8 @@ class Scene:
     ui: UIState = field(default_factory=UIState)
     yarns: Yarns = NO_YARNS
     devices: DeviceStatus = field(default_factory=DeviceStatus)
+    asked: Asked = NOTHING_ASKED
+    """What is asked and still open."""
     told: tuple[str, ...] = ()
     """The answer to the last cue, without the step itself, which is shown anyway."""
     history: tuple[LogEntry, ...] = ()

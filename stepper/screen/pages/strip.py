@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Round
-from stepper.screen.cells import draw_square, draw_squares, is_turned, repetition_at
+from stepper.screen.cells import draw_square, draw_squares, is_turned
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
@@ -158,20 +158,3 @@ def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal
         sign = line if first <= stitch < end else " "
         columns.append(sign * (square - 1) + (marker if stitch in marks and stitch else sign))
     return (Span(" "), Span("".join(columns), BOLD))
-
-
-def place_within(course: Course, state: State) -> str:
-    """Say the place in the round by repeats and markers: "repeat 8 of 41, marker 2 in 14"."""
-    place = state.place
-    if place.index >= len(course.rounds):
-        return ""
-    round_ = course.rounds[place.index]
-    said = []
-    repeat = repetition_at(round_, place.stitch)
-    if repeat is not None:
-        said.append(f"repeat {repeat.number} of {repeat.of}")
-    marks = markers_in(round_)
-    ahead = [mark for mark in marks if mark > place.stitch]
-    if ahead:
-        said.append(f"marker {marks.index(ahead[0]) + 1} in {ahead[0] - place.stitch}")
-    return ", ".join(said)
