@@ -16,13 +16,13 @@ from dataclasses import dataclass, field, replace
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.plan.absorb import Mend
 from stepper.plan.model import Plan
+from stepper.plan.under_way.absorb import Mend
 from stepper.session.cues import Choose, Count, Cue, Next, Remedies, Saw, SectionCount
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect, Refuse, TellStep
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import AskAgain, TellLadder
-from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Seen, State, Verified
 from tests import fabric, hunt
@@ -442,7 +442,7 @@ def loops_before(knitting: fabric.Knitting, kind: str) -> int:
 def a_stitch_more(knitting: Mender) -> Remedy:
     """Give a way that no one should take: to make a stitch in the next round, whatever is wrong."""
     place = knitting.session.state.place
-    return costing(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
+    return cost_remedy(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
 
 
 def mend(whole: Piece, kind: str, knitter: str, dice: random.Random) -> Outcome | None:

@@ -12,10 +12,10 @@ from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
 from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import say_round
-from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
+from stepper.plan.stitches.abbreviate import in_its_yarn
 from stepper.sitting.project_file import LoadedProject, load_project
 
 

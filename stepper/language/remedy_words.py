@@ -14,8 +14,8 @@ from stepper.language.fault_words import LADDERED, ask_again, ask_stretch, look_
 from stepper.language.measures import plural
 from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
-from stepper.plan.absorb import Mend, made_good
 from stepper.plan.model import Plan, Round, Run
+from stepper.plan.under_way.absorb import Mend, made_good
 from stepper.session import effects
 from stepper.session.effects import Effect
 from stepper.session.fault.respond import TellOtherWays

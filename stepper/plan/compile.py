@@ -8,18 +8,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.alter import Altered, altered
-from stepper.plan.count_repairs import Righting
+from stepper.plan.alter import Altered, apply_rules
+from stepper.plan.checks.count_repairs import Righting
+from stepper.plan.checks.findings import cautions_of, problems_of
 from stepper.plan.course import Course
 from stepper.plan.drafts import Finding
-from stepper.plan.findings import cautions_of, problems_of
 from stepper.plan.finish import finish
-from stepper.plan.in_hand import Caches
+from stepper.plan.lines.short_row_method import tell_open_turn
 from stepper.plan.model import Plan
-from stepper.plan.needles import Needles
-from stepper.plan.round_sources import ChartRound, Choice
-from stepper.plan.short_row_method import tell_open_turn
-from stepper.plan.size_alone import AloneIn, LinesAlone, lines_alone
+from stepper.plan.state.in_hand import Caches
+from stepper.plan.state.needles import Needles
+from stepper.plan.state.size_alone import AloneIn, LinesAlone, lines_alone
+from stepper.plan.stitches.round_sources import ChartRound, Choice
 from stepper.project.model import Project
 from stepper.project.problems import Problem
 
@@ -195,7 +195,7 @@ def _work_garment(
     )
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     if knitted and own is None:
-        own = altered(project)
+        own = apply_rules(project)
     if own is not None:
         needles.alterations.marks = own.marks
         needles.project = own.project

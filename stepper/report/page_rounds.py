@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
+from stepper.plan.stitches.abbreviate import in_its_yarn
 from stepper.report.markup import tag, text
 
 MANY = 12

@@ -1,7 +1,7 @@
 """What is asked of the knitter and still open: the question itself, and how a fault can be mended.
 
-An answer to a cue is shown until the next cue; a question stays until it is answered. Working out what is known
-of a fault takes a while, so it is done once for each event and not for each redraw. No I/O.
+An answer to a cue is shown until the next cue; a question stays until it is answered. Working out what is
+known of a fault takes a while, so it is done once for each event and not for each redraw. No I/O.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from stepper.language.effect_words import tell_effect
 from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.plan.model import Plan
-from stepper.session.doubts import ask_back
+from stepper.session.counting.doubts import ask_back
 from stepper.session.effects import AskSections, Effect
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import AskAgain, ask_next

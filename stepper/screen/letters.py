@@ -1,8 +1,8 @@
 """Letters several lines high, so that what to do can be read across a room.
 
-Drawn for this program on a field seven places high: two for what rises above a small x, four for the x itself,
-one for what hangs below; capitals and figures are six high. Widths differ, so that words keep their shape. No
-two letters differ in fewer than two places. An eighth line parts the lines of text. No I/O.
+Drawn for this program on a field seven places high: two for what rises above a small x, four for the x
+itself, one for what hangs below; capitals and figures are six high. Widths differ, so that words keep their
+shape. Any two letters differ in at least two places. An eighth line parts the lines of text. No I/O.
 """
 
 from __future__ import annotations
@@ -205,7 +205,7 @@ def _width(text: str) -> int:
 
 @lru_cache(maxsize=512)
 def _places_of(line: str) -> tuple[str, ...]:
-    """Lay out a line of text as places, a row of the field each, with the line that parts it from the next."""
+    """Lay out a line of text as rows of places, the last of them the gap to the next line."""
     words = [_word(word) for word in line.split()]
     rows = [("." * _WORDS).join(word[at] for word in words) for at in range(HIGH)]
     return (*rows, "." * len(rows[0]))

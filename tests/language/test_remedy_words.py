@@ -6,9 +6,9 @@ import pytest
 
 from stepper.language.effect_words import tell_effect
 from stepper.language.remedy_words import LINES, name_remedy
-from stepper.plan.absorb import Mend
 from stepper.plan.model import Run
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.respace import Respacing
 from stepper.session import effects
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.respond import TellOtherWays

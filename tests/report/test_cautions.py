@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.blend import Blend, tried
+from stepper.plan.blend import Blend, try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
 from stepper.report.cautions import EDGE_STRETCH, find_cautions, find_unblended
@@ -25,7 +25,7 @@ def told_all(project: Project, size: int = 3) -> tuple[str, ...]:
     plan = compile_plan(replace(project, size=size, switches=())).plan
     assert plan is not None
     alone = [
-        (name, measure_garment(tried(project, at, at, "").rounds, project))
+        (name, measure_garment(try_sizes(project, at, at, "").rounds, project))
         for at, name in enumerate(project.sizes)
     ]
     return find_cautions(measure_garment(plan.rounds, project), plan.rounds, project, alone)
@@ -36,7 +36,7 @@ def cautions_of(name: str, **body: float) -> tuple[str, ...]:
     project, plan = read_garment(name)
     project = replace(project, body={**project.body, **body})
     alone = [
-        (size, measure_garment(tried(project, at, at, "").rounds, project))
+        (size, measure_garment(try_sizes(project, at, at, "").rounds, project))
         for at, size in enumerate(project.sizes)
     ]
     return find_cautions(measure_garment(plan.rounds, project), plan.rounds, project, alone)

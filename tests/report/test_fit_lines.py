@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.blend import blends, tried
+from stepper.plan.blend import blends, try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Switch
 from stepper.report.fit_lines import (
@@ -56,7 +56,7 @@ def test_measurements_stand_in_columns() -> None:
 def test_a_blend_is_named_with_its_spacing(size: int, then: int, words: str) -> None:
     """In words, as they are counted on the needle."""
     label = "Final increase" if size != then else ""
-    assert words in name_blend(tried(switchback(), size, then, label))
+    assert words in name_blend(try_sizes(switchback(), size, then, label))
 
 
 def test_a_blended_round_may_decrease_or_change_nothing() -> None:
@@ -64,7 +64,7 @@ def test_a_blended_round_may_decrease_or_change_nothing() -> None:
     project = switchback()
     where = project.sections[0].place
     project = replace(project, switches=(Switch(label="Final increase", size=0, place=where, reshape=True),))
-    blend = tried(project, 5, 0, "Final increase")
+    blend = try_sizes(project, 5, 0, "Final increase")
     assert describe_spacing(blend) == "255 to 228: 27 decreases 7 or 8 apart"
 
 
@@ -95,7 +95,7 @@ def test_two_sleeves_that_change_alike_are_told_once() -> None:
     project = switchback()
     plan = compile_plan(project).plan
     assert plan is not None
-    found = report_fit(project, plan, [tried(project, 3, 4, "Final increase")])
+    found = report_fit(project, plan, [try_sizes(project, 3, 4, "Final increase")])
     (told,) = [row for row in detail_lines(found.ranked[0], "cm") if "compared with now" in row]
     assert told.count("upper arm") == 1
     assert "each sleeve, upper arm +5.6 cm" in told  # 72 stitches instead of 60 at 21.5 to 10 cm

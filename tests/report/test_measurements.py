@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.blend import tried
+from stepper.plan.blend import try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
@@ -33,7 +33,7 @@ def measured(name: str) -> dict[str, Measurement]:
 def blended() -> tuple[Project, dict[str, Measurement]]:
     """Measure the scenario."""
     project = switchback()
-    blend = tried(project, 3, 1, "Final increase")
+    blend = try_sizes(project, 3, 1, "Final increase")
     return project, {line.name: line for line in measure_garment(blend.rounds, project)}
 
 
@@ -108,7 +108,7 @@ def test_mittens_and_shawls_have_no_yoke() -> None:
 def test_without_a_body_there_is_no_ease() -> None:
     """No figure is made up for a wearer who is not described."""
     project = replace(switchback(), body={})
-    blend = tried(project, 0, 0, "")
+    blend = try_sizes(project, 0, 0, "")
     assert all(line.ease_mm is None and line.word == "" for line in measure_garment(blend.rounds, project))
 
 

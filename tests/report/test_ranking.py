@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.blend import blends, tried
+from stepper.plan.blend import blends, try_sizes
 from stepper.project.model import Project, Switch
 from stepper.project.reader import read_project
 from stepper.report.measurements import measure_garment
@@ -26,8 +26,8 @@ from tests.plan.test_blend import switchback
 
 def alone(project: Project) -> tuple[RankedBlend, ...]:
     """Rank the six sizes, against the scenario as it is knitted."""
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
-    return rank_blends([tried(project, size, size, "") for size in range(6)], project, now)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
+    return rank_blends([try_sizes(project, size, size, "") for size in range(6)], project, now)
 
 
 def test_the_nearest_to_the_ease_wanted_comes_first() -> None:
@@ -43,8 +43,8 @@ def test_the_neck_counts_too() -> None:
     """Two blends with the same chest and arms differ by the neck they begin with: 42 cm wanted on 36 cm leads to the
     100 stitches of size 4, at 24 to 10 cm 41.7 cm."""
     project = replace(switchback(), wanted_ease={"neck": 60.0})
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
-    pairs = [tried(project, size, 4, "Final increase") for size in (0, 1, 2, 3, 5)]
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
+    pairs = [try_sizes(project, size, 4, "Final increase") for size in (0, 1, 2, 3, 5)]
     assert rank_blends(pairs, project, now)[0].blend.size == "4"
 
 
@@ -59,7 +59,7 @@ def test_chest_and_bust_are_one_wish() -> None:
 def test_without_a_body_nothing_is_measured_against_it() -> None:
     """No rank is made up for a wearer who is not described."""
     project = replace(switchback(), body={})
-    assert miss_of_ease(measure_garment(tried(project, 0, 0, "").rounds, project), project) is None
+    assert miss_of_ease(measure_garment(try_sizes(project, 0, 0, "").rounds, project), project) is None
 
 
 def test_a_hat_is_ranked_by_its_widest_part() -> None:
@@ -78,8 +78,8 @@ def test_the_change_at_each_line_is_the_difference_of_the_counts() -> None:
     Source: 44 stitches at 21.5 to 10 cm.
     """
     project = switchback()
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
-    (one,) = rank_blends([tried(project, 3, 4, "Final increase")], project, now)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
+    (one,) = rank_blends([try_sizes(project, 3, 4, "Final increase")], project, now)
     assert one.changes_mm["chest"] == pytest.approx(44 / 21.5 * 100)
     assert one.changes_mm["neck"] == 0
     assert one.changes_mm["Second increase"] == 0
@@ -88,8 +88,8 @@ def test_the_change_at_each_line_is_the_difference_of_the_counts() -> None:
 def test_what_still_divides_is_listed_with_its_repeats() -> None:
     """246 stitches are 41 cairns of 6; 164 and 44 are 41 and 11 ribs of 4."""
     project = switchback()
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
-    (one,) = rank_blends([tried(project, 3, 1, "Final increase")], project, now)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
+    (one,) = rank_blends([try_sizes(project, 3, 1, "Final increase")], project, now)
     found = {(each.name, each.stitches, each.times) for each in one.later}
     assert found == {("chart cairn", 6, 41), ("k2, p2 rib", 4, 41), ("k2, p2 rib", 4, 11)}
 
@@ -97,7 +97,7 @@ def test_what_still_divides_is_listed_with_its_repeats() -> None:
 def test_among_equals_no_switch_comes_first_and_then_the_least_crowded_round() -> None:
     """A round of 225 to 312 is more crowded than one of 255 to 312, which size 6 to 5 makes."""
     project = replace(switchback(), body={"bust": 880.0})
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
     found = [one for one in rank_blends(list(blends(project)), project, now) if one.blend.then == "5"]
     assert found[0].blend.label == ""
     crowded = [one.crowded for one in found[1:]]
@@ -110,7 +110,7 @@ def test_the_nearest_to_a_blend_that_fails_keeps_its_sizes_before_its_line() -> 
     project = switchback()
     where = project.sections[0].place
     asked = replace(project, size=5, switches=(Switch(label="Final increase", size=0, place=where),))
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
     near = find_nearest(asked, rank_blends(list(blends(project)), project, now))
     assert near is not None
     assert (near.blend.size, near.blend.then) == ("6", "1")
@@ -125,7 +125,7 @@ def test_the_order_is_by_what_she_asked_for_and_only_then_by_what_she_measured()
         ("bust", 60.0, False)
     ]
     assert [each.measure for each in find_other_wishes(project)] == ["neck"]
-    lines = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    lines = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
     assert miss_of_ease(lines, project) == pytest.approx(abs(164 / 21.5 * 100 - 880 - 60))
     free = replace(project, wanted_ease={})
     assert {each.measure for each in find_wishes(free)} == {"bust", "neck"}
@@ -141,7 +141,7 @@ def test_a_wish_without_a_measurement_ranks_nothing() -> None:
 def test_the_present_choice_is_found_among_what_can_be_knitted() -> None:
     """By its sizes and its line; the size alone where the blend fails; none with two switches."""
     project = switchback()
-    now = measure_garment(tried(project, 3, 1, "Final increase").rounds, project)
+    now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
     found = rank_blends(list(blends(project)), project, now)
     present = find_present(project, found, alone=False)
     assert present is not None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.plan.blend import tried
+from stepper.plan.blend import try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Project
 from stepper.report.drawing import Area, Drawing, Label, Path
@@ -16,7 +16,7 @@ def drawn(project: Project, trouble: str = "") -> Drawing:
     """Draw the sample."""
     plan = compile_plan(project if not trouble else replace(project, switches=())).plan
     assert plan is not None
-    alone = [tried(project, size, size, "") for size in range(6)]
+    alone = [try_sizes(project, size, size, "") for size in range(6)]
     drawing = draw_yoke_of(project, plan, alone, trouble=trouble)
     assert drawing is not None
     return drawing

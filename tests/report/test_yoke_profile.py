@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.blend import tried
+from stepper.plan.blend import try_sizes
 from stepper.report.yoke_profile import (
     collar_mm,
     find_tight_rounds,
@@ -18,7 +18,7 @@ from tests.garments import read_garment
 from tests.percentages import yoke_counts
 from tests.plan.test_blend import switchback
 
-ROUNDS = tried(switchback(), 3, 1, "Final increase").rounds
+ROUNDS = try_sizes(switchback(), 3, 1, "Final increase").rounds
 
 
 def test_a_yoke_is_followed_round_by_round_to_where_the_sleeves_part() -> None:

@@ -11,9 +11,9 @@ from stepper.screen.pages.count_badge import count_expected
 from stepper.screen.rows import Row, Span, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD
-from stepper.session.count_timing import pace_of
+from stepper.session.counting.count_timing import pace_of
+from stepper.session.counting.tally import markers_in
 from stepper.session.state import State
-from stepper.session.tally import markers_in
 
 _NARROW = 36
 """Columns below which words yield to figures."""

@@ -1,7 +1,7 @@
 """The page for a half-second glance: the round, what to do, the place in it, whether the count stands.
 
-What she must read is never cut: what to do, where she is, what is asked, and the keys. The step is as large as
-the window allows once that is placed; the numerals give way to it, and all else gives way to both. Where even
+What she must read is never cut: what to do, where she is, what is asked, and the keys. The step is as large
+as the window allows once that is placed; the numerals give way to it, and all else gives way to both. If even
 that is too much for the window, the text is turned page by page. No I/O.
 """
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import sentence_case
-from stepper.plan.strand_remarks import catches_of
+from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.screen.letters import enlarge
 from stepper.screen.pages.count_badge import draw_badge
 from stepper.screen.pages.strip import part_in_hand

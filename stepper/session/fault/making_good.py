@@ -12,16 +12,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
-from stepper.plan.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.plan.under_way.absorb import Mend, made_good, refit_round
+from stepper.plan.under_way.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.session.counting.tally import shaping_at, tally_stitches
 from stepper.session.fault.diagnosis import Likely, is_lone
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD, Cause, list_symptoms
-from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import shaping_at, tally_stitches
 
 MEND_STITCHES = 3.0
 """Plain stitches that making or losing one stitch by hand costs. Assumption; no source found."""
@@ -93,7 +93,7 @@ def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
         Its index; None if everything up to the bind-off can be worked with the count in hand.
     """
     for round_ in plan.rounds[_start(place) :]:
-        if round_.before == 0 or refitted(round_, off) is None:
+        if round_.before == 0 or refit_round(round_, off) is None:
             return round_.index if round_.before else None
     return None
 
@@ -115,7 +115,7 @@ def _goes_on(plan: Plan, now: Position, search: Search) -> bool:
     if not now.stitch or now.index >= len(plan.rounds):
         return True
     behind = search.found is not None and search.found[1] <= now.stitch
-    return behind or refitted(plan.rounds[now.index], search.difference) is not None
+    return behind or refit_round(plan.rounds[now.index], search.difference) is not None
 
 
 def _plain_round(
@@ -134,7 +134,7 @@ def _plain_round(
             mend = Mend(index=round_.index, stitch=spot, change=-off, origin=now.index)
             above = round_.index - causes[0].index - 1 if causes else 0
             cost = MEND_STITCHES * abs(off)
-            return costing(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=max(0, above))
+            return cost_remedy(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=max(0, above))
     return None
 
 
@@ -151,18 +151,18 @@ def _accepted(
         return None
     if by is None:
         mend = Mend(index=end, stitch=spot, change=-off, origin=now.index)
-        return costing(RemedyKind.ACCEPT, 1, now, mend=mend) if start < end else None
+        return cost_remedy(RemedyKind.ACCEPT, 1, now, mend=mend) if start < end else None
     shaped = plan.rounds[by]
     spread = Mend(index=by, stitch=spot, change=-off, origin=now.index, spread=True)
     cost = MEND_STITCHES * abs(off) + 1
     if is_even(shaped) and made_good(shaped, spread) is not None:
         # One change more or fewer is hardly any work; the wait for it is the cost.
-        return costing(RemedyKind.ACCEPT, cost, now, mend=spread, by=by)
+        return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=spread, by=by)
     spot = _spot(plan, fault, search, causes, shaped)
     if spot is None or search.found is None or _locked(shaped) or abs(off) > MOST_MENDED:
         return None
     mend = replace(spread, stitch=spot, spread=False)
-    return costing(RemedyKind.ACCEPT, cost, now, mend=mend, by=by) if made_good(shaped, mend) else None
+    return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=mend, by=by) if made_good(shaped, mend) else None
 
 
 def _end(plan: Plan, start: int) -> int:
@@ -276,4 +276,4 @@ def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Like
         return []
     respacing = Respacing.of(round_, places)
     place = Position(index=now.index, stitch=here.used + made * spread.change.change)
-    return [costing(RemedyKind.RESPACE, 1, place, respacing=respacing, made=made)]
+    return [cost_remedy(RemedyKind.RESPACE, 1, place, respacing=respacing, made=made)]

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import lifeline_before, why_count
+from stepper.session.counting.count_timing import lifeline_before, why_count
+from stepper.session.counting.tally import count_at, markers_in
 from stepper.session.cues import Cue
 from stepper.session.effects import (
     AskCount,
@@ -34,7 +35,6 @@ from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Asking, Position, Seen, State
-from stepper.session.tally import count_at, markers_in
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

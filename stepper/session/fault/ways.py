@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
-from stepper.plan.absorb import Mend
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.respace import Respacing
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.state import Position, Seen
 
@@ -32,8 +32,8 @@ class RemedyKind(StrEnum):
     TINK = "tink"
     """Undo stitches one by one, back to the fault."""
     ACCEPT = "accept"
-    """Go on; the rounds to come follow the count in hand (`stepper.plan.absorb`) until the next shaping
-    absorbs it, or to the bind-off."""
+    """Go on; the rounds to come follow the count in hand (`stepper.plan.under_way.absorb`) until the next
+    shaping absorbs it, or to the bind-off."""
     RIP = "rip"
     """Rip to the last lifeline or good count."""
 
@@ -95,7 +95,7 @@ class Remedy:
     """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 
 
-def costing(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
+def cost_remedy(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
     """Return a remedy from its cost in stitches, at the usual pace."""
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=round(stitches), minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
+from stepper.plan.under_way.absorb import apply_mends
 from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.inquiry import inquire
@@ -160,7 +160,7 @@ def test_the_shaping_takes_up_what_is_off() -> None:
     assert accept.mend is not None
     assert (accept.mend.origin, accept.mend.index, accept.mend.change) == (2, 3, 1)
     assert accept.mend.spread
-    assert len(absorbed(garment, [accept.mend]).rounds[3].shaping) == 22
+    assert len(apply_mends(garment, [accept.mend]).rounds[3].shaping) == 22
 
 
 def test_a_whole_repeat_is_gone_on_with() -> None:
@@ -200,7 +200,7 @@ def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
     assert find_exact_round(scarf, Position(index=4), -1) is None
     assert accept.mend is not None
     assert accept.mend.index == len(scarf.rounds)
-    assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
+    assert [each.before for each in apply_mends(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
 
 
 def test_a_lifeline_is_where_ripping_ends() -> None:
@@ -245,7 +245,7 @@ def test_in_a_chart_a_known_spot_is_made_good() -> None:
 
     assert accept.mend is not None
     assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
-    chart = absorbed(garment, [accept.mend]).rounds[4]
+    chart = apply_mends(garment, [accept.mend]).rounds[4]
     assert (chart.before, chart.after, len(chart.shaping)) == (245, 246, 1)
 
 
