@@ -2,7 +2,8 @@
 
 Drawn for this program on a field seven places high: two for what rises above a small x, four for the x
 itself, one for what hangs below; capitals and figures are six high. Widths differ, so that words keep their
-shape. Any two letters differ in at least two places. An eighth line parts the lines of text. No I/O.
+shape. Any two letters or figures differ in at least two places. An eighth line parts the lines of text. No
+I/O.
 """
 
 from __future__ import annotations
@@ -139,8 +140,8 @@ def _field(letter: str) -> tuple[str, ...] | None:
     known = LETTERS.get(_SAME.get(letter, letter))
     if known is not None:
         return known
-    base, *marks = unicodedata.normalize("NFD", letter)
-    drawn = LETTERS.get(base)
+    apart = unicodedata.normalize("NFD", letter)
+    marks, drawn = apart[1:], LETTERS.get(apart[0])
     if drawn is None or not marks or any(unicodedata.category(mark) != "Mn" for mark in marks):
         return None
     wide = len(drawn[0])
@@ -247,7 +248,7 @@ def enlarge(text: str, columns: int, rows: int, terminal: Terminal) -> list[Row]
     """Draw a text as large as there is room for.
 
     Args:
-        text: What to draw.
+        text: What to draw; its lines are run together if that makes it larger.
         columns: Room. Unit: columns.
         rows: Room. Unit: rows.
         terminal: What it is drawn on.
@@ -256,7 +257,10 @@ def enlarge(text: str, columns: int, rows: int, terminal: Terminal) -> list[Row]
         At most `rows` rows; None if there is no room for any size.
     """
     for lettering in letterings_for(terminal):
-        drawn = draw_letters(text, lettering, columns, terminal) if lettering.pitch <= rows else None
-        if drawn is not None and len(drawn) <= rows:
-            return drawn
+        if lettering.pitch > rows:
+            continue
+        for words in dict.fromkeys((text, text.replace("\n", " "))):
+            drawn = draw_letters(words, lettering, columns, terminal)
+            if drawn is not None and len(drawn) <= rows:
+                return drawn
     return None

@@ -10,6 +10,7 @@ from stepper.screen.asked import NOTHING_ASKED, Asked
 from stepper.screen.course import Course
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
+from stepper.screen.garment_record import NO_RECORD, GarmentRecord
 from stepper.screen.ui_state import UIState
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State
@@ -28,6 +29,8 @@ class Scene:
     """What is asked and still open."""
     told: tuple[str, ...] = ()
     """The answer to the last cue, without the step itself, which is shown anyway."""
+    record: GarmentRecord = NO_RECORD
+    """The making of the garment; told once it is finished."""
     history: tuple[LogEntry, ...] = ()
     """What happened, latest first, for the journal's page."""
     own_words: Mapping[str, str] = field(default_factory=dict)

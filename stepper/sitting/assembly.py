@@ -19,7 +19,7 @@ from stepper.sitting.ports import ConductorPorts, ConductorSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
 from stepper.sitting.recognisers import FilmSwitch, hear_recording
-from stepper.sitting.session_journal import EventKeeper, resume_session
+from stepper.sitting.session_journal import EventKeeper, read_events, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
@@ -90,9 +90,11 @@ def hold_sitting(
                 title=loaded.plan.title,
                 conductor=conductor,
                 history=lambda: read_latest_events(journal),
+                whole_history=lambda: read_events(journal),
                 speaker=speaker,
                 why_no_voice=why_no_voice,
                 why_no_ears=why_no_ears,
+                film=film,
             )
         )
         conductor.begin(taken.fingerprint, taken.changed)

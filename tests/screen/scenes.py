@@ -12,6 +12,7 @@ from stepper.screen.asked import find_asked
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import list_entries
+from stepper.screen.garment_record import record_garment
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal
 from stepper.screen.ui_state import UIState, press_key
@@ -134,6 +135,7 @@ class Desk:
             yarns=yarns(),
             devices=devices or DeviceStatus(),
             asked=find_asked(self.plan, self.state),
+            record=record_garment(self.events, self.plan),
             told=pick_answers(self.lines, self.conductor.session),
             history=list_entries(self.events, self.plan),
         )

@@ -27,6 +27,7 @@ _HINTS: Final = MappingProxyType(
         Page.YOKE: ("space next", "esc back to the round"),
     }
 )
+_FINISHED: Final = ("u undo", "o yoke", "d chart", "j journal", "n note", "q twice to stop", "? keys")
 
 
 def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1, 1)) -> Row:
@@ -46,6 +47,8 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
         mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
         return (Span(" "), mark, Span(" any other key goes on"))
     hints = _HINTS[ui.page]
+    if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
+        hints = _FINISHED
     if page[1] > 1:
         hints = (f"tab more, {page[0]} of {page[1]}", *hints)
     return _hints(hints, terminal.columns)

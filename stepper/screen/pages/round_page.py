@@ -77,8 +77,7 @@ def _spread_out(scene: Scene, terminal: Terminal) -> list[Row] | None:
     asked, beneath = _with_yarns(scene, terminal, asked)
     musts = [_head(scene, columns)], place[:1], asked, [draw_bottom_row(scene, terminal)]
     free = terminal.rows - sum(map(len, musts))
-    room = free - _reserve(scene, terminal)
-    figure = _figure(scene, terminal, step, room)
+    figure = _figure(scene, terminal, step, free - _reserve(scene, terminal), free)
     if len(figure) > free or any(row_width(row) > columns for row in figure):
         return None
     large_place = _large_place(scene, terminal)
@@ -120,14 +119,15 @@ def _reserve(scene: Scene, terminal: Terminal) -> int:
 _PRESSING = (Badge.ASKS, Badge.OFF)
 
 
-def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int) -> list[Row]:
+def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int, most: int) -> list[Row]:
     """Draw the numerals with what to do beside them, or under them on a narrow screen.
 
     Args:
         scene: What there is to show.
         terminal: The terminal to draw on.
         step: What to do.
-        rows: Room, if the step is written large. Unit: rows.
+        rows: Room that leaves some to everything else. Unit: rows.
+        most: Room in any case. Unit: rows.
     """
     round_, scale = _here(scene), scale_for(terminal)
     drawn = [
@@ -143,10 +143,10 @@ def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int) -> list
         text = [*draw_first(step, terminal, inner), *write_step(step, inner), *draw_minded(step, inner)]
         return [*narrow, *_indented(text)]
     counts = flow_facts(list_counts(scene, room), room)
-    others = [*draw_first(step, terminal, room), *draw_minded(step, room)]
-    text = draw_step(step, terminal, room, rows - len(others) - len(counts) - 1)
-    first = draw_first(step, terminal, room)
-    beside = [*first, *text, *draw_minded(step, room), (), *counts]
+    first, minded = draw_first(step, terminal, room), draw_minded(step, room)
+    taken = len(first) + len(minded) + len(counts) + 1
+    text = draw_step(step, terminal, room, rows - taken, most - taken)
+    beside = [*first, *text, *minded, (), *counts]
     above = max(0, (scale.rows - len(beside)) // 2) if scale is Scale.HUGE else 0
     return put_beside(drawn, [*[()] * above, *beside], at=side)
 

@@ -56,16 +56,19 @@ def draw_first(step: StepText, terminal: Terminal, columns: int) -> list[Row]:
     ]
 
 
-def draw_step(step: StepText, terminal: Terminal, columns: int, rows: int) -> list[Row]:
+def draw_step(step: StepText, terminal: Terminal, columns: int, rows: int, most: int) -> list[Row]:
     """Write the step as large as there is room for, or else in the terminal's own letters.
 
     Args:
         step: What to do.
         terminal: The terminal to draw on.
         columns: Room. Unit: columns.
-        rows: Room for large letters. Unit: rows.
+        rows: Room that leaves some to everything else. Unit: rows.
+        most: Room that may be taken if the step would not be large otherwise. Unit: rows.
     """
-    return enlarge("\n".join(step.clauses), columns, rows, terminal) or write_step(step, columns)
+    text = "\n".join(step.clauses)
+    large = enlarge(text, columns, rows, terminal) or enlarge(text, columns, most, terminal)
+    return large or write_step(step, columns)
 
 
 def write_step(step: StepText, columns: int) -> list[Row]:

@@ -1,8 +1,9 @@
 """The current round as a strip of a chart, with the rounds around it, right to left as knitted. No I/O.
 
-The stitches of the current step are underlined; finished rounds lie below, those to come above, both dimmed.
-If a round is wider than the screen, a window of it is shown that holds the step and what comes next. The
-rounds around it are aligned so that the stitches at the window's right edge stand on each other.
+What is worked is dimmed, what is still to come is bright, as on every page. The stitches of the current step
+are underlined and the one in hand is marked; finished rounds lie below, those to come above. If a round is
+wider than the screen, a window of it is shown that holds the step and what comes next. The rounds around it
+are aligned so that the stitches at the window's right edge stand on each other.
 """
 
 from __future__ import annotations
@@ -10,13 +11,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Round
-from stepper.screen.cells import draw_square, draw_squares, is_turned
+from stepper.screen.cells import Look, draw_square, draw_squares, is_turned, list_catches
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in, tally_stitches
-from stepper.session.state import State
+from stepper.session.state import Position, State
 from stepper.session.steps import StepPart, cut_into_steps, part_at, rest_of
 
 _LABEL = 5
@@ -25,7 +26,7 @@ _LABEL = 5
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Window:
-    """Which stitches of the current round are shown, counted from the chart's right edge."""
+    """Which stitches of a round are shown, counted from the chart's right edge."""
 
     first: int
     end: int
@@ -76,19 +77,43 @@ def draw_strip(
     part = part_in_hand(course, state)
     if part is None:
         return []
-    here = course.rounds[state.place.index]
+    here, place = course.rounds[state.place.index], state.place
     window = window_of(here, part, max(1, (terminal.columns - _LABEL - 2) // square))
+    wide = window.end - window.first
     around = rows - 2
     above = _above(course, here.index, window, around // 2)
     below = _below(course, here.index, window, around - len(above))
-    lines = [
-        _round(round_, first, window, yarns, terminal, square, here=False)
-        for round_, first in reversed(above)
-    ]
-    lines.append(_round(here, window.first, window, yarns, terminal, square, here=True))
-    lines.append(_underline(here, part, window, terminal, square))
-    lines += [_round(round_, first, window, yarns, terminal, square, here=False) for round_, first in below]
-    return lines
+
+    def drawn(round_: Round, first: int) -> Row:
+        shown = Window(first=max(0, first), end=max(0, first) + wide)
+        label = label_round(round_, place, blocks=terminal.blocks)
+        return (
+            Span(" "),
+            *draw_window(round_, shown, wide, place, yarns, terminal, square),
+            Span(" "),
+            label,
+        )
+
+    lines = [drawn(round_, first) for round_, first in reversed(above)]
+    lines += [drawn(here, window.first), (Span(" "), underline(here, part, window, terminal, square))]
+    return lines + [drawn(round_, first) for round_, first in below]
+
+
+def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = False) -> Span:
+    """Write the number of a round and whether it is done or in hand.
+
+    Args:
+        round_: The round.
+        place: Where the knitting stands.
+        blocks: Whether the terminal has signs beyond ASCII.
+        sides: Whether the side that faces is written too, if it is a row.
+    """
+    here = round_.index == place.index
+    mark = ("◂" if blocks else "<") if here else " "
+    if round_.index < place.index:
+        mark = "✓" if blocks else "="
+    side = f" {round_.side if round_.flat else '':2}" if sides else ""
+    return Span(f"{round_.number:>4}{side}{mark}", BOLD if here else PLAIN)
 
 
 def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
@@ -130,31 +155,59 @@ def _stitches_after(round_: Round, used: int) -> int:
     return place
 
 
-def _round(
-    round_: Round, first: int, window: Window, yarns: Yarns, terminal: Terminal, square: int, *, here: bool
+def draw_window(
+    round_: Round, window: Window, wide: int, place: Position, yarns: Yarns, terminal: Terminal, square: int
 ) -> Row:
-    """Draw one round through the window."""
-    shown = draw_squares(round_)[max(0, first) : max(0, first) + window.end - window.first]
-    depth = terminal.depth
-    looks = {each: draw_square(each, yarns, depth, square, here=here, dim=not here) for each in set(shown)}
-    cells = [looks[each] for each in reversed(shown)]
-    missing = (window.end - window.first - len(shown)) * square
-    pointer = ("◂" if terminal.blocks else "<") if here else " "
-    label = Span(f"{round_.number:>4}{pointer}", BOLD if here else PLAIN)
-    return (Span(" " * (missing + 1)), *join_spans(cells), Span(" "), label)
+    """Draw one round through a window.
+
+    Args:
+        round_: The round.
+        window: Which of its stitches.
+        wide: How many stitches there is room for; a shorter round stands at the right edge. Unit: stitches.
+        place: Where the knitting stands.
+        yarns: Their colours and signs.
+        terminal: The terminal to draw on.
+        square: How wide a stitch is. Range: 1 and up. Unit: columns.
+    """
+    shown = draw_squares(round_)[window.first : window.end]
+    total, turned = round_.progress, is_turned(round_)
+    marks = {total - mark if turned else mark for mark in markers_in(round_)} if square > 1 else set()
+    caught = list_catches(round_)
+    worked = total if round_.index < place.index else place.stitch if round_.index == place.index else 0
+    hand = place.stitch if round_.index == place.index else -1
+    looks: dict[object, Span] = {}
+    cells = []
+    for number, each in enumerate(shown, start=window.first):
+        at = total - 1 - number if turned else number
+        look = Look(
+            worked=at < worked, in_hand=at == hand, caught=number in caught, marker=number + 1 in marks
+        )
+        found = looks.get((each, look))
+        if found is None:
+            found = looks[each, look] = draw_square(each, yarns, terminal, square, look)
+        cells.append(found)
+    missing = (wide - len(shown)) * square
+    return (Span(" " * missing), *join_spans(reversed(cells)))
 
 
-def _underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Row:
-    """Mark the stitches of the step, and the markers of the round."""
-    first, end = part.start, part.end
-    total = round_.progress
+def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Span:
+    """Mark the stitches of the step, the one in hand, and the markers of the round.
+
+    Args:
+        round_: The round in hand.
+        part: What is left of the step.
+        window: The stitches shown.
+        terminal: The terminal to draw on.
+        square: How wide a stitch is. Unit: columns.
+    """
+    total, turned = round_.progress, is_turned(round_)
+    line, hand, marker = ("▔", "▴", "╵") if terminal.blocks else ("-", "^", "|")
     marks = set(markers_in(round_))
-    if is_turned(round_):
-        first, end = total - end, total - first
-        marks = {total - mark for mark in marks}
-    line, marker = ("▔", "╵") if terminal.blocks else ("^", "|")
     columns = []
     for stitch in range(window.end - 1, window.first - 1, -1):
-        sign = line if first <= stitch < end else " "
-        columns.append(sign * (square - 1) + (marker if stitch in marks and stitch else sign))
-    return (Span(" "), Span("".join(columns), BOLD))
+        at = total - 1 - stitch if turned else stitch
+        sign = line if part.start <= at < part.end else " "
+        edge = marker if (total - stitch - 1 if turned else stitch + 1) in marks else sign
+        sign = hand if at == part.start and part.end > part.start else sign
+        columns.append(f"{edge}{sign * (square - 1)}" if square > 1 else sign)
+    return Span("".join(columns), BOLD)
