@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.pages.count_badge import draw_badge
-from stepper.screen.rows import Row, Span, clean, flow_facts
+from stepper.screen.rows import Row, Span, clean, flow_facts, paragraph
 from stepper.screen.style import Badge, Depth
 
 ROOM_FOR_REASONS = 56
@@ -29,7 +29,8 @@ def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: b
     """
     signs = [*_ears(devices, depth, blocks=blocks), *_mouth(devices, depth, blocks=blocks)]
     if devices.news:
-        signs += _missing(devices, reasons=columns >= ROOM_FOR_REASONS)
+        missing = _missing(devices, reasons=columns >= ROOM_FOR_REASONS)
+        signs += [row for each in missing for row in paragraph(each, columns)]
     return flow_facts(signs, columns, gap=2)
 
 
@@ -54,16 +55,16 @@ def _mouth(devices: DeviceStatus, depth: Depth, *, blocks: bool) -> list[Row]:
     return [(Span("Voice on."),)] if devices.mouth is MouthState.QUIET else []
 
 
-def _missing(devices: DeviceStatus, *, reasons: bool) -> list[Row]:
+def _missing(devices: DeviceStatus, *, reasons: bool) -> list[str]:
     """Say what is missing, and why if there is room."""
     deaf, mute = devices.ears is EarsState.NONE, devices.mouth is MouthState.NONE
     if deaf and mute and not reasons:
-        return [(Span("No ears, no voice: keys alone."),)]
-    said: list[Row] = []
+        return ["No ears, no voice: keys alone."]
+    said: list[str] = []
     if deaf:
-        said.append((Span(f"No ears{_why(devices.why_no_ears, shown=reasons)}."),))
+        said.append(f"No ears{_why(devices.why_no_ears, shown=reasons)}.")
     if mute:
-        said.append((Span(f"No voice{_why(devices.why_no_mouth, shown=reasons)}."),))
+        said.append(f"No voice{_why(devices.why_no_mouth, shown=reasons)}.")
     return said
 
 

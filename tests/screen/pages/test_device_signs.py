@@ -51,12 +51,13 @@ def test_every_state_has_a_word_of_its_own() -> None:
     assert len(texts) == len(EarsState) * len(MouthState)
 
 
-def test_long_reasons_take_two_rows_and_none_is_too_wide() -> None:
-    """The reason is what helps."""
-    devices = DeviceStatus(why_no_ears="a reason as long as a row " * 2, why_no_mouth="another one " * 4)
+def test_a_long_reason_is_wrapped_and_never_cut() -> None:
+    """The reason is what helps, to its last word."""
+    devices = DeviceStatus(why_no_ears="a reason as long as a row " * 3 + "and its end", why_no_mouth="another one")
     rows = draw_devices(devices, Depth.NONE, 60, blocks=True)
 
-    assert len(rows) == 2
+    assert "and its end." in _text(devices, 60)
+    assert "another one." in _text(devices, 60)
     assert all(row_width(row) <= 60 for row in rows)
 
 
