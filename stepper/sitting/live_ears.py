@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from stepper.ears.deafness import Deafness
 from stepper.ears.known_voice import KnowingRecogniser, kept_voice
 from stepper.ears.speaker_embedding import SpeakerEncoder
+from stepper.ears.wordings import Reply
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
 from stepper.sitting.preferences import Preferences
@@ -46,6 +47,7 @@ class LiveEars:
         hear: Callable[[str, float], None],
         tell: Callable[[bool, str], None],
         is_addressed: Callable[[], bool] | None = None,
+        asked: Callable[[], frozenset[Reply]] = frozenset,
     ) -> None:
         """Get ready in a thread and listen there.
 
@@ -57,8 +59,9 @@ class LiveEars:
             tell: Called from a thread with whether the ears are open now and a sentence about it: that they
                 listen, which setting could not be followed, or why nothing is heard.
             is_addressed: Whether the address word is required now; if None, as the settings say.
+            asked: What one word may answer now.
         """
-        self._is_addressed = is_addressed
+        self._is_addressed, self._asked = is_addressed, asked
         self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
         self._settings = mine.hearing
         self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
@@ -84,7 +87,7 @@ class LiveEars:
 
     def _recogniser(self) -> Recogniser:
         """Load the recogniser, behind the check of her voice if one is enrolled."""
-        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
+        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed, self._asked)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 
