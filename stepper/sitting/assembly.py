@@ -75,15 +75,7 @@ def hold_sitting(
         taken = resume_session(loaded, journal, now())
         # The project text is kept before anything refers to its fingerprint.
         journal.keep_plan(loaded.text, taken.fingerprint, now())
-        ports = ConductorPorts(
-            keep=EventKeeper(journal),
-            show=front_end.show,
-            clock=now,
-            speaker=speaker,
-            turn=front_end.turn,
-            film=film.turn,
-            schedule=front_end.schedule,
-        )
+        ports = _ports(EventKeeper(journal), front_end, speaker, film)
         conductor = Conductor(taken.session, ports, _settings(mine))
         front_end.open(
             SittingView(
@@ -114,6 +106,20 @@ def read_latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
     """Yield the latest events with their numbers, in order."""
     for entry in journal.entries(after=max(0, journal.count() - LATEST)):
         yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
+
+
+def _ports(
+    keep: EventKeeper, front_end: FrontEnd, speaker: Speaker | None, film: FilmSwitch
+) -> ConductorPorts:
+    return ConductorPorts(
+        keep=keep,
+        show=front_end.show,
+        clock=now,
+        speaker=speaker,
+        turn=front_end.turn,
+        film=film.turn,
+        schedule=front_end.schedule,
+    )
 
 
 def _settings(mine: Preferences) -> ConductorSettings:
