@@ -9,12 +9,19 @@ import argparse
 import sys
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences, read_preferences
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.project_file import LoadedProject
+
+EXAMPLES = (
+    ("stepper knit garment.yaml", "the full screen, which listens if the ears are installed"),
+    ("stepper knit garment.yaml --mute --deaf", "keys only, nothing said"),
+    ("stepper knit garment.yaml --plain", "line by line, for a screen reader"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -50,7 +57,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file, lasting=args.plain)
     if args.picture is not None:
         from stepper.sitting.screen_picture import write_picture
 

@@ -17,6 +17,9 @@ from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.user_folders import model_folders
 from stepper.sitting.vocabulary_file import read_vocabulary
 
+NONE_HERE = "no recogniser is made for this kind of computer"
+"""Why nothing is heard where no wheel of the bundled recogniser exists."""
+
 
 class FilmSwitch:
     """Whether a film is on, so that a cue needs the address word; set and read from any thread."""
@@ -137,6 +140,8 @@ def load_recogniser(
     else:
         wordings = list_wordings(plan, mine.wordings)
     if is_bundled:
+        if find_spec("moonshine_voice") is None and find_spec("onnxruntime") is not None:
+            raise SurroundingsError(f"Nothing is heard: {NONE_HERE}. A Vosk model does in its place.")
         from stepper.ears.moonshine import MoonshineRecogniser
 
         return MoonshineRecogniser(
