@@ -79,8 +79,8 @@ def draw_strip(
     here = course.rounds[state.place.index]
     window = window_of(here, part, max(1, (terminal.columns - _LABEL - 2) // square))
     around = rows - 2
-    above = _above(course, here.index, window, around // 2)
-    below = _below(course, here.index, window, around - len(above))
+    above = rounds_above(course, here.index, window, around // 2)
+    below = rounds_below(course, here.index, window, around - len(above))
     lines = [
         _round(round_, first, window, yarns, terminal, square, here=False)
         for round_, first in reversed(above)
@@ -91,7 +91,7 @@ def draw_strip(
     return lines
 
 
-def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the rounds to come, nearest first, each with its stitch above the window's right edge."""
     found = []
     edge = window.first
@@ -101,7 +101,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
     return found
 
 
-def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the finished rounds, nearest first, each with its stitch below the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]

@@ -93,6 +93,7 @@ def hold_sitting(
                 speaker=speaker,
                 why_no_voice=why_no_voice,
                 why_no_ears=why_no_ears,
+                is_film_on=film,
             )
         )
         conductor.begin(taken.fingerprint, taken.changed)
